@@ -1,0 +1,37 @@
+"""A body: measurements by name, in millimetres, with what was estimated said so."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Measure:
+    """One measurement: `name` (ISO 8559-1 term in snake case, e.g. bust_girth), `value` in mm; `estimated`
+    when it was filled in from a size chart instead of measured."""
+
+    name: str
+    value: float
+    estimated: bool = False
+
+
+@dataclass(frozen=True)
+class Body:
+    """The measurements a lesson is worked for. `name` is a size ("W4") or a person's label."""
+
+    name: str
+    measures: tuple[Measure, ...]
+
+    def __contains__(self, name: object) -> bool:
+        return any(measure.name == name for measure in self.measures)
+
+    def __getitem__(self, name: str) -> float:
+        """The value in mm. Raises KeyError for a name the body has not."""
+        for measure in self.measures:
+            if measure.name == name:
+                return measure.value
+        raise KeyError(name)
+
+    @property
+    def estimated(self) -> tuple[Measure, ...]:
+        return tuple(measure for measure in self.measures if measure.estimated)

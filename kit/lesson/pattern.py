@@ -1,0 +1,131 @@
+"""What working a lesson gives: an immutable `Pattern`. Pure data, no functions: it can be pickled, compared
+and handed to any view (pictures, booklet, pattern pages, proof)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from kit.body.body import Body
+from kit.errors import KitError, near
+from kit.geometry import Path, Point
+from kit.piece.piece import Piece, Strip
+from kit.units import System
+
+
+@dataclass(frozen=True)
+class LessonInfo:
+    """What a lesson says of itself. `edition` and `date` are printed on every piece and page."""
+
+    title: str
+    slug: str
+    units: System = "cm"
+    edition: str = "1"
+    date: str = ""
+    author: str = ""
+    summary: str = ""
+    cloth: str = ""
+    cloth_widths: tuple[float, ...] = (1400.0,)
+    notions: tuple[str, ...] = ()
+    level: str = ""
+    cautions: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Value:
+    """One parameter's value for this pattern. `kind` length is in mm; share is 0..1; count is whole."""
+
+    name: str
+    value: float
+    kind: Literal["length", "share", "count"]
+    default: float
+    least: float
+    most: float
+    why: str = ""
+    said: str = ""
+
+    @property
+    def label(self) -> str:
+        return self.said or self.name.replace("_", " ")
+
+
+@dataclass(frozen=True)
+class Spot:
+    """A measure shown in a step's picture: `name` and `value` in mm, dimensioned on `piece` between `start`
+    and `end`; `along` is the line it runs along when it is not straight."""
+
+    name: str
+    value: float
+    piece: str
+    start: Point
+    end: Point
+    along: Path | None = None
+    kind: Literal["length", "share", "count"] = "length"
+    label: str = ""
+
+
+@dataclass(frozen=True)
+class StepRecord:
+    """One worked drafting step. `text` is the teacher's words with placeholders; `values` the numbers they
+    stand for (name, value, kind). `pieces` are the touched pieces after the step; `new` and `removed` list
+    (piece name, edge or guide name, path); `spots` the measures to dimension."""
+
+    key: str
+    title: str
+    text: str
+    cell: str
+    uses: tuple[str, ...]
+    values: tuple[tuple[str, float, str], ...]
+    pieces: tuple[Piece, ...]
+    new: tuple[tuple[str, str, Path], ...]
+    removed: tuple[tuple[str, str, Path], ...]
+    new_points: tuple[tuple[str, str, Point], ...]
+    spots: tuple[Spot, ...]
+    strips: tuple[Strip, ...] = ()
+    changes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class SewRecord:
+    """One sewing step: its `operations` (kit.sewing values) in order, the teacher's own words `text`."""
+
+    key: str
+    title: str
+    text: str
+    cell: str
+    operations: tuple[Any, ...]
+    values: tuple[tuple[str, float, str], ...] = ()
+
+
+@dataclass(frozen=True)
+class Pattern:
+    """A lesson worked for one body and one set of values."""
+
+    lesson: LessonInfo
+    body: Body
+    values: tuple[Value, ...]
+    pieces: tuple[Piece, ...]
+    strips: tuple[Strip, ...]
+    steps: tuple[StepRecord, ...]
+    sewing: tuple[SewRecord, ...]
+    finished: tuple[tuple[str, float], ...] = ()
+
+    def piece(self, name: str) -> Piece:
+        """The piece of that name; `KitError` with the nearest name otherwise."""
+        for piece in self.pieces:
+            if piece.name == name:
+                return piece
+        raise KitError(f"there is no piece '{name}'.", do=near(name, [piece.name for piece in self.pieces]))
+
+    def strip(self, name: str) -> Strip:
+        for strip in self.strips:
+            if strip.name == name:
+                return strip
+        raise KitError(f"there is no strip '{name}'.", do=near(name, [strip.name for strip in self.strips]))
+
+    def value(self, name: str) -> float:
+        """A parameter's value (mm for lengths)."""
+        for value in self.values:
+            if value.name == name:
+                return value.value
+        raise KitError(f"there is no parameter '{name}'.", do=near(name, [value.name for value in self.values]))

@@ -1,0 +1,95 @@
+"""The display list. A `Drawing` is strokes, fills, labels and dimensions with *roles*; a pen turns roles into
+ink. No module but a pen knows a colour, a width or a dash. Coordinates are millimetres, y up, real size."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from kit.geometry import Curve, Point
+
+StrokeRole = Literal[
+    "cut",  # cut line
+    "stitch",  # stitch line on paper
+    "fold",
+    "grain",
+    "notch",
+    "mark",
+    "guide",  # construction line
+    "new",  # what this step adds, accent ink
+    "kept",  # what stands from before, thin and grey
+    "removed",  # dashed ghost
+    "edge",  # outline of a cloth layer in a sewing picture
+    "hidden",  # outline of a layer that lies underneath
+    "row",  # a row of stitching, accent ink
+    "old_row",  # stitching done in an earlier step
+    "press",  # pressing or folding arrow
+    "pin",
+    "trim",  # where a page is cut
+    "page",
+]
+FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip"]
+LabelRole = Literal["name", "small", "measure", "number", "title", "ghost"]
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """A line made of joined curves. `arrow` draws heads at the "start", "end" or "both"."""
+
+    curves: tuple[Curve, ...]
+    role: StrokeRole
+    closed: bool = False
+    arrow: Literal["", "start", "end", "both"] = ""
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class Fill:
+    """A closed area of cloth or paper."""
+
+    curves: tuple[Curve, ...]
+    role: FillRole
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class Label:
+    """Text centred at `at`, turned by `angle` (radians ccw). `size` is the letter height in mm of paper when
+    the drawing is shown at real size; 0 lets the pen choose a readable size for the picture."""
+
+    text: str
+    at: Point
+    role: LabelRole = "name"
+    angle: float = 0.0
+    size: float = 0.0
+    anchor: Literal["start", "middle", "end"] = "middle"
+
+
+@dataclass(frozen=True)
+class Dimension:
+    """A measured distance from `start` to `end` with its text; drawn `offset` mm to the left of travel.
+    `along` follows a curved line instead of the straight one."""
+
+    start: Point
+    end: Point
+    text: str
+    offset: float = 0.0
+    along: tuple[Curve, ...] = ()
+    name: str = ""
+
+
+Item = Stroke | Fill | Label | Dimension
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """Items in painting order. `alt` is the alternative text, `bounds` (xmin, ymin, xmax, ymax) in mm or None
+    to fit the items."""
+
+    items: tuple[Item, ...]
+    alt: str = ""
+    title: str = ""
+    bounds: tuple[float, float, float, float] | None = None
+
+    def __add__(self, other: Drawing) -> Drawing:
+        return Drawing(self.items + other.items, self.alt or other.alt, self.title or other.title, None)

@@ -1,0 +1,152 @@
+"""A pattern piece: a closed run of named edges (the stitch line), with all that is written on it.
+
+A `Piece` is a value. While a lesson is being drafted its edges need not join yet; `Piece.outline` closes
+them and says plainly where they do not meet. Coordinates are millimetres, y up, the body's centre line at
+x = 0 for bodice pieces.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+from typing import Literal
+
+from kit.errors import KitError, near
+from kit.geometry import Outline, Path, Point
+
+Cloth = Literal["main", "interfacing", "lining"]
+Side = Literal["left", "right"]
+
+
+@dataclass(frozen=True)
+class Edge:
+    """One named edge of a piece: its stitch-line `path` and the `allowance` outside it in mm (None: not yet
+    declared; 0 on a fold or an edge cut on the line). `said` is how people say it ("side seam")."""
+
+    name: str
+    path: Path
+    allowance: float | None = None
+    said: str = ""
+
+    @property
+    def label(self) -> str:
+        """The name as people say it."""
+        return self.said or self.name.replace("_", " ")
+
+
+@dataclass(frozen=True)
+class Notch:
+    """A notch on `edge`, `distance` mm along the stitch line from the edge's start. `kind` is single for
+    front, double for back (common practice, no source)."""
+
+    edge: str
+    distance: float
+    kind: Literal["single", "double"] = "single"
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A line or point drawn inside a piece or across an edge: waistline, opening ends, tie place."""
+
+    name: str
+    kind: Literal["line", "point", "opening"]
+    path: Path | None = None
+    point: Point | None = None
+    edge: str = ""
+    start: float = 0.0
+    end: float = 0.0
+    said: str = ""
+
+    @property
+    def label(self) -> str:
+        return self.said or self.name.replace("_", " ")
+
+
+@dataclass(frozen=True)
+class Grain:
+    """The grainline, parallel to the lengthwise grain, from `start` to `end`."""
+
+    start: Point
+    end: Point
+
+
+@dataclass(frozen=True)
+class CutPlan:
+    """How a piece is cut: `count` layers of `cloth`; `mirrored` for a left and a right one; `fold` names the
+    edge laid on the fold. `interfacing` is how many layers of interfacing the same shape is cut in."""
+
+    count: int = 1
+    mirrored: bool = False
+    fold: str = ""
+    cloth: Cloth = "main"
+    interfacing: int = 0
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A pattern piece: `name` (as in code), `title` (as printed), `number` on the pattern, `edges` in order
+    around the outline, `points` named on the paper, `guides` (construction lines such as the waistline)."""
+
+    name: str
+    title: str
+    edges: tuple[Edge, ...]
+    number: int = 0
+    cut: CutPlan = CutPlan()
+    grain: Grain | None = None
+    notches: tuple[Notch, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    points: tuple[tuple[str, Point], ...] = ()
+    guides: tuple[tuple[str, Path], ...] = ()
+    source: str = field(default="", compare=False)
+
+    @cached_property
+    def outline(self) -> Outline:
+        """The closed stitch line. Raises `KitError` naming the two edges that do not meet."""
+        try:
+            return Outline(tuple((edge.name, edge.path) for edge in self.edges))
+        except KitError as error:
+            raise error.at(self.title or self.name) from None
+
+    def edge(self, name: str) -> Edge:
+        """The edge of that name; `KitError` with the nearest name otherwise."""
+        for edge in self.edges:
+            if edge.name == name:
+                return edge
+        raise KitError(
+            f"there is no edge '{name}'.", where=self.title, do=near(name, [edge.name for edge in self.edges])
+        )
+
+    def has_edge(self, name: str) -> bool:
+        return any(edge.name == name for edge in self.edges)
+
+    @property
+    def fold(self) -> str:
+        """The edge on the fold, or empty."""
+        return self.cut.fold
+
+    @property
+    def sides(self) -> tuple[Side, ...]:
+        """The halves that are sewn: a mirrored pair or a piece on the fold has a left and a right one; a
+        single unfolded piece counts as its right half alone."""
+        return ("left", "right") if self.cut.mirrored or self.cut.fold else ("right",)
+
+    def with_edges(self, **changes: Edge) -> Piece:
+        return replace(self, edges=tuple(changes.get(edge.name, edge) for edge in self.edges))
+
+
+@dataclass(frozen=True)
+class Strip:
+    """A strip cut without a paper piece: `length` x `width` as cut, in mm; `count` of `cloth`.
+    `finished_length` and `finished_width` are what it measures when sewn; `fold` says how it is made."""
+
+    name: str
+    title: str
+    length: float
+    width: float
+    count: int
+    number: int = 0
+    cloth: Cloth = "main"
+    finished_length: float = 0.0
+    finished_width: float = 0.0
+    fold: Literal["in_four", "in_two"] = "in_four"
