@@ -1,0 +1,66 @@
+SHELL := bash
+.SHELLFLAGS := -euo pipefail -c
+.DEFAULT_GOAL := help
+
+BIN := .venv/bin
+RUN_STAMP := .venv/.installed-run
+TEST_STAMP := .venv/.installed-test
+EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
+NOTEBOOKS = $(wildcard example_notebooks/*.ipynb)
+
+.PHONY: help demo lab test bench lint format clean
+
+help:
+	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
+	@echo "make lab     open the example lessons in JupyterLab"
+	@echo "make test    run every check (installs what it needs first)"
+	@echo "make bench   run the benchmarks"
+	@echo "make lint    check style and types;  make format  put the style right"
+	@echo "make clean   remove what was built (out/, dist/, caches; .venv stays)"
+
+.venv/bin/python:
+	@bash .ci/make-venv
+
+$(RUN_STAMP): pyproject.toml | .venv/bin/python
+	@echo "Installing the kit into .venv (a few minutes the first time) ..."
+	@$(BIN)/python -m pip install --quiet --disable-pip-version-check --editable .
+	@touch $@
+
+$(TEST_STAMP): pyproject.toml | .venv/bin/python
+	@echo "Installing the kit and its test tools into .venv (a few minutes the first time) ..."
+	@$(BIN)/python -m pip install --quiet --disable-pip-version-check --editable '.[test]'
+	@touch $(RUN_STAMP) $@
+
+demo: $(RUN_STAMP)
+	@bash .ci/system-packages pango
+	@$(BIN)/lessonkit build $(EXAMPLE) --size W4 --units cm --out out/tideline-wrap-top
+
+lab: $(RUN_STAMP)
+	@$(BIN)/jupyter lab example_notebooks
+
+# The main run comes last, so that its summary closes the output.
+test: $(TEST_STAMP)
+	@bash .ci/system-packages pango test
+	@$(MAKE) --no-print-directory lint
+	@echo "== example notebooks: $(NOTEBOOKS)"
+	@$(BIN)/python -m pytest --nbval-lax --nbval-current-env --nbval-cell-timeout=120 -p no:cacheprovider $(or $(NOTEBOOKS),$(error no notebook in example_notebooks/))
+	@echo "== tests"
+	@$(BIN)/python -m pytest --durations=15
+
+bench: $(TEST_STAMP)
+	@bash .ci/system-packages pango test
+	@$(BIN)/python -m pytest tests/bench --benchmark-columns=min,median,mean,stddev,rounds
+
+lint: $(TEST_STAMP)
+	@echo "== style and types"
+	@$(BIN)/ruff check .
+	@$(BIN)/ruff format --check .
+	@$(BIN)/mypy kit
+
+format: $(TEST_STAMP)
+	@$(BIN)/ruff check --fix .
+	@$(BIN)/ruff format .
+
+clean:
+	@rm -rf out dist build .pytest_cache .ruff_cache .mypy_cache .hypothesis .benchmarks
+	@find kit tests -name __pycache__ -type d -prune -exec rm -rf {} +

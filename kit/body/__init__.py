@@ -1,0 +1,1 @@
+"""Body measurements and size charts."""

@@ -1,0 +1,1 @@
+"""Lays, yardage, cut list and notions."""

@@ -1,0 +1,1 @@
+"""Points, lines, curves and outlines in millimetres."""

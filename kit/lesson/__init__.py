@@ -1,0 +1,1 @@
+"""The lesson: parameters, steps and what working them gives."""

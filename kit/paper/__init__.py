@@ -1,0 +1,1 @@
+"""Sheets, tiled pages and their files."""

@@ -1,0 +1,1 @@
+"""Drawings: one display list, several pens."""

@@ -1,0 +1,1 @@
+"""Pattern pieces: edges, allowances, notches, grain and fold."""

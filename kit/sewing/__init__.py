@@ -1,0 +1,1 @@
+"""Sewing operations and their order."""

@@ -1,0 +1,28 @@
+"""What every test shares."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import settings
+
+ROOT = Path(__file__).resolve().parent.parent
+
+# The shared machine's speed is not what these tests are about.
+settings.register_profile("kit", deadline=None, print_blob=True)
+settings.load_profile("kit")
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    """The checkout."""
+    return ROOT
+
+
+@pytest.fixture(scope="session")
+def out_folder() -> Path:
+    """Where tests leave pictures and pages for people to look at: out/test-artefacts."""
+    folder = ROOT / "out" / "test-artefacts"
+    folder.mkdir(parents=True, exist_ok=True)
+    return folder
