@@ -140,7 +140,7 @@ def parse(text: str, default: System | None = None) -> Length:
     found = _TEXT.match(text)
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
         raise KitError(
-            f"'{text.strip()}' cannot be read as a length.", do="Type, for example, 2.5 cm, 25 mm, 1 1/2 in or 3/8\"."
+            f"'{text.strip()}' cannot be read as a length.", do='Type, for example, 2.5 cm, 25 mm, 1 1/2 in or 3/8".'
         )
     value = float(found["whole"].replace(",", ".")) if found["whole"] else 0.0
     if found["num"]:
