@@ -58,17 +58,17 @@ class Length(float):
             )
         return None
 
-    def __add__(self, other: object) -> Length:  # type: ignore[override]
+    def __add__(self, other: object) -> Length:
         value = self._partner(other)
         return NotImplemented if value is None else Length(float(self) + value)
 
     __radd__ = __add__
 
-    def __sub__(self, other: object) -> Length:  # type: ignore[override]
+    def __sub__(self, other: object) -> Length:
         value = self._partner(other)
         return NotImplemented if value is None else Length(float(self) - value)
 
-    def __rsub__(self, other: object) -> Length:  # type: ignore[override]
+    def __rsub__(self, other: object) -> Length:
         value = self._partner(other)
         return NotImplemented if value is None else Length(value - float(self))
 
