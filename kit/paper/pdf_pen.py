@@ -1,0 +1,256 @@
+"""The pen that writes a drawing into a PDF at true scale.
+
+One millimetre of the drawing is one millimetre of paper (72 / 25.4 points). Curves are written as the Bezier
+curves they are, so a piece costs a few numbers and stays smooth at any size. Inks are black and greys that
+survive a draft-mode printer; line kinds differ in dash as well as in weight. Text is set in DejaVu Sans, which
+comes with matplotlib, and is embedded, so that no page depends on the fonts of a computer or print shop.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path as FilePath
+from typing import BinaryIO
+
+import matplotlib
+from reportlab.lib.utils import simpleSplit
+from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont
+from reportlab.pdfgen.canvas import Canvas
+
+from kit.geometry import Curve, Line, Point
+from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
+
+MM = 72 / 25.4
+"""Points in a millimetre: a point is 1/72 in, an inch exactly 25.4 mm."""
+
+
+@dataclass(frozen=True)
+class Ink:
+    """A line: `width` in mm, `grey` from 0 (black) to 1 (white), `dash` in mm."""
+
+    width: float
+    grey: float = 0.0
+    dash: tuple[float, ...] = ()
+
+
+INKS: dict[StrokeRole, Ink] = {
+    "cut": Ink(0.5),
+    "stitch": Ink(0.3, 0.15, (3.0, 1.6)),
+    "fold": Ink(0.4, 0.0, (8.0, 1.6, 1.2, 1.6)),
+    "grain": Ink(0.3),
+    "notch": Ink(0.35),
+    "mark": Ink(0.3, 0.1, (0.8, 1.2)),
+    "guide": Ink(0.18, 0.5, (6.0, 1.5)),
+    "new": Ink(0.5),
+    "kept": Ink(0.2, 0.55),
+    "removed": Ink(0.2, 0.55, (2.0, 1.5)),
+    "edge": Ink(0.35),
+    "hidden": Ink(0.2, 0.45, (1.5, 1.2)),
+    "row": Ink(0.35, 0.0, (2.2, 1.2)),
+    "old_row": Ink(0.2, 0.45, (2.2, 1.2)),
+    "press": Ink(0.35),
+    "pin": Ink(0.3),
+    "trim": Ink(0.2, 0.25, (2.4, 1.6)),
+    "page": Ink(0.15, 0.6),
+}
+FILLS: dict[FillRole, float] = {
+    "right_side": 0.82,
+    "wrong_side": 0.95,
+    "interfacing": 0.9,
+    "facing": 0.88,
+    "paper": 1.0,
+    "strip": 0.92,
+}
+LETTERS: dict[LabelRole, tuple[float, bool, float]] = {
+    "name": (4.0, False, 0.0),
+    "small": (2.8, False, 0.1),
+    "measure": (3.0, False, 0.0),
+    "number": (9.0, True, 0.0),
+    "title": (6.0, True, 0.0),
+    "ghost": (3.0, False, 0.55),
+}
+"""Letter height in mm, bold, grey, for labels that leave the size to the pen."""
+
+_CAP = 0.729  # height of a capital of DejaVu Sans, per em
+_HEAD = 4.0
+
+
+@lru_cache(maxsize=1)
+def fonts() -> tuple[str, str]:
+    """The names of the regular and the bold face, registered with reportlab."""
+    folder = FilePath(matplotlib.get_data_path()) / "fonts" / "ttf"
+    for name in ("DejaVuSans", "DejaVuSans-Bold"):
+        pdfmetrics.registerFont(TTFont(name, str(folder / f"{name}.ttf")))
+    return "DejaVuSans", "DejaVuSans-Bold"
+
+
+def new_canvas(target: BinaryIO, width: float, height: float, title: str, language: str = "en") -> Canvas:
+    """A one-size document of `width` x `height` mm. The same drawing gives the same bytes (no clock, no random
+    identifier)."""
+    fonts()
+    canvas = Canvas(target, pagesize=(width * MM, height * MM), invariant=1, pageCompression=1, lang=language)
+    canvas.setTitle(title)
+    canvas.setCreator("pattern-lesson-kit")
+    canvas.setProducer("pattern-lesson-kit")
+    return canvas
+
+
+def draw(canvas: Canvas, drawing: Drawing | Iterable[Item]) -> None:
+    """Draw the items in order, drawing millimetres measured from the canvas origin."""
+    for item in drawing.items if isinstance(drawing, Drawing) else drawing:
+        match item:
+            case Stroke():
+                _stroke(canvas, item)
+            case Fill():
+                canvas.setFillGray(FILLS[item.role])
+                canvas.drawPath(_path(canvas, item.curves, closed=True), stroke=0, fill=1)
+            case Label():
+                _label(canvas, item)
+            case Dimension():
+                _dimension(canvas, item)
+
+
+def set_ink(canvas: Canvas, ink: Ink) -> None:
+    canvas.setLineWidth(ink.width * MM)
+    canvas.setStrokeGray(ink.grey)
+    canvas.setDash([part * MM for part in ink.dash])
+    canvas.setLineCap(1 if ink.dash and ink.dash[0] < 1 else 0)
+    canvas.setLineJoin(0)
+
+
+def rule(canvas: Canvas, x0: float, y0: float, x1: float, y1: float, ink: Ink) -> None:
+    """A straight line between two places in mm."""
+    set_ink(canvas, ink)
+    canvas.line(x0 * MM, y0 * MM, x1 * MM, y1 * MM)
+
+
+def write(
+    canvas: Canvas,
+    text: str,
+    x: float,
+    y: float,
+    size: float,
+    *,
+    bold: bool = False,
+    grey: float = 0.0,
+    anchor: str = "start",
+    angle: float = 0.0,
+) -> None:
+    """One line of text with its baseline at (x, y) mm; `size` is the capital height in mm, `angle` radians."""
+    face = fonts()[bold]
+    points = size * MM / _CAP
+    width = pdfmetrics.stringWidth(text, face, points)
+    shift = {"start": 0.0, "middle": -width / 2, "end": -width}[anchor]
+    canvas.saveState()
+    canvas.setFillGray(grey)
+    canvas.setFont(face, points)
+    canvas.translate(x * MM, y * MM)
+    if angle:
+        canvas.rotate(math.degrees(angle))
+    canvas.drawString(shift, 0, text)
+    canvas.restoreState()
+
+
+def text_width(text: str, size: float, *, bold: bool = False) -> float:
+    """How many mm `text` takes at a capital height of `size` mm."""
+    return float(pdfmetrics.stringWidth(text, fonts()[bold], size * MM / _CAP)) / MM
+
+
+def wrap(text: str, size: float, width: float, *, bold: bool = False) -> list[str]:
+    """`text` broken into lines of at most `width` mm at a capital height of `size` mm."""
+    return [str(line) for line in simpleSplit(text, fonts()[bold], size * MM / _CAP, width * MM)]
+
+
+def _path(canvas: Canvas, curves: Sequence[Curve], closed: bool) -> object:
+    path = canvas.beginPath()
+    here: Point | None = None
+    for curve in curves:
+        start = curve.start
+        if here is None or not here.close_to(start, 0.02):
+            path.moveTo(start.x * MM, start.y * MM)
+        if isinstance(curve, Line):
+            path.lineTo(curve.end.x * MM, curve.end.y * MM)
+        else:
+            for cubic in curve.as_cubics():
+                path.curveTo(
+                    cubic.c1.x * MM,
+                    cubic.c1.y * MM,
+                    cubic.c2.x * MM,
+                    cubic.c2.y * MM,
+                    cubic.end.x * MM,
+                    cubic.end.y * MM,
+                )
+        here = curve.end
+    if closed and curves:
+        path.close()
+    return path
+
+
+def _stroke(canvas: Canvas, stroke: Stroke) -> None:
+    if not stroke.curves:
+        return
+    ink = INKS[stroke.role]
+    set_ink(canvas, ink)
+    canvas.drawPath(_path(canvas, stroke.curves, stroke.closed), stroke=1, fill=0)
+    if stroke.arrow in ("end", "both"):
+        last = stroke.curves[-1]
+        _head(canvas, last.end, last.tangent(1.0).angle, ink)
+    if stroke.arrow in ("start", "both"):
+        first = stroke.curves[0]
+        _head(canvas, first.start, first.tangent(0.0).angle + math.pi, ink)
+
+
+def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float = _HEAD) -> None:
+    canvas.setFillGray(ink.grey)
+    path = canvas.beginPath()
+    path.moveTo(tip.x * MM, tip.y * MM)
+    for turn in (math.radians(162), math.radians(-162)):
+        path.lineTo((tip.x + size * math.cos(angle + turn)) * MM, (tip.y + size * math.sin(angle + turn)) * MM)
+    path.close()
+    canvas.drawPath(path, stroke=0, fill=1)
+
+
+def _label(canvas: Canvas, label: Label) -> None:
+    size, bold, grey = LETTERS[label.role]
+    size = label.size or size
+    drop = size / 2  # the label is centred on its place, text stands on its baseline
+    x = label.at.x + drop * math.sin(label.angle)
+    y = label.at.y - drop * math.cos(label.angle)
+    write(canvas, label.text, x, y, size, bold=bold, grey=grey, anchor=label.anchor, angle=label.angle)
+
+
+def _dimension(canvas: Canvas, dimension: Dimension) -> None:
+    ink = INKS["guide"]
+    a, b = dimension.start, dimension.end
+    angle = math.atan2(b.y - a.y, b.x - a.x)
+    shift_x, shift_y = -math.sin(angle) * dimension.offset, math.cos(angle) * dimension.offset
+    if dimension.along:
+        set_ink(canvas, ink)
+        canvas.drawPath(_path(canvas, dimension.along, closed=False), stroke=1, fill=0)
+        curve = dimension.along[len(dimension.along) // 2]
+        middle = curve.point(0.5)
+        x, y = middle.x + shift_x, middle.y + shift_y
+    else:
+        start, end = Point(a.x + shift_x, a.y + shift_y), Point(b.x + shift_x, b.y + shift_y)
+        if dimension.offset:
+            rule(canvas, a.x, a.y, start.x, start.y, ink)
+            rule(canvas, b.x, b.y, end.x, end.y, ink)
+        rule(canvas, start.x, start.y, end.x, end.y, ink)
+        _head(canvas, end, angle, ink, 2.5)
+        _head(canvas, start, angle + math.pi, ink, 2.5)
+        x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
+    upright = angle - math.pi if math.cos(angle) < -1e-9 else angle
+    size = LETTERS["measure"][0]
+    write(
+        canvas,
+        dimension.text,
+        x - math.sin(upright) * size * 0.5,
+        y + math.cos(upright) * size * 0.5,
+        size,
+        anchor="middle",
+        angle=upright,
+    )

@@ -1,0 +1,125 @@
+"""How a full-scale sheet falls onto pages: a grid of tiles, of which only those that carry paper of a piece
+are printed. Rows are lettered from the top, columns numbered from the left, so that "B3" is one place.
+
+A tile is what is left of a page when it is cut at its trim lines. The page carries on by the paper's overlap
+to the right and below; there the next page is glued on.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+import shapely
+
+from kit.paper.papers import Paper
+
+_EDGE = 0.5  # a line as wide as this may reach over a tile's border
+
+
+@dataclass(frozen=True)
+class Tile:
+    """One page of the pattern: its place in the grid and the part of the sheet it keeps after trimming, in mm
+    of the sheet (`left`, `bottom`, `right`, `top`)."""
+
+    row: int
+    column: int
+    left: float
+    bottom: float
+    right: float
+    top: float
+
+    @property
+    def name(self) -> str:
+        """Row letter and column number: "A1" is the top left page."""
+        return f"{row_letters(self.row)}{self.column + 1}"
+
+
+@dataclass(frozen=True)
+class PagePlan:
+    """The printed tiles of a sheet of `width` x `height` mm on `paper`, which is held the way it is printed."""
+
+    paper: Paper
+    width: float
+    height: float
+    rows: int
+    columns: int
+    tiles: tuple[Tile, ...]
+
+    @cached_property
+    def _places(self) -> dict[tuple[int, int], Tile]:
+        return {(tile.row, tile.column): tile for tile in self.tiles}
+
+    def at(self, row: int, column: int) -> Tile | None:
+        """The printed tile of that place, or None where the page is left out."""
+        return self._places.get((row, column))
+
+    @property
+    def borders(self) -> tuple[tuple[Tile, Tile], ...]:
+        """Pairs of tiles that are glued together, the left or upper one first."""
+        found = []
+        for tile in self.tiles:
+            for other in (self.at(tile.row, tile.column + 1), self.at(tile.row + 1, tile.column)):
+                if other is not None:
+                    found.append((tile, other))
+        return tuple(found)
+
+
+def row_letters(row: int) -> str:
+    """A, B ... Z, AA, AB ..."""
+    letters = ""
+    row += 1
+    while row:
+        row, rest = divmod(row - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters
+
+
+def grid(width: float, height: float, paper: Paper) -> tuple[int, int]:
+    """Rows and columns of `paper`, held as given, that cover a sheet of `width` x `height` mm."""
+    across, down = paper.step
+    columns = max(1, math.ceil((width - paper.overlap) / across - 1e-9))
+    rows = max(1, math.ceil((height - paper.overlap) / down - 1e-9))
+    return rows, columns
+
+
+def all_tiles(width: float, height: float, paper: Paper) -> list[Tile]:
+    """Every tile of the grid, row by row, blank ones too. The last column and row keep their overlap."""
+    across, down = paper.step
+    area_width, area_height = paper.area
+    rows, columns = grid(width, height, paper)
+    tiles = []
+    for row in range(rows):
+        top = height - row * down
+        bottom = top - (area_height if row == rows - 1 else down)
+        for column in range(columns):
+            left = column * across
+            right = left + (area_width if column == columns - 1 else across)
+            tiles.append(Tile(row, column, left, bottom, right, top))
+    return tiles
+
+
+def plan_on(ink: Sequence[Any], width: float, height: float, paper: Paper) -> PagePlan:
+    """The pages of `paper`, held as given, which some of `ink` (shapely geometries in mm of the sheet: the
+    paper of each piece) falls on."""
+    tiles = all_tiles(width, height, paper)
+    rows, columns = grid(width, height, paper)
+    sides = np.array([(tile.left, tile.bottom, tile.right, tile.top) for tile in tiles])
+    boxes = shapely.box(sides[:, 0] - _EDGE, sides[:, 1] - _EDGE, sides[:, 2] + _EDGE, sides[:, 3] + _EDGE)
+    used = np.zeros(len(tiles), dtype=bool)
+    for shape in ink:
+        shapely.prepare(shape)
+        used |= shapely.intersects(shape, boxes)
+    kept = tuple(tile for tile, keep in zip(tiles, used, strict=True) if keep)
+    return PagePlan(paper, width, height, rows, columns, kept)
+
+
+def plan_pages(ink: Sequence[Any], width: float, height: float, paper: Paper) -> PagePlan:
+    """The plan with the fewest pages, the paper upright or on its side; upright when both take as many."""
+    upright = plan_on(ink, width, height, paper)
+    turned = plan_on(ink, width, height, paper.turned)
+    return turned if len(turned.tiles) < len(upright.tiles) else upright
