@@ -23,8 +23,8 @@ PRINT = (
 )
 JOIN = (
     "Lay the pages out as in the page plan. Rows have letters, columns numbers.",
-    "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), at the left and at the top. Pages without such a line "
-    "there stay as they are.",
+    "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), at the left and at the top. Pages without such "
+    "a line there stay as they are.",
     "Glue or tape the cut page on the grey area of the page before it. Bring halves with the same number together: "
     "the ring must close and its diagonals must cross in the centre.",
     "Join the pages of each row first, then row to row.",

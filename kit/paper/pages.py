@@ -23,7 +23,7 @@ from kit.lesson.pattern import Pattern
 from kit.paper.first_page import first_page
 from kit.paper.papers import Paper
 from kit.paper.pdf_pen import INKS, MM, Ink, new_canvas, rule, set_ink, text_width, write
-from kit.paper.plan import PagePlan, Tile, plan_pages
+from kit.paper.plan import PagePlan, Tile, plan_pages, row_letters
 from kit.paper.sheet import Sheet, edition_line, finish
 
 RING = 3.5
@@ -175,7 +175,8 @@ def _furniture(
             _joint(canvas, link, each, page_origin(each, paper))
     _badge(canvas, each.name, left + 8.5, top - 8.5)
 
-    line = f"{pattern.lesson.title} · {edition_line(pattern)} · row {each.name.rstrip('0123456789')}, column {each.column + 1}"
+    place = f"row {row_letters(each.row)}, column {each.column + 1}"
+    line = f"{pattern.lesson.title} · {edition_line(pattern)} · {place}"
     width = right - left - text_width(count, 1.9) - 6
     size = 1.9
     while text_width(line, size) > width and size > 1.2:

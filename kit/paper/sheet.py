@@ -325,20 +325,17 @@ def _rough_pages(layout: tuple[float, float, list[_Box], list[_Spot]], papers: S
 
 
 def _motion(box: _Box, spot: _Spot, height: float) -> Motion:
-    left, top = spot[0] + EDGE, height - EDGE - spot[1]
+    left, bottom = spot[0] + EDGE, height - EDGE - spot[1] - box.height
     if not box.turned:
-        return Motion.translation(left - box.left, top - box.height - box.bottom)
+        return Motion(dx=left - box.left, dy=bottom - box.bottom)
     # A quarter turn counterclockwise takes (x, y) to (-y, x): the box's top becomes its left side.
-    turn = Motion.rotation(math.pi / 2, Point(0.0, 0.0))
-    return turn.then(Motion.translation(left + box.bottom + box.width, top - box.height - box.left))
+    return Motion(0.0, 1.0, False, left + box.bottom + box.width, bottom - box.left)
 
 
 def _matrix(motion: Motion) -> list[float]:
-    """The motion as shapely writes it: [a, b, d, e, x, y] with x' = a x + b y + x, y' = d x + e y + y."""
-    origin = motion(Point(0.0, 0.0))
-    right, up = motion(Point(1.0, 0.0)), motion(Point(0.0, 1.0))
-    values = [right.x - origin.x, up.x - origin.x, right.y - origin.y, up.y - origin.y]
-    return [round(value, 12) + 0.0 for value in values] + [origin.x, origin.y]
+    """The motion as shapely writes it: [a, b, d, e, dx, dy] with x' = a x + b y + dx and y' = d x + e y + dy."""
+    side = -1.0 if motion.flips else 1.0
+    return [motion.cos, -motion.sin * side, motion.sin, motion.cos * side, motion.dx, motion.dy]
 
 
 # ---- the head of the copy-shop sheet -----------------------------------------------------------------------

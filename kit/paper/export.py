@@ -1,0 +1,193 @@
+"""What a build hands out on paper: pattern pages, the copy-shop sheet, and the pattern as plain data.
+
+`pattern.json` is this kit's own shape, version 1, every length in millimetres rounded to 0.001:
+
+    format, version, unit           "pattern-lesson-kit pattern", 1, "mm"
+    lesson                          title, slug, edition, date, author, units (the lesson's own system)
+    size                            the body's name
+    body                            [{name, value, estimated}]   names as in ISO 8559-1, snake case
+    values                          [{name, kind, value, default, least, most, why}]   lengths in mm, shares 0..1
+    pieces                          [piece], in pattern order
+    strips                          [{name, title, number, length, width, cut_count, cloth, finished_length,
+                                      finished_width, fold}]
+    finished                        [{name, value}]   measurements of the finished garment
+
+A piece: name, title, number, cut_count, mirrored, fold (edge name or null), cloth, interfacing (layers),
+edges, stitch_line, cut_line (null while an allowance is missing), grain ([start, end] or null), notches, marks,
+points. Places are [x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not
+repeated, within 0.05 mm of the curve. An edge: name, said, length (stitch line), allowance (mm or null), start,
+end. A notch: edge, distance (along the stitch line from the edge's start), kind, name, at. A mark: name, said,
+kind, edge, start, end, line, at.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable
+from pathlib import Path as FilePath
+from typing import Any
+
+from kit.atomic import write_atomically
+from kit.geometry import Point
+from kit.lesson.pattern import Pattern
+from kit.paper.pages import tile
+from kit.paper.papers import A4, LETTER
+from kit.paper.sheet import sheet, sheet_content, sheet_pdf
+from kit.piece.allowance import cut_line, has_allowances
+from kit.piece.piece import Mark, Piece, Strip
+
+FORMAT = "pattern-lesson-kit pattern"
+VERSION = 1
+_FINE = 0.05
+
+Progress = Callable[[str], None]
+
+
+def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = None) -> dict[str, FilePath]:
+    """Write pages-a4.pdf, pages-letter.pdf, sheet.pdf and pattern.json into `out`; give their paths by name.
+
+    `progress` is told in a few words what is being made. Everything is made before the first file is written,
+    so a pattern that cannot be printed leaves the last good files as they are. Raises `KitError`.
+    """
+    tell = progress or (lambda text: None)
+    tell("Laying the pieces on one sheet")
+    laid = sheet(pattern, (A4, LETTER))
+    content = sheet_content(laid, pattern)
+    made: dict[str, bytes] = {}
+    for paper in (A4, LETTER):
+        tell(f"Making the {paper.title} pages")
+        made[f"pages-{paper.name}.pdf"] = tile(content, laid, pattern, paper)
+    made["sheet.pdf"] = sheet_pdf(content, laid, pattern)
+    made["pattern.json"] = pattern_text(pattern).encode("utf-8")
+    tell("Writing the pages")
+    return {name: write_atomically(out / name, data) for name, data in made.items()}
+
+
+def pattern_text(pattern: Pattern) -> str:
+    """`pattern_json` as the text of pattern.json."""
+    return json.dumps(pattern_json(pattern), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+
+
+def pattern_json(pattern: Pattern) -> dict[str, Any]:
+    """The pattern as plain data in the shape described above. Raises `KitError` for edges that do not meet and
+    for allowances that cannot be drawn."""
+    lesson = pattern.lesson
+    return {
+        "format": FORMAT,
+        "version": VERSION,
+        "unit": "mm",
+        "lesson": {
+            "title": lesson.title,
+            "slug": lesson.slug,
+            "edition": lesson.edition,
+            "date": lesson.date,
+            "author": lesson.author,
+            "units": lesson.units,
+        },
+        "size": pattern.body.name,
+        "body": [
+            {"name": measure.name, "value": _round(measure.value), "estimated": measure.estimated}
+            for measure in pattern.body.measures
+        ],
+        "values": [
+            {
+                "name": value.name,
+                "kind": value.kind,
+                "value": _round(value.value),
+                "default": _round(value.default),
+                "least": _round(value.least),
+                "most": _round(value.most),
+                "why": value.why,
+            }
+            for value in pattern.values
+        ],
+        "pieces": [_piece(piece) for piece in pattern.pieces],
+        "strips": [_strip(strip) for strip in pattern.strips],
+        "finished": [{"name": name, "value": _round(value)} for name, value in pattern.finished],
+    }
+
+
+def _piece(piece: Piece) -> dict[str, Any]:
+    return {
+        "name": piece.name,
+        "title": piece.title,
+        "number": piece.number,
+        "cut_count": piece.cut.count,
+        "mirrored": piece.cut.mirrored,
+        "fold": piece.fold or None,
+        "cloth": piece.cut.cloth,
+        "interfacing": piece.cut.interfacing,
+        "edges": [
+            {
+                "name": edge.name,
+                "said": edge.label,
+                "length": _round(edge.path.length),
+                "allowance": None if edge.allowance is None else _round(edge.allowance),
+                "start": _place(edge.path.start),
+                "end": _place(edge.path.end),
+            }
+            for edge in piece.edges
+        ],
+        "stitch_line": _closed(point for edge in piece.edges for point in edge.path.points(_FINE)),
+        "cut_line": _closed(cut_line(piece).points(_FINE)) if has_allowances(piece) else None,
+        "grain": [_place(piece.grain.start), _place(piece.grain.end)] if piece.grain else None,
+        "notches": [
+            {
+                "edge": notch.edge,
+                "distance": _round(notch.distance),
+                "kind": notch.kind,
+                "name": notch.name,
+                "at": _place(piece.edge(notch.edge).path.at(notch.distance)),
+            }
+            for notch in piece.notches
+        ],
+        "marks": [_mark(mark) for mark in piece.marks],
+        "points": [{"name": name, "at": _place(point)} for name, point in piece.points],
+    }
+
+
+def _mark(mark: Mark) -> dict[str, Any]:
+    return {
+        "name": mark.name,
+        "said": mark.label,
+        "kind": mark.kind,
+        "edge": mark.edge or None,
+        "start": _round(mark.start),
+        "end": _round(mark.end),
+        "line": [_place(point) for point in mark.path.points(_FINE)] if mark.path else None,
+        "at": _place(mark.point) if mark.point else None,
+    }
+
+
+def _strip(strip: Strip) -> dict[str, Any]:
+    return {
+        "name": strip.name,
+        "title": strip.title,
+        "number": strip.number,
+        "length": _round(strip.length),
+        "width": _round(strip.width),
+        "cut_count": strip.count,
+        "cloth": strip.cloth,
+        "finished_length": _round(strip.finished_length),
+        "finished_width": _round(strip.finished_width),
+        "fold": strip.fold,
+    }
+
+
+def _round(value: float) -> float:
+    return round(float(value), 3) + 0.0
+
+
+def _place(point: Point) -> list[float]:
+    return [_round(point.x), _round(point.y)]
+
+
+def _closed(points: Iterable[Point]) -> list[list[float]]:
+    """Places around a closed line, none repeated."""
+    out: list[list[float]] = []
+    for place in map(_place, points):
+        if not out or place != out[-1]:
+            out.append(place)
+    if len(out) > 1 and out[0] == out[-1]:
+        out.pop()
+    return out
