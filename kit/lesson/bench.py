@@ -1,0 +1,362 @@
+"""The bench: pieces as they lie open to change while a step is being drafted.
+
+A `BenchPiece` is made from a frozen `Piece`, changed by one step, and frozen again. A new edge says what it
+replaces; an unknown name on the left of an assignment is refused with the near one.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from kit.errors import KitError, near
+from kit.geometry import Line, Path, Point
+from kit.lesson.corners import in_order, meeting
+from kit.lesson.pattern import Spot
+from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
+from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
+from kit.units import Length, show
+
+
+class BenchPiece:
+    """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
+
+    _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})
+
+    def __init__(self, piece: Piece) -> None:
+        self.piece_name = piece.name
+        self._before = piece
+        self._state = piece
+        self._edges: dict[str, Edge] = {edge.name: edge for edge in piece.edges}
+        self._points: dict[str, Point] = dict(piece.points)
+        self._guides: dict[str, Path] = dict(piece.guides)
+        self._spots: list[Spot] = []
+        self._drawn: set[str] = set()
+
+    # ---- names ----------------------------------------------------------------------------------------
+
+    def __getattr__(self, name: str) -> Any:
+        if name.startswith("_"):
+            raise AttributeError(name)
+        if name in self._edges:
+            return PaperLine(self, self._edges[name].path, name)
+        if name in self._guides:
+            return PaperLine(self, self._guides[name], name)
+        if name in self._points:
+            return PaperPoint(self, self._points[name])
+        raise KitError(f"there is no edge, line or point '{name}'.", where=self._where, do=near(name, self._names()))
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        if name in self._own:
+            object.__setattr__(self, name, value)
+        elif name in self._edges and isinstance(value, PaperLine):
+            self._edges[name] = replace(self._edges[name], path=value.path)
+            self._drawn.add(name)
+        elif name in self._guides and isinstance(value, PaperLine):
+            self._guides[name] = value.path
+            self._drawn.add(name)
+        elif name in self._points and isinstance(value, PaperPoint):
+            self._points[name] = value.point
+            self._drawn.add(name)
+        elif name in self._names():
+            raise KitError(
+                f"'{name}' was given {type(value).__name__}, which is not the same kind of thing.",
+                where=self._where,
+                do="Give an edge a line and a point a point.",
+            )
+        else:
+            raise KitError(
+                f"there is no edge, line or point '{name}' to change.",
+                where=self._where,
+                do=f"{near(name, self._names())} To add a new edge say what it replaces: "
+                f"{self.piece_name}.draw({name}=..., instead_of=...); to mark a point: {self.piece_name}.mark({name}=...).",
+            )
+
+    def _names(self) -> list[str]:
+        return [*self._edges, *self._guides, *self._points]
+
+    @property
+    def _where(self) -> str:
+        return self._state.title or self.piece_name
+
+    # ---- drawing --------------------------------------------------------------------------------------
+
+    def draw(
+        self,
+        *,
+        instead_of: str | PaperLine | tuple[str | PaperLine, ...] = (),
+        after: str | PaperLine = "",
+        **lines: PaperLine,
+    ) -> None:
+        """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
+        `after` one that stays."""
+        old = [self._edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
+        order = list(self._edges)
+        if after and old or not after and not old:
+            raise KitError(
+                f"it is not said what {', '.join(lines) or 'the new edge'} stands instead of.",
+                where=self._where,
+                do="Say instead_of=... for the edge it replaces, or after=... for the edge it follows.",
+            )
+        at = order.index(old[0]) if old else order.index(self._edge_name(after)) + 1
+        for name in old[1:]:
+            if name not in order[at : at + len(old)]:
+                raise KitError(f"'{name}' does not lie next to '{old[0]}'.", where=self._where)
+        for name, line in lines.items():
+            if not isinstance(line, PaperLine):
+                raise KitError(f"'{name}' must be a line.", where=self._where, do="For a point use mark().")
+            if (name in self._edges and name not in old) or name in self._guides or name in self._points:
+                raise KitError(f"'{name}' is already drawn.", where=self._where, do="Choose another name.")
+        before = self._edges[order[at - 1]].path if len(order) > len(old) else None
+        entries = [(name, e) for name, e in self._edges.items() if name not in old]
+        at = min(at, len(entries))
+        new: list[tuple[str, Edge]] = []
+        for name, path in in_order([(n, line.path) for n, line in lines.items()], before):
+            new.append((name, Edge(name, path)))
+            self._drawn.add(name)
+        self._edges = dict(entries[:at] + new + entries[at:])
+
+    def mark(self, **points: PaperPoint) -> None:
+        """Mark and name points."""
+        for name, point in points.items():
+            if name in self._edges or name in self._guides:
+                raise KitError(f"'{name}' is already a line.", where=self._where, do="Choose another name.")
+            self._points[name] = point.point
+            self._drawn.add(name)
+
+    def guide(self, **lines: PaperLine) -> None:
+        """Draw and name construction lines, which are not part of the outline."""
+        for name, line in lines.items():
+            if name in self._edges or name in self._points:
+                raise KitError(f"'{name}' is already used.", where=self._where, do="Choose another name.")
+            self._guides[name] = line.path
+            self._drawn.add(name)
+
+    def join(self, first: str | PaperLine, second: str | PaperLine) -> None:
+        """Trim or carry on two neighbouring edges so that the first ends, and the second begins, where they
+        meet."""
+        a, b = self._edge_name(first), self._edge_name(second)
+        order = list(self._edges)
+        if order[(order.index(a) + 1) % len(order)] != b:
+            a, b = b, a
+            if order[(order.index(a) + 1) % len(order)] != b:
+                raise KitError(f"'{a}' and '{b}' are not neighbours on the outline.", where=self._where)
+        one, two = meeting(self._edges[a].path, self._edges[b].path, (a, b), self._where)
+        self._edges[a] = replace(self._edges[a], path=one)
+        self._edges[b] = replace(self._edges[b], path=two)
+
+    def trace(self, other: BenchPiece) -> None:
+        """Trace another piece's outline, points and guides onto this one, in place of its own."""
+        self._edges = {name: replace(edge, allowance=None) for name, edge in other._edges.items()}
+        self._points = dict(other._points)
+        self._guides = dict(other._guides)
+        self._drawn.update(self._edges)
+
+    def mirror(self, axis: str | PaperLine, prefix: str = "far_") -> None:
+        """Fold the paper along a straight edge and trace the other half as guide lines, named with `prefix`
+        (far_side, far_hem, ...)."""
+        name = self._edge_name(axis)
+        path = self._edges[name].path
+        if not path.is_straight:
+            raise KitError(f"the paper folds only along a straight line; '{name}' is curved.", where=self._where)
+        line = Line(path.start, path.end)
+        for other, edge in self._edges.items():
+            if other != name:
+                self._guides[prefix + other] = edge.path.mirrored(line)
+                self._drawn.add(prefix + other)
+        for guide, guide_path in list(self._guides.items()):
+            if not guide.startswith(prefix):
+                self._guides[prefix + guide] = guide_path.mirrored(line)
+                self._drawn.add(prefix + guide)
+
+    def measure(self, **between: tuple[PaperPoint, PaperPoint] | PaperLine) -> None:
+        """Write down measures by name: two points, or a line whose length it is. They can stand in the text
+        as {name} and are dimensioned in the picture."""
+        for name, what in between.items():
+            if isinstance(what, PaperLine):
+                path = what.path
+                self._spot(name, path.length, path.start, path.end, None if path.is_straight else path)
+            else:
+                a, b = what[0].point, what[1].point
+                self._spot(name, a.distance(b), a, b, None)
+
+    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
+        """Write down a named measure for the picture (verbs call this)."""
+        if value.name and value > 1e-6:
+            self._spot(value.name, float(value), start, end, along)
+
+    def _spot(self, name: str, value: float, start: Point, end: Point, along: Path | None) -> None:
+        self._spots.append(Spot(name, value, self.piece_name, start, end, along))
+
+    def inside_is_left(self) -> bool:
+        """Whether the cloth lies to the left when the outline is walked in edge order."""
+        points = [p for e in self._edges.values() for p in (e.path.start, e.path.at(e.path.length / 2))]
+        area = sum(p.x * q.y - q.x * p.y for p, q in zip(points, [*points[1:], *points[:1]], strict=True))
+        return area > 0
+
+    def _edge_name(self, item: str | PaperLine) -> str:
+        name = item.name if isinstance(item, PaperLine) else item
+        if name not in self._edges:
+            raise KitError(
+                f"there is no edge '{name or 'without a name'}'.", where=self._where, do=near(name, self._edges)
+            )
+        return name
+
+    # ---- making up the piece --------------------------------------------------------------------------
+
+    def allow(self, **allowances: object) -> None:
+        """Give edges their seam or hem allowance."""
+        for name, value in allowances.items():
+            edge = self._edges[self._edge_name(name)]
+            size = distance(value, f"{self._where}, allowance on {name}")
+            self._edges[name] = replace(edge, allowance=float(size))
+
+    def say(self, **names: str) -> None:
+        """How people say the names of edges."""
+        for name, said in names.items():
+            self._edges[self._edge_name(name)] = replace(self._edges[name], said=said)
+
+    def cut(
+        self,
+        count: int = 1,
+        *,
+        mirrored: bool = False,
+        fold: str = "",
+        interfacing: int = 0,
+        title: str = "",
+        number: int | None = None,
+    ) -> None:
+        """How many to cut: a mirrored pair, or one with an edge on the fold."""
+        if mirrored and fold:
+            raise KitError("a piece is cut as a mirrored pair or on the fold, not both.", where=self._where)
+        if mirrored and count % 2:
+            raise KitError(f"a mirrored pair is cut in even numbers, not {count}.", where=self._where)
+        if fold:
+            edge = self._edges[self._edge_name(fold)]
+            if not edge.path.is_straight:
+                raise KitError(f"cloth folds straight; '{fold}' is curved.", where=self._where)
+            self._edges[fold] = replace(edge, allowance=0.0)
+        plan = CutPlan(count=count, mirrored=mirrored, fold=fold, interfacing=interfacing)
+        self._state = replace(
+            self._state,
+            cut=plan,
+            title=title or self._state.title,
+            number=self._state.number if number is None else number,
+        )
+
+    def grain(self, along: PaperLine | None = None) -> None:
+        """Draw the grainline, straight up the paper or parallel to a straight line, inside the piece."""
+        self._state = replace(self._state, grain=None, source="grain")
+        piece = self.freeze()
+        centre = piece.outline.label_point()
+        direction = (along.path.end - along.path.start).unit() if along is not None else DIRECTIONS["up"]
+        ray = Path.of(Line(centre - direction * FAR, centre + direction * FAR))
+        hits = [p for e in self._edges.values() for p in ray.crossings(e.path)]
+        above = min((p for p in hits if (p - centre).dot(direction) > 0), key=centre.distance, default=centre)
+        below = min((p for p in hits if (p - centre).dot(direction) < 0), key=centre.distance, default=centre)
+        grain = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88))
+        self._state = replace(self._state, grain=grain, source="")
+
+    def notch(self, edge: str, at: object, *, double: bool = False, name: str = "") -> None:
+        """A notch this far along an edge: single, or double for the back (common practice, no source)."""
+        path = self._edges[self._edge_name(edge)].path
+        size = distance(at, f"{self._where}, notch on {edge}")
+        if size > path.length + 1e-6:
+            raise KitError(
+                f"a notch at {show(size)} lies past the end of the {edge.replace('_', ' ')}, "
+                f"which is {show(path.length)} long.",
+                where=self._where,
+                do="Put it nearer.",
+            )
+        notch = Notch(edge, min(float(size), path.length), "double" if double else "single", name)
+        self._state = replace(self._state, notches=(*self._state.notches, notch))
+
+    def opening(self, name: str, edge: str, *, at: object, size: object, said: str = "") -> None:
+        """An opening left in a seam: `size` long, its upper end `at` this far along the edge."""
+        path = self._edges[self._edge_name(edge)].path
+        start = distance(at, f"{self._where}, {name}")
+        long = distance(size, f"{self._where}, {name}")
+        if start + long > path.length + 1e-6:
+            raise KitError(
+                f"the opening from {show(start)} to {show(start + long)} does not fit on the "
+                f"{edge.replace('_', ' ')}, which is {show(path.length)} long.",
+                where=self._where,
+                do="Make the opening shorter or move it up, or lengthen the garment.",
+            )
+        mark = Mark(name, "opening", edge=edge, start=float(start), end=float(start + long), said=said)
+        self._state = replace(self._state, marks=(*self._state.marks, mark))
+        self.note(long, path.at(float(start)), path.at(float(start + long)))
+
+    def mark_line(self, name: str, line: PaperLine, said: str = "") -> None:
+        """A line drawn inside the piece, such as the waistline."""
+        mark = Mark(name, "line", path=line.path, said=said)
+        self._state = replace(self._state, marks=(*self._state.marks, mark))
+
+    def mark_point(self, name: str, point: PaperPoint, said: str = "") -> None:
+        """A point marked inside the piece or at its edge, such as where a tie is set."""
+        mark = Mark(name, "point", point=point.point, said=said)
+        self._state = replace(self._state, marks=(*self._state.marks, mark))
+
+    def face(
+        self, source: BenchPiece, edges: tuple[str, ...], *, depth: object, short: object = 0, ends: tuple[str, str]
+    ) -> None:
+        """Derive a facing from a run of `source`'s edges: the run itself, a parallel `depth` inside it named
+        `outer`, and the two short ends along the neighbouring edges, named by `ends`. At ends that are seams
+        the outer edge is drawn `short` by this much so that the facing pulls taut; an end on the centre fold
+        is kept."""
+        names = [source._edge_name(name) for name in edges]
+        order = list(source._edges)
+        first = order.index(names[0])
+        if [order[(first + i) % len(order)] for i in range(len(names))] != names:
+            raise KitError(
+                f"{', '.join(names)} do not follow one another around {source._where}.",
+                where=self._where,
+                do=f"Name them in order: {', '.join(order)}.",
+            )
+        before, after = order[first - 1], order[(first + len(names)) % len(order)]
+        run = source._edges[names[0]].path
+        for name in names[1:]:
+            run = run.joined(source._edges[name].path)
+        size = distance(depth, f"{self._where}, facing depth")
+        want = distance(short, f"{self._where}, short by")
+        start_line, end_line = source._edges[before].path, source._edges[after].path
+        try:
+            outer = run.parallel(float(size) if source.inside_is_left() else -float(size))
+            outer = outer.to(start_line, end="start").to(end_line, end="end")
+        except KitError as error:
+            raise KitError(
+                f"a facing {show(size)} deep does not fit inside {source._where}: {error.what}",
+                where=self._where,
+                do="Make the facing narrower.",
+            ) from None
+        on_fold = {source._state.cut.fold} - {""}
+        # The start is kept where it lies on a fold or is caught in a hem with the garment's own edge.
+        if ends[1] not in on_fold and want > 0:
+            outer = outer.between(0.0, outer.length - float(want))
+        middle = run.at(run.length / 2)
+        self._edges = {name: Edge(name, source._edges[name].path, said=source._edges[name].said) for name in names}
+        tail = Path.of(Line(run.end, outer.end))
+        head = Path.of(Line(outer.start, run.start))
+        for name, path in ((ends[1], tail), ("outer", outer.reversed()), (ends[0], head)):
+            self._edges[name] = Edge(name, path)
+        self._points, self._guides = {}, {}
+        self._drawn.update(self._edges)
+        self.note(size, middle, outer.at(outer.nearest(middle)))
+        if want.name and want > 0:
+            self._spot(
+                want.name, float(want), outer.end, outer.end + outer.tangent_at(outer.length) * float(want), None
+            )
+
+    # ---- the end of the step --------------------------------------------------------------------------
+
+    def freeze(self) -> Piece:
+        """The piece as an immutable value."""
+        return replace(
+            self._state,
+            edges=tuple(self._edges.values()),
+            points=tuple(self._points.items()),
+            guides=tuple(self._guides.items()),
+        )
+
+    def __repr__(self) -> str:
+        return f"<{self._where}: {', '.join(self._edges)}>"

@@ -1,0 +1,290 @@
+"""Points and lines as a drafting step handles them: they know the piece they lie on, they are moved with
+lengths that carry a unit, and what is measured is written down for the picture.
+
+`PaperPoint` and `PaperLine` wrap the plain geometry values; every verb gives a new one. Directions are as the
+paper lies: "up" to the neck, "down" to the hem, "out" to the side seam, "in" to the centre line.
+"""
+
+from __future__ import annotations
+
+from typing import Protocol
+
+from kit.errors import KitError, near
+from kit.geometry import Cubic, Line, Path, Point, Vector
+from kit.units import Length, length, show
+
+DIRECTIONS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}
+FAR = 4000.0
+REACH = 50.0
+
+
+class Sheet(Protocol):
+    """What a point or line needs of the piece it lies on."""
+
+    piece_name: str
+
+    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
+        """Write down a named measure for the picture."""
+
+    def inside_is_left(self) -> bool:
+        """Whether the cloth lies to the left when the outline is walked in edge order."""
+
+
+def heading(direction: str) -> Vector:
+    """The unit vector of a direction word."""
+    if direction not in DIRECTIONS:
+        raise KitError(f"'{direction}' is not a direction on the paper.", do=near(direction, DIRECTIONS))
+    return DIRECTIONS[direction]
+
+
+def distance(value: object, what: str) -> Length:
+    """A distance given to a verb, as a Length that is not negative."""
+    found = length(value, what)
+    if found < 0:
+        raise KitError(f"{show(found)} is less than nothing.", where=what, do="Give a distance of zero or more.")
+    return found
+
+
+class PaperPoint:
+    """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
+
+    def __init__(self, sheet: Sheet, point: Point) -> None:
+        self.sheet = sheet
+        self.point = point
+
+    @property
+    def x(self) -> Length:
+        return Length(self.point.x)
+
+    @property
+    def y(self) -> Length:
+        return Length(self.point.y)
+
+    def _moved(self, direction: Vector, how_far: object, verb: str) -> PaperPoint:
+        size = distance(how_far, verb)
+        end = self.point + direction * float(size)
+        self.sheet.note(size, self.point, end)
+        return PaperPoint(self.sheet, end)
+
+    def up(self, how_far: object) -> PaperPoint:
+        """The point this far straight up."""
+        return self._moved(DIRECTIONS["up"], how_far, "up")
+
+    def down(self, how_far: object) -> PaperPoint:
+        """The point this far straight down."""
+        return self._moved(DIRECTIONS["down"], how_far, "down")
+
+    def out(self, how_far: object) -> PaperPoint:
+        """The point this far toward the side seam."""
+        return self._moved(DIRECTIONS["out"], how_far, "out")
+
+    def into(self, how_far: object) -> PaperPoint:
+        """The point this far toward, or past, the centre line."""
+        return self._moved(DIRECTIONS["in"], how_far, "into")
+
+    def toward(self, other: PaperPoint, how_far: object) -> PaperPoint:
+        """The point this far along the straight line to `other`."""
+        return self._moved((other.point - self.point).unit(), how_far, "toward")
+
+    def to(self, other: PaperPoint) -> PaperLine:
+        """The straight line to `other`."""
+        return self._line(other.point)
+
+    def through(self, other: PaperPoint, *, beyond: object = 0) -> PaperLine:
+        """The straight line to `other`, carried on `beyond` it."""
+        size = distance(beyond, "through")
+        end = other.point + (other.point - self.point).unit() * float(size)
+        self.sheet.note(size, other.point, end)
+        return self._line(end)
+
+    def ruled(self, direction: str, how_far: object) -> PaperLine:
+        """A straight line of this length in a direction of the paper."""
+        return self._line(self._moved(heading(direction), how_far, "ruled").point)
+
+    def across(self, line: PaperLine, direction: str = "in") -> PaperPoint:
+        """Where a line squared across from here meets `line`."""
+        ray = Path.of(Line(self.point, self.point + heading(direction) * FAR))
+        found = ray.crossings(line.path)
+        if not found:
+            raise KitError(f"squaring {direction} from here never meets the {line.said}.", do="Try the other way.")
+        return PaperPoint(self.sheet, min(found, key=self.point.distance))
+
+    def curve_to(
+        self,
+        target: PaperPoint,
+        *,
+        square_to: PaperLine | None = None,
+        along: PaperLine | None = None,
+        end_square_to: PaperLine | None = None,
+        end_along: PaperLine | None = None,
+        fullness: float = 1.0,
+    ) -> PaperLine:
+        """A smooth curve to `target`. It leaves square to, or along, a line through this point, and arrives
+        square to, or along, one through the target; where none is named it heads straight for the other end.
+        """
+        chord = (target.point - self.point).unit()
+        leave = _at_end(square_to, along, self.point, chord)
+        arrive = _at_end(end_square_to, end_along, target.point, chord)
+        curve = Cubic.square(self.point, leave, target.point, arrive, fullness)
+        return PaperLine(self.sheet, Path.of(curve))
+
+    def distance_to(self, other: PaperPoint) -> Length:
+        return Length(self.point.distance(other.point))
+
+    def _line(self, end: Point) -> PaperLine:
+        if self.point.distance(end) < 1e-6:
+            raise KitError("a line needs two different points.", do="Give it some length.")
+        return PaperLine(self.sheet, Path.of(Line(self.point, end)))
+
+
+def _at_end(square: PaperLine | None, along: PaperLine | None, at: Point, chord: Vector) -> Vector:
+    """The direction of travel at one end, turned toward the way the curve goes."""
+    if square is None and along is None:
+        return chord
+    line = square or along
+    assert line is not None
+    tangent = line.path.tangent_at(line.path.nearest(at))
+    direction = tangent.left() if square is not None else tangent
+    return direction if direction.dot(chord) >= 0 else direction * -1.0
+
+
+class PaperLine:
+    """A line, straight or curved, on a piece; an edge when it has a `name`."""
+
+    def __init__(self, sheet: Sheet, path: Path, name: str = "") -> None:
+        self.sheet = sheet
+        self.path = path
+        self.name = name
+
+    @property
+    def said(self) -> str:
+        return self.name.replace("_", " ") or "line"
+
+    @property
+    def start(self) -> PaperPoint:
+        return PaperPoint(self.sheet, self.path.start)
+
+    @property
+    def end(self) -> PaperPoint:
+        return PaperPoint(self.sheet, self.path.end)
+
+    @property
+    def length(self) -> Length:
+        return Length(self.path.length)
+
+    @property
+    def middle(self) -> PaperPoint:
+        return PaperPoint(self.sheet, self.path.at(self.path.length / 2))
+
+    def at(self, how_far: object) -> PaperPoint:
+        """The point this far along from the start."""
+        size = distance(how_far, f"along the {self.said}")
+        if size > self.path.length + 1e-6:
+            raise KitError(
+                f"the {self.said} is only {show(self.path.length)} long, so there is no point {show(size)} along it.",
+                do="Give a shorter distance.",
+            )
+        point = self.path.at(min(float(size), self.path.length))
+        self.sheet.note(size, self.path.start, point, self.path.between(0.0, size) if size > 1e-6 else None)
+        return PaperPoint(self.sheet, point)
+
+    def meets(self, other: PaperLine) -> Length:
+        """How far along this line, from its start, it meets `other` (carried on a little if straight)."""
+        path = other.path
+        if path.is_straight:
+            path = path.extended(REACH, end="start").extended(REACH, end="end")
+        found = self.path.crossings(path)
+        if not found:
+            raise KitError(
+                f"the {self.said} does not meet the {other.said}.", do="Check that both are where you expect."
+            )
+        return Length(min(self.path.nearest(point) for point in found))
+
+    def share(self, part: float) -> PaperPoint:
+        """The point at a share (0 to 1) of the length from the start."""
+        if not 0 <= part <= 1:
+            raise KitError(f"a share lies between 0 and 1, not {part:g}.", where=self.said)
+        return PaperPoint(self.sheet, self.path.at(self.path.length * part))
+
+    def square(self, how_far: object, direction: str, *, at: str = "end") -> PaperLine:
+        """A straight line square to this one at its "start" or "end", toward a direction of the paper."""
+        size = distance(how_far, f"square to the {self.said}")
+        along = 0.0 if at == "start" else self.path.length
+        begin = self.path.at(along)
+        normal = self.path.normal_at(along)
+        if normal.dot(heading(direction)) < 0:
+            normal = normal * -1.0
+        end = begin + normal * float(size)
+        self.sheet.note(size, begin, end)
+        return PaperLine(self.sheet, Path.of(Line(begin, end)))
+
+    def parallel(self, how_far: object, toward: str) -> PaperLine:
+        """The parallel at this distance, toward a direction of the paper or "inside" / "outside"."""
+        size = distance(how_far, f"parallel to the {self.said}")
+        middle = self.path.length / 2
+        if toward in ("inside", "outside"):
+            left = self.sheet.inside_is_left() == (toward == "inside")
+        else:
+            left = self.path.normal_at(middle).dot(heading(toward)) > 0
+        path = self.path.parallel(float(size) if left else -float(size))
+        begin = self.path.at(middle)
+        self.sheet.note(size, begin, path.at(path.nearest(begin)))
+        return PaperLine(self.sheet, path)
+
+    def to(self, other: PaperLine, *, end: str = "end") -> PaperLine:
+        """Trimmed at, or carried on straight to, the crossing with `other`."""
+        return PaperLine(self.sheet, self.path.to(other.path, end="start" if end == "start" else "end"), self.name)
+
+    def extended(self, how_far: object, *, end: str = "end") -> PaperLine:
+        """Carried on straight by this much."""
+        size = distance(how_far, f"carrying on the {self.said}")
+        path = self.path.extended(float(size), end="start" if end == "start" else "end")
+        return PaperLine(self.sheet, path, self.name)
+
+    def curve_into(self, other: PaperLine, at: object, *, fullness: float = 1.0) -> PaperLine:
+        """A curve that leaves the end of this line square to it and runs into `other` without a corner, `at`
+        this far along `other`."""
+        size = distance(at, f"along the {other.said}")
+        if size > other.path.length:
+            raise KitError(
+                f"the curve should join the {other.said} {show(size)} down, but the {other.said} is only "
+                f"{show(other.path.length)} long.",
+                do="Let it join higher up, or make the garment longer.",
+            )
+        if other.path.nearest(self.path.end) > other.path.length - 1e-3 and other.path.length > 1.0:
+            raise KitError(
+                f"the {self.said} is {show(self.path.length)} deep and reaches lower than the end of the {other.said}.",
+                do=f"Make the {self.said} shallower or the {other.said} longer.",
+            )
+        join = other.path.at(float(size))
+        self.sheet.note(size, other.path.start, join, other.path.between(0.0, size) if size > 1e-6 else None)
+        arrive = other.path.tangent_at(float(size))
+        return self._curve(join, arrive, fullness, other)
+
+    def curve_square_to(self, other: PaperLine, at: object, *, fullness: float = 1.0) -> PaperLine:
+        """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
+        `other` from its start."""
+        size = distance(at, f"along the {other.said}")
+        join = other.path.at(min(float(size), other.path.length))
+        return self._curve(join, self._sided(other.path.normal_at(float(size)), join), fullness, other)
+
+    def _sided(self, direction: Vector, target: Point) -> Vector:
+        return direction if direction.dot(target - self.path.end) >= 0 else direction * -1.0
+
+    def _curve(self, join: Point, arrive: Vector, fullness: float, other: PaperLine) -> PaperLine:
+        leave = self._sided(self.path.normal_at(self.path.length), join)
+        chord = join - self.path.end
+        if arrive.dot(chord) < -0.2 * chord.length or leave.dot(chord) <= 0:
+            raise KitError(
+                f"the curve from the end of the {self.said} to the {other.said} would double back on itself.",
+                do=f"Move the place where it joins the {other.said}, or shorten the {self.said}.",
+            )
+        return PaperLine(self.sheet, Path.of(Cubic.square(self.path.end, leave, join, arrive, fullness)))
+
+    def mirrored(self, line: PaperLine) -> PaperLine:
+        """Mirrored across a straight line."""
+        return PaperLine(self.sheet, self.path.mirrored(Line(line.path.start, line.path.end)))
+
+    def joined(self, other: PaperLine) -> PaperLine:
+        """This line and the next one as one."""
+        return PaperLine(self.sheet, self.path.joined(other.path))

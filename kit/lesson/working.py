@@ -1,0 +1,251 @@
+"""Working a lesson: from its definition, a body and values to an immutable pattern.
+
+Each step gets the pieces it names on a bench, its parameters and measurements as named lengths, and may
+change only the pieces it was given. What it made is frozen and recorded before the next step begins.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from kit.body.body import Body
+from kit.errors import KitError, near
+from kit.geometry import Path, Point
+from kit.lesson.bench import BenchPiece
+from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.parameter import Parameter
+from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
+from kit.lesson.steps import Entry
+from kit.piece.piece import Piece, Strip
+from kit.placeholder import names as placeholder_names
+from kit.sewing.make import Make
+from kit.sewing.run import PieceHandle, StripHandle
+from kit.units import Length
+
+
+@dataclass(frozen=True)
+class Definition:
+    """All that working needs of a lesson: a plain value, so that working is a pure function of it."""
+
+    info: LessonInfo
+    start: Any
+    parameters: tuple[Parameter, ...]
+    entries: tuple[Entry, ...]
+
+
+class _Table:
+    """The growing state while a lesson is worked."""
+
+    def __init__(self, definition: Definition, body: Body, values: Mapping[str, float]) -> None:
+        self.definition = definition
+        self.body = body
+        self.parameters = {p.name: p for p in definition.parameters}
+        self.values = {p.name: p.checked(values.get(p.name, p.default)) for p in definition.parameters}
+        unknown = set(values) - set(self.parameters)
+        if unknown:
+            name = sorted(unknown)[0]
+            raise KitError(f"there is no parameter '{name}'.", do=near(name, self.parameters))
+        self.pieces: dict[str, Piece] = {piece.name: piece for piece in definition.start(body)}
+        self.strips: dict[str, Strip] = {}
+
+    def number(self, name: str) -> Length | float:
+        """A parameter or measurement by name, carrying its name so that pictures can dimension it."""
+        if name in self.parameters:
+            kind, value = self.parameters[name].kind, self.values[name]
+            return Length(value, name) if kind == "length" else value
+        return Length(self.body[name], name)
+
+    def has_number(self, name: str) -> bool:
+        return name in self.parameters or name in self.body
+
+    def unknown(self, name: str, more: tuple[str, ...] = ()) -> KitError:
+        known = [*self.pieces, *self.strips, *self.parameters, *(m.name for m in self.body.measures), *more]
+        return KitError(f"there is no piece, parameter or measurement called '{name}'.", do=near(name, known))
+
+    def kind(self, name: str) -> str:
+        return self.parameters[name].kind if name in self.parameters else "length"
+
+
+def work(definition: Definition, body: Body, values: Mapping[str, float]) -> Pattern:
+    """The pattern of a lesson for a body and parameter values (name -> mm, share or count; missing ones take
+    their default). Raises `KitError` with the step and what to do for whatever cannot be drafted."""
+    table = _Table(definition, body, values)
+    steps: list[StepRecord] = []
+    sewing: list[SewRecord] = []
+    finished: list[tuple[str, float]] = []
+    for entry in definition.entries:
+        place = f"Step '{entry.title}'" if entry.kind != "finished" else f"Finished measurement '{entry.title}'"
+        try:
+            if entry.kind == "step":
+                steps.append(_draft(entry, table))
+            elif entry.kind == "sew":
+                sewing.append(_sew(entry, table))
+            else:
+                finished.append((entry.title, _finished(entry, table)))
+        except KitError as error:
+            raise error.at(place) from None
+        except Exception as error:
+            raise KitError(
+                f"the step's own code stopped: {type(error).__name__}: {error}.",
+                where=place,
+                do="Look at the line named in the cell that defines it.",
+            ) from error
+    pieces = _numbered(tuple(table.pieces.values()))
+    for piece in pieces:
+        _check_closed(piece)
+    offset = max((p.number for p in pieces), default=0)
+    strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
+    shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)
+    return Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished))
+
+
+def _numbered(pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:
+    """Pieces with the numbers their steps gave them, the rest counted on, in number order."""
+    taken = {p.number for p in pieces if p.number}
+    free = (n for n in range(1, len(pieces) + len(taken) + 1) if n not in taken)
+    return tuple(sorted((p if p.number else replace(p, number=next(free)) for p in pieces), key=lambda p: p.number))
+
+
+def _check_closed(piece: Piece) -> None:
+    outline = piece.outline
+    crossing = outline.self_crossing()
+    if crossing is not None:
+        first, second, at = crossing
+        raise KitError(
+            f"the {first.replace('_', ' ')} crosses the {second.replace('_', ' ')} "
+            f"{at.x / 10:.1f} cm from the centre line and {at.y / 10:.1f} cm above the waist.",
+            where=piece.title,
+            do="Change the last measure you moved back toward its old value.",
+        )
+
+
+def _draft(entry: Entry, table: _Table) -> StepRecord:
+    bench: dict[str, BenchPiece] = {}
+    strips: dict[str, BenchStrip] = {}
+    given: dict[str, Any] = {}
+    before: dict[str, Piece] = {}
+    for name in entry.uses:
+        title = name.replace("_", " ").capitalize()
+        if name in entry.makes and name not in table.pieces:
+            given[name] = bench[name] = BenchPiece(Piece(name, title, ()))
+        elif name in table.pieces:
+            given[name] = bench[name] = BenchPiece(table.pieces[name])
+            before[name] = table.pieces[name]
+        elif name in entry.strips:
+            given[name] = strips[name] = BenchStrip(name, title)
+        elif name == "body":
+            given[name] = table.body
+        elif table.has_number(name):
+            given[name] = table.number(name)
+        else:
+            raise table.unknown(name, ("body",))
+    entry.function(**given)
+
+    spots = tuple(spot for piece in bench.values() for spot in piece._spots)
+    new: list[tuple[str, str, Path]] = []
+    removed: list[tuple[str, str, Path]] = []
+    points: list[tuple[str, str, Point]] = []
+    for name, piece in bench.items():
+        frozen = piece.freeze()
+        if name in entry.makes and not frozen.edges:
+            raise KitError(f"the step says it makes '{name}' but draws nothing on it.", do="Draw it, or leave it out.")
+        table.pieces[name] = frozen
+        fresh, gone, marks = _difference(before.get(name), frozen, piece._drawn)
+        new += fresh
+        removed += gone
+        points += marks
+    for name, strip in strips.items():
+        table.strips[name] = strip.freeze()
+    made_strips = tuple(table.strips[name] for name in strips)
+    return StepRecord(
+        key=entry.name,
+        title=entry.title,
+        text=entry.text,
+        cell=entry.cell,
+        uses=entry.uses,
+        values=_text_values(entry, table, spots),
+        pieces=tuple(table.pieces[name] for name in bench),
+        new=tuple(new),
+        removed=tuple(removed),
+        new_points=tuple(points),
+        spots=_labelled(spots, table),
+        strips=made_strips,
+    )
+
+
+def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
+    labels = {name: p.label for name, p in table.parameters.items()}
+    seen: dict[tuple[str, str], Spot] = {}
+    for spot in spots:
+        label = labels.get(spot.name, spot.name.replace("_", " "))
+        seen.setdefault((spot.name, spot.piece), replace(spot, label=label))
+    return tuple(seen.values())
+
+
+def _text_values(entry: Entry, table: _Table, spots: tuple[Spot, ...]) -> tuple[tuple[str, float, str], ...]:
+    """The numbers a step's words may name: its own arguments and what it measured."""
+    found = {spot.name: (spot.name, spot.value, spot.kind) for spot in spots}
+    for name in entry.uses:
+        if table.has_number(name):
+            found[name] = (name, float(table.number(name)), table.kind(name))
+    for name in placeholder_names(entry.text):
+        if name not in found:
+            raise KitError(
+                f"the text names {{{name}}}, which the step neither uses nor measures.",
+                do=near(name, found) + " Add it to the step's arguments, or measure it.",
+            )
+    return tuple(found.values())
+
+
+def _difference(
+    before: Piece | None, after: Piece, drawn: set[str]
+) -> tuple[list[tuple[str, str, Path]], list[tuple[str, str, Path]], list[tuple[str, str, Point]]]:
+    """(new lines, removed or redrawn lines, new points) of one piece, by name."""
+    old = {} if before is None else {e.name: e.path for e in before.edges} | dict(before.guides)
+    now = {e.name: e.path for e in after.edges} | dict(after.guides)
+    name = after.name
+    new = [(name, line, path) for line, path in now.items() if line in drawn and old.get(line) != path]
+    removed = [(name, line, path) for line, path in old.items() if now.get(line) != path]
+    old_points = {} if before is None else dict(before.points)
+    points = [(name, p, at) for p, at in after.points if old_points.get(p) != at]
+    return new, removed, points
+
+
+def _sew(entry: Entry, table: _Table) -> SewRecord:
+    make = Make(tuple(table.pieces.values()), tuple(table.strips.values()))
+    given: dict[str, Any] = {}
+    values: list[tuple[str, float, str]] = []
+    for name in entry.uses:
+        if name == "make":
+            given[name] = make
+        elif name in table.pieces:
+            given[name] = PieceHandle(table.pieces[name])
+        elif name in table.strips:
+            given[name] = StripHandle(table.strips[name])
+        elif table.has_number(name):
+            given[name] = table.number(name)
+            values.append((name, float(table.number(name)), table.kind(name)))
+        else:
+            raise table.unknown(name, ("make",))
+    entry.function(**given)
+    for name in placeholder_names(entry.text):
+        if name not in {value[0] for value in values}:
+            raise KitError(
+                f"the text names {{{name}}}, which the step does not use.",
+                do="Add it to the step's arguments.",
+            )
+    return SewRecord(entry.name, entry.title, entry.text, entry.cell, tuple(make.operations), tuple(values))
+
+
+def _finished(entry: Entry, table: _Table) -> float:
+    given: dict[str, Any] = {}
+    for name in entry.uses:
+        if name in table.pieces:
+            given[name] = BenchPiece(table.pieces[name])
+        elif table.has_number(name):
+            given[name] = table.number(name)
+        else:
+            raise table.unknown(name)
+    return float(entry.function(**given))
