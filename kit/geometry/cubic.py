@@ -1,0 +1,425 @@
+"""Cubic Bezier curves: every freehand curve of a draft.
+
+Lengths come from adaptive Gauss-Legendre quadrature; curves given by their end directions get handles by
+J. D. Hobby's rule ("Smooth, easy to compute interpolating splines", Discrete & Computational Geometry 1,
+1986), which turns a circle's tangents into that circle within 0.03 % for a quarter turn.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+
+from kit.errors import KitError
+from kit.geometry.curve import Bounds, Curve, too_tight
+from kit.geometry.motion import Motion
+from kit.geometry.point import TOLERANCE, Point, Vector, place
+
+Power = tuple[float, float, float, float, float, float, float, float]
+
+# Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4, n = 8.
+_GAUSS = (
+    (0.183434642495650, 0.362683783378362),
+    (0.525532409916329, 0.313706645877887),
+    (0.796666477413627, 0.222381034453374),
+    (0.960289856497536, 0.101228536290376),
+)
+
+
+def hobby_handle(theta: float, phi: float) -> float:
+    """Hobby's velocity over 3: the handle's share of the chord at the end where the curve makes `theta` with
+    the chord, `phi` at the other end (radians, same sign when the curve stays on one side)."""
+    st, sp, ct, cp = math.sin(theta), math.sin(phi), math.cos(theta), math.cos(phi)
+    root5 = math.sqrt(5.0)
+    top = 2.0 + math.sqrt(2.0) * (st - sp / 16.0) * (sp - st / 16.0) * (ct - cp)
+    return top / (3.0 * (1.0 + 0.5 * (root5 - 1.0) * ct + 0.5 * (3.0 - root5) * cp))
+
+
+@dataclass(frozen=True, slots=True)
+class Cubic(Curve):
+    """A cubic Bezier curve from `start` to `end` with handles `c1` and `c2` (mm)."""
+
+    start: Point
+    c1: Point
+    c2: Point
+    end: Point
+    _power: Power | None = field(default=None, init=False, repr=False, compare=False)
+    _length: float | None = field(default=None, init=False, repr=False, compare=False)
+
+    @classmethod
+    def square(
+        cls, start: Point, start_direction: Vector, end: Point, end_direction: Vector, fullness: float = 1.0
+    ) -> Cubic:
+        """The smooth curve that leaves `start` along `start_direction` and arrives at `end` travelling along
+        `end_direction`. `fullness` scales both handles (1 is nearest to a circle).
+
+        Raises `KitError` when the ends coincide, or when the curve would cross itself or double back
+        (anywhere travel away from its end).
+        """
+        fullness = float(fullness)
+        chord = end - start
+        size = chord.length
+        if size < TOLERANCE:
+            raise KitError(
+                "a curve needs two different ends, and both fall on the same place.",
+                where=place(start),
+                do="Move one of them.",
+            )
+        if not 0.05 <= fullness <= 3.0:
+            raise KitError(f"a fullness of {fullness:g} gives no usable curve.", do="Use a fullness from 0.3 to 1.6.")
+        leave, arrive = start_direction.unit(), end_direction.unit()
+        theta, phi = chord.turn_to(leave), arrive.turn_to(chord)
+        out = hobby_handle(theta, phi) * size * fullness
+        back = hobby_handle(phi, theta) * size * fullness
+        curve = cls(start, start + leave * out, end - arrive * back, end)
+        crossing = curve.self_crossing()
+        if crossing is not None:
+            raise KitError(
+                "the curve would cross itself.",
+                where=place(crossing),
+                do="Move its ends further apart, or use less fullness.",
+            )
+        t = curve.doubling_back()
+        if t is not None:
+            off = max(abs(math.degrees(theta)), abs(math.degrees(phi)))
+            raise KitError(
+                f"the curve would double back: at one end it runs {off:.0f}° off the straight line to the other."
+                if off > 90.5
+                else f"the curve would double back on itself with a fullness of {fullness:g}.",
+                where=place(curve.point(t)),
+                do="Move its ends so that each can be reached from the other with less than a right angle's turn."
+                if off > 90.5
+                else "Use less fullness.",
+            )
+        return curve
+
+    # ---- evaluation ---------------------------------------------------------------------------------------
+
+    def _coefficients(self) -> Power:
+        known = self._power
+        if known is not None:
+            return known
+        x0, y0, x1, y1 = self.start.x, self.start.y, self.c1.x, self.c1.y
+        x2, y2, x3, y3 = self.c2.x, self.c2.y, self.end.x, self.end.y
+        power = (
+            x3 - x0 + 3 * (x1 - x2),
+            3 * (x0 - 2 * x1 + x2),
+            3 * (x1 - x0),
+            x0,
+            y3 - y0 + 3 * (y1 - y2),
+            3 * (y0 - 2 * y1 + y2),
+            3 * (y1 - y0),
+            y0,
+        )
+        object.__setattr__(self, "_power", power)
+        return power
+
+    def xy(self, t: float) -> tuple[float, float]:
+        """Coordinates at `t` as plain floats (mm)."""
+        ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
+        return ((ax * t + bx) * t + cx) * t + dx, ((ay * t + by) * t + cy) * t + dy
+
+    def point(self, t: float) -> Point:
+        if t == 0.0:
+            return self.start
+        if t == 1.0:
+            return self.end
+        return Point(*self.xy(t))
+
+    def _velocity(self, t: float) -> tuple[float, float]:
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        return (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
+
+    def derivative(self, t: float) -> Vector:
+        return Vector(*self._velocity(t))
+
+    def tangent(self, t: float) -> Vector:
+        vx, vy = self._velocity(t)
+        size = math.hypot(vx, vy)
+        if size > 1e-9:
+            return Vector(vx / size, vy / size)
+        # A handle of no length: the direction is that of the next control point that differs.
+        if t <= 0.5:
+            for other in (self.c2, self.end):
+                if other.distance(self.start) > 1e-9:
+                    return (other - self.start).unit()
+        for other in (self.c1, self.start):
+            if other.distance(self.end) > 1e-9:
+                return (self.end - other).unit()
+        return (self.end - self.start).unit()
+
+    def curvature(self, t: float) -> float:
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
+        speed2 = vx * vx + vy * vy
+        if speed2 < 1e-12:
+            return self.curvature(t + 1e-4 if t < 0.5 else t - 1e-4) if 0.0 <= t <= 1.0 else 0.0
+        wx, wy = 6 * ax * t + 2 * bx, 6 * ay * t + 2 * by
+        return (vx * wy - vy * wx) / (speed2 * math.sqrt(speed2))
+
+    # ---- length -------------------------------------------------------------------------------------------
+
+    @property
+    def length(self) -> float:
+        known = self._length
+        if known is None:
+            known = self.length_between(0.0, 1.0)
+            object.__setattr__(self, "_length", known)
+        return known
+
+    def _quadrature(self, t0: float, t1: float) -> float:
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        ax, bx, ay, by = 3 * ax, 2 * bx, 3 * ay, 2 * by
+        half, middle, total, root = (t1 - t0) / 2, (t0 + t1) / 2, 0.0, math.sqrt
+        for node, weight in _GAUSS:
+            t = middle - half * node
+            vx, vy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
+            t = middle + half * node
+            wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
+            total += weight * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
+        return half * total
+
+    def length_between(self, t0: float, t1: float) -> float:
+        """Length in mm from `t0` to `t1`, by 8-point Gauss-Legendre, halved until steady to 1e-6 mm."""
+
+        def refine(a: float, b: float, whole: float, depth: int) -> float:
+            mid = (a + b) / 2
+            left, right = self._quadrature(a, mid), self._quadrature(mid, b)
+            if depth == 0 or abs(left + right - whole) < 1e-6:
+                return left + right
+            return refine(a, mid, left, depth - 1) + refine(mid, b, right, depth - 1)
+
+        return refine(t0, t1, self._quadrature(t0, t1), 24)
+
+    def t_at(self, distance: float) -> float:
+        d, length = self.on(distance), self.length
+        if d <= 0.0 or length <= 0.0:
+            return 0.0
+        if d >= length:
+            return 1.0
+        low, high, t = 0.0, 1.0, d / length
+        done, at = 0.0, 0.0  # length `done` is known up to the parameter `at`
+        for _ in range(60):
+            done += self.length_between(at, t)
+            at = t
+            off = done - d
+            if abs(off) < 1e-8:
+                break
+            if off > 0:
+                high = t
+            else:
+                low = t
+            speed = math.hypot(*self._velocity(t))
+            step = t - off / speed if speed > 1e-9 else -1.0
+            t = step if low < step < high else (low + high) / 2
+            if high - low < 1e-15:
+                break
+        return t
+
+    # ---- parts and copies ---------------------------------------------------------------------------------
+
+    def between(self, t0: float, t1: float) -> Cubic:
+        if t0 <= 0.0 and t1 >= 1.0:
+            return self
+        start, end = self.point(t0), self.point(t1)
+        third = (t1 - t0) / 3
+        v0, v1 = self._velocity(t0), self._velocity(t1)
+        return Cubic(
+            start,
+            Point(start.x + v0[0] * third, start.y + v0[1] * third),
+            Point(end.x - v1[0] * third, end.y - v1[1] * third),
+            end,
+        )
+
+    def reversed(self) -> Cubic:
+        return Cubic(self.end, self.c2, self.c1, self.start)
+
+    def moved(self, motion: Motion) -> Cubic:
+        return Cubic(motion(self.start), motion(self.c1), motion(self.c2), motion(self.end))
+
+    def as_cubics(self) -> tuple[Cubic, ...]:
+        return (self,)
+
+    # ---- measuring ----------------------------------------------------------------------------------------
+
+    def bounds(self) -> Bounds:
+        ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
+        xlow, xhigh = _extent(self.start.x, self.end.x, ax, bx, cx, dx)
+        ylow, yhigh = _extent(self.start.y, self.end.y, ay, by, cy, dy)
+        return xlow, ylow, xhigh, yhigh
+
+    def points(self, tol: float = TOLERANCE) -> list[Point]:
+        n = self.segments(tol)
+        return [self.start, *(Point(*self.xy(i / n)) for i in range(1, n)), self.end]
+
+    def segments(self, tol: float) -> int:
+        """How many chords of equal `t` stay within `tol` mm (from the bound on the second derivative)."""
+        ax, bx, _, _, ay, by, _, _ = self._coefficients()
+        most = max(math.hypot(2 * bx, 2 * by), math.hypot(6 * ax + 2 * bx, 6 * ay + 2 * by))
+        return max(1, math.ceil(math.sqrt(most / (8 * float(tol)))))
+
+    def nearest(self, point: Point) -> float:
+        px, py, n = point.x, point.y, 24
+        ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
+        far = []
+        for i in range(n + 1):
+            t = i / n
+            x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
+            far.append(x * x + y * y)
+        floor = min(far)
+        best_t, best = 0.0, math.inf
+        for i, value in enumerate(far):
+            if value > (far[i - 1] if i else math.inf) or value > (far[i + 1] if i < n else math.inf):
+                continue
+            if value > 4 * floor + 25.0:
+                continue
+            low, high, t = max(0.0, (i - 1) / n), min(1.0, (i + 1) / n), i / n
+            for _ in range(40):
+                x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
+                vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
+                slope = x * vx + y * vy
+                if slope > 0:
+                    high = t
+                else:
+                    low = t
+                bend = vx * vx + vy * vy + x * (6 * ax * t + 2 * bx) + y * (6 * ay * t + 2 * by)
+                step = t - slope / bend if bend > 0 else -1.0
+                new = step if low <= step <= high else (low + high) / 2
+                if abs(new - t) < 1e-14:
+                    break
+                t = new
+            x, y = self.xy(t)
+            gap = (x - px) ** 2 + (y - py) ** 2
+            if gap < best:
+                best_t, best = t, gap
+        return best_t
+
+    def area_term(self) -> float:
+        x0, y0, x1, y1 = self.start.x, self.start.y, self.c1.x, self.c1.y
+        x2, y2, x3, y3 = self.c2.x, self.c2.y, self.end.x, self.end.y
+        return (
+            x0 * (6 * y1 + 3 * y2 + y3)
+            + x1 * (-6 * y0 + 3 * y2 + 3 * y3)
+            + x2 * (-3 * y0 - 3 * y1 + 6 * y3)
+            - x3 * (y0 + 3 * y1 + 6 * y2)
+        ) / 20
+
+    def self_crossing(self) -> Point | None:
+        """Where the curve crosses itself, or None. Solved exactly: with B(s) = B(t) divided by s - t, the sum
+        and the product of s and t follow from two linear equations."""
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        bend = bx * ay - by * ax
+        square = ax * ax + ay * ay
+        if square < 1e-18 or abs(bend) < 1e-12 * square:
+            return None
+        total = -(cx * ay - cy * ax) / bend
+        product = total * total + ((bx * ax + by * ay) * total + cx * ax + cy * ay) / square
+        spread = total * total - 4 * product
+        if spread <= 1e-12:
+            return None
+        root = math.sqrt(spread)
+        s, t = (total - root) / 2, (total + root) / 2
+        return self.point(s) if s >= -1e-9 and t <= 1 + 1e-9 else None
+
+    def doubling_back(self) -> float | None:
+        """A parameter where the curve travels away from its end (against the chord), or None."""
+        ux, uy = self.end.x - self.start.x, self.end.y - self.start.y
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        a, b, c = 3 * (ax * ux + ay * uy), 2 * (bx * ux + by * uy), cx * ux + cy * uy
+        spots = [0.0, 1.0]
+        if abs(a) > 1e-12 and 0.0 < -b / (2 * a) < 1.0:
+            spots.append(-b / (2 * a))
+        worst = min(spots, key=lambda t: (a * t + b) * t + c)
+        # Half a degree of slack, so that an exact right angle is not refused for a rounding error.
+        return worst if (a * worst + b) * worst + c < -0.009 * (ux * ux + uy * uy) else None
+
+    # ---- parallels ----------------------------------------------------------------------------------------
+
+    def tightest(self, left: bool) -> tuple[float, float]:
+        """(t, curvature) where the curve bends most to the left (or right); curvature in 1/mm, at least 0."""
+        sign, n = (1.0 if left else -1.0), 32
+        values = [sign * self.curvature(i / n) for i in range(n + 1)]
+        i = max(range(n + 1), key=values.__getitem__)
+        low, high = max(0.0, (i - 1) / n), min(1.0, (i + 1) / n)
+        golden = (math.sqrt(5.0) - 1) / 2
+        for _ in range(30):
+            a, b = high - golden * (high - low), low + golden * (high - low)
+            if sign * self.curvature(a) > sign * self.curvature(b):
+                high = b
+            else:
+                low = a
+        t = (low + high) / 2
+        best = sign * self.curvature(t)
+        if values[i] > best:
+            t, best = i / n, values[i]
+        return t, max(0.0, best)
+
+    def parallel(self, distance: float) -> tuple[Cubic, ...]:
+        d = float(distance)
+        if abs(d) < 1e-12:
+            return (self,)
+        if self.length < 1e-9:
+            raise KitError("a line without length has no parallel.", where=place(self.start), do="Move one end.")
+        rough = max((self.curvature(i / 8) * (1 if d > 0 else -1) for i in range(9)), default=0.0)
+        if abs(d) * rough > 0.2 or rough > 0.002:
+            t, most = self.tightest(d > 0)
+            if abs(d) * most >= 1.0 - 1e-9:
+                raise too_tight(d, 1 / most, self.point(t))
+        found: list[Cubic] = []
+        self._fit_parallel(d, 0.0, 1.0, found, 12)
+        return tuple(found)
+
+    def _beside(self, t: float, d: float) -> tuple[float, float, float, float, float]:
+        """The parallel's point and velocity at `t`, and its stretch 1 - d * curvature."""
+        x, y = self.xy(t)
+        way = self.tangent(t)
+        vx, vy = self._velocity(t)
+        stretch = 1.0 - d * self.curvature(t)
+        return x - d * way.y, y + d * way.x, vx * stretch, vy * stretch, stretch
+
+    def _fit_parallel(self, d: float, t0: float, t1: float, found: list[Cubic], depth: int) -> None:
+        x0, y0, vx0, vy0, _ = self._beside(t0, d)
+        x3, y3, vx3, vy3, _ = self._beside(t1, d)
+        third = (t1 - t0) / 3
+        if found:
+            start = found[-1].end
+        else:
+            start = Point(x0, y0)
+        fit = Cubic(
+            start, Point(x0 + vx0 * third, y0 + vy0 * third), Point(x3 - vx3 * third, y3 - vy3 * third), Point(x3, y3)
+        )
+        if depth:
+            for share in (0.15, 0.3, 0.5, 0.7, 0.85):
+                t = t0 + (t1 - t0) * share
+                x, y, vx, vy, stretch = self._beside(t, d)
+                fx, fy = fit.xy(share)
+                speed = math.hypot(vx, vy) or 1.0
+                along = ((fx - x) * vx + (fy - y) * vy) / speed
+                aside = abs((fy - y) * vx - (fx - x) * vy) / speed
+                bend = abs(self.curvature(t) / stretch) if stretch > 1e-9 else math.inf
+                if aside + bend * along * along / 2 > TOLERANCE / 3 or abs(along) > 2.0:
+                    mid = (t0 + t1) / 2
+                    self._fit_parallel(d, t0, mid, found, depth - 1)
+                    self._fit_parallel(d, mid, t1, found, depth - 1)
+                    return
+        found.append(fit)
+
+
+def _extent(first: float, last: float, a: float, b: float, c: float, d: float) -> tuple[float, float]:
+    low, high = (first, last) if first < last else (last, first)
+    for t in quadratic_roots(3 * a, 2 * b, c):
+        if 0.0 < t < 1.0:
+            value = ((a * t + b) * t + c) * t + d
+            low, high = min(low, value), max(high, value)
+    return low, high
+
+
+def quadratic_roots(a: float, b: float, c: float) -> tuple[float, ...]:
+    """Real roots of a t2 + b t + c, stable when `a` is small."""
+    if abs(a) < 1e-14 * max(abs(b), abs(c), 1e-300):
+        return (-c / b,) if b else ()
+    spread = b * b - 4 * a * c
+    if spread < 0.0:
+        return ()
+    q = -(b + math.copysign(math.sqrt(spread), b)) / 2
+    return (q / a, c / q) if q else (0.0,)

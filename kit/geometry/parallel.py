@@ -1,0 +1,87 @@
+"""Parallels of whole paths: each curve is moved aside, then neighbours are joined again, carried on to a
+mitre at outer corners and trimmed at inner ones."""
+
+from __future__ import annotations
+
+import math
+
+from kit.errors import KitError
+from kit.geometry.curve import Curve
+from kit.geometry.line import Line
+from kit.geometry.meet import meet_lines
+from kit.geometry.path import Path
+from kit.geometry.point import TOLERANCE, Point, place, say
+
+_SHARPEST = math.radians(170.0)
+
+
+def parallel(path: Path, d: float) -> Path:
+    """The parallel of `path`, `d` mm to the left of travel. See `Path.parallel`."""
+    if abs(d) < 1e-12:
+        return path
+    curves = [curve for curve in path.curves if curve.length > 1e-9]
+    if not curves:
+        raise KitError("a line without length has no parallel.", where=place(path.start), do="Move one end.")
+    closed = path.is_closed
+    if closed:
+        first, second = curves[0].split(curves[0].t_at(curves[0].length / 2))
+        curves = [second, *curves[1:], first]
+    done = Path(curves[0].parallel(d))
+    before = curves[0]
+    for curve in curves[1:]:
+        done = _joined(done, Path(curve.parallel(d)), before, curve, d)
+        before = curve
+    if closed and not done.start.close_to(done.end):
+        raise _too_short(d, path.start)
+    return done
+
+
+def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Path:
+    gap = done.end.distance(run.start)
+    if gap <= TOLERANCE / 2:
+        return done.joined(run)
+    corner = after.start
+    out, into = before.tangent(1.0), after.tangent(0.0)
+    turn = out.turn_to(into)
+    if turn * d < 0:  # outer corner
+        if abs(turn) > _SHARPEST:
+            raise KitError(
+                f"the line turns back on itself by {math.degrees(abs(turn)):.0f}°, too sharply for a parallel.",
+                where=place(corner),
+                do="Blunt the corner.",
+            )
+        tip = meet_lines(done.end, out, run.start, into)
+        if tip is None:
+            tip = done.end.mid(run.start)
+        return Path.of(*_carried_on(done, tip).curves, *_begun_at(run, tip).curves)
+    meetings = done.meetings(run)
+    if meetings:
+        # The crossing that leaves the least off: nearest to the corner.
+        _, d0, d1 = min(meetings, key=lambda m: (done.length - m[1]) + m[2])
+        if d0 > 1e-6 and d1 < run.length - 1e-6:
+            return Path.of(done.between(0.0, d0), run.between(d1, run.length))
+    if gap < 5 * TOLERANCE:
+        return Path.of(*done.curves, Line(done.end, run.start), *run.curves)
+    raise _too_short(d, corner)
+
+
+def _carried_on(path: Path, tip: Point) -> Path:
+    last = path.curves[-1]
+    if isinstance(last, Line):
+        return Path((*path.curves[:-1], Line(last.start, tip)))
+    return Path((*path.curves, Line(last.end, tip)))
+
+
+def _begun_at(path: Path, tip: Point) -> Path:
+    first = path.curves[0]
+    if isinstance(first, Line):
+        return Path((Line(tip, first.end), *path.curves[1:]))
+    return Path((Line(tip, first.start), *path.curves))
+
+
+def _too_short(d: float, corner: Point) -> KitError:
+    return KitError(
+        f"the lines at an inner corner are too short for a parallel at {say(abs(d))}.",
+        where=place(corner),
+        do=f"Use less than {say(abs(d))} there, or lengthen the shorter line.",
+    )

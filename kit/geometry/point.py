@@ -1,0 +1,170 @@
+"""Points and directions. Coordinates are millimetres, x to the right, y up; angles are radians, counter-
+clockwise from +x."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, overload
+
+from kit.errors import KitError
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.geometry.line import Line
+
+TOLERANCE = 0.01
+"""What counts as the same place, in mm: far under a pencil line."""
+
+
+def place(point: Point) -> str:
+    """Where `point` is, as read off squared paper: '12 cm across, 40 cm up'."""
+    return f"{point.x / 10:.1f} cm across, {point.y / 10:.1f} cm up"
+
+
+@dataclass(frozen=True, slots=True)
+class Vector:
+    """A displacement of `x`, `y` mm. Lengths are taken as plain floats."""
+
+    x: float
+    y: float
+
+    def __post_init__(self) -> None:
+        if type(self.x) is not float:
+            object.__setattr__(self, "x", float(self.x))
+        if type(self.y) is not float:
+            object.__setattr__(self, "y", float(self.y))
+
+    @classmethod
+    def at_angle(cls, angle: float, length: float = 1.0) -> Vector:
+        """The vector of `length` mm at `angle` radians ccw from +x."""
+        return cls(float(length) * math.cos(angle), float(length) * math.sin(angle))
+
+    def __add__(self, other: Vector) -> Vector:
+        return Vector(self.x + other.x, self.y + other.y)
+
+    def __sub__(self, other: Vector) -> Vector:
+        return Vector(self.x - other.x, self.y - other.y)
+
+    def __neg__(self) -> Vector:
+        return Vector(-self.x, -self.y)
+
+    def __mul__(self, scale: float) -> Vector:
+        factor = float(scale)
+        return Vector(self.x * factor, self.y * factor)
+
+    __rmul__ = __mul__
+
+    def __truediv__(self, scale: float) -> Vector:
+        factor = float(scale)
+        return Vector(self.x / factor, self.y / factor)
+
+    def dot(self, other: Vector) -> float:
+        return self.x * other.x + self.y * other.y
+
+    def cross(self, other: Vector) -> float:
+        """Positive when `other` lies to the left of this vector."""
+        return self.x * other.y - self.y * other.x
+
+    @property
+    def length(self) -> float:
+        return math.hypot(self.x, self.y)
+
+    @property
+    def angle(self) -> float:
+        """Radians ccw from +x, in (-pi, pi]."""
+        return math.atan2(self.y, self.x)
+
+    def unit(self) -> Vector:
+        """The same direction, 1 mm long. `KitError` for a vector without length."""
+        size = math.hypot(self.x, self.y)
+        if size < 1e-12:
+            raise KitError(
+                "two points fall on the same place, so there is no direction from one to the other.",
+                do="Move one of the points.",
+            )
+        return Vector(self.x / size, self.y / size)
+
+    def rotated(self, angle: float) -> Vector:
+        """Turned by `angle` radians ccw."""
+        cos, sin = math.cos(angle), math.sin(angle)
+        return Vector(cos * self.x - sin * self.y, sin * self.x + cos * self.y)
+
+    def left(self) -> Vector:
+        """Turned 90 degrees ccw."""
+        return Vector(-self.y, self.x)
+
+    def right(self) -> Vector:
+        """Turned 90 degrees cw."""
+        return Vector(self.y, -self.x)
+
+    def turn_to(self, other: Vector) -> float:
+        """The signed angle from this direction to `other`, radians in [-pi, pi], left positive."""
+        return math.atan2(self.cross(other), self.dot(other))
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A place on the paper, in mm. `KitError` when a coordinate is not a finite number."""
+
+    x: float
+    y: float
+
+    def __post_init__(self) -> None:
+        if type(self.x) is not float:
+            object.__setattr__(self, "x", float(self.x))
+        if type(self.y) is not float:
+            object.__setattr__(self, "y", float(self.y))
+        if not (math.isfinite(self.x) and math.isfinite(self.y)):
+            raise KitError(
+                f"a point came out at ({self.x:g}, {self.y:g}), which is nowhere on the paper.",
+                do="Look for a division by zero or a missing measurement in the step that made it.",
+            )
+
+    def __add__(self, step: Vector) -> Point:
+        return Point(self.x + step.x, self.y + step.y)
+
+    @overload
+    def __sub__(self, other: Point) -> Vector: ...
+    @overload
+    def __sub__(self, other: Vector) -> Point: ...
+    def __sub__(self, other: Point | Vector) -> Vector | Point:
+        if isinstance(other, Point):
+            return Vector(self.x - other.x, self.y - other.y)
+        return Point(self.x - other.x, self.y - other.y)
+
+    def distance(self, other: Point) -> float:
+        return math.hypot(self.x - other.x, self.y - other.y)
+
+    def toward(self, other: Point, distance: float) -> Point:
+        """The point `distance` mm from here in the direction of `other`. `KitError` when both coincide."""
+        step = (other - self).unit()
+        reach = float(distance)
+        return Point(self.x + step.x * reach, self.y + step.y * reach)
+
+    def mid(self, other: Point) -> Point:
+        return Point((self.x + other.x) / 2, (self.y + other.y) / 2)
+
+    def lerp(self, other: Point, t: float) -> Point:
+        """The point at share `t` of the way to `other` (0 here, 1 there)."""
+        return Point(self.x + (other.x - self.x) * t, self.y + (other.y - self.y) * t)
+
+    def close_to(self, other: Point, tol: float = TOLERANCE) -> bool:
+        return math.hypot(self.x - other.x, self.y - other.y) <= tol
+
+    def mirrored(self, line: Line) -> Point:
+        """The mirror image across the endless line through `line`."""
+        across = (line.end - line.start).unit().left()
+        off = (self - line.start).dot(across)
+        return Point(self.x - 2 * off * across.x, self.y - 2 * off * across.y)
+
+
+UP = Vector(0.0, 1.0)
+DOWN = Vector(0.0, -1.0)
+LEFT = Vector(-1.0, 0.0)
+RIGHT = Vector(1.0, 0.0)
+
+
+def say(value: float) -> str:
+    """A distance in mm as messages write it, in both systems."""
+    return both(value)
