@@ -7,9 +7,11 @@ half; `front.side` means both, `front.left.side` one.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Side, Strip
+from kit.units import length, show
 
 
 @dataclass(frozen=True)
@@ -29,16 +31,54 @@ class Run:
                 f"a run of edges stays on one piece: {self.said} and {other.said} do not.",
                 do="Name the edges of one piece and side.",
             )
+        if self.start is not None or other.start is not None:
+            raise KitError(
+                f"{self.said} and {other.said}: only whole edges are joined into one run.",
+                do="Join the edges first, then take the part: (front.underarm + front.side).between(...).",
+            )
         return replace(self, edges=self.edges + other.edges)
 
-    def between(self, start: float, end: float) -> Run:
-        """The part from `start` to `end`, mm along the run."""
-        return replace(self, start=float(start), end=float(end))
+    def between(self, start: object, end: object) -> Run:
+        """The part from `start` to `end`, lengths along the run. Raises `KitError` for a bare number."""
+        low, high = float(length(start, self.said)), float(length(end, self.said))
+        if not 0 <= low < high:
+            raise KitError(
+                f"a part from {show(low)} to {show(high)} is not a part of an edge.",
+                where=self.said,
+                do="Give the nearer end first, both measured from the start of the run.",
+            )
+        return replace(self, start=low, end=high)
 
     @property
     def said(self) -> str:
         edges = " and ".join(edge.replace("_", " ") for edge in self.edges)
         return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{edges}"
+
+
+@dataclass(frozen=True)
+class Place:
+    """A mark on a cut piece, with the half it is meant on (None: both)."""
+
+    piece: str
+    mark: Mark
+    side: Side | None = None
+
+    @property
+    def edge(self) -> str:
+        return self.mark.edge
+
+    @property
+    def start(self) -> float:
+        """mm along the mark's edge; a point mark has its place here."""
+        return self.mark.start
+
+    @property
+    def end(self) -> float:
+        return self.mark.end
+
+    @property
+    def said(self) -> str:
+        return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.mark.label}"
 
 
 class PieceHandle:
@@ -62,19 +102,24 @@ class PieceHandle:
             raise KitError(f"{self._piece.title} has no {side} half: it is cut as one single layer.")
         return PieceHandle(self._piece, side)
 
-    def __getattr__(self, name: str) -> Run | Mark:
+    def __getattr__(self, name: str) -> Any:
         if name.startswith("_"):
             raise AttributeError(name)
         if self._piece.has_edge(name):
             return Run(self._piece.name, (name,), self._side)
         for mark in self._piece.marks:
             if mark.name == name:
-                return mark
+                return Place(self._piece.name, mark, self._side)
         known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))
 
     def __repr__(self) -> str:
         return f"<{self._piece.title}{' ' + self._side if self._side else ''}>"
+
+
+def piece_of(handle: PieceHandle) -> tuple[Piece, Side | None]:
+    """The piece behind a handle and the half it stands for (None: both)."""
+    return handle._piece, handle._side
 
 
 class StripHandle:

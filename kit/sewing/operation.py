@@ -1,0 +1,151 @@
+"""What every sewing operation can say of itself.
+
+An operation is a value: which runs it sews and by how much. From that come the raw edge it closes, the
+allowance it takes, what it joins and uses, its sentences (as keys and values, put into words by `kit.prose`),
+its scenes (drawn by `kit.picture`) and its checks against the garment so far. Lengths are mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Any, ClassVar, Literal, NamedTuple, Protocol
+
+from kit.piece.piece import Piece, Side, Strip
+from kit.sewing.run import Run
+from kit.sewing.scene import Scene
+from kit.sewing.walk import Span, sides_of, spans
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+How = Literal["sewn", "faced", "hemmed", "finished"]
+
+
+class Cut(Protocol):
+    """What operations need of a pattern: its pieces and strips by name."""
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]: ...
+
+    @property
+    def strips(self) -> tuple[Strip, ...]: ...
+
+    def piece(self, name: str) -> Piece: ...
+
+    def strip(self, name: str) -> Strip: ...
+
+
+class Sentence(NamedTuple):
+    """`key` of a sentence in templates/sentences, and what fills it: name -> (value, kind). Kinds: length and
+    allowance (mm), part (mm; the parts of one operation are rounded so that they add up), count, edge (runs),
+    place (runs with their piece), piece (names), strip (name), word (key of a word), text (the teacher's own)."""
+
+    key: str
+    values: Mapping[str, tuple[Any, str]]
+
+
+@dataclass(frozen=True)
+class Closing:
+    """A stretch of raw edge that an operation closes, and how."""
+
+    span: Span
+    how: How
+
+
+@dataclass(frozen=True)
+class Uses:
+    """Pieces and strips an operation handles; `interfacing` names the pieces whose interfacing it uses up."""
+
+    pieces: tuple[str, ...] = ()
+    strips: Mapping[str, int] = field(default_factory=dict)
+    interfacing: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Trouble:
+    """A plain refusal: what is wrong, where, what to do. `amount` in mm where one applies."""
+
+    code: str
+    what: str
+    where: str = ""
+    do: str = ""
+    amount: float | None = None
+    piece: str = ""
+    edge: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Operation:
+    """Base of all operations. `kind` is the key by which sentences and pictures know it; `seam_class` its
+    ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where sure; `cautions`, `tools`
+    and `notions` are keys of templates/words."""
+
+    kind: ClassVar[str] = ""
+    seam_class: ClassVar[str] = ""
+    stitch_type: ClassVar[str] = "301"
+    cautions: ClassVar[tuple[str, ...]] = ("needle",)
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins")
+    notions: ClassVar[tuple[str, ...]] = ("thread",)
+
+    def runs(self) -> tuple[Run, ...]:
+        """Every run the operation touches."""
+        raise NotImplementedError
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        """The raw edge it closes."""
+        return ()
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        """{(piece, edge): mm of allowance its rows and turns take}."""
+        return {}
+
+    @property
+    def joins(self) -> tuple[tuple[Run, Run], ...]:
+        """Pairs of runs it joins."""
+        return ()
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=tuple(dict.fromkeys(run.piece for run in self.runs())))
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """What to do, in order."""
+        raise NotImplementedError
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """One scene for each stage worth showing."""
+        raise NotImplementedError
+
+    def scene(self, pattern: Cut) -> Scene:
+        """The last stage: what the operation leaves."""
+        return self.scenes(pattern)[-1]
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        """What speaks against doing this now."""
+        return ()
+
+
+def closings(pattern: Cut, runs: Iterable[Run], how: How) -> tuple[Closing, ...]:
+    """The whole of each run, closed in one way."""
+    return tuple(Closing(span, how) for run in runs for span in spans(pattern, run))
+
+
+def taken(runs: Iterable[Run], amount: float) -> dict[tuple[str, str], float]:
+    """The same `amount` (mm) for every edge of the runs."""
+    return {(run.piece, edge): amount for run in runs for edge in run.edges}
+
+
+def shown(pattern: Cut, run: Run, side: Side | None = None) -> Run:
+    """The run on the one half that a picture shows: its own, else `side`, else the right."""
+    if run.side:
+        return run
+    halves = sides_of(pattern, run)
+    return replace(run, side=side if side in halves else halves[-1])
+
+
+def both_sides(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
+    """A closing sentence when a left and a right half are meant."""
+    if any(len(sides_of(pattern, run)) == 2 for run in runs):
+        return (Sentence("both_sides", {}),)
+    return ()

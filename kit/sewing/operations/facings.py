@@ -1,0 +1,268 @@
+"""Facings and their interfacing: fuse, finish the outer edge, attach, understitch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.sewing import section
+from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.operations.seams import Seam
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.walk import spans
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+
+def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Trouble, ...]:
+    found: list[Trouble] = []
+    for name in names:
+        piece = pattern.piece(name)
+        if piece.cut.interfacing == 0:
+            found.append(
+                Trouble(
+                    "no_interfacing_cut",
+                    "interfacing is fused to it, but none is cut.",
+                    piece.title,
+                    "Say in the piece's cutting plan that it is cut in interfacing too.",
+                    piece=name,
+                )
+            )
+        if state.fused.count(name) >= max(1, piece.cut.interfacing):
+            found.append(
+                Trouble(
+                    "fused_twice",
+                    "its interfacing has been fused already.",
+                    piece.title,
+                    "Take one of the two operations out.",
+                    piece=name,
+                )
+            )
+        if any(done.span.piece == name for done in state.closed):
+            found.append(
+                Trouble(
+                    "fused_late",
+                    "it has been sewn already; interfacing is fused to the flat piece.",
+                    piece.title,
+                    "Put the fusing before the first seam of this piece.",
+                    piece=name,
+                )
+            )
+    return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Fuse(Operation):
+    """Interfacing fused to the wrong side of whole pieces."""
+
+    kind: ClassVar[str] = "fuse"
+    stitch_type: ClassVar[str] = ""
+    cautions: ClassVar[tuple[str, ...]] = ("iron",)
+    tools: ClassVar[tuple[str, ...]] = ("iron", "press_cloth")
+    notions: ClassVar[tuple[str, ...]] = ("interfacing",)
+
+    pieces: tuple[str, ...]
+
+    def runs(self) -> tuple[Run, ...]:
+        return ()
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=self.pieces, interfacing=self.pieces)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        pieces: dict[str, tuple[object, str]] = {"pieces": (self.pieces, "piece")}
+        return (Sentence("fuse.lay", pieces), Sentence("fuse.press", pieces))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        piece = pattern.piece(self.pieces[0])
+        run = shown(pattern, Run(piece.name, (piece.edges[0].name,)))
+        return (
+            Scene(
+                layers=(Layer(run, up="wrong", stuff="main"), Layer(run, up="wrong", stuff="interfacing", on=run)),
+                section=section.fused(),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        return _interfacing_trouble(state, pattern, self.pieces)
+
+
+@dataclass(frozen=True, kw_only=True)
+class FaceWithInterfacing(Operation):
+    """The outer edge of facings finished by their own interfacing: the two seamed `allowance` mm from the
+    edge, the interfacing's plain side on the facing's right side, turned, and only then fused."""
+
+    kind: ClassVar[str] = "face_with_interfacing"
+    seam_class: ClassVar[str] = "1"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron", "scissors")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "press_cloth", "scissors")
+    notions: ClassVar[tuple[str, ...]] = ("thread", "interfacing")
+
+    outer: tuple[Run, ...]
+    allowance: float
+    clip: bool = True
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.outer
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.outer, "faced")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.outer, self.allowance)
+
+    @property
+    def uses(self) -> Uses:
+        pieces = tuple(dict.fromkeys(run.piece for run in self.outer))
+        return Uses(pieces=pieces, interfacing=pieces)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "pieces": (self.uses.pieces, "piece"),
+            "edge": (self.outer, "edge"),
+            "allowance": (self.allowance, "allowance"),
+        }
+        keys = ["lay", "sew", *(["clip"] if self.clip else []), "turn", "fuse"]
+        return (
+            *(Sentence(f"face_with_interfacing.{key}", values) for key in keys),
+            *both_sides(pattern, self.outer),
+        )
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.outer[0])
+        return (
+            Scene(
+                layers=(
+                    Layer(run, up="right", stuff="facing"),
+                    Layer(run, up="right", stuff="interfacing", on=run, how="flat"),
+                ),
+                rows=(Row(run),),
+                focus=run,
+                section=section.superimposed("facing", "interfacing"),
+            ),
+            Scene(
+                layers=(
+                    Layer(run, up="wrong", stuff="facing"),
+                    Layer(run, up="wrong", stuff="interfacing", on=run, how="flat"),
+                ),
+                rows=(Row(run, ink="old"),),
+                section=section.faced("interfacing"),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        return _interfacing_trouble(state, pattern, self.uses.pieces)
+
+
+@dataclass(frozen=True, kw_only=True)
+class AttachFacing(Seam):
+    """Facing runs `a` sewn to garment runs `b` right sides together, clipped, turned to the inside."""
+
+    kind: ClassVar[str] = "attach_facing"
+    seam_class: ClassVar[str] = "1"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron", "scissors")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+
+    allowance: float
+    clip: bool = True
+    grade: bool = True
+    press: str = "one side"
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.a, "sewn") + closings(pattern, self.b, "faced")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.runs(), self.allowance)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "facing": (self._names()[0], "piece"),
+            "edge": (self.b, "place"),
+            "allowance": (self.allowance, "allowance"),
+        }
+        keys = ["pin", "sew"]
+        keys += ["grade"] if self.grade else []
+        keys += ["clip"] if self.clip else []
+        keys += ["turn"]
+        ease = {1: self._ease()}
+        found: list[Sentence] = []
+        for number, key in enumerate(keys):
+            found += [*ease.get(number, ()), Sentence(f"attach_facing.{key}", values)]
+        return (*found, *both_sides(pattern, self.b))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        facing, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
+        return (
+            Scene(
+                layers=(
+                    Layer(garment, up="right"),
+                    Layer(facing, up="wrong", stuff="facing", on=garment, how="together"),
+                ),
+                rows=(Row(garment),),
+                focus=garment,
+                section=section.superimposed("main", "facing"),
+            ),
+            Scene(
+                layers=(
+                    Layer(garment, up="wrong"),
+                    Layer(facing, up="right", stuff="facing", on=garment, how="together"),
+                ),
+                rows=(Row(garment, ink="old"),),
+                focus=garment,
+                arrows=((facing, "in"),),
+                section=section.faced(),
+            ),
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Understitch(Operation):
+    """A row on the facing, `distance` mm beside the seam, through facing and allowances only."""
+
+    kind: ClassVar[str] = "understitch"
+    seam_class: ClassVar[str] = ""
+
+    along: tuple[Run, ...]
+    distance: float
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.along
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "facing": (tuple(dict.fromkeys(run.piece for run in self.along)), "piece"),
+            "distance": (self.distance, "allowance"),
+        }
+        return (
+            Sentence("understitch.press", values),
+            Sentence("understitch.sew", values),
+            Sentence("understitch.roll", values),
+        )
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.along[-1])
+        return (
+            Scene(
+                layers=(Layer(run, up="right", stuff="facing"),),
+                rows=(Row(run, ink="old"), Row(run, inset=self.distance)),
+                focus=run,
+                section=section.faced(understitched=True),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        return tuple(
+            Trouble(
+                "understitched_early",
+                f"{run.said} is not sewn to anything yet, so there is no seam to understitch.",
+                pattern.piece(run.piece).title,
+                "Attach the facing first.",
+                piece=run.piece,
+                edge=run.edges[0],
+            )
+            for run in self.along
+            if any((span.piece, span.side, span.edge) not in state.faced for span in spans(pattern, run))
+        )

@@ -1,0 +1,200 @@
+"""Rows that close nothing, and fittings: edge finish, topstitch, staystitch, try on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.sewing import section
+from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.run import Place, Run
+from kit.sewing.scene import Layer, Row, Scene
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+
+@dataclass(frozen=True, kw_only=True)
+class EdgeFinish(Operation):
+    """Raw edges overcast: "zigzag" (stitch 304), "overlock" (504, ISO 4916 6.01.01, from memory) or "pinked".
+    Closes nothing, unless `leave`: the finish is then all that edge gets, as on a facing's free edge."""
+
+    kind: ClassVar[str] = "edge_finish"
+    seam_class: ClassVar[str] = "6.01.01"
+
+    edges: tuple[Run, ...]
+    stitch: str = "zigzag"
+    leave: bool = False
+
+    @property
+    def edge_stitch(self) -> str:
+        """ISO 4915 stitch type; empty for pinking."""
+        return {"zigzag": "304", "overlock": "504"}.get(self.stitch, "")
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.edges
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.edges, "finished") if self.leave else ()
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.edges, 0.0) if self.leave else {}
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "edge": (self.edges, "place"),
+            "finish": (f"finish.{self.stitch}", "word"),
+        }
+        return (Sentence("edge_finish.sew", values), *both_sides(pattern, self.edges))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.edges[0])
+        return (
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(Row(run, inset=1.5 if self.leave else -3.0, zigzag=True),),
+                focus=run,
+                section=section.one_ply(),
+            ),
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Topstitch(Operation):
+    """Rows seen from the right side, the first `distance` mm inside a closed edge or seam, the others 6 mm
+    further in each."""
+
+    kind: ClassVar[str] = "topstitch"
+
+    along: tuple[Run, ...]
+    distance: float
+    rows: int = 1
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.along
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "edge": (self.along, "place"),
+            "distance": (self.distance, "allowance"),
+            "rows": (self.rows, "count"),
+            "apart": (6.0, "allowance"),
+        }
+        keys = ["sew"] if self.rows == 1 else ["sew", "more"]
+        return (*(Sentence(f"topstitch.{key}", values) for key in keys), *both_sides(pattern, self.along))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.along[0])
+        rows = tuple(Row(run, inset=self.distance + 6.0 * number) for number in range(self.rows))
+        return (Scene(layers=(Layer(run, up="right"),), rows=rows, focus=run, section=section.faced("main", True)),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        return tuple(
+            Trouble(
+                "edge_still_raw",
+                f"the {run.said} is topstitched while it is still raw.",
+                pattern.piece(run.piece).title,
+                "Sew, face or hem it first.",
+                piece=run.piece,
+                edge=run.edges[0],
+            )
+            for run in self.along
+            if not state.is_closed(pattern, run)
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Staystitch(Operation):
+    """A row in the allowance, `distance` mm outside the stitch line, so that a curve keeps its length."""
+
+    kind: ClassVar[str] = "staystitch"
+
+    along: tuple[Run, ...]
+    distance: float
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.along
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "edge": (self.along, "place"),
+            "distance": (self.distance, "allowance"),
+        }
+        return (Sentence("staystitch.sew", values), *both_sides(pattern, self.along))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.along[0])
+        return (
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(Row(run, inset=-self.distance),),
+                focus=run,
+                section=section.one_ply(),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = [
+            Trouble(
+                "staystitched_late",
+                f"the {run.said} is sewn already; staystitching holds the raw edge before it can stretch.",
+                pattern.piece(run.piece).title,
+                "Put it before the first seam there.",
+                piece=run.piece,
+                edge=run.edges[0],
+            )
+            for run in self.along
+            if not state.is_raw(pattern, run)
+        ]
+        for run in self.along:
+            for name in run.edges:
+                allowance = pattern.piece(run.piece).edge(name).allowance
+                if allowance is not None and allowance <= self.distance:
+                    found.append(
+                        Trouble(
+                            "staystitch_outside_cloth",
+                            "the row would lie on or beyond the cut edge.",
+                            pattern.piece(run.piece).title,
+                            "Sew it nearer the stitch line than the allowance is wide.",
+                            amount=self.distance - allowance,
+                            piece=run.piece,
+                            edge=name,
+                        )
+                    )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class TryOn(Operation):
+    """A fitting: put it on, look, and mark the `places`."""
+
+    kind: ClassVar[str] = "try_on"
+    stitch_type: ClassVar[str] = ""
+    cautions: ClassVar[tuple[str, ...]] = ("pins",)
+    tools: ClassVar[tuple[str, ...]] = ("pins", "chalk")
+    notions: ClassVar[tuple[str, ...]] = ()
+
+    places: tuple[Place, ...] = ()
+    note: str = ""
+
+    def runs(self) -> tuple[Run, ...]:
+        return ()
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in self.places)))
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        found = [Sentence("try_on.wear", {})]
+        if self.places:
+            found.append(Sentence("try_on.mark", {"places": (self.places, "mark")}))
+        if self.note:
+            found.append(Sentence("try_on.note", {"note": (self.note, "text")}))
+        return tuple(found)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        found = []
+        for name in self.uses.pieces:
+            piece = pattern.piece(name)
+            found.append(Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="right"))
+        return (Scene(layers=tuple(found)),)

@@ -1,0 +1,112 @@
+"""Hems: turned once, turned twice, narrow."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.sewing import section
+from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.operations.seams import unjoined
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Row, Scene
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+EDGE = 2.0  # mm from the inner fold to the row
+
+
+@dataclass(frozen=True, kw_only=True)
+class Hem(Operation):
+    """Edge turned to the wrong side. `first` mm is turned first; `second` > 0: turned again by that much, the
+    finished hem, and stitched near the inner fold (ISO 4916 6.03.01, from memory). `second` 0: the raw edge is
+    finished and the hem turned once (6.02.01, from memory). `catching`: facing ends folded in with it."""
+
+    kind: ClassVar[str] = "hem"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+
+    edges: tuple[Run, ...]
+    first: float
+    second: float = 0.0
+    catching: tuple[Run, ...] = ()
+    finish: str = "zigzag"
+    narrow: bool = False
+
+    @property
+    def hem_class(self) -> str:
+        """ISO 4916 class, from memory."""
+        return "6.03.01" if self.second > 0 else "6.02.01"
+
+    @property
+    def depth(self) -> float:
+        """mm of the finished hem."""
+        return self.second if self.second > 0 else self.first
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.edges + self.catching
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.runs(), "hemmed")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.runs(), self.first + self.second)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        part = "part" if self.second > 0 else "allowance"
+        values: dict[str, tuple[object, str]] = {
+            "edge": (self.edges, "place"),
+            "first": (self.first, part),
+            "second": (self.second, part),
+            "total": (self.first + self.second, "allowance"),
+            "row": (EDGE, "allowance"),
+            "finish": (f"finish.{self.finish}", "word"),
+            "caught": (self.catching, "place"),
+        }
+        keys = ["catch"] if self.catching else []
+        if self.narrow:
+            keys += ["narrow"]
+        elif self.second > 0:
+            keys += ["first", "second"]
+        else:
+            keys += [*(["finish"] if self.finish != "none" else []), "single"]
+        keys += ["sew_single" if self.second == 0 else "sew", "press"]
+        return (*(Sentence(f"hem.{key}", values) for key in keys), *both_sides(pattern, self.edges))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.edges[0])
+        turn = tuple((edge, self.depth) for edge in run.edges)
+        row = Row(run, inset=max(self.depth - EDGE, self.depth / 2))
+        shape = section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()
+        layers: tuple[Layer, ...] = (Layer(run, up="wrong", turn=turn),)
+        for caught in self.catching:
+            if caught.side in (None, run.side):
+                other = shown(pattern, caught, run.side)
+                layers += (
+                    Layer(
+                        other,
+                        up="right",
+                        stuff="facing",
+                        on=run,
+                        how="flat",
+                        turn=tuple((edge, self.depth) for edge in other.edges),
+                    ),
+                )
+        return (Scene(layers=layers, rows=(row,), focus=run, arrows=((run, "in"),), section=shape),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = list(unjoined(state, pattern, self.edges))
+        if self.second > 0 and self.first > self.second + 0.5:
+            found.append(
+                Trouble(
+                    "hem_turns",
+                    "the first turn is deeper than the second, so it does not fit inside the hem.",
+                    pattern.piece(self.edges[0].piece).title,
+                    "Make the second turn at least as deep as the first.",
+                    amount=self.first - self.second,
+                    piece=self.edges[0].piece,
+                    edge=self.edges[0].edges[0],
+                )
+            )
+        return tuple(found)

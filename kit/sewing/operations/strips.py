@@ -1,0 +1,286 @@
+"""Ties, belt loops and other strips: made, attached."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.sewing import section
+from kit.sewing.operation import Cut, Operation, Sentence, Trouble, Uses, shown
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.walk import run_length, sides_of
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+
+@dataclass(frozen=True, kw_only=True)
+class MakeStrip(Operation):
+    """Base of the two ways of making a strip; all of its `count` are made at once."""
+
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "iron")
+
+    name: str
+    ends: float = 0.0
+
+    def runs(self) -> tuple[Run, ...]:
+        return ()
+
+    def finished_width(self, width: float) -> float:
+        """mm across when made, from mm as cut."""
+        raise NotImplementedError
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(strips={self.name: 0})
+
+    def _values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        strip = pattern.strip(self.name)
+        return {
+            "strip": (self.name, "strip"),
+            "count": (strip.count, "count"),
+            "width": (self.finished_width(strip.width), "allowance"),
+            "cut": (strip.width, "length"),
+            "ends": (self.ends, "allowance"),
+        }
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        strip = pattern.strip(self.name)
+        found: list[Trouble] = []
+        if self.name in state.made:
+            found.append(Trouble("strip_made_twice", "it has been made already.", strip.title, "Take one out."))
+        width = self.finished_width(strip.width)
+        if strip.finished_width and abs(width - strip.finished_width) > 0.5:
+            found.append(
+                Trouble(
+                    "strip_width",
+                    f"cut {both(strip.width)} wide it comes out {both(width)} wide, not {both(strip.finished_width)}.",
+                    strip.title,
+                    "Change the cut width or the finished width.",
+                    amount=abs(width - strip.finished_width),
+                )
+            )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class FoldStrip(MakeStrip):
+    """Long edges folded to the middle, folded again (a quarter of the cut width), edgestitched. ISO 4916
+    class 8 (single-ply items such as loops and straps), from memory."""
+
+    kind: ClassVar[str] = "fold_strip"
+    seam_class: ClassVar[str] = "8"
+
+    edgestitch: float
+
+    def finished_width(self, width: float) -> float:
+        return width / 4
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values = {**self._values(pattern), "edgestitch": (self.edgestitch, "allowance")}
+        keys = ["half", *(["ends"] if self.ends > 0 else []), "quarter", "sew"]
+        return tuple(Sentence(f"fold_strip.{key}", values) for key in keys)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return (Scene(layers=(), section=section.folded_in_four(), strip=self.name),)
+
+
+@dataclass(frozen=True, kw_only=True)
+class TurnStrip(MakeStrip):
+    """Folded lengthwise right sides together, seamed `allowance` mm from the edges, turned right side out."""
+
+    kind: ClassVar[str] = "turn_strip"
+    seam_class: ClassVar[str] = "1"
+    tools: ClassVar[tuple[str, ...]] = ("machine", "iron", "scissors", "turner")
+
+    allowance: float
+
+    def finished_width(self, width: float) -> float:
+        return width / 2 - self.allowance
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values = {**self._values(pattern), "allowance": (self.allowance, "allowance")}
+        keys = ["fold", "sew", "turn", *(["ends"] if self.ends > 0 else [])]
+        return tuple(Sentence(f"turn_strip.{key}", values) for key in keys)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return (Scene(layers=(), section=section.turned_tube(), strip=self.name),)
+
+
+def _attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Trouble, ...]:
+    strip = pattern.strip(name)
+    found: list[Trouble] = []
+    if name not in state.made:
+        found.append(
+            Trouble("strip_not_made", "it is attached before it is made.", strip.title, "Make the strip first.")
+        )
+    if state.count(name) + more > strip.count:
+        found.append(
+            Trouble(
+                "too_few_strips",
+                f"{state.count(name) + more} are attached, but only {strip.count} cut.",
+                strip.title,
+                "Cut more, or attach fewer (name one side: front.left).",
+            )
+        )
+    return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class AttachStrip(Operation):
+    """A made strip fixed at `at` mm along a run (on each half the run means). `method`: "stitched_on" lays its
+    end `lap` mm over the finished edge and stitches a box; "caught" bastes it to the raw edge so that the next
+    seam there catches it. `near` is "start" or "end" when `at` is that end of the run; `halves` how many strips
+    that makes."""
+
+    kind: ClassVar[str] = "attach_strip"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "cords")
+
+    name: str
+    to: Run
+    at: float
+    method: str = "stitched_on"
+    lap: float = 10.0
+    near: str = "along"
+    halves: int = 1
+
+    def runs(self) -> tuple[Run, ...]:
+        return (self.to,)
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=(self.to.piece,), strips={self.name: self.halves})
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "strip": (self.name, "strip"),
+            "run": ((self.to,), "place"),
+            "at": (self.at, "length"),
+            "lap": (self.lap, "allowance"),
+        }
+        where = self.near if self.near in ("start", "end") else "along"
+        keys = [f"{self.method}.place_{where}", f"{self.method}.sew"]
+        return tuple(Sentence(f"attach_strip.{key}", values) for key in keys)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.to)
+        size = run_length(pattern, run)
+        low = min(max(self.at - 5.0, 0.0), max(size - 10.0, 0.0))
+        short = Run(
+            run.piece, run.edges, run.side, (run.start or 0.0) + low, (run.start or 0.0) + min(low + 10.0, size)
+        )
+        inset = self.lap / 2 if self.method == "stitched_on" else -2.0
+        return (
+            Scene(
+                layers=(Layer(run, up="wrong" if self.method == "stitched_on" else "right"),),
+                rows=(Row(short, inset=inset),),
+                focus=short,
+                strip=self.name,
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        number = len(sides_of(pattern, self.to))
+        found = list(_attach_trouble(state, pattern, self.name, number))
+        found += _beyond(pattern, self.to, self.at, pattern.strip(self.name).title)
+        if not found or found[-1].code != "place_outside_run":
+            raw = state.is_raw(pattern, self.to)
+            if self.method == "caught" and not raw:
+                found.append(
+                    Trouble(
+                        "edge_closed_already",
+                        f"the {self.to.said} is closed already, so no seam can catch it there.",
+                        pattern.strip(self.name).title,
+                        "Attach it before that seam is sewn, or stitch it on.",
+                        piece=self.to.piece,
+                        edge=self.to.edges[0],
+                    )
+                )
+            if self.method == "stitched_on" and raw:
+                found.append(
+                    Trouble(
+                        "edge_still_raw",
+                        f"it is stitched onto the {self.to.said} while that edge is still raw.",
+                        pattern.strip(self.name).title,
+                        "Finish the edge first, or let the seam catch it.",
+                        piece=self.to.piece,
+                        edge=self.to.edges[0],
+                    )
+                )
+        return tuple(found)
+
+
+def _beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]:
+    size = run_length(pattern, run)
+    if at <= size + 0.5:
+        return ()
+    return (
+        Trouble(
+            "place_outside_run",
+            f"it is placed {both(at)} along the {run.said}, which is only {both(size)} long.",
+            title,
+            "Measure from the start of the run.",
+            amount=at - size,
+            piece=run.piece,
+            edge=run.edges[-1],
+        ),
+    )
+
+
+@dataclass(frozen=True, kw_only=True)
+class BeltLoop(Operation):
+    """A loop stitched over a sewn seam, its top end `at` mm along it; both `ends` (mm) are turned under. `halves`
+    is how many loops that makes."""
+
+    kind: ClassVar[str] = "belt_loop"
+
+    name: str
+    seam: Run
+    at: float
+    ends: float = 10.0
+    halves: int = 1
+
+    def runs(self) -> tuple[Run, ...]:
+        return (self.seam,)
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=(self.seam.piece,), strips={self.name: self.halves})
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "strip": (self.name, "strip"),
+            "seam": ((self.seam,), "edge"),
+            "at": (self.at, "length"),
+            "ends": (self.ends, "allowance"),
+            "length": (pattern.strip(self.name).length - 2 * self.ends, "length"),
+        }
+        return tuple(Sentence(f"belt_loop.{key}", values) for key in ("turn", "place", "sew"))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.seam)
+        size = run_length(pattern, run)
+        loop = max(pattern.strip(self.name).length - 2 * self.ends, 10.0)
+        low = (run.start or 0.0) + min(self.at, max(size - loop, 0.0))
+        part = Run(run.piece, run.edges, run.side, low, low + min(loop, size))
+        return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=part, strip=self.name),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        number = len(sides_of(pattern, self.seam))
+        found = list(_attach_trouble(state, pattern, self.name, number))
+        found += _beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
+        if not state.is_closed(pattern, self.seam):
+            found.append(
+                Trouble(
+                    "loop_before_seam",
+                    f"it is stitched onto the {self.seam.said} before that seam is sewn.",
+                    pattern.strip(self.name).title,
+                    "Sew the seam first.",
+                    piece=self.seam.piece,
+                    edge=self.seam.edges[0],
+                )
+            )
+        return tuple(found)

@@ -1,0 +1,216 @@
+"""The garment as it grows: what is closed, joined, fused and made after each operation.
+
+`sew` carries out a pattern's whole order and collects what speaks against it. A `State` is a value; every
+operation gives a new one.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, NamedTuple
+
+from kit.errors import KitError
+from kit.piece.piece import Piece, Side
+from kit.sewing.operation import Closing, Cut, How, Operation, Trouble
+from kit.sewing.run import Run
+from kit.sewing.walk import Span, neighbours, sides_of, spans
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.lesson.pattern import Pattern
+
+TOLERANCE = 0.5  # mm along a stitch line that may stay unaccounted for
+
+Part = tuple[str, Side]
+EdgeKey = tuple[str, Side, str]
+
+
+class Done(NamedTuple):
+    """A closed stretch with the step that closed it."""
+
+    span: Span
+    how: How
+    step: str
+
+
+class Refusal(NamedTuple):
+    """A `Trouble` met in sewing, with the step's key and title."""
+
+    trouble: Trouble
+    step: str
+    title: str
+
+
+@dataclass(frozen=True)
+class State:
+    """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
+    how many of each are `attached`; `handled` pieces; `finished` stretches overcast but not closed."""
+
+    closed: tuple[Done, ...] = ()
+    seams: frozenset[frozenset[EdgeKey]] = frozenset()
+    fused: tuple[str, ...] = ()
+    made: tuple[str, ...] = ()
+    attached: tuple[tuple[str, int], ...] = ()
+    handled: frozenset[str] = frozenset()
+    faced: frozenset[EdgeKey] = frozenset()
+
+    def on(self, key: EdgeKey) -> tuple[Done, ...]:
+        """What closed stretches lie on one edge of one half."""
+        return tuple(done for done in self.closed if (done.span.piece, done.span.side, done.span.edge) == key)
+
+    def raw(self, piece: Piece, side: Side, edge: str) -> tuple[Span, ...]:
+        """The stretches of that edge still raw, longer than `TOLERANCE`. An edge on the fold has none."""
+        if edge == piece.fold:
+            return ()
+        left: list[Span] = []
+        here = 0.0
+        size = piece.edge(edge).path.length
+        for done in sorted(self.on((piece.name, side, edge)), key=lambda done: done.span.start):
+            if done.span.start - here > TOLERANCE:
+                left.append(Span(piece.name, side, edge, here, done.span.start))
+            here = max(here, done.span.end)
+        if size - here > TOLERANCE:
+            left.append(Span(piece.name, side, edge, here, size))
+        return tuple(left)
+
+    def covered(self, pattern: Cut, run: Run) -> float:
+        """mm of the run that is closed, over the halves it means."""
+        return sum(done.span.overlap(span) for span in spans(pattern, run) for done in self.closed)
+
+    def is_raw(self, pattern: Cut, run: Run) -> bool:
+        """Whether none of the run is closed."""
+        return self.covered(pattern, run) <= TOLERANCE
+
+    def is_closed(self, pattern: Cut, run: Run) -> bool:
+        """Whether all of the run is closed."""
+        return sum(span.length for span in spans(pattern, run)) - self.covered(pattern, run) <= TOLERANCE
+
+    def count(self, strip: str) -> int:
+        """How many of the strip are attached."""
+        return sum(number for name, number in self.attached if name == strip)
+
+    def joined(self, a: Part, b: Part) -> bool:
+        """Whether two cut pieces hang together by whatever seams."""
+        return any(a in group and b in group for group in self.groups((a, b)))
+
+    def groups(self, parts: tuple[Part, ...], folds: frozenset[str] = frozenset()) -> tuple[frozenset[Part], ...]:
+        """The cut pieces in `parts` and those seamed to them, as groups that hang together. `folds` names the
+        pieces whose two halves are one cloth."""
+        links: list[frozenset[Part]] = [frozenset((piece, side) for piece, side, _ in seam) for seam in self.seams]
+        links += [frozenset({(piece, "left"), (piece, "right")}) for piece in folds]
+        groups = [frozenset({part}) for part in parts]
+        for link in links:
+            touching = [group for group in groups if group & link]
+            groups = [group for group in groups if not group & link]
+            groups.append(frozenset().union(link, *touching))
+        return tuple(groups)
+
+    def continuous(self, pattern: Cut, a: Run, b: Run) -> bool:
+        """Whether two runs lie end to end on the garment so far: a seam joins an edge beside the one with an
+        edge beside the other."""
+        first, second = pattern.piece(a.piece), pattern.piece(b.piece)
+        if a.piece == b.piece:
+            return True
+        for left in neighbours(first, a.edges):
+            for right in neighbours(second, b.edges):
+                for i in sides_of(pattern, a):
+                    for j in sides_of(pattern, b):
+                        if frozenset({(a.piece, i, left), (b.piece, j, right)}) in self.seams:
+                            return True
+        return False
+
+    def after(self, operation: Operation, pattern: Cut, step: str = "") -> State:
+        """The garment once `operation` is done."""
+        uses = operation.uses
+        seams = set(self.seams)
+        faced = set(self.faced)
+        for a, b in operation.joins:
+            pairs = _pairs(pattern, a, b)
+            seams.update(pairs)
+            if operation.kind == "attach_facing":
+                faced.update(key for pair in pairs for key in pair)
+        made = self.made + ((next(iter(uses.strips)),) if operation.kind in ("fold_strip", "turn_strip") else ())
+        attached = self.attached
+        if operation.kind in ("attach_strip", "belt_loop"):
+            attached += tuple(uses.strips.items())
+        return replace(
+            self,
+            closed=self.closed + tuple(Done(c.span, c.how, step) for c in operation.closes(pattern)),
+            seams=frozenset(seams),
+            fused=self.fused + tuple(uses.interfacing),
+            made=made,
+            attached=attached,
+            handled=self.handled | set(uses.pieces),
+            faced=frozenset(faced),
+        )
+
+
+def _pairs(pattern: Cut, a: Run, b: Run) -> set[frozenset[EdgeKey]]:
+    """Joined edges of two runs: left to left and right to right, unless a half is named."""
+    first, second = sides_of(pattern, a), sides_of(pattern, b)
+    found: set[frozenset[EdgeKey]] = set()
+    for i in first:
+        for j in second:
+            if i == j or len(first) == 1 or len(second) == 1:
+                for left in a.edges:
+                    for right in b.edges:
+                        found.add(frozenset({(a.piece, i, left), (b.piece, j, right)}))
+    return found
+
+
+def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Trouble, ...]:
+    """Stretches that are closed already, and edges on the fold that need no closing."""
+    found: list[Trouble] = []
+    for closing in closings:
+        span = closing.span
+        piece = pattern.piece(span.piece)
+        edge = piece.edge(span.edge)
+        if span.edge == piece.fold:
+            found.append(
+                Trouble(
+                    "fold_sewn",
+                    f"the {edge.label} lies on the fold, so there is no raw edge to sew.",
+                    piece.title,
+                    "Name another edge, or cut the piece as a pair with a seam there.",
+                    piece=piece.name,
+                    edge=edge.name,
+                )
+            )
+        for done in state.on((span.piece, span.side, span.edge)):
+            shared = done.span.overlap(span)
+            if shared > TOLERANCE:
+                by = f" by '{done.step}'" if done.step else ""
+                place = f"{side_words(piece, span.side)}{edge.label}"
+                found.append(
+                    Trouble(
+                        "closed_twice",
+                        f"{both(shared)} of the {place} is already {done.how}{by}.",
+                        piece.title,
+                        "Take one of the two operations out, or name only the part that is still raw.",
+                        amount=shared,
+                        piece=piece.name,
+                        edge=edge.name,
+                    )
+                )
+    return tuple(found)
+
+
+def side_words(piece: Piece, side: Side) -> str:
+    """'left ' or 'right ' where the piece has two halves."""
+    return f"{side} " if len(piece.sides) == 2 else ""
+
+
+def sew(pattern: Pattern) -> tuple[State, tuple[Refusal, ...]]:
+    """Carry out the whole order. Refused operations are carried out all the same, so that one slip is told
+    once. An operation that cannot be worked at all (it names a piece that is gone) is left out and told."""
+    state = State()
+    refusals: list[Refusal] = []
+    for record in pattern.sewing:
+        for operation in record.operations:
+            try:
+                troubles = operation.check(state, pattern) + twice(state, operation.closes(pattern), pattern)
+                state = state.after(operation, pattern, record.title)
+            except KitError as error:
+                troubles = (Trouble("cannot_be_sewn", error.what, error.where, error.do),)
+            refusals += [Refusal(trouble, record.key, record.title) for trouble in troubles]
+    return state, tuple(refusals)
