@@ -27,20 +27,27 @@ StrokeRole = Literal[
     "pin",
     "trim",  # where a page is cut
     "page",
+    "ply_main",  # one layer of cloth in a cross-section
+    "ply_facing",
+    "ply_interfacing",
+    "ply_strip",
+    "needle",  # stitches in a cross-section
 ]
-FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip"]
-LabelRole = Literal["name", "small", "measure", "number", "title", "ghost"]
+FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip", "frame"]
+LabelRole = Literal["name", "small", "measure", "number", "title", "ghost", "new"]
 
 
 @dataclass(frozen=True)
 class Stroke:
-    """A line made of joined curves. `arrow` draws heads at the "start", "end" or "both"."""
+    """A line made of joined curves. `arrow` draws heads at the "start", "end" or "both". `thickness` (mm) makes
+    it an outlined band, as a layer of cloth seen from its edge; 0 is a line of the pen's own width."""
 
     curves: tuple[Curve, ...]
     role: StrokeRole
     closed: bool = False
     arrow: Literal["", "start", "end", "both"] = ""
     name: str = ""
+    thickness: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -54,8 +61,9 @@ class Fill:
 
 @dataclass(frozen=True)
 class Label:
-    """Text centred at `at`, turned by `angle` (radians ccw). `size` is the letter height in mm of paper when
-    the drawing is shown at real size; 0 lets the pen choose a readable size for the picture."""
+    """Text centred at `at`, turned by `angle` (radians ccw). `size` is the type size (em) in mm of paper when
+    the drawing is shown at real size; 0 lets the pen choose a readable size for the picture and move the text
+    aside where it would cover other text."""
 
     text: str
     at: Point
@@ -78,7 +86,16 @@ class Dimension:
     name: str = ""
 
 
-Item = Stroke | Fill | Label | Dimension
+@dataclass(frozen=True)
+class Dot:
+    """A point of the draft, shown at the pen's own size."""
+
+    at: Point
+    role: Literal["new", "kept", "mark"] = "kept"
+    name: str = ""
+
+
+Item = Stroke | Fill | Label | Dimension | Dot
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,126 @@
+"""Where cloth lies in a sewing picture: which way round a piece is seen, and its outline as a layer.
+
+Seen from in front, the wearer's left is at +x (the viewer's right). A front piece as drafted (x > 0, right side
+up) is the wearer's left front; a back piece as drafted is the wearer's right back, for it is seen from behind.
+A facing's right side faces the wearer, so it is the other way round.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
+from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
+from kit.piece.piece import Piece, Side, Strip
+
+_AXIS = (Point(0.0, 0.0), Point(0.0, 1.0))
+
+
+def is_back(piece: Piece) -> bool:
+    """Whether a piece belongs to the back: the word stands in its name or title."""
+    return "back" in _words(piece)
+
+
+def is_facing(piece: Piece) -> bool:
+    """Whether a piece is a facing: the word stands in its name or title."""
+    return "facing" in _words(piece)
+
+
+def _words(piece: Piece) -> set[str]:
+    return set(f"{piece.name.replace('_', ' ')} {piece.title}".lower().split())
+
+
+def as_drafted(piece: Piece, side: Side, wrong_up: bool) -> bool:
+    """Whether the half `side` with that face up is seen as it was drafted (else as its mirror image)."""
+    drafted = side == "left"
+    for turned in (is_back(piece), is_facing(piece), wrong_up):
+        drafted ^= turned
+    return drafted
+
+
+def flat_motion(piece: Piece, side: Side, wrong_up: bool) -> Motion:
+    """Lays a half in its draft place, mirrored at x = 0 where it is seen the other way round."""
+    if as_drafted(piece, side, wrong_up):
+        return Motion.identity()
+    return Motion.reflection(*_AXIS)
+
+
+def fold_mirror(piece: Piece) -> Motion:
+    """The mirror across the fold of a piece cut on the fold."""
+    path = piece.edge(piece.fold).path
+    return Motion.reflection(path.start, path.end)
+
+
+def widths_of(piece: Piece) -> dict[str, float]:
+    """Each edge's allowance in mm; 0 where none is declared and on the fold."""
+    return {edge.name: 0.0 if edge.name == piece.fold else float(edge.allowance or 0.0) for edge in piece.edges}
+
+
+def layer_line(piece: Piece, changes: Mapping[str, float] | None = None) -> CutLine:
+    """The cut line with some widths changed: 0 where a seam is already opened out, less where an edge is turned."""
+    widths = widths_of(piece) | dict(changes or {})
+    return offset_line(piece, widths, [] if changes or not has_allowances(piece) else hem_edges(piece))
+
+
+def whole_outline(piece: Piece, line: CutLine) -> tuple[Curve, ...]:
+    """The layer's closed outline in draft coordinates: a piece on the fold is opened out into one."""
+    if not piece.fold:
+        return line.curves
+    path = piece.edge(piece.fold).path
+    along = (path.end - path.start).unit()
+    on_fold = [
+        isinstance(c, Line) and all(abs(along.cross(p - path.start)) < 0.05 for p in (c.start, c.end))
+        for c in line.curves
+    ]
+    count = len(line.curves)
+    first = next((i for i in range(count) if on_fold[i - 1] and not on_fold[i]), 0)
+    ordered = [line.curves[(first + i) % count] for i in range(count)]
+    half = [c for i, c in enumerate(ordered) if not on_fold[(first + i) % count]]
+    mirror = fold_mirror(piece)
+    return tuple(half) + tuple(c.reversed().moved(mirror) for c in reversed(half))
+
+
+def moved_curves(curves: tuple[Curve, ...], motion: Motion) -> tuple[Curve, ...]:
+    return tuple(curve.moved(motion) for curve in curves)
+
+
+@dataclass(frozen=True)
+class Scaling:
+    """Makes a picture smaller for an inset: `factor` about the origin, then a slide to `to`."""
+
+    factor: float
+    to: Point
+
+    def point(self, p: Point) -> Point:
+        return Point(p.x * self.factor + self.to.x, p.y * self.factor + self.to.y)
+
+    def curves(self, curves: tuple[Curve, ...]) -> tuple[Curve, ...]:
+        out: list[Curve] = []
+        for c in curves:
+            if isinstance(c, Line):
+                out.append(Line(self.point(c.start), self.point(c.end)))
+            elif isinstance(c, Arc):
+                out.append(Arc(self.point(c.centre), c.radius * self.factor, c.from_angle, c.sweep))
+            else:
+                for q in c.as_cubics():
+                    out.append(Cubic(self.point(q.start), self.point(q.c1), self.point(q.c2), self.point(q.end)))
+        return tuple(out)
+
+
+def rectangle(x0: float, y0: float, x1: float, y1: float) -> tuple[Curve, ...]:
+    a, b, c, d = Point(x0, y0), Point(x1, y0), Point(x1, y1), Point(x0, y1)
+    return (Line(a, b), Line(b, c), Line(c, d), Line(d, a))
+
+
+def polyline(points: list[Point]) -> tuple[Curve, ...]:
+    return tuple(Line(a, b) for a, b in zip(points, points[1:], strict=False) if a.distance(b) > 1e-9)
+
+
+def strip_outline(strip: Strip, at: Point, along: Vector, finished: bool) -> tuple[Curve, ...]:
+    """A strip's rectangle from `at` in direction `along`, as cut or as finished."""
+    long = (strip.finished_length or strip.length) if finished else strip.length
+    wide = (strip.finished_width or strip.width) if finished else strip.width
+    side = along.unit().left() * (wide / 2)
+    far = at + along.unit() * long
+    return polyline([at - side, far - side, far + side, at + side, at - side])
