@@ -1,1 +1,7 @@
-"""Foundation blocks."""
+"""Where a lesson may start: foundation blocks drafted for a body, and traced tops."""
+
+from kit.blocks.block import Block
+from kit.blocks.bodice import bodice_block
+from kit.blocks.traced import Traced
+
+__all__ = ["Block", "bodice_block", "Traced"]

@@ -14,6 +14,9 @@ class Measure:
     value: float
     estimated: bool = False
 
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "value", float(self.value))
+
 
 @dataclass(frozen=True)
 class Body:

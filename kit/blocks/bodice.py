@@ -1,0 +1,248 @@
+"""The bodice block, neck to hip, without darts: a front and a back half.
+
+The centre line is x = 0 with the body's side at x > 0; the waistline is y = 0. Widths, ease and proportions
+are common practice (no source) and stand here as named constants. The girth on the paper is exactly the
+body's plus the stated ease, and the two neck curves together measure the neck base girth plus its ease.
+
+The shaping darts of bust and back are left out: their fullness stays as ease, so this block suits loose tops.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from kit.blocks.block import Block
+from kit.body.body import Body
+from kit.body.measures import said
+from kit.errors import KitError
+from kit.geometry import Cubic, Path, Point, Vector
+from kit.piece.piece import CutPlan, Edge, Grain, Piece
+from kit.units import both
+
+BUST_EASE = 100.0
+"""Room to breathe and reach (about 60 mm) and the fullness a bust dart would have held (about 40 mm), in mm."""
+WAIST_EASE = 160.0
+"""More than at the bust: without waist darts only the side seams shape, and one that takes in more than about
+3 cm a quarter pulls."""
+HIP_EASE = 80.0
+"""Room to sit and step."""
+NECK_EASE = 10.0
+"""The neckline lies a little outside the neck base, or it would bind when the head turns."""
+SCYE_EASE = 15.0
+"""How far the armhole lies below the armpit."""
+BACK_WIDTH_EASE = 20.0
+"""Across the whole back, for reaching forward."""
+FRONT_WIDTH_EASE = 10.0
+"""Across the whole chest; arms reach forward, so less than the back."""
+
+BACK_SLOPE = math.radians(20)
+FRONT_SLOPE = math.radians(24)
+BACK_RISE = 0.30
+"""Height of the neck point above the nape, as a part of the half neck width."""
+FRONT_DROP = 1.05
+"""Depth of the front neck below the neck point, as a part of the half neck width."""
+BACK_PITCH = 0.50
+FRONT_PITCH = 0.42
+"""Where the armhole runs straight down, as a part of its height from the underarm up."""
+
+_ROUND = 0.5523  # handle of a cubic that follows a quarter ellipse
+_NECK_ROUND = 0.62  # a neck curve is fuller than an ellipse, or the front neck would run almost straight
+
+MEASURES = (
+    "bust_girth",
+    "waist_girth",
+    "hip_girth",
+    "neck_base_girth",
+    "shoulder_length",
+    "back_width",
+    "front_width",
+    "back_waist_length",
+    "armscye_depth",
+    "waist_to_hip",
+)
+
+
+def _corner_curve(start: Point, corner: Point, end: Point, fullness: float = _ROUND) -> Cubic:
+    """A curve leaving `start` toward `corner` and reaching `end` coming from it, by its handles' share."""
+    return Cubic(start, start.lerp(corner, fullness), end.lerp(corner, fullness), end)
+
+
+def _neck(width: float, depth: float, slope: float) -> Cubic:
+    """A neck curve from (0, 0), square to the centre line, to the neck point (width, depth), square to a
+    shoulder falling by `slope`."""
+    return _corner_curve(Point(0.0, 0.0), Point(width - depth * math.tan(slope), 0.0), Point(width, depth), _NECK_ROUND)
+
+
+# Both neck curves grow with their width, so the width that gives a wanted neck length is one division.
+_NECK_LENGTH = (
+    2
+    * (_neck(1000.0, 1000 * BACK_RISE, BACK_SLOPE).length + _neck(1000.0, 1000 * FRONT_DROP, FRONT_SLOPE).length)
+    / 1000
+)
+
+
+@dataclass(frozen=True)
+class _Frame:
+    """What front and back share, in mm: half neck width, quarter widths, levels, and the side seam."""
+
+    neck: float
+    neck_point_level: float
+    bust: float
+    underarm: float
+    hip_level: float
+    side: Path
+    side_lean: float
+
+
+def _frame(body: Body) -> _Frame:
+    neck = (body["neck_base_girth"] + NECK_EASE) / _NECK_LENGTH
+    if neck > 0.55 * body["back_width"] / 2:
+        raise _refusal(body, "neck_base_girth", "makes a neck too wide for the shoulders", "back_width")
+    bust = (body["bust_girth"] + BUST_EASE) / 4
+    waist = (body["waist_girth"] + WAIST_EASE) / 4
+    hip = (body["hip_girth"] + HIP_EASE) / 4
+    back_length = body["back_waist_length"]
+    underarm = back_length - body["armscye_depth"] - SCYE_EASE
+    if underarm < 30:
+        raise _refusal(body, "armscye_depth", "leaves no side seam above the waist", "back_waist_length")
+    neck_point_level = back_length + BACK_RISE * neck
+    if neck_point_level - FRONT_DROP * neck < underarm + 20:
+        raise _refusal(body, "neck_base_girth", "makes a front neck as deep as the armhole", "armscye_depth")
+    hip_level = -body["waist_to_hip"]
+    if abs(waist - bust) > underarm:
+        raise _refusal(body, "waist_girth", "makes a side seam lie flatter than 45 degrees", "bust_girth")
+    if abs(hip - waist) > -hip_level:
+        raise _refusal(body, "hip_girth", "makes a side seam lie flatter than 45 degrees", "waist_girth")
+    side, lean = _side(bust, underarm, waist, hip, hip_level)
+    return _Frame(neck, neck_point_level, bust, underarm, hip_level, side, lean)
+
+
+def _side(bust: float, underarm: float, waist: float, hip: float, hip_level: float) -> tuple[Path, float]:
+    """The side seam, underarm to waist to hip, and its lean inward at the underarm in radians.
+
+    Each part is a cubic whose width is a function of height, so it cannot double back; where the waist is the
+    narrowest or widest place it runs straight down there, and at the hip it is square to the hip line.
+    """
+    upper = (waist - bust) / underarm
+    lower = (hip - waist) / -hip_level
+    at_waist = 2 * upper * lower / (upper + lower) if upper * lower > 0 else 0.0
+    at_underarm = min(upper, 0.0)
+    return (
+        Path(
+            (
+                _falling(Point(bust, underarm), at_underarm, Point(waist, 0.0), at_waist),
+                _falling(Point(waist, 0.0), at_waist, Point(hip, hip_level), 0.0),
+            )
+        ),
+        math.atan(-at_underarm),
+    )
+
+
+def _falling(start: Point, start_gain: float, end: Point, end_gain: float) -> Cubic:
+    """A cubic downward from `start` to `end`; the gains are x per unit of falling at either end."""
+    third = (start.y - end.y) / 3
+    return Cubic(
+        start, Point(start.x + start_gain * third, start.y - third), Point(end.x - end_gain * third, end.y + third), end
+    )
+
+
+def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: str, ease: float, pitch: float) -> Path:
+    """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
+    height = tip.y - frame.underarm
+    if height < 110:
+        raise _refusal(body, "armscye_depth", "leaves an armhole too shallow for an arm", "shoulder_length")
+    if tip.x > frame.bust - 10:
+        raise _refusal(body, "shoulder_length", "carries the shoulder beyond the side of the bust", "bust_girth")
+    wanted = (body[width_name] + ease) / 2
+    if wanted > frame.bust - 10:
+        raise _refusal(body, width_name, "reaches beyond the side of the bust", "bust_girth")
+    if wanted < tip.x - 60:
+        raise _refusal(body, width_name, "lies far inside the shoulder tip", "shoulder_length")
+    if wanted > tip.x + 40:
+        raise _refusal(body, width_name, "reaches far beyond the shoulder tip", "shoulder_length")
+    pitch_level = frame.underarm + pitch * height
+    run = math.tan(slope) * (tip.y - pitch_level)
+    # An armhole that bulged outside the shoulder tip would not lie flat: it is kept within what its square
+    # start allows.
+    x = min(max(wanted, tip.x - 0.9 * run), tip.x - 0.15 * run)
+    turn = Point(x, tip.y - (tip.x - x) / math.tan(slope))
+    place = Point(x, pitch_level)
+    underarm = Point(frame.bust, frame.underarm)
+    corner = Point(x, frame.underarm + (frame.bust - x) * math.tan(frame.side_lean))
+    if corner.y > pitch_level - 5:
+        raise _refusal(body, "waist_girth", "makes the side seam lean too far for an armhole", "bust_girth")
+    return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))
+
+
+def _half(name: str, title: str, frame: _Frame, neck: Cubic, tip: Point, armhole: Path) -> Piece:
+    hip = frame.side.end
+    waist = frame.side.at(_upper_length(frame.side))
+    centre_hip = Point(0.0, frame.hip_level)
+    centre_waist = Point(0.0, 0.0)
+    underarm = Point(frame.bust, frame.underarm)
+    paths = (
+        ("neck", Path((neck,))),
+        ("shoulder", Path.line(neck.end, tip)),
+        ("armhole", armhole),
+        ("side", frame.side),
+        ("hip", Path.line(hip, centre_hip)),
+        ("centre", Path.line(centre_hip, neck.start)),
+    )
+    grain_x = frame.bust * 0.4
+    return Piece(
+        name,
+        title,
+        tuple(Edge(edge, path) for edge, path in paths),
+        cut=CutPlan(fold="centre"),
+        grain=Grain(Point(grain_x, frame.hip_level * 0.6), Point(grain_x, frame.underarm * 0.8)),
+        points=(
+            ("centre_neck", neck.start),
+            ("neck_point", neck.end),
+            ("shoulder_tip", tip),
+            ("underarm", underarm),
+            ("side_waist", waist),
+            ("centre_waist", centre_waist),
+            ("side_hip", hip),
+            ("centre_hip", centre_hip),
+        ),
+        guides=(
+            ("waist", Path.line(centre_waist, waist)),
+            ("bust_line", Path.line(Point(0.0, frame.underarm), underarm)),
+        ),
+    )
+
+
+def _upper_length(side: Path) -> float:
+    return side.curves[0].length
+
+
+def _draft(body: Body) -> tuple[Piece, ...]:
+    frame = _frame(body)
+    neck_point = Point(frame.neck, frame.neck_point_level)
+    length = body["shoulder_length"]
+    halves = []
+    for name, slope, depth, width_name, ease, pitch in (
+        ("front", FRONT_SLOPE, FRONT_DROP, "front_width", FRONT_WIDTH_EASE, FRONT_PITCH),
+        ("back", BACK_SLOPE, BACK_RISE, "back_width", BACK_WIDTH_EASE, BACK_PITCH),
+    ):
+        shape = _neck(frame.neck, depth * frame.neck, slope)
+        up = Vector(0.0, frame.neck_point_level - depth * frame.neck)
+        neck = Cubic(shape.start + up, shape.c1 + up, shape.c2 + up, neck_point)
+        tip = neck_point + Vector(length * math.cos(slope), -length * math.sin(slope))
+        armhole = _armhole(body, frame, tip, slope, width_name, ease, pitch)
+        halves.append(_half(name, f"{name.capitalize()} bodice", frame, neck, tip, armhole))
+    return tuple(halves)
+
+
+def _refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
+    guessed = [said(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
+    note = f" Estimated, not measured: {' and '.join(guessed)}." if guessed else ""
+    return KitError(
+        f"a {said(name)} of {both(body[name])} with a {said(against)} of {both(body[against])} {trouble}.{note}",
+        where=said(name),
+        do=f"Measure {said(name)} and {said(against)} again.",
+    )
+
+
+bodice_block = Block("Bodice block", MEASURES, _draft)

@@ -1,0 +1,166 @@
+"""A traced top: a garment that fits, laid flat and traced, as the starting point instead of a block."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from kit.body.body import Body
+from kit.errors import KitError, near
+from kit.geometry import Path, Point
+from kit.piece.piece import CutPlan, Edge, Piece
+from kit.units import Length, show_metric
+
+Spot = Sequence[float]
+Edges = Mapping[str, Sequence[Spot]] | Sequence[tuple[str, Sequence[Spot]]]
+
+_UNITS = {"mm": 1.0, "cm": 10.0, "inch": 25.4}
+_LARGEST = 3000.0
+_GAP = 0.05
+
+_CORNERS = {
+    ("centre", "neck"): "centre_neck",
+    ("neck", "shoulder"): "neck_point",
+    ("shoulder", "armhole"): "shoulder_tip",
+    ("armhole", "side"): "underarm",
+    ("side", "hip"): "side_hip",
+    ("hip", "centre"): "centre_hip",
+}
+
+
+@dataclass(frozen=True)
+class Traced:
+    """A traced top, called like a block. `pieces` gives for each piece its edges in order around the outline,
+    each with its points: two make a straight edge, more a smooth curve through them. The points are numbers in
+    `unit` ("cm", "mm" or "inch") or lengths, x from the centre line to the side, y up from the waistline. Each
+    edge starts where the one before ends. `size` says what it fits; `points` are further named points by piece.
+
+    Corners between edges named as on the bodice block get the block's point names, others both edges' names.
+    Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points and
+    for names that stand twice.
+    """
+
+    title: str
+    pieces: Mapping[str, Edges]
+    unit: str = "cm"
+    size: str = ""
+    points: Mapping[str, Mapping[str, Spot]] = field(default_factory=dict)
+    drafted: tuple[Piece, ...] = field(init=False, compare=False)
+
+    measures = ()
+
+    def __post_init__(self) -> None:
+        if self.unit not in _UNITS:
+            raise KitError(
+                f"the unit '{self.unit}' is not known.", where=self.title, do="Write unit='cm', 'mm' or 'inch'."
+            )
+        if not self.pieces:
+            raise KitError("a traced top needs a piece.", where=self.title, do="Give the front's edges.")
+        for name in self.points:
+            if name not in self.pieces:
+                raise KitError(f"there is no piece '{name}'.", where=self.title, do=near(name, self.pieces))
+        object.__setattr__(self, "drafted", tuple(self._piece(name, edges) for name, edges in self.pieces.items()))
+
+    def __call__(self, body: Body) -> tuple[Piece, ...]:
+        """The traced pieces, the same for every body."""
+        return self.drafted
+
+    @property
+    def note(self) -> str:
+        """What readers must know: it fits one size."""
+        fits = f"size {self.size}" if self.size else "the wearer it was traced for"
+        return f"{self.title} is traced from a garment and fits {fits} alone; it does not change with the body."
+
+    def _piece(self, name: str, edges: Edges) -> Piece:
+        where = f"{self.title}, {name}"
+        pairs = list(edges.items()) if isinstance(edges, Mapping) else list(edges)
+        if len(pairs) < 2:
+            raise KitError("an outline needs two edges or more.", where=where, do="Name each edge around the piece.")
+        names = [edge for edge, _ in pairs]
+        for edge in names:
+            if names.count(edge) > 1:
+                raise KitError(
+                    f"two edges are called '{edge}'.", where=where, do="Give each edge of a piece a name of its own."
+                )
+            if not edge.isidentifier():
+                raise KitError(
+                    f"'{edge}' cannot be an edge's name.", where=where, do="Use letters and _, such as side_seam."
+                )
+        factor = _UNITS[self.unit]
+        paths = [_path(spots, factor, f"{where}, {edge}") for edge, spots in pairs]
+        _closes(names, paths, where)
+        corners = [(_corner(names[i - 1], names[i]), paths[i].start) for i in range(len(names))]
+        extra = [
+            (key, _point(spot, factor, f"{where}, point {key}")) for key, spot in self.points.get(name, {}).items()
+        ]
+        taken = {key for key, _ in corners}
+        for key, _ in extra:
+            if key in taken:
+                raise KitError(
+                    f"the point '{key}' stands twice.", where=where, do="It is a corner already; leave it out."
+                )
+        piece = Piece(
+            name,
+            name.replace("_", " ").capitalize(),
+            tuple(Edge(edge, path) for edge, path in zip(names, paths, strict=True)),
+            cut=CutPlan(fold="centre" if "centre" in names and paths[names.index("centre")].is_straight else ""),
+            points=(*corners, *extra),
+        )
+        crossing = piece.outline.self_crossing()
+        if crossing:
+            first, second, at = crossing
+            place = f"at {_place(at)}"
+            raise KitError(
+                f"the outline crosses itself {place}." if first == second else f"'{first}' crosses '{second}' {place}.",
+                where=where,
+                do="Check the points near there and their order.",
+            )
+        return piece
+
+
+def _corner(before: str, after: str) -> str:
+    return _CORNERS.get((before, after), f"{before}_{after}")
+
+
+def _place(point: Point) -> str:
+    return f"x {show_metric(point.x)}, y {show_metric(point.y)}"
+
+
+def _point(spot: Spot, factor: float, where: str) -> Point:
+    try:
+        x, y = (float(value) if isinstance(value, Length) else float(value) * factor for value in spot)
+    except (TypeError, ValueError):
+        raise KitError(f"{spot!r} is not a point.", where=where, do="Write two numbers, such as (12.5, 41).") from None
+    if not (math.isfinite(x) and math.isfinite(y)):
+        raise KitError(f"{spot!r} is not a point.", where=where, do="Write two finite numbers.")
+    if max(abs(x), abs(y)) > _LARGEST:
+        raise KitError(
+            f"the point {tuple(spot)} lies {show_metric(max(abs(x), abs(y)))} from the corner of the paper.",
+            where=where,
+            do="Check it, and that unit= says what the numbers are.",
+        )
+    return Point(x, y)
+
+
+def _path(spots: Iterable[Spot], factor: float, where: str) -> Path:
+    points = [_point(spot, factor, where) for spot in spots]
+    if len(points) < 2:
+        raise KitError(f"{len(points)} point is not an edge.", where=where, do="Give two points or more.")
+    for a, b in pairwise(points):
+        if a.distance(b) < _GAP:
+            raise KitError(f"the point at {_place(a)} stands twice in a row.", where=where, do="Take one out.")
+    return Path.line(*points) if len(points) == 2 else Path.through(points)
+
+
+def _closes(names: Sequence[str], paths: Sequence[Path], where: str) -> None:
+    for i, path in enumerate(paths):
+        gap = paths[i - 1].end.distance(path.start)
+        if gap > _GAP:
+            raise KitError(
+                f"'{names[i - 1]}' ends at {_place(paths[i - 1].end)}, but '{names[i]}' starts at "
+                f"{_place(path.start)}: a gap of {gap:.1f} mm.",
+                where=where,
+                do="Give both edges the same point there, and list the edges in order around the piece.",
+            )
