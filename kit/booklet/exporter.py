@@ -1,0 +1,53 @@
+"""The nbconvert exporter `booklet`: `jupyter nbconvert --to booklet`, and Export in JupyterLab's File menu."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+from nbconvert.exporters.exporter import Exporter
+from nbformat import NotebookNode
+from traitlets import Enum, Integer, Unicode
+
+from kit.booklet.compose import compose
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.render import to_html, to_pdf
+from kit.booklet.run_notebook import run_notebook
+from kit.proof import prove
+
+
+class BookletExporter(Exporter):  # type: ignore[misc]
+    """Runs the notebook afresh and prints its lesson as a booklet, for the size and values saved beside it.
+
+    Options: `--BookletExporter.size=W4`, `--BookletExporter.units=inch`, `--BookletExporter.timeout=120`.
+    """
+
+    export_from_notebook = "Booklet (PDF)"
+    output_mimetype = "application/pdf"
+
+    size = Unicode("", help="Size of the lesson's chart; empty: as saved beside the notebook.").tag(config=True)
+    units = Enum(["", "cm", "inch"], "", help="Units read first; empty: as saved beside the notebook.").tag(config=True)
+    timeout = Integer(120, help="Seconds a cell may take.").tag(config=True)
+
+    def _file_extension_default(self) -> str:
+        return ".pdf"
+
+    def from_notebook_node(
+        self, nb: NotebookNode, resources: dict[str, Any] | None = None, **kw: Any
+    ) -> tuple[bytes, dict[str, Any]]:
+        """The booklet of `nb` as PDF bytes. Raises `KitError` in plain words for what cannot be built."""
+        _, resources = super().from_notebook_node(nb, resources, **kw)
+        metadata = resources.get("metadata", {})
+        folder = Path(metadata.get("path") or ".").resolve()
+        ran = run_notebook(
+            nb,
+            folder,
+            name=f"{metadata.get('name') or 'notebook'}.ipynb",
+            size=self.size or None,
+            units=self.units or None,
+            timeout=self.timeout,
+            progress=self.log.info,
+        )
+        lesson = LessonFolder(folder)
+        book = compose(ran.handover, ran.notebook, lesson, prove(ran.handover.pattern))
+        return to_pdf(to_html(book), lesson), resources

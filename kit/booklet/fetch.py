@@ -1,0 +1,113 @@
+"""What a booklet may read: files inside the lesson's folder, and the kit's own fonts. Nothing else.
+
+Words in a notebook may come from anywhere (a colleague, a class, a download). Whatever their markup asks
+for, rendering opens no address and no file outside the lesson's folder, links and `..` followed to their
+end. There are two fences: `LessonFolder.data_uri` for pictures in markdown, and `Fetcher`, which WeasyPrint
+asks for every resource of the page, its style sheets and its SVGs.
+"""
+
+from __future__ import annotations
+
+import base64
+import re
+from pathlib import Path
+from typing import Any
+from urllib.parse import unquote, urlsplit
+
+from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+from kit.errors import KitError
+
+_PICTURES = {
+    ".png": "image/png",
+    ".jpg": "image/jpeg",
+    ".jpeg": "image/jpeg",
+    ".gif": "image/gif",
+    ".webp": "image/webp",
+    ".svg": "image/svg+xml",
+}
+_DATA_PICTURE = re.compile(r"data:image/(png|jpeg|gif|webp);base64,[A-Za-z0-9+/=\s]+\Z")
+_LARGEST = 25_000_000
+FONT_SCHEME = "kitfont"
+
+
+class LessonFolder:
+    """The folder a lesson lives in, and the only one its markup may read. `left_out` collects, in plain
+    words, what was refused."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder.resolve()
+        self.left_out: list[str] = []
+
+    def file(self, address: str) -> Path:
+        """The picture file `address` (relative, or a file: address) stands for. Raises `KitError` when it is
+        not a picture inside the folder."""
+        parts = urlsplit(address)
+        if parts.scheme not in ("", "file") or parts.netloc not in ("", "localhost"):
+            raise KitError(
+                f"'{_short(address)}' is an address outside the lesson.",
+                do="Save the picture in the lesson's folder and name it from there.",
+            )
+        inside = unquote(parts.path)
+        if "\0" in inside:
+            raise KitError(f"'{_short(address)}' is not the name of a file.", do="Name a picture in the lesson's folder.")
+        try:
+            path = (self.folder / inside).resolve()
+            exists = path.is_relative_to(self.folder) and path.is_file()
+        except (OSError, RuntimeError, ValueError):
+            path, exists = self.folder, False
+        if not path.is_relative_to(self.folder):
+            raise KitError(
+                f"'{_short(address)}' lies outside the lesson's folder.",
+                do="Copy the picture into the lesson's folder and name it from there.",
+            )
+        if not exists:
+            raise KitError(f"there is no picture '{_short(address)}'.", do="Check its name; capital letters count.")
+        if path.suffix.lower() not in _PICTURES:
+            raise KitError(f"'{_short(address)}' is not a picture.", do="Use a PNG, JPEG, GIF, WebP or SVG file.")
+        if path.stat().st_size > _LARGEST:
+            raise KitError(f"'{_short(address)}' is larger than 25 MB.", do="Make a smaller copy of it.")
+        return path
+
+    def data_uri(self, address: str) -> str:
+        """The picture as a data: address, so that the page stands alone. Raises `KitError` as `file` does."""
+        if address.startswith("data:"):
+            if not _DATA_PICTURE.match(address):
+                raise KitError("a data: address that is not a picture was left out.", do="Use a PNG or JPEG file.")
+            return address
+        path = self.file(address)
+        return f"data:{_PICTURES[path.suffix.lower()]};base64,{base64.b64encode(path.read_bytes()).decode('ascii')}"
+
+
+class Fetcher(URLFetcher):  # type: ignore[misc]
+    """WeasyPrint's reader for one booklet: data: addresses, the lesson's folder, the kit's own fonts."""
+
+    def __init__(self, lesson: LessonFolder, fonts: dict[str, Path] | None = None) -> None:
+        super().__init__(allowed_protocols=("data",), allow_redirects=False)
+        self._lesson = lesson
+        self._fonts = fonts or {}
+
+    def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
+        """The resource at `url`. Raises `KitError` for everything that may not be read; WeasyPrint then
+        leaves it out."""
+        scheme, _, rest = url.partition(":")
+        if scheme.lower() == "data":
+            return super().fetch(url, headers)
+        if scheme.lower() == FONT_SCHEME and rest in self._fonts:
+            return URLFetcherResponse(url, self._fonts[rest].read_bytes(), {"Content-Type": "font/ttf"})
+        try:
+            if scheme.lower() != "file":
+                raise KitError(f"'{_short(url)}' is an address outside the lesson.")
+            path = self._lesson.file(url)
+        except KitError as error:
+            self._lesson.left_out.append(str(error))
+            raise
+        return URLFetcherResponse(url, path.read_bytes(), {"Content-Type": _PICTURES[path.suffix.lower()]})
+
+    def __call__(self, url: str, *args: Any, **kwargs: Any) -> URLFetcherResponse:
+        return self.fetch(url)
+
+
+def _short(address: str) -> str:
+    line = " ".join(address.split())
+    return line if len(line) <= 80 else line[:79] + "…"

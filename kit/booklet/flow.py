@@ -1,0 +1,203 @@
+"""The order of the lesson: markdown, drafting steps and sewing steps as they follow each other in the
+notebook."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+from markupsafe import Markup
+from nbformat import NotebookNode
+
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.model import Block, DraftStep, Operation, Part, SewStep, Words
+from kit.booklet.pictures import picture
+from kit.booklet.tables import number, said
+from kit.booklet.words import to_html
+from kit.lesson.pattern import Pattern, SewRecord, StepRecord
+from kit.picture.draft import step_drawing
+from kit.picture.sewing import scene_drawing
+from kit.prose import fill_words, operation_alt, sentences, step_alt
+
+PRIVATE = "notes-to-self"
+_HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
+
+# Picture sizes in CSS px (1/96 in): beside the text, and one of several stages in a row under it.
+_BESIDE = (370.0, 340.0)
+_STAGE = (306.0, 290.0)
+
+
+@dataclass(frozen=True)
+class Flow:
+    """A lesson's words and steps in order: `opening` before the first step, `drafting`, `sewing`, `closing`."""
+
+    opening: tuple[Words, ...]
+    drafting: Part
+    sewing: Part
+    closing: tuple[Words, ...]
+
+
+@dataclass(frozen=True)
+class _Text:
+    """One markdown cell: its source and pasted pictures."""
+
+    source: str
+    attachments: dict[str, object]
+
+
+_Item = _Text | StepRecord | SewRecord
+
+
+def flow(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder) -> Flow:
+    """The lesson in notebook order. Markdown tagged `notes-to-self` is left out; a step whose cell is not in
+    the notebook (made in a loop, or imported) keeps its place among the lesson's steps. Pictures refused in
+    markdown are added to `folder.left_out`."""
+    items = _items(pattern, notebook)
+    kinds = [type(item) for item in items]
+    first_draft = kinds.index(StepRecord) if StepRecord in kinds else len(items)
+    first_sew = kinds.index(SewRecord) if SewRecord in kinds else len(items)
+    last = max((i for i, kind in enumerate(kinds) if kind is not _Text), default=-1)
+    first = min(first_draft, first_sew)
+
+    heading = _head_of(items, first) if first < len(items) else len(items)
+    sewing_at = _head_of(items, first_sew) if first_sew < len(items) else last + 1
+    drafting, sewing = items[heading:sewing_at], items[sewing_at : last + 1]
+    if first_sew < first_draft:
+        drafting, sewing = [], items[heading : last + 1]
+
+    def words(texts: Iterable[_Item]) -> tuple[Words, ...]:
+        made = [_words(text, pattern, folder) for text in texts if isinstance(text, _Text)]
+        return tuple(block for block in made if block.html.strip())
+
+    write = _writer(pattern, folder)
+    return Flow(
+        opening=words(items[:heading]),
+        drafting=_part("Drafting", drafting, write),
+        sewing=_part("Sewing", sewing, write),
+        closing=words(items[last + 1 :]) if last >= 0 else (),
+    )
+
+
+def _items(pattern: Pattern, notebook: NotebookNode) -> list[_Item]:
+    """Markdown and records in one list. Records come in the lesson's own order; each pulls in the markdown
+    that stands before its cell."""
+    cells = notebook.cells
+    place = {cell.get("id", ""): index for index, cell in enumerate(cells)}
+    records: list[StepRecord | SewRecord] = [*pattern.steps, *pattern.sewing]
+    at = {id(record): place.get(record.cell, -1) for record in records}
+    if all(where >= 0 for where in at.values()):
+        records.sort(key=lambda record: at[id(record)])
+    items: list[_Item] = []
+    reached = 0
+
+    def markdown_until(end: int) -> None:
+        nonlocal reached
+        for cell in cells[reached:end]:
+            if cell.cell_type == "markdown" and PRIVATE not in cell.metadata.get("tags", []):
+                items.append(_Text(cell.source, dict(cell.get("attachments", {}))))
+        reached = max(reached, end)
+
+    for record in records:
+        markdown_until(at[id(record)])
+        items.append(record)
+    markdown_until(len(cells))
+    return items
+
+
+def _head_of(items: list[_Item], index: int) -> int:
+    """Where the section that begins with the step at `index` begins: at the nearest heading among the
+    markdown right before it, else at the step."""
+    at = index
+    while at > 0 and isinstance(items[at - 1], _Text):
+        at -= 1
+    for i in range(index - 1, at - 1, -1):
+        item = items[i]
+        found = _HEADING.match(item.source) if isinstance(item, _Text) else None
+        if found and (len(found[1]) == 2 or i > 0):
+            return i
+    return index
+
+
+def _part(title: str, items: list[_Item], write: Callable[[_Item], Block | None]) -> Part:
+    """A section; a heading that opens it in the notebook becomes its title."""
+    if items and isinstance(items[0], _Text):
+        found = _HEADING.match(items[0].source)
+        if found:
+            title = Markup(to_html_title(found[2])).striptags()
+            items = [_Text(items[0].source[found.end() :], items[0].attachments), *items[1:]]
+    blocks = [write(item) for item in items]
+    return Part(title, tuple(block for block in blocks if block is not None))
+
+
+def to_html_title(text: str) -> str:
+    """A heading's words without its markup characters."""
+    return re.sub(r"[*_`]+", "", str(Markup.escape(text)))
+
+
+def _words(text: _Text, pattern: Pattern, folder: LessonFolder) -> Words:
+    source = text.source
+    found = _HEADING.match(source)
+    if found and len(found[1]) == 1 and found[2].strip().lower() == pattern.lesson.title.lower():
+        source = source[found.end() :]
+    return Words(to_html(source, folder, attachments=text.attachments, level=1))
+
+
+def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block | None]:
+    system = pattern.lesson.units
+    counts = {"draft": 0, "sew": 0}
+
+    def write(item: _Item) -> Block | None:
+        if isinstance(item, _Text):
+            words = _words(item, pattern, folder)
+            return words if words.html.strip() else None
+        if isinstance(item, StepRecord):
+            counts["draft"] += 1
+            return draft_step(item, counts["draft"], pattern, folder)
+        counts["sew"] += 1
+        return sew_step(item, counts["sew"], pattern, folder)
+
+    def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
+        drawing = step_drawing(record, system)
+        return DraftStep(
+            count,
+            record.key,
+            record.title,
+            to_html(fill_words(record.text, record.values, system), folder),
+            _numbers(record, pattern),
+            picture(drawing, f"draft{count}", *_BESIDE, alt=step_alt(record, system)),
+        )
+
+    def sew_step(record: SewRecord, count: int, pattern: Pattern, folder: LessonFolder) -> SewStep:
+        operations = tuple(
+            _operation(operation, f"sew{count}-{i}", pattern) for i, operation in enumerate(record.operations)
+        )
+        text = to_html(fill_words(record.text, record.values, system), folder) if record.text else Markup()
+        return SewStep(count, record.key, record.title, text, operations)
+
+    return write
+
+
+def _operation(operation: object, name: str, pattern: Pattern) -> Operation:
+    system = pattern.lesson.units
+    scenes = operation.scenes(pattern)  # type: ignore[attr-defined]
+    size = _BESIDE if len(scenes) == 1 else _STAGE
+    alt = operation_alt(pattern, operation, system)
+    pictures = []
+    for i, scene in enumerate(scenes):
+        said_alt = alt if len(scenes) == 1 else f"Stage {i + 1} of {len(scenes)}. {alt}"
+        pictures.append(picture(scene_drawing(scene, pattern, system), f"{name}-{i}", *size, alt=said_alt))
+    return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures))
+
+
+def _numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """The measures of a step, each once, in the words of the text and picture."""
+    system = pattern.lesson.units
+    found: dict[str, tuple[str, str]] = {}
+    for spot in record.spots:
+        label = spot.label or said(spot.name)
+        found.setdefault(spot.name, (label[:1].upper() + label[1:], number(spot.value, spot.kind, system)))
+    for name, value, kind in record.values:
+        label = next((v.label for v in pattern.values if v.name == name), said(name))
+        found.setdefault(name, (label[:1].upper() + label[1:], number(value, kind, system)))
+    return tuple(found.values())

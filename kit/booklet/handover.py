@@ -1,0 +1,112 @@
+"""What happens in the notebook's kernel after its last cell: find the lesson, work it, hand the result back.
+
+Runs inside the kernel process. The answer travels as a base64 pickle in a display message; only our own
+child process can have sent it, and that process has just run the notebook's code with the reader's rights,
+so unpickling it adds no power that running the notebook had not.
+"""
+
+from __future__ import annotations
+
+import base64
+import pickle
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from kit.errors import KitError
+from kit.lesson.pattern import Pattern
+from kit.units import System
+
+MIMETYPE = "application/vnd.lessonkit.pattern"
+
+
+@dataclass(frozen=True)
+class SizeRow:
+    """One size of the lesson's chart: body `measures` used by the lesson and `finished` measurements, each
+    (name, mm). `trouble` says why the lesson cannot be drafted in this size, empty when it can."""
+
+    name: str
+    measures: tuple[tuple[str, float], ...]
+    finished: tuple[tuple[str, float], ...] = ()
+    trouble: str = ""
+
+
+@dataclass(frozen=True)
+class Handover:
+    """The worked `pattern`, the lesson's size `chart`, and what the sidecar had to say (`notes`)."""
+
+    pattern: Pattern
+    chart: tuple[SizeRow, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def find_lesson(namespace: Mapping[str, Any]) -> Any:
+    """The one lesson among a notebook's names. A variation counts as the lesson when its parent is there
+    too. Raises `KitError` when there is none, or more than one that nobody else is derived from."""
+    from kit.lesson.lesson import Lesson
+
+    found: dict[int, tuple[str, Any]] = {}
+    for name, thing in namespace.items():
+        if isinstance(thing, Lesson) and not name.startswith("_"):
+            found.setdefault(id(thing), (name, thing))
+    if not found:
+        raise KitError(
+            "this notebook has no lesson.",
+            do='Begin one with lesson = Lesson("Name of the garment", start=bodice_block), or run `lessonkit new NAME`.',
+        )
+    parents = {id(getattr(lesson, "parent", None)) for _, lesson in found.values()}
+    last = [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]
+    if len(last) != 1:
+        names = ", ".join(f"{name} ({lesson.info.title})" for name, lesson in last)
+        raise KitError(
+            f"this notebook has {len(last)} lessons: {names}.", do="Keep one lesson in a notebook; move the others out."
+        )
+    return last[0][1]
+
+
+def work(lesson: Any, size: str | None, units: System | None) -> Handover:
+    """Work `lesson` for `size` and `units` (None: as its sidecar says), and for each size of its chart the
+    finished measurements. Raises `KitError` for an unknown size or a pattern that cannot be drafted."""
+    if size is not None or units is not None:
+        chosen = {name: value for name, value in (("size", size), ("units", units)) if value is not None}
+        lesson.choose(**chosen)
+    pattern: Pattern = lesson.work()
+    if pattern.lesson.units != lesson.units:
+        pattern = replace(pattern, lesson=replace(pattern.lesson, units=lesson.units))
+    notes = (lesson.saved.trouble,) if lesson.saved.trouble else ()
+    return Handover(pattern, tuple(_chart(lesson, pattern)), notes)
+
+
+def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
+    used = list(dict.fromkeys(name for step in pattern.steps for name in step.uses))
+    wanted = [*getattr(lesson.start, "measures", ()), *used]
+    rows = []
+    for body in (lesson.sizes[name] for name in lesson.sizes.names):
+        measures = tuple((name, body[name]) for name in dict.fromkeys(wanted) if name in body)
+        try:
+            rows.append(SizeRow(body.name, measures, lesson.work(body=body).finished))
+        except KitError as error:
+            rows.append(SizeRow(body.name, measures, (), str(error)))
+    return rows
+
+
+def send(namespace: Mapping[str, Any], size: str | None, units: System | None) -> None:
+    """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`."""
+    from IPython.display import publish_display_data
+
+    answer: Handover | KitError
+    try:
+        answer = work(find_lesson(namespace), size, units)
+    except KitError as error:
+        answer = error
+    publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})  # type: ignore[no-untyped-call]
+
+
+def receive(text: str) -> Handover:
+    """The `Handover` in a message made by `send`. Raises the `KitError` that was sent instead of one."""
+    answer = pickle.loads(base64.b64decode(text))
+    if isinstance(answer, KitError):
+        raise answer
+    if not isinstance(answer, Handover):
+        raise KitError("the notebook's kernel answered with something other than a pattern.", do="Build again.")
+    return answer

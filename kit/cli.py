@@ -1,0 +1,147 @@
+"""The command `lessonkit`: build a lesson's booklet and pattern pages, start a new lesson, check one."""
+
+from __future__ import annotations
+
+import argparse
+import re
+import sys
+from collections.abc import Sequence
+from importlib.metadata import PackageNotFoundError, version
+from pathlib import Path
+
+from kit.errors import KitError
+
+_CODE = (
+    "Building and checking run the notebook from the top, with your rights, in its own folder. Build only notebooks "
+    "whose code you trust."
+)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command; gives back its exit status: 0 done, 1 the proof found errors (`check`), 2 refused."""
+    options = _parser().parse_args(arguments)
+    try:
+        return int(options.run(options))
+    except KitError as error:
+        print(f"lessonkit: {error}", file=sys.stderr)
+        return 2
+    except KeyboardInterrupt:
+        print("lessonkit: stopped. The earlier output is untouched.", file=sys.stderr)
+        return 130
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="lessonkit",
+        description="Make an instruction booklet and true-scale pattern pages from a lesson notebook.",
+        epilog=_CODE,
+    )
+    parser.add_argument("--version", action="version", version=f"lessonkit {_version()}")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+
+    build = commands.add_parser("build", help="write booklet and pattern pages", description=_CODE)
+    build.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    _choices(build)
+    build.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
+    build.add_argument("--timings", action="store_true", help="say how long each stage took")
+    build.set_defaults(run=_build)
+
+    new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
+    new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')
+    new.set_defaults(run=_new)
+
+    check = commands.add_parser("check", help="print the proof's findings", description=_CODE)
+    check.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    _choices(check)
+    check.set_defaults(run=_check)
+    return parser
+
+
+def _choices(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--size", metavar="SIZE", help="size of the lesson's chart (as saved beside it when left out)")
+    command.add_argument("--units", choices=("cm", "inch"), help="units read first (as saved when left out)")
+    command.add_argument(
+        "--timeout", type=_seconds, default=120, metavar="S", help="seconds one cell may take (120 when left out)"
+    )
+
+
+def _seconds(text: str) -> int:
+    if not text.isdigit() or int(text) == 0:
+        raise argparse.ArgumentTypeError(f"'{text}' is not a number of seconds; type a whole number such as 120")
+    return int(text)
+
+
+def _build(options: argparse.Namespace) -> int:
+    from kit.booklet.build import build
+
+    out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
+    print("This runs the notebook's code.", flush=True)
+    built = build(
+        options.notebook,
+        out,
+        size=options.size,
+        units=options.units,
+        timeout=options.timeout,
+        progress=lambda line: print(line, flush=True),
+    )
+    for line in built.left_out:
+        print(f"Left out of the booklet: {line}")
+    _print_findings(built.findings)
+    if options.timings:
+        for stage, seconds in built.timings.items():
+            print(f"{stage:>20}  {seconds:6.2f} s")
+    if built.failed:
+        print("Proof failed: the booklet says so on its cover. Do not cut from these pages.")
+    for path in built.paths.values():
+        print(path)
+    return 0
+
+
+def _check(options: argparse.Namespace) -> int:
+    from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.proof import failed, prove
+
+    ran = run_notebook(
+        read_notebook(options.notebook),
+        options.notebook.resolve().parent,
+        name=options.notebook.name,
+        size=options.size,
+        units=options.units,
+        timeout=options.timeout,
+    )
+    findings = prove(ran.handover.pattern)
+    for note in ran.handover.notes:
+        print(note)
+    _print_findings(findings)
+    title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
+    if failed(findings):
+        print(f"{title}, {size}: the proof failed.")
+        return 1
+    print(f"{title}, {size}: {'nothing found' if not findings else 'no errors'}.")
+    return 0
+
+
+def _new(options: argparse.Namespace) -> int:
+    from kit.booklet.starter import start
+
+    path = start(options.name, Path.cwd())
+    print(f"{path}\nOpen it with: jupyter lab {path.name}")
+    return 0
+
+
+def _print_findings(findings: Sequence[object]) -> None:
+    for finding in findings:
+        where = f"{finding.where}: " if finding.where else ""  # type: ignore[attr-defined]
+        text = re.sub(r"\s+", " ", f"{where}{finding.what} {finding.do}").strip()  # type: ignore[attr-defined]
+        print(f"{finding.level}: {text}")  # type: ignore[attr-defined]
+
+
+def _version() -> str:
+    try:
+        return version("pattern-lesson-kit")
+    except PackageNotFoundError:
+        return "(not installed)"
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,99 @@
+"""How much cloth to buy, from a simple lay of the pieces' bounding boxes.
+
+Nothing is turned off its grain and no piece is tucked into another's hollow, so the length is safe rather
+than thrifty. Two lays are tried: folded lengthwise (pieces on the fold at the fold, pairs cut through both
+layers, single layers below on the opened cloth) and opened out flat; the shorter one counts.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from kit.errors import KitError
+
+SELVEDGE = 10.0  # mm left along each selvedge; common practice, no source
+GAP = 10.0  # mm between pieces
+
+
+@dataclass(frozen=True)
+class Box:
+    """A piece's bounding box with its allowances: `along` the lengthwise grain and `across` it, in mm, of
+    the paper piece (half a piece when it goes `on_fold`). `count` layers are cut."""
+
+    name: str
+    along: float
+    across: float
+    count: int = 1
+    on_fold: bool = False
+    mirrored: bool = False
+
+
+@dataclass(frozen=True)
+class Need:
+    """The `length` of cloth (mm) for one cloth `width` (mm), and the lay that needs it."""
+
+    width: float
+    length: float
+    lay: Literal["folded", "flat"]
+
+
+def need(boxes: tuple[Box, ...], width: float) -> Need:
+    """Cloth for `boxes` at cloth `width` (mm). Raises `KitError` when a piece is wider than the cloth."""
+    flat = _flat(boxes, width)
+    folded = _folded(boxes, width)
+    if folded is not None and folded <= flat + 1e-6:
+        return Need(width, folded, "folded")
+    return Need(width, flat, "flat")
+
+
+def _flat(boxes: tuple[Box, ...], width: float) -> float:
+    rectangles = []
+    for box in boxes:
+        across = box.across * 2 if box.on_fold else box.across
+        if across > width - 2 * SELVEDGE:
+            raise KitError(
+                f"{box.name} is {across / 10:.1f} cm wide, more than cloth of {width / 10:.0f} cm gives.",
+                do="Take wider cloth, or plan a seam in that piece.",
+            )
+        rectangles += [(box.along, across, False)] * box.count
+    return _rows(rectangles, width - 2 * SELVEDGE)
+
+
+def _folded(boxes: tuple[Box, ...], width: float) -> float | None:
+    half = width / 2 - SELVEDGE
+    doubled: list[tuple[float, float, bool]] = []
+    single: list[Box] = []
+    for box in boxes:
+        if box.on_fold:
+            if box.across > half:
+                return None
+            doubled += [(box.along, box.across, True)] * box.count
+            continue
+        pairs, rest = divmod(box.count, 2)
+        if box.across > half:
+            return None
+        doubled += [(box.along, box.across, False)] * pairs
+        if rest:
+            single.append(Box(box.name, box.along, box.across))
+    length = _rows(doubled, half)
+    return length + (_flat(tuple(single), width) + GAP if single else 0.0)
+
+
+def _rows(rectangles: list[tuple[float, float, bool]], width: float) -> float:
+    """Length used when (along, across, at the fold) rectangles are laid one after another, longest first,
+    each as near the beginning of the cloth as it goes."""
+    placed: list[tuple[float, float, float]] = []  # from, to across the cloth; end along it
+    order = sorted(rectangles, key=lambda item: (not item[2], -item[0], -item[1]))
+    for along, across, fold in order:
+        places = [0.0] if fold else sorted({0.0, *(right for _, right, _ in placed)})
+        best: tuple[float, float] | None = None
+        for left in places:
+            if left and left + across > width + 1e-6:
+                continue
+            begin = max((end for a, b, end in placed if a < left + across - 1e-6 and b > left + 1e-6), default=0.0)
+            if best is None or (begin, left) < best:
+                best = (begin, left)
+        begin, left = best or (max((end for _, _, end in placed), default=0.0), 0.0)
+        placed.append((left, left + across + GAP, begin + along + GAP))
+    return max((end for _, _, end in placed), default=GAP) - GAP
