@@ -201,8 +201,7 @@ def _scissors(canvas: Canvas, x: float, y: float, angle: float) -> None:
 def _badge(canvas: Canvas, name: str, x: float, y: float) -> None:
     """The page's place in the grid, kept on the page after trimming."""
     set_ink(canvas, Ink(0.3, 0.45))
-    canvas.setFillGray(1.0)
-    canvas.roundRect((x - 6) * MM, (y - 4) * MM, 12 * MM, 8 * MM, 2 * MM, stroke=1, fill=1)
+    canvas.roundRect((x - 6) * MM, (y - 4) * MM, 12 * MM, 8 * MM, 2 * MM, stroke=1, fill=0)
     size = 4.0 if len(name) < 3 else 3.2
     write(canvas, name, x, y - size / 2, size, bold=True, grey=0.45, anchor="middle")
 

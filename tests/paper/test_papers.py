@@ -1,0 +1,53 @@
+"""Paper against its standards."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from kit.errors import KitError
+from kit.paper.papers import A0, A3, A4, LETTER, Paper, paper
+from kit.paper.pdf_pen import MM
+
+# ISO 216:2007, main A series, trimmed sizes in mm.
+ISO_216 = {"a0": (841, 1189), "a3": (297, 420), "a4": (210, 297)}
+
+
+@pytest.mark.parametrize("name", sorted(ISO_216))
+def test_a_sizes_are_iso_216(name: str) -> None:
+    assert (paper(name).width, paper(name).height) == ISO_216[name]
+
+
+def test_a_series_halves_and_keeps_its_shape() -> None:
+    # ISO 216: sides in the ratio 1 to the square root of 2, each size half the one before, rounded down to a mm.
+    for each in (A0, A3, A4):
+        assert each.height / each.width == pytest.approx(math.sqrt(2), abs=0.005)
+    assert (A4.height, A4.width) == (A3.width, math.floor(A3.height / 2))
+
+
+def test_letter_is_eight_and_a_half_by_eleven_inches() -> None:
+    # The inch is exactly 25.4 mm (international yard and pound agreement, 1959); Letter: ANSI/ASME Y14.1, size A.
+    assert pytest.approx((215.9, 279.4), abs=1e-9) == (LETTER.width, LETTER.height)
+
+
+def test_a_point_is_a_seventy_second_of_an_inch() -> None:
+    # ISO 32000-1, 8.3.2.3: default user space is 1/72 in.
+    assert 25.4 * MM == pytest.approx(72, abs=1e-12)
+
+
+def test_turned_paper_keeps_its_size() -> None:
+    assert (A4.turned.width, A4.turned.height) == (297, 210)
+    assert A4.turned.landscape and not A4.landscape
+
+
+def test_unknown_paper_names_the_near_one() -> None:
+    with pytest.raises(KitError, match="Did you mean 'letter'"):
+        paper("leter")
+
+
+def test_margins_that_leave_nothing_are_refused() -> None:
+    with pytest.raises(KitError, match="margin of 80 mm"):
+        Paper("a4", "A4", 210, 297, margin=80)
+    with pytest.raises(KitError, match="margin of 2 mm"):
+        Paper("a4", "A4", 210, 297, margin=2)
