@@ -200,7 +200,7 @@ def _half(name: str, title: str, frame: _Frame, neck: Cubic, tip: Point, armhole
             ("centre_neck", neck.start),
             ("neck_point", neck.end),
             ("shoulder_tip", tip),
-            ("underarm", underarm),
+            ("underarm_point", underarm),
             ("side_waist", waist),
             ("centre_waist", centre_waist),
             ("side_hip", hip),

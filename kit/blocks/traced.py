@@ -24,7 +24,7 @@ _CORNERS = {
     ("centre", "neck"): "centre_neck",
     ("neck", "shoulder"): "neck_point",
     ("shoulder", "armhole"): "shoulder_tip",
-    ("armhole", "side"): "underarm",
+    ("armhole", "side"): "underarm_point",
     ("side", "hip"): "side_hip",
     ("hip", "centre"): "centre_hip",
 }

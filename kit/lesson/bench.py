@@ -69,11 +69,20 @@ class BenchPiece:
                 f"there is no edge, line or point '{name}' to change.",
                 where=self._where,
                 do=f"{near(name, self._names())} To add a new edge say what it replaces: "
-                f"{self.piece_name}.draw({name}=..., instead_of=...); to mark a point: {self.piece_name}.mark({name}=...).",
+                f"{self.piece_name}.draw({name}=..., instead_of=...). "
+                f"To mark a point: {self.piece_name}.mark({name}=...).",
             )
 
     def _names(self) -> list[str]:
         return [*self._edges, *self._guides, *self._points]
+
+    def _free(self, name: str) -> None:
+        if hasattr(type(self), name) or name in self._own:
+            raise KitError(
+                f"'{name}' is a word of the bench and cannot name a line or point.",
+                where=self._where,
+                do="Choose another name.",
+            )
 
     @property
     def _where(self) -> str:
@@ -92,7 +101,7 @@ class BenchPiece:
         `after` one that stays."""
         old = [self._edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
         order = list(self._edges)
-        if after and old or not after and not old:
+        if (after and old) or (not after and not old):
             raise KitError(
                 f"it is not said what {', '.join(lines) or 'the new edge'} stands instead of.",
                 where=self._where,
@@ -103,15 +112,18 @@ class BenchPiece:
             if name not in order[at : at + len(old)]:
                 raise KitError(f"'{name}' does not lie next to '{old[0]}'.", where=self._where)
         for name, line in lines.items():
+            self._free(name)
             if not isinstance(line, PaperLine):
                 raise KitError(f"'{name}' must be a line.", where=self._where, do="For a point use mark().")
             if (name in self._edges and name not in old) or name in self._guides or name in self._points:
                 raise KitError(f"'{name}' is already drawn.", where=self._where, do="Choose another name.")
         before = self._edges[order[at - 1]].path if len(order) > len(old) else None
+        following = order[(at + len(old)) % len(order)]
+        after_path = self._edges[following].path if following not in old else None
         entries = [(name, e) for name, e in self._edges.items() if name not in old]
         at = min(at, len(entries))
         new: list[tuple[str, Edge]] = []
-        for name, path in in_order([(n, line.path) for n, line in lines.items()], before):
+        for name, path in in_order([(n, line.path) for n, line in lines.items()], before, after_path):
             new.append((name, Edge(name, path)))
             self._drawn.add(name)
         self._edges = dict(entries[:at] + new + entries[at:])
@@ -119,6 +131,7 @@ class BenchPiece:
     def mark(self, **points: PaperPoint) -> None:
         """Mark and name points."""
         for name, point in points.items():
+            self._free(name)
             if name in self._edges or name in self._guides:
                 raise KitError(f"'{name}' is already a line.", where=self._where, do="Choose another name.")
             self._points[name] = point.point
@@ -127,6 +140,7 @@ class BenchPiece:
     def guide(self, **lines: PaperLine) -> None:
         """Draw and name construction lines, which are not part of the outline."""
         for name, line in lines.items():
+            self._free(name)
             if name in self._edges or name in self._points:
                 raise KitError(f"'{name}' is already used.", where=self._where, do="Choose another name.")
             self._guides[name] = line.path
@@ -271,7 +285,7 @@ class BenchPiece:
         notch = Notch(edge, min(float(size), path.length), "double" if double else "single", name)
         self._state = replace(self._state, notches=(*self._state.notches, notch))
 
-    def opening(self, name: str, edge: str, *, at: object, size: object, said: str = "") -> None:
+    def leave_open(self, name: str, edge: str, *, at: object, size: object, said: str = "") -> None:
         """An opening left in a seam: `size` long, its upper end `at` this far along the edge."""
         path = self._edges[self._edge_name(edge)].path
         start = distance(at, f"{self._where}, {name}")

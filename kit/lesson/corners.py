@@ -2,29 +2,25 @@
 
 from __future__ import annotations
 
+from itertools import pairwise, product
+
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.lesson.pencil import FAR
 
-JOIN = 0.05
 ON_LINE = 0.02
 
 
-def in_order(lines: list[tuple[str, Path]], before: Path | None) -> list[tuple[str, Path]]:
-    """New edges turned so that each begins nearest to where the one before ends."""
-    turned: list[tuple[str, Path]] = []
-    for position, (name, path) in enumerate(lines):
-        if before is not None:
-            flip = before.end.distance(path.end) < before.end.distance(path.start) - JOIN
-        elif position + 1 < len(lines):
-            other = lines[position + 1][1]
-            reach = min(path.end.distance(other.start), path.end.distance(other.end))
-            flip = min(path.start.distance(other.start), path.start.distance(other.end)) < reach
-        else:
-            flip = False
-        before = path.reversed() if flip else path
-        turned.append((name, before))
-    return turned
+def in_order(lines: list[tuple[str, Path]], before: Path | None, after: Path | None) -> list[tuple[str, Path]]:
+    """New edges, in their order around the piece, each turned so that the gaps between them and to the edges
+    `before` and `after` are smallest."""
+
+    def gaps(paths: tuple[Path, ...]) -> float:
+        run = [*([before] if before else []), *paths, *([after] if after else [])]
+        return sum(a.end.distance(b.start) for a, b in pairwise(run))
+
+    choices = product(*((path, path.reversed()) for _, path in lines))
+    return list(zip((name for name, _ in lines), min(choices, key=gaps), strict=True))
 
 
 def meeting(one: Path, two: Path, names: tuple[str, str], where: str) -> tuple[Path, Path]:

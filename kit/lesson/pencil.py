@@ -102,9 +102,12 @@ class PaperPoint:
         return self._line(self._moved(heading(direction), how_far, "ruled").point)
 
     def across(self, line: PaperLine, direction: str = "in") -> PaperPoint:
-        """Where a line squared across from here meets `line`."""
+        """Where a line squared across from here meets `line` (carried on if straight)."""
         ray = Path.of(Line(self.point, self.point + heading(direction) * FAR))
-        found = ray.crossings(line.path)
+        path = line.path
+        if path.is_straight:
+            path = path.extended(FAR, end="start").extended(FAR, end="end")
+        found = ray.crossings(path)
         if not found:
             raise KitError(f"squaring {direction} from here never meets the {line.said}.", do="Try the other way.")
         return PaperPoint(self.sheet, min(found, key=self.point.distance))

@@ -68,9 +68,10 @@ class _Table:
         return self.parameters[name].kind if name in self.parameters else "length"
 
 
-def work(definition: Definition, body: Body, values: Mapping[str, float]) -> Pattern:
+def work(definition: Definition, body: Body, values: Mapping[str, float], *, whole: bool = True) -> Pattern:
     """The pattern of a lesson for a body and parameter values (name -> mm, share or count; missing ones take
-    their default). Raises `KitError` with the step and what to do for whatever cannot be drafted."""
+    their default). `whole=False` is for a lesson still being written: its outlines need not close yet. Raises
+    `KitError` with the step and what to do for whatever cannot be drafted."""
     table = _Table(definition, body, values)
     steps: list[StepRecord] = []
     sewing: list[SewRecord] = []
@@ -93,8 +94,9 @@ def work(definition: Definition, body: Body, values: Mapping[str, float]) -> Pat
                 do="Look at the line named in the cell that defines it.",
             ) from error
     pieces = _numbered(tuple(table.pieces.values()))
-    for piece in pieces:
-        _check_closed(piece)
+    if whole:
+        for piece in pieces:
+            _check_closed(piece)
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
     shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)

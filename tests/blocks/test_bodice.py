@@ -23,7 +23,7 @@ POINTS = {
     "centre_neck",
     "neck_point",
     "shoulder_tip",
-    "underarm",
+    "underarm_point",
     "side_waist",
     "centre_waist",
     "side_hip",
@@ -78,10 +78,10 @@ def assert_sound(body: Body) -> tuple[Piece, Piece]:
         assert points["side_waist"].y == pytest.approx(0)
         # The armhole lies inside the shoulder tip and the underarm, and reaches its lowest there.
         xmin, ymin, xmax, _ = path["armhole"].bounds()
-        assert points["neck_point"].x < xmin and xmax == pytest.approx(points["underarm"].x, abs=0.01)
-        assert ymin == pytest.approx(points["underarm"].y, abs=0.01)
-        assert points["shoulder_tip"].x < points["underarm"].x
-        assert points["centre_neck"].y > points["underarm"].y
+        assert points["neck_point"].x < xmin and xmax == pytest.approx(points["underarm_point"].x, abs=0.01)
+        assert ymin == pytest.approx(points["underarm_point"].y, abs=0.01)
+        assert points["shoulder_tip"].x < points["underarm_point"].x
+        assert points["centre_neck"].y > points["underarm_point"].y
     assert dict(back.points)["centre_neck"].y == pytest.approx(body["back_waist_length"])
     assert dict(front.points)["centre_neck"].y < dict(back.points)["centre_neck"].y - 30
     for name in ("side", "shoulder"):

@@ -36,7 +36,7 @@ def test_a_traced_front_is_a_piece_like_the_blocks() -> None:
         "centre_neck",
         "neck_point",
         "shoulder_tip",
-        "underarm",
+        "underarm_point",
         "side_hip",
         "centre_hip",
     }
@@ -100,8 +100,8 @@ def test_names_are_checked() -> None:
         Traced("a", {"front": [*pairs[:-1], ("side seam", FRONT["centre"])]})
     with pytest.raises(KitError, match="Did you mean 'front'"):
         Traced("a", {"front": FRONT}, points={"frunt": {"x": (0, 0)}})
-    with pytest.raises(KitError, match="'underarm' stands twice"):
-        Traced("a", {"front": FRONT}, points={"front": {"underarm": (0, 0)}})
+    with pytest.raises(KitError, match="'underarm_point' stands twice"):
+        Traced("a", {"front": FRONT}, points={"front": {"underarm_point": (0, 0)}})
     with pytest.raises(KitError, match="unit 'feet'"):
         Traced("a", {"front": FRONT}, unit="feet")
     with pytest.raises(KitError, match="needs a piece"):
