@@ -22,7 +22,7 @@ PRINT = (
     "Then print the other pages with the same settings.",
 )
 JOIN = (
-    "Lay the pages out as in the page plan. Rows have letters, columns numbers.",
+    "Lay the pages out as in the page plan. Rows have numbers, columns letters.",
     "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), at the left and at the top. Pages without such "
     "a line there stay as they are.",
     "Glue or tape the cut page on the grey area of the page before it. Bring halves with the same number together: "
@@ -124,12 +124,6 @@ def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, x: float, y: float, width
     def at(sheet_x: float, sheet_y: float) -> tuple[float, float]:
         return (x + (sheet_x - near) * scale) * MM, (base + (sheet_y - low) * scale) * MM
 
-    for tile in tiles:
-        x0, y0 = at(tile.left, tile.bottom)
-        x1, y1 = at(tile.right, tile.top)
-        canvas.setFillGray(0.96)
-        set_ink(canvas, Ink(0.25, 0.35))
-        canvas.rect(x0, y0, x1 - x0, y1 - y0, stroke=1, fill=1)
     for placement in laid.placements:
         path = canvas.beginPath()
         points = [at(point.x, point.y) for point in placement.outline]
@@ -137,16 +131,21 @@ def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, x: float, y: float, width
         for point in points[1:]:
             path.lineTo(*point)
         path.close()
-        set_ink(canvas, Ink(0.25, 0.0))
-        canvas.setFillGray(1.0)
-        canvas.drawPath(path, stroke=1, fill=0)
+        set_ink(canvas, Ink(0.2, 0.3))
+        canvas.setFillGray(0.86)
+        canvas.drawPath(path, stroke=1, fill=1)
+    for tile in tiles:
+        x0, y0 = at(tile.left, tile.bottom)
+        x1, y1 = at(tile.right, tile.top)
+        set_ink(canvas, Ink(0.3, 0.0))
+        canvas.rect(x0, y0, x1 - x0, y1 - y0, stroke=1, fill=0)
     side = min(pages.paper.step) * scale
     size = max(1.3, min(4.0, side * 0.3))
     for number, tile in enumerate(tiles, 2):
         px, py = at((tile.left + tile.right) / 2, (tile.bottom + tile.top) / 2)
-        write(canvas, tile.name, px / MM, py / MM - size * 0.35, size, bold=True, grey=0.35, anchor="middle")
+        write(canvas, tile.name, px / MM, py / MM - size * 0.35, size, bold=True, anchor="middle")
         if size > 2:
-            write(canvas, f"page {number}", px / MM, py / MM - size * 1.15, size * 0.5, grey=0.35, anchor="middle")
+            write(canvas, f"page {number}", px / MM, py / MM - size * 1.15, size * 0.5, anchor="middle")
     out = pages.rows * pages.columns - len(tiles)
     note = f"{len(tiles)} pages, {pages.rows} rows by {pages.columns} columns"
     if out:

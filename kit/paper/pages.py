@@ -23,7 +23,7 @@ from kit.lesson.pattern import Pattern
 from kit.paper.first_page import first_page
 from kit.paper.papers import Paper
 from kit.paper.pdf_pen import INKS, MM, Ink, new_canvas, rule, set_ink, text_width, write
-from kit.paper.plan import PagePlan, Tile, plan_pages, row_letters
+from kit.paper.plan import PagePlan, Tile, plan_pages
 from kit.paper.sheet import Sheet, edition_line, finish
 
 RING = 3.5
@@ -175,18 +175,18 @@ def _furniture(
             _joint(canvas, link, each, page_origin(each, paper))
     _badge(canvas, each.name, left + 8.5, top - 8.5)
 
-    place = f"row {row_letters(each.row)}, column {each.column + 1}"
+    place = f"row {each.row + 1}, column {each.column_letters}"
     line = f"{pattern.lesson.title} · {edition_line(pattern)} · {place}"
-    width = right - left - text_width(count, 1.9) - 6
+    width = right - left - text_width(count, 1.9) - 9
     size = 1.9
     while text_width(line, size) > width and size > 1.2:
         size -= 0.05
-    write(canvas, line, left, bottom - 3.6, size, grey=0.25)
+    write(canvas, line, left + 3, bottom - 3.6, size, grey=0.25)
     write(canvas, count, right, bottom - 3.6, 1.9, grey=0.25, anchor="end")
 
 
 def _scissors(canvas: Canvas, x: float, y: float, angle: float) -> None:
-    shift = 1.5
+    shift = 1.6
     write(
         canvas,
         "\N{BLACK SCISSORS}",

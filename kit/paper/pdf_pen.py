@@ -22,7 +22,7 @@ from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.geometry import Curve, Line, Point
-from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
+from kit.picture.drawing import Dimension, Dot, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
 
 MM = 72 / 25.4
 """Points in a millimetre: a point is 1/72 in, an inch exactly 25.4 mm."""
@@ -56,6 +56,11 @@ INKS: dict[StrokeRole, Ink] = {
     "pin": Ink(0.3),
     "trim": Ink(0.2, 0.25, (2.4, 1.6)),
     "page": Ink(0.15, 0.6),
+    "ply_main": Ink(0.3, 0.0),
+    "ply_facing": Ink(0.3, 0.2),
+    "ply_interfacing": Ink(0.3, 0.4, (1.0, 0.6)),
+    "ply_strip": Ink(0.3, 0.2),
+    "needle": Ink(0.35, 0.0, (1.2, 0.8)),
 }
 FILLS: dict[FillRole, float] = {
     "right_side": 0.82,
@@ -64,16 +69,19 @@ FILLS: dict[FillRole, float] = {
     "facing": 0.88,
     "paper": 1.0,
     "strip": 0.92,
+    "frame": 1.0,
 }
+DOTS = {"new": 0.0, "kept": 0.45, "mark": 0.0}
 LETTERS: dict[LabelRole, tuple[float, bool, float]] = {
-    "name": (4.0, False, 0.0),
-    "small": (2.8, False, 0.1),
-    "measure": (3.0, False, 0.0),
-    "number": (9.0, True, 0.0),
-    "title": (6.0, True, 0.0),
-    "ghost": (3.0, False, 0.55),
+    "name": (5.0, False, 0.0),
+    "small": (4.0, False, 0.1),
+    "measure": (4.0, False, 0.0),
+    "number": (12.0, True, 0.0),
+    "title": (8.0, True, 0.0),
+    "ghost": (4.0, False, 0.55),
+    "new": (5.0, True, 0.0),
 }
-"""Letter height in mm, bold, grey, for labels that leave the size to the pen."""
+"""Type size (em) in mm, bold, grey, for labels that leave the size to the pen."""
 
 _CAP = 0.729  # height of a capital of DejaVu Sans, per em
 _HEAD = 4.0
@@ -91,8 +99,14 @@ def fonts() -> tuple[str, str]:
 def new_canvas(target: BinaryIO, width: float, height: float, title: str, language: str = "en") -> Canvas:
     """A one-size document of `width` x `height` mm. The same drawing gives the same bytes (no clock, no random
     identifier)."""
-    fonts()
-    canvas = Canvas(target, pagesize=(width * MM, height * MM), invariant=1, pageCompression=1, lang=language)
+    canvas = Canvas(
+        target,
+        pagesize=(width * MM, height * MM),
+        invariant=1,
+        pageCompression=1,
+        lang=language,
+        initialFontName=fonts()[0],  # otherwise Helvetica is named in the file, which is not embedded
+    )
     canvas.setTitle(title)
     canvas.setCreator("pattern-lesson-kit")
     canvas.setProducer("pattern-lesson-kit")
@@ -112,6 +126,9 @@ def draw(canvas: Canvas, drawing: Drawing | Iterable[Item]) -> None:
                 _label(canvas, item)
             case Dimension():
                 _dimension(canvas, item)
+            case Dot():
+                canvas.setFillGray(DOTS[item.role])
+                canvas.circle(item.at.x * MM, item.at.y * MM, 0.8 * MM, stroke=0, fill=1)
 
 
 def set_ink(canvas: Canvas, ink: Ink) -> None:
@@ -195,7 +212,13 @@ def _stroke(canvas: Canvas, stroke: Stroke) -> None:
         return
     ink = INKS[stroke.role]
     set_ink(canvas, ink)
-    canvas.drawPath(_path(canvas, stroke.curves, stroke.closed), stroke=1, fill=0)
+    path = _path(canvas, stroke.curves, stroke.closed)
+    if stroke.thickness > 2 * ink.width:
+        canvas.setLineWidth(stroke.thickness * MM)
+        canvas.drawPath(path, stroke=1, fill=0)
+        canvas.setLineWidth((stroke.thickness - 2 * ink.width) * MM)
+        canvas.setStrokeGray(0.95)
+    canvas.drawPath(path, stroke=1, fill=0)
     if stroke.arrow in ("end", "both"):
         last = stroke.curves[-1]
         _head(canvas, last.end, last.tangent(1.0).angle, ink)
@@ -216,7 +239,7 @@ def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float = _HEA
 
 def _label(canvas: Canvas, label: Label) -> None:
     size, bold, grey = LETTERS[label.role]
-    size = label.size or size
+    size = (label.size or size) * _CAP
     drop = size / 2  # the label is centred on its place, text stands on its baseline
     x = label.at.x + drop * math.sin(label.angle)
     y = label.at.y - drop * math.cos(label.angle)
@@ -244,7 +267,7 @@ def _dimension(canvas: Canvas, dimension: Dimension) -> None:
         _head(canvas, start, angle + math.pi, ink, 2.5)
         x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
     upright = angle - math.pi if math.cos(angle) < -1e-9 else angle
-    size = LETTERS["measure"][0]
+    size = LETTERS["measure"][0] * _CAP
     write(
         canvas,
         dimension.text,

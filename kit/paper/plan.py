@@ -35,8 +35,13 @@ class Tile:
 
     @property
     def name(self) -> str:
-        """Row letter and column number: "A1" is the top left page."""
-        return f"{row_letters(self.row)}{self.column + 1}"
+        """Row number and column letter: "1A" is the top left page."""
+        return f"{self.row + 1}{self.column_letters}"
+
+    @property
+    def column_letters(self) -> str:
+        """A, B ... Z, AA, AB ..."""
+        return letters(self.column)
 
 
 @dataclass(frozen=True)
@@ -69,14 +74,14 @@ class PagePlan:
         return tuple(found)
 
 
-def row_letters(row: int) -> str:
-    """A, B ... Z, AA, AB ..."""
-    letters = ""
-    row += 1
-    while row:
-        row, rest = divmod(row - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    return letters
+def letters(place: int) -> str:
+    """A for 0, B for 1 ... Z, AA, AB ..."""
+    out = ""
+    place += 1
+    while place:
+        place, rest = divmod(place - 1, 26)
+        out = chr(ord("A") + rest) + out
+    return out
 
 
 def grid(width: float, height: float, paper: Paper) -> tuple[int, int]:

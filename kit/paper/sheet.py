@@ -28,8 +28,8 @@ from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.pdf_pen import MM, Ink, draw, new_canvas, set_ink, text_width, write
 from kit.paper.plan import grid, plan_pages
-from kit.picture.drawing import Item, Stroke
-from kit.picture.piece_sheet import piece_items
+from kit.picture.drawing import Item, Label, Stroke
+from kit.picture.piece_sheet import moved, piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 
@@ -76,17 +76,20 @@ class Sheet:
 
 @dataclass(frozen=True)
 class _Box:
-    """A piece's bounding box: where it starts in the piece's own mm, and its size."""
+    """A piece's bounding box: where it starts in the piece's own mm, its size as it lies, its quarter `turn`
+    (1 counterclockwise, -1 clockwise) and the angle of the piece's `text` in radians."""
 
     left: float
     bottom: float
     width: float
     height: float
-    turned: bool = False
+    turn: int = 0
+    text: float = 0.0
 
     @property
     def quarter(self) -> _Box:
-        return replace(self, width=self.height, height=self.width, turned=not self.turned)
+        """Turned a quarter, the way that keeps the piece's text readable."""
+        return replace(self, width=self.height, height=self.width, turn=-1 if self.text > 1e-9 else 1)
 
 
 _Spot = tuple[float, float]
@@ -104,9 +107,9 @@ def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float =
     drawn = [_drawn(piece, pattern) for piece in pattern.pieces]
     inks = [_ink(items, corners) for items, corners in drawn]
     boxes = []
-    for ink in inks:
+    for ink, (items, _) in zip(inks, drawn, strict=True):
         left, bottom, right, top = ink.bounds
-        boxes.append(_Box(left, bottom, right - left, top - bottom))
+        boxes.append(_Box(left, bottom, right - left, top - bottom, text=_text_angle(items)))
 
     layouts: dict[tuple[Any, ...], tuple[float, float, list[_Box], list[_Spot]]] = {}
     for width in _widths(boxes, papers, limit):
@@ -117,7 +120,7 @@ def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float =
             spots, chosen = laid
             reach = max(x + box.width for (x, _), box in zip(spots, chosen, strict=True)) + 2 * EDGE
             depth = max(y + box.height for (_, y), box in zip(spots, chosen, strict=True)) + 2 * EDGE
-            layouts.setdefault(tuple(spots) + tuple(box.turned for box in chosen), (reach, depth, chosen, spots))
+            layouts.setdefault(tuple(spots) + tuple(box.turn for box in chosen), (reach, depth, chosen, spots))
 
     roughly = sorted(layouts.values(), key=lambda each: (_rough_pages(each, papers), each[0] * each[1], each[0]))
     best: tuple[float, float, float] | None = None
@@ -144,11 +147,7 @@ def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
     target = BytesIO()
     canvas = new_canvas(target, laid.width, laid.height, _title(pattern))
     for placement in laid.placements:
-        canvas.saveState()
-        a, b, d, e, x, y = _matrix(placement.motion)
-        canvas.transform(a, d, b, e, x * MM, y * MM)
-        draw(canvas, placement.items)
-        canvas.restoreState()
+        draw(canvas, moved(placement.items, placement.motion))
     canvas.showPage()
     canvas.save()
     return target.getvalue()
@@ -326,10 +325,15 @@ def _rough_pages(layout: tuple[float, float, list[_Box], list[_Spot]], papers: S
 
 def _motion(box: _Box, spot: _Spot, height: float) -> Motion:
     left, bottom = spot[0] + EDGE, height - EDGE - spot[1] - box.height
-    if not box.turned:
+    if box.turn == 0:
         return Motion(dx=left - box.left, dy=bottom - box.bottom)
-    # A quarter turn counterclockwise takes (x, y) to (-y, x): the box's top becomes its left side.
-    return Motion(0.0, 1.0, False, left + box.bottom + box.width, bottom - box.left)
+    if box.turn > 0:  # (x, y) to (-y, x): the box's top becomes its left side
+        return Motion(0.0, 1.0, False, left + box.bottom + box.width, bottom - box.left)
+    return Motion(0.0, -1.0, False, left - box.bottom, bottom + box.left + box.height)
+
+
+def _text_angle(items: Sequence[Item]) -> float:
+    return next((item.angle for item in items if isinstance(item, Label) and item.role == "title"), 0.0)
 
 
 def _matrix(motion: Motion) -> list[float]:

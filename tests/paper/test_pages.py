@@ -46,7 +46,9 @@ def pages(content: bytes, laid: Sheet, garment: Pattern) -> dict[str, bytes]:
 def lines_across(profile: np.ndarray) -> list[float]:
     """Centres of the dark lines in a profile of darkness, in pixels, by centre of gravity."""
     found = []
-    for run in np.split(np.flatnonzero(profile > 0.05), np.flatnonzero(np.diff(np.flatnonzero(profile > 0.05)) > 1) + 1):
+    for run in np.split(
+        np.flatnonzero(profile > 0.05), np.flatnonzero(np.diff(np.flatnonzero(profile > 0.05)) > 1) + 1
+    ):
         if len(run):
             found.append(float(np.average(run + 0.5, weights=profile[run])))
     return found
@@ -125,9 +127,7 @@ def test_pages_cut_and_put_together_equal_the_sheet(
     for each, image in zip(planned.tiles, printed, strict=True):
         rows, columns = box(each.left, each.bottom, each.right, each.top)
         trim = round(held.margin * 10)
-        table[rows, columns] = image[
-            trim : trim + rows.stop - rows.start, trim : trim + columns.stop - columns.start
-        ]
+        table[rows, columns] = image[trim : trim + rows.stop - rows.start, trim : trim + columns.stop - columns.start]
         for x in (each.left, each.right):
             own[box(x - 0.5, each.bottom, x + 0.5, each.top)] = True
         for y in (each.bottom, each.top):

@@ -33,7 +33,7 @@ def test_letter_is_eight_and_a_half_by_eleven_inches() -> None:
 
 def test_a_point_is_a_seventy_second_of_an_inch() -> None:
     # ISO 32000-1, 8.3.2.3: default user space is 1/72 in.
-    assert 25.4 * MM == pytest.approx(72, abs=1e-12)
+    assert pytest.approx(72, abs=1e-12) == 25.4 * MM
 
 
 def test_turned_paper_keeps_its_size() -> None:

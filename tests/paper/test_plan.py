@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
-from kit.paper.plan import all_tiles, plan_on, plan_pages, row_letters
+from kit.paper.plan import all_tiles, letters, plan_on, plan_pages
 from kit.paper.sheet import EDGE, GAP, sheet
 
 PAPERS = st.sampled_from([A4, A4.turned, LETTER, LETTER.turned])
@@ -39,7 +39,7 @@ def test_a_tile_without_paper_of_a_piece_is_left_out() -> None:
     across, down = A4.step
     ink = [shapely.box(5, 5, 60, 60), shapely.box(3 * across - 60, 3 * down - 60, 3 * across - 5, 3 * down - 5)]
     plan = plan_on(ink, 3 * across, 3 * down, A4)
-    assert [tile.name for tile in plan.tiles] == ["A3", "C1"]
+    assert [tile.name for tile in plan.tiles] == ["1C", "3A"]
     assert plan.borders == ()
 
 
@@ -54,8 +54,8 @@ def test_paper_is_turned_when_that_saves_pages() -> None:
     assert not plan_pages([shapely.box(5, 5, 180, 260)], 185, 270, A4).paper.landscape
 
 
-def test_rows_beyond_z() -> None:
-    assert [row_letters(row) for row in (0, 25, 26, 27, 52)] == ["A", "Z", "AA", "AB", "BA"]
+def test_columns_beyond_z() -> None:
+    assert [letters(place) for place in (0, 25, 26, 27, 52)] == ["A", "Z", "AA", "AB", "BA"]
 
 
 def test_pieces_keep_their_gap_and_lie_on_the_sheet(garment: Pattern) -> None:
