@@ -21,6 +21,7 @@ from kit.units import both as both_systems
 __all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step_drawing"]
 
 _GAP = 0.14
+_LEAST = 0.3
 Bounds = tuple[float, float, float, float]
 
 
@@ -76,6 +77,7 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
     items: list[Item] = []
     places = _side_by_side([(piece, _bounds_of_paths(edge.path for edge in piece.edges)) for piece in pattern.pieces])
     said = []
+    reach = max((b[3] - b[1] for _, b, _ in places), default=100.0)
     for piece, bounds, dx in places:
         move = Vector(dx, 0.0)
         for _, path in piece.guides:
@@ -86,7 +88,8 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
             items.append(Stroke(curves, role, name=f"{piece.name}.{edge.name}"))  # type: ignore[arg-type]
         for name, point in piece.points:
             items.append(Dot(point + move, "kept", f"{piece.name}.{name}"))
-        items.append(Label(piece.title, _inside(piece, bounds) + move, "title"))
+        foot = Point((bounds[0] + bounds[2]) / 2, bounds[1] - reach * 0.05)
+        items.append(Label(piece.title, foot + move, "name"))
         size = f"{show(bounds[2] - bounds[0], system)} by {show(bounds[3] - bounds[1], system)}"
         said.append(f"{piece.title}, {size}")
     alt = f"The draft of {pattern.lesson.title} for {pattern.body.name}: {'; '.join(said)}."
@@ -214,8 +217,9 @@ def _side_by_side(pieces: list[tuple[Piece, Bounds]]) -> list[tuple[Piece, Bound
     reach = max((max(b[2] - b[0], b[3] - b[1]) for _, b in pieces), default=0.0)
     out, x = [], 0.0
     for piece, bounds in pieces:
-        out.append((piece, bounds, x - bounds[0]))
-        x += bounds[2] - bounds[0] + reach * _GAP
+        wide = max(bounds[2] - bounds[0], reach * _LEAST)
+        out.append((piece, bounds, x + (wide - bounds[2] + bounds[0]) / 2 - bounds[0]))
+        x += wide + reach * _GAP
     return out
 
 

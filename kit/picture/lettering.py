@@ -53,12 +53,38 @@ def upright(angle: float) -> float:
     return angle
 
 
+class Ink:
+    """Where lines run, on a grid of `cell` mm, so that text can keep off them."""
+
+    def __init__(self, cell: float) -> None:
+        self.cell = cell
+        self.cells: set[tuple[int, int]] = set()
+
+    def line(self, points: Iterable[tuple[float, float]]) -> None:
+        cell, add = self.cell, self.cells.add
+        for x, y in points:
+            add((int(x // cell), int(y // cell)))
+
+    def under(self, x: float, y: float, width: float, angle: float) -> float:
+        """Area (mm2) of the cells with ink under a line of text centred at x, y."""
+        steps = max(int(width / self.cell), 1)
+        c, s = math.cos(angle) * width / steps, math.sin(angle) * width / steps
+        x, y = x - c * steps / 2, y - s * steps / 2
+        cell, cells = self.cell, self.cells
+        hits = 0
+        for i in range(steps + 1):
+            if (int((x + c * i) // cell), int((y + s * i) // cell)) in cells:
+                hits += 1
+        return hits * cell * cell
+
+
 def place(
     choices: Iterable[tuple[float, float, float]],
     width: float,
     height: float,
     taken: list[Box],
     limits: Box | None = None,
+    ink: Ink | None = None,
 ) -> tuple[float, float, float]:
     """The first of `choices` (x, y, angle) whose box is free of `taken` and inside `limits`, else the least bad
     one. The box chosen is added to `taken`."""
@@ -69,7 +95,9 @@ def place(
         for other in taken:
             cost += overlap(box, other)
         if limits is not None:
-            cost += (box[2] - box[0]) * (box[3] - box[1]) - overlap(box, limits)
+            cost += 2 * ((box[2] - box[0]) * (box[3] - box[1]) - overlap(box, limits))
+        if ink is not None:
+            cost += ink.under(choice[0], choice[1], width, choice[2])
         if cost < 1e-9:
             taken.append(box)
             return choice

@@ -43,7 +43,7 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     marks = [mark.label for mark in piece.marks]
     if marks:
         alt.append(f"Marks: {', '.join(marks)}.")
-    return Drawing(piece_items(piece, pattern, system), alt=" ".join(alt), title=piece.title)
+    return Drawing(_items(piece, pattern, _booklet_scale(piece)), alt=" ".join(alt), title=piece.title)
 
 
 def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point | None = None) -> tuple[Item, ...]:
@@ -51,6 +51,20 @@ def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point
 
     Without all allowances declared the stitch line is drawn alone. Raises `KitError` as `cut_line` does.
     """
+    items = _items(piece, pattern, 1.0)
+    if at is None or (at.x == 0 and at.y == 0):
+        return items
+    return moved(items, Motion.translation(at - Point(0.0, 0.0)))
+
+
+def _booklet_scale(piece: Piece) -> float:
+    """How much larger than on paper the text must be to stay readable when the piece fills a booklet picture."""
+    x0, y0, x1, y1 = piece.outline.bounds()
+    return max(x1 - x0, y1 - y0) * 0.021 / _TEXT
+
+
+def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
+    """All items, with text `letters` times its size on paper."""
     items: list[Item] = []
     whole = has_allowances(piece)
     if whole:
@@ -64,15 +78,13 @@ def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point
         for notch in notch_lines(piece):
             items.extend(Stroke((line,), "notch", name=f"{piece.name}.notch") for line in notch.lines)
     for mark in piece.marks:
-        items.extend(_mark(piece, mark))
+        items.extend(_mark(piece, mark, letters))
     if piece.grain is not None:
         items.append(Stroke((Line(piece.grain.start, piece.grain.end),), "grain", arrow="both", name="grainline"))
     if piece.fold:
-        items.extend(_fold_sign(piece))
-    items.extend(_text(piece, pattern))
-    if at is None or (at.x == 0 and at.y == 0):
-        return tuple(items)
-    return moved(items, Motion.translation(at - Point(0.0, 0.0)))
+        items.extend(_fold_sign(piece, letters))
+    items.extend(_text(piece, pattern, letters))
+    return tuple(items)
 
 
 def cut_text(cut: CutPlan) -> str:
@@ -113,33 +125,36 @@ def moved(items: Iterable[Item], motion: Motion) -> tuple[Item, ...]:
 # ---- signs ------------------------------------------------------------------------------------------------
 
 
-def _fold_sign(piece: Piece) -> Iterable[Item]:
+def _fold_sign(piece: Piece, letters: float) -> Iterable[Item]:
     """The bracket whose two arrows point at the fold, and its words."""
     path = piece.edge(piece.fold).path
     sign = 1.0 if piece.outline.area > 0 else -1.0
     length = path.length
-    deep = min(12.0, length * 0.1)
+    deep = min(12.0 * max(letters, 1.0), length * 0.1)
     a, b = path.at(length * 0.25), path.at(length * 0.75)
     inward_a, inward_b = path.normal_at(length * 0.25) * sign, path.normal_at(length * 0.75) * sign
     p, q = a + inward_a * deep, b + inward_b * deep
     yield Stroke((Line(a, p), Line(p, q), Line(q, b)), "grain", arrow="both", name="place on fold")
     along = q - p
     angle = upright(math.atan2(along.y, along.x))
-    size = min(_TEXT, deep * 0.5)
+    size = min(_TEXT * letters, length * 0.06)
     yield Label("place on fold", p.mid(q) + inward_a * (size * 0.9), "small", angle, size)
 
 
-def _mark(piece: Piece, mark: Mark) -> Iterable[Item]:
+def _mark(piece: Piece, mark: Mark, letters: float) -> Iterable[Item]:
     name = f"{piece.name}.{mark.name}"
+    small = _SMALL * letters
     if mark.path is not None:
         yield Stroke(mark.path.curves, "mark", name=name)
         at, along = mark.path.at(mark.path.length * 0.72), mark.path.tangent_at(mark.path.length * 0.72)
         angle = upright(math.atan2(along.y, along.x))
         up = Vector(-math.sin(angle), math.cos(angle))
-        yield Label(mark.label, at + up * (_SMALL * 0.8), "small", angle, _SMALL)
+        yield Label(mark.label, at + up * (small * 0.8), "small", angle, small)
     if mark.point is not None:
         yield Dot(mark.point, "mark", name)
-        yield Label(mark.label, mark.point + Vector(0.0, _SMALL * 1.4), "small", 0.0, _SMALL)
+        middle = piece.outline.label_point()
+        side = math.copysign(text_width(mark.label, small) / 2 + small, middle.x - mark.point.x)
+        yield Label(mark.label, mark.point + Vector(side, small * 0.8), "small", 0.0, small)
     if mark.kind == "opening" and mark.edge:
         edge = piece.edge(mark.edge)
         width = edge.allowance or 0.0
@@ -151,13 +166,13 @@ def _mark(piece: Piece, mark: Mark) -> Iterable[Item]:
         half = min(max((mark.start + mark.end) / 2, 0.0), edge.path.length)
         at, along = edge.path.at(half), edge.path.tangent_at(half)
         inward = edge.path.normal_at(half) * sign
-        yield Label(mark.label, at + inward * 7.0, "small", upright(math.atan2(along.y, along.x)), _SMALL)
+        yield Label(mark.label, at + inward * (small + 3.0), "small", upright(math.atan2(along.y, along.x)), small)
 
 
 # ---- the text block ---------------------------------------------------------------------------------------
 
 
-def _text(piece: Piece, pattern: Pattern) -> Iterable[Label]:
+def _text(piece: Piece, pattern: Pattern, letters: float) -> Iterable[Label]:
     lesson = pattern.lesson
     head = f"{piece.number}  {piece.title}" if piece.number else piece.title
     how, _, more = cut_text(piece.cut).partition("; ")
@@ -165,7 +180,7 @@ def _text(piece: Piece, pattern: Pattern) -> Iterable[Label]:
     tall = [head, lesson.title, f"size {pattern.body.name}", how, *([more] if more else []), edition]
     wide = [head, f"{lesson.title}, size {pattern.body.name}", f"{cut_text(piece.cut)}; {edition}"]
     line = [f"{head}; {lesson.title}, size {pattern.body.name}; {cut_text(piece.cut)}; {edition}"]
-    at, angle, scale, lines = _fit(piece, (tall, wide, line))
+    at, angle, scale, lines = _fit(piece, (tall, wide, line), letters)
     heights = [(_TITLE if i == 0 and len(lines) > 1 else _TEXT) * scale for i in range(len(lines))]
     down = Vector(math.sin(angle), -math.cos(angle))
     offset = -sum(heights) * _LEADING / 2
@@ -182,30 +197,32 @@ def _block(lines: list[str]) -> tuple[float, float]:
     return wide + 4.0, (first + _TEXT * (len(lines) - 1)) * _LEADING + 4.0
 
 
-def _fit(piece: Piece, layouts: tuple[list[str], ...]) -> tuple[Point, float, float, list[str]]:
+def _fit(piece: Piece, layouts: tuple[list[str], ...], letters: float) -> tuple[Point, float, float, list[str]]:
     """Place, angle, scale and layout of the text: the largest that stays inside and clear of lines."""
     from shapely import affinity, box, prepare, prepared
 
-    clear, spots = _free_room(piece)
+    clear, spots = _free_room(piece, letters)
     prepare(clear)
     inside = prepared.prep(clear)
     angles = _angles(piece)
-    for scale in _SCALES:
-        for lines in layouts:
-            wide, high = _block(lines)
-            shape = box(-wide / 2 * scale, -high / 2 * scale, wide / 2 * scale, high / 2 * scale)
-            for spot in spots:
-                for angle in angles:
-                    turned = affinity.affine_transform(
-                        shape,
-                        [math.cos(angle), -math.sin(angle), math.sin(angle), math.cos(angle), spot.x, spot.y],
-                    )
-                    if inside.contains(turned):
-                        return spot, angle, scale, lines
-    return spots[0], angles[0], _SCALES[-1], layouts[-1]
+    tries = [(step, lines) for step in _SCALES[:4] for lines in layouts[:-1]]
+    tries += [(step, lines) for step in _SCALES for lines in layouts]
+    for step, lines in tries:
+        scale = letters * step
+        wide, high = _block(lines)
+        shape = box(-wide / 2 * scale, -high / 2 * scale, wide / 2 * scale, high / 2 * scale)
+        for spot in spots:
+            for angle in angles:
+                turned = affinity.affine_transform(
+                    shape,
+                    [math.cos(angle), -math.sin(angle), math.sin(angle), math.cos(angle), spot.x, spot.y],
+                )
+                if inside.contains(turned):
+                    return spot, angle, scale, lines
+    return spots[0], angles[0], letters * _SCALES[-1], layouts[-1]
 
 
-def _free_room(piece: Piece) -> tuple[BaseGeometry, list[Point]]:
+def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]:
     """The stitch-line area without grainline and marks, and places to try in it, widest first."""
     from shapely import LineString, unary_union
     from shapely.geometry import MultiPolygon
@@ -213,13 +230,13 @@ def _free_room(piece: Piece) -> tuple[BaseGeometry, list[Point]]:
 
     area = piece.outline.polygon(1.0)
     lines = [mark.path for mark in piece.marks if mark.path is not None]
-    blocked = [LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(3.0) for path in lines]
+    blocked = [LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(3.0 + _SMALL * letters) for path in lines]
     if piece.grain is not None:
         a, b = piece.grain.start, piece.grain.end
         blocked.append(LineString([(a.x, a.y), (b.x, b.y)]).buffer(4.0))
     if piece.fold:
         path: Path = piece.edge(piece.fold).path
-        blocked.append(LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(20.0))
+        blocked.append(LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(18.0 * max(letters, 1.0)))
     clear = area.difference(unary_union(blocked)) if blocked else area
     parts = list(clear.geoms) if isinstance(clear, MultiPolygon) else [clear]
     parts = sorted((p for p in parts if p.area > 1.0), key=lambda p: -p.area)[:3] or [area]

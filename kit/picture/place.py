@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 
 from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
@@ -114,7 +115,7 @@ def rectangle(x0: float, y0: float, x1: float, y1: float) -> tuple[Curve, ...]:
 
 
 def polyline(points: list[Point]) -> tuple[Curve, ...]:
-    return tuple(Line(a, b) for a, b in zip(points, points[1:], strict=False) if a.distance(b) > 1e-9)
+    return tuple(Line(a, b) for a, b in pairwise(points) if a.distance(b) > 1e-9)
 
 
 def strip_outline(strip: Strip, at: Point, along: Vector, finished: bool) -> tuple[Curve, ...]:

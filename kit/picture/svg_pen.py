@@ -17,13 +17,14 @@ from hashlib import blake2b
 
 from kit.geometry import Arc, Cubic, Curve, Line, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
-from kit.picture.lettering import Box, place, text_box, text_width, upright
+from kit.picture.lettering import Box, Ink, place, text_box, text_width, upright
 from kit.picture.theme import THEME, Cloth, Theme
 
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udfff]")
 _CSS_PER_MM = 96 / 25.4
 _MARGIN = 10.0
 _LINE_HEIGHT = 1.18
+_KEEP_OFF = frozenset(("new", "kept", "cut", "fold", "edge", "row", "old_row"))
 
 
 def svg(drawing: Drawing, width: float | None = 640.0, height: float | None = None, theme: Theme = THEME) -> str:
@@ -196,6 +197,7 @@ class _Pen:
         self.patterns: dict[str, Cloth] = {}
         self.taken: list[Box] = []
         self.group = ""
+        self.ink = Ink(9 * unit)
 
     def element(self, real: bool) -> str:
         items = self.drawing.items
@@ -208,6 +210,11 @@ class _Pen:
                 self._dot(item)
         self._close()
         labels = [item for item in items if isinstance(item, Label)]
+        if any(self._movable(label) for label in labels):
+            for item in items:
+                if isinstance(item, Stroke) and item.role in _KEEP_OFF:
+                    for curve in item.curves:
+                        self._mark_ink(curve)
         for label in labels:
             if not self._movable(label):
                 self._label(label)
@@ -219,6 +226,16 @@ class _Pen:
             if self._movable(label):
                 self._label(label)
         return self._wrap(real)
+
+    def _mark_ink(self, curve: Curve) -> None:
+        steps = int(curve.start.distance(curve.end) / self.ink.cell * 1.3) + 1
+        if isinstance(curve, Line):
+            a, b = curve.start, curve.end
+            dx, dy = (b.x - a.x) / steps, (b.y - a.y) / steps
+            self.ink.line([(a.x + dx * i, a.y + dy * i) for i in range(steps + 1)])
+        else:
+            points = [curve.point(i / steps) for i in range(steps + 1)]
+            self.ink.line([(p.x, p.y) for p in points])
 
     def _wrap(self, real: bool) -> str:
         x0, y0, x1, y1 = self.bounds
@@ -329,7 +346,7 @@ class _Pen:
         wide, high = text_width(label.text, size, ink.bold), size * _LINE_HEIGHT
         x, y = _centre(label, wide)
         if self._movable(label):
-            x, y, angle = place(_around(x, y, label.angle, wide, high), wide, high, self.taken, self.bounds)
+            x, y, angle = place(_around(x, y, label.angle, wide, high), wide, high, self.taken, self.bounds, self.ink)
         else:
             angle = label.angle
             self.taken.append(text_box(x, y, wide, high, angle))
@@ -382,7 +399,7 @@ class _Pen:
             for p, t in ((first.start, back), (last.end, ahead)):
                 dx, dy = (t.x - t.y) * tick, (t.y + t.x) * tick
                 self.body.append(f'<path d="M{_n(p.x - dx)} {_n(-(p.y - dy))}L{_n(p.x + dx)} {_n(-(p.y + dy))}"/>')
-        x, y, angle = place(self._beside(curves, run, wide, high), wide, high, self.taken, self.bounds)
+        x, y, angle = place(self._beside(curves, run, wide, high), wide, high, self.taken, self.bounds, self.ink)
         self._write(item.text, x, y, angle, size, "measure", wide)
 
     def _leg(self, p: Point, q: Point) -> str:

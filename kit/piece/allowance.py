@@ -12,6 +12,7 @@ import math
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError, near
@@ -191,7 +192,7 @@ class _Offset:
             for curve in path.curves:
                 _add(curves, curve)
             points = (path.end, *self.joins[i], self.paths[(i + 1) % count].start)
-            for a, b in zip(points, points[1:], strict=False):
+            for a, b in pairwise(points):
                 if a.distance(b) > 1e-6:
                     _add(curves, Line(a, b))
         if len(curves) > 2 and _in_line(curves[-1], curves[0]):

@@ -4,6 +4,7 @@ lesson. Its measures are invented."""
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -19,7 +20,7 @@ def p(x: float, y: float) -> Point:
 
 def line(*points: tuple[float, float]) -> Path:
     corners = [p(*q) for q in points]
-    return Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:], strict=False)))
+    return Path(tuple(Line(a, b) for a, b in pairwise(corners)))
 
 
 def bend(a: tuple[float, float], b: tuple[float, float], c: tuple[float, float], d: tuple[float, float]) -> Path:
