@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from kit.sewing.state import State
 
 
+NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
+
+
 @dataclass(frozen=True, kw_only=True)
 class Seam(Operation):
     """Two runs (or rows of runs) `a` and `b` joined along their stitch lines. `press` is "open", "one side"
@@ -130,9 +133,15 @@ class PlainSeam(Seam):
             found.append(Sentence("plain_seam.sew", sew))
         else:
             start, end = self.opening
+            if start < 0.5:
+                key = "plain_seam.sew_open_start"
+            elif end > run_length(pattern, self.a[0]) - 0.5:
+                key = "plain_seam.sew_open_end"
+            else:
+                key = "plain_seam.sew_with_opening"
             found.append(
                 Sentence(
-                    "plain_seam.sew_with_opening",
+                    key,
                     {
                         **sew,
                         "from": (start, "length"),
@@ -232,7 +241,7 @@ class FrenchSeam(Seam):
             self._pin("wrong"),
             *self._ease(),
             Sentence("french_seam.first", rows),
-            Sentence("french_seam.trim", {}),
+            Sentence("french_seam.trim_narrow" if self.first > self.second - 1.0 else "french_seam.trim", rows),
             Sentence("french_seam.turn", {}),
             Sentence("french_seam.second", rows),
             Sentence("french_seam.takes", rows),
@@ -259,16 +268,15 @@ class FrenchSeam(Seam):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = super().check(state, pattern)
-        if self.first >= self.second + 3.0:
+        if self.second < NARROWEST:
             found += (
                 Trouble(
                     "french_seam_rows",
-                    f"the first row is {both(self.first, style='allowance')} from the edge and the second only "
-                    f"{both(self.second, style='allowance')} from the crease, so raw edges will show in the seam "
-                    "unless the first allowance is trimmed.",
+                    f"the second row is {both(self.second, style='allowance')} from the crease, too narrow to shut in "
+                    "trimmed raw edges.",
                     pattern.piece(self.a[0].piece).title,
-                    "Make the second row as wide as the first, or trim the first allowance narrower than the second.",
-                    amount=self.first - self.second,
+                    f"Make the second row at least {both(NARROWEST, style='allowance')}.",
+                    amount=NARROWEST - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],
                 ),
@@ -284,7 +292,9 @@ def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[R
         return sum(span.length for run in runs for span in spans(pattern, run))
 
     if len(seam.a) == len(seam.b):
-        pairs = [((x,), (y,)) for x, y in zip(seam.a, seam.b, strict=True)]
+        pairs: list[tuple[tuple[Run, ...], tuple[Run, ...]]] = [
+            ((x,), (y,)) for x, y in zip(seam.a, seam.b, strict=True)
+        ]
     else:
         pairs = [(seam.a, seam.b)]
     found = []

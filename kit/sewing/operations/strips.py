@@ -37,6 +37,10 @@ class MakeStrip(Operation):
     def uses(self) -> Uses:
         return Uses(strips={self.name: 0})
 
+    def _alike(self, pattern: Cut) -> tuple[Sentence, ...]:
+        count = pattern.strip(self.name).count
+        return (Sentence(f"{self.kind}.count", {"count": (count, "count")}),) if count > 1 else ()
+
     def _values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         strip = pattern.strip(self.name)
         return {
@@ -82,7 +86,7 @@ class FoldStrip(MakeStrip):
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values = {**self._values(pattern), "edgestitch": (self.edgestitch, "allowance")}
         keys = ["half", *(["ends"] if self.ends > 0 else []), "quarter", "sew"]
-        return tuple(Sentence(f"fold_strip.{key}", values) for key in keys)
+        return (*(Sentence(f"fold_strip.{key}", values) for key in keys), *self._alike(pattern))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return (Scene(layers=(), section=section.folded_in_four(), strip=self.name),)
@@ -104,7 +108,7 @@ class TurnStrip(MakeStrip):
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values = {**self._values(pattern), "allowance": (self.allowance, "allowance")}
         keys = ["fold", "sew", "turn", *(["ends"] if self.ends > 0 else [])]
-        return tuple(Sentence(f"turn_strip.{key}", values) for key in keys)
+        return (*(Sentence(f"turn_strip.{key}", values) for key in keys), *self._alike(pattern))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return (Scene(layers=(), section=section.turned_tube(), strip=self.name),)

@@ -1,0 +1,105 @@
+"""Alternative texts of pictures, from the same records as the pictures and sentences."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from kit.prose.phrases import listed, phrase, say, word
+from kit.prose.say import edges_said, title_said
+from kit.sewing.operation import Cut, Operation
+from kit.sewing.scene import Layer, Row, Scene
+from kit.units import System, both
+
+if TYPE_CHECKING:
+    from kit.lesson.pattern import StepRecord
+
+
+def operation_alt(pattern: Cut, operation: Operation, system: System = "cm", language: str = "en") -> str:
+    """What an operation's pictures show, stage by stage."""
+    return " ".join(scene_alt(pattern, scene, system, language) for scene in operation.scenes(pattern))
+
+
+def scene_alt(pattern: Cut, scene: Scene, system: System = "cm", language: str = "en") -> str:
+    """What one picture shows: the layers from the bottom up, the rows, the folds."""
+    found: list[str] = []
+    for layer in scene.layers:
+        found += _layer(pattern, layer, first=layer is scene.layers[0], system=system, language=language)
+    for row in scene.rows:
+        found += _row(pattern, row, system, language)
+    if scene.strip:
+        found.append(say("alt.strip", {"strip": title_said(pattern.strip(scene.strip).title)}, language))
+    if scene.section is not None:
+        found.append(say("alt.section", {}, language))
+    return " ".join(found)
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System, language: str) -> list[str]:
+    piece = pattern.piece(layer.run.piece)
+    title = title_said(piece.title)
+    if layer.stuff == "interfacing":
+        name = word("stuff.interfacing", language)
+    elif layer.run.side and piece.cut.mirrored:
+        name = phrase("piece_on_side", language, side=word(layer.run.side, language), piece=title)
+    else:
+        name = phrase("piece", language, piece=title)
+    values = {
+        "piece": _capital(name),
+        "face": word(f"face.{layer.up}", language),
+        "edge": edges_said(pattern, (layer.run,), language),
+    }
+    key = "bottom" if first or layer.on is None else layer.how
+    found = [say(f"alt.{key}", values, language)]
+    for edge, depth in layer.turn:
+        found.append(
+            say("alt.turned", {"edge": piece.edge(edge).label, "depth": both(depth, system, "allowance")}, language)
+        )
+    return found
+
+
+def _row(pattern: Cut, row: Row, system: System, language: str) -> list[str]:
+    values = {
+        "edge": edges_said(pattern, (row.run,), language),
+        "inset": both(abs(row.inset), system, "allowance"),
+    }
+    if row.ink == "old":
+        return [say("alt.old_row", values, language)]
+    key = "row" if abs(row.inset) < 0.5 else "row_inside" if row.inset > 0 else "row_outside"
+    found = [say(f"alt.{key}", values, language)]
+    if row.gap is not None:
+        found.append(say("alt.gap", {"gap": both(row.gap[1] - row.gap[0], system)}, language))
+    return found
+
+
+def step_alt(step: StepRecord, system: System = "cm", language: str = "en") -> str:
+    """What a drafting step's picture shows: its pieces, what is new, what was taken away, the measures."""
+    names = [phrase("piece", language, piece=title_said(piece.title)) for piece in step.pieces]
+    found = [say("alt.draft", {"pieces": listed(names, language)}, language)] if names else []
+    labels = {(piece.name, edge.name): edge.label for piece in step.pieces for edge in piece.edges}
+
+    def lines(records: tuple[tuple[str, str, object], ...]) -> str:
+        return listed([labels.get((piece, name), name.replace("_", " ")) for piece, name, _ in records], language)
+
+    if step.new:
+        found.append(say("alt.draft_new", {"lines": lines(step.new)}, language))
+    if step.removed:
+        found.append(say("alt.draft_removed", {"lines": lines(step.removed)}, language))
+    if step.new_points:
+        found.append(say("alt.draft_points", {"points": lines(step.new_points)}, language))
+    measures = []
+    for spot in step.spots:
+        value = _spot_value(spot.value, spot.kind, system)
+        label = spot.label or spot.name.replace("_", " ")
+        measures.append(say("alt.draft_measure", {"name": label, "value": value}, language))
+    if measures:
+        found.append(say("alt.draft_measures", {"measures": listed(measures, language)}, language))
+    return " ".join(found)
+
+
+def _spot_value(value: float, kind: str, system: System) -> str:
+    if kind == "share":
+        return f"{value * 100:.0f}%"
+    return f"{round(value)}" if kind == "count" else both(value, system)

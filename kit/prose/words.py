@@ -1,0 +1,59 @@
+"""A teacher's own words with live values: `{sleeve_length}`, `{hem:inch}`, `{overlap:percent}`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from kit.errors import KitError, near
+from kit.placeholder import Placeholder, fill
+from kit.units import System, both, show
+
+FORMATS = {
+    "length": ("cm", "inch", "allowance", "finished"),
+    "share": ("percent", "number"),
+    "count": ("number",),
+}
+
+
+def fill_words(text: str, values: Sequence[tuple[str, float, str]], system: System = "cm") -> str:
+    """`text` with its placeholders replaced. `values` are (name, value, kind): a length is in mm and shown in
+    both systems, `system` first, or in one ({x:cm}, {x:inch}), or rounded as an {x:allowance} or a {x:finished}
+    measurement; a share (0..1) as percent or {x:number}; a count as a whole number. Plain text out, nothing
+    escaped. Raises `KitError` for an unknown name or format, or a brace left open."""
+    known = {name: (float(value), kind) for name, value, kind in values}
+
+    def value_of(found: Placeholder) -> str:
+        if found.name not in known:
+            raise KitError(
+                f"the text names {{{found.name}}}, which this step does not know.", do=near(found.name, known)
+            )
+        value, kind = known[found.name]
+        if found.format and found.format not in FORMATS.get(kind, ()):
+            raise KitError(
+                f"{{{found.name}:{found.format}}}: a {kind} cannot be shown as '{found.format}'.",
+                do=near(found.format, FORMATS.get(kind, ())),
+            )
+        return _shown(value, kind, found.format, system)
+
+    return fill(text, value_of)
+
+
+def _shown(value: float, kind: str, style: str, system: System) -> str:
+    if kind == "share":
+        return _plain(value, 2) if style == "number" else f"{_plain(value * 100, 1)}%"
+    if kind == "count":
+        return f"{round(value)}"
+    if style == "cm":
+        return show(value, "cm")
+    if style == "inch":
+        return show(value, "inch")
+    if style == "allowance":
+        return both(value, system, "allowance")
+    if style == "finished":
+        return both(value, system, "finished")
+    return both(value, system)
+
+
+def _plain(value: float, digits: int) -> str:
+    text = f"{value:.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
