@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from kit.geometry import Line, Motion, Path, Point, Vector
+from kit.geometry import Curve, Line, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import text_width, upright
@@ -68,10 +68,11 @@ def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
     items: list[Item] = []
     whole = has_allowances(piece)
     if whole:
-        items.append(Stroke(cut_line(piece).curves, "cut", closed=True, name=f"{piece.name}.cut"))
+        items.extend(_cut(piece))
     for edge in piece.edges:
         if edge.name == piece.fold:
-            items.append(Stroke(edge.path.curves, "fold", name=f"{piece.name}.{edge.name}"))
+            if not whole:
+                items.append(Stroke(edge.path.curves, "fold", name=f"{piece.name}.{edge.name}"))
         elif not whole or edge.allowance:
             items.append(Stroke(edge.path.curves, "stitch", name=f"{piece.name}.{edge.name}"))
     if whole:
@@ -85,6 +86,38 @@ def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
         items.extend(_fold_sign(piece, letters))
     items.extend(_text(piece, pattern, letters))
     return tuple(items)
+
+
+def _cut(piece: Piece) -> Iterable[Item]:
+    """The cut line, and along the fold, where nothing is cut, the fold line in its place."""
+    curves = cut_line(piece).curves
+    name = f"{piece.name}.cut"
+    if not piece.fold:
+        return [Stroke(curves, "cut", closed=True, name=name)]
+    edge = piece.edge(piece.fold).path
+    along = Line(edge.start, edge.end)
+    on = [_lies_on(curve, edge, along) for curve in curves]
+    if not any(on) or all(on):
+        return [
+            Stroke(curves, "cut", closed=True, name=name),
+            Stroke(edge.curves, "fold", name=f"{piece.name}.{piece.fold}"),
+        ]
+    first = next(i for i in range(len(on)) if on[i - 1] and not on[i])
+    order = [*range(first, len(on)), *range(first)]
+    return [
+        Stroke(tuple(curves[i] for i in order if not on[i]), "cut", name=name),
+        Stroke(tuple(curves[i] for i in order if on[i]), "fold", name=f"{piece.name}.{piece.fold}"),
+    ]
+
+
+def _lies_on(curve: Curve, edge: Path, along: Line) -> bool:
+    """Whether a part of the cut line lies on the fold `edge` or, where that is straight, on its run into an
+    allowance."""
+    places = (curve.start, curve.point(0.5), curve.end)
+    if edge.is_straight:
+        way = (along.end - along.start).unit()
+        return all(abs(way.cross(place - along.start)) < 0.05 for place in places)
+    return all(edge.distance_to(place) < 0.05 for place in places)
 
 
 def cut_text(cut: CutPlan) -> str:
@@ -178,7 +211,7 @@ def _text(piece: Piece, pattern: Pattern, letters: float) -> Iterable[Label]:
     how, _, more = cut_text(piece.cut).partition("; ")
     edition = f"edition {lesson.edition}" + (f", {lesson.date}" if lesson.date else "")
     tall = [head, lesson.title, f"size {pattern.body.name}", how, *([more] if more else []), edition]
-    wide = [head, f"{lesson.title}, size {pattern.body.name}", f"{cut_text(piece.cut)}; {edition}"]
+    wide = [head, f"{lesson.title}, size {pattern.body.name}; {edition}", cut_text(piece.cut)]
     line = [f"{head}; {lesson.title}, size {pattern.body.name}; {cut_text(piece.cut)}; {edition}"]
     at, angle, scale, lines = _fit(piece, (tall, wide, line), letters)
     heights = [(_TITLE if i == 0 and len(lines) > 1 else _TEXT) * scale for i in range(len(lines))]
@@ -225,7 +258,7 @@ def _fit(piece: Piece, layouts: tuple[list[str], ...], letters: float) -> tuple[
 def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]:
     """The stitch-line area without grainline and marks, and places to try in it, widest first."""
     from shapely import LineString, unary_union
-    from shapely.geometry import MultiPolygon
+    from shapely.geometry import MultiPolygon, Polygon
     from shapely.ops import polylabel
 
     area = piece.outline.polygon(1.0)
@@ -240,7 +273,7 @@ def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]
     clear = area.difference(unary_union(blocked)) if blocked else area
     parts = list(clear.geoms) if isinstance(clear, MultiPolygon) else [clear]
     parts = sorted((p for p in parts if p.area > 1.0), key=lambda p: -p.area)[:3] or [area]
-    spots = [polylabel(part, 2.0) for part in parts]
+    spots = [polylabel(part, 2.0) for part in parts if isinstance(part, Polygon)]
     out = [Point(s.x, s.y) for s in spots]
     for edge in piece.edges:
         if edge.path.length > 60.0:
