@@ -1,0 +1,79 @@
+"""Draft sewing patterns in a notebook; print the instruction booklet and true-scale pattern pages.
+
+The names a lesson needs. Each is fetched when it is first asked for, so that `import kit` is quick.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from kit.blocks.bodice import bodice_block
+    from kit.blocks.traced import Traced
+    from kit.body.body import Body
+    from kit.body.chart import SizeChart, load_chart, read_chart, workshop_chart
+    from kit.body.make import make_body
+    from kit.errors import KitError
+    from kit.live.lesson import Lesson
+    from kit.live.panel import panel
+    from kit.units import Length, cm, inch, mm
+
+    __version__: str
+
+_HOMES = {
+    "Lesson": "kit.live.lesson",
+    "panel": "kit.live.panel",
+    "mm": "kit.units",
+    "cm": "kit.units",
+    "inch": "kit.units",
+    "Length": "kit.units",
+    "bodice_block": "kit.blocks.bodice",
+    "Traced": "kit.blocks.traced",
+    "Body": "kit.body.body",
+    "make_body": "kit.body.make",
+    "SizeChart": "kit.body.chart",
+    "load_chart": "kit.body.chart",
+    "read_chart": "kit.body.chart",
+    "workshop_chart": "kit.body.chart",
+    "KitError": "kit.errors",
+}
+
+__all__ = [
+    "Lesson",
+    "panel",
+    "mm",
+    "cm",
+    "inch",
+    "Length",
+    "bodice_block",
+    "Traced",
+    "Body",
+    "make_body",
+    "SizeChart",
+    "load_chart",
+    "read_chart",
+    "workshop_chart",
+    "KitError",
+    "__version__",
+]
+
+
+def __getattr__(name: str) -> Any:
+    if name == "__version__":
+        from importlib.metadata import PackageNotFoundError, version
+
+        try:
+            found: Any = version("pattern-lesson-kit")
+        except PackageNotFoundError:
+            found = "0+unknown"
+    elif name in _HOMES:
+        found = getattr(import_module(_HOMES[name]), name)
+    else:
+        raise AttributeError(f"module 'kit' has no attribute {name!r}")
+    globals()[name] = found
+    return found
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from difflib import get_close_matches
+from typing import Any
 
 
 class KitError(ValueError):
@@ -27,10 +28,21 @@ class KitError(ValueError):
         head = f"{self.where}: {self.what}" if self.where else self.what
         return f"{head} {self.do}" if self.do else head
 
+    def _render_traceback_(self) -> list[str]:
+        """What a notebook shows instead of a traceback."""
+        return [str(self)]
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _again, (type(self), self.what, self.where, self.do)
+
     def at(self, where: str) -> KitError:
         """The same refusal with `where` put in front of the place already known."""
         place = f"{where}, {self.where}" if self.where else where
         return type(self)(self.what, where=place, do=self.do)
+
+
+def _again(kind: type[KitError], what: str, where: str, do: str) -> KitError:
+    return kind(what, where=where, do=do)
 
 
 def near(name: str, known: Iterable[str]) -> str:

@@ -1,1 +1,1 @@
-"""Widgets for the notebook: panel and canvas."""
+"""The lesson in a running notebook: what is shown under each cell, and the panel with its sliders."""

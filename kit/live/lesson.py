@@ -1,0 +1,163 @@
+"""The lesson as it lives in a notebook.
+
+Running the cell of a step shows the step under it: title, words with live numbers, picture. The pictures follow
+when values change, a little after the sliders have come to rest. Panels are told of every change; the lesson
+knows them weakly, so a closed panel is forgotten.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any, Self
+from weakref import WeakSet
+
+from kit.body.body import Body
+from kit.errors import KitError
+from kit.lesson import lesson as definition
+from kit.lesson.cells import shell
+from kit.lesson.pattern import Pattern
+from kit.lesson.steps import Entry
+from kit.lesson.working import work
+from kit.live.pace import Settled
+from kit.units import System
+
+if TYPE_CHECKING:
+    from kit.live.panel import Panel
+
+_FOLLOW = 0.6  # seconds after the last move
+
+
+class Lesson(definition.Lesson):
+    __doc__ = definition.Lesson.__doc__
+
+    def change(self, **values: object) -> None:
+        super().change(**values)
+        self._moved()
+
+    def reset(self) -> None:
+        super().reset()
+        self._moved()
+
+    def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
+        super().choose(size=size, body=body, units=units)
+        self._moved()
+
+    def remove(self, name: str) -> None:
+        super().remove(name)
+        self._rewritten()
+
+    def variation(self, title: str, **changes: Any) -> Self:
+        new = super().variation(title, **changes)
+        for own in ("_panels", "_shown_", "_follow"):
+            new.__dict__.pop(own, None)
+        return new
+
+    # ---- panels -------------------------------------------------------------------------------------------
+
+    @property
+    def panels(self) -> WeakSet[Panel]:
+        """The panels that show this lesson."""
+        found: WeakSet[Panel] = self.__dict__.setdefault("_panels", WeakSet())
+        return found
+
+    def so_far(self, entry: Entry) -> Pattern:
+        """The pattern as `entry` leaves it, for the current body and values. Outlines need not close yet."""
+        whole = self.definition
+        at = next(i for i, other in enumerate(whole.entries) if (other.kind, other.name) == (entry.kind, entry.name))
+        wanted = whole.entries[: at + 1]
+        if entry.kind != "step":
+            steps = tuple(e for e in whole.entries if e.kind == "step")
+            wanted = steps + tuple(e for e in wanted if e.kind == "sew" and e is not entry) + (entry,)
+        return work(replace(whole, entries=wanted), self.body, self.values, whole=False)
+
+    def _parameter(self, *given: Any) -> Any:
+        new = super()._parameter(*given)
+        self._rewritten()
+        return new
+
+    def _adopted(self, former: definition.Lesson) -> None:
+        if former.body.name not in former.sizes.names:
+            self._body = former.body
+        elif former.body.name in self.sizes.names:
+            self._body = self.sizes[former.body.name]
+        self.units = former.units
+        if isinstance(former, Lesson):
+            self._shown.update(former._shown)
+            for panel in tuple(former.panels):
+                panel.rebind(self)
+
+    def _registered(self, entry: Entry) -> None:
+        if shell() is not None and not os.environ.get("LESSONKIT_BUILD"):
+            self._show(entry)
+        self._rewritten()
+
+    def _moved(self) -> None:
+        for panel in tuple(self.panels):
+            panel.refresh()
+        if self._shown:
+            self._following.ask()
+
+    def _rewritten(self) -> None:
+        for panel in tuple(self.panels):
+            panel.refresh(rewritten=True)
+
+    # ---- under the cells ----------------------------------------------------------------------------------
+
+    @property
+    def _shown(self) -> dict[tuple[str, str], tuple[Any, str]]:
+        """(kind, name) of an entry -> its display under the cell and the HTML shown there."""
+        found: dict[tuple[str, str], tuple[Any, str]] = self.__dict__.setdefault("_shown_", {})
+        return found
+
+    @property
+    def _following(self) -> Settled:
+        found: Settled | None = self.__dict__.get("_follow")
+        if found is None:
+            found = self.__dict__["_follow"] = Settled(self._follow_on, _FOLLOW)
+        return found
+
+    def _show(self, entry: Entry) -> None:
+        from IPython.display import HTML, display
+
+        from kit.live import fragments
+
+        try:
+            html = self._html(entry, self.so_far(entry))
+        except Exception as error:
+            html = fragments.message(fragments.plain(error))
+        handle = display(HTML(html), display_id=True)
+        self._shown[entry.kind, entry.name] = (handle, html)
+
+    def _html(self, entry: Entry, pattern: Pattern) -> str:
+        from kit.live import fragments
+
+        if entry.kind == "step":
+            return fragments.step(next(s for s in pattern.steps if s.key == entry.name), self.units)
+        if entry.kind == "sew":
+            record = next(s for s in pattern.sewing if s.key == entry.name)
+            return fragments.sew_step(record, pattern, self.units)
+        return fragments.one_finished(entry.title, dict(pattern.finished)[entry.title], self.units)
+
+    def _follow_on(self) -> Iterator[None]:
+        """Bring what is shown under the cells up to date, one cell at a time."""
+        from IPython.display import HTML
+
+        try:
+            pattern = self.work()
+        except KitError:
+            return  # the panel says why; what is shown under the cells is the last that worked
+        for entry in self.entries:
+            key = (entry.kind, entry.name)
+            if key not in self._shown:
+                continue
+            yield
+            handle, before = self._shown[key]
+            try:
+                html = self._html(entry, pattern)
+            except KitError:
+                continue
+            if html != before and handle is not None:
+                handle.update(HTML(html))
+                self._shown[key] = (handle, html)

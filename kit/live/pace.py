@@ -1,0 +1,113 @@
+"""Keeping up with a moving slider.
+
+Moves arrive as messages on the kernel's event loop, sometimes faster than a lesson can be worked and drawn.
+`Latest` takes in every message that is already waiting and then works once, so nothing drawn is out of date;
+`Settled` waits until the moves have stopped, and may be cut in parts between which a new move is let in.
+Without a running loop (plain Python) both work at once.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import time
+from collections.abc import Callable, Iterator
+
+_QUIET_TURNS = 3
+"""Turns of the loop without a new move that count as quiet: one reads a message, one hands it on, one spare."""
+_LONGEST_WAIT = 0.03
+"""Seconds after which a picture is drawn though moves are still coming, so that it follows a long drag."""
+
+
+def running_loop() -> asyncio.AbstractEventLoop | None:
+    """The event loop this code runs in, or None."""
+    try:
+        return asyncio.get_running_loop()
+    except RuntimeError:
+        return None
+
+
+class Latest:
+    """Calls `work` once for all the moves that have arrived."""
+
+    def __init__(self, work: Callable[[], None]) -> None:
+        self._work = work
+        self._quiet = 0
+        self._since = 0.0
+        self._waiting = False
+
+    def ask(self) -> None:
+        """A move has arrived."""
+        loop = running_loop()
+        if loop is None:
+            self._work()
+            return
+        self._quiet = _QUIET_TURNS
+        if not self._waiting:
+            self._waiting = True
+            self._since = time.monotonic()
+            loop.call_soon(self._turn, loop)
+
+    def _turn(self, loop: asyncio.AbstractEventLoop) -> None:
+        self._quiet -= 1
+        if self._quiet > 0 and time.monotonic() - self._since < _LONGEST_WAIT:
+            loop.call_soon(self._turn, loop)
+            return
+        self._waiting = False
+        self._work()
+
+
+class Settled:
+    """Calls `work` when nothing was asked for `wait` seconds. When `work` gives an iterator, each of its parts
+    runs in a turn of its own, and a new move drops the parts that are left."""
+
+    def __init__(self, work: Callable[[], Iterator[None] | None], wait: float) -> None:
+        self._work = work
+        self._wait = wait
+        self._handle: asyncio.Handle | None = None
+        self._parts: Iterator[None] | None = None
+
+    @property
+    def pending(self) -> bool:
+        """Whether something asked for is not finished yet."""
+        return self._handle is not None
+
+    def ask(self) -> None:
+        """A move has arrived."""
+        self.drop()
+        loop = running_loop()
+        if loop is None:
+            self.now()
+        else:
+            self._handle = loop.call_later(self._wait, self._begin, loop)
+
+    def drop(self) -> None:
+        """Forget what was asked."""
+        if self._handle is not None:
+            self._handle.cancel()
+        self._handle = None
+        self._parts = None
+
+    def now(self) -> None:
+        """Do it all at once."""
+        self.drop()
+        for _ in self._work() or ():
+            pass
+
+    def _begin(self, loop: asyncio.AbstractEventLoop) -> None:
+        self._handle = None
+        self._parts = self._work()
+        if self._parts is not None:
+            self._handle = loop.call_soon(self._next, loop)
+
+    def _next(self, loop: asyncio.AbstractEventLoop) -> None:
+        self._handle = None
+        parts = self._parts
+        if parts is None:
+            return
+        try:
+            next(parts)
+        except StopIteration:
+            self._parts = None
+            return
+        if self._parts is parts:
+            self._handle = loop.call_later(0.002, self._next, loop)

@@ -1,0 +1,98 @@
+"""How a parameter stands on a slider: in the shown unit, at round steps.
+
+A slider counts in steps of 0.1 cm, 1/16 inch, 1 per cent or 1. The exact millimetre value stays with the lesson:
+showing it on a slider never changes it, only moving the slider does.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from kit.errors import KitError
+from kit.lesson.parameter import Parameter
+from kit.units import System, parse, show
+
+_SLACK = 1e-6
+
+
+@dataclass(frozen=True)
+class Scale:
+    """A slider's scale for `parameter`: `least` and `most` as numbers in the shown unit, rounded outward to
+    whole steps of `step`."""
+
+    parameter: Parameter
+    system: System
+
+    @property
+    def per_unit(self) -> int:
+        """Steps in one shown unit."""
+        if self.parameter.kind != "length":
+            return 1
+        return 10 if self.system == "cm" else 16
+
+    @property
+    def unit(self) -> float:
+        """One shown unit in mm, or as a share or count."""
+        if self.parameter.kind == "length":
+            return 10.0 if self.system == "cm" else 25.4
+        return 0.01 if self.parameter.kind == "share" else 1.0
+
+    @property
+    def step(self) -> float:
+        return 1 / self.per_unit
+
+    @property
+    def least(self) -> float:
+        return math.floor(self.parameter.least / self.unit * self.per_unit + _SLACK) / self.per_unit
+
+    @property
+    def most(self) -> float:
+        return math.ceil(self.parameter.most / self.unit * self.per_unit - _SLACK) / self.per_unit
+
+    def number(self, value: float) -> float:
+        """Where the exact `value` stands on the slider."""
+        return value / self.unit
+
+    def value(self, number: float) -> float:
+        """The exact value the slider's `number` stands for; at its ends the parameter's own least and most."""
+        steps = round(number * self.per_unit)
+        if self.parameter.kind == "length":
+            value = steps * (1.0 if self.system == "cm" else 25.4 / 16)
+        else:
+            value = steps / 100 if self.parameter.kind == "share" else float(steps)
+        return min(max(value, self.parameter.least), self.parameter.most)
+
+    def text(self, value: float) -> str:
+        """`value` as it stands in the text box."""
+        return show(value, self.system) if self.parameter.kind == "length" else self.parameter.show(value)
+
+    def other(self, value: float) -> str:
+        """A length in the other system; nothing for a share or count."""
+        if self.parameter.kind != "length":
+            return ""
+        return show(value, "inch" if self.system == "cm" else "cm")
+
+    def read(self, text: str) -> float:
+        """The value of what somebody typed: "9 1/2 in", "24 cm", "24", "70 %". Raises `KitError` when it
+        cannot be read or lies outside the parameter's range."""
+        where = self.parameter.label.capitalize()
+        try:
+            if self.parameter.kind == "length":
+                return self.parameter.checked(float(parse(text, self.system)))
+            return self.parameter.checked(self._plain(text))
+        except KitError as error:
+            raise error.at(where) from None
+
+    def _plain(self, text: str) -> float:
+        share = self.parameter.kind == "share"
+        try:
+            number = float(text.strip().removesuffix("%").strip().replace(",", "."))
+        except ValueError:
+            number = math.nan
+        if not math.isfinite(number) or (not share and number != round(number)):
+            raise KitError(
+                f"'{text.strip()}' cannot be read as a {'share' if share else 'whole number'}.",
+                do="Type, for example, 70 %." if share else "Type, for example, 4.",
+            )
+        return number / 100 if share else number

@@ -1,0 +1,369 @@
+"""The panel without a browser: what its widgets hold after a move."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import re
+
+import pytest
+
+from kit import Body, KitError, cm, make_body, panel
+from kit.live import fragments, pace
+from kit.units import inch
+
+from .conftest import LessonMaker
+
+
+def outline(html: str) -> list[str]:
+    return re.findall(r' d="([^"]+)"', html)
+
+
+def test_a_move_redraws_saves_and_updates_the_measurements(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    before, finished = shown.picture.value, shown.finished.value
+    shown.rows["hem_drop"].slider.value = 9.5
+    assert lesson.values["hem_drop"] == 95.0
+    assert outline(shown.picture.value) != outline(before)
+    assert shown.finished.value != finished
+    assert shown.rows["hem_drop"].box.value == "9.5 cm"
+    assert shown.rows["hem_drop"].other.value == "3 3/4 in"
+    assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 95.0
+    assert shown.message.value == ""
+
+
+def test_the_picture_is_the_lesson_worked_for_the_new_value(make_lesson: LessonMaker) -> None:
+    """The hem in the picture lies as far below the waistline (y = 0) as the slider says."""
+    lesson = make_lesson()
+    shown = panel(lesson)
+    shown.rows["hem_drop"].slider.value = 11.3
+    hem = re.search(r'data-name="front.hem" d="M[-\d.]+ ([-\d.]+)L[-\d.]+ ([-\d.]+)"', shown.picture.value)
+    assert hem is not None
+    assert [float(y) for y in hem.groups()] == pytest.approx([113.0, 113.0])  # y grows downward in SVG
+
+
+def test_values_come_back_in_a_new_lesson(make_lesson: LessonMaker) -> None:
+    shown = panel(make_lesson())
+    shown.rows["hem_drop"].slider.value = 7
+    shown.rows["wrap_share"].slider.value = 45
+    shown.rows["buttons"].slider.value = 3
+    shown.size.value = "W7"
+    shown.units.value = "inch"
+    later = make_lesson()
+    assert later.values == {"hem_drop": 70.0, "wrap_share": 0.45, "buttons": 3.0}
+    assert (later.body.name, later.units) == ("W7", "inch")
+    again = panel(later)
+    assert again.rows["hem_drop"].box.value == "2 3/4 in"
+    assert again.size.value == "W7"
+    assert again.units.value == "inch"
+
+
+def test_switching_units_changes_no_value(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    lesson.change(hem_drop=cm * 13.7, wrap_share=0.333)
+    shown = panel(lesson)
+    exact = dict(lesson.values)
+    for _ in range(7):
+        for units in ("inch", "cm"):
+            shown.units.value = units
+            assert lesson.values == exact
+    slider = shown.rows["hem_drop"].slider
+    assert (slider.min, slider.max, slider.value) == pytest.approx((4, 20, 13.7))
+    shown.units.value = "inch"
+    assert slider.step == 1 / 16
+    assert slider.value == pytest.approx(137 / 25.4)
+    # Rounded outward to sixteenths: 40 mm is 1.575 in, 200 mm is 7.874 in.
+    assert (slider.min, slider.max) == (1 + 9 / 16, 7 + 14 / 16)
+    assert slider.min * 25.4 <= 40 and slider.max * 25.4 >= 200
+
+
+def test_an_inch_slider_gives_exact_sixteenths_and_its_ends_the_range(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    shown.units.value = "inch"
+    slider = shown.rows["hem_drop"].slider
+    slider.value = 5 + 3 / 16
+    assert lesson.values["hem_drop"] == 83 * 25.4 / 16
+    slider.value = slider.max
+    assert lesson.values["hem_drop"] == 200.0
+    slider.value = slider.min
+    assert lesson.values["hem_drop"] == 40.0
+
+
+def test_typed_values(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    box = shown.rows["hem_drop"].box
+    for typed, value in (("5 1/2 in", 5.5 * 25.4), ("12", 120.0), ("65mm", 65.0), ("6,4 cm", 64.0)):
+        box.value = typed
+        assert lesson.values["hem_drop"] == pytest.approx(value, abs=1e-9)
+    shown.rows["wrap_share"].box.value = "55 %"
+    assert lesson.values["wrap_share"] == 0.55
+    shown.rows["buttons"].box.value = "8"
+    assert lesson.values["buttons"] == 8
+    assert shown.message.value == ""
+
+
+@pytest.mark.parametrize(
+    ("row", "typed", "said"),
+    [
+        ("hem_drop", "<b>long</b>", "&#x27;&lt;b&gt;long&lt;/b&gt;&#x27; cannot be read as a length"),
+        ("hem_drop", "95 cm", "hem drop is 95 cm (37 3/8 in), outside its range of 4 cm (1 9/16 in)"),
+        ("wrap_share", "lots", "cannot be read as a share"),
+        ("wrap_share", "130 %", "130 %"),
+        ("buttons", "2.5", "cannot be read as a whole number"),
+        ("hem_drop", "nan", "cannot be read as a length"),
+    ],
+)
+def test_what_cannot_be_used_is_said_and_changes_nothing(
+    make_lesson: LessonMaker, row: str, typed: str, said: str
+) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    values, text, picture = dict(lesson.values), shown.rows[row].box.value, shown.picture.value
+    shown.rows[row].box.value = typed
+    assert said in shown.message.value
+    assert "<b>" not in shown.message.value
+    assert lesson.values == values
+    assert shown.rows[row].box.value == text
+    assert shown.picture.value == picture
+    shown.rows["hem_drop"].slider.value = 8
+    assert shown.message.value == ""
+
+
+def test_a_draft_that_fails_is_told_and_the_last_good_picture_stays(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+
+    @lesson.step("Put in a notch")
+    def notch(front, hem_drop):
+        """A notch {hem_drop} along the shoulder."""
+        front.notch("shoulder", hem_drop)
+
+    lesson.change(hem_drop=5 * cm)
+    shown = panel(lesson)
+    good = shown.picture.value
+    assert shown.message.value == ""
+    shown.rows["hem_drop"].slider.value = 19
+    assert "Step &#x27;Put in a notch&#x27;" in shown.message.value
+    assert "19 cm" in shown.message.value
+    assert "Traceback" not in shown.message.value
+    assert shown.picture.value == fragments.dimmed(good)
+    assert lesson.values["hem_drop"] == 190.0, "the value moved to is kept"
+    shown.rows["hem_drop"].slider.value = 5
+    assert shown.message.value == ""
+    assert shown.picture.value == good
+
+
+def test_the_steps_own_mistake_is_told_with_its_line(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+
+    @lesson.step("Divide by nothing")
+    def divide(front, buttons):
+        """Words."""
+        return 1 / (buttons - 5)
+
+    assert "ZeroDivisionError" in shown.message.value
+    assert "return 1 / (buttons - 5)" in shown.message.value
+    assert shown.picture.value.count("<svg") == 1
+
+
+def test_text_of_a_lesson_is_escaped(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    assert "reaches &lt;below&gt; the waist" in shown.rows["hem_drop"].widget.children[2].value
+    shown.view.value = ("step", "lower_hem")
+    assert "<hem>" not in shown.picture.value
+    html = fragments.step(lesson.work().steps[0], "cm")
+    assert "<hem>" not in html and "Lower the &lt;hem&gt;" in html
+    assert "14 cm" in html
+
+
+def test_views(make_lesson: LessonMaker) -> None:
+    shown = panel(make_lesson())
+    pictures = {shown.picture.value}
+    for _, value in shown.view.options[1:]:
+        shown.view.value = value
+        assert shown.message.value == "", value
+        assert "<svg" in shown.picture.value
+        pictures.add(shown.picture.value)
+    assert len(pictures) == len(shown.view.options)
+    last = shown.picture.value
+    shown.rows["hem_drop"].slider.value = 6
+    assert shown.picture.value != last
+
+
+def test_changes_made_in_code_reach_the_panel(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown, second = panel(lesson), panel(lesson)
+    lesson.change(hem_drop=3.5 * inch)
+    for one in (shown, second):
+        assert one.rows["hem_drop"].slider.value == pytest.approx(8.89)
+        assert one.rows["hem_drop"].box.value == "8.9 cm"
+    second.rows["hem_drop"].slider.value = 15
+    assert shown.rows["hem_drop"].slider.value == 15
+    assert shown.picture.value == second.picture.value
+    second.close()
+    assert list(lesson.panels) == [shown]
+
+
+def test_reset_puts_every_value_back(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    at_first = shown.picture.value
+    shown.rows["hem_drop"].slider.value = 6
+    shown.rows["wrap_share"].slider.value = 40
+    shown.reset.click()
+    assert lesson.values == {"hem_drop": 140.0, "wrap_share": 0.7, "buttons": 5.0}
+    assert shown.picture.value == at_first
+    assert shown.rows["hem_drop"].slider.value == 14
+
+
+def test_own_measurements_can_be_left_and_come_back(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    own: Body = make_body({"bust_girth": 97 * cm}, name="Ola <3")
+    lesson.choose(body=own)
+    shown = panel(lesson)
+    mine = shown.picture.value
+    assert "Ola <3" not in mine
+    shown.size.value = "W2"
+    assert lesson.body.name == "W2"
+    assert shown.picture.value != mine
+    shown.size.value = shown.size.options[-1][1]
+    assert lesson.body == own
+    assert shown.picture.value == mine
+
+
+def test_a_broken_sidecar_is_told_and_kept(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    lesson.sidecar.write_text("{not json")
+    lesson = make_lesson()
+    shown = panel(lesson)
+    assert "cannot be read" in shown.notes.value
+    assert lesson.values["hem_drop"] == 140.0
+    shown.rows["hem_drop"].slider.value = 6
+    assert lesson.sidecar.with_suffix(".json.broken").read_text() == "{not json"
+
+
+def test_a_folder_that_cannot_be_written_is_told(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    lesson.sidecar = lesson.sidecar / "not-a-folder" / "x.json"
+    lesson.sidecar.parents[1].write_text("a file where a folder should be")
+    shown.rows["hem_drop"].slider.value = 6
+    assert "cannot be made" in shown.message.value or "cannot be written" in shown.message.value
+    assert shown.picture.value.startswith("<svg")
+
+
+def test_new_parameters_and_steps_appear(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    kept = shown.rows["hem_drop"]
+    lesson.length("loop", 4 * cm, least=1 * cm, most=9 * cm, why="a loop")
+    assert list(shown.rows) == ["hem_drop", "wrap_share", "buttons", "loop"]
+    assert shown.rows["hem_drop"] is kept
+    lesson.length("hem_drop", 14 * cm, least=2 * cm, most=20 * cm)
+    assert shown.rows["hem_drop"].slider.min == 2
+    lesson.remove("mark_share")
+    assert [value for _, value in shown.view.options if value[0] == "step"] == [("step", "lower_hem")]
+
+
+def test_a_draft_being_written_is_shown_with_what_is_open(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+
+    @lesson.step("Lift the shoulder")
+    def lift(front):
+        """Lift it."""
+        front.draw(over=front.neck_point.through(front.shoulder_tip.up(3 * cm)), instead_of=front.shoulder)
+
+    assert "over" in shown.message.value
+    assert 'data-name="front.over"' in shown.picture.value
+    assert "opacity" not in shown.picture.value
+
+
+def test_panel_wants_a_lesson() -> None:
+    with pytest.raises(KitError, match="a panel shows a lesson, not str"):
+        panel("lesson")  # type: ignore[arg-type]
+
+
+# ---- keeping up -------------------------------------------------------------------------------------------
+
+
+def test_moves_that_arrive_together_are_drawn_once_and_saved_once(
+    make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    saves: list[float] = []
+    save = lesson.save
+    monkeypatch.setattr(lesson, "save", lambda: (saves.append(lesson.values["hem_drop"]), save()))
+
+    async def drag() -> None:
+        start = shown.drawn
+        for step in range(50):
+            shown.rows["hem_drop"].slider.value = 5 + step / 10
+        assert shown.drawn == start, "nothing is drawn while messages are waiting"
+        await asyncio.sleep(0.05)
+        assert shown.drawn == start + 1
+        assert "Checking" in shown.proof.value
+        assert saves == []
+        await asyncio.sleep(1.2)
+        assert saves == [99.0]
+        assert "Checking" not in shown.proof.value
+
+    asyncio.run(drag())
+    assert shown.rows["hem_drop"].box.value == "9.9 cm"
+    assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 99.0
+
+
+def test_a_long_drag_is_drawn_on_the_way(make_lesson: LessonMaker) -> None:
+    shown = panel(make_lesson())
+
+    async def drag() -> None:
+        start = shown.drawn
+        for step in range(60):
+            shown.rows["hem_drop"].slider.value = 5 + step / 10
+            await asyncio.sleep(0.004)
+        assert shown.drawn > start + 3
+
+    asyncio.run(drag())
+
+
+def test_the_proof_waits_for_a_moving_slider(make_lesson: LessonMaker) -> None:
+    parts: list[int] = []
+
+    def work():  # type: ignore[no-untyped-def]
+        for part in range(3):
+            parts.append(part)
+            yield
+
+    async def moves() -> None:
+        settled = pace.Settled(work, 0.02)
+        for _ in range(5):
+            settled.ask()
+            await asyncio.sleep(0.005)
+        assert parts == []
+        await asyncio.sleep(0.1)
+        assert parts == [0, 1, 2]
+        settled.ask()
+        await asyncio.sleep(0.021)
+        settled.drop()
+        await asyncio.sleep(0.05)
+        assert len(parts) < 6
+
+    asyncio.run(moves())
+
+
+def test_a_panel_closed_right_after_a_move_has_saved_it(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+
+    async def move() -> None:
+        shown.rows["hem_drop"].slider.value = 8.8
+        assert not lesson.sidecar.exists()
+        shown.close()
+        assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 88.0
+
+    asyncio.run(move())
