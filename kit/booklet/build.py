@@ -27,7 +27,15 @@ from kit.paper.export import write_pages
 from kit.proof import Finding, failed, prove
 from kit.units import System
 
-FILES = ("booklet.pdf", "booklet.html", "pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findings.json")
+FILES = (
+    "booklet.pdf",
+    "booklet.html",
+    "pages-a4.pdf",
+    "pages-letter.pdf",
+    "sheet.pdf",
+    "pattern.json",
+    "findings.json",
+)
 
 
 @dataclass(frozen=True)

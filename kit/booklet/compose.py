@@ -46,9 +46,7 @@ PRINTING = (
 )
 
 
-def compose(
-    given: Handover, notebook: NotebookNode, folder: LessonFolder, findings: Iterable[Finding] = ()
-) -> Booklet:
+def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findings: Iterable[Finding] = ()) -> Booklet:
     """The booklet of a worked lesson. `folder` is where its pictures may be read; `findings` are the proof's.
     Raises `KitError` when a piece cannot be drawn with its allowances."""
     pattern = given.pattern

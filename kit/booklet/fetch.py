@@ -50,7 +50,9 @@ class LessonFolder:
             )
         inside = unquote(parts.path)
         if "\0" in inside:
-            raise KitError(f"'{_short(address)}' is not the name of a file.", do="Name a picture in the lesson's folder.")
+            raise KitError(
+                f"'{_short(address)}' is not the name of a file.", do="Name a picture in the lesson's folder."
+            )
         try:
             path = (self.folder / inside).resolve()
             exists = path.is_relative_to(self.folder) and path.is_file()

@@ -24,8 +24,8 @@ PRIVATE = "notes-to-self"
 _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
 # Picture sizes in CSS px (1/96 in): beside the text, and one of several stages in a row under it.
-_BESIDE = (370.0, 340.0)
-_STAGE = (306.0, 290.0)
+_BESIDE = (360.0, 305.0)
+_STAGE = (290.0, 270.0)
 
 
 @dataclass(frozen=True)

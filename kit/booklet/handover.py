@@ -52,7 +52,7 @@ def find_lesson(namespace: Mapping[str, Any]) -> Any:
     if not found:
         raise KitError(
             "this notebook has no lesson.",
-            do='Begin one with lesson = Lesson("Name of the garment", start=bodice_block), or run `lessonkit new NAME`.',
+            do='Begin one with lesson = Lesson("Name of it", start=bodice_block), or run `lessonkit new NAME`.',
         )
     parents = {id(getattr(lesson, "parent", None)) for _, lesson in found.values()}
     last = [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]

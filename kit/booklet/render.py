@@ -31,7 +31,11 @@ def to_html(book: Booklet) -> str:
     """The booklet as one self-contained HTML page: style sheet and pictures inside it."""
     folder = templates() / "booklet"
     environment = Environment(
-        loader=FileSystemLoader(folder), autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True
+        loader=FileSystemLoader(folder),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
     )
     css = (folder / "booklet.css").read_text(encoding="utf-8")
     page = environment.get_template("booklet.html.j2")
@@ -68,7 +72,9 @@ def _font_faces() -> str:
 
 def _contents(book: Booklet) -> list[tuple[str, str]]:
     entries = [("sizes", "Sizes and finished measurements"), ("cloth", "Cloth and notions"), ("pieces", "Pieces")]
-    entries += [(name, part.title) for name, part in (("drafting", book.drafting), ("sewing", book.sewing)) if part.blocks]
+    entries += [
+        (name, part.title) for name, part in (("drafting", book.drafting), ("sewing", book.sewing)) if part.blocks
+    ]
     if book.closing:
         entries.append(("closing", "From your teacher"))
     return [*entries, ("printing", "Printing the pattern pages")]

@@ -62,7 +62,9 @@ def read_notebook(path: Path) -> NotebookNode:
             f"'{path}' is not a notebook: it is not text in UTF-8.", do="Name a file saved by Jupyter (.ipynb)."
         ) from None
     except OSError as error:
-        raise KitError(f"'{path}' cannot be read ({error.strerror}).", do="Check the file and its permissions.") from None
+        raise KitError(
+            f"'{path}' cannot be read ({error.strerror}).", do="Check the file and its permissions."
+        ) from None
     return parse_notebook(text, str(path))
 
 
@@ -104,6 +106,9 @@ def run_notebook(
     Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
     """
     book = nbformat.from_dict(book)
+    for index, cell in enumerate(book.cells):
+        cell.setdefault("id", f"cell-{index + 1}")
+    book.nbformat_minor = max(5, book.get("nbformat_minor", 5))
     count = len(book.cells)
     book.cells.append(_last_cell(size, units))
     with tempfile.TemporaryDirectory(prefix="lessonkit-") as scratch:

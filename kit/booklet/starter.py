@@ -18,9 +18,7 @@ def start(name: str, folder: Path) -> Path:
     `KitError` for a name that gives no file name, and when the file is already there."""
     title = re.sub(r"\.ipynb\Z", "", " ".join(name.split()))
     if "/" in title or "\\" in title:
-        raise KitError(
-            f"'{name}' names a folder.", do="Go to that folder first, then give only the lesson's name."
-        )
+        raise KitError(f"'{name}' names a folder.", do="Go to that folder first, then give only the lesson's name.")
     stem = re.sub(r"\W+", "_", title.lower()).strip("_")
     if not stem:
         raise KitError(f"'{name}' gives no file name.", do='Use letters, for example: lessonkit new "Dune skirt".')

@@ -1,0 +1,59 @@
+"""A small lesson of the tests' own: the starter notebook, with words and pictures added to it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import nbformat
+import pytest
+from nbformat import NotebookNode
+
+from kit.booklet.starter import start
+
+# A 2 x 2 PNG, grey.
+PNG = bytes.fromhex(
+    "89504e470d0a1a0a0000000d4948445200000002000000020800000000"
+    "57dd52f80000000e49444154789c63686868686800000605020133c2f1ad0000000049454e44ae426082"
+)
+
+
+def markdown(source: str, *tags: str) -> NotebookNode:
+    """A markdown cell with tags."""
+    return nbformat.v4.new_markdown_cell(source, metadata={"tags": list(tags)} if tags else {})
+
+
+def code(source: str) -> NotebookNode:
+    """A code cell."""
+    return nbformat.v4.new_code_cell(source)
+
+
+Writer = Callable[..., Path]
+
+
+@pytest.fixture
+def write_lesson(tmp_path: Path) -> Writer:
+    """Writes a lesson notebook into its own folder; `before` maps a starter cell id to cells put before it,
+    `change` edits the cells."""
+
+    def write(
+        before: dict[str, list[NotebookNode]] | None = None, change: Callable[[NotebookNode], None] | None = None
+    ) -> Path:
+        folder = tmp_path / "lesson"
+        folder.mkdir()
+        path = start("Pebble top", folder)
+        book = nbformat.read(path, as_version=4)
+        cells = []
+        for cell in book.cells:
+            if cell.id == "panel":
+                continue
+            cells += [*(before or {}).get(cell.id, []), cell]
+        book.cells = [*cells, *(before or {}).get("end", [])]
+        for cell in book.cells:
+            cell.source = cell.source.replace(", mm, panel", ", mm")
+        if change:
+            change(book)
+        nbformat.write(book, path)
+        return path
+
+    return write

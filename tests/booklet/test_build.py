@@ -1,0 +1,139 @@
+"""Building: all files or none, the last good output kept, the PDF's own facts."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import nbformat
+import pikepdf
+import pytest
+
+from kit.booklet import build as building
+from kit.booklet.build import FILES, build
+from kit.errors import KitError
+
+from .conftest import Writer, code
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    return {item.name: item.read_bytes() for item in folder.iterdir()}
+
+
+def test_a_build_makes_every_file(write_lesson: Writer, tmp_path: Path) -> None:
+    path, out = write_lesson(), tmp_path / "made" / "here"
+    said: list[str] = []
+    built = build(path, out, size="W4", units="cm", progress=said.append)
+    assert sorted(contents(out)) == sorted(FILES)
+    assert set(built.paths) == set(FILES) and not built.failed
+    assert said[0] == "Running pebble_top.ipynb from the top"
+    pattern = json.loads((out / "pattern.json").read_text())
+    assert [piece["name"] for piece in pattern["pieces"]] == ["front", "back"]
+    findings = json.loads((out / "findings.json").read_text())
+    assert findings["failed"] is False and findings["size"] == "W4"
+    with pikepdf.open(out / "booklet.pdf") as pdf:
+        assert str(pdf.docinfo["/Title"]) == "Pebble top – instruction booklet"
+        assert str(pdf.Root.Lang).startswith("en")
+        assert pdf.Root.MarkInfo.Marked
+        with pdf.open_outline() as outline:
+            titles = [item.title for item in outline.root]
+        assert "Sewing" in titles and "Pieces" in titles
+        # ISO 216: A4 is 210 x 297 mm; a PDF point is 1/72 inch (ISO 32000-1, 8.3.2.3)
+        width, height = (float(v) / 72 * 25.4 for v in pdf.pages[0].MediaBox[2:])
+        assert abs(width - 210) < 0.05 and abs(height - 297) < 0.05
+
+
+def test_a_failed_build_keeps_the_last_good_output(
+    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    build(path, out)
+    good = contents(out)
+
+    book = nbformat.read(path, as_version=4)
+    nbformat.write(nbformat.from_dict({**book, "cells": [*book.cells, code("1 / 0")]}), path)
+    with pytest.raises(KitError, match="division by zero"):
+        build(path, out)
+    assert contents(out) == good
+
+    nbformat.write(book, path)
+
+    def broken(*args: object) -> None:
+        raise KitError("no paper.")
+
+    monkeypatch.setattr(building, "write_pages", broken)
+    with pytest.raises(KitError, match="no paper"):
+        build(path, out, size="W7")
+    assert contents(out) == good
+
+
+def test_a_file_that_cannot_be_placed_puts_the_others_back(
+    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    build(path, out, size="W4")
+    good = contents(out)
+    replace = os.replace
+
+    def fails_on_the_sheet(source: Path, target: Path) -> None:
+        if Path(target) == out / "sheet.pdf" and Path(source).parent.name != "before":
+            raise PermissionError(13, "Permission denied")
+        replace(source, target)
+
+    monkeypatch.setattr(building.os, "replace", fails_on_the_sheet)
+    with pytest.raises(KitError, match="cannot be put in place"):
+        build(path, out, size="W7")
+    assert contents(out) == good
+
+
+def test_an_output_folder_that_is_a_file(write_lesson: Writer, tmp_path: Path) -> None:
+    path = write_lesson()
+    (tmp_path / "taken").write_text("mine")
+    with pytest.raises(KitError) as caught:
+        build(path, tmp_path / "taken")
+    assert "taken" in str(caught.value)
+    assert (tmp_path / "taken").read_text() == "mine"
+
+
+@pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="the superuser may write anywhere")
+def test_an_output_folder_without_permission(write_lesson: Writer, tmp_path: Path) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    out.mkdir(mode=0o500)
+    with pytest.raises(KitError, match=r"cannot be written|nothing can be written"):
+        build(path, out)
+
+
+def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(write_lesson: Writer, tmp_path: Path) -> None:
+    def forget_the_sides(book: nbformat.NotebookNode) -> None:
+        book.cells = [cell for cell in book.cells if cell.get("id") != "sides"]
+
+    out = tmp_path / "out"
+    built = build(write_lesson(change=forget_the_sides), out)
+    assert built.failed
+    assert "Proof failed" in (out / "booklet.html").read_text()
+    assert json.loads((out / "findings.json").read_text())["failed"] is True
+
+
+@pytest.mark.slow
+def test_the_exporter_is_found_by_nbconvert(write_lesson: Writer) -> None:
+    path = write_lesson()
+    command = [sys.executable, "-m", "jupyter", "nbconvert", "--to", "booklet", path.name]
+    done = subprocess.run(
+        [*command, "--BookletExporter.size=W6"],
+        cwd=path.parent,
+        capture_output=True,
+        text=True,
+        timeout=180,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    pdf = path.with_suffix(".pdf")
+    assert pdf.read_bytes().startswith(b"%PDF-")
+    from nbconvert.exporters import get_exporter
+
+    exporter = get_exporter("booklet")
+    assert exporter.export_from_notebook == "Booklet (PDF)"
+    assert exporter.output_mimetype == "application/pdf"

@@ -1,0 +1,135 @@
+"""The command `lessonkit`: what it prints, its exit status, and a plain message for each bad input."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import nbformat
+import pytest
+
+from kit.cli import main
+
+from .booklet.conftest import Writer, write_lesson
+
+__all__ = ["write_lesson"]
+
+
+def refused(capsys: pytest.CaptureFixture[str], *arguments: str) -> str:
+    """The one-line message of a refused command."""
+    assert main(arguments) == 2
+    said = capsys.readouterr()
+    assert "Traceback" not in said.err + said.out
+    lines = said.err.strip().splitlines()
+    assert len(lines) == 1 and lines[0].startswith("lessonkit: ")
+    return lines[0]
+
+
+def test_new_writes_a_lesson_once(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert main(["new", 'Quay "Sunday" skirt']) == 0
+    path = tmp_path / "quay_sunday_skirt.ipynb"
+    assert str(path) in capsys.readouterr().out
+    book = nbformat.read(path, as_version=4)
+    nbformat.validate(book)
+    sources = "\n".join(cell.source for cell in book.cells)
+    assert 'Lesson(\n    "Quay \\"Sunday\\" skirt"' in sources and "LESSON TITLE" not in sources
+    before = path.read_bytes()
+    assert "already a notebook 'quay_sunday_skirt.ipynb'" in refused(capsys, "new", 'Quay "Sunday" skirt')
+    assert path.read_bytes() == before
+    assert "names a folder" in refused(capsys, "new", "../elsewhere")
+    assert "gives no file name" in refused(capsys, "new", "!!!")
+
+
+def test_build_prints_progress_and_paths(
+    write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "out"
+    arguments = ["build", str(write_lesson()), "--size", "W4", "--units", "inch", "--out", str(out), "--timings"]
+    assert main(arguments) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[0] == "This runs the notebook's code."
+    assert any("Rule the hem" in line for line in lines)
+    assert any("booklet pdf" in line and line.endswith(" s") for line in lines)
+    assert lines[-7:] == [
+        str(out / name)
+        for name in (
+            "booklet.pdf",
+            "booklet.html",
+            "pages-a4.pdf",
+            "pages-letter.pdf",
+            "sheet.pdf",
+            "pattern.json",
+            "findings.json",
+        )
+    ]
+
+
+def test_check_tells_sound_from_faulty(write_lesson: Writer, capsys: pytest.CaptureFixture[str]) -> None:
+    path = write_lesson()
+    assert main(["check", str(path)]) == 0
+    assert "Pebble top, W4:" in capsys.readouterr().out
+    book = nbformat.read(path, as_version=4)
+    book.cells = [cell for cell in book.cells if cell.id != "sides"]
+    nbformat.write(book, path)
+    assert main(["check", str(path)]) == 1
+    out = capsys.readouterr().out
+    assert "error: " in out and "side" in out and "the proof failed" in out
+
+
+def test_plain_messages(write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = write_lesson()
+    out = str(tmp_path / "out")
+    assert "no notebook" in refused(capsys, "build", str(tmp_path / "missing.ipynb"), "--out", out)
+    broken = tmp_path / "broken.ipynb"
+    broken.write_text('{"cells": [')
+    assert "not JSON" in refused(capsys, "build", str(broken), "--out", out)
+    empty = tmp_path / "empty.ipynb"
+    nbformat.write(nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell("x = 1")]), empty)
+    assert "no lesson" in refused(capsys, "check", str(empty))
+    assert "no size 'XL'" in refused(capsys, "build", str(path), "--size", "XL", "--out", out)
+    (tmp_path / "taken").write_text("mine")
+    assert "taken" in refused(capsys, "build", str(path), "--out", str(tmp_path / "taken"))
+    assert "taken" in refused(capsys, "build", str(path), "--out", str(tmp_path / "taken" / "below"))
+    assert (tmp_path / "taken").read_text() == "mine"
+
+
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        (("front, back, length_below_waist", "front, bak, length_below_waist"), ["bak", "Did you mean 'back'"]),
+        (("front.cut(1", "front.cut(1, fold='center'"), ["center"]),
+        (('fold="centre", title="Front"', 'fold="center", title="Front"'), ["center", "centre"]),
+        (('length_below_waist", 16 * cm', 'length_below_waist", 16'), ["16", "no unit", "16 * cm"]),
+        (('length_below_waist", 16 * cm', 'length_below_waist", 160 * cm'), ["160", "range"]),
+    ],
+)
+def test_bad_lessons(
+    write_lesson: Writer, capsys: pytest.CaptureFixture[str], change: tuple[str, str], words: list[str]
+) -> None:
+    def spoil(book: nbformat.NotebookNode) -> None:
+        for cell in book.cells:
+            cell.source = cell.source.replace(*change)
+
+    message = refused(capsys, "check", str(write_lesson(change=spoil)))
+    for word in words:
+        assert word in message
+
+
+def test_version_and_help(capsys: pytest.CaptureFixture[str]) -> None:
+    for arguments in (["--version"], ["--help"], ["build", "--help"]):
+        with pytest.raises(SystemExit) as left:
+            main(arguments)
+        assert left.value.code == 0
+    out = " ".join(capsys.readouterr().out.split())
+    assert out.startswith("lessonkit ")
+    assert "run the notebook from the top, with your rights" in out
+
+
+def test_wrong_options_are_refused(capsys: pytest.CaptureFixture[str]) -> None:
+    for arguments in (["build"], ["build", "x.ipynb", "--units", "feet"], ["check", "x.ipynb", "--timeout", "soon"]):
+        with pytest.raises(SystemExit) as left:
+            main(arguments)
+        assert left.value.code == 2
+    assert "soon" in capsys.readouterr().err
