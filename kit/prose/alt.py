@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from kit.prose.phrases import listed, phrase, say, word
-from kit.prose.say import edges_said, title_said
+from kit.prose.say import edge_said, edges_said, title_said
 from kit.sewing.operation import Cut, Operation
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import System, both
@@ -48,14 +48,18 @@ def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System, language:
         name = phrase("piece", language, piece=title)
     values = {
         "piece": _capital(name),
-        "face": word(f"face.{layer.up}", language),
+        "face": word(f"{'interfacing' if layer.stuff == 'interfacing' else 'face'}.{layer.up}", language),
         "edge": edges_said(pattern, (layer.run,), language),
     }
     key = "bottom" if first or layer.on is None else layer.how
     found = [say(f"alt.{key}", values, language)]
     for edge, depth in layer.turn:
         found.append(
-            say("alt.turned", {"edge": piece.edge(edge).label, "depth": both(depth, system, "allowance")}, language)
+            say(
+                "alt.turned",
+                {"edge": edge_said(piece.edge(edge), language), "depth": both(depth, system, "allowance")},
+                language,
+            )
         )
     return found
 
@@ -78,7 +82,7 @@ def step_alt(step: StepRecord, system: System = "cm", language: str = "en") -> s
     """What a drafting step's picture shows: its pieces, what is new, what was taken away, the measures."""
     names = [phrase("piece", language, piece=title_said(piece.title)) for piece in step.pieces]
     found = [say("alt.draft", {"pieces": listed(names, language)}, language)] if names else []
-    labels = {(piece.name, edge.name): edge.label for piece in step.pieces for edge in piece.edges}
+    labels = {(piece.name, edge.name): edge_said(edge, language) for piece in step.pieces for edge in piece.edges}
 
     def lines(records: tuple[tuple[str, str, object], ...]) -> str:
         return listed([labels.get((piece, name), name.replace("_", " ")) for piece, name, _ in records], language)

@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from kit.errors import KitError
-from kit.prose.phrases import listed, phrase, say, word
+from kit.piece.piece import Edge
+from kit.prose.phrases import listed, phrase, say, sentence_table, word
 from kit.sewing.operation import Cut, Operation, Sentence
 from kit.sewing.run import Place, Run
 from kit.units import Style, System, both, parts, show
@@ -83,7 +84,12 @@ def pieces_said(pattern: Cut, names: Sequence[str], language: str = "en") -> str
 
 def _labels(pattern: Cut, run: Run, language: str) -> str:
     piece = pattern.piece(run.piece)
-    return listed([piece.edge(name).label for name in run.edges], language)
+    return listed([edge_said(piece.edge(name), language) for name in run.edges], language)
+
+
+def edge_said(edge: Edge, language: str = "en") -> str:
+    """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
+    return edge.said or str(sentence_table(language)["edges"].get(edge.name, edge.label))
 
 
 def edges_said(pattern: Cut, runs: Sequence[Run], language: str = "en") -> str:

@@ -224,6 +224,7 @@ class Make:
                 method=_word(method, ("stitched_on", "caught"), "method", where),
                 lap=_width(lap, f"{where}, lap"),
                 near=close,
+                mark=to.mark.label if isinstance(to, Place) else "",
                 halves=len(sides_of(self._cut, run)),
             )
         )
@@ -404,7 +405,7 @@ class Make:
             if not to.edge:
                 raise KitError(f"the mark '{to.mark.label}' lies on no edge.", where=where, do="Mark it on an edge.")
             run = Run(to.piece, (to.edge,), to.side)
-            return run, float(to.start), "along"
+            return run, float(to.start), "mark"
         if not isinstance(to, Run):
             (run,) = self._runs((to,), where)[:1]
         else:

@@ -81,7 +81,7 @@ class Fuse(Operation):
         run = shown(pattern, Run(piece.name, (piece.edges[0].name,)))
         return (
             Scene(
-                layers=(Layer(run, up="wrong", stuff="main"), Layer(run, up="wrong", stuff="interfacing", on=run)),
+                layers=(Layer(run, up="wrong", stuff="main"), Layer(run, up="right", stuff="interfacing", on=run)),
                 section=section.fused(),
             ),
         )
@@ -137,7 +137,7 @@ class FaceWithInterfacing(Operation):
             Scene(
                 layers=(
                     Layer(run, up="right", stuff="facing"),
-                    Layer(run, up="right", stuff="interfacing", on=run, how="flat"),
+                    Layer(run, up="wrong", stuff="interfacing", on=run, how="flat"),
                 ),
                 rows=(Row(run),),
                 focus=run,
@@ -146,7 +146,7 @@ class FaceWithInterfacing(Operation):
             Scene(
                 layers=(
                     Layer(run, up="wrong", stuff="facing"),
-                    Layer(run, up="wrong", stuff="interfacing", on=run, how="flat"),
+                    Layer(run, up="right", stuff="interfacing", on=run, how="flat"),
                 ),
                 rows=(Row(run, ink="old"),),
                 section=section.faced("interfacing"),

@@ -137,8 +137,8 @@ def _attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[T
 class AttachStrip(Operation):
     """A made strip fixed at `at` mm along a run (on each half the run means). `method`: "stitched_on" lays its
     end `lap` mm over the finished edge and stitches a box; "caught" bastes it to the raw edge so that the next
-    seam there catches it. `near` is "start" or "end" when `at` is that end of the run; `halves` how many strips
-    that makes."""
+    seam there catches it. `near` is "start" or "end" when `at` is that end of the run, "mark" when it is the place
+    called `mark`; `halves` how many strips that makes."""
 
     kind: ClassVar[str] = "attach_strip"
     cautions: ClassVar[tuple[str, ...]] = ("needle", "cords")
@@ -149,6 +149,7 @@ class AttachStrip(Operation):
     method: str = "stitched_on"
     lap: float = 10.0
     near: str = "along"
+    mark: str = ""
     halves: int = 1
 
     def runs(self) -> tuple[Run, ...]:
@@ -164,9 +165,9 @@ class AttachStrip(Operation):
             "run": ((self.to,), "place"),
             "at": (self.at, "length"),
             "lap": (self.lap, "allowance"),
+            "mark": (self.mark, "text"),
         }
-        where = self.near if self.near in ("start", "end") else "along"
-        keys = [f"{self.method}.place_{where}", f"{self.method}.sew"]
+        keys = [f"{self.method}.place_{self.near}", f"{self.method}.sew"]
         return tuple(Sentence(f"attach_strip.{key}", values) for key in keys)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:

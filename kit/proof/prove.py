@@ -1,0 +1,42 @@
+"""The proof of a pattern: everything that can be checked before cloth is cut."""
+
+from __future__ import annotations
+
+from kit.lesson.pattern import Pattern
+from kit.proof.edges import allowances, order, raw_edges, used
+from kit.proof.finding import Finding
+from kit.proof.pieces import cut_lines, markings, outlines
+from kit.proof.seams import corners, seam_lengths
+from kit.proof.texts import notions, placeholders
+from kit.sewing.state import sew
+
+_RANK = {"error": 0, "warning": 1, "note": 2}
+
+
+def prove(pattern: Pattern) -> tuple[Finding, ...]:
+    """All findings, errors first. A pattern without sewing steps is proved as a draft, with a note."""
+    found = outlines(pattern.pieces)
+    broken = {finding.piece for finding in found}
+    sound = tuple(piece for piece in pattern.pieces if piece.name not in broken)
+    found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern)
+    if pattern.sewing:
+        state, refusals = sew(pattern)
+        found += order(pattern, refusals)
+        found += seam_lengths(pattern)
+        found += raw_edges(pattern, state)
+        found += allowances(pattern)
+        found += used(pattern, state)
+        found += notions(pattern)
+        if not broken:
+            found += corners(pattern)
+    else:
+        found.append(
+            Finding(
+                "no_sewing",
+                "note",
+                "the lesson has no sewing steps, so seams and raw edges are not proved.",
+                pattern.lesson.title,
+                do="Add the sewing steps.",
+            )
+        )
+    return tuple(sorted(found, key=lambda finding: _RANK[finding.level]))

@@ -1,0 +1,65 @@
+"""The lesson's words and lists: placeholders that stand for nothing, notions that are missing."""
+
+from __future__ import annotations
+
+from kit.errors import KitError, near
+from kit.lesson.pattern import Pattern, SewRecord, StepRecord
+from kit.placeholder import names
+from kit.proof.finding import Finding
+
+_WORDS = {"thread": ("thread",), "interfacing": ("interfacing",)}
+
+
+def placeholders(pattern: Pattern) -> list[Finding]:
+    """Braces in the teacher's words that name no value of the step."""
+    found: list[Finding] = []
+    records: tuple[StepRecord | SewRecord, ...] = (*pattern.steps, *pattern.sewing)
+    for record in records:
+        known = {value[0] for value in record.values}
+        try:
+            unknown = [name for name in names(record.text) if name not in known]
+        except KitError as error:
+            found.append(Finding("brace", "error", error.what, f"step '{record.title}'", do=error.do, step=record.key))
+            continue
+        found += [
+            Finding(
+                "placeholder",
+                "error",
+                f"the text names {{{name}}}, which the step does not know.",
+                f"step '{record.title}'",
+                do=near(name, known),
+                step=record.key,
+            )
+            for name in unknown
+        ]
+    return found
+
+
+def notions(pattern: Pattern) -> list[Finding]:
+    """Things the sewing uses up that the lesson's notions do not list, and interfacing listed for nothing."""
+    listed = " ".join(pattern.lesson.notions).lower()
+    wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
+    if any(piece.cut.interfacing for piece in pattern.pieces):
+        wanted.add("interfacing")
+    found = [
+        Finding(
+            "notion_missing",
+            "warning",
+            f"the sewing needs {need}, which the list of notions does not name.",
+            "Notions",
+            do=f"Add {need} to the lesson's notions.",
+        )
+        for need in sorted(wanted)
+        if not any(word in listed for word in _WORDS[need])
+    ]
+    if pattern.sewing and "interfacing" in listed and "interfacing" not in wanted:
+        found.append(
+            Finding(
+                "notion_spare",
+                "note",
+                "the list of notions names interfacing, but no piece is interfaced.",
+                "Notions",
+                do="Take it off the list.",
+            )
+        )
+    return found
