@@ -1,0 +1,212 @@
+"""Laying the layers of a sewing scene: which way each piece lies, and what the picture shows of them.
+
+Every layer is moved rigidly, never bent. Two pieces opened out along a seam of several edges cannot both lie flat
+along all of it; they are laid along its straightest edge, and the picture is centred there.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from kit.geometry import Curve, Line, Motion, Path, Vector
+from kit.lesson.pattern import Pattern
+from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves, whole_outline, widths_of
+from kit.piece.piece import Piece, Side
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Scene
+from kit.sewing.walk import path_of
+
+SLIDE = 0.014
+Box = tuple[float, float, float, float]
+
+
+@dataclass
+class Placed:
+    """One layer where it lies: `motion` takes the draft of its half to the picture."""
+
+    layer: Layer
+    piece: Piece
+    side: Side
+    motion: Motion
+    outline: tuple[Curve, ...] = ()
+    flaps: list[tuple[Curve, ...]] = field(default_factory=list)
+    opened: set[str] = field(default_factory=set)
+
+    @property
+    def inside(self) -> float:
+        """+1 when the piece lies to the left of its edges as they run in the draft."""
+        return 1.0 if self.piece.outline.area > 0 else -1.0
+
+    def inward(self, path: Path) -> Vector:
+        """Into the piece, square to the middle of `path` (draft coordinates, run as named), in the picture."""
+        middle = path.at(path.length / 2)
+        step = path.normal_at(path.length / 2)
+        if not self.piece.outline.contains(middle + step * 2.0):
+            step = step * -1.0
+        return self.motion.vector(step)
+
+
+# ---- laying -----------------------------------------------------------------------------------------------
+
+
+def _sides(layer: Layer, piece: Piece) -> tuple[Side, ...]:
+    if layer.run.side is not None:
+        return (layer.run.side,)
+    return ("right",) if piece.fold else piece.sides
+
+
+def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
+    placed: list[Placed] = []
+    for layer in scene.layers:
+        piece = pattern.piece(layer.run.piece)
+        for side in _sides(layer, piece):
+            base = find(placed, layer.on, side) if layer.on is not None else None
+            if base is None or layer.on is None:
+                motion = flat_motion(piece, side, layer.up == "wrong")
+            elif layer.how == "flat":
+                motion = base.motion
+            else:
+                own, under = layer.run, layer.on
+                if layer.how == "open":
+                    own, under = straightest(own, pattern), straightest(under, pattern)
+                motion = _laid(layer, piece, own, under, base, pattern)
+                if layer.how == "open":
+                    base.opened.update(layer.on.edges)
+            new = Placed(layer, piece, side, motion)
+            if layer.how == "open" and base is not None:
+                new.opened.update(layer.run.edges)
+            placed.append(new)
+    for p in placed:
+        _outline(p)
+    return placed
+
+
+def straightest(run: Run, pattern: Pattern) -> Run:
+    """The run itself when it is nearly straight, else the one of its edges that is longest and straightest."""
+    path = path_of(pattern, run)
+    if len(run.edges) == 1 or path.start.distance(path.end) > path.length * 0.985:
+        return run
+
+    def worth(name: str) -> float:
+        edge = path_of(pattern, Run(run.piece, (name,)))
+        return edge.start.distance(edge.end) ** 3 / max(edge.length, 1e-6) ** 2
+
+    return replace(run, edges=(max(run.edges, key=worth),), start=None, end=None)
+
+
+def find(placed: list[Placed], run: Run, side: Side | None) -> Placed | None:
+    """The topmost layer of the run's piece, on the run's own side or else on `side`."""
+    wanted = run.side or side
+    same = [p for p in placed if p.piece.name == run.piece]
+    return next((p for p in reversed(same) if p.side == wanted), same[-1] if same else None)
+
+
+def half_motion(p: Placed, side: Side | None) -> Motion:
+    """The motion of one half: the other half of a piece on the fold is its mirror image."""
+    if p.piece.fold and side is not None and side != p.side:
+        return fold_mirror(p.piece).then(p.motion)
+    return p.motion
+
+
+def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: Pattern) -> Motion:
+    """The motion that lays `run` of the layer along the run `on` of `base`."""
+    own, under = path_of(pattern, run), path_of(pattern, on)
+    home = half_motion(base, on.side)
+    target = under.moved(home)
+    if own.start.distance(own.end) < 1.0 or target.start.distance(target.end) < 1.0:
+        return home
+    middle = target.at(target.length / 2)
+    into = target.normal_at(target.length / 2)
+    if not base.piece.outline.contains(home.inverse()(middle + into * 2.0)):
+        into = into * -1.0
+    best: tuple[float, Motion] | None = None
+    for flip in (False, True):
+        for a, b, turned in ((target.start, target.end, False), (target.end, target.start, True)):
+            motion = Motion.matching(own.start, own.end, a, b, flip)
+            side = 1.0 if piece.outline.contains(motion.inverse()(middle + into * 2.0)) else -1.0
+            if layer.how == "open":
+                side = -side
+            other = target.reversed() if turned else target
+            misfit = sum(
+                motion(own.at(own.length * s)).distance(other.at(other.length * s)) for s in (0.0, 0.25, 0.5, 0.75, 1.0)
+            )
+            usual = (flip != home.flips) == (layer.how == "open")
+            cost = misfit + (0.0 if usual else target.length * 0.3) + (0.0 if side > 0 else target.length * 10)
+            if best is None or cost < best[0]:
+                best = (cost, motion)
+    assert best is not None
+    return best[1]
+
+
+def _outline(p: Placed) -> None:
+    """The layer's outline and its turned edges: a hem folds on its stitch line, and an allowance pressed open, seen
+    from the wrong side, lies back on its own piece."""
+    widths = widths_of(p.piece)
+    turns = dict(p.layer.turn)
+    if p.layer.up == "wrong":
+        turns |= {name: widths[name] for name in p.opened if widths[name] > 0}
+    changes = dict.fromkeys(p.opened, 0.0) | dict.fromkeys(turns, 0.0)
+    line = layer_line(p.piece, changes)
+    p.outline = moved_curves(whole_outline(p.piece, line), p.motion)
+    for name, depth in turns.items():
+        inner = layer_line(p.piece, changes | {name: -depth}).edge(name)
+        outer = line.edge(name)
+        back = inner.reversed()
+        flap = (*outer.curves, Line(outer.end, back.start), *back.curves, Line(back.end, outer.start))
+        halves = [p.motion, fold_mirror(p.piece).then(p.motion)] if p.piece.fold else [p.motion]
+        p.flaps.extend(moved_curves(flap, motion) for motion in halves)
+
+
+def slide(placed: list[Placed], paths: dict[int, Path], extent: float) -> None:
+    """Each layer laid on another is slid a little inwards, so that the edges below show."""
+    for number, p in enumerate(placed):
+        if p.layer.on is None or p.layer.how == "open" or number == 0:
+            continue
+        by = p.inward(paths[id(p)]) * (extent * SLIDE)
+        shift = Motion.translation(by)
+        p.motion = p.motion.then(shift)
+        p.outline = moved_curves(p.outline, shift)
+        p.flaps = [moved_curves(flap, shift) for flap in p.flaps]
+
+
+# ---- the window -------------------------------------------------------------------------------------------
+
+
+def box_of(curves: tuple[Curve, ...]) -> Box:
+    boxes = [c.bounds() for c in curves]
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
+def area_of(box: Box) -> float:
+    return (box[2] - box[0]) * (box[3] - box[1])
+
+
+def grown(box: Box, by: float) -> Box:
+    return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)
+
+
+def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, Box]:
+    """What the picture shows, and the whole of the cloth."""
+    if not placed:
+        return (0.0, 0.0, 100.0, 60.0), (0.0, 0.0, 100.0, 60.0)
+    whole = box_of(tuple(c for p in placed for c in p.outline))
+    size = max(whole[2] - whole[0], whole[3] - whole[1])
+    whole = grown(whole, size * 0.05)
+    if scene.focus is None:
+        return whole, whole
+    p = find(placed, scene.focus, None)
+    if p is None:
+        return whole, whole
+    focus = straightest(scene.focus, pattern) if any(layer.how == "open" for layer in scene.layers) else scene.focus
+    run = path_of(pattern, focus).moved(half_motion(p, focus.side))
+    box = run.bounds()
+    long = max(box[2] - box[0], box[3] - box[1])
+    box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0))
+    wide, high = box[2] - box[0], box[3] - box[1]
+    if wide < high * 0.8:
+        box = (box[0] - (high * 0.8 - wide) / 2, box[1], box[2] + (high * 0.8 - wide) / 2, box[3])
+    elif high < wide * 0.55:
+        box = (box[0], box[1] - (wide * 0.55 - high) / 2, box[2], box[3] + (wide * 0.55 - high) / 2)
+    if area_of(box) > 0.7 * area_of(whole):
+        return whole, whole
+    return box, whole
