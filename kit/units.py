@@ -21,7 +21,7 @@ Style = Literal["draft", "allowance", "finished", "shop"]
 
 _TEXT = re.compile(
     r"""^\s*(?P<sign>[-\N{MINUS SIGN}])?\s*
-    (?:(?P<whole>\d+(?:[.,]\d+)?)(?:\s+|-|(?=[½¼¾⅛⅜⅝⅞]))?)?
+    (?:(?P<whole>\d+(?:[.,]\d+)?)(?:\s+|-|(?=[½¼¾⅛⅜⅝⅞])|(?![\d/])))?
     (?:(?P<num>\d+)\s*[/\N{FRACTION SLASH}]\s*(?P<den>\d+)|(?P<vulgar>[½¼¾⅛⅜⅝⅞]))?
     \s*(?P<unit>mm|cm|m|in\.?|inch|inches|yd|yards?|"|\N{DOUBLE PRIME}|\N{RIGHT DOUBLE QUOTATION MARK})?\s*$""",
     re.VERBOSE | re.IGNORECASE,

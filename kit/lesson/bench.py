@@ -15,7 +15,7 @@ from kit.lesson.corners import in_order, meeting
 from kit.lesson.pattern import Spot
 from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
-from kit.units import Length, show
+from kit.units import Length, length, show
 
 
 class BenchPiece:
@@ -101,6 +101,9 @@ class BenchPiece:
         `after` one that stays."""
         old = [self._edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
         order = list(self._edges)
+        if not self._edges and not old and not after:
+            self._first(lines)
+            return
         if (after and old) or (not after and not old):
             raise KitError(
                 f"it is not said what {', '.join(lines) or 'the new edge'} stands instead of.",
@@ -127,6 +130,20 @@ class BenchPiece:
             new.append((name, Edge(name, path)))
             self._drawn.add(name)
         self._edges = dict(entries[:at] + new + entries[at:])
+
+    def _first(self, lines: dict[str, PaperLine]) -> None:
+        """The first edges on fresh paper, turned to follow one another."""
+        for name in lines:
+            self._free(name)
+        for name, path in in_order([(name, line.path) for name, line in lines.items()], None, None):
+            self._edges[name] = Edge(name, path)
+            self._drawn.add(name)
+
+    def place(self, out: object, up: object) -> PaperPoint:
+        """A point measured from the corner of the paper (the centre line and the waistline of a block): this
+        far out to the side and this far up."""
+        across, above = length(out, f"{self._where}, out"), length(up, f"{self._where}, up")
+        return PaperPoint(self, Point(float(across), float(above)))
 
     def mark(self, **points: PaperPoint) -> None:
         """Mark and name points."""
@@ -177,11 +194,9 @@ class BenchPiece:
         for other, edge in self._edges.items():
             if other != name:
                 self._guides[prefix + other] = edge.path.mirrored(line)
-                self._drawn.add(prefix + other)
         for guide, guide_path in list(self._guides.items()):
             if not guide.startswith(prefix):
                 self._guides[prefix + guide] = guide_path.mirrored(line)
-                self._drawn.add(prefix + guide)
 
     def measure(self, **between: tuple[PaperPoint, PaperPoint] | PaperLine) -> None:
         """Write down measures by name: two points, or a line whose length it is. They can stand in the text

@@ -1,0 +1,55 @@
+"""Small lessons to work with, run outside a notebook."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from kit.blocks.bodice import bodice_block
+from kit.lesson.lesson import Lesson
+from kit.units import cm
+
+EXAMPLE = Path(__file__).resolve().parents[2] / "example_notebooks" / "tideline_wrap_top.ipynb"
+
+
+def run_notebook_code(path: Path) -> dict[str, Any]:
+    """The example's code cells run in this process, without a kernel."""
+    names: dict[str, Any] = {}
+    for cell in json.loads(path.read_text(encoding="utf-8"))["cells"]:
+        source = "".join(cell["source"])
+        if cell["cell_type"] == "code" and not source.startswith("panel("):
+            exec(compile(source, cell["id"], "exec"), names)
+    return names
+
+
+@pytest.fixture(scope="session")
+def tideline() -> Lesson:
+    lesson = run_notebook_code(EXAMPLE)["lesson"]
+    assert isinstance(lesson, Lesson)
+    lesson.reset()
+    return lesson
+
+
+@pytest.fixture
+def make_lesson(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[[], Lesson]:
+    """A small lesson: the block with its hem lowered, in a folder of its own."""
+    monkeypatch.chdir(tmp_path)
+
+    def make() -> Lesson:
+        lesson = Lesson("Short block", start=bodice_block, size="W4")
+        lesson.length("hem_drop", 8 * cm, least=2 * cm, most=18 * cm, why="length")
+
+        @lesson.step("Lower the hem")
+        def lower(front, hem_drop):
+            """Rule the hem {hem_drop} below the waist."""
+            front.draw(hem=front.waist.parallel(hem_drop, "down"), instead_of=front.hip)
+            front.join(front.side, front.hem)
+            front.join(front.hem, front.centre)
+
+        return lesson
+
+    return make
