@@ -69,7 +69,7 @@ def plain(error: Exception) -> str:
 def step(record: StepRecord, system: System) -> str:
     """A drafting step: title, words with their numbers, picture."""
     from kit.picture.draft import step_drawing
-    from kit.prose.words import fill_words
+    from kit.prose import fill_words
 
     words = fill_words(record.text, record.values, system)
     return _titled(record.title, _paragraphs(words) + picture(step_drawing(record, system), STEP_WIDTH))
@@ -78,7 +78,7 @@ def step(record: StepRecord, system: System) -> str:
 def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
     """A sewing step: title, the teacher's words, each operation's sentences and pictures."""
     from kit.picture.sewing import scene_drawing
-    from kit.prose.words import fill_words, sentences
+    from kit.prose import fill_words, sentences
 
     body = _paragraphs(fill_words(record.text, record.values, system))
     for operation in record.operations:

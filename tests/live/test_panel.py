@@ -149,6 +149,7 @@ def test_a_draft_that_fails_is_told_and_the_last_good_picture_stays(make_lesson:
     assert "19 cm" in shown.message.value
     assert "Traceback" not in shown.message.value
     assert shown.picture.value == fragments.dimmed(good)
+    assert "opacity:.35" in shown.picture.value
     assert lesson.values["hem_drop"] == 190.0, "the value moved to is kept"
     shown.rows["hem_drop"].slider.value = 5
     assert shown.message.value == ""
@@ -280,7 +281,7 @@ def test_a_draft_being_written_is_shown_with_what_is_open(make_lesson: LessonMak
 
     assert "over" in shown.message.value
     assert 'data-name="front.over"' in shown.picture.value
-    assert "opacity" not in shown.picture.value
+    assert "opacity:.35" not in shown.picture.value
 
 
 def test_panel_wants_a_lesson() -> None:
