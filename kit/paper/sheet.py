@@ -1,19 +1,17 @@
 """All paper pieces of a pattern on one sheet at full scale.
 
-Pieces are laid by their bounding boxes, 10 mm apart, each upright or turned a quarter. A box goes to the
-highest free place, then the leftmost. Several sheet widths and orders are tried, and the layout that takes
-the fewest home-printer pages wins; no chance is involved, so the same pattern gives the same sheet. A piece
-cut on the fold stays half, with its fold line.
+Pieces lie 10 mm apart, each as drafted or turned by quarters, fitted into each other's bends. Several sheet
+widths and orders are tried, and the layout that takes the fewest home-printer pages wins; no chance is
+involved, so the same pattern gives the same sheet. A piece cut on the fold stays half, with its fold line.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from io import BytesIO
-from itertools import permutations
 from pathlib import Path as FilePath
 from typing import Any
 
@@ -25,11 +23,12 @@ from kit.atomic import write_atomically
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.lesson.pattern import Pattern
+from kit.paper.nest import SQUARE, Spot, lying, nest
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.pdf_pen import MM, Ink, draw, new_canvas, set_ink, text_width, write
-from kit.paper.plan import grid, plan_pages
-from kit.picture.drawing import Item, Label, Stroke
-from kit.picture.piece_sheet import moved, piece_items
+from kit.paper.plan import plan_pages
+from kit.picture.drawing import Item, Stroke
+from kit.picture.piece_sheet import piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 
@@ -37,13 +36,13 @@ GAP = 10.0
 EDGE = 5.0
 _STRIP = 121.6  # head of the sheet: a 4 in square between two margins of 10 mm
 _STRIP_WIDTH = 221.6
-_TRIED = 16  # layouts whose pages are counted exactly
+_PLACED = 340  # pieces laid in all tries together, about 0.6 ms each
 
 
 @dataclass(frozen=True)
 class Placement:
-    """A piece on the sheet: `motion` takes the piece's own millimetres to those of the sheet (a shift and at
-    most a quarter turn); `items` is its drawing and `corners` its cut line as points, both in the piece's own."""
+    """A piece on the sheet: `motion` takes the piece's own millimetres to those of the sheet (a turn by
+    quarters and a slide); `items` is its drawing and `corners` its cut line as points, both in the piece's own."""
 
     piece: Piece
     motion: Motion
@@ -74,27 +73,6 @@ class Sheet:
         return tuple(placement.ink for placement in self.placements)
 
 
-@dataclass(frozen=True)
-class _Box:
-    """A piece's bounding box: where it starts in the piece's own mm, its size as it lies, its quarter `turn`
-    (1 counterclockwise, -1 clockwise) and the angle of the piece's `text` in radians."""
-
-    left: float
-    bottom: float
-    width: float
-    height: float
-    turn: int = 0
-    text: float = 0.0
-
-    @property
-    def quarter(self) -> _Box:
-        """Turned a quarter, the way that keeps the piece's text readable."""
-        return replace(self, width=self.height, height=self.width, turn=-1 if self.text > 1e-9 else 1)
-
-
-_Spot = tuple[float, float]
-
-
 def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float = GAP, limit: float = A0.width) -> Sheet:
     """Lay the paper pieces of `pattern` on one sheet at most `limit` mm wide (wider only when a piece is) so
     that all `papers` together take the fewest pages. Raises `KitError` for a pattern without pieces."""
@@ -106,40 +84,25 @@ def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float =
         )
     drawn = [_drawn(piece, pattern) for piece in pattern.pieces]
     inks = [_ink(items, corners) for items, corners in drawn]
-    boxes = []
-    for ink, (items, _) in zip(inks, drawn, strict=True):
-        left, bottom, right, top = ink.bounds
-        boxes.append(_Box(left, bottom, right - left, top - bottom, text=_text_angle(items)))
-
-    layouts: dict[tuple[Any, ...], tuple[float, float, list[_Box], list[_Spot]]] = {}
-    for width in _widths(boxes, papers, limit):
-        for order, turned in _orders(boxes):
-            laid = _lay(turned, order, width - 2 * EDGE, gap)
-            if laid is None:
-                continue
-            spots, chosen = laid
-            reach = max(x + box.width for (x, _), box in zip(spots, chosen, strict=True)) + 2 * EDGE
-            depth = max(y + box.height for (_, y), box in zip(spots, chosen, strict=True)) + 2 * EDGE
-            layouts.setdefault(tuple(spots) + tuple(box.turn for box in chosen), (reach, depth, chosen, spots))
-
-    roughly = sorted(layouts.values(), key=lambda each: (_rough_pages(each, papers), each[0] * each[1], each[0]))
     best: tuple[float, float, float] | None = None
-    found: Sheet | None = None
-    for width, height, chosen, spots in roughly[:_TRIED]:
-        placements = tuple(
-            Placement(piece, _motion(box, spot, height), items, corners)
-            for piece, (items, corners), box, spot in zip(pattern.pieces, drawn, chosen, spots, strict=True)
-        )
-        moved = [
-            affinity.affine_transform(ink, _matrix(placement.motion))
-            for ink, placement in zip(inks, placements, strict=True)
-        ]
-        pages = sum(len(plan_pages(moved, width, height, paper).tiles) for paper in papers)
+    found: tuple[float, float, tuple[Spot, ...]] | None = None
+    for spots in _layouts(inks, papers, gap, limit):
+        moved = [affinity.affine_transform(ink, _matrix(_turn(spot))) for ink, spot in zip(inks, spots, strict=True)]
+        boxes = shapely.bounds(moved)
+        width, height = float(boxes[:, 2].max()) + EDGE, EDGE - float(boxes[:, 1].min())
+        lifted = [affinity.translate(ink, 0.0, height) for ink in moved]
+        pages = sum(len(plan_pages(lifted, width, height, paper).tiles) for paper in papers)
         worth = (pages, width * height, width)
         if best is None or worth < best:
-            best, found = worth, Sheet(placements, width, height)
-    assert found is not None
-    return found
+            best, found = worth, (width, height, spots)
+    assert found is not None  # the widest sheet tried takes every piece
+    width, height, spots = found
+    lift = Motion(dy=height)
+    placements = tuple(
+        Placement(piece, _turn(spot).then(lift), items, corners)
+        for piece, (items, corners), spot in zip(pattern.pieces, drawn, spots, strict=True)
+    )
+    return Sheet(placements, width, height)
 
 
 def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
@@ -147,7 +110,11 @@ def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
     target = BytesIO()
     canvas = new_canvas(target, laid.width, laid.height, _title(pattern))
     for placement in laid.placements:
-        draw(canvas, moved(placement.items, placement.motion))
+        canvas.saveState()
+        a, b, d, e, x, y = _matrix(placement.motion)
+        canvas.transform(a, d, b, e, x * MM, y * MM)
+        draw(canvas, placement.items)
+        canvas.restoreState()
     canvas.showPage()
     canvas.save()
     return target.getvalue()
@@ -234,106 +201,46 @@ def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
     return shapely.union(shapely.make_valid(area), shapely.MultiLineString(lines)) if lines else area
 
 
-def _widths(boxes: Sequence[_Box], papers: Sequence[Paper], limit: float) -> list[float]:
-    """Sheet widths worth trying: whole pages of each paper, both ways, as far as `limit`."""
-    least = max(min(box.width, box.height) for box in boxes) + 2 * EDGE
-    found = {max(least, limit)}
+def _layouts(inks: Sequence[Any], papers: Sequence[Paper], gap: float, limit: float) -> Iterator[tuple[Spot, ...]]:
+    """Different ways to lay the pieces, the likeliest good ones first; fewer are tried the more pieces there are."""
+    turns = [[lying(ink, quarters, gap) for quarters in range(4)] for ink in inks]
+    places = range(len(inks))
+    areas = [ink.area for ink in inks]
+    longest = [max(way.squares.shape[0] for way in ways) for ways in turns]
+    orders = (
+        sorted(places, key=lambda place: (-areas[place], place)),
+        sorted(places, key=lambda place: (-longest[place], -areas[place], place)),
+    )
+    policies = ((0, 2), (1, 3), (0, 1, 2, 3))
+    least = max(min(way.squares.shape[1] for way in ways) for ways in turns) * SQUARE
+    tries = [
+        (order, policy, width) for order in orders for policy in policies for width in _widths(least, papers, limit)
+    ]
+    seen = set()
+    # The last width takes every piece when it may turn freely, so there is always a layout.
+    for order, policy, width in [*tries[: max(6, _PLACED // len(inks))], (orders[0], policies[2], max(least, limit))]:
+        spots = nest([[ways[quarters] for quarters in policy] for ways in turns], order, width)
+        if spots is not None and spots not in seen:
+            seen.add(spots)
+            yield spots
+
+
+def _widths(least: float, papers: Sequence[Paper], limit: float) -> list[float]:
+    """Sheet widths worth trying, widest first: whole pages of each paper, both ways, as far as `limit`."""
+    found = {max(least, limit - limit % SQUARE)}
     for paper in papers:
         for held in (paper, paper.turned):
             columns = 1
             while (width := columns * held.step[0] + held.overlap) <= limit:
                 if width >= least:
-                    found.add(width)
+                    found.add(width - width % SQUARE)
                 columns += 1
-    return sorted(found)
+    return sorted(found, reverse=True)
 
 
-def _orders(boxes: Sequence[_Box]) -> Iterator[tuple[tuple[int, ...], list[list[_Box]]]]:
-    """Orders to lay the boxes in, each with the ways every box may be turned."""
-    upright = [[box if box.height >= box.width else box.quarter] for box in boxes]
-    lying = [[box if box.width >= box.height else box.quarter] for box in boxes]
-    either = [[box, box.quarter] for box in boxes]
-    drafted = [[box] for box in boxes]
-    places = range(len(boxes))
-    if len(boxes) <= 4:
-        orders = list(permutations(places))
-    else:
-        orders = [
-            tuple(sorted(places, key=lambda i: (-max(boxes[i].width, boxes[i].height), i))),
-            tuple(sorted(places, key=lambda i: (-boxes[i].width * boxes[i].height, i))),
-            tuple(sorted(places, key=lambda i: (-min(boxes[i].width, boxes[i].height), i))),
-        ]
-    for order in orders:
-        for ways in (drafted, upright, lying, either):
-            yield order, ways
-
-
-def _lay(
-    ways: Sequence[Sequence[_Box]], order: Sequence[int], width: float, gap: float
-) -> tuple[list[_Spot], list[_Box]] | None:
-    """Lay the boxes in `order` as high, then as far left, as they go within `width`. Gives the (x, y) of each
-    box's top left corner, y counted downward, and the box as turned; None when one does not fit."""
-    spots: list[_Spot] = [(0.0, 0.0)] * len(ways)
-    chosen: list[_Box] = [each[0] for each in ways]
-    sky: list[tuple[float, float, float]] = [(0.0, width + gap, 0.0)]  # from x, to x, depth reached
-    for place in order:
-        best: tuple[float, float, float, _Box] | None = None
-        for box in ways[place]:
-            for start, _, _ in sky:
-                end = start + box.width + gap
-                if end > width + gap + 1e-6:
-                    continue
-                depth = max(low for left, right, low in sky if left < end - 1e-9 and right > start + 1e-9)
-                if best is None or (depth + box.height, depth, start) < best[:3]:
-                    best = (depth + box.height, depth, start, box)
-        if best is None:
-            return None
-        _, depth, start, box = best
-        spots[place], chosen[place] = (start, depth), box
-        end, low = start + box.width + gap, depth + box.height + gap
-        rest = []
-        for left, right, reached in sky:
-            if left < start:
-                rest.append((left, min(right, start), reached))
-            if right > end:
-                rest.append((max(left, end), right, reached))
-        sky = sorted([*(part for part in rest if part[1] - part[0] > 1e-9), (start, end, low)])
-    return spots, chosen
-
-
-def _rough_pages(layout: tuple[float, float, list[_Box], list[_Spot]], papers: Sequence[Paper]) -> int:
-    """Pages touched by the bounding boxes, over all papers."""
-    width, height, boxes, spots = layout
-    total = 0
-    for paper in papers:
-        counts = []
-        for held in (paper, paper.turned):
-            rows, columns = grid(width, height, held)
-            across, down = held.step
-            touched = set()
-            for (x, y), box in zip(spots, boxes, strict=True):
-                x, y = x + EDGE, y + EDGE
-                for row in range(min(rows - 1, int(y / down)), min(rows - 1, int((y + box.height) / down)) + 1):
-                    for column in range(
-                        min(columns - 1, int(x / across)), min(columns - 1, int((x + box.width) / across)) + 1
-                    ):
-                        touched.add((row, column))
-            counts.append(len(touched))
-        total += min(counts)
-    return total
-
-
-def _motion(box: _Box, spot: _Spot, height: float) -> Motion:
-    left, bottom = spot[0] + EDGE, height - EDGE - spot[1] - box.height
-    if box.turn == 0:
-        return Motion(dx=left - box.left, dy=bottom - box.bottom)
-    if box.turn > 0:  # (x, y) to (-y, x): the box's top becomes its left side
-        return Motion(0.0, 1.0, False, left + box.bottom + box.width, bottom - box.left)
-    return Motion(0.0, -1.0, False, left - box.bottom, bottom + box.left + box.height)
-
-
-def _text_angle(items: Sequence[Item]) -> float:
-    return next((item.angle for item in items if isinstance(item, Label) and item.role == "title"), 0.0)
+def _turn(spot: Spot) -> Motion:
+    cos, sin = ((1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0))[spot.quarters]
+    return Motion(cos, sin, False, spot.dx, spot.dy)
 
 
 def _matrix(motion: Motion) -> list[float]:
