@@ -366,8 +366,10 @@ class BenchPiece:
         self._edges = {name: Edge(name, source._edges[name].path, said=source._edges[name].said) for name in names}
         tail = Path.of(Line(run.end, outer.end))
         head = Path.of(Line(outer.start, run.start))
-        for name, path in ((ends[1], tail), ("outer", outer.reversed()), (ends[0], head)):
-            self._edges[name] = Edge(name, path)
+        drawn_in = 0.0 if ends[1] in on_fold else float(want)
+        self._edges[ends[1]] = Edge(ends[1], tail, drawn_in=drawn_in)
+        self._edges["outer"] = Edge("outer", outer.reversed())
+        self._edges[ends[0]] = Edge(ends[0], head)
         self._points, self._guides = {}, {}
         self._drawn.update(self._edges)
         self.note(size, middle, outer.at(outer.nearest(middle)))

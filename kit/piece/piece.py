@@ -21,12 +21,14 @@ Side = Literal["left", "right"]
 @dataclass(frozen=True)
 class Edge:
     """One named edge of a piece: its stitch-line `path` and the `allowance` outside it in mm (None: not yet
-    declared; 0 on a fold or an edge cut on the line). `said` is how people say it ("side seam")."""
+    declared; 0 on a fold or an edge cut on the line). `said` is how people say it ("side seam"). `drawn_in` is how
+    far in mm the edge's outer end was moved on purpose, as at the shoulder of a facing drawn short."""
 
     name: str
     path: Path
     allowance: float | None = None
     said: str = ""
+    drawn_in: float = 0.0
 
     @property
     def label(self) -> str:

@@ -17,6 +17,7 @@ from kit.units import both
 
 TOLERANCE = 0.5  # mm along the stitch line
 TRUE_ANGLE = 3.0  # degrees
+FACING_ANGLE = 10.0  # degrees; a facing's outer edge is drawn short on purpose, which tilts its ends
 
 
 def seam_lengths(pattern: Pattern) -> list[Finding]:
@@ -82,7 +83,7 @@ def _eased_wrong(pattern: Pattern, record: SewRecord, operation: Seam, total: fl
 
 def corners(pattern: Pattern) -> list[Finding]:
     """Ends of seams where the edges beside them do not run on smoothly: the two corner angles should add up
-    to a straight angle (common practice, no source). Seams of one run to one run only; ends at a fold, and
+    to a straight angle (common practice, no source), within 3 degrees, 10 between facings. Seams of one run to one run only; ends at a fold, and
     ends whose neighbouring edges are sewn to each other, are left out."""
     sewn = {
         frozenset(((x.piece, i), (y.piece, j)))
@@ -93,6 +94,13 @@ def corners(pattern: Pattern) -> list[Finding]:
         for i in x.edges
         for j in y.edges
     }
+    facings = {
+        run.piece
+        for record in pattern.sewing
+        for operation in record.operations
+        if isinstance(operation, AttachFacing)
+        for run in operation.a
+    }
     found: dict[tuple[object, ...], Finding] = {}
     for record in pattern.sewing:
         for operation in record.operations:
@@ -102,14 +110,21 @@ def corners(pattern: Pattern) -> list[Finding]:
                 if len(operation.a) != len(operation.b) or a.start is not None or b.start is not None:
                     continue
                 try:
-                    found |= _corners_of(pattern, record, a, b, sewn)
+                    limit = FACING_ANGLE if {a.piece, b.piece} <= facings else TRUE_ANGLE
+                    found |= _corners_of(pattern, record, a, b, sewn, limit)
                 except KitError:
                     continue  # told by the sewing order or the outlines
     return list(found.values())
 
 
+def _turned(piece: Piece, run: Run) -> float:
+    """Degrees by which drawing in turned the edges of a run."""
+    edges = [piece.edge(name) for name in run.edges]
+    return sum(math.degrees(math.atan2(edge.drawn_in, edge.path.length)) for edge in edges)
+
+
 def _corners_of(
-    pattern: Pattern, record: SewRecord, a: Run, b: Run, sewn: set[frozenset[tuple[str, str]]]
+    pattern: Pattern, record: SewRecord, a: Run, b: Run, sewn: set[frozenset[tuple[str, str]]], limit: float
 ) -> dict[tuple[object, ...], Finding]:
     one, other = pattern.piece(a.piece), pattern.piece(b.piece)
     opposed = runs_opposed(pattern, a, b)
@@ -125,7 +140,8 @@ def _corners_of(
         if frozenset(((a.piece, beside), (b.piece, beside_other))) in sewn:
             continue
         off = abs(math.degrees(angle + angle_other) - 180.0)
-        if off > TRUE_ANGLE:
+        # An edge drawn in on purpose (a facing's shoulder) is turned by that much, and pulls straight when worn.
+        if off > TRUE_ANGLE + _turned(one, a) + _turned(other, b):
             key = (a.piece, b.piece, beside, beside_other)
             found[key] = Finding(
                 "corner_not_true",
