@@ -115,6 +115,17 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
                     piece=piece.name,
                 )
             )
+        if piece.cut.interfacing % max(1, piece.cut.count):
+            found.append(
+                Finding(
+                    "interfacing_count",
+                    "error",
+                    f"{piece.cut.count} are cut of cloth, but {piece.cut.interfacing} of interfacing.",
+                    piece.title,
+                    do=f"Cut interfacing for each: interfacing={piece.cut.count}.",
+                    piece=piece.name,
+                )
+            )
     for strip in pattern.strips:
         made, count = strip.name in state.made, state.count(strip.name)
         if not made or count < strip.count:

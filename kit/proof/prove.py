@@ -5,6 +5,8 @@ from __future__ import annotations
 from kit.lesson.pattern import Pattern
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.finding import Finding
+from kit.proof.marks import notches as notch_pairs
+from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.seams import corners, seam_lengths
 from kit.proof.texts import notions, placeholders
@@ -26,6 +28,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
         found += raw_edges(pattern, state)
         found += allowances(pattern)
         found += used(pattern, state)
+        found += openings(pattern) + notch_pairs(pattern)
         found += notions(pattern)
         if not broken:
             found += corners(pattern)

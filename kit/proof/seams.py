@@ -83,8 +83,8 @@ def _eased_wrong(pattern: Pattern, record: SewRecord, operation: Seam, total: fl
 
 def corners(pattern: Pattern) -> list[Finding]:
     """Ends of seams where the edges beside them do not run on smoothly: the two corner angles should add up
-    to a straight angle (common practice, no source), within 3 degrees, 10 between facings. Seams of one run to one run only; ends at a fold, and
-    ends whose neighbouring edges are sewn to each other, are left out."""
+    to a straight angle (common practice, no source), within 3 degrees, 10 between facings. Seams of one run
+    to one run only; ends at a fold, and ends whose neighbouring edges are sewn to each other, are left out."""
     sewn = {
         frozenset(((x.piece, i), (y.piece, j)))
         for record in pattern.sewing

@@ -82,6 +82,9 @@ def step_alt(step: StepRecord, system: System = "cm", language: str = "en") -> s
     """What a drafting step's picture shows: its pieces, what is new, what was taken away, the measures."""
     names = [phrase("piece", language, piece=title_said(piece.title)) for piece in step.pieces]
     found = [say("alt.draft", {"pieces": listed(names, language)}, language)] if names else []
+    if step.strips:
+        strips = [title_said(strip.title) for strip in step.strips]
+        found.append(say("alt.draft_strips", {"strips": listed(strips, language)}, language))
     labels = {(piece.name, edge.name): edge_said(edge, language) for piece in step.pieces for edge in piece.edges}
 
     def lines(records: tuple[tuple[str, str, object], ...]) -> str:

@@ -30,7 +30,7 @@ from kit.sewing.operations import (
     Understitch,
 )
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
-from kit.sewing.walk import along, run_length, sides_of, spans
+from kit.sewing.walk import along, follows, run_length, sides_of
 from kit.units import Length, both, length
 
 Runs = Run | Sequence[Run]
@@ -136,6 +136,7 @@ class Make:
                 press=self._press(press, first + second, where),
                 finish=_word(finish, FINISHES, "finish", where),
                 opening=self._opening(opening, first, second, where),
+                mark=_mark_label(opening),
                 ease=_size(ease, f"{where}, ease"),
             )
         )
@@ -314,7 +315,7 @@ class Make:
 
         def gather(value: object) -> None:
             if isinstance(value, Run):
-                spans(self._cut, value)  # refuses edges that do not follow one another, here and now
+                follows(self._cut, value)
                 found.append(value)
             elif isinstance(value, list | tuple):
                 for inner in value:
@@ -402,10 +403,8 @@ class Make:
 
     def _spot(self, to: object, at: object, where: str) -> tuple[Run, float, str]:
         if isinstance(to, Place):
-            if not to.edge:
-                raise KitError(f"the mark '{to.mark.label}' lies on no edge.", where=where, do="Mark it on an edge.")
-            run = Run(to.piece, (to.edge,), to.side)
-            return run, float(to.start), "mark"
+            edge, distance = self._mark_on_edge(to, where)
+            return Run(to.piece, (edge,), to.side), distance, "mark"
         if not isinstance(to, Run):
             (run,) = self._runs((to,), where)[:1]
         else:
@@ -426,6 +425,19 @@ class Make:
             )
         return run, min(place, size), "along"
 
+    def _mark_on_edge(self, place: Place, where: str) -> tuple[str, float]:
+        """(edge, mm along it) of a mark; a point drawn on the piece counts where it lies on an edge."""
+        if place.edge:
+            return place.edge, float(place.start)
+        point = place.mark.point
+        if point is not None:
+            for edge in self._cut.piece(place.piece).edges:
+                if edge.path.distance_to(point) <= 1.0:
+                    return edge.name, float(edge.path.nearest(point))
+        raise KitError(
+            f"the mark '{place.mark.label}' lies on no edge.", where=where, do="Mark it on an edge, or name the edge."
+        )
+
     def _piece(self, given: object, where: str) -> str:
         if isinstance(given, PieceHandle):
             return piece_of(given)[0].name
@@ -435,6 +447,12 @@ class Make:
         if isinstance(given, StripHandle):
             return given.name
         raise KitError(f"{given!r} is not a strip.", where=where, do="Name a strip, such as tie.")
+
+
+def _mark_label(opening: object) -> str:
+    if isinstance(opening, Place):
+        return opening.mark.label
+    return opening.label if isinstance(opening, Mark) else ""
 
 
 def _word(given: object, known: Sequence[str], name: str, where: str) -> str:

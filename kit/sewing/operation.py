@@ -114,12 +114,12 @@ class Operation:
         raise NotImplementedError
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        """One scene for each stage worth showing."""
+        """One scene for each stage worth showing; none where there is nothing to draw."""
         raise NotImplementedError
 
     def scene(self, pattern: Cut) -> Scene:
         """The last stage: what the operation leaves."""
-        return self.scenes(pattern)[-1]
+        return next(reversed(self.scenes(pattern)), Scene(layers=()))
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         """What speaks against doing this now."""

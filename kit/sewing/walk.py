@@ -123,6 +123,13 @@ def spans(pattern: Cut, run: Run, start: float | None = None, end: float | None 
     return tuple(found)
 
 
+def follows(pattern: Cut, run: Run) -> None:
+    """Raises `KitError` when the run's edges do not follow one another or its part lies beyond them."""
+    _oriented(pattern.piece(run.piece), run)
+    if run.end is not None:
+        reach(pattern, run)
+
+
 def path_of(pattern: Cut, run: Run) -> Path:
     """The run's stitch line in the piece's own draft coordinates, walked in the order named."""
     piece = pattern.piece(run.piece)

@@ -49,7 +49,7 @@ FRONT_FACING = polygon(
     "front_facing",
     [(80, 200), (130, 195), (-90, -150), (-150, -150), (-150, -60)],
     {"shoulder": 10, "outer": 6, "hem": 20, "wrap_edge": 10, "wrap_neck": 10},
-    cut=CutPlan(count=2, mirrored=True, interfacing=1),
+    cut=CutPlan(count=2, mirrored=True, interfacing=2),
 )
 BACK_FACING = polygon(
     "back_facing",

@@ -30,7 +30,7 @@ def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> 
                     piece=name,
                 )
             )
-        if state.fused.count(name) >= max(1, piece.cut.interfacing):
+        if state.fused.count(name) >= max(1, piece.cut.interfacing // max(1, piece.cut.count)):
             found.append(
                 Trouble(
                     "fused_twice",
@@ -187,10 +187,10 @@ class AttachFacing(Seam):
         keys += ["grade"] if self.grade else []
         keys += ["clip"] if self.clip else []
         keys += ["turn"]
-        ease = {1: self._ease()}
+        between = {1: self._match(pattern) + self._ease()}
         found: list[Sentence] = []
         for number, key in enumerate(keys):
-            found += [*ease.get(number, ()), Sentence(f"attach_facing.{key}", values)]
+            found += [*between.get(number, ()), Sentence(f"attach_facing.{key}", values)]
         return (*found, *both_sides(pattern, self.b))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:

@@ -197,4 +197,4 @@ class TryOn(Operation):
         for name in self.uses.pieces:
             piece = pattern.piece(name)
             found.append(Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="right"))
-        return (Scene(layers=tuple(found)),)
+        return (Scene(layers=tuple(found)),) if found else ()

@@ -55,6 +55,20 @@ class Seam(Operation):
             return Sentence(f"pin_{faces}", self._place())
         return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
 
+    def _match(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """What is matched when the two are pinned: only what is there."""
+        seams = len(self.a) > 1 or len(self.b) > 1
+        notched = all(
+            any(notch.edge in run.edges for run in runs for notch in pattern.piece(run.piece).notches)
+            for runs in (self.a, self.b)
+        )
+        key = {
+            (True, True): "match_seams_and_notches",
+            (True, False): "match_seams",
+            (False, True): "match_notches",
+        }.get((seams, notched), "")
+        return (Sentence(key, {}),) if key else ()
+
     def _ease(self) -> tuple[Sentence, ...]:
         return (Sentence("ease", {"ease": (self.ease, "length")}),) if self.ease > 0 else ()
 
@@ -88,8 +102,8 @@ def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble
 @dataclass(frozen=True, kw_only=True)
 class PlainSeam(Seam):
     """One row `allowance` from the edge, right sides together (ISO 4916 1.01.01, from memory). `opening`
-    (mm along `a`) stays unsewn; its edges are turned in and stitched. `finish` overcasts the raw edges of the
-    allowances: "none" leaves them."""
+    (mm along `a`, marked on the pattern as `mark`) stays unsewn; its edges are turned in and stitched. `finish`
+    overcasts the raw edges of the allowances: "none" leaves them."""
 
     kind: ClassVar[str] = "plain_seam"
     seam_class: ClassVar[str] = "1.01.01"
@@ -99,6 +113,7 @@ class PlainSeam(Seam):
     allowance: float
     finish: str = "zigzag"
     opening: tuple[float, float] | None = None
+    mark: str = ""
 
     def _openings(self, pattern: Cut) -> tuple[tuple[Run, float, float], ...]:
         """(run, start, end) of the opening on each of the two runs."""
@@ -127,13 +142,15 @@ class PlainSeam(Seam):
         return taken(self.runs(), self.allowance)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        found = [self._pin("right"), *self._ease()]
+        found = [self._pin("right"), *self._match(pattern), *self._ease()]
         sew = {"allowance": (self.allowance, "allowance")}
         if self.opening is None:
             found.append(Sentence("plain_seam.sew", sew))
         else:
             start, end = self.opening
-            if start < 0.5:
+            if self.mark:
+                key = "plain_seam.sew_to_marks"
+            elif start < 0.5:
                 key = "plain_seam.sew_open_start"
             elif end > run_length(pattern, self.a[0]) - 0.5:
                 key = "plain_seam.sew_open_end"
@@ -148,6 +165,7 @@ class PlainSeam(Seam):
                         "to": (end, "length"),
                         "size": (end - start, "length"),
                         "edge": (self.a, "edge"),
+                        "mark": (self.mark, "text"),
                     },
                 )
             )
@@ -239,6 +257,7 @@ class FrenchSeam(Seam):
         }
         return (
             self._pin("wrong"),
+            *self._match(pattern),
             *self._ease(),
             Sentence("french_seam.first", rows),
             Sentence("french_seam.trim_narrow" if self.first > self.second - 1.0 else "french_seam.trim", rows),

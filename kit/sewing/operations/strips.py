@@ -277,6 +277,19 @@ class BeltLoop(Operation):
         number = len(sides_of(pattern, self.seam))
         found = list(_attach_trouble(state, pattern, self.name, number))
         found += _beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
+        strip = pattern.strip(self.name)
+        left = strip.length - 2 * self.ends
+        if strip.finished_length and abs(left - strip.finished_length) > 0.5:
+            found.append(
+                Trouble(
+                    "strip_length",
+                    f"cut {both(strip.length)} long with {both(self.ends, style='allowance')} turned under at each end "
+                    f"it comes out {both(left)} long, not {both(strip.finished_length)}.",
+                    strip.title,
+                    "Change the cut length, the turned ends or the finished length.",
+                    amount=abs(left - strip.finished_length),
+                )
+            )
         if not state.is_closed(pattern, self.seam):
             found.append(
                 Trouble(

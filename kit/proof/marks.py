@@ -1,0 +1,121 @@
+"""Notches and opening marks: does each meet its partner when the seam is laid together."""
+
+from __future__ import annotations
+
+from kit.errors import KitError
+from kit.lesson.pattern import Pattern, SewRecord
+from kit.proof.finding import Finding
+from kit.sewing.operations import PlainSeam, Seam
+from kit.sewing.run import Run
+from kit.sewing.walk import along, run_length, runs_opposed
+from kit.units import both
+
+TOLERANCE = 0.5  # mm along the stitch line
+
+
+def notches(pattern: Pattern) -> list[Finding]:
+    """Notches of one run without a partner on the other, walked along the seam; an eased seam may shift them
+    by its ease."""
+    found: dict[tuple[str, str, float], Finding] = {}
+    for record in pattern.sewing:
+        for operation in record.operations:
+            if not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
+                continue
+            for a, b in zip(operation.a, operation.b, strict=True):
+                try:
+                    found |= _unmatched(pattern, record, a, b, operation.ease)
+                except KitError:
+                    continue  # told by the sewing order
+    return list(found.values())
+
+
+def _places(pattern: Pattern, run: Run, opposed: bool = False) -> list[tuple[float, str]]:
+    piece = pattern.piece(run.piece)
+    size = run_length(pattern, run)
+    places = [
+        (along(pattern, run, notch.edge, notch.distance), notch.edge)
+        for notch in piece.notches
+        if notch.edge in run.edges
+    ]
+    return [(size - at if opposed else at, edge) for at, edge in places if -TOLERANCE <= at <= size + TOLERANCE]
+
+
+def _unmatched(
+    pattern: Pattern, record: SewRecord, a: Run, b: Run, ease: float
+) -> dict[tuple[str, str, float], Finding]:
+    found: dict[tuple[str, str, float], Finding] = {}
+    first = _places(pattern, a)
+    second = _places(pattern, b, runs_opposed(pattern, a, b))
+    for run, other, mine, theirs in ((a, b, first, second), (b, a, second, first)):
+        for at, edge in mine:
+            off = min((abs(at - place) for place, _ in theirs), default=None)
+            if off is not None and off <= TOLERANCE + ease:
+                continue
+            piece = pattern.piece(run.piece)
+            by = "has no partner there" if off is None else f"misses its partner there by {both(off)}"
+            found[(run.piece, edge, round(at, 1))] = Finding(
+                "notch_unmatched",
+                "warning",
+                f"the notch {both(at)} along the {run.said} is sewn to the {other.said} and {by}.",
+                f"{piece.title}, step '{record.title}'",
+                amount=off,
+                do="Put both notches at the same distance along the seam.",
+                step=record.key,
+                piece=run.piece,
+                edge=edge,
+            )
+    return found
+
+
+def openings(pattern: Pattern) -> list[Finding]:
+    """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
+    found: list[Finding] = []
+    left_open: set[tuple[str, str]] = set()
+    for record in pattern.sewing:
+        for operation in record.operations:
+            if not isinstance(operation, PlainSeam) or operation.opening is None:
+                continue
+            try:
+                for closing in operation.closes(pattern):
+                    if closing.how != "hemmed":
+                        continue
+                    span = closing.span
+                    piece = pattern.piece(span.piece)
+                    for mark in piece.marks:
+                        if mark.kind != "opening" or mark.edge != span.edge:
+                            continue
+                        left_open.add((piece.name, mark.name))
+                        off = max(abs(mark.start - span.start), abs(mark.end - span.end))
+                        if off > TOLERANCE:
+                            found.append(
+                                Finding(
+                                    "opening_moved",
+                                    "error",
+                                    f"the {mark.label} is marked from {both(mark.start)} to {both(mark.end)} along the "
+                                    f"{piece.edge(span.edge).label}, but sewing leaves {both(span.start)} to "
+                                    f"{both(span.end)} open.",
+                                    f"{piece.title}, step '{record.title}'",
+                                    amount=off,
+                                    do="Mark both sides of the seam at the same place.",
+                                    step=record.key,
+                                    piece=piece.name,
+                                    edge=span.edge,
+                                )
+                            )
+            except KitError:
+                continue  # told by the sewing order
+    for piece in pattern.pieces:
+        for mark in piece.marks:
+            if mark.kind == "opening" and (piece.name, mark.name) not in left_open:
+                found.append(
+                    Finding(
+                        "opening_sewn_shut",
+                        "warning",
+                        f"the {mark.label} is marked on it, but no seam leaves it open.",
+                        piece.title,
+                        do="Name the mark in the seam: opening=....",
+                        piece=piece.name,
+                        edge=mark.edge,
+                    )
+                )
+    return found
