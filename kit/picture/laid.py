@@ -150,11 +150,23 @@ def _outline(p: Placed) -> None:
     p.outline = moved_curves(whole_outline(p.piece, line), p.motion)
     for name, depth in turns.items():
         inner = layer_line(p.piece, changes | {name: -depth}).edge(name)
-        outer = line.edge(name)
+        outer = _as_wide(line.edge(name), inner)
         back = inner.reversed()
         flap = (*outer.curves, Line(outer.end, back.start), *back.curves, Line(back.end, outer.start))
         halves = [p.motion, fold_mirror(p.piece).then(p.motion)] if p.piece.fold else [p.motion]
         p.flaps.extend(moved_curves(flap, motion) for motion in halves)
+
+
+def _as_wide(outer: Path, inner: Path) -> Path:
+    """`outer` carried on straight at its ends as far as `inner` reaches."""
+    curves = list(outer.curves)
+    after = (inner.end - outer.end).dot(outer.end_tangent)
+    before = (outer.start - inner.start).dot(outer.start_tangent)
+    if after > 0.05:
+        curves.append(Line(outer.end, outer.end + outer.end_tangent * after))
+    if before > 0.05:
+        curves.insert(0, Line(outer.start - outer.start_tangent * before, outer.start))
+    return Path(tuple(curves))
 
 
 def slide(placed: list[Placed], paths: dict[int, Path], extent: float) -> None:
