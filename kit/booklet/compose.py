@@ -51,7 +51,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
     Raises `KitError` when a piece cannot be drawn with its allowances."""
     pattern = given.pattern
     order = flow(pattern, notebook, folder)
-    texts = _texts(pattern, order.drafting, order.sewing, (*order.opening, *order.closing))
+    texts = _texts(pattern, (order.drafting, order.sewing, order.closing), order.opening)
     info = pattern.lesson
     return Booklet(
         title=f"{info.title} – instruction booklet",
@@ -59,7 +59,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
         edition=info.edition,
         cover=_cover(pattern, findings),
         opening=order.opening,
-        cautions=(*(f"{c.title}. {c.text}" for c in cautions(pattern)), *info.cautions),
+        cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
         terms=tuple((term.term, term.meaning) for term in terms(texts)),
         reading=READING,
         size_table=size_table(given),
@@ -114,16 +114,16 @@ def _cards(pattern: Pattern) -> tuple[PieceCard, ...]:
             piece.number,
             piece.title,
             tuple(cut_sentence(cut) for cut in cuts if cut.number == piece.number and cut.how != "strip"),
-            picture(piece_drawing(piece, pattern, pattern.lesson.units), f"piece-{piece.number}", 270, 250),
+            picture(piece_drawing(piece, pattern, pattern.lesson.units), f"piece-{piece.number}", 178, 150),
         )
         for piece in sorted(pattern.pieces, key=lambda piece: piece.number)
     )
 
 
-def _texts(pattern: Pattern, drafting: Part, sewing: Part, words: Iterable[Words]) -> list[str]:
+def _texts(pattern: Pattern, parts: Iterable[Part], words: Iterable[Words]) -> list[str]:
     """Every text a reader meets, to look for words that want explaining."""
     found = [str(block.html) for block in words]
-    for part in (drafting, sewing):
+    for part in parts:
         for block in part.blocks:
             if isinstance(block, Words):
                 found.append(str(block.html))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 from nbconvert.exporters.exporter import Exporter
 from nbformat import NotebookNode
@@ -14,9 +14,10 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.render import to_html, to_pdf
 from kit.booklet.run_notebook import run_notebook
 from kit.proof import prove
+from kit.units import System
 
 
-class BookletExporter(Exporter):  # type: ignore[misc]
+class BookletExporter(Exporter):
     """Runs the notebook afresh and prints its lesson as a booklet, for the size and values saved beside it.
 
     Options: `--BookletExporter.size=W4`, `--BookletExporter.units=inch`, `--BookletExporter.timeout=120`.
@@ -32,7 +33,7 @@ class BookletExporter(Exporter):  # type: ignore[misc]
     def _file_extension_default(self) -> str:
         return ".pdf"
 
-    def from_notebook_node(
+    def from_notebook_node(  # type: ignore[override]
         self, nb: NotebookNode, resources: dict[str, Any] | None = None, **kw: Any
     ) -> tuple[bytes, dict[str, Any]]:
         """The booklet of `nb` as PDF bytes. Raises `KitError` in plain words for what cannot be built."""
@@ -44,7 +45,7 @@ class BookletExporter(Exporter):  # type: ignore[misc]
             folder,
             name=f"{metadata.get('name') or 'notebook'}.ipynb",
             size=self.size or None,
-            units=self.units or None,
+            units=cast(System, self.units) if self.units else None,
             timeout=self.timeout,
             progress=self.log.info,
         )

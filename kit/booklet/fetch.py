@@ -81,7 +81,7 @@ class LessonFolder:
         return f"data:{_PICTURES[path.suffix.lower()]};base64,{base64.b64encode(path.read_bytes()).decode('ascii')}"
 
 
-class Fetcher(URLFetcher):  # type: ignore[misc]
+class Fetcher(URLFetcher):
     """WeasyPrint's reader for one booklet: data: addresses, the lesson's folder, the kit's own fonts."""
 
     def __init__(self, lesson: LessonFolder, fonts: dict[str, Path] | None = None) -> None:

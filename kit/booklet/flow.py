@@ -17,14 +17,18 @@ from kit.booklet.tables import number, said
 from kit.booklet.words import to_html
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.draft import step_drawing
+from kit.picture.drawing import Drawing
 from kit.picture.sewing import scene_drawing
-from kit.prose import fill_words, operation_alt, sentences, step_alt
+from kit.picture.svg_pen import bounds_of
+from kit.prose import fill_words, scene_alt, sentences, step_alt
+from kit.sewing.operation import Operation as SewingOperation
 
 PRIVATE = "notes-to-self"
 _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
-# Picture sizes in CSS px (1/96 in): beside the text, and one of several stages in a row under it.
+# Picture sizes in CSS px (1/96 in): beside the text, across the page under it, one of several in a row under it.
 _BESIDE = (360.0, 305.0)
+_ACROSS = (608.0, 300.0)
 _STAGE = (290.0, 270.0)
 
 
@@ -35,7 +39,7 @@ class Flow:
     opening: tuple[Words, ...]
     drafting: Part
     sewing: Part
-    closing: tuple[Words, ...]
+    closing: Part
 
 
 @dataclass(frozen=True)
@@ -75,7 +79,7 @@ def flow(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder) -> Flow
         opening=words(items[:heading]),
         drafting=_part("Drafting", drafting, write),
         sewing=_part("Sewing", sewing, write),
-        closing=words(items[last + 1 :]) if last >= 0 else (),
+        closing=_part("To finish", items[last + 1 :] if last >= 0 else [], write),
     )
 
 
@@ -159,13 +163,15 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
 
     def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
         drawing = step_drawing(record, system)
+        across = _is_wide(drawing)
         return DraftStep(
             count,
             record.key,
             record.title,
             to_html(fill_words(record.text, record.values, system), folder),
             _numbers(record, pattern),
-            picture(drawing, f"draft{count}", *_BESIDE, alt=step_alt(record, system)),
+            picture(drawing, f"draft{count}", *(_ACROSS if across else _BESIDE), alt=step_alt(record, system)),
+            across,
         )
 
     def sew_step(record: SewRecord, count: int, pattern: Pattern, folder: LessonFolder) -> SewStep:
@@ -178,16 +184,21 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
     return write
 
 
-def _operation(operation: object, name: str, pattern: Pattern) -> Operation:
+def _operation(operation: SewingOperation, name: str, pattern: Pattern) -> Operation:
     system = pattern.lesson.units
-    scenes = operation.scenes(pattern)  # type: ignore[attr-defined]
-    size = _BESIDE if len(scenes) == 1 else _STAGE
-    alt = operation_alt(pattern, operation, system)
+    drawn = [(scene, scene_drawing(scene, pattern, system)) for scene in operation.scenes(pattern)]
+    drawn = [(scene, drawing) for scene, drawing in drawn if drawing.items]
+    size = _BESIDE if len(drawn) == 1 else _STAGE
     pictures = []
-    for i, scene in enumerate(scenes):
-        said_alt = alt if len(scenes) == 1 else f"Stage {i + 1} of {len(scenes)}. {alt}"
-        pictures.append(picture(scene_drawing(scene, pattern, system), f"{name}-{i}", *size, alt=said_alt))
+    for i, (scene, drawing) in enumerate(drawn):
+        caption = f"{i + 1} of {len(drawn)}" if len(drawn) > 1 else ""
+        pictures.append(picture(drawing, f"{name}-{i}", *size, caption, scene_alt(pattern, scene, system)))
     return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures))
+
+
+def _is_wide(drawing: Drawing) -> bool:
+    left, bottom, right, top = bounds_of(drawing)
+    return right - left > 1.45 * (top - bottom)
 
 
 def _numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:

@@ -99,7 +99,7 @@ def send(namespace: Mapping[str, Any], size: str | None, units: System | None) -
         answer = work(find_lesson(namespace), size, units)
     except KitError as error:
         answer = error
-    publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})  # type: ignore[no-untyped-call]
+    publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})
 
 
 def receive(text: str) -> Handover:

@@ -54,7 +54,8 @@ class Words:
 
 @dataclass(frozen=True)
 class DraftStep:
-    """A numbered drafting step: its text with live numbers, its `numbers` (label, text), its picture."""
+    """A numbered drafting step: its text with live numbers, its `numbers` (label, text), its picture, which
+    goes `across` the page when it is wide."""
 
     number: int
     key: str
@@ -62,6 +63,7 @@ class DraftStep:
     text: Markup
     numbers: tuple[tuple[str, str], ...]
     picture: Picture
+    across: bool = False
 
 
 @dataclass(frozen=True)
@@ -101,6 +103,7 @@ class Cloth:
     words: str
     lengths: Table | None
     notions: tuple[str, ...]
+    tools: tuple[str, ...] = ()
     note: str = ""
 
 
@@ -113,7 +116,7 @@ class Booklet:
     edition: str
     cover: Cover
     opening: tuple[Words, ...]
-    cautions: tuple[str, ...]
+    cautions: tuple[tuple[str, str], ...]
     terms: tuple[tuple[str, str], ...]
     reading: tuple[str, ...]
     size_table: Table | None
@@ -127,6 +130,6 @@ class Booklet:
     legend: Picture | None
     drafting: Part
     sewing: Part
-    closing: tuple[Words, ...]
+    closing: Part
     printing: tuple[str, ...]
     left_out: tuple[str, ...] = field(default=())

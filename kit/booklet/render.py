@@ -72,9 +72,6 @@ def _font_faces() -> str:
 
 def _contents(book: Booklet) -> list[tuple[str, str]]:
     entries = [("sizes", "Sizes and finished measurements"), ("cloth", "Cloth and notions"), ("pieces", "Pieces")]
-    entries += [
-        (name, part.title) for name, part in (("drafting", book.drafting), ("sewing", book.sewing)) if part.blocks
-    ]
-    if book.closing:
-        entries.append(("closing", "From your teacher"))
+    parts = (("drafting", book.drafting), ("sewing", book.sewing), ("closing", book.closing))
+    entries += [(name, part.title) for name, part in parts if part.blocks]
     return [*entries, ("printing", "Printing the pattern pages")]

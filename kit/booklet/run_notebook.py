@@ -164,7 +164,7 @@ def cell_title(source: str) -> str:
 # ---- the kernel -------------------------------------------------------------------------------------------
 
 
-class _CellKernelClient(AsyncKernelClient):  # type: ignore[misc]
+class _CellKernelClient(AsyncKernelClient):
     """A kernel client whose execute requests carry the running cell's id the way JupyterLab sends it."""
 
     cell_id = ""
@@ -231,7 +231,7 @@ class _Client(NotebookClient):
 
     def _start(self, cell: NotebookNode, cell_index: int) -> None:
         self.at = cell_index
-        if self.kc is not None:
+        if isinstance(self.kc, _CellKernelClient):
             self.kc.cell_id = cell.get("id", "")
         if self._progress is not None and cell.cell_type == "code" and cell_index < len(self.nb.cells) - 1:
             self._progress(f"{place(self.nb, cell_index)}")

@@ -9,6 +9,7 @@ from kit.cloth.need import need
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Cloth as ClothName
+from kit.prose import notions, tools
 from kit.units import System, both, show
 
 _CLOTH = {"main": "Main cloth", "interfacing": "Interfacing", "lining": "Lining"}
@@ -77,8 +78,8 @@ def finished_table(given: Handover) -> Table | None:
     titles = [title for title, _ in pattern.finished]
     sizes = [row.name for row in given.chart]
     if pattern.body.name not in sizes:
-        rows = tuple((title, both(value, system, "finished")) for title, value in pattern.finished)
-        return Table("Finished measurements", ("Garment", "Finished"), rows)
+        plain = tuple((title, both(value, system, "finished")) for title, value in pattern.finished)
+        return Table("Finished measurements", ("Garment", "Finished"), plain)
     rows = tuple(
         (
             title,
@@ -147,7 +148,14 @@ def cloth(pattern: Pattern) -> Cloth:
         "rounded up as cloth is sold. A careful lay may need less; cloth that shrinks, has a nap or a pattern to "
         "match needs more."
     )
-    return Cloth(info.cloth, table, info.notions, note if table else "")
+    return Cloth(info.cloth, table, _notions(pattern), tuple(tools(pattern)), note if table else "")
+
+
+def _notions(pattern: Pattern) -> tuple[str, ...]:
+    """The lesson's own notions, then what its operations use up and the lesson does not name."""
+    own = pattern.lesson.notions
+    named = " ".join(own).lower()
+    return (*own, *(need for need in notions(pattern) if need.split()[-1].lower() not in named))
 
 
 def cut_sentence(cut: Cut) -> str:

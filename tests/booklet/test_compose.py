@@ -65,7 +65,8 @@ def test_words_and_steps_keep_the_order_of_the_notebook(book: Booklet) -> None:
     numbers = [block.number for block in book.sewing.blocks if isinstance(block, SewStep)]
     assert numbers == [1, 2, 3, 4]
     assert "Why <em>we</em> like it." in book.opening[-1].html
-    assert "Wash it once." in book.closing[0].html
+    assert book.closing.title == "Wearing it"
+    assert "Wash it once." in str(book.closing.blocks[0].html)
 
 
 def test_notes_to_self_stay_out(book: Booklet) -> None:
