@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from kit.errors import KitError
 from kit.geometry.curve import Bounds, Curve, too_tight
 from kit.geometry.motion import Motion
 from kit.geometry.point import TOLERANCE, Point, Vector, place
+from kit.geometry.roots import cubic_roots, quadratic_roots
 
 Power = tuple[float, float, float, float, float, float, float, float]
 
@@ -28,11 +30,13 @@ _GAUSS = (
 
 def hobby_handle(theta: float, phi: float) -> float:
     """Hobby's velocity over 3: the handle's share of the chord at the end where the curve makes `theta` with
-    the chord, `phi` at the other end (radians, same sign when the curve stays on one side)."""
+    the chord, `phi` at the other end (radians, same sign when the curve stays on one side); 4 at most, as it grows
+    without bound where both ends point backwards."""
     st, sp, ct, cp = math.sin(theta), math.sin(phi), math.cos(theta), math.cos(phi)
     root5 = math.sqrt(5.0)
     top = 2.0 + math.sqrt(2.0) * (st - sp / 16.0) * (sp - st / 16.0) * (ct - cp)
-    return top / (3.0 * (1.0 + 0.5 * (root5 - 1.0) * ct + 0.5 * (3.0 - root5) * cp))
+    under = 3.0 * (1.0 + 0.5 * (root5 - 1.0) * ct + 0.5 * (3.0 - root5) * cp)
+    return min(4.0, top / max(under, 1e-9))
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +49,7 @@ class Cubic(Curve):
     end: Point
     _power: Power | None = field(default=None, init=False, repr=False, compare=False)
     _length: float | None = field(default=None, init=False, repr=False, compare=False)
+    _slow: tuple[float, ...] | None = field(default=None, init=False, repr=False, compare=False)
 
     @classmethod
     def square(
@@ -189,7 +194,25 @@ class Cubic(Curve):
                 return left + right
             return refine(a, mid, left, depth - 1) + refine(mid, b, right, depth - 1)
 
-        return refine(t0, t1, self._quadrature(t0, t1), 24)
+        stops = [t0, *(t for t in self._slow_spots() if t0 < t < t1), t1]
+        return math.fsum(refine(a, b, self._quadrature(a, b), 24) for a, b in pairwise(stops))
+
+    def _slow_spots(self) -> tuple[float, ...]:
+        """Parameters, in order, where the speed has a deep minimum: at a cusp or close to one the length and
+        the curvature change abruptly there."""
+        known = self._slow
+        if known is None:
+            ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+            roots = cubic_roots(
+                18 * (ax * ax + ay * ay),
+                18 * (ax * bx + ay * by),
+                4 * (bx * bx + by * by) + 6 * (ax * cx + ay * cy),
+                2 * (bx * cx + by * cy),
+            )
+            usual = self.start.distance(self.c1) + self.c1.distance(self.c2) + self.c2.distance(self.end)
+            known = tuple(sorted({t for t in roots if 0.0 < t < 1.0 and math.hypot(*self._velocity(t)) < 0.3 * usual}))
+            object.__setattr__(self, "_slow", known)
+        return known
 
     def t_at(self, distance: float) -> float:
         d, length = self.on(distance), self.length
@@ -335,24 +358,31 @@ class Cubic(Curve):
 
     # ---- parallels ----------------------------------------------------------------------------------------
 
-    def tightest(self, left: bool) -> tuple[float, float]:
-        """(t, curvature) where the curve bends most to the left (or right); curvature in 1/mm, at least 0."""
-        sign, n = (1.0 if left else -1.0), 32
-        values = [sign * self.curvature(i / n) for i in range(n + 1)]
-        i = max(range(n + 1), key=values.__getitem__)
-        low, high = max(0.0, (i - 1) / n), min(1.0, (i + 1) / n)
+    def tightest(self, left: bool, enough: float = 0.0) -> tuple[float, float]:
+        """(t, curvature) where the curve bends most to the left (or right); curvature in 1/mm, at least 0.
+        Only a bend of `enough` or more need be pinned down exactly."""
+        sign, n = (1.0 if left else -1.0), 24
+        bends = [sign * self.curvature(i / n) for i in range(n + 1)]
+        first = max(range(n + 1), key=bends.__getitem__)
+        best_t, best = first / n, bends[first]
+        # Near a cusp the curve turns within a moment, which may fall between two looks; it is slow there.
+        windows = [(t - 1e-3, t + 1e-3) for t in self._slow_spots()]
+        if best >= enough:
+            windows.append(((first - 1) / n, (first + 1) / n))
         golden = (math.sqrt(5.0) - 1) / 2
-        for _ in range(30):
-            a, b = high - golden * (high - low), low + golden * (high - low)
-            if sign * self.curvature(a) > sign * self.curvature(b):
-                high = b
-            else:
-                low = a
-        t = (low + high) / 2
-        best = sign * self.curvature(t)
-        if values[i] > best:
-            t, best = i / n, values[i]
-        return t, max(0.0, best)
+        for low, high in windows:
+            low, high = max(0.0, low), min(1.0, high)
+            for _ in range(30):
+                a, b = high - golden * (high - low), low + golden * (high - low)
+                if sign * self.curvature(a) > sign * self.curvature(b):
+                    high = b
+                else:
+                    low = a
+            t = (low + high) / 2
+            bend = sign * self.curvature(t)
+            if bend > best:
+                best_t, best = t, bend
+        return best_t, max(0.0, best)
 
     def parallel(self, distance: float) -> tuple[Cubic, ...]:
         d = float(distance)
@@ -360,11 +390,9 @@ class Cubic(Curve):
             return (self,)
         if self.length < 1e-9:
             raise KitError("a line without length has no parallel.", where=place(self.start), do="Move one end.")
-        rough = max((self.curvature(i / 8) * (1 if d > 0 else -1) for i in range(9)), default=0.0)
-        if abs(d) * rough > 0.2 or rough > 0.002:
-            t, most = self.tightest(d > 0)
-            if abs(d) * most >= 1.0 - 1e-9:
-                raise too_tight(d, 1 / most, self.point(t))
+        t, most = self.tightest(d > 0, 0.3 / abs(d))
+        if abs(d) * most >= 1.0 - 1e-9:
+            raise too_tight(d, 1 / most, self.point(t))
         found: list[Cubic] = []
         self._fit_parallel(d, 0.0, 1.0, found, 12)
         return tuple(found)
@@ -412,14 +440,3 @@ def _extent(first: float, last: float, a: float, b: float, c: float, d: float) -
             value = ((a * t + b) * t + c) * t + d
             low, high = min(low, value), max(high, value)
     return low, high
-
-
-def quadratic_roots(a: float, b: float, c: float) -> tuple[float, ...]:
-    """Real roots of a t2 + b t + c, stable when `a` is small."""
-    if abs(a) < 1e-14 * max(abs(b), abs(c), 1e-300):
-        return (-c / b,) if b else ()
-    spread = b * b - 4 * a * c
-    if spread < 0.0:
-        return ()
-    q = -(b + math.copysign(math.sqrt(spread), b)) / 2
-    return (q / a, c / q) if q else (0.0,)

@@ -9,10 +9,11 @@ from __future__ import annotations
 import math
 
 from kit.geometry.arc import Arc
-from kit.geometry.cubic import Cubic, quadratic_roots
+from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve
 from kit.geometry.line import Line
 from kit.geometry.point import Point, Vector
+from kit.geometry.roots import cubic_roots
 
 Meeting = tuple[Point, float, float]
 """The point, its parameter on the first curve, its parameter on the second."""
@@ -145,42 +146,6 @@ def _arc_arc(a: Arc, b: Arc) -> list[Meeting]:
         if t is not None and s is not None:
             found.append((p, t, s))
     return found
-
-
-def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
-    """Real roots of a t3 + b t2 + c t + d (trigonometric form for three, Cardano for one), polished."""
-    size = max(abs(a), abs(b), abs(c), abs(d))
-    if size == 0.0:
-        return ()
-    if abs(a) < 1e-10 * size:
-        roots: tuple[float, ...] = quadratic_roots(b, c, d)
-    else:
-        shift = b / (3 * a)
-        p = c / a - 3 * shift * shift
-        q = 2 * shift**3 - shift * c / a + d / a
-        spread = (q / 2) ** 2 + (p / 3) ** 3
-        if spread > 0:
-            root = math.sqrt(spread)
-            big = -q / 2 - math.copysign(root, q)
-            first = math.copysign(abs(big) ** (1 / 3), big)
-            roots = (first - p / (3 * first) - shift,) if first else (-shift,)
-            if spread < 1e-12 * (q / 2) ** 2:
-                roots += (-first - shift,)  # a double root may have been lost to rounding; polishing decides
-        elif p == 0.0:
-            roots = (-shift,)
-        else:
-            m = 2 * math.sqrt(-p / 3)
-            angle = math.acos(max(-1.0, min(1.0, 3 * q / (p * m)))) / 3
-            roots = tuple(m * math.cos(angle - 2 * math.pi * k / 3) - shift for k in range(3))
-    polished = []
-    for t in roots:
-        for _ in range(3):
-            slope = (3 * a * t + 2 * b) * t + c
-            if abs(slope) < 1e-12 * size:
-                break
-            t -= (((a * t + b) * t + c) * t + d) / slope
-        polished.append(t)
-    return tuple(polished)
 
 
 def _line_cubic(a: Line, b: Curve) -> list[Meeting]:

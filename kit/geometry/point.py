@@ -167,4 +167,4 @@ RIGHT = Vector(1.0, 0.0)
 
 def say(value: float) -> str:
     """A distance in mm as messages write it, in both systems."""
-    return both(value)
+    return both(value) if math.isfinite(value) else "a distance that is not a number"
