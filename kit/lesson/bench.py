@@ -239,6 +239,12 @@ class BenchPiece:
             edge = self._edges[self._edge_name(name)]
             size = distance(value, f"{self._where}, allowance on {name}")
             self._edges[name] = replace(edge, allowance=float(size))
+            middle = edge.path.length / 2
+            normal = edge.path.normal_at(middle)
+            outward = normal * -1.0 if self.inside_is_left() else normal
+            at = edge.path.at(middle)
+            if size > 0:
+                self._spot(f"{name}_allowance", float(size), at, at + outward * float(size), None)
 
     def say(self, **names: str) -> None:
         """How people say the names of edges."""
@@ -275,16 +281,14 @@ class BenchPiece:
 
     def grain(self, along: PaperLine | None = None) -> None:
         """Draw the grainline, straight up the paper or parallel to a straight line, inside the piece."""
-        self._state = replace(self._state, grain=None, source="grain")
-        piece = self.freeze()
-        centre = piece.outline.label_point()
+        centre = self.freeze().outline.label_point()
         direction = (along.path.end - along.path.start).unit() if along is not None else DIRECTIONS["up"]
         ray = Path.of(Line(centre - direction * FAR, centre + direction * FAR))
         hits = [p for e in self._edges.values() for p in ray.crossings(e.path)]
         above = min((p for p in hits if (p - centre).dot(direction) > 0), key=centre.distance, default=centre)
         below = min((p for p in hits if (p - centre).dot(direction) < 0), key=centre.distance, default=centre)
         grain = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88))
-        self._state = replace(self._state, grain=grain, source="")
+        self._state = replace(self._state, grain=grain)
 
     def notch(self, edge: str, at: object, *, double: bool = False, name: str = "") -> None:
         """A notch this far along an edge: single, or double for the back (common practice, no source)."""
@@ -372,6 +376,7 @@ class BenchPiece:
         self._edges[ends[0]] = Edge(ends[0], head)
         self._points, self._guides = {}, {}
         self._drawn.update(self._edges)
+        self._state = replace(self._state, source=source.piece_name)
         self.note(size, middle, outer.at(outer.nearest(middle)))
         if want.name and want > 0:
             self._spot(

@@ -22,7 +22,7 @@ def shell() -> Any | None:
         return None
     from IPython.core.getipython import get_ipython
 
-    return get_ipython()  # type: ignore[no-untyped-call]
+    return get_ipython()
 
 
 def running_cell() -> tuple[str, int]:

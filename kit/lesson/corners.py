@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from itertools import pairwise, product
 
 from kit.errors import KitError
@@ -15,7 +16,7 @@ def in_order(lines: list[tuple[str, Path]], before: Path | None, after: Path | N
     """New edges, in their order around the piece, each turned so that the gaps between them and to the edges
     `before` and `after` are smallest."""
 
-    def gaps(paths: tuple[Path, ...]) -> float:
+    def gaps(paths: Iterable[Path]) -> float:
         run = [*([before] if before else []), *paths, *([after] if after else [])]
         return sum(a.end.distance(b.start) for a, b in pairwise(run))
 

@@ -9,7 +9,7 @@ from typing import Any, Literal
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.piece.piece import Piece, Strip
+from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.units import System
 
 
@@ -68,7 +68,8 @@ class Spot:
 class StepRecord:
     """One worked drafting step. `text` is the teacher's words with placeholders; `values` the numbers they
     stand for (name, value, kind). `pieces` are the touched pieces after the step; `new` and `removed` list
-    (piece name, edge or guide name, path); `spots` the measures to dimension."""
+    (piece name, edge or guide name, path); `spots` the measures to dimension. `new_notches` and `new_marks` are
+    what was marked, and `allowed` names the pieces that were given allowances."""
 
     key: str
     title: str
@@ -82,7 +83,9 @@ class StepRecord:
     new_points: tuple[tuple[str, str, Point], ...]
     spots: tuple[Spot, ...]
     strips: tuple[Strip, ...] = ()
-    changes: tuple[str, ...] = ()
+    new_notches: tuple[tuple[str, Notch], ...] = ()
+    new_marks: tuple[tuple[str, Mark], ...] = ()
+    allowed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -158,6 +158,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         new += fresh
         removed += gone
         points += marks
+    after = [piece.freeze() for piece in bench.values()]
     for name, strip in strips.items():
         table.strips[name] = strip.freeze()
     made_strips = tuple(table.strips[name] for name in strips)
@@ -174,7 +175,18 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         new_points=tuple(points),
         spots=_labelled(spots, table),
         strips=made_strips,
+        new_notches=tuple((p.name, n) for p in after for n in p.notches if n not in _was(before, p).notches),
+        new_marks=tuple((p.name, m) for p in after for m in p.marks if m not in _was(before, p).marks),
+        allowed=tuple(p.name for p in after if _allowances(p) - _allowances(_was(before, p))),
     )
+
+
+def _was(before: dict[str, Piece], piece: Piece) -> Piece:
+    return before.get(piece.name, Piece(piece.name, piece.title, ()))
+
+
+def _allowances(piece: Piece) -> set[tuple[str, float]]:
+    return {(e.name, e.allowance) for e in piece.edges if e.allowance is not None and e.name != piece.fold}
 
 
 def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
@@ -188,7 +200,7 @@ def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
 
 def _text_values(entry: Entry, table: _Table, spots: tuple[Spot, ...]) -> tuple[tuple[str, float, str], ...]:
     """The numbers a step's words may name: its own arguments and what it measured."""
-    found = {spot.name: (spot.name, spot.value, spot.kind) for spot in spots}
+    found: dict[str, tuple[str, float, str]] = {spot.name: (spot.name, spot.value, spot.kind) for spot in spots}
     for name in entry.uses:
         if table.has_number(name):
             found[name] = (name, float(table.number(name)), table.kind(name))

@@ -7,7 +7,7 @@ x = 0 for bodice pieces.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Literal
 
@@ -88,7 +88,8 @@ class CutPlan:
 @dataclass(frozen=True)
 class Piece:
     """A pattern piece: `name` (as in code), `title` (as printed), `number` on the pattern, `edges` in order
-    around the outline, `points` named on the paper, `guides` (construction lines such as the waistline)."""
+    around the outline, `points` named on the paper, `guides` (construction lines such as the waistline).
+    `source` is the piece it was traced from, if any."""
 
     name: str
     title: str
@@ -100,7 +101,7 @@ class Piece:
     marks: tuple[Mark, ...] = ()
     points: tuple[tuple[str, Point], ...] = ()
     guides: tuple[tuple[str, Path], ...] = ()
-    source: str = field(default="", compare=False)
+    source: str = ""
 
     @cached_property
     def outline(self) -> Outline:
