@@ -16,7 +16,9 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import Any
 
+import numpy as np
 import pikepdf
+import shapely
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.lesson.pattern import Pattern
@@ -28,6 +30,7 @@ from kit.paper.sheet import Sheet, edition_line, finish
 
 RING = 3.5
 _GLUE = 0.92
+_ASIDE = (0.0, -0.04, 0.04, -0.08, 0.08, -0.12, 0.12, -0.16, 0.16)
 _MARK = Ink(0.25, 0.15)
 
 
@@ -52,17 +55,22 @@ def plan(laid: Sheet, paper: Paper) -> PagePlan:
     return plan_pages(laid.ink, laid.width, laid.height, paper)
 
 
-def joints(pages: PagePlan) -> tuple[Joint, ...]:
-    """The borders shared by two printed pages, numbered in page order, two marks on each."""
+def joints(laid: Sheet, pages: PagePlan) -> tuple[Joint, ...]:
+    """The borders shared by two printed pages, numbered in page order, two marks on each: near the quarters of
+    the border, moved aside where lines or text of a piece would run through them."""
+    written = shapely.GeometryCollection([placement.written for placement in laid.placements])
+    shapely.prepare(written)
     found = []
     for number, (before, after) in enumerate(pages.borders, 1):
-        if before.row == after.row:
-            low, high = before.bottom, before.top
-            marks = tuple((after.left, low + (high - low) * share) for share in (0.75, 0.25))
-        else:
-            low, high = before.left, before.right
-            marks = tuple((low + (high - low) * share, after.top) for share in (0.25, 0.75))
-        found.append(Joint(number, before, after, marks))
+        upright = before.row == after.row
+        low, high = (before.bottom, before.top) if upright else (before.left, before.right)
+        marks = []
+        for quarter in (0.75, 0.25) if upright else (0.25, 0.75):
+            along = [low + (high - low) * (quarter + aside) for aside in _ASIDE]
+            places = [(after.left, each) if upright else (each, after.top) for each in along]
+            room = np.minimum(shapely.distance(shapely.points(places), written), RING + 5.0)
+            marks.append(places[int(room.argmax())])
+        found.append(Joint(number, before, after, tuple(marks)))
     return tuple(found)
 
 
@@ -78,7 +86,7 @@ def tile(content: bytes, laid: Sheet, pattern: Pattern, paper: Paper) -> bytes:
     """
     pages = plan(laid, paper)
     held = pages.paper
-    links = joints(pages)
+    links = joints(laid, pages)
     total = len(pages.tiles) + 1
     target = BytesIO()
     canvas = new_canvas(
@@ -142,10 +150,10 @@ def _furniture(
     rule(canvas, left, bottom, right, bottom, plain)
     if before:
         rule(canvas, left, bottom - 4, left, top + 4, trim)
-        _scissors(canvas, left, bottom + 22, math.pi / 2)
+        _scissors(canvas, left, (bottom + top) / 2, math.pi / 2)
     if above:
         rule(canvas, left - 4, top, right + 4, top, trim)
-        _scissors(canvas, left + 30, top, 0.0)
+        _scissors(canvas, (left + right) / 2, top, 0.0)
 
     if after:
         across = right - paper.overlap / 2 + 0.9
@@ -186,13 +194,13 @@ def _furniture(
 
 
 def _scissors(canvas: Canvas, x: float, y: float, angle: float) -> None:
-    shift = 1.6
+    shift = 2.25
     write(
         canvas,
         "\N{BLACK SCISSORS}",
         x + shift * math.sin(angle),
         y - shift * math.cos(angle),
-        3.0,
+        4.5,
         grey=0.25,
         angle=angle,
     )

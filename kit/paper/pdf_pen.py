@@ -177,6 +177,13 @@ def text_width(text: str, size: float, *, bold: bool = False) -> float:
     return float(pdfmetrics.stringWidth(text, fonts()[bold], size * MM / _CAP)) / MM
 
 
+def label_size(label: Label) -> tuple[float, float]:
+    """Width and height in mm of a label as this pen writes it."""
+    size, bold, _ = LETTERS[label.role]
+    size = label.size or size
+    return text_width(label.text, size * _CAP, bold=bold), size
+
+
 def wrap(text: str, size: float, width: float, *, bold: bool = False) -> list[str]:
     """`text` broken into lines of at most `width` mm at a capital height of `size` mm."""
     return [str(line) for line in simpleSplit(text, fonts()[bold], size * MM / _CAP, width * MM)]

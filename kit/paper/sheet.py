@@ -25,9 +25,9 @@ from kit.geometry import Motion, Point
 from kit.lesson.pattern import Pattern
 from kit.paper.nest import SQUARE, Spot, lying, nest
 from kit.paper.papers import A0, A4, LETTER, Paper
-from kit.paper.pdf_pen import MM, Ink, draw, new_canvas, set_ink, text_width, write
+from kit.paper.pdf_pen import MM, Ink, draw, label_size, new_canvas, set_ink, text_width, write
 from kit.paper.plan import plan_pages
-from kit.picture.drawing import Item, Stroke
+from kit.picture.drawing import Item, Label, Stroke
 from kit.picture.piece_sheet import piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
@@ -53,6 +53,11 @@ class Placement:
     def ink(self) -> Any:
         """The piece's paper on the sheet: the area in the cut line with every line drawn (shapely)."""
         return affinity.affine_transform(_ink(self.items, self.corners), _matrix(self.motion))
+
+    @cached_property
+    def written(self) -> Any:
+        """Every line drawn and the room every text takes, on the sheet (shapely)."""
+        return affinity.affine_transform(_written(self.items), _matrix(self.motion))
 
     @property
     def outline(self) -> tuple[Point, ...]:
@@ -189,8 +194,7 @@ def _drawn(piece: Piece, pattern: Pattern) -> tuple[tuple[Item, ...], tuple[Poin
     return items, tuple(cut_line(piece).points(0.1))
 
 
-def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
-    area = shapely.Polygon([(point.x, point.y) for point in corners])
+def _lines(items: Sequence[Item]) -> list[list[tuple[float, float]]]:
     lines = []
     for item in items:
         if isinstance(item, Stroke):
@@ -198,7 +202,25 @@ def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
                 points = [(point.x, point.y) for point in curve.points(0.5)]
                 if len(points) > 1:
                     lines.append(points)
-    return shapely.union(shapely.make_valid(area), shapely.MultiLineString(lines)) if lines else area
+    return lines
+
+
+def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
+    area = shapely.make_valid(shapely.Polygon([(point.x, point.y) for point in corners]))
+    lines = _lines(items)
+    return shapely.union(area, shapely.MultiLineString(lines)) if lines else area
+
+
+def _written(items: Sequence[Item]) -> Any:
+    texts = []
+    for item in items:
+        if isinstance(item, Label):
+            width, height = label_size(item)
+            start = {"start": 0.0, "middle": -width / 2, "end": -width}[item.anchor]
+            box = shapely.box(start, -height / 2, start + width, height / 2)
+            turned = affinity.rotate(box, item.angle, origin=(0, 0), use_radians=True)
+            texts.append(affinity.translate(turned, item.at.x, item.at.y))
+    return shapely.GeometryCollection([shapely.MultiLineString(_lines(items)), *texts])
 
 
 def _layouts(inks: Sequence[Any], papers: Sequence[Paper], gap: float, limit: float) -> Iterator[tuple[Spot, ...]]:

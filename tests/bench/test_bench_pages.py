@@ -3,7 +3,9 @@ the same pieces anew on every page with matplotlib. The aim is 0.5 s for the pag
 
 from __future__ import annotations
 
+import importlib.util
 from io import BytesIO
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -14,6 +16,16 @@ from kit.paper.pages import page_origin, plan, tile
 from kit.paper.papers import A4, LETTER
 from kit.paper.sheet import Sheet, sheet, sheet_content, sheet_pdf
 from kit.picture.drawing import Label, Stroke
+
+
+@pytest.fixture(scope="module")
+def garment(root: Path) -> Pattern:
+    """The top of the paper tests."""
+    spec = importlib.util.spec_from_file_location("paper_conftest", root / "tests" / "paper" / "conftest.py")
+    assert spec and spec.loader
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module.make_garment()  # type: ignore[no-any-return]
 
 
 def ours(pattern: Pattern) -> bytes:

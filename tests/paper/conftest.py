@@ -49,6 +49,11 @@ def _body_half(name: str, title: str, number: int, depth: float, cut: CutPlan) -
 
 @pytest.fixture(scope="session")
 def garment() -> Pattern:
+    return make_garment()
+
+
+def make_garment() -> Pattern:
+    """Back, front and neck facing in plain curves, with a tie."""
     facing = Piece(
         "neck_facing",
         "Neck facing",

@@ -133,16 +133,18 @@ def test_pages_cut_and_put_together_equal_the_sheet(
         for y in (each.bottom, each.top):
             own[box(each.left, y - 0.5, each.right, y + 0.5)] = True
         own[box(each.left + 2, each.top - 13, each.left + 15, each.top - 4)] = True
-    for link in joints(planned):
+    for link in joints(laid, planned):
         for x, y in link.marks:
             reach = RING + 5.5
             own[box(x - reach, y - reach, x + reach, y + reach)] = True
         # scissors beside the trim line of the page that is cut
         cut = link.after
         if link.upright:
-            own[box(cut.left - 2, cut.bottom + 5, cut.left + 3, cut.bottom + 35)] = True
+            middle = (cut.bottom + cut.top) / 2
+            own[box(cut.left - 3, middle - 12, cut.left + 3, middle + 12)] = True
         else:
-            own[box(cut.left + 25, cut.top - 3, cut.left + 40, cut.top + 3)] = True
+            middle = (cut.left + cut.right) / 2
+            own[box(middle - 12, cut.top - 3, middle + 12, cut.top + 3)] = True
 
     drawn = np.zeros(table.shape, dtype=bool)
     drawn[:height, :width] = whole > 0.4
@@ -163,7 +165,7 @@ def test_the_comparison_sees_a_page_half_a_millimetre_off(content: bytes, render
 @BOTH
 def test_both_pages_of_a_joint_carry_its_marks_at_the_same_place(paper: Paper, laid: Sheet) -> None:
     planned = plan(laid, paper)
-    found = joints(planned)
+    found = joints(laid, planned)
     assert [link.number for link in found] == list(range(1, len(found) + 1))
     for link in found:
         assert len(link.marks) == 2
