@@ -8,7 +8,7 @@ from reportlab.pdfgen.canvas import Canvas
 from kit.lesson.pattern import Pattern
 from kit.paper.pdf_pen import MM, Ink, rule, set_ink, text_width, wrap, write
 from kit.paper.plan import PagePlan
-from kit.paper.sheet import Sheet, edition_line, test_square
+from kit.paper.sheet import Sheet, draw_square, edition_line
 
 METRIC_SIDE = 100.0
 INCH_SIDE = 101.6
@@ -67,7 +67,7 @@ def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan) -
         (x100, y100, METRIC_SIDE, "100 mm", "ticks every 10 mm"),
         (x4, y4, INCH_SIDE, "4 in", "ticks every 1/2 in"),
     ):
-        test_square(canvas, x, y, side)
+        draw_square(canvas, x, y, side)
         write(canvas, name, x + side / 2, y + side / 2 + 4, 8.0, bold=True, anchor="middle")
         write(canvas, "test square: measure it before you cut", x + side / 2, y + side / 2 - 5, 2.4, anchor="middle")
         write(canvas, steps, x + side / 2, y + side / 2 - 10, 2.0, anchor="middle", grey=0.3)

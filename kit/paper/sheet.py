@@ -165,7 +165,7 @@ def finish(document: pikepdf.Pdf, language: str = "en") -> bytes:
     return target.getvalue()
 
 
-def test_square(canvas: Any, left: float, bottom: float, side: float) -> None:
+def draw_square(canvas: Any, left: float, bottom: float, side: float) -> None:
     """A square whose line, measured along its middle, is `side` mm long, with ticks inside every 10 mm for a
     metric square and every half inch for one in inches."""
     set_ink(canvas, Ink(0.25))
@@ -281,7 +281,7 @@ def _title(pattern: Pattern) -> str:
 def _head(canvas: Any, pattern: Pattern, above: float) -> None:
     bottom = above + 10.0
     for left, side, name in ((10.0, 100.0, "100 mm"), (120.0, 101.6, "4 in")):
-        test_square(canvas, left, bottom, side)
+        draw_square(canvas, left, bottom, side)
         write(canvas, f"{name} test square", left + side / 2, bottom + 14, 3.0, anchor="middle")
         write(canvas, f"Each side measures {name}.", left + side / 2, bottom + 8, 2.3, anchor="middle")
     size = 6.0
