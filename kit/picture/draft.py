@@ -10,11 +10,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from kit.geometry import Curve, Path, Point, Vector
+from kit.errors import KitError
+from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.lesson.pattern import Pattern, Spot, StepRecord
-from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
+from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
+from kit.picture.lettering import upright
 from kit.picture.piece_sheet import piece_drawing, piece_items
-from kit.piece.piece import Piece, Strip
+from kit.picture.place import Scaling, rectangle
+from kit.piece.allowance import cut_line
+from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.units import System, show
 from kit.units import both as both_systems
 
@@ -22,6 +26,9 @@ __all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step
 
 _GAP = 0.14
 _LEAST = 0.3
+_MAGNIFY = 3.0
+_PAGE = (640.0, 700.0)
+_ALLOWANCE = "_allowance"
 Bounds = tuple[float, float, float, float]
 
 
@@ -35,17 +42,29 @@ def shown_value(spot: Spot, system: System, both: bool = False) -> str:
 
 
 def step_drawing(record: StepRecord, system: System = "cm", both: bool = False) -> Drawing:
-    """The picture of one drafting step: its pieces side by side in the order of the record."""
+    """The picture of one drafting step: the pieces it changes, in rows that fill a booklet page.
+
+    A piece much smaller than the largest is shown magnified so that its lines can be told apart; every measure is
+    written out, so nothing is read off the picture's scale.
+    """
     items: list[Item] = []
+    changed = _changed(record)
     pieces = [piece for piece in record.pieces if piece.edges or piece.guides]
-    places = _side_by_side([(piece, _piece_bounds(piece, record)) for piece in pieces])
-    reach = max((max(b[2] - b[0], b[3] - b[1]) for _, b, _ in places), default=100.0)
-    for piece, bounds, dx in places:
-        items.extend(_step_piece(piece, record, system, both, reach, bounds, Vector(dx, 0.0)))
-    right = max((b[2] + dx for _, b, dx in places), default=0.0)
-    top = max((b[3] for _, b, _ in places), default=0.0)
-    items.extend(_strips(record.strips, right + reach * 0.1 if places else 0.0, top, system, both))
+    pieces = [piece for piece in pieces if piece.name in changed] or pieces
+    places, reach = _in_rows([(piece, _piece_bounds(piece, record)) for piece in pieces])
+    for piece, bounds, put in places:
+        items.extend(_step_piece(piece, record, system, both, reach, bounds, put))
+    low = min((put.point(Point(b[0], b[1])).y for _, b, put in places), default=0.0)
+    items.extend(_strips(record.strips, low - reach * _GAP if places else 0.0, system, both))
     return Drawing(tuple(items), alt=step_alt(record, system, both), title=record.title)
+
+
+def _changed(record: StepRecord) -> set[str]:
+    """Names of the pieces on which something is to be seen."""
+    names = {owner for owner, _, _ in (*record.new, *record.removed)}
+    names |= {owner for owner, _, _ in record.new_points} | {spot.piece for spot in record.spots}
+    names |= {owner for owner, _ in (*record.new_notches, *record.new_marks)}
+    return names | set(record.allowed)
 
 
 def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> str:
@@ -64,6 +83,12 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
     if record.spots:
         said = [f"{spot.label or _words(spot.name)} {shown_value(spot, system, both)}" for spot in record.spots]
         parts.append(f"Measures: {_list(said)}.")
+    marks = [f"{mark.label} on the {_words(piece)}" for piece, mark in record.new_marks]
+    marks += [f"a {notch.kind} notch on the {_words(notch.edge)} of the {_words(p)}" for p, notch in record.new_notches]
+    if marks:
+        parts.append(f"Marked: {_list(marks)}.")
+    if record.allowed:
+        parts.append(f"The cut line is drawn around: {_list([_words(name) for name in record.allowed])}.")
     gone = [f"{_words(name)} on the {_words(piece)}" for piece, name, _ in record.removed]
     if gone:
         parts.append(f"Taken away, shown dashed: {_list(gone)}.")
@@ -80,13 +105,13 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
     reach = max((b[3] - b[1] for _, b, _ in places), default=100.0)
     for piece, bounds, dx in places:
         move = Vector(dx, 0.0)
-        for _, path in piece.guides:
+        for _, path in _guides_within(piece, bounds):
             items.append(Stroke(_moved(path.curves, move), "guide"))
         for edge in piece.edges:
             role = "fold" if edge.name == piece.fold else "new"
             curves = _moved(edge.path.curves, move)
             items.append(Stroke(curves, role, name=f"{piece.name}.{edge.name}"))  # type: ignore[arg-type]
-        for name, point in piece.points:
+        for name, point in _standing(piece):
             items.append(Dot(point + move, "kept", f"{piece.name}.{name}"))
         foot = Point((bounds[0] + bounds[2]) / 2, bounds[1] - reach * 0.05)
         items.append(Label(piece.title, foot + move, "name"))
@@ -100,96 +125,156 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
 
 
 def _step_piece(
-    piece: Piece, record: StepRecord, system: System, both: bool, reach: float, bounds: Bounds, move: Vector
+    piece: Piece, record: StepRecord, system: System, both: bool, reach: float, bounds: Bounds, put: Scaling
 ) -> Iterable[Item]:
     new = {name for owner, name, _ in record.new if owner == piece.name}
-    drawn: set[str] = set()
     middle = Point((bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2)
-    for name, path in piece.guides:
+    own = f"{piece.name}."
+    for name, path in _guides_within(piece, _bounds_of_paths(e.path for e in piece.edges) if piece.edges else bounds):
         if name not in new:
-            yield Stroke(_moved(path.curves, move), "guide", name=f"{piece.name}.{name}")
+            yield Stroke(put.curves(path.curves), "guide", name=own + name)
     for owner, name, path in record.removed:
         if owner == piece.name:
-            yield Stroke(_moved(path.curves, move), "removed", name=f"{piece.name}.{name}")
+            yield Stroke(put.curves(path.curves), "removed", name=own + name)
     for edge in piece.edges:
         if edge.name not in new:
-            role = "fold" if edge.name == piece.fold else "kept"
-            curves = _moved(edge.path.curves, move)
-            yield Stroke(curves, role, name=f"{piece.name}.{edge.name}")  # type: ignore[arg-type]
+            role: StrokeRole = "fold" if edge.name == piece.fold else "kept"
+            yield Stroke(put.curves(edge.path.curves), role, name=own + edge.name)
+    if piece.name in record.allowed:
+        yield from _cut_line(piece, put)
     labels = _edge_labels(record)
     names: list[Label] = []
     for owner, name, recorded in record.new:
-        if owner != piece.name:
-            continue
-        path = piece.edge(name).path if piece.has_edge(name) else recorded
-        drawn.add(name)
-        yield Stroke(_moved(path.curves, move), "new", name=f"{piece.name}.{name}")
-        names.append(_name_beside(labels.get((owner, name), _words(name)), path, middle, reach, move))
+        if owner == piece.name:
+            path = piece.edge(name).path if piece.has_edge(name) else recorded
+            yield Stroke(put.curves(path.curves), "new", name=own + name)
+            names.append(_name_beside(labels.get((owner, name), _words(name)), path, middle, reach, put))
+    for owner, notch in record.new_notches:
+        if owner == piece.name and piece.has_edge(notch.edge):
+            yield from _notch(piece, notch, reach, put)
+    for owner, mark in record.new_marks:
+        if owner == piece.name:
+            drawn, label = _mark(piece, mark, middle, reach, put)
+            yield from drawn
+            names.extend(label)
     fresh = {name for owner, name, _ in record.new_points if owner == piece.name}
-    for name, point in piece.points:
+    for name, point in _standing(piece):
         if name not in fresh:
-            yield Dot(point + move, "kept", f"{piece.name}.{name}")
+            yield Dot(put.point(point), "kept", own + name)
     for owner, name, point in record.new_points:
         if owner == piece.name:
-            yield Dot(point + move, "new", f"{piece.name}.{name}")
+            yield Dot(put.point(point), "new", own + name)
             out = point - middle
             away = out.unit() if out.length > 1e-6 else Vector(0.0, 1.0)
-            names.append(Label(_words(name), point + move + away * (reach * 0.035), "small"))
-    yield Label(piece.title or _words(piece.name), _inside(piece, bounds) + move, "ghost")
+            names.append(Label(_words(name), put.point(point) + away * (reach * 0.035), "small"))
+    yield Label(piece.title or _words(piece.name), put.point(_inside(piece, bounds)), "ghost")
     for spot in record.spots:
         if spot.piece == piece.name:
-            yield _dimension(spot, system, both, reach, middle, move)
+            bare = piece.name in record.allowed and spot.name.endswith("allowance")
+            yield _dimension(spot, system, both, reach, middle, put, bare)
     yield from names
 
 
-def _dimension(spot: Spot, system: System, both: bool, reach: float, middle: Point, move: Vector) -> Dimension:
-    """The spot's dimension, set off to the outer side of the piece so that it does not cover its line."""
-    text = f"{spot.label or _words(spot.name)} {shown_value(spot, system, both)}"
+def _cut_line(piece: Piece, put: Scaling) -> Iterable[Item]:
+    """The cut line as this step draws it; nothing where it cannot be drawn (the proof says why)."""
+    try:
+        curves = cut_line(piece).curves
+    except KitError:
+        return
+    yield Stroke(put.curves(curves), "new", closed=True, name=f"{piece.name}.cut")
+
+
+def _notch(piece: Piece, notch: Notch, reach: float, put: Scaling) -> Iterable[Item]:
+    path = piece.edge(notch.edge).path
+    half = reach * 0.012 / put.factor
+    for shift in (0.0,) if notch.kind == "single" else (-half * 0.7, half * 0.7):
+        at = min(max(notch.distance + shift, 0.0), path.length)
+        foot, across = path.at(at), path.normal_at(at) * half
+        yield Stroke(put.curves((Line(foot - across, foot + across),)), "new", name=f"{piece.name}.notch")
+
+
+def _mark(piece: Piece, mark: Mark, middle: Point, reach: float, put: Scaling) -> tuple[list[Item], list[Label]]:
+    items: list[Item] = []
+    name = f"{piece.name}.{mark.name}"
+    path = mark.path
+    if mark.kind == "opening" and piece.has_edge(mark.edge):
+        edge = piece.edge(mark.edge).path
+        low, high = max(min(mark.start, mark.end), 0.0), min(max(mark.start, mark.end), edge.length)
+        if high - low > 0.1:
+            path = edge.between(low, high)
+    if path is not None:
+        items.append(Stroke(put.curves(path.curves), "new", name=name))
+        return items, [_name_beside(mark.label, path, middle, reach, put)]
+    if mark.point is not None:
+        items.append(Dot(put.point(mark.point), "new", name))
+        return items, [Label(mark.label, put.point(mark.point) + Vector(0.0, reach * 0.035), "new")]
+    return items, []
+
+
+def _standing(piece: Piece) -> list[tuple[str, Point]]:
+    """The named points that still lie on the draft: at the end of an edge or a guide."""
+    ends = [end for edge in piece.edges for end in (edge.path.start, edge.path.end)]
+    ends += [end for _, path in piece.guides for end in (path.start, path.end)]
+    return [(name, p) for name, p in piece.points if any(abs(p.x - e.x) + abs(p.y - e.y) < 0.5 for e in ends)]
+
+
+def _guides_within(piece: Piece, bounds: Bounds) -> list[tuple[str, Path]]:
+    """Guides that lie by the piece: those of a half that was cut away are left out."""
+    wide, high = (bounds[2] - bounds[0]) * 0.06 + 5.0, (bounds[3] - bounds[1]) * 0.06 + 5.0
+    out = []
+    for name, path in piece.guides:
+        box = path.bounds()
+        if box[0] > bounds[0] - wide and box[2] < bounds[2] + wide:
+            if box[1] > bounds[1] - high and box[3] < bounds[3] + high:
+                out.append((name, path))
+    return out
+
+
+def _dimension(
+    spot: Spot, system: System, both: bool, reach: float, middle: Point, put: Scaling, bare: bool
+) -> Dimension:
+    """The spot's dimension, set off to the outer side of the piece so that it does not cover its line. `bare`
+    leaves out its name, where the picture shows what it measures."""
+    value = shown_value(spot, system, both)
+    text = value if bare else f"{spot.label or _words(spot.name)} {value}"
     half = spot.start.mid(spot.end) if spot.along is None else spot.along.at(spot.along.length / 2)
     span = spot.end - spot.start
     side = 1.0 if span.cross(half - middle) >= 0 else -1.0
     return Dimension(
-        spot.start + move,
-        spot.end + move,
+        put.point(spot.start),
+        put.point(spot.end),
         text,
-        offset=side * reach * 0.045,
-        along=() if spot.along is None or spot.along.is_straight else _moved(spot.along.curves, move),
+        offset=0.0 if bare else side * reach * 0.045,
+        along=() if spot.along is None or spot.along.is_straight else put.curves(spot.along.curves),
         name=spot.name,
     )
 
 
-def _name_beside(text: str, path: Path, middle: Point, reach: float, move: Vector) -> Label:
+def _name_beside(text: str, path: Path, middle: Point, reach: float, put: Scaling) -> Label:
     """An edge's name along its middle, on the inner side of the piece."""
     half = path.length / 2
     at, along = path.at(half), path.tangent_at(half)
     normal = Vector(-along.y, along.x)
     if normal.dot(middle - at) < 0:
         normal = normal * -1.0
-    angle = math.atan2(along.y, along.x)
-    if angle > math.pi / 2 + 1e-6:
-        angle -= math.pi
-    elif angle <= -math.pi / 2 + 1e-6:
-        angle += math.pi
-    return Label(text, at + move + normal * (reach * 0.03), "new", angle)
+    angle = upright(math.atan2(along.y, along.x))
+    return Label(text, put.point(at) + normal * (reach * 0.03), "new", angle)
 
 
-def _strips(strips: tuple[Strip, ...], x: float, top: float, system: System, both: bool) -> Iterable[Item]:
-    """Strips as true rectangles standing on end, dimensioned."""
+def _strips(strips: tuple[Strip, ...], y: float, system: System, both: bool) -> Iterable[Item]:
+    """Strips as true rectangles under one another, dimensioned."""
+    longest = max((strip.length for strip in strips), default=0.0)
+    room = max(longest, 200.0) * 0.045
     for strip in strips:
-        box = [
-            Point(x, top),
-            Point(x, top - strip.length),
-            Point(x + strip.width, top - strip.length),
-            Point(x + strip.width, top),
-        ]
-        sides = tuple(Path.line(a, b).curves[0] for a, b in zip(box, box[1:] + box[:1], strict=True))
-        yield Stroke(sides, "new", closed=True, name=strip.name)
-        room = max(strip.length, 200.0) * 0.06
-        yield Dimension(box[3], box[2], _length(strip.length, system, both), room, name=f"{strip.name}.length")
-        yield Dimension(box[0], box[3], _length(strip.width, system, both), room, name=f"{strip.name}.width")
+        y -= room * 1.6
+        box = rectangle(0.0, y - strip.width, strip.length, y)
+        yield Stroke(box, "new", closed=True, name=strip.name)
+        a, b, c = Point(0.0, y), Point(strip.length, y), Point(strip.length, y - strip.width)
+        yield Dimension(a, b, _length(strip.length, system, both), room, name=f"{strip.name}.length")
+        yield Dimension(b, c, _length(strip.width, system, both), room, name=f"{strip.name}.width")
         count = f"{strip.title}, cut {strip.count}"
-        yield Label(count, Point(x + strip.width / 2, top - strip.length - room), "name")
-        x += strip.width + max(strip.length * 0.35, 160.0)
+        yield Label(count, Point(max(strip.length, longest * 0.3) / 2, y - strip.width - room), "name")
+        y -= strip.width + room * 1.6
 
 
 def _length(value: float, system: System, both: bool) -> str:
@@ -200,7 +285,9 @@ def _length(value: float, system: System, both: bool) -> str:
 
 
 def _piece_bounds(piece: Piece, record: StepRecord) -> Bounds:
-    paths = [edge.path for edge in piece.edges] + [path for _, path in piece.guides]
+    paths = [edge.path for edge in piece.edges]
+    if not paths:
+        paths = [path for _, path in piece.guides]
     paths += [path for owner, _, path in (*record.new, *record.removed) if owner == piece.name]
     return _bounds_of_paths(paths)
 
@@ -212,15 +299,71 @@ def _bounds_of_paths(paths: Iterable[Path]) -> Bounds:
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
-def _side_by_side(pieces: list[tuple[Piece, Bounds]]) -> list[tuple[Piece, Bounds, float]]:
-    """Pieces from left to right with room between them for dimensions: (piece, bounds, shift in x)."""
+def _laid_over(record: StepRecord) -> dict[str, str]:
+    """Pieces this step traced from another one that is in the picture too: they are drawn lying on it."""
+    here = {piece.name for piece in record.pieces}
+    fresh = {owner for owner, _, _ in record.new}
+    before = {owner for owner, _, _ in record.removed}
+    return {
+        piece.name: piece.source
+        for piece in record.pieces
+        if piece.source in here and piece.name in fresh and piece.name not in before
+    }
+
+
+def _in_rows(pieces: list[tuple[Piece, Bounds]]) -> tuple[list[tuple[Piece, Bounds, Scaling]], float]:
+    """Pieces in as many rows as show them largest on a page: (piece, bounds, where it is put), and the measure that
+    offsets of text are taken from."""
+    if not pieces:
+        return [], 100.0
+    sizes = [max(b[2] - b[0], b[3] - b[1], 1.0) for _, b in pieces]
+    largest = max(sizes)
+    factors = [min(_MAGNIFY, max(1.0, largest * 0.45 / size)) for size in sizes]
+    boxes = [((b[2] - b[0]) * f, (b[3] - b[1]) * f) for (_, b), f in zip(pieces, factors, strict=True)]
+    best: tuple[float, list[list[int]]] = (0.0, [])
+    for count in range(1, len(pieces) + 1):
+        each = math.ceil(len(pieces) / count)
+        rows = [list(range(i, min(i + each, len(pieces)))) for i in range(0, len(pieces), each)]
+        gap = largest * _GAP
+        wide = max(sum(max(boxes[i][0], largest * _LEAST) + gap for i in row) for row in rows)
+        high = sum(max(boxes[i][1] for i in row) + gap for row in rows)
+        scale = min(_PAGE[0] / wide, _PAGE[1] / high)
+        if scale > best[0] * 1.02:
+            best = (scale, rows)
+    reach = min(largest, 0.7 * max(_PAGE) / best[0])
+    if len(pieces) > 1:
+        reach = max(reach, 0.75 * _PAGE[0] / best[0])
+    out: list[tuple[Piece, Bounds, Scaling]] = []
+    y = 0.0
+    for row in best[1]:
+        x = 0.0
+        for i in row:
+            piece, b = pieces[i]
+            wide = max(boxes[i][0], largest * _LEAST)
+            f = factors[i]
+            left = x + (wide - boxes[i][0]) / 2
+            out.append((piece, b, Scaling(f, Point(left - b[0] * f, y - b[3] * f))))
+            x += wide + largest * _GAP
+        y -= max(boxes[i][1] for i in row) + largest * _GAP
+    return out, reach
+
+
+def _side_by_side(
+    pieces: list[tuple[Piece, Bounds]], over: dict[str, str] | None = None
+) -> list[tuple[Piece, Bounds, float]]:
+    """Pieces from left to right with room between them for dimensions: (piece, bounds, shift in x). A piece
+    laid `over` another shares its place."""
+    over = over or {}
     reach = max((max(b[2] - b[0], b[3] - b[1]) for _, b in pieces), default=0.0)
-    out, x = [], 0.0
+    shifts: dict[str, float] = {}
+    x = 0.0
     for piece, bounds in pieces:
+        if piece.name in over:
+            continue
         wide = max(bounds[2] - bounds[0], reach * _LEAST)
-        out.append((piece, bounds, x + (wide - bounds[2] + bounds[0]) / 2 - bounds[0]))
+        shifts[piece.name] = x + (wide - bounds[2] + bounds[0]) / 2 - bounds[0]
         x += wide + reach * _GAP
-    return out
+    return [(piece, bounds, shifts[over.get(piece.name, piece.name)]) for piece, bounds in pieces]
 
 
 def _moved(curves: tuple[Curve, ...], by: Vector) -> tuple[Curve, ...]:
