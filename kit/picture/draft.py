@@ -105,7 +105,7 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
     reach = max((b[3] - b[1] for _, b, _ in places), default=100.0)
     for piece, bounds, dx in places:
         move = Vector(dx, 0.0)
-        for _, path in _guides_within(piece, bounds):
+        for _, path in _guides_within(piece):
             items.append(Stroke(_moved(path.curves, move), "guide"))
         for edge in piece.edges:
             role = "fold" if edge.name == piece.fold else "new"
@@ -130,7 +130,7 @@ def _step_piece(
     new = {name for owner, name, _ in record.new if owner == piece.name}
     middle = Point((bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2)
     own = f"{piece.name}."
-    for name, path in _guides_within(piece, _bounds_of_paths(e.path for e in piece.edges) if piece.edges else bounds):
+    for name, path in _guides(piece, record):
         if name not in new:
             yield Stroke(put.curves(path.curves), "guide", name=own + name)
     for owner, name, path in record.removed:
@@ -218,15 +218,21 @@ def _standing(piece: Piece) -> list[tuple[str, Point]]:
     return [(name, p) for name, p in piece.points if any(abs(p.x - e.x) + abs(p.y - e.y) < 0.5 for e in ends)]
 
 
-def _guides_within(piece: Piece, bounds: Bounds) -> list[tuple[str, Path]]:
+def _guides(piece: Piece, record: StepRecord) -> list[tuple[str, Path]]:
+    """The guides a step shows: all while lines are being drawn by them, later only those by the piece itself."""
+    drawing = any(owner == piece.name for owner, _, _ in record.new)
+    return list(piece.guides) if drawing or not piece.edges else _guides_within(piece)
+
+
+def _guides_within(piece: Piece) -> list[tuple[str, Path]]:
     """Guides that lie by the piece: those of a half that was cut away are left out."""
-    wide, high = (bounds[2] - bounds[0]) * 0.06 + 5.0, (bounds[3] - bounds[1]) * 0.06 + 5.0
+    x0, y0, x1, y1 = _bounds_of_paths(edge.path for edge in piece.edges)
+    wide, high = (x1 - x0) * 0.06 + 5.0, (y1 - y0) * 0.06 + 5.0
     out = []
     for name, path in piece.guides:
-        box = path.bounds()
-        if box[0] > bounds[0] - wide and box[2] < bounds[2] + wide:
-            if box[1] > bounds[1] - high and box[3] < bounds[3] + high:
-                out.append((name, path))
+        a, b, c, d = path.bounds()
+        if a > x0 - wide and c < x1 + wide and b > y0 - high and d < y1 + high:
+            out.append((name, path))
     return out
 
 
@@ -285,9 +291,7 @@ def _length(value: float, system: System, both: bool) -> str:
 
 
 def _piece_bounds(piece: Piece, record: StepRecord) -> Bounds:
-    paths = [edge.path for edge in piece.edges]
-    if not paths:
-        paths = [path for _, path in piece.guides]
+    paths = [edge.path for edge in piece.edges] + [path for _, path in _guides(piece, record)]
     paths += [path for owner, _, path in (*record.new, *record.removed) if owner == piece.name]
     return _bounds_of_paths(paths)
 

@@ -104,7 +104,7 @@ def _piece(p: Placed, pattern: Pattern) -> list[Item]:
         path = path_of(pattern, run)
         inward = p.inward(path)
         left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
-        row = path.parallel(inset if left != p.motion.flips else -inset)
+        row = path.parallel(inset if left else -inset)
         halves: tuple[Side, ...] = p.piece.sides if p.piece.fold else (p.side,)
         for side in halves:
             if run.side in (None, side):

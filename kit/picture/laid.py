@@ -17,6 +17,7 @@ from kit.sewing.scene import Layer, Scene
 from kit.sewing.walk import path_of
 
 SLIDE = 0.014
+_FLAT = 1.5
 Box = tuple[float, float, float, float]
 
 
@@ -31,6 +32,7 @@ class Placed:
     outline: tuple[Curve, ...] = ()
     flaps: list[tuple[Curve, ...]] = field(default_factory=list)
     opened: set[str] = field(default_factory=set)
+    shift: Motion = field(default_factory=Motion.identity)
 
     @property
     def inside(self) -> float:
@@ -82,16 +84,34 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
 
 
 def straightest(run: Run, pattern: Pattern) -> Run:
-    """The run itself when it is nearly straight, else the one of its edges that is longest and straightest."""
+    """The part of a run along which two pieces opened out lie flat: the run itself when it is nearly straight, else
+    the middle of its longest and straightest edge, as much of it as bends less than a stitch line is wide."""
     path = path_of(pattern, run)
-    if len(run.edges) == 1 or path.start.distance(path.end) > path.length * 0.985:
+    if _sag(path) < _FLAT:
         return run
+    if len(run.edges) > 1:
 
-    def worth(name: str) -> float:
-        edge = path_of(pattern, Run(run.piece, (name,)))
-        return edge.start.distance(edge.end) ** 3 / max(edge.length, 1e-6) ** 2
+        def worth(name: str) -> float:
+            edge = path_of(pattern, Run(run.piece, (name,)))
+            return edge.start.distance(edge.end) ** 3 / max(edge.length, 1e-6) ** 2
 
-    return replace(run, edges=(max(run.edges, key=worth),), start=None, end=None)
+        run = replace(run, edges=(max(run.edges, key=worth),), start=None, end=None)
+        path = path_of(pattern, run)
+    offset = run.start or 0.0
+    for share in (1.0, 0.7, 0.5, 0.35, 0.25, 0.15):
+        low, high = path.length * (0.5 - share / 2), path.length * (0.5 + share / 2)
+        if _sag(path.between(low, high)) < _FLAT:
+            break
+    return run if share == 1.0 else replace(run, start=offset + low, end=offset + high)
+
+
+def _sag(path: Path) -> float:
+    """How far a path bends away from its chord, mm (seen at five places)."""
+    chord = path.end - path.start
+    if chord.length < 1e-6:
+        return path.length
+    along = chord.unit()
+    return max(abs(along.cross(path.at(path.length * s) - path.start)) for s in (0.15, 0.3, 0.5, 0.7, 0.85))
 
 
 def find(placed: list[Placed], run: Run, side: Side | None) -> Placed | None:
@@ -176,6 +196,7 @@ def slide(placed: list[Placed], paths: dict[int, Path], extent: float) -> None:
             continue
         by = p.inward(paths[id(p)]) * (extent * SLIDE)
         shift = Motion.translation(by)
+        p.shift = shift
         p.motion = p.motion.then(shift)
         p.outline = moved_curves(p.outline, shift)
         p.flaps = [moved_curves(flap, shift) for flap in p.flaps]

@@ -11,13 +11,25 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.geometry import Curve, Line, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Label, Stroke, StrokeRole
 from kit.picture.inset import panel
-from kit.picture.laid import Box, Placed, area_of, box_of, find, grown, half_motion, place_all, slide, windows
+from kit.picture.laid import (
+    Box,
+    Placed,
+    area_of,
+    box_of,
+    find,
+    grown,
+    half_motion,
+    place_all,
+    slide,
+    straightest,
+    windows,
+)
 from kit.picture.lettering import overlap, text_box, text_width
-from kit.picture.place import strip_outline, widths_of
+from kit.picture.place import is_facing, strip_outline, widths_of
 from kit.piece.piece import Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Scene
@@ -28,7 +40,7 @@ _FILLS: dict[tuple[str, str], FillRole] = {
     ("main", "right"): "right_side",
     ("main", "wrong"): "wrong_side",
     ("facing", "right"): "facing",
-    ("facing", "wrong"): "facing",
+    ("facing", "wrong"): "wrong_side",
     ("interfacing", "right"): "interfacing",
     ("interfacing", "wrong"): "interfacing",
     ("strip", "right"): "strip",
@@ -53,7 +65,9 @@ def scene_drawing(scene: Scene, pattern: Pattern, system: System = "cm", title: 
         whole = whole if placed else window
     for row in scene.rows:
         items.extend(_row_items(row, placed, pattern, extent))
+    opened = any(layer.how == "open" for layer in scene.layers)
     for run, way in scene.arrows:
+        run = straightest(run, pattern) if opened else run
         items.extend(_arrow_items(run, way, placed, pattern, extent))
     items.extend(_names(placed, window, extent))
     bounds = window
@@ -67,14 +81,24 @@ def scene_drawing(scene: Scene, pattern: Pattern, system: System = "cm", title: 
 # ---- painting ---------------------------------------------------------------------------------------------
 
 
+def _cloth(p: Placed, face: str) -> FillRole:
+    """The fill of a layer's face: a facing that is already interfaced shows its interfacing on the wrong side."""
+    stuff = p.layer.stuff
+    if stuff == "facing" and face == "wrong" and p.piece.cut.interfacing:
+        return "interfacing"
+    if stuff == "main" and is_facing(p.piece):
+        stuff = "facing"
+    return _FILLS[stuff, face]
+
+
 def _layer_items(p: Placed, below: list[Placed], extent: float) -> list[Item]:
     layer = p.layer
     items: list[Item] = [
-        Fill(p.outline, _FILLS[layer.stuff, layer.up], name=p.piece.name),
+        Fill(p.outline, _cloth(p, layer.up), name=p.piece.name),
         Stroke(p.outline, "edge", closed=True, name=f"{p.piece.name}.{p.side}"),
     ]
     for flap in p.flaps:
-        items.append(Fill(flap, _FILLS[layer.stuff, _OTHER[layer.up]], name=f"{p.piece.name}.turned"))
+        items.append(Fill(flap, _cloth(p, _OTHER[layer.up]), name=f"{p.piece.name}.turned"))
         items.append(Stroke(flap, "edge", closed=True))
     if layer.on is not None and layer.how != "open":
         for under in below:
@@ -90,6 +114,8 @@ def _row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) 
     for p in same:
         tops[p.side] = p
     for p in tops.values():
+        above = [q for q in placed if q.layer.on is not None and q.layer.on.piece == row.run.piece and q is not p]
+        slid = above[-1].shift if above else Motion.identity()
         sides: tuple[Side | None, ...] = (row.run.side,)
         if row.run.side is None:
             sides = p.piece.sides if p.piece.fold else (p.side,)
@@ -98,7 +124,7 @@ def _row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) 
         path = path_of(pattern, row.run)
         inward = p.inward(path)
         for side in sides:
-            motion = half_motion(p, side)
+            motion = half_motion(p, side).then(slid)
             left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
             line = path.parallel(row.inset if left else -row.inset) if row.inset else path
             for part in _gapped(line, row.gap, path.length):
@@ -188,7 +214,7 @@ def _names(placed: list[Placed], window: Box, extent: float) -> list[Item]:
         if widest.contains(box(*text_box(spot.x, spot.y, wide, high, 0.0))):
             at = Point(spot.x, spot.y)
             taken.append(text_box(at.x, at.y, wide, high, 0.0))
-            items.append(Label(text, at, "name"))
+            items.append(Label(text, at, "name", size=letter))
             continue
         best: tuple[float, Point] | None = None
         for reach in (letter * 2.5, letter * 4.5, letter * 7.0):
@@ -213,7 +239,7 @@ def _names(placed: list[Placed], window: Box, extent: float) -> list[Item]:
         foot = Point(spot.x, spot.y)
         items.append(Stroke((Line(at, foot),), "pin", name=f"to {p.piece.name}"))
         items.append(Dot(foot, "mark"))
-        items.append(Label(text, at, "name"))
+        items.append(Label(text, at, "name", size=letter))
     return items
 
 
@@ -224,8 +250,11 @@ def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: B
     """The strip itself: laid at the focus, or on its own when no piece is shown."""
     strip = pattern.strip(scene.strip)
     if window is None:
+        gap = max(strip.length, strip.width) * 0.14
         cut = strip_outline(strip, Point(0.0, 0.0), Vector(1.0, 0.0), False)
-        made = strip_outline(strip, Point(0.0, -strip.width * 1.6 - 40.0), Vector(1.0, 0.0), True)
+        made = strip_outline(
+            strip, Point(0.0, -strip.width / 2 - gap - strip.finished_width / 2), Vector(1.0, 0.0), True
+        )
         items: list[Item] = [
             Fill(cut, "wrong_side", strip.name),
             Stroke(cut, "edge", closed=True, name=strip.name),
@@ -236,11 +265,12 @@ def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: B
         for share in quarters:
             y = share * strip.width
             items.append(Stroke((Line(Point(0.0, y), Point(strip.length, y)),), "fold"))
-        down = Point(strip.length / 2, -strip.width * 0.5 - 12.0)
-        items.append(Stroke((Line(down, down + Vector(0.0, -24.0)),), "press", arrow="end"))
-        items.append(Label(f"{strip.title}, as cut", Point(strip.length * 0.2, 0.0), "name"))
-        items.append(Label("folded and stitched", Point(strip.length * 0.2, -strip.width * 2.1 - 55.0), "name"))
-        box = grown(box_of(cut + made), max(strip.length * 0.05, 20.0))
+        down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
+        items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "press", arrow="end"))
+        items.append(Label(f"{strip.title}, as cut", Point(strip.length / 2, strip.width / 2 + gap * 0.35), "name"))
+        foot = -strip.width / 2 - gap - strip.finished_width - gap * 0.35
+        items.append(Label("folded and stitched", Point(strip.length / 2, foot), "name"))
+        box = grown(box_of(cut + made), gap * 0.8)
         return items, box
     return _strip_at(scene, pattern, placed), window
 
