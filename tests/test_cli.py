@@ -99,7 +99,6 @@ def test_plain_messages(write_lesson: Writer, tmp_path: Path, capsys: pytest.Cap
     ("change", "words"),
     [
         (("front, back, length_below_waist", "front, bak, length_below_waist"), ["bak", "Did you mean 'back'"]),
-        (("front.cut(1", "front.cut(1, fold='center'"), ["center"]),
         (('fold="centre", title="Front"', 'fold="center", title="Front"'), ["center", "centre"]),
         (('length_below_waist", 16 * cm', 'length_below_waist", 16'), ["16", "no unit", "16 * cm"]),
         (('length_below_waist", 16 * cm', 'length_below_waist", 160 * cm'), ["160", "range"]),

@@ -10,7 +10,7 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.flow import flow
 from kit.booklet.handover import Handover
 from kit.booklet.model import Booklet, Cover, DraftStep, Part, PieceCard, SewStep, Words
-from kit.booklet.pictures import picture
+from kit.booklet.pictures import COVER, picture
 from kit.booklet.tables import (
     body_table,
     choice_table,
@@ -91,8 +91,8 @@ def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
         title=info.title,
         summary=info.summary,
         author=info.author,
-        front=picture(laid_flat(pattern, "front"), "cover-front", 600, 430, "Front"),
-        back=picture(laid_flat(pattern, "back"), "cover-back", 250, 190, "Back"),
+        front=picture(laid_flat(pattern, "front"), "cover-front", 600, 440, paper=COVER),
+        back=picture(laid_flat(pattern, "back"), "cover-back", 230, 190, "Back", paper=COVER),
         facts=tuple(facts),
         troubles=troubles,
     )

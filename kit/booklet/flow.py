@@ -20,6 +20,7 @@ from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.sewing import scene_drawing
 from kit.picture.svg_pen import bounds_of
+from kit.placeholder import names
 from kit.prose import fill_words, scene_alt, sentences, step_alt
 from kit.sewing.operation import Operation as SewingOperation
 
@@ -186,29 +187,30 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
 
 def _operation(operation: SewingOperation, name: str, pattern: Pattern) -> Operation:
     system = pattern.lesson.units
-    drawn = [(scene, scene_drawing(scene, pattern, system)) for scene in operation.scenes(pattern)]
-    drawn = [(scene, drawing) for scene, drawing in drawn if drawing.items]
-    size = _BESIDE if len(drawn) == 1 else _STAGE
+    stages = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
+    size = _BESIDE if len(stages) == 1 else _STAGE
     pictures = []
-    for i, (scene, drawing) in enumerate(drawn):
-        caption = f"{i + 1} of {len(drawn)}" if len(drawn) > 1 else ""
+    for i, scene in enumerate(stages):
+        drawing = scene_drawing(scene, pattern, system, fit=size)
+        caption = f"{i + 1} of {len(stages)}" if len(stages) > 1 else ""
         pictures.append(picture(drawing, f"{name}-{i}", *size, caption, scene_alt(pattern, scene, system)))
     return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures))
 
 
 def _is_wide(drawing: Drawing) -> bool:
     left, bottom, right, top = bounds_of(drawing)
-    return right - left > 1.45 * (top - bottom)
+    return right - left > 1.75 * (top - bottom)
 
 
 def _numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:
-    """The measures of a step, each once, in the words of the text and picture."""
+    """The measures a step uses or its text names, each once, as the text and the picture show them. Others
+    that only the picture dimensions (every allowance, say) stay there."""
     system = pattern.lesson.units
-    found: dict[str, tuple[str, str]] = {}
-    for spot in record.spots:
-        label = spot.label or said(spot.name)
-        found.setdefault(spot.name, (label[:1].upper() + label[1:], number(spot.value, spot.kind, system)))
-    for name, value, kind in record.values:
-        label = next((v.label for v in pattern.values if v.name == name), said(name))
-        found.setdefault(name, (label[:1].upper() + label[1:], number(value, kind, system)))
-    return tuple(found.values())
+    wanted = {*names(record.text), *record.uses}
+    labels = {spot.name: spot.label for spot in record.spots if spot.label}
+    labels |= {value.name: value.label for value in pattern.values}
+    return tuple(
+        (said(labels.get(name, name)), number(value, kind, system))
+        for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
+        if name in wanted
+    )

@@ -14,7 +14,7 @@ from kit.picture.svg_pen import svg
 from kit.picture.theme import THEME
 
 FONT = "'Booklet Sans','Source Sans 3','Noto Sans','DejaVu Sans',sans-serif"
-_BOOK = replace(THEME, font=FONT)
+COVER = "#fdfbf6"  # the cover's paper, as in booklet.css
 _ID = re.compile(r'(\bid="|url\(#|href="#|\baria-labelledby="|\baria-describedby=")([\w.-]+)')
 _OPEN = re.compile(r"<svg\b[^>]*>")
 _TITLE = re.compile(r"<(title|desc)\b[^>]*>.*?</\1>", re.DOTALL)
@@ -30,11 +30,24 @@ class Picture:
     caption: str = ""
 
 
-def picture(drawing: Drawing, name: str, width: float, height: float, caption: str = "", alt: str = "") -> Picture:
-    """`drawing` fitted inside `width` x `height` CSS px. `name` makes its ids its own; letters as small in
-    the text as on the drawing table keep their size. `alt` replaces the drawing's own alternative text."""
+def picture(
+    drawing: Drawing,
+    name: str,
+    width: float,
+    height: float,
+    caption: str = "",
+    alt: str = "",
+    paper: str = "#ffffff",
+) -> Picture:
+    """`drawing` fitted inside `width` x `height` CSS px on `paper`. `name` makes its ids its own; `alt`
+    replaces the drawing's own alternative text."""
     said = alt or drawing.alt or drawing.title or caption
-    text = svg(replace(drawing, alt=said), width=round(width), height=round(height), theme=_BOOK)
+    text = svg(
+        replace(drawing, alt=said),
+        width=round(width),
+        height=round(height),
+        theme=replace(THEME, font=FONT, paper=paper),
+    )
     return Picture(Markup(_named(text, name, said)), said, caption)
 
 

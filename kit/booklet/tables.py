@@ -159,12 +159,15 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
 
 
 def cut_sentence(cut: Cut) -> str:
-    """'Cut 2 of main cloth, a mirrored pair' and its like."""
+    """'Cut 2 of main cloth and 2 of interfacing, as mirrored pairs' and its like."""
     start = f"Cut {cut.count} of {_PER_CLOTH[cut.cloth]}"
+    if cut.interfacing:
+        start += f" and {cut.interfacing} of interfacing"
     if cut.how == "fold":
         return f"{start}, with the {cut.edge} on the fold"
     if cut.how == "pair" and cut.count > 1:
-        return f"{start}, as a mirrored pair"
+        pairs = cut.count > 2 or cut.interfacing > 1
+        return f"{start}, as {'mirrored pairs' if pairs else 'a mirrored pair'}"
     return start
 
 

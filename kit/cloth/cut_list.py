@@ -14,7 +14,8 @@ INTERFACING_WIDTH = 900.0  # mm, a width it is often sold in; from memory
 
 @dataclass(frozen=True)
 class Cut:
-    """One line of the cut list. `how` is "fold", "pair", "single" or "strip"."""
+    """One line of the cut list. `how` is "fold", "pair", "single" or "strip"; the same shape is cut from
+    `interfacing` layers of interfacing."""
 
     number: int
     title: str
@@ -22,16 +23,16 @@ class Cut:
     how: str
     cloth: Cloth
     edge: str = ""
+    interfacing: int = 0
 
 
 def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
-    """Every cut of `pattern` in order of piece number, strips last; interfacing as lines of its own."""
+    """Every cut of `pattern` in order of piece number, strips last."""
     lines: list[Cut] = []
     for piece in sorted(pattern.pieces, key=lambda piece: piece.number):
         how, edge = _how(piece)
-        lines.append(Cut(piece.number, piece.title, piece.cut.count, how, piece.cut.cloth, edge))
-        if piece.cut.interfacing:
-            lines.append(Cut(piece.number, piece.title, piece.cut.interfacing, how, "interfacing", edge))
+        plan = piece.cut
+        lines.append(Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing))
     for strip in pattern.strips:
         lines.append(Cut(strip.number, strip.title, strip.count, "strip", strip.cloth))
     return tuple(lines)

@@ -49,8 +49,16 @@ _FILLS: dict[tuple[str, str], FillRole] = {
 _OTHER = {"right": "wrong", "wrong": "right"}
 
 
-def scene_drawing(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "", alt: str = "") -> Drawing:
-    """The picture of one scene. `alt` is the alternative text (without it, one is made from the layers)."""
+def scene_drawing(
+    scene: Scene,
+    pattern: Pattern,
+    system: System = "cm",
+    title: str = "",
+    alt: str = "",
+    fit: tuple[float, float] = (640.0, 1e6),
+) -> Drawing:
+    """The picture of one scene. `alt` is the alternative text (without it, one is made from the layers); `fit`
+    the width and height in CSS px it will be shown in, for which its names are lettered."""
     placed = place_all(scene, pattern)
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)
@@ -69,7 +77,7 @@ def scene_drawing(scene: Scene, pattern: Pattern, system: System = "cm", title: 
     for run, way in scene.arrows:
         run = straightest(run, pattern) if opened else run
         items.extend(_arrow_items(run, way, placed, pattern, extent))
-    items.extend(_names(placed, window, extent))
+    items.extend(_names(placed, window, extent, fit))
     bounds = window
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
     if scene.section is not None or locate:
@@ -176,7 +184,7 @@ def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, ext
     return out
 
 
-def _names(placed: list[Placed], window: Box, extent: float) -> list[Item]:
+def _names(placed: list[Placed], window: Box, extent: float, fit: tuple[float, float]) -> list[Item]:
     """Each layer's name and face where it shows; a narrow layer is named beside, with a line to it."""
     from shapely import Point as Spot
     from shapely import box, unary_union
@@ -185,7 +193,7 @@ def _names(placed: list[Placed], window: Box, extent: float) -> list[Item]:
 
     if not placed:
         return []
-    letter = (window[2] - window[0]) * 1.3 / 640 * 13.0
+    letter = 13.0 * max((window[2] - window[0]) * 1.3 / fit[0], (window[3] - window[1]) / fit[1])
     view = box(*grown(window, -letter * 0.8))
     shapes = []
     for p in placed:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import nbformat
@@ -31,29 +32,32 @@ def code(source: str) -> NotebookNode:
 Writer = Callable[..., Path]
 
 
+def lesson_at(
+    folder: Path,
+    before: dict[str, list[NotebookNode]] | None = None,
+    change: Callable[[NotebookNode], None] | None = None,
+) -> Path:
+    """A lesson notebook in a new folder `lesson` of `folder`; `before` maps a starter cell id to cells put
+    before it ("end": after the last), `change` edits the notebook."""
+    home = folder / "lesson"
+    home.mkdir()
+    path = start("Pebble top", home)
+    book = nbformat.read(path, as_version=4)
+    cells = []
+    for cell in book.cells:
+        if cell.id == "panel":
+            continue
+        cells += [*(before or {}).get(cell.id, []), cell]
+    book.cells = [*cells, *(before or {}).get("end", [])]
+    for cell in book.cells:
+        cell.source = cell.source.replace(", mm, panel", ", mm")
+    if change:
+        change(book)
+    nbformat.write(book, path)
+    return path
+
+
 @pytest.fixture
 def write_lesson(tmp_path: Path) -> Writer:
-    """Writes a lesson notebook into its own folder; `before` maps a starter cell id to cells put before it,
-    `change` edits the cells."""
-
-    def write(
-        before: dict[str, list[NotebookNode]] | None = None, change: Callable[[NotebookNode], None] | None = None
-    ) -> Path:
-        folder = tmp_path / "lesson"
-        folder.mkdir()
-        path = start("Pebble top", folder)
-        book = nbformat.read(path, as_version=4)
-        cells = []
-        for cell in book.cells:
-            if cell.id == "panel":
-                continue
-            cells += [*(before or {}).get(cell.id, []), cell]
-        book.cells = [*cells, *(before or {}).get("end", [])]
-        for cell in book.cells:
-            cell.source = cell.source.replace(", mm, panel", ", mm")
-        if change:
-            change(book)
-        nbformat.write(book, path)
-        return path
-
-    return write
+    """`lesson_at` in the test's own folder."""
+    return partial(lesson_at, tmp_path)

@@ -16,7 +16,7 @@ from kit.booklet.render import to_html
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.proof import Finding
 
-from .conftest import Writer, markdown
+from .conftest import Writer, lesson_at, markdown
 
 WORDS = {
     "lesson": [markdown("Why *we* like it."), markdown("Buy needles.", "notes-to-self")],
@@ -27,13 +27,13 @@ WORDS = {
 }
 
 
-@pytest.fixture
-def ran(write_lesson: Writer) -> Ran:
-    path = write_lesson(WORDS)
+@pytest.fixture(scope="module")
+def ran(tmp_path_factory: pytest.TempPathFactory) -> Ran:
+    path = lesson_at(tmp_path_factory.mktemp("compose"), WORDS)
     return run_notebook(read_notebook(path), path.parent, name=path.name, size="W4")
 
 
-@pytest.fixture
+@pytest.fixture(scope="module")
 def book(ran: Ran) -> Booklet:
     return compose(ran.handover, ran.notebook, LessonFolder(ran.folder))
 
@@ -129,7 +129,7 @@ def test_text_of_the_lesson_is_escaped(ran: Ran) -> None:
     lesson = replace(
         pattern.lesson, title=evil, summary=evil, cloth=evil, author=evil, notions=(evil,), cautions=(evil,)
     )
-    steps = tuple(replace(step, title=evil, text=f"{evil} and **bold**") for step in pattern.steps)
+    steps = tuple(replace(step, title=evil, text=f"**bold** and {evil}") for step in pattern.steps)
     sewing = tuple(replace(record, title=evil, text=evil) for record in pattern.sewing)
     values = tuple(replace(value, said=evil, why=evil) for value in pattern.values)
     pieces = tuple(replace(piece, title=evil) for piece in pattern.pieces)
