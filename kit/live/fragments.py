@@ -11,6 +11,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
+from kit.proof.finding import Finding
 from kit.units import System, both
 
 STEP_WIDTH = 620.0
@@ -114,19 +115,18 @@ def checking() -> str:
     return f'{_heading("Proof")}<div style="{_QUIET}">Checking …</div>'
 
 
-def findings(found: Sequence[object]) -> str:
-    """What the proof found, graver things first."""
+def findings(found: Sequence[Finding]) -> str:
+    """What the proof found, in the proof's own order."""
     if not found:
         return f"{_heading('Proof')}<div>Every check passed.</div>"
     lines = []
-    for finding in sorted(found, key=lambda f: getattr(f, "level", "") != "error"):
-        word, colour = _LEVELS.get(str(getattr(finding, "level", "")), ("Note", "#3b6ea5"))
-        where, what, do = (escape(str(getattr(finding, name, "") or "")) for name in ("where", "what", "do"))
-        place = f"{where}: " if where else ""
+    for finding in found:
+        word, colour = _LEVELS[finding.level]
         lines.append(
-            f'<li style="margin:2px 0"><strong style="color:{colour}">{word}.</strong> {place}{what} {do}</li>'
+            f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{colour}">{word}.</strong> '
+            f"{escape(str(finding))}</li>"
         )
-    return f'{_heading("Proof")}<ul style="margin:0;padding-left:1.2em">{"".join(lines)}</ul>'
+    return f'{_heading("Proof")}<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
 
 
 _LEVELS = {"error": ("To put right", "#b3541e"), "warning": ("Look again", "#8a6d00"), "note": ("Note", "#3b6ea5")}

@@ -28,7 +28,7 @@ from kit.units import Length
 
 _SAVE_AFTER = 0.5  # seconds of rest
 _CHECK_AFTER = 0.35
-_WIDTH, _HEIGHT = 640.0, 560.0
+_WIDTH, _HEIGHT = 760.0, 560.0
 _OWN_BODY = "\0own"
 
 View = tuple[str, str]
@@ -66,6 +66,8 @@ class Panel(widgets.VBox):
         self._checking = Settled(self._check, _CHECK_AFTER)
         self._build()
         super().__init__([self._head, self.notes, self._body_box])
+        self.add_class("lessonkit-panel")
+        self.picture.add_class("lessonkit-picture")
         for other in tuple(lesson.panels):
             if self.cell and other.cell == self.cell:
                 other.close()
@@ -107,7 +109,7 @@ class Panel(widgets.VBox):
             description="Units",
             tooltips=["Centimetres first", "Inches first"],
             style={"description_width": "initial", "button_width": "56px"},
-            layout={"width": "auto"},
+            layout={"width": "max-content", "margin": "2px 12px"},
         )
         self.reset = widgets.Button(
             description="Reset values", tooltip="Put every value back to the lesson's own", layout={"width": "auto"}
@@ -126,7 +128,13 @@ class Panel(widgets.VBox):
         self.finished = widgets.HTML()
         self.proof = widgets.HTML()
         self._sliders = widgets.VBox(
-            layout={"width": "356px", "max_height": "720px", "overflow": "hidden auto", "flex": "0 0 auto"}
+            layout={
+                "width": "356px",
+                "max_height": "720px",
+                "overflow": "hidden auto",
+                "flex": "0 0 auto",
+                "margin": "0 24px 0 0",
+            }
         )
         self._head = widgets.HBox(
             [self.size, self.units, self.view, self.reset], layout={"flex_flow": "row wrap", "align_items": "center"}

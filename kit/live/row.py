@@ -34,6 +34,7 @@ class Row:
         self._scale = Scale(parameter, system)
         self._value = value
         self._own: float | None = None
+        self._stand = 0.0
         self._busy = False
         help_text = f"{parameter.label}: {parameter.why}" if parameter.why else parameter.label
         self.box = widgets.Text(
@@ -56,6 +57,7 @@ class Row:
         )
         parts = [widgets.HBox([self.box, self.other]), self.slider, *([why] if parameter.why else [])]
         self.widget = widgets.VBox(parts, layout={"margin": "0 0 10px 0", "flex": "0 0 auto"})
+        self.widget.add_class("lessonkit-row")
         self._place()
         self._write()
         self.slider.observe(self._slid, "value")
@@ -86,7 +88,7 @@ class Row:
                 slider.min = min(slider.min, scale.least)
                 slider.max = max(slider.max, scale.most)
                 slider.step = scale.step
-                slider.value = scale.number(self._value)
+                slider.value = self._stand = scale.number(self._value)
                 slider.min, slider.max = scale.least, scale.most
         finally:
             self._busy = False
@@ -100,8 +102,9 @@ class Row:
             self._busy = False
 
     def _slid(self, change: Any) -> None:
-        if self._busy or abs(change.new - self._scale.number(self._value)) < 1e-9:
+        if self._busy or self._scale.same(change.new, self._stand):
             return
+        self._stand = change.new
         value = self._scale.value(change.new)
         if value != self._value:
             self._own = value

@@ -51,8 +51,14 @@ class Scale:
         return math.ceil(self.parameter.most / self.unit * self.per_unit - _SLACK) / self.per_unit
 
     def number(self, value: float) -> float:
-        """Where the exact `value` stands on the slider."""
-        return value / self.unit
+        """Where the exact `value` stands on the slider: at the nearest step. (A browser's slider moves to a
+        step by itself and reports that as if somebody had moved it.)"""
+        number = round(value / self.unit * self.per_unit) / self.per_unit
+        return min(max(number, self.least), self.most)
+
+    def same(self, one: float, other: float) -> bool:
+        """Whether two numbers are the same place on the slider."""
+        return abs(one - other) < self.step / 4
 
     def value(self, number: float) -> float:
         """The exact value the slider's `number` stands for; at its ends the parameter's own least and most."""

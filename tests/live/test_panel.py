@@ -72,10 +72,28 @@ def test_switching_units_changes_no_value(make_lesson: LessonMaker) -> None:
     assert (slider.min, slider.max, slider.value) == pytest.approx((4, 20, 13.7))
     shown.units.value = "inch"
     assert slider.step == 1 / 16
-    assert slider.value == pytest.approx(137 / 25.4)
+    assert slider.value == 5 + 6 / 16  # 137 mm is 5.394 in
     # Rounded outward to sixteenths: 40 mm is 1.575 in, 200 mm is 7.874 in.
     assert (slider.min, slider.max) == (1 + 9 / 16, 7 + 14 / 16)
     assert slider.min * 25.4 <= 40 and slider.max * 25.4 >= 200
+
+
+def test_a_browser_slider_that_reports_its_step_changes_no_value(make_lesson: LessonMaker) -> None:
+    """Browsers move a slider to its nearest step, to a few decimals, and report that as a move."""
+    lesson = make_lesson()
+    shown = panel(lesson)
+    row = shown.rows["hem_drop"]
+    row.box.value = "4 1/2 in"
+    assert row.slider.value == 11.4
+    row.slider.value = 11.4000001
+    assert lesson.values["hem_drop"] == pytest.approx(114.3)
+    row.slider.value = 11.5
+    assert lesson.values["hem_drop"] == 115.0
+    row.slider.value = 11.4
+    assert lesson.values["hem_drop"] == 114.0, "moved there by hand"
+    shown.units.value = "inch"
+    row.slider.value = round(row.slider.value, 2)
+    assert lesson.values["hem_drop"] == 114.0
 
 
 def test_an_inch_slider_gives_exact_sixteenths_and_its_ends_the_range(make_lesson: LessonMaker) -> None:
@@ -200,7 +218,7 @@ def test_changes_made_in_code_reach_the_panel(make_lesson: LessonMaker) -> None:
     shown, second = panel(lesson), panel(lesson)
     lesson.change(hem_drop=3.5 * inch)
     for one in (shown, second):
-        assert one.rows["hem_drop"].slider.value == pytest.approx(8.89)
+        assert one.rows["hem_drop"].slider.value == pytest.approx(8.9)
         assert one.rows["hem_drop"].box.value == "8.9 cm"
     second.rows["hem_drop"].slider.value = 15
     assert shown.rows["hem_drop"].slider.value == 15

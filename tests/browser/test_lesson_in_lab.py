@@ -1,0 +1,159 @@
+"""The example lesson in JupyterLab: sliders, picture, typed values, units, and what a restart keeps."""
+
+from __future__ import annotations
+
+import json
+import re
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+sys.path.insert(0, str(Path(__file__).parent))
+from lab import Lab
+from notebook import Notebook
+
+pytestmark = pytest.mark.browser
+
+NAME = "tideline_wrap_top.ipynb"
+SIDECAR = "tideline-wrap-top.values.json"
+SLEEVE, HEM = "Sleeve length", "Hem drop"
+
+
+@pytest.fixture(scope="module")
+def lesson(lab: Lab, browser: Browser) -> Iterator[Notebook]:
+    page = browser.new_page(viewport={"width": 1500, "height": 1150})
+    opened = Notebook(page, lab.page_of(NAME))
+    opened.run_all()
+    opened.panel.scroll_into_view_if_needed()
+    yield opened
+    page.close()
+
+
+def saved(lab: Lab) -> dict[str, float]:
+    """The values in the sidecar; none before it is first written."""
+    path = lab.folder / SIDECAR
+    values: dict[str, float] = json.loads(path.read_text())["values"] if path.exists() else {}
+    return values
+
+
+def until(true: Callable[[], bool], page_wait: Callable[[float], None], seconds: float = 10.0) -> bool:
+    """Whether something becomes true within some seconds."""
+    for _ in range(int(seconds / 0.05)):
+        if true():
+            return True
+        page_wait(50)
+    return False
+
+
+def test_the_panel_shows_the_draft(lesson: Notebook, out_folder: Path) -> None:
+    expect(lesson.picture).to_be_visible()
+    for name in ("front.wrap_neck", "front.overarm", "back.neck", "front_facing.outer"):
+        assert lesson.path(name), name
+    expect(lesson.panel.get_by_text("Every check passed")).to_be_visible()
+    expect(lesson.panel.locator('[role="status"]')).to_have_count(0)
+    lesson.page.screenshot(path=out_folder / "lab-panel.png")
+
+
+def test_keyboard_arrows_move_the_slider_and_the_picture(lesson: Notebook) -> None:
+    before = lesson.path("front.overarm")
+    box = lesson.box(SLEEVE)
+    start = float(box.input_value().removesuffix(" cm"))
+    lesson.handle(SLEEVE).focus()
+    for _ in range(5):
+        lesson.page.keyboard.press("ArrowRight")
+    expect(box).to_have_value(f"{start + 0.5:.1f} cm")
+    assert until(lambda: lesson.path("front.overarm") != before, lesson.page.wait_for_timeout)
+
+
+def test_the_picture_follows_the_mouse_before_it_is_let_go(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
+    handle = lesson.handle(SLEEVE)
+    handle.scroll_into_view_if_needed()
+    box = handle.bounding_box()
+    assert box is not None
+    x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    mouse = lesson.page.mouse
+    shapes = {lesson.path("front.overarm")}
+    mouse.move(x, y)
+    mouse.down()
+    for step in range(1, 5):
+        mouse.move(x + step * 15, y, steps=3)
+        seen = len(shapes)
+
+        def changed() -> bool:
+            shapes.add(lesson.path("front.overarm"))
+            return len(shapes) > seen  # noqa: B023
+
+        assert until(changed, lesson.page.wait_for_timeout), f"no new picture after {step} moves, mouse still down"
+    lesson.page.screenshot(path=out_folder / "lab-dragging.png")
+    mouse.up()
+    shown = float(lesson.box(SLEEVE).input_value().removesuffix(" cm"))
+    assert until(lambda: saved(lab).get("sleeve_length") == pytest.approx(shown * 10), lesson.page.wait_for_timeout)
+
+
+def test_pictures_and_words_under_the_cells_follow(lesson: Notebook) -> None:
+    """The step's sentence under its cell names the sleeve length the slider stands at."""
+    shown = lesson.box(SLEEVE).input_value()
+    written = lesson.page.locator(".jp-InputArea-editor", has_text="def overarm")
+    cell = lesson.page.locator(".jp-CodeCell").filter(has=written)
+    expect(cell.locator(".jp-OutputArea")).to_contain_text(f"carry it on for {shown}", timeout=10_000)
+    lesson.panel.scroll_into_view_if_needed()
+
+
+def test_a_typed_value_in_the_other_unit(lesson: Notebook, lab: Lab) -> None:
+    before = lesson.path("front.hem")
+    lesson.box(HEM).fill("4 1/2 in")
+    lesson.box(HEM).press("Enter")
+    expect(lesson.box(HEM)).to_have_value("11.4 cm")
+    assert until(lambda: lesson.path("front.hem") != before, lesson.page.wait_for_timeout)
+    assert until(lambda: saved(lab).get("hem_drop") == pytest.approx(114.3), lesson.page.wait_for_timeout)
+
+
+def test_switching_units_leaves_every_value(lesson: Notebook, lab: Lab) -> None:
+    before = saved(lab)
+    for units, text in (("inch", "4 1/2 in"), ("cm", "11.4 cm"), ("inch", "4 1/2 in"), ("cm", "11.4 cm")):
+        lesson.panel.get_by_role("button", name=units, exact=True).click()
+        expect(lesson.box(HEM)).to_have_value(text)
+    lesson.page.wait_for_timeout(800)  # longer than the panel waits before it saves
+    assert saved(lab) == before
+
+
+def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: Path) -> None:
+    lesson.box(HEM).fill("<b>far</b>")
+    lesson.box(HEM).press("Enter")
+    status = lesson.panel.get_by_role("status")
+    expect(status).to_contain_text("'<b>far</b>' cannot be read as a length")
+    expect(lesson.box(HEM)).to_have_value("11.4 cm")
+    lesson.page.screenshot(path=out_folder / "lab-message.png")
+    lesson.box(HEM).fill("11.5")
+    lesson.box(HEM).press("Enter")
+    expect(status).to_have_count(0)
+
+
+def test_another_view_and_another_size(lesson: Notebook, out_folder: Path) -> None:
+    show = lesson.panel.get_by_label("Show")
+    show.select_option(label=next(o for o in show.locator("option").all_text_contents() if "wrap edge" in o))
+    expect(lesson.picture.locator('[data-name="front.wrap_edge"]').first).to_be_attached()
+    before = lesson.path("front.wrap_neck")
+    lesson.panel.get_by_label("Size").select_option(label="W7")
+    assert until(lambda: lesson.path("front.wrap_neck") != before, lesson.page.wait_for_timeout)
+    lesson.page.screenshot(path=out_folder / "lab-step-view.png")
+    show.select_option(label="The draft")
+
+
+def test_values_outlive_the_kernel(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
+    sleeve, hem, kept = lesson.box(SLEEVE).input_value(), lesson.box(HEM).input_value(), saved(lab)
+    lesson.restart_and_run_all()
+    lesson.panel.scroll_into_view_if_needed()
+    expect(lesson.box(SLEEVE)).to_have_value(sleeve)
+    expect(lesson.box(HEM)).to_have_value(hem)
+    assert lesson.panel.get_by_label("Size").locator("option:checked").text_content() == "W7"
+    assert saved(lab) == kept
+    expect(lesson.picture).to_be_visible()
+    lesson.page.screenshot(path=out_folder / "lab-after-restart.png")
+
+
+def test_the_page_reported_no_error(lesson: Notebook) -> None:
+    assert [trouble for trouble in lesson.troubles if not re.search(r"favicon|ResizeObserver loop", trouble)] == []
