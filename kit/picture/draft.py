@@ -136,12 +136,12 @@ def _step_piece(
     for owner, name, path in record.removed:
         if owner == piece.name:
             yield Stroke(put.curves(path.curves), "removed", name=own + name)
+    if piece.name in record.allowed:
+        yield from _cut_line(piece, put)
     for edge in piece.edges:
         if edge.name not in new:
             role: StrokeRole = "fold" if edge.name == piece.fold else "kept"
             yield Stroke(put.curves(edge.path.curves), role, name=own + edge.name)
-    if piece.name in record.allowed:
-        yield from _cut_line(piece, put)
     labels = _edge_labels(record)
     names: list[Label] = []
     for owner, name, recorded in record.new:

@@ -17,7 +17,7 @@ from kit.sewing.scene import Layer, Scene
 from kit.sewing.walk import path_of
 
 SLIDE = 0.014
-_FLAT = 1.5
+_FLAT = 0.6
 Box = tuple[float, float, float, float]
 
 
@@ -234,7 +234,7 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     run = path_of(pattern, focus).moved(half_motion(p, focus.side))
     box = run.bounds()
     long = max(box[2] - box[0], box[3] - box[1])
-    box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0))
+    box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 25.0))
     wide, high = box[2] - box[0], box[3] - box[1]
     if wide < high * 0.8:
         box = (box[0] - (high * 0.8 - wide) / 2, box[1], box[2] + (high * 0.8 - wide) / 2, box[3])

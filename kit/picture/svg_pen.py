@@ -116,12 +116,13 @@ def _n(value: float) -> str:
 
 
 def _arc(arc: Arc) -> str:
-    pieces = (arc,) if abs(arc.sweep) < math.pi * 1.5 else arc.split(0.5)
+    """Arc commands of at most a third of a turn each: near half a turn the end points' rounding would show."""
+    count = max(1, math.ceil(abs(arc.sweep) / 2.1))
     flag = 0 if arc.sweep > 0 else 1
-    out = ""
-    for part in pieces:
-        large = 1 if abs(part.sweep) > math.pi else 0
-        out += f"A{_n(arc.radius)} {_n(arc.radius)} 0 {large} {flag} {_n(part.end.x)} {_n(-part.end.y)}"
+    radius, out = _n(arc.radius), ""
+    for i in range(1, count + 1):
+        end = arc.end if i == count else arc.point(i / count)
+        out += f"A{radius} {radius} 0 0 {flag} {_n(end.x)} {_n(-end.y)}"
     return out
 
 

@@ -16,7 +16,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError, near
-from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.geometry import Cubic, Curve, Line, Path, Point, Vector
 from kit.piece.piece import Edge, Notch, Piece
 from kit.units import show
 
@@ -220,7 +220,9 @@ class _Offset:
         turn = math.atan2(t1.cross(t2) * self.sign, t1.dot(t2))
         d1, d2 = self.widths[i], self.widths[j]
         if abs(turn) < _SMOOTH:
-            return  # the closing line between the ends is the step, or nothing
+            if abs(d1 - d2) < _SAME:
+                self._knit(i, j, t1, turn, d1)
+            return  # otherwise the closing line between the two ends is the step
         if turn > 0 and d1 > 0 and d2 > 0 and self.hems[i] != self.hems[j] and self._hem_corner(i, j, t1, t2):
             return
         sin, cos = math.sin(turn), math.cos(turn)
@@ -235,6 +237,15 @@ class _Offset:
         if abs(turn) < _SHALLOW and reach > limit:
             return  # nearly smooth: a step, not a long wedge
         self._trim(i, j, t1, t2, max(on1, 0.0), max(on2, 0.0), tip, turn)
+
+    def _knit(self, i: int, j: int, t1: Vector, turn: float, width: float) -> None:
+        """Makes two parallels of one width meet at a nearly smooth joint, hundredths of a mm along their ends."""
+        one, two = self.paths[i], self.paths[j]
+        tip = one.end + t1 * (width * math.tan(turn / 2)) if abs(turn) > 1e-4 else one.end.mid(two.start)
+        last, first = _ending_at(one.curves[-1], tip), _starting_at(two.curves[0], tip)
+        if last is not None and first is not None and one is not two:
+            self.paths[i] = Path((*one.curves[:-1], last))
+            self.paths[j] = Path((first, *two.curves[1:]))
 
     def _trim(self, i: int, j: int, t1: Vector, t2: Vector, on1: float, on2: float, tip: Point, turn: float) -> None:
         """Cut both parallels back (or carry one on) to where they cross near `tip`."""
@@ -290,6 +301,22 @@ class _Offset:
             foot = self.paths[hem].start if seam_first else self.paths[hem].end
         self.joins[i] = (at, foot) if seam_first else (foot, at)
         return True
+
+
+def _ending_at(curve: Curve, end: Point) -> Curve | None:
+    if isinstance(curve, Line):
+        return Line(curve.start, end)
+    if isinstance(curve, Cubic):
+        return Cubic(curve.start, curve.c1, curve.c2 + (end - curve.end), end)
+    return None
+
+
+def _starting_at(curve: Curve, start: Point) -> Curve | None:
+    if isinstance(curve, Line):
+        return Line(start, curve.end)
+    if isinstance(curve, Cubic):
+        return Cubic(start, curve.c1 + (start - curve.start), curve.c2, curve.end)
+    return None
 
 
 def _add(curves: list[Curve], curve: Curve) -> None:
