@@ -61,7 +61,7 @@ def test_a_bare_number_is_refused_with_the_way_out() -> None:
         length(23)
     with pytest.raises(KitError, match="2 has no unit"):
         _ = 3 * cm + 2
-    with pytest.raises(KitError, match="0.5 has no unit"):
+    with pytest.raises(KitError, match=r"0.5 has no unit"):
         _ = 0.5 - 3 * cm
     assert length(0) == 0 and length("1 in") == 25.4
     for wrong in (True, None, [1], math.nan * mm, math.inf * cm):

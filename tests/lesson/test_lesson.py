@@ -59,7 +59,7 @@ def test_a_mistyped_edge_name_is_caught_on_both_sides(make_lesson: Make) -> None
         front.hemm = front.hem.parallel(1 * cm, "down")
 
     lesson.step("Wrong")(wrong)
-    with pytest.raises(KitError, match="no edge, line or point 'hemm' to change. Did you mean 'hem'"):
+    with pytest.raises(KitError, match=r"no edge, line or point 'hemm' to change. Did you mean 'hem'"):
         lesson.work()
     lesson.remove("wrong")
     lesson.step("Other")(lambda front: front.sholder_tip.up(1 * cm))
@@ -70,7 +70,7 @@ def test_a_mistyped_edge_name_is_caught_on_both_sides(make_lesson: Make) -> None
 def test_a_mistyped_argument_is_refused_with_the_near_name(make_lesson: Make) -> None:
     lesson = make_lesson()
     lesson.step("Wrong")(lambda frnt: None)
-    with pytest.raises(KitError, match="'frnt'. Did you mean 'front'"):
+    with pytest.raises(KitError, match=r"'frnt'. Did you mean 'front'"):
         lesson.work()
 
 
@@ -138,7 +138,7 @@ def test_ranges(make_lesson: Make) -> None:
     lesson = make_lesson()
     with pytest.raises(KitError, match=r"hem drop is 40 cm \(15 3/4 in\), outside its range of 2 cm"):
         lesson.work(values={"hem_drop": 400.0})
-    with pytest.raises(KitError, match="no parameter 'hem_drp'. Did you mean 'hem_drop'"):
+    with pytest.raises(KitError, match=r"no parameter 'hem_drp'. Did you mean 'hem_drop'"):
         lesson.work(values={"hem_drp": 50.0})
     with pytest.raises(KitError, match="outside its range"):
         lesson.length("other", 9 * cm, least=1 * cm, most=2 * cm)
