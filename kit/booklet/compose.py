@@ -45,6 +45,8 @@ PRINTING = (
     "Check one long measure on the taped sheet against this booklet before you cut into cloth.",
 )
 
+_MOST = 6  # findings that fit on the cover
+
 
 def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findings: Iterable[Finding] = ()) -> Booklet:
     """The booklet of a worked lesson. `folder` is where its pictures may be read; `findings` are the proof's.
@@ -86,7 +88,10 @@ def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
     facts += [("Lengths in", first), ("Edition", " · ".join(filter(None, (info.edition, info.date))))]
     if info.level:
         facts.append(("For whom", info.level))
-    troubles = tuple(_finding(finding) for finding in findings if finding.level == "error")
+    troubles = [_finding(finding) for finding in findings if finding.level == "error"]
+    if len(troubles) > _MOST:
+        rest = len(troubles) - _MOST + 1
+        troubles = [*troubles[: _MOST - 1], f"And {rest} more: run `lessonkit check`, or see findings.json."]
     return Cover(
         title=info.title,
         summary=info.summary,
@@ -94,7 +99,7 @@ def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
         front=picture(laid_flat(pattern, "front"), "cover-front", 600, 440, paper=COVER),
         back=picture(laid_flat(pattern, "back"), "cover-back", 230, 190, "Back", paper=COVER),
         facts=tuple(facts),
-        troubles=troubles,
+        troubles=tuple(troubles),
     )
 
 

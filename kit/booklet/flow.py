@@ -29,7 +29,7 @@ _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
 # Picture sizes in CSS px (1/96 in): beside the text, across the page under it, one of several in a row under it.
 _BESIDE = (360.0, 305.0)
-_ACROSS = (608.0, 300.0)
+_ACROSS = (608.0, 320.0)
 _STAGE = (290.0, 270.0)
 
 
@@ -164,7 +164,7 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
 
     def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
         drawing = step_drawing(record, system)
-        across = _is_wide(drawing)
+        across = _is_wide(drawing) or len(record.pieces) > 2
         return DraftStep(
             count,
             record.key,
