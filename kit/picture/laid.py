@@ -17,7 +17,7 @@ from kit.sewing.scene import Layer, Scene
 from kit.sewing.walk import path_of
 
 SLIDE = 0.014
-_FLAT = 0.6
+_FLAT = 1.2
 Box = tuple[float, float, float, float]
 
 
@@ -73,6 +73,7 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
                     own, under = straightest(own, pattern), straightest(under, pattern)
                 motion = _laid(layer, piece, own, under, base, pattern)
                 if layer.how == "open":
+                    motion = motion.then(_closed_up(own, under, motion, base, pattern))
                     base.opened.update(layer.on.edges)
             new = Placed(layer, piece, side, motion)
             if layer.how == "open" and base is not None:
@@ -158,6 +159,13 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: 
     return best[1]
 
 
+def _closed_up(run: Run, on: Run, motion: Motion, base: Placed, pattern: Pattern) -> Motion:
+    """The small slide that makes two slightly curved edges touch at their middles instead of gaping there."""
+    own, under = path_of(pattern, run), path_of(pattern, on)
+    target = half_motion(base, on.side)(under.at(under.length / 2))
+    return Motion.translation(target - motion(own.at(own.length / 2)))
+
+
 def _outline(p: Placed) -> None:
     """The layer's outline and its turned edges: a hem folds on its stitch line, and an allowance pressed open, seen
     from the wrong side, lies back on its own piece."""
@@ -234,7 +242,7 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     run = path_of(pattern, focus).moved(half_motion(p, focus.side))
     box = run.bounds()
     long = max(box[2] - box[0], box[3] - box[1])
-    box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 25.0))
+    box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 35.0))
     wide, high = box[2] - box[0], box[3] - box[1]
     if wide < high * 0.8:
         box = (box[0] - (high * 0.8 - wide) / 2, box[1], box[2] + (high * 0.8 - wide) / 2, box[3])

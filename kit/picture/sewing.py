@@ -77,7 +77,7 @@ def scene_drawing(
     for run, way in scene.arrows:
         run = straightest(run, pattern) if opened else run
         items.extend(_arrow_items(run, way, placed, pattern, extent))
-    items.extend(_names(placed, window, extent, fit))
+    items.extend(_names(placed, window, items, fit))
     bounds = window
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
     if scene.section is not None or locate:
@@ -184,10 +184,10 @@ def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, ext
     return out
 
 
-def _names(placed: list[Placed], window: Box, extent: float, fit: tuple[float, float]) -> list[Item]:
+def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[float, float]) -> list[Item]:
     """Each layer's name and face where it shows; a narrow layer is named beside, with a line to it."""
+    from shapely import LineString, box, unary_union
     from shapely import Point as Spot
-    from shapely import box, unary_union
     from shapely.geometry import Polygon
     from shapely.ops import polylabel
 
@@ -200,6 +200,14 @@ def _names(placed: list[Placed], window: Box, extent: float, fit: tuple[float, f
         points = [q for c in p.outline for q in c.points(1.0)[:-1]]
         shapes.append(Polygon([(q.x, q.y) for q in points]).buffer(0))
     everything = unary_union(shapes)
+    busy = unary_union(
+        [
+            LineString([(q.x, q.y) for q in c.points(1.0)])
+            for item in drawn
+            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press")
+            for c in item.curves
+        ]
+    )
     counts: dict[tuple[str, str], int] = {}
     for p in placed:
         key = (p.piece.name, p.layer.stuff)
@@ -219,8 +227,11 @@ def _names(placed: list[Placed], window: Box, extent: float, fit: tuple[float, f
         face = "interfacing" if p.layer.stuff == "interfacing" else f"{p.layer.up} side"
         text = f"{title}: {face}"
         wide, high = text_width(text, letter) + letter * 0.3, letter * 1.3
-        if widest.contains(box(*text_box(spot.x, spot.y, wide, high, 0.0))):
-            at = Point(spot.x, spot.y)
+        inside = [Point(spot.x, spot.y + high * up) for up in (0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6)]
+        frames = [box(*text_box(q.x, q.y, wide, high, 0.0)) for q in inside]
+        free = [q for q, f in zip(inside, frames, strict=True) if widest.contains(f) and not busy.intersects(f)]
+        if free:
+            at = free[0]
             taken.append(text_box(at.x, at.y, wide, high, 0.0))
             items.append(Label(text, at, "name", size=letter))
             continue
@@ -237,6 +248,7 @@ def _names(placed: list[Placed], window: Box, extent: float, fit: tuple[float, f
                 cost = reach * letter * 0.05 + frame.intersection(everything).area * 0.3
                 cost += (frame.area - frame.intersection(view).area) * 4
                 cost += sum(overlap(area, other) for other in taken) * 4
+                cost += frame.area if busy.intersects(frame) else 0.0
                 if Spot(at.x, at.y).distance(widest) < high:
                     cost += frame.area
                 if best is None or cost < best[0]:
