@@ -15,10 +15,14 @@ import re
 from collections.abc import Iterable, Sequence
 from hashlib import blake2b
 
-from kit.geometry import Arc, Cubic, Curve, Line, Point
+from kit.geometry import Arc, Curve, Line, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
 from kit.picture.lettering import Box, Ink, place, text_box, text_width, upright
+from kit.picture.svg_path import number as _n
+from kit.picture.svg_path import path_data, shifted
 from kit.picture.theme import THEME, Cloth, Theme
+
+__all__ = ["bounds_of", "escape", "path_data", "shifted", "svg"]
 
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udfff]")
 _CSS_PER_MM = 96 / 25.4
@@ -59,71 +63,9 @@ def bounds_of(drawing: Drawing) -> Box:
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
-def path_data(curves: Sequence[Curve], closed: bool = False) -> str:
-    """SVG path data in mm with y turned over, to 0.01 mm. Curves that do not join start a new subpath."""
-    out: list[str] = []
-    last: Point | None = None
-    for curve in curves:
-        start, end = curve.start, curve.end
-        if last is None or abs(last.x - start.x) > 0.02 or abs(last.y - start.y) > 0.02:
-            out.append(f"M{_n(start.x)} {_n(-start.y)}")
-        if isinstance(curve, Line):
-            out.append(f"L{_n(end.x)} {_n(-end.y)}")
-        elif isinstance(curve, Cubic):
-            a, b = curve.c1, curve.c2
-            out.append(f"C{_n(a.x)} {_n(-a.y)} {_n(b.x)} {_n(-b.y)} {_n(end.x)} {_n(-end.y)}")
-        elif isinstance(curve, Arc):
-            out.append(_arc(curve))
-        else:
-            for cubic in curve.as_cubics():
-                a, b, e = cubic.c1, cubic.c2, cubic.end
-                out.append(f"C{_n(a.x)} {_n(-a.y)} {_n(b.x)} {_n(-b.y)} {_n(e.x)} {_n(-e.y)}")
-        last = end
-    if closed:
-        out.append("Z")
-    return "".join(out)
-
-
 def escape(text: str) -> str:
     """`text` for XML: markup escaped, characters XML forbids left out."""
     return html.escape(_CONTROL.sub("", text), quote=True)
-
-
-def shifted(curve: Curve, distance: float) -> Curve:
-    """`curve` moved `distance` mm to its left for a dimension line: exact for lines and arcs; a cubic keeps its
-    end directions and scales its handles (close enough to look parallel, and quick)."""
-    if isinstance(curve, Arc):
-        radius = curve.radius - distance if curve.sweep > 0 else curve.radius + distance
-        return Arc(curve.centre, max(radius, 0.1), curve.from_angle, curve.sweep)
-    n0, n1 = curve.normal(0.0), curve.normal(1.0)
-    start = curve.start + n0 * distance
-    end = curve.end + n1 * distance
-    if isinstance(curve, Line):
-        return Line(start, end)
-    cubic = curve.as_cubics()[0]
-    chord = cubic.start.distance(cubic.end)
-    ratio = start.distance(end) / chord if chord > 1e-6 else 1.0
-    return Cubic(start, start + (cubic.c1 - cubic.start) * ratio, end + (cubic.c2 - cubic.end) * ratio, end)
-
-
-def _n(value: float) -> str:
-    text = f"{value:.2f}"
-    if text.endswith("00"):
-        text = text[:-3]
-    elif text.endswith("0"):
-        text = text[:-1]
-    return "0" if text == "-0" else text
-
-
-def _arc(arc: Arc) -> str:
-    """Arc commands of at most a third of a turn each: near half a turn the end points' rounding would show."""
-    count = max(1, math.ceil(abs(arc.sweep) / 2.1))
-    flag = 0 if arc.sweep > 0 else 1
-    radius, out = _n(arc.radius), ""
-    for i in range(1, count + 1):
-        end = arc.end if i == count else arc.point(i / count)
-        out += f"A{radius} {radius} 0 0 {flag} {_n(end.x)} {_n(-end.y)}"
-    return out
 
 
 def _shift(start: Point, end: Point, offset: float) -> tuple[float, float]:
