@@ -164,7 +164,7 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
 
     def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
         drawing = step_drawing(record, system)
-        across = _is_wide(drawing) or len(record.pieces) > 2
+        across = _is_wide(drawing)
         return DraftStep(
             count,
             record.key,
