@@ -106,10 +106,9 @@ class Panel(widgets.VBox):
         self.units = widgets.ToggleButtons(
             options=[("cm", "cm"), ("inch", "inch")],
             value=self.lesson.units,
-            description="Units",
             tooltips=["Centimetres first", "Inches first"],
-            style={"description_width": "initial", "button_width": "56px"},
-            layout={"width": "max-content", "margin": "2px 12px"},
+            style={"button_width": "56px"},
+            layout={"width": "max-content", "margin": "2px 12px 2px 4px"},
         )
         self.reset = widgets.Button(
             description="Reset values", tooltip="Put every value back to the lesson's own", layout={"width": "auto"}
@@ -137,10 +136,11 @@ class Panel(widgets.VBox):
             }
         )
         self._head = widgets.HBox(
-            [self.size, self.units, self.view, self.reset], layout={"flex_flow": "row wrap", "align_items": "center"}
+            [self.size, widgets.Label("Units", layout={"margin": "2px 0 2px 12px"}), self.units, self.view, self.reset],
+            layout={"flex_flow": "row wrap", "align_items": "center"},
         )
         beside = widgets.VBox(
-            [self.message, self.picture, widgets.HBox([self.finished, self.proof], layout={"flex_flow": "row wrap"})],
+            [self.picture, self.message, widgets.HBox([self.finished, self.proof], layout={"flex_flow": "row wrap"})],
             layout={"flex": "1 1 300px", "min_width": "0"},
         )
         self.finished.layout.margin = "0 40px 0 0"

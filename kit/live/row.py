@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from html import escape
 from typing import Any
 
@@ -14,6 +15,32 @@ from kit.live.scale import Scale
 from kit.units import System
 
 _BOX_WIDTH, _NAME_WIDTH, _OTHER_WIDTH = "248px", "150px", "76px"
+
+
+class _Track:
+    """A slider for `parameter` in one unit, and where it `stands`.
+
+    Each unit has a slider of its own, made when it is first wanted: a report that is still on its way from the
+    browser when the units are switched is then read in the unit it was made in.
+    """
+
+    def __init__(self, parameter: Parameter, system: System, tooltip: str) -> None:
+        self.scale = Scale(parameter, system)
+        self.stands = self.scale.least
+        self.slider = widgets.FloatSlider(
+            self.stands,
+            min=self.scale.least,
+            max=self.scale.most,
+            step=self.scale.step,
+            readout=False,
+            continuous_update=True,
+            tooltip=tooltip,
+            layout={"width": "auto", "margin": "-2px 0 0 0"},
+        )
+
+    def place(self, value: float) -> None:
+        self.stands = self.scale.number(value)
+        self.slider.value = self.stands
 
 
 class Row:
@@ -31,90 +58,94 @@ class Row:
         self.parameter = parameter
         self._moved = moved
         self._refused = refused
-        self._scale = Scale(parameter, system)
         self._value = value
         self._own: float | None = None
-        self._stand = 0.0
-        self._busy = False
-        help_text = f"{parameter.label}: {parameter.why}" if parameter.why else parameter.label
+        self._writing = False
+        self._tooltip = f"{parameter.label}: {parameter.why}" if parameter.why else parameter.label
+        self._tracks: dict[System, _Track] = {}
+        self._system = system
         self.box = widgets.Text(
             description=parameter.label.capitalize(),
-            tooltip=help_text,
+            tooltip=self._tooltip,
             continuous_update=False,
             style={"description_width": _NAME_WIDTH},
             layout={"width": _BOX_WIDTH, "margin": "0"},
         )
         self.other = widgets.HTML(layout={"width": _OTHER_WIDTH, "margin": "0 0 0 6px"})
-        self.slider = widgets.FloatSlider(
-            readout=False,
-            continuous_update=True,
-            tooltip=help_text,
-            layout={"width": "auto", "margin": "-2px 0 0 0"},
-        )
-        why = widgets.HTML(
+        self._typing = widgets.HBox([self.box, self.other])
+        self._why = widgets.HTML(
             f'<div style="font-size:12px;line-height:1.25;opacity:.75">{escape(parameter.why)}</div>',
             layout={"margin": "-4px 0 0 0"},
         )
-        parts = [widgets.HBox([self.box, self.other]), self.slider, *([why] if parameter.why else [])]
-        self.widget = widgets.VBox(parts, layout={"margin": "0 0 10px 0", "flex": "0 0 auto"})
+        self.widget = widgets.VBox(layout={"margin": "0 0 10px 0", "flex": "0 0 auto"})
         self.widget.add_class("lessonkit-row")
-        self._place()
+        self._turn(system)
         self._write()
-        self.slider.observe(self._slid, "value")
         self.box.observe(self._typed, "value")
+
+    @property
+    def slider(self) -> widgets.FloatSlider:
+        """The slider in the shown unit."""
+        return self._tracks[self._system].slider
 
     def show(self, value: float, system: System) -> None:
         """Show `value` (mm, share or count) in `system`. A slider the user holds is left alone."""
-        turned = system != self._scale.system
+        turned, moved = system != self._system, value != self._value
+        self._value = value
         if turned:
-            self._scale = Scale(self.parameter, system)
-        if value != self._value or turned:
-            self._value = value
-            if turned or value != self._own:
-                self._place()
+            self._turn(system)
+        elif moved and value != self._own:
+            self._tracks[system].place(value)
+        if turned or moved:
             self._write()
         self._own = None
 
     def close(self) -> None:
-        self.widget.close()
-        for part in (self.box, self.other, self.slider):
+        """Take the row off the page."""
+        parts = [self.box, self.other, self._typing, self._why, *(track.slider for track in self._tracks.values())]
+        for part in (self.widget, *parts):
             part.close()
 
-    def _place(self) -> None:
-        scale, slider = self._scale, self.slider
-        self._busy = True
-        try:
-            with slider.hold_sync():
-                slider.min = min(slider.min, scale.least)
-                slider.max = max(slider.max, scale.most)
-                slider.step = scale.step
-                slider.value = self._stand = scale.number(self._value)
-                slider.min, slider.max = scale.least, scale.most
-        finally:
-            self._busy = False
+    def _turn(self, system: System) -> None:
+        track = self._tracks.get(system)
+        if track is None and self.parameter.kind != "length" and self._tracks:
+            track = next(iter(self._tracks.values()))
+        if track is None:
+            track = _Track(self.parameter, system, self._tooltip)
+            track.place(self._value)
+            track.slider.observe(partial(self._slid, track), "value")
+        else:
+            track.place(self._value)
+        self._tracks[system] = track
+        self._system = system
+        children = (self._typing, track.slider, *([self._why] if self.parameter.why else []))
+        if self.widget.children != children:
+            self.widget.children = children
 
     def _write(self) -> None:
-        self._busy = True
+        scale = self._tracks[self._system].scale
+        self._writing = True
         try:
-            self.box.value = self._scale.text(self._value)
-            self.other.value = escape(self._scale.other(self._value))
+            self.box.value = scale.text(self._value)
+            self.other.value = escape(scale.other(self._value))
         finally:
-            self._busy = False
+            self._writing = False
 
-    def _slid(self, change: Any) -> None:
-        if self._busy or self._scale.same(change.new, self._stand):
+    def _slid(self, track: _Track, change: Any) -> None:
+        if track.scale.same(change.new, track.stands):
             return
-        self._stand = change.new
-        value = self._scale.value(change.new)
+        track.stands = change.new
+        value = track.scale.value(change.new)
         if value != self._value:
-            self._own = value
+            self._own = value if track.slider is self.slider else None
             self._moved(self.parameter.name, value)
 
     def _typed(self, change: Any) -> None:
-        if self._busy or change.new == self._scale.text(self._value):
+        scale = self._tracks[self._system].scale
+        if self._writing or change.new == scale.text(self._value):
             return
         try:
-            value = self._scale.read(change.new)
+            value = scale.read(change.new)
         except KitError as error:
             self._write()
             self._refused(error)

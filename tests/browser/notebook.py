@@ -56,7 +56,7 @@ class Notebook:
 
     def restart_and_run_all(self) -> None:
         self.menu("Kernel", "Restart Kernel and Run All Cells")
-        self.page.locator(".jp-Dialog").get_by_role("button", name="Restart").click()
+        self.page.locator(".jp-Dialog .jp-mod-accept").click()
         self.page.locator(".jp-InputPrompt", has_text="[*]").first.wait_for(timeout=30_000)
         self.settle()
 

@@ -132,15 +132,22 @@ def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: 
     expect(status).to_have_count(0)
 
 
-def test_another_view_and_another_size(lesson: Notebook, out_folder: Path) -> None:
-    show = lesson.panel.get_by_label("Show")
-    show.select_option(label=next(o for o in show.locator("option").all_text_contents() if "wrap edge" in o))
-    expect(lesson.picture.locator('[data-name="front.wrap_edge"]').first).to_be_attached()
-    before = lesson.path("front.wrap_neck")
-    lesson.panel.get_by_label("Size").select_option(label="W7")
-    assert until(lambda: lesson.path("front.wrap_neck") != before, lesson.page.wait_for_timeout)
+def test_another_view_and_another_size(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
+    show = lesson.panel.get_by_label("Show", exact=True)
+    options = [text.replace("\xa0", " ") for text in show.locator("option").all_text_contents()]
+    chest = lesson.panel.get_by_role("row", name="Chest, all round under the arms")
+    w4 = chest.inner_text()
+    lesson.panel.get_by_label("Size", exact=True).select_option(label="W7")
+    expect(chest).not_to_have_text(w4)
+    show.select_option(index=next(i for i, text in enumerate(options) if "wrap edge" in text))
+    expect(lesson.picture).to_contain_text("wrap reach")
+    expect(lesson.panel.get_by_text("Checking")).to_have_count(0)
     lesson.page.screenshot(path=out_folder / "lab-step-view.png")
-    show.select_option(label="The draft")
+    show.select_option(index=len(options) - 2)
+    expect(lesson.picture).not_to_contain_text("wrap reach")
+    lesson.page.screenshot(path=out_folder / "lab-flat-view.png")
+    assert until(lambda: '"W7"' in (lab.folder / SIDECAR).read_text(), lesson.page.wait_for_timeout)
+    assert saved(lab)["hem_drop"] == 115.0
 
 
 def test_values_outlive_the_kernel(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
@@ -149,7 +156,7 @@ def test_values_outlive_the_kernel(lesson: Notebook, lab: Lab, out_folder: Path)
     lesson.panel.scroll_into_view_if_needed()
     expect(lesson.box(SLEEVE)).to_have_value(sleeve)
     expect(lesson.box(HEM)).to_have_value(hem)
-    assert lesson.panel.get_by_label("Size").locator("option:checked").text_content() == "W7"
+    assert lesson.panel.get_by_label("Size", exact=True).locator("option:checked").text_content() == "W7"
     assert saved(lab) == kept
     expect(lesson.picture).to_be_visible()
     lesson.page.screenshot(path=out_folder / "lab-after-restart.png")

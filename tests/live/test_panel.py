@@ -71,6 +71,7 @@ def test_switching_units_changes_no_value(make_lesson: LessonMaker) -> None:
     slider = shown.rows["hem_drop"].slider
     assert (slider.min, slider.max, slider.value) == pytest.approx((4, 20, 13.7))
     shown.units.value = "inch"
+    slider = shown.rows["hem_drop"].slider
     assert slider.step == 1 / 16
     assert slider.value == 5 + 6 / 16  # 137 mm is 5.394 in
     # Rounded outward to sixteenths: 40 mm is 1.575 in, 200 mm is 7.874 in.
@@ -94,6 +95,18 @@ def test_a_browser_slider_that_reports_its_step_changes_no_value(make_lesson: Le
     shown.units.value = "inch"
     row.slider.value = round(row.slider.value, 2)
     assert lesson.values["hem_drop"] == 114.0
+
+
+def test_a_late_report_is_read_in_the_unit_it_was_made_in(make_lesson: LessonMaker) -> None:
+    """A move still on its way from the browser when the units are switched."""
+    lesson = make_lesson()
+    shown = panel(lesson)
+    in_cm = shown.rows["hem_drop"].slider
+    shown.units.value = "inch"
+    in_cm.value = 12.5
+    assert lesson.values["hem_drop"] == 125.0
+    assert shown.rows["hem_drop"].box.value == "4 15/16 in"
+    assert shown.rows["hem_drop"].slider.value == 4 + 15 / 16
 
 
 def test_an_inch_slider_gives_exact_sixteenths_and_its_ends_the_range(make_lesson: LessonMaker) -> None:
