@@ -17,19 +17,13 @@ from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, St
 from kit.picture.lettering import upright
 from kit.picture.piece_sheet import piece_drawing, piece_items
 from kit.picture.place import Scaling, rectangle
+from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.units import System, show
 from kit.units import both as both_systems
 
 __all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step_drawing"]
-
-_GAP = 0.14
-_LEAST = 0.3
-_MAGNIFY = 3.0
-_PAGE = (640.0, 700.0)
-_ALLOWANCE = "_allowance"
-Bounds = tuple[float, float, float, float]
 
 
 def shown_value(spot: Spot, system: System, both: bool = False) -> str:
@@ -50,12 +44,17 @@ def step_drawing(record: StepRecord, system: System = "cm", both: bool = False) 
     items: list[Item] = []
     changed = _changed(record)
     pieces = [piece for piece in record.pieces if piece.edges or piece.guides]
-    pieces = [piece for piece in pieces if piece.name in changed] or pieces
-    places, reach = _in_rows([(piece, _piece_bounds(piece, record)) for piece in pieces])
-    for piece, bounds, put in places:
-        items.extend(_step_piece(piece, record, system, both, reach, bounds, put))
+    over = _laid_over(record)
+    pieces = [piece for piece in pieces if piece.name in changed or piece.name in over.values()] or pieces
+    ground = [piece for piece in pieces if piece.name not in over]
+    places, reach = in_rows([(piece, _piece_bounds(piece, record)) for piece in ground])
+    on = {piece.name: (bounds, put) for piece, bounds, put in places}
+    for piece in pieces:
+        bounds, put = on[over.get(piece.name, piece.name)]
+        below = next((p for p in ground if p.name == over.get(piece.name)), None)
+        items.extend(_step_piece(piece, record, system, both, reach, bounds, put, below))
     low = min((put.point(Point(b[0], b[1])).y for _, b, put in places), default=0.0)
-    items.extend(_strips(record.strips, low - reach * _GAP if places else 0.0, system, both))
+    items.extend(_strips(record.strips, low - reach * GAP if places else 0.0, system, both))
     return Drawing(tuple(items), alt=step_alt(record, system, both), title=record.title)
 
 
@@ -100,7 +99,7 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
     """The draft as it stands: stitch lines, guides and names of all pieces side by side."""
     items: list[Item] = []
-    places = _side_by_side([(piece, _bounds_of_paths(edge.path for edge in piece.edges)) for piece in pattern.pieces])
+    places = side_by_side([(piece, bounds_of_paths(edge.path for edge in piece.edges)) for piece in pattern.pieces])
     said = []
     reach = max((b[3] - b[1] for _, b, _ in places), default=100.0)
     for piece, bounds, dx in places:
@@ -125,8 +124,19 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
 
 
 def _step_piece(
-    piece: Piece, record: StepRecord, system: System, both: bool, reach: float, bounds: Bounds, put: Scaling
+    piece: Piece,
+    record: StepRecord,
+    system: System,
+    both: bool,
+    reach: float,
+    bounds: Bounds,
+    put: Scaling,
+    below: Piece | None = None,
 ) -> Iterable[Item]:
+    """One piece's items. `below` is the piece it was traced from and lies on: what the two share is not named
+    again, and its title stands with its first line of its own."""
+    traced = {edge.path for edge in below.edges} if below else set()
+    title = piece.title or _words(piece.name)
     new = {name for owner, name, _ in record.new if owner == piece.name}
     middle = Point((bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2)
     own = f"{piece.name}."
@@ -148,7 +158,12 @@ def _step_piece(
         if owner == piece.name:
             path = piece.edge(name).path if piece.has_edge(name) else recorded
             yield Stroke(put.curves(path.curves), "new", name=own + name)
-            names.append(_name_beside(labels.get((owner, name), _words(name)), path, middle, reach, put))
+            if path in traced:
+                continue
+            text = labels.get((owner, name), _words(name))
+            if below and name == "outer":
+                text = f"{title}: {text} edge"
+            names.append(_name_beside(text, path, middle, reach, put))
     for owner, notch in record.new_notches:
         if owner == piece.name and piece.has_edge(notch.edge):
             yield from _notch(piece, notch, reach, put)
@@ -167,7 +182,8 @@ def _step_piece(
             out = point - middle
             away = out.unit() if out.length > 1e-6 else Vector(0.0, 1.0)
             names.append(Label(_words(name), put.point(point) + away * (reach * 0.035), "small"))
-    yield Label(piece.title or _words(piece.name), put.point(_inside(piece, bounds)), "ghost")
+    if below is None:
+        yield Label(title, put.point(_inside(piece, bounds)), "ghost")
     for spot in record.spots:
         if spot.piece == piece.name:
             bare = piece.name in record.allowed and spot.name.endswith("allowance")
@@ -226,7 +242,7 @@ def _guides(piece: Piece, record: StepRecord) -> list[tuple[str, Path]]:
 
 def _guides_within(piece: Piece) -> list[tuple[str, Path]]:
     """Guides that lie by the piece: those of a half that was cut away are left out."""
-    x0, y0, x1, y1 = _bounds_of_paths(edge.path for edge in piece.edges)
+    x0, y0, x1, y1 = bounds_of_paths(edge.path for edge in piece.edges)
     wide, high = (x1 - x0) * 0.06 + 5.0, (y1 - y0) * 0.06 + 5.0
     out = []
     for name, path in piece.guides:
@@ -293,14 +309,7 @@ def _length(value: float, system: System, both: bool) -> str:
 def _piece_bounds(piece: Piece, record: StepRecord) -> Bounds:
     paths = [edge.path for edge in piece.edges] + [path for _, path in _guides(piece, record)]
     paths += [path for owner, _, path in (*record.new, *record.removed) if owner == piece.name]
-    return _bounds_of_paths(paths)
-
-
-def _bounds_of_paths(paths: Iterable[Path]) -> Bounds:
-    boxes = [path.bounds() for path in paths]
-    if not boxes:
-        return (0.0, 0.0, 100.0, 100.0)
-    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+    return bounds_of_paths(paths)
 
 
 def _laid_over(record: StepRecord) -> dict[str, str]:
@@ -313,61 +322,6 @@ def _laid_over(record: StepRecord) -> dict[str, str]:
         for piece in record.pieces
         if piece.source in here and piece.name in fresh and piece.name not in before
     }
-
-
-def _in_rows(pieces: list[tuple[Piece, Bounds]]) -> tuple[list[tuple[Piece, Bounds, Scaling]], float]:
-    """Pieces in as many rows as show them largest on a page: (piece, bounds, where it is put), and the measure that
-    offsets of text are taken from."""
-    if not pieces:
-        return [], 100.0
-    sizes = [max(b[2] - b[0], b[3] - b[1], 1.0) for _, b in pieces]
-    largest = max(sizes)
-    factors = [min(_MAGNIFY, max(1.0, largest * 0.45 / size)) for size in sizes]
-    boxes = [((b[2] - b[0]) * f, (b[3] - b[1]) * f) for (_, b), f in zip(pieces, factors, strict=True)]
-    best: tuple[float, list[list[int]]] = (0.0, [])
-    for count in range(1, len(pieces) + 1):
-        each = math.ceil(len(pieces) / count)
-        rows = [list(range(i, min(i + each, len(pieces)))) for i in range(0, len(pieces), each)]
-        gap = largest * _GAP
-        wide = max(sum(max(boxes[i][0], largest * _LEAST) + gap for i in row) for row in rows)
-        high = sum(max(boxes[i][1] for i in row) + gap for row in rows)
-        scale = min(_PAGE[0] / wide, _PAGE[1] / high)
-        if scale > best[0] * 1.02:
-            best = (scale, rows)
-    reach = min(largest, 0.7 * max(_PAGE) / best[0])
-    if len(pieces) > 1:
-        reach = max(reach, 0.75 * _PAGE[0] / best[0])
-    out: list[tuple[Piece, Bounds, Scaling]] = []
-    y = 0.0
-    for row in best[1]:
-        x = 0.0
-        for i in row:
-            piece, b = pieces[i]
-            wide = max(boxes[i][0], largest * _LEAST)
-            f = factors[i]
-            left = x + (wide - boxes[i][0]) / 2
-            out.append((piece, b, Scaling(f, Point(left - b[0] * f, y - b[3] * f))))
-            x += wide + largest * _GAP
-        y -= max(boxes[i][1] for i in row) + largest * _GAP
-    return out, reach
-
-
-def _side_by_side(
-    pieces: list[tuple[Piece, Bounds]], over: dict[str, str] | None = None
-) -> list[tuple[Piece, Bounds, float]]:
-    """Pieces from left to right with room between them for dimensions: (piece, bounds, shift in x). A piece
-    laid `over` another shares its place."""
-    over = over or {}
-    reach = max((max(b[2] - b[0], b[3] - b[1]) for _, b in pieces), default=0.0)
-    shifts: dict[str, float] = {}
-    x = 0.0
-    for piece, bounds in pieces:
-        if piece.name in over:
-            continue
-        wide = max(bounds[2] - bounds[0], reach * _LEAST)
-        shifts[piece.name] = x + (wide - bounds[2] + bounds[0]) / 2 - bounds[0]
-        x += wide + reach * _GAP
-    return [(piece, bounds, shifts[over.get(piece.name, piece.name)]) for piece, bounds in pieces]
 
 
 def _moved(curves: tuple[Curve, ...], by: Vector) -> tuple[Curve, ...]:
