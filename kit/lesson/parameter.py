@@ -29,6 +29,9 @@ class Parameter:
     def label(self) -> str:
         return self.said or self.name.replace("_", " ")
 
+    def _ipython_display_(self) -> None:
+        """Nothing: a cell that ends with a parameter prints no output."""
+
     def show(self, value: float, system: System = "cm") -> str:
         """`value` as people read it."""
         if self.kind == "share":
