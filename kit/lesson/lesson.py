@@ -83,6 +83,7 @@ class Lesson:
         self.sidecar: FilePath = sidecar.path_for(self.info.slug)
         self.saved = sidecar.read(self.sidecar)
         self._changed: dict[str, float] = {}
+        self.parent: Lesson | None = None
         names = list(self.sizes.names)
         wanted = self.saved.size if self.saved.size in names else size or names[len(names) // 2]
         self._body = self.sizes[wanted]
@@ -247,6 +248,7 @@ class Lesson:
         new.sidecar = sidecar.path_for(new.info.slug)
         new.saved = sidecar.read(new.sidecar)
         new._changed = {}
+        new.parent = self
         return new
 
     # ---- working --------------------------------------------------------------------------------------

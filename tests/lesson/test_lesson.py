@@ -170,7 +170,7 @@ def test_a_variation_keeps_the_rest(make_lesson: Make) -> None:
     long = lesson.variation("Long block")
     long.change(hem_drop=15 * cm)
     long.step("Notch")(lambda front: front.notch("side", 5 * cm))
-    assert len(lesson.entries) == 1 and len(long.entries) == 2
+    assert len(lesson.entries) == 1 and len(long.entries) == 2 and long.parent is lesson
     assert lesson.work().piece("front").notches == ()
     assert long.work().value("hem_drop") == 150.0 and lesson.work().value("hem_drop") == 80.0
 
