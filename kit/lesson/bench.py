@@ -219,7 +219,7 @@ class BenchPiece:
 
     def inside_is_left(self) -> bool:
         """Whether the cloth lies to the left when the outline is walked in edge order."""
-        points = [p for e in self._edges.values() for p in (e.path.start, e.path.at(e.path.length / 2))]
+        points = [p for e in self._edges.values() for c in e.path.curves for p in (c.start, c.point(0.5))]
         area = sum(p.x * q.y - q.x * p.y for p, q in zip(points, [*points[1:], *points[:1]], strict=True))
         return area > 0
 
@@ -235,13 +235,13 @@ class BenchPiece:
 
     def allow(self, **allowances: object) -> None:
         """Give edges their seam or hem allowance."""
+        way = -1.0 if self.inside_is_left() else 1.0
         for name, value in allowances.items():
             edge = self._edges[self._edge_name(name)]
             size = distance(value, f"{self._where}, allowance on {name}")
             self._edges[name] = replace(edge, allowance=float(size))
             middle = edge.path.length / 2
-            normal = edge.path.normal_at(middle)
-            outward = normal * -1.0 if self.inside_is_left() else normal
+            outward = edge.path.normal_at(middle) * way
             at = edge.path.at(middle)
             if size > 0:
                 self._spot(f"{name}_allowance", float(size), at, at + outward * float(size), None)
