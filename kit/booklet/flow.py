@@ -30,6 +30,7 @@ _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 # Picture sizes in CSS px (1/96 in): beside the text, across the page under it, one of several in a row under it.
 _BESIDE = (360.0, 305.0)
 _ACROSS = (608.0, 320.0)
+_FULL = (608.0, 560.0)
 _STAGE = (290.0, 270.0)
 
 
@@ -164,14 +165,16 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
 
     def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
         drawing = step_drawing(record, system)
-        across = _is_wide(drawing)
+        many = len(record.allowed) > 2
+        across = many or _is_wide(drawing)
+        room = _FULL if many else _ACROSS if across else _BESIDE
         return DraftStep(
             count,
             record.key,
             record.title,
             to_html(fill_words(record.text, record.values, system), folder),
             _numbers(record, pattern),
-            picture(drawing, f"draft{count}", *(_ACROSS if across else _BESIDE), alt=step_alt(record, system)),
+            picture(drawing, f"draft{count}", *room, alt=step_alt(record, system)),
             across,
         )
 

@@ -77,7 +77,9 @@ def scene_drawing(
     for run, way in scene.arrows:
         run = straightest(run, pattern) if opened else run
         items.extend(_arrow_items(run, way, placed, pattern, extent))
-    items.extend(_names(placed, window, items, fit))
+    names = _names(placed, window, items, fit)
+    items.extend(names)
+    window = _around(window, names)
     bounds = window
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
     if scene.section is not None or locate:
@@ -261,6 +263,16 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
         items.append(Dot(foot, "mark"))
         items.append(Label(text, at, "name", size=letter))
     return items
+
+
+def _around(window: Box, names: list[Item]) -> Box:
+    """The window, wider where a name needs it: a tall narrow picture has no room for one inside."""
+    left, right = window[0], window[2]
+    for item in names:
+        if isinstance(item, Label):
+            half = text_width(item.text, item.size) / 2 + item.size * 0.3
+            left, right = min(left, item.at.x - half), max(right, item.at.x + half)
+    return (left, window[1], right, window[3])
 
 
 # ---- strips --------------------------------------------------------------------------

@@ -51,6 +51,7 @@ def test_words_and_steps_keep_the_order_of_the_notebook(book: Booklet) -> None:
     assert titles(book) == [
         "Trace the front and the back of your block, with the waistline.",
         "Rule the hem",
+        "True the hem at the side",
         "Look at the curve of a &lt;b&gt;bare&lt;/b&gt; arm &amp; compare.",
         "Redraw the armhole",
         "Add allowances and write on the pieces",
