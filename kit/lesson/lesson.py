@@ -168,12 +168,16 @@ class Lesson:
 
     def reset(self) -> None:
         """Every parameter back to its default."""
-        self._changed = {p.name: p.default for p in self.parameters}
+        self._changed = {}
+        self.saved = replace(self.saved, values={})
 
     def save(self) -> None:
-        """Keep size, units and values in the sidecar file."""
+        """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
+        later in the notebook then counts."""
         size = self._body.name if self._body.name in self.sizes.names else ""
-        sidecar.write(self.sidecar, self.info.slug, size, self.units, self.values)
+        values = self.values
+        moved = {p.name: values[p.name] for p in self.parameters if values[p.name] != p.default}
+        sidecar.write(self.sidecar, self.info.slug, size, self.units, moved)
 
     # ---- body -----------------------------------------------------------------------------------------
 

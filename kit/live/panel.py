@@ -8,6 +8,7 @@ last good picture stays, dimmed, until the value is moved back.
 from __future__ import annotations
 
 import atexit
+import os
 from collections.abc import Iterator
 from typing import Any
 from weakref import WeakSet
@@ -61,6 +62,7 @@ class Panel(widgets.VBox):
         self._rewritten = True
         self._said = ""
         self._good = ""
+        self._measured = ""
         self._latest = Latest(self._draw)
         self._saving = Settled(self._save, _SAVE_AFTER)
         self._checking = Settled(self._check, _CHECK_AFTER)
@@ -76,9 +78,10 @@ class Panel(widgets.VBox):
         self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
-        """Something changed: values, or (`rewritten`) steps and parameters."""
+        """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the panel."""
         self._rewritten |= rewritten
-        self._latest.ask()
+        if not os.environ.get("LESSONKIT_BUILD"):
+            self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
@@ -236,7 +239,8 @@ class Panel(widgets.VBox):
             self.pattern = pattern
             self.drawn += 1
             self.picture.value = self._good
-            self.finished.value = fragments.finished(pattern.finished, self.lesson.units)
+            self._measured = fragments.finished(pattern.finished, self.lesson.units)
+            self.finished.value = self._measured
             if open_outline:
                 self._checking.drop()
                 self.proof.value = ""
@@ -246,6 +250,7 @@ class Panel(widgets.VBox):
             trouble = fragments.plain(error)
             self.pattern = None
             self.picture.value = fragments.dimmed(self._good) if self._good else ""
+            self.finished.value = fragments.dimmed(self._measured) if self._measured else ""
             self._checking.drop()
             self.proof.value = ""
         self.message.value = fragments.message(trouble)

@@ -132,6 +132,25 @@ def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: 
     expect(status).to_have_count(0)
 
 
+def test_what_cannot_be_drafted_is_said_over_the_last_good_picture(lesson: Notebook, out_folder: Path) -> None:
+    """An opening of 8 cm does not fit on a side seam that ends 4 cm below the waist."""
+    status, opening = lesson.panel.get_by_role("status"), lesson.box("Opening size")
+    for box, text in ((lesson.box(HEM), "4 cm"), (opening, "8 cm")):
+        box.fill(text)
+        box.press("Enter")
+        expect(box).to_have_value(text)
+    expect(status).to_contain_text("does not fit on the side")
+    expect(lesson.picture).to_have_count(1)
+    expect(lesson.panel.locator('.lessonkit-picture [aria-hidden="true"] svg')).to_have_count(1)
+    lesson.panel.scroll_into_view_if_needed()
+    lesson.page.screenshot(path=out_folder / "lab-refused.png")
+    for box, text in ((opening, "4 cm"), (lesson.box(HEM), "11.5 cm")):
+        box.fill(text)
+        box.press("Enter")
+    expect(status).to_have_count(0)
+    expect(lesson.panel.locator('.lessonkit-picture [aria-hidden="true"]')).to_have_count(0)
+
+
 def test_another_view_and_another_size(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
     show = lesson.panel.get_by_label("Show", exact=True)
     options = [text.replace("\xa0", " ") for text in show.locator("option").all_text_contents()]

@@ -181,6 +181,7 @@ def test_a_draft_that_fails_is_told_and_the_last_good_picture_stays(make_lesson:
     assert "Traceback" not in shown.message.value
     assert shown.picture.value == fragments.dimmed(good)
     assert "opacity:.35" in shown.picture.value
+    assert "opacity:.35" in shown.finished.value
     assert lesson.values["hem_drop"] == 190.0, "the value moved to is kept"
     shown.rows["hem_drop"].slider.value = 5
     assert shown.message.value == ""
@@ -399,3 +400,24 @@ def test_a_panel_closed_right_after_a_move_has_saved_it(make_lesson: LessonMaker
         assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 88.0
 
     asyncio.run(move())
+
+
+def test_a_default_changed_in_the_notebook_counts_unless_the_slider_was_moved(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    shown.rows["wrap_share"].slider.value = 45
+    later = make_lesson()
+    later.length("hem_drop", 12 * cm, least=4 * cm, most=20 * cm)
+    later.share("wrap_share", 0.8, least=0.3, most=1.0)
+    assert later.values["hem_drop"] == 120.0
+    assert later.values["wrap_share"] == 0.45
+    panel(later).reset.click()
+    assert make_lesson().values["wrap_share"] == 0.7
+
+
+def test_a_build_does_not_redraw_the_panel(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
+    lesson = make_lesson()
+    monkeypatch.setenv("LESSONKIT_BUILD", "1")
+    shown = panel(lesson)
+    lesson.change(hem_drop=9 * cm)
+    assert shown.drawn == 1
