@@ -1,8 +1,8 @@
 """The measurement table: what each measurement is called, how it is taken, and what a person can measure.
 
-Names follow ISO 8559-1:2017 where it has the measurement (written in snake case in code); the notes are in
-our own words. The plausible ranges are wide on purpose, from a small teenager to a very large adult: they
-catch a slipped unit or digit, not an unusual body (common practice, no source).
+Names follow ISO 8559-1:2017 where it has the measurement (written in snake case in code); `named` says how sure
+the spelling is. The notes are in our own words. The plausible ranges are wide on purpose, from a small teenager
+to a very large adult: they catch a slipped unit or digit, not an unusual body (common practice, no source).
 """
 
 from __future__ import annotations
@@ -16,7 +16,9 @@ from kit.units import both
 @dataclass(frozen=True)
 class Measurement:
     """One row of the table: `name` in code, `said` as people say it, `note` on how it is taken, plausible
-    `least` and `most` in mm. `kind` is girth (around), width (across) or height (along the body)."""
+    `least` and `most` in mm. `kind` is girth (around), width (across) or height (along the body). `named` is
+    where the name comes from: "ISO 8559-1", "ISO 8559-1, from memory" (not checked against its text), or
+    "common practice" (a term of the trade)."""
 
     name: str
     said: str
@@ -24,6 +26,7 @@ class Measurement:
     least: float
     most: float
     kind: str
+    named: str = "ISO 8559-1, from memory"
 
 
 _TABLE = (
@@ -34,6 +37,7 @@ _TABLE = (
         500,
         1800,
         "girth",
+        "ISO 8559-1",
     ),
     Measurement(
         "upper_chest_girth",
@@ -52,12 +56,21 @@ _TABLE = (
         "girth",
     ),
     Measurement(
+        "bust_point_width",
+        "bust point width",
+        "From one bust point to the other, straight across.",
+        100,
+        400,
+        "width",
+    ),
+    Measurement(
         "waist_girth",
         "waist girth",
         "Around the natural waist, where the body bends sideways; tie a tape there and leave it on.",
         400,
         1800,
         "girth",
+        "ISO 8559-1",
     ),
     Measurement(
         "hip_girth",
@@ -66,6 +79,7 @@ _TABLE = (
         500,
         2000,
         "girth",
+        "ISO 8559-1",
     ),
     Measurement(
         "neck_base_girth",
@@ -82,6 +96,7 @@ _TABLE = (
         70,
         200,
         "width",
+        "ISO 8559-1",
     ),
     Measurement(
         "back_width",
@@ -98,6 +113,7 @@ _TABLE = (
         200,
         600,
         "width",
+        "common practice",
     ),
     Measurement(
         "back_waist_length",
@@ -106,6 +122,24 @@ _TABLE = (
         240,
         600,
         "height",
+        "ISO 8559-1",
+    ),
+    Measurement(
+        "front_waist_length",
+        "front waist length",
+        "From the neck point down over the bust point to the waist tape.",
+        260,
+        700,
+        "height",
+    ),
+    Measurement(
+        "neck_to_bust_point",
+        "neck to bust point",
+        "From the neck point, where neck and shoulder meet, down to the bust point.",
+        150,
+        520,
+        "height",
+        "common practice",
     ),
     Measurement(
         "armscye_depth",
@@ -114,6 +148,7 @@ _TABLE = (
         120,
         350,
         "height",
+        "common practice",
     ),
     Measurement(
         "waist_to_hip",
@@ -122,6 +157,7 @@ _TABLE = (
         100,
         320,
         "height",
+        "common practice",
     ),
     Measurement(
         "upper_arm_girth",
@@ -129,6 +165,15 @@ _TABLE = (
         "Around the fullest part of the upper arm, arm hanging.",
         150,
         700,
+        "girth",
+        "ISO 8559-1",
+    ),
+    Measurement(
+        "elbow_girth",
+        "elbow girth",
+        "Around the elbow over its bone, arm bent.",
+        140,
+        600,
         "girth",
     ),
     Measurement(
@@ -145,6 +190,78 @@ _TABLE = (
         "From the shoulder tip over the slightly bent elbow to the wrist bone.",
         300,
         850,
+        "height",
+    ),
+    Measurement(
+        "thigh_girth",
+        "thigh girth",
+        "Around the thigh just below the crotch, legs a little apart, tape level.",
+        300,
+        1100,
+        "girth",
+    ),
+    Measurement(
+        "knee_girth",
+        "knee girth",
+        "Around the knee over the middle of the kneecap, leg straight.",
+        220,
+        800,
+        "girth",
+    ),
+    Measurement(
+        "calf_girth",
+        "calf girth",
+        "Around the fullest part of the calf.",
+        200,
+        750,
+        "girth",
+    ),
+    Measurement(
+        "ankle_girth",
+        "ankle girth",
+        "Around the ankle over its bones.",
+        140,
+        500,
+        "girth",
+    ),
+    Measurement(
+        "body_rise",
+        "body rise",
+        "Sit upright on a flat, hard chair: at the side from the waist tape down to the seat of the chair.",
+        150,
+        480,
+        "height",
+    ),
+    Measurement(
+        "total_crotch_length",
+        "total crotch length",
+        "From the waist tape in front, between the legs, up to the waist tape at the back; not pulled tight.",
+        400,
+        1250,
+        "girth",
+    ),
+    Measurement(
+        "waist_height",
+        "waist height",
+        "At the side from the waist tape straight down to the floor, without shoes.",
+        550,
+        1450,
+        "height",
+    ),
+    Measurement(
+        "outside_leg_length",
+        "outside leg length",
+        "At the side from the waist tape over the curve of the hip, then straight down to the floor.",
+        550,
+        1500,
+        "height",
+    ),
+    Measurement(
+        "inside_leg_length",
+        "inside leg length",
+        "From the crotch down the inside of the leg to the floor, without shoes; a book held level there helps.",
+        400,
+        1150,
         "height",
     ),
     Measurement(

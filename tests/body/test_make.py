@@ -107,3 +107,23 @@ def test_the_measured_women() -> None:
 
 def test_inches_and_centimetres_agree() -> None:
     assert make_body({"bust_girth": 36 * inch}).measures == make_body({"bust_girth": "91.44 cm"}).measures
+
+
+def test_every_block_has_its_measurements() -> None:
+    """Bodice, sleeve, skirt and trousers (common practice, no source); a name that was not checked says so."""
+    wanted = "bust_point_width elbow_girth thigh_girth knee_girth ankle_girth body_rise total_crotch_length"
+    for name in (*wanted.split(), "waist_height", "outside_leg_length", "inside_leg_length"):
+        assert MEASUREMENTS[name].named in ("ISO 8559-1", "ISO 8559-1, from memory", "common practice")
+        assert name in workshop_chart().measures
+
+
+@pytest.mark.parametrize("size", workshop_chart().names)
+def test_legs_hang_together(size: str) -> None:
+    """Waist height less inside leg is near the body rise (a sitting person's seat is pressed flat); the crotch
+    tape is longer than the rise twice over (geometry, no source)."""
+    body = workshop_chart()[size]
+    assert body["waist_height"] - body["inside_leg_length"] == pytest.approx(body["body_rise"], abs=15)
+    assert body["total_crotch_length"] > 2 * body["body_rise"]
+    assert body["outside_leg_length"] > body["waist_height"] > body["inside_leg_length"]
+    assert body["ankle_girth"] < body["calf_girth"] < body["thigh_girth"] < body["hip_girth"]
+    assert body["ankle_girth"] < body["knee_girth"] < body["thigh_girth"]
