@@ -11,8 +11,12 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from kit.blocks.bodice import bodice_block
     from kit.blocks.traced import Traced
+    from kit.blocks.traced_file import read_traced
+    from kit.body.advice import advise
     from kit.body.body import Body
     from kit.body.chart import SizeChart, load_chart, read_chart, workshop_chart
+    from kit.body.check import check_body
+    from kit.body.file import load_body, save_body
     from kit.body.make import make_body
     from kit.errors import KitError
     from kit.live.lesson import Lesson
@@ -30,8 +34,13 @@ _HOMES = {
     "Length": "kit.units",
     "bodice_block": "kit.blocks.bodice",
     "Traced": "kit.blocks.traced",
+    "read_traced": "kit.blocks.traced_file",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",
+    "load_body": "kit.body.file",
+    "save_body": "kit.body.file",
+    "check_body": "kit.body.check",
+    "advise": "kit.body.advice",
     "SizeChart": "kit.body.chart",
     "load_chart": "kit.body.chart",
     "read_chart": "kit.body.chart",
@@ -48,8 +57,13 @@ __all__ = [
     "Length",
     "bodice_block",
     "Traced",
+    "read_traced",
     "Body",
     "make_body",
+    "load_body",
+    "save_body",
+    "check_body",
+    "advise",
     "SizeChart",
     "load_chart",
     "read_chart",

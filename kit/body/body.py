@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True)
 class Measure:
     """One measurement: `name` (ISO 8559-1 term in snake case, e.g. bust_girth), `value` in mm; `estimated`
-    when it was filled in from a size chart instead of measured."""
+    when it was filled in from a size chart instead of measured. `typed` is the text a person gave ("36 1/2 in"),
+    kept so that a saved body reads as it was entered; it makes no difference to equality."""
 
     name: str
     value: float
     estimated: bool = False
+    typed: str = field(default="", compare=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "value", float(self.value))

@@ -40,7 +40,9 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     measures = []
     for row in MEASUREMENTS.values():
         if row.name in given:
-            measures.append(Measure(row.name, given[row.name]))
+            typed = values[row.name]
+            text = typed.strip() if isinstance(typed, str) else ""
+            measures.append(Measure(row.name, given[row.name], typed=text))
         elif row.name in chart.table:
             value = chart.read(row.name, place) * (stature if row.kind == "height" else 1.0)
             measures.append(Measure(row.name, min(max(value, row.least), row.most), estimated=True))

@@ -1,0 +1,132 @@
+"""A body kept in a small file that people can read and change: TOML, one measurement a line.
+
+    # A body for pattern lessons ...
+    name = "Edda"
+    units = "cm"
+
+    [measured]
+    bust_girth = "96 cm"
+    waist_girth = "31 1/2 in"
+
+Each length keeps the unit it was typed in; a bare number is in the file's `units`. Only what was measured is
+kept: the rest is estimated again when the file is loaded.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+import tomllib
+from pathlib import Path
+from typing import Any, cast
+
+from kit.atomic import write_atomically
+from kit.body.body import Body, Measure
+from kit.body.chart import SizeChart
+from kit.body.make import make_body
+from kit.body.measures import MEASUREMENTS, measurement, said
+from kit.errors import KitError, near
+from kit.units import Length, System, parse
+
+_HEAD = """\
+# A body for pattern lessons. Every length keeps its unit ("96 cm", "37 3/4 in"); measurements that are
+# left out are estimated from the size chart and said to be estimated.
+"""
+_KEYS = ("name", "units", "measured")
+_LARGEST = 1_000_000  # bytes; a body is about one thousand
+
+
+def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
+    """Write the measured lengths of `body` to `path` in one step and give the path back. A length is written as
+    the person typed it; one that came as a number is written in `units`. Raises `KitError` when nothing was
+    measured or the file cannot be written; an earlier file then stays as it was."""
+    path = Path(path)
+    taken = [measure for measure in body.measures if not measure.estimated]
+    if not taken:
+        raise KitError("nothing was measured, so there is nothing to save.", where=body.name, do="Measure first.")
+    lines = [_HEAD, f"name = {_string(body.name)}", f'units = "{units}"', "", "[measured]"]
+    lines += [f"{measurement(measure.name).name} = {_string(_written(measure, units))}" for measure in taken]
+    return write_atomically(path, "\n".join(lines) + "\n")
+
+
+def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
+    """The body in a file; what it leaves out is estimated from `chart` (the workshop's own by default). Raises
+    `KitError` in plain words for a file that is missing, broken, or holds something else."""
+    path = Path(path)
+    where = path.name
+    data = _table(path)
+    for key in data:
+        if key not in _KEYS:
+            hint = " Measurements stand below the line [measured]." if key in MEASUREMENTS else ""
+            raise KitError(f"'{key}' does not belong in a body file.{hint}", where=where, do=near(key, _KEYS))
+    units = data.get("units", "cm")
+    if units not in ("cm", "inch"):
+        raise KitError(f"the units are '{units}'.", where=where, do='Write units = "cm" or units = "inch".')
+    name = data.get("name", path.stem)
+    if not isinstance(name, str):
+        raise KitError(f"the name is {name!r}, not text.", where=where, do='Write, say, name = "Edda".')
+    measured = data.get("measured")
+    if not isinstance(measured, dict) or not measured:
+        raise KitError(
+            "it holds no measurements.", where=where, do='Below [measured] write, say, bust_girth = "96 cm".'
+        )
+    try:
+        return make_body({key: _read(key, value, units) for key, value in measured.items()}, chart, name)
+    except KitError as error:
+        raise error.at(where) from None
+
+
+def units_of(path: str | Path) -> System:
+    """The units a body file says it is read in first; cm when it does not say."""
+    found = _table(Path(path)).get("units")
+    return "inch" if found == "inch" else "cm"
+
+
+def _table(path: Path) -> dict[str, Any]:
+    where = path.name or str(path)
+    try:
+        if path.stat().st_size > _LARGEST:
+            raise KitError("the file is far too large for a body.", where=where, do="Name the body's own file.")
+        return tomllib.loads(path.read_text("utf-8-sig"))
+    except FileNotFoundError:
+        raise KitError("there is no such file.", where=str(path), do="Check its name and folder.") from None
+    except IsADirectoryError:
+        raise KitError("this is a folder.", where=str(path), do="Name the body's file in it.") from None
+    except UnicodeDecodeError:
+        raise KitError("the file is not plain text.", where=where, do="Save it as plain text (UTF-8).") from None
+    except OSError as error:
+        raise KitError(f"the file cannot be read ({error.strerror}).", where=str(path)) from None
+    except tomllib.TOMLDecodeError as error:
+        line = re.search(r"line (\d+)", str(error))
+        place = f"line {line[1]} cannot be read" if line else "it cannot be read to its end"
+        raise KitError(
+            f"the file is broken: {place}.", where=where, do='Write each measurement as bust_girth = "96 cm".'
+        ) from None
+    except RecursionError:
+        raise KitError("the file is broken.", where=where, do="Name the body's own file.") from None
+
+
+def _read(name: str, value: object, units: str) -> Length | str:
+    measurement(name)
+    example = f'Write, say, {name} = "{"37 3/4 in" if units == "inch" else "96 cm"}".'
+    if isinstance(value, bool) or not isinstance(value, str | int | float):
+        raise KitError(f"{value!r} is not a length.", where=said(name), do=example)
+    text = value.strip() if isinstance(value, str) else f"{value:.10g}"
+    try:
+        parse(text, cast(System, units))
+    except KitError:
+        raise KitError(f"'{text}' cannot be read as a length.", where=said(name), do=example) from None
+    return f"{text} {'in' if units == 'inch' else 'cm'}" if text[-1].isdigit() or text[-1] in "½¼¾⅛⅜⅝⅞" else text
+
+
+def _written(measure: Measure, units: System) -> str:
+    if measure.typed:
+        return measure.typed
+    per, unit = (25.4, "in") if units == "inch" else (10.0, "cm")
+    return f"{round(measure.value / per, 5):.12g} {unit}"
+
+
+def _string(text: str) -> str:
+    """`text` as a TOML basic string (TOML 1.0.0, "String")."""
+    clean = text.encode("utf-8", "replace").decode("utf-8")
+    return json.dumps(clean, ensure_ascii=False).replace("\x7f", "\\u007f")
