@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
@@ -14,7 +14,8 @@ from kit.piece.piece import CutPlan, Edge, Piece
 from kit.units import Length, show_metric
 
 Spot = Sequence[float]
-Edges = Mapping[str, Sequence[Spot]] | Sequence[tuple[str, Sequence[Spot]]]
+EdgeLine = Sequence[Spot] | Path
+Edges = Mapping[str, EdgeLine] | Sequence[tuple[str, EdgeLine]]
 
 _UNITS = {"mm": 1.0, "cm": 10.0, "inch": 25.4}
 _LARGEST = 3000.0
@@ -33,7 +34,8 @@ _CORNERS = {
 @dataclass(frozen=True)
 class Traced:
     """A traced top, called like a block. `pieces` gives for each piece its edges in order around the outline,
-    each with its points: two make a straight edge, more a smooth curve through them. The points are numbers in
+    each with its points: two make a straight edge, more a smooth curve through them; or a ready `Path` in mm, as
+    `kit.blocks.traced_file` reads it from a drawing (`messages` then tell what it did). The points are numbers in
     `unit` ("cm", "mm" or "inch") or lengths, x from the centre line to the side, y up from the waistline. Each
     edge starts where the one before ends. `size` says what it fits; `points` are further named points by piece.
 
@@ -47,6 +49,7 @@ class Traced:
     unit: str = "cm"
     size: str = ""
     points: Mapping[str, Mapping[str, Spot]] = field(default_factory=dict)
+    messages: tuple[str, ...] = field(default=(), compare=False)
     drafted: tuple[Piece, ...] = field(init=False, compare=False)
 
     measures = ()
@@ -144,7 +147,9 @@ def _point(spot: Spot, factor: float, where: str) -> Point:
     return Point(x, y)
 
 
-def _path(spots: Iterable[Spot], factor: float, where: str) -> Path:
+def _path(spots: EdgeLine, factor: float, where: str) -> Path:
+    if isinstance(spots, Path):
+        return spots
     points = [_point(spot, factor, where) for spot in spots]
     if len(points) < 2:
         raise KitError(f"{len(points)} point is not an edge.", where=where, do="Give two points or more.")

@@ -1,0 +1,171 @@
+"""SVG drawings from a general drawing program, as strokes in millimetres.
+
+SVG 1.1 and 2, coordinate systems and units: https://www.w3.org/TR/SVG11/coords.html. A CSS pixel is 1/96 inch
+(CSS Values and Units 3, section 6.2); a drawing in pixels from an older program may be drawn at another `dpi`.
+svgelements resolves what a reader of its own would get wrong: nested transforms, viewBox with preserveAspectRatio,
+units, `use`, styles and every shape. Nothing a drawing refers to is fetched: entities and files outside are refused.
+"""
+
+from __future__ import annotations
+
+import io
+import math
+import re
+from collections.abc import Iterator
+from pathlib import Path as FilePath
+from typing import Any
+from xml.parsers import expat
+
+from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse
+from kit.errors import KitError
+from kit.geometry import Cubic, Curve, Line, Path, Point
+
+_LABEL = "{http://www.inkscape.org/namespaces/inkscape}label"
+_REAL = re.compile(r"^\s*[\d.]+(?:e[+-]?\d+)?\s*(mm|cm|in|pt|pc|q)\s*$", re.IGNORECASE)
+_SHARE = 1e-9
+
+
+def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0) -> Sketch:
+    """The strokes of the SVG file at `path`. A drawing whose page has a size in mm, cm, in or pt is read at that
+    size; one in pixels at `dpi` pixels to the inch, or with one drawing unit being one `unit`. Raises `KitError` for a
+    file that is no SVG, or that needs entities or drawing parts from outside."""
+    import svgelements
+
+    data = path.read_bytes()
+    root, messages = _look_over(data, path.name)
+    real = bool(_REAL.match(root.get("width", ""))) and bool(_REAL.match(root.get("height", "")))
+    if real:
+        if unit or dpi != 96.0:
+            messages.append("The page has a real size, so unit and dpi are not used.")
+        dpi = 96.0
+    elif unit:
+        dpi = 25.4 / UNITS[unit]
+    else:
+        messages.append(f"The drawing is in pixels, taken as {dpi:g} to the inch.")
+    try:
+        drawing = svgelements.SVG.parse(io.BytesIO(data), reify=True, ppi=dpi)
+    except (ValueError, TypeError, AttributeError, KeyError, IndexError, ZeroDivisionError, RecursionError) as error:
+        raise KitError(
+            f"the drawing cannot be read ({error}).", where=path.name, do="Save it again as plain SVG."
+        ) from None
+    factor = 25.4 / dpi
+    strokes = []
+    for names, shape in _shapes(drawing, ()):
+        for part in svgelements.Path(shape).as_subpaths():
+            curves = [c for seg in svgelements.Path(part) for c in _curves(seg, factor) if c.length > 1e-6]
+            if curves:
+                strokes.append(Stroke(names, _joined(curves)))
+    return Sketch(path.name, tuple(strokes), tuple(messages), down=True)
+
+
+def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
+    """The root's attributes and what was noticed, once the file is known to be SVG that stands alone."""
+    root: dict[str, str] = {}
+    tags: list[str] = []
+    pictures: list[str] = []
+    parser = expat.ParserCreate()
+
+    def entity(name: str, inner: int, value: str | None, base: Any, system: Any, public: Any, notation: Any) -> None:
+        if value is None:
+            raise KitError(
+                f"the drawing asks for the file '{system}' through the entity '{name}'. Nothing is fetched.",
+                where=file,
+                do="Save it again as plain SVG.",
+            )
+
+    def start(tag: str, attributes: dict[str, str]) -> None:
+        plain = tag.split(":")[-1]
+        if not tags:
+            root.update(attributes)
+        tags.append(plain)
+        link = attributes.get("href", attributes.get("xlink:href", ""))
+        if plain == "use" and link and not link.startswith("#"):
+            raise KitError(
+                f"part of the drawing lies in another file, '{link[:80]}'. Nothing is fetched.",
+                where=file,
+                do="Paste that part into the drawing itself and save it as plain SVG.",
+            )
+        if plain == "image":
+            pictures.append("inside it" if link.startswith("data:") else f"'{link[:80]}'")
+
+    parser.EntityDeclHandler = entity
+    parser.StartElementHandler = start
+    try:
+        parser.Parse(data, True)
+    except expat.ExpatError as error:
+        raise KitError(
+            f"this is not a sound SVG file: {expat.ErrorString(error.code)} in line {error.lineno}.",
+            where=file,
+            do="Open it in the drawing program and save it as plain SVG.",
+        ) from None
+    if tags[0] != "svg":
+        raise KitError(
+            f"this is not an SVG drawing: it begins with '{tags[0]}'.", where=file, do="Save the drawing as plain SVG."
+        )
+    return root, [f"The picture {one} is not read; only drawn lines are." for one in pictures]
+
+
+def _shapes(group: Any, names: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Any]]:
+    import svgelements
+
+    for item in group:
+        values = item.values
+        own = values.get("attributes") or {}
+        known = [own.get(_LABEL), own.get("id")]
+        called = (*(name for name in known if name), *names)
+        if values.get("visibility") in ("hidden", "collapse"):
+            continue
+        if isinstance(item, svgelements.Shape):
+            yield called, item
+        elif isinstance(item, list):
+            yield from _shapes(item, called)
+
+
+def _curves(segment: Any, factor: float) -> tuple[Curve, ...]:
+    """One segment of a path, y turned up, in mm."""
+    import svgelements
+
+    def point(p: Any) -> Point:
+        return Point(p.x * factor, -p.y * factor)
+
+    if isinstance(segment, svgelements.Move) or segment.start is None or segment.end is None:
+        return ()
+    start, end = point(segment.start), point(segment.end)
+    if isinstance(segment, svgelements.CubicBezier):
+        return (Cubic(start, point(segment.control1), point(segment.control2), end),)
+    if isinstance(segment, svgelements.QuadraticBezier):
+        control = point(segment.control)
+        return (Cubic(start, start.lerp(control, 2 / 3), end.lerp(control, 2 / 3), end),)
+    if isinstance(segment, svgelements.Arc):
+        return _arc(start, end, segment, point)
+    return (Line(start, end),)
+
+
+def _arc(start: Point, end: Point, segment: Any, point: Any) -> tuple[Curve, ...]:
+    centre = point(segment.center)
+    u, v = point(segment.prx) - centre, point(segment.pry) - centre
+    area = u.cross(v)
+    if abs(area) < _SHARE * max(u.length, v.length) ** 2:
+        return (Line(start, end),)
+    spoke = start - centre
+    t0 = math.atan2(u.cross(spoke) / area, spoke.cross(v) / area)
+    middle = point(segment.point(0.5))
+    turn = abs(segment.sweep)
+
+    def off(sweep: float) -> float:
+        t = t0 + sweep / 2
+        return (centre + u * math.cos(t) + v * math.sin(t)).distance(middle)
+
+    return ellipse(centre, u, v, t0, min(turn, -turn, key=off))
+
+
+def _joined(curves: list[Curve]) -> Path:
+    """A subpath's curves; rounding at their joints is taken out."""
+    from kit.blocks.strokes import ended
+
+    found = [curves[0]]
+    for curve in curves[1:]:
+        if found[-1].end.distance(curve.start) > 1e-9 and not isinstance(found[-1], Cubic):
+            found[-1] = ended(found[-1], curve.start)
+        found.append(curve)
+    return Path(tuple(found))

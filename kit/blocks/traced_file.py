@@ -1,0 +1,529 @@
+"""A block or traced top of one's own, from an SVG or DXF file of a general drawing program.
+
+`read_traced` reads the file and numbers each outline's corners; `TracedFile.top` names the edges between them, lays
+centre line and waistline on the axes, and gives a `Traced`, where a lesson may start.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path as FilePath
+from typing import Any
+
+from kit.blocks.joining import Joined, join, loop_from_corner
+from kit.blocks.strokes import UNITS, Sketch, Stroke
+from kit.blocks.traced import Traced
+from kit.errors import KitError, near
+from kit.geometry import UP, Motion, Path, Point
+from kit.units import Length, length, show_metric
+
+Spot = int | Sequence[float]
+"""A corner's number, or a place in the drawing as two lengths (x, y up)."""
+
+_TINY = 20.0
+_LARGEST = 3000.0
+_SHARE = 0.005
+_LEAST = 0.5
+_NEAR = 3.0
+_BIGGEST_FILE = 50_000_000
+
+
+@dataclass(frozen=True)
+class TracedOutline:
+    """One closed outline: its `number` in the file, the `names` the file has for it (its own, then its layers),
+    its `path` (clockwise from its lowest left corner, as drawn, mm, y up) and the distance of each corner along it."""
+
+    number: int
+    names: tuple[str, ...]
+    path: Path
+    corners: tuple[float, ...]
+
+    @property
+    def said(self) -> str:
+        x0, y0, x1, y1 = self.path.bounds()
+        size = f"{show_metric(x1 - x0)} × {show_metric(y1 - y0)}"
+        return f"{self.number} ({f'{self.names[0]!r}, ' if self.names else ''}{size})"
+
+    def corner(self, number: int) -> Point:
+        """Where corner `number` (from 1) is, as drawn. `KitError` when there is none."""
+        return self.path.at(self.along(number))
+
+    def along(self, spot: Spot) -> float:
+        """How far along the path a corner or place is, in mm. `KitError` for neither."""
+        if isinstance(spot, int) and not isinstance(spot, bool):
+            if not 1 <= spot <= len(self.corners):
+                raise KitError(
+                    f"there is no corner {spot}.",
+                    do=f"The corners are 1 to {len(self.corners)}."
+                    if self.corners
+                    else "This outline has no corner; give places instead: two lengths, (12*cm, 30*cm).",
+                )
+            return self.corners[spot - 1]
+        try:
+            x, y = (float(length(value)) for value in spot)  # type: ignore[union-attr]
+        except (TypeError, ValueError):
+            raise KitError(
+                f"{spot!r} is neither a corner's number nor a place.", do="Write 3, or two lengths: (12*cm, 30*cm)."
+            ) from None
+        found = self.path.nearest(Point(x, y))
+        off = self.path.at(found).distance(Point(x, y))
+        if off > _NEAR:
+            raise KitError(
+                f"the place x {show_metric(x)}, y {show_metric(y)} lies {off:.1f} mm off the outline.",
+                do="Give a place on it, or a corner's number.",
+            )
+        return found if found < self.path.length - 1e-6 else 0.0
+
+
+@dataclass(frozen=True, repr=False)
+class TracedFile:
+    """The outlines of a drawing, corners numbered; print it to see them. `messages` tell what was assumed, cleaned
+    or left out while reading."""
+
+    file: str
+    outlines: tuple[TracedOutline, ...]
+    messages: tuple[str, ...] = ()
+    open: tuple[str, ...] = field(default=(), repr=False)
+
+    def __repr__(self) -> str:
+        lines = [self.file]
+        for outline in self.outlines:
+            lines.append(f"  outline {outline.said}")
+            n = len(outline.corners)
+            for i in range(n):
+                p = outline.corner(i + 1)
+                run = (outline.corners[(i + 1) % n] - outline.corners[i]) % outline.path.length or outline.path.length
+                lines.append(
+                    f"    corner {i + 1}: x {show_metric(p.x)}, y {show_metric(p.y)}; "
+                    f"{show_metric(run)} to corner {(i + 1) % n + 1}"
+                )
+        return "\n".join([*lines, *(f"  {message}" for message in self.messages)])
+
+    def outline(self, which: int | str) -> TracedOutline:
+        """The outline of that number or name. `KitError` for none, or for a name that several share."""
+        found = [o for o in self.outlines if o.number == which or which in o.names[:1]]
+        found = found or [o for o in self.outlines if which in o.names]
+        if len(found) == 1:
+            return found[0]
+        what = f"{len(found)} outlines are called '{which}'" if found else f"no closed outline is called {which!r}"
+        raise KitError(
+            f"{what}; the file has {', '.join(o.said for o in self.outlines)}.{' ' if self.open else ''}"
+            f"{' '.join(self.open)}",
+            where=self.file,
+            do="Say which outline is which piece by number: outlines={'front': 1}.",
+        )
+
+    def top(
+        self,
+        title: str,
+        pieces: Mapping[str, Mapping[str, tuple[Spot, Spot]]],
+        *,
+        waist: Any = None,
+        centre: Any = "centre",
+        outlines: Mapping[str, int | str] | None = None,
+        points: Mapping[str, Mapping[str, Spot]] | None = None,
+        size: str = "",
+    ) -> Traced:
+        """The named top. `pieces` gives for each piece its edges, each by the two corners (or places) it runs
+        between; they must follow each other once around the outline. `outlines` says which outline is which piece,
+        by number or by name in the file, where the piece's own name does not.
+
+        `centre` lies at x = 0: the name of a straight edge, which is turned upright with the piece to its right; two
+        corners, lower and upper, whose line is; one corner; or "drawn" to keep the drawing's x. `waist` lies at
+        y = 0: a corner, an edge's name (its end nearest the centre line), how far above the lowest point it is, or
+        "drawn". Both may be given by piece, {"front": 3, "back": 2}.
+
+        Raises `KitError` for corners that are not there, edges that leave part of the outline out or overlap, and
+        everything `Traced` refuses.
+        """
+        if not isinstance(pieces, Mapping) or not all(isinstance(edges, Mapping) for edges in pieces.values()):
+            raise KitError(
+                "the pieces and their edges are not given as they should be.",
+                where=title,
+                do="Write {'front': {'centre': (1, 2), 'neck': (2, 3), ...}}.",
+            )
+        made: dict[str, list[tuple[str, Path]]] = {}
+        named: dict[str, dict[str, Sequence[float]]] = {}
+        messages = list(self.messages)
+        taken: dict[int, str] = {}
+        for name, edges in pieces.items():
+            where = f"{title}, {name}"
+            outline = self._for(name, pieces, outlines or {})
+            if outline.number in taken:
+                raise KitError(
+                    f"outline {outline.number} is '{taken[outline.number]}' already.",
+                    where=where,
+                    do="Give each piece an outline of its own: outlines={'front': 1, 'back': 2}.",
+                )
+            taken[outline.number] = name
+            try:
+                paths = _edges(outline, edges)
+                motion, told = _laid(outline, paths, _of(centre, name), _of(waist, name))
+                spots = {
+                    key: motion(outline.path.at(outline.along(spot)))
+                    for key, spot in (points or {}).get(name, {}).items()
+                }
+            except KitError as error:
+                raise error.at(where) from None
+            messages += [f"{name.capitalize()}: {one}" for one in told]
+            placed = [(edge, path.moved(motion)) for edge, path in paths]
+            if motion.flips:
+                placed = [(edge, path.reversed()) for edge, path in reversed(placed)]
+            made[name] = placed
+            named[name] = {key: (Length(p.x), Length(p.y)) for key, p in spots.items()}
+        for name in points or {}:
+            if name not in pieces:
+                raise KitError(f"there is no piece '{name}'.", where=title, do=near(name, pieces))
+        return Traced(title, pieces=made, size=size, points=named, messages=tuple(messages))
+
+    def _for(self, name: str, pieces: Mapping[str, Any], outlines: Mapping[str, int | str]) -> TracedOutline:
+        if name in outlines:
+            return self.outline(outlines[name])
+        if len(self.outlines) == 1 and len(pieces) == 1:
+            return self.outlines[0]
+        return self.outline(name)
+
+
+def read_traced(
+    path: str | FilePath,
+    *,
+    unit: str = "",
+    dpi: float = 96.0,
+    layer: str = "",
+    check: tuple[Any, Length] | None = None,
+    gap: Length | None = None,
+    corner: float = 10.0,
+    scale: float = 1.0,
+) -> TracedFile:
+    """The closed outlines drawn in an SVG or DXF file, true to size, with numbered corners.
+
+    `unit` ("mm", "cm", "inch", "m") is what one drawing unit is where the file does not say; `dpi` the pixels to
+    an inch of an SVG without a real size. `layer` reads one layer, group or object alone. `check` is a known line:
+    its name in the file, or two corners, and how long it is: ("test line", 10*cm), ((1, 2), 38*cm) on a single
+    outline, (("front", 1, 2), 38*cm). It must be right within half a percent (at least 0.5 mm). Ends up to `gap`
+    (1 mm) apart are joined, with a message. A joint that turns more than `corner` degrees is a corner. `scale`
+    enlarges the whole drawing.
+
+    Raises `KitError` for a file that is no drawing, has no closed outline (it says where it gapes), names no unit,
+    refers to other files (nothing is fetched), or whose known line is wrong.
+    """
+    file = FilePath(path)
+    if unit and unit not in UNITS:
+        raise KitError(
+            f"the unit '{unit}' is not known.", where=file.name, do=f"Write unit= one of {', '.join(map(repr, UNITS))}."
+        )
+    for name, value in (("dpi", dpi), ("scale", scale), ("corner", corner)):
+        if not (isinstance(value, int | float) and math.isfinite(value) and value > 0):
+            raise KitError(f"{name}={value!r} is not usable.", where=file.name, do="Give a number above zero.")
+    reach = 1.0 if gap is None else float(length(gap, where="gap"))
+    if not 0 < reach <= 5:
+        raise KitError(
+            f"a gap of {reach:g} mm is not usable.",
+            where=file.name,
+            do="Give one up to 5 mm; close larger gaps in the drawing program.",
+        )
+    sketch = _scaled(_read(file, unit, float(dpi)), float(scale))
+    strokes = _on(sketch, layer)
+    known = _known(strokes, check, sketch.file)
+    strokes = tuple(s for s in strokes if s is not known)
+    joined = join(Sketch(sketch.file, strokes, (), sketch.down), reach)
+    outlines, told = _outlines(sketch, joined, float(corner))
+    found = TracedFile(
+        sketch.file,
+        outlines,
+        (*sketch.messages, *joined.messages, *told),
+        tuple(_gapes(sketch, run) for run in joined.open),
+    )
+    if check is not None:
+        _check(found, check, known)
+    return found
+
+
+def _read(file: FilePath, unit: str, dpi: float) -> Sketch:
+    from kit.blocks.read_dxf import read_dxf
+    from kit.blocks.read_svg import read_svg
+
+    if not file.is_file():
+        raise KitError("there is no such file.", where=str(file), do="Check the name and the folder.")
+    if file.stat().st_size > _BIGGEST_FILE:
+        raise KitError("the file is larger than 50 MB.", where=file.name, do="Save the outlines alone.")
+    kind = file.suffix.lower()
+    if kind == ".svg":
+        return read_svg(file, unit=unit, dpi=dpi)
+    if kind == ".dxf":
+        return read_dxf(file, unit=unit)
+    raise KitError(
+        f"a file ending in '{kind or 'nothing'}' cannot be read.",
+        where=file.name,
+        do="Save the drawing as plain SVG or as DXF.",
+    )
+
+
+def _scaled(sketch: Sketch, scale: float) -> Sketch:
+    if scale == 1.0:
+        return sketch
+    from kit.blocks.strokes import enlarged
+
+    strokes = tuple(Stroke(s.names, enlarged(s.path, scale)) for s in sketch.strokes)
+    return Sketch(sketch.file, strokes, (*sketch.messages, f"Enlarged {scale:g} times."), sketch.down)
+
+
+def _on(sketch: Sketch, layer: str) -> tuple[Stroke, ...]:
+    if not layer:
+        return sketch.strokes
+    found = tuple(s for s in sketch.strokes if layer in s.names)
+    if not found:
+        raise KitError(
+            f"nothing is drawn on '{layer}'.",
+            where=sketch.file,
+            do=near(layer, {name for s in sketch.strokes for name in s.names}),
+        )
+    return found
+
+
+def _known(strokes: tuple[Stroke, ...], check: Any, file: str) -> Stroke | None:
+    """The stroke a named known line is."""
+    if check is None:
+        return None
+    try:
+        line, _ = check
+    except (TypeError, ValueError):
+        raise KitError(
+            f"check={check!r} is not a known line and its length.", where=file, do="Write check=('test line', 10*cm)."
+        ) from None
+    if not isinstance(line, str):
+        return None
+    found = [s for s in strokes if line in s.names[:1]] or [s for s in strokes if line in s.names]
+    if len(found) != 1:
+        raise KitError(
+            f"{len(found) or 'no'} lines are called '{line}'.",
+            where=file,
+            do="Give the known line a name or a layer of its own."
+            if found
+            else near(line, {name for s in strokes for name in s.names}),
+        )
+    return found[0]
+
+
+def _outlines(sketch: Sketch, joined: Joined, turn: float) -> tuple[tuple[TracedOutline, ...], list[str]]:
+    found: list[TracedOutline] = []
+    told: list[str] = []
+    small: list[float] = []
+    for loop in joined.loops:
+        x0, y0, x1, y1 = loop.path.bounds()
+        large = max(x1 - x0, y1 - y0)
+        if large < _TINY:
+            small.append(large)
+            continue
+        if large > _LARGEST:
+            raise KitError(
+                f"an outline is {show_metric(large)} across.",
+                where=sketch.file,
+                do="Check the unit: give unit= or dpi= if the file is in another one than it says.",
+            )
+        path, corners = loop_from_corner(loop.path, turn)
+        found.append(TracedOutline(len(found) + 1, loop.names, path, corners))
+    if found:
+        if small:
+            told.append(f"{len(small)} closed shapes smaller than 2 cm are left out.")
+        told += [f"Left out: {_gapes(sketch, run)}" for run in joined.open]
+        return tuple(found), told
+    if small:
+        raise KitError(
+            f"the largest closed outline is only {max(small):.1f} mm across.",
+            where=sketch.file,
+            do="Check the unit: give unit= or dpi= if the file is in another one than it says.",
+        )
+    if joined.open:
+        run = max(joined.open, key=lambda s: s.path.length)
+        raise KitError(
+            f"no outline is closed. {_gapes(sketch, run)}",
+            where=sketch.file,
+            do="Join the ends in the drawing program.",
+        )
+    raise KitError(
+        "no line is drawn in this file.",
+        where=sketch.file,
+        do="Text, pictures and hidden layers are not read; draw or convert the outline to paths.",
+    )
+
+
+def _gapes(sketch: Sketch, run: Stroke) -> str:
+    called = f"'{run.names[0]}'" if run.names else "a line"
+    a, b = run.path.start, run.path.end
+    return (
+        f"{called[:1].upper()}{called[1:]} is open: its ends lie {a.distance(b):.1f} mm apart, at {sketch.place(a)} "
+        f"and at {sketch.place(b)}."
+    )
+
+
+def _check(found: TracedFile, check: tuple[Any, Any], stroke: Stroke | None) -> None:
+    line, said = check
+    wanted = float(length(said, where="the known line's length"))
+    if stroke is not None:
+        x0, _, x1, _ = stroke.path.bounds()
+        measured = x1 - x0 if stroke.path.is_closed else stroke.path.start.distance(stroke.path.end)
+        called = f"'{line}'"
+    else:
+        spots = tuple(line)
+        if len(spots) == 3:
+            outline, spots = found.outline(spots[0]), spots[1:]
+        elif len(found.outlines) == 1:
+            outline = found.outlines[0]
+        else:
+            raise KitError(
+                "the known line does not say which outline it lies on.",
+                where=found.file,
+                do="Write check=(('front', 1, 2), 38*cm).",
+            )
+        try:
+            a, b = (outline.path.at(outline.along(spot)) for spot in spots)
+        except KitError as error:
+            raise error.at(f"{found.file}, the known line") from None
+        measured, called = a.distance(b), f"from corner {spots[0]} to corner {spots[1]}"
+    if not wanted > 0:
+        raise KitError("a known line needs a length above zero.", where=found.file, do="Measure it on the paper.")
+    if abs(measured - wanted) <= max(_LEAST, _SHARE * wanted):
+        return
+    ratio = measured / wanted
+    reasons = (
+        (25.4, "One drawing unit seems to be a millimetre: give unit='mm'."),
+        (1 / 25.4, "One drawing unit seems to be an inch: give unit='inch'."),
+        (0.1, "One drawing unit seems to be a centimetre: give unit='cm'."),
+        (96 / 72, "The drawing seems to be at 96 pixels to the inch: give dpi=96."),
+        (72 / 96, "The drawing seems to be at 72 pixels to the inch: give dpi=72."),
+        (90 / 96, "The drawing seems to be at 90 pixels to the inch: give dpi=90."),
+    )
+    asks = "unit=" if found.file.lower().endswith(".dxf") else "dpi="
+    do = next((words for factor, words in reasons if abs(ratio / factor - 1) < 0.01 and asks in words), "")
+    raise KitError(
+        f"the known line {called} measures {show_metric(measured)} in the drawing and should be {show_metric(wanted)}.",
+        where=found.file,
+        do=f"{do or 'Save the drawing at true size, or set the size right'} "
+        f"{'Otherwise give' if do else 'with'} scale={1 / ratio:.5g}.",
+    )
+
+
+def _of(choice: Any, piece: str) -> Any:
+    return choice.get(piece) if isinstance(choice, Mapping) else choice
+
+
+def _edges(outline: TracedOutline, edges: Mapping[str, tuple[Spot, Spot]]) -> list[tuple[str, Path]]:
+    """The named edges, clockwise around the outline as drawn."""
+    whole = outline.path.length
+    ends: dict[str, tuple[float, float]] = {}
+    for name, pair in edges.items():
+        try:
+            a, b = pair
+        except (TypeError, ValueError):
+            raise KitError(
+                f"{pair!r} does not say where the edge begins and ends.", where=name, do="Write two corners: (1, 2)."
+            ) from None
+        try:
+            ends[name] = (outline.along(a), outline.along(b))
+        except KitError as error:
+            raise error.at(name) from None
+    if len(ends) < 2:
+        raise KitError("an outline needs two edges or more.", do="Name each edge around the piece.")
+    forward = {name: (a, (b - a) % whole or whole) for name, (a, b) in ends.items()}
+    backward = {name: (b, (a - b) % whole or whole) for name, (a, b) in ends.items()}
+    tries = [_around(outline, way, whole) for way in (forward, backward)]
+    for found, _ in tries:
+        if found:
+            return found
+    raise min((trouble for _, trouble in tries), key=lambda t: t[0])[1]
+
+
+def _around(
+    outline: TracedOutline, spans: Mapping[str, tuple[float, float]], whole: float
+) -> tuple[list[tuple[str, Path]], tuple[float, KitError]]:
+    """The edges in order if they cover the loop once; else how far off that is and why."""
+    order = sorted(spans, key=lambda name: spans[name][0])
+    off, why = 0.0, KitError("")
+    for name, after in zip(order, order[1:] + order[:1], strict=True):
+        start, long = spans[name]
+        step = (spans[after][0] - start) % whole or whole
+        if abs(step - long) > 0.01:
+            if off == 0.0:
+                what = (
+                    f"the edges '{name}' and '{after}' overlap"
+                    if long > step
+                    else f"no edge runs from the end of '{name}' to the beginning of '{after}'"
+                )
+                here = [str(i + 1) for i, d in enumerate(outline.corners) if abs(d - (start + long) % whole) < 0.01]
+                why = KitError(
+                    f"{what}{f' (corner {here[0]})' if here else ''}.",
+                    do="Let each edge begin at the corner where the one before it ends, once around the outline.",
+                )
+            off += abs(step - long)
+    if off:
+        return [], (off, why)
+    closed = outline.path.joined(outline.path)
+    return [(name, closed.between(spans[name][0], sum(spans[name]))) for name in order], (0.0, why)
+
+
+def _laid(outline: TracedOutline, edges: list[tuple[str, Path]], centre: Any, waist: Any) -> tuple[Motion, list[str]]:
+    """The motion that brings centre line and waistline to the axes, and what it did that a reader should know."""
+    told: list[str] = []
+    named = dict(edges)
+    motion = Motion.identity()
+    line: tuple[Point, Point] | None = None
+    if isinstance(centre, str) and centre != "drawn":
+        if centre not in named:
+            raise KitError(
+                f"there is no edge '{centre}' for the centre line.",
+                do="Say where it is: centre= an edge's name, two corners (lower, upper), one corner, or 'drawn'.",
+            )
+        path = named[centre]
+        if not path.is_straight:
+            raise KitError(
+                f"the edge '{centre}' is not straight, so it cannot be the centre line.",
+                do="Give two corners instead, lower and upper: centre=(1, 2).",
+            )
+        line = (path.start, path.end) if path.end.y >= path.start.y else (path.end, path.start)
+        lean = abs(UP.turn_to(line[1] - line[0]))
+        if lean > math.radians(45):
+            raise KitError(
+                f"the edge '{centre}' lies across the page, so its upper end cannot be told.",
+                do="Give its two corners, lower and upper: centre=(1, 2).",
+            )
+    elif isinstance(centre, int) or (isinstance(centre, Sequence) and any(isinstance(v, Length) for v in centre)):
+        motion = Motion.translation(Point(0.0, 0.0) - Point(outline.path.at(outline.along(centre)).x, 0.0))
+    elif isinstance(centre, Sequence) and len(centre) == 2 and not isinstance(centre, str):
+        line = (outline.path.at(outline.along(centre[0])), outline.path.at(outline.along(centre[1])))
+    elif centre != "drawn":
+        raise KitError(
+            "it is not said where the centre line is.",
+            do="Give centre= an edge's name, two corners (lower, upper), one corner, or 'drawn'.",
+        )
+    if line is not None:
+        lower, upper = line
+        lean = UP.turn_to(upper - lower)
+        motion = Motion.matching(lower, upper, Point(0.0, lower.y), Point(0.0, lower.y + 1.0))
+        if abs(lean) > math.radians(0.5):
+            told.append(f"turned by {abs(math.degrees(lean)):.1f}° so that the centre line is upright.")
+        x0, _, x1, _ = outline.path.moved(motion).bounds()
+        if x0 + x1 < 0:
+            motion = motion.then(Motion.reflection(Point(0.0, 0.0), Point(0.0, 1.0)))
+            told.append("turned over, so that the centre line is on the left.")
+    level = _level(outline, {name: path.moved(motion) for name, path in named.items()}, motion, waist)
+    return motion.then(Motion(dy=-level)), told
+
+
+def _level(outline: TracedOutline, named: Mapping[str, Path], motion: Motion, waist: Any) -> float:
+    """The waistline's y in the turned drawing."""
+    if waist == "drawn":
+        return 0.0
+    if isinstance(waist, str) and waist in named:
+        path = named[waist]
+        return min((path.start, path.end), key=lambda p: abs(p.x)).y
+    if isinstance(waist, Length):
+        return min(path.bounds()[1] for path in named.values()) + float(waist)
+    if (isinstance(waist, int) and not isinstance(waist, bool)) or isinstance(waist, tuple):
+        return motion(outline.path.at(outline.along(waist))).y
+    raise KitError(
+        f"waist={waist!r} does not say where the waistline is." if waist else "it is not said where the waistline is.",
+        do="Give waist= a corner's number, an edge's name, how far above the lowest point it is (20*cm), or 'drawn'.",
+    )
