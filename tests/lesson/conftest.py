@@ -2,33 +2,20 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
 
 import pytest
 
 from kit.blocks.bodice import bodice_block
 from kit.lesson.lesson import Lesson
 from kit.units import cm
-
-EXAMPLE = Path(__file__).resolve().parents[2] / "example_notebooks" / "tideline_wrap_top.ipynb"
-
-
-def run_notebook_code(path: Path) -> dict[str, Any]:
-    """The example's code cells run in this process, without a kernel."""
-    names: dict[str, Any] = {}
-    for cell in json.loads(path.read_text(encoding="utf-8"))["cells"]:
-        source = "".join(cell["source"])
-        if cell["cell_type"] == "code" and not source.startswith("panel("):
-            exec(compile(source, cell["id"], "exec"), names)
-    return names
+from tests.example import EXAMPLE, notebook_names
 
 
 @pytest.fixture(scope="session")
 def tideline() -> Lesson:
-    lesson = run_notebook_code(EXAMPLE)["lesson"]
+    lesson = notebook_names(EXAMPLE)["lesson"]
     assert isinstance(lesson, Lesson)
     lesson.reset()
     return lesson

@@ -20,9 +20,17 @@ from kit.paper.papers import A4, LETTER, Paper
 from kit.paper.pdf_pen import MM
 from kit.paper.plan import all_tiles
 from kit.paper.sheet import Sheet, sheet, sheet_content, sheet_pdf
+from tests.example import EXAMPLE, notebook_names
 
 Render = Callable[..., list[np.ndarray]]
 BOTH = pytest.mark.parametrize("paper", [A4, LETTER], ids=lambda paper: paper.name)
+
+
+@pytest.fixture(scope="module")
+def garment() -> Pattern:
+    """The example lesson's own pattern, so that what is measured is what `make demo` prints."""
+    pattern: Pattern = notebook_names(EXAMPLE)["lesson"].work(values={})
+    return pattern
 
 
 @pytest.fixture(scope="module")
@@ -248,5 +256,5 @@ def test_every_page_says_what_and_where_it_is(
             text=True,
             check=True,
         ).stdout
-        for said in (f"page {number} of {total}", "Tideline wrap top", "size W4", "edition 2", "2026-11", each.name):
+        for said in (f"page {number} of {total}", "Tideline wrap top", "size W4", "edition 1", "2026-11", each.name):
             assert said in text

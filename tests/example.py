@@ -1,0 +1,19 @@
+"""The example lesson, worked in this process without a kernel."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+EXAMPLE = Path(__file__).resolve().parents[1] / "example_notebooks" / "tideline_wrap_top.ipynb"
+
+
+def notebook_names(path: Path) -> dict[str, Any]:
+    """What a notebook's code cells define, the panel's cell left out."""
+    names: dict[str, Any] = {}
+    for cell in json.loads(path.read_text(encoding="utf-8"))["cells"]:
+        source = "".join(cell["source"])
+        if cell["cell_type"] == "code" and not source.startswith("panel("):
+            exec(compile(source, cell["id"], "exec"), names)
+    return names
