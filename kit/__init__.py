@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from kit.body.make import make_body
     from kit.errors import KitError
     from kit.live.lesson import Lesson
+    from kit.live.name_edges import name_edges
     from kit.live.panel import panel
     from kit.units import Length, cm, inch, mm
 
@@ -35,6 +36,7 @@ _HOMES = {
     "bodice_block": "kit.blocks.bodice",
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
+    "name_edges": "kit.live.name_edges",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",
     "load_body": "kit.body.file",
@@ -58,6 +60,7 @@ __all__ = [
     "bodice_block",
     "Traced",
     "read_traced",
+    "name_edges",
     "Body",
     "make_body",
     "load_body",
