@@ -9,6 +9,7 @@ from nbformat import NotebookNode
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.flow import flow
 from kit.booklet.handover import Handover
+from kit.booklet.measuring import measuring
 from kit.booklet.model import Booklet, Cover, DraftStep, Part, PieceCard, SewStep, Words
 from kit.booklet.pictures import COVER, picture
 from kit.booklet.tables import (
@@ -66,6 +67,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
         reading=READING,
         size_table=size_table(given),
         body_table=body_table(given),
+        measuring=measuring(given),
         finished_table=finished_table(given),
         choices=choice_table(pattern),
         cloth=cloth(pattern),

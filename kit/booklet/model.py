@@ -36,6 +36,27 @@ class Table:
 
 
 @dataclass(frozen=True)
+class Tape:
+    """One measurement the lesson uses: its `number` in the figure, its name, how it is taken, and the reader's
+    own `value` (empty for a size of the chart), `estimated` when nobody measured it."""
+
+    number: int
+    name: str
+    note: str
+    value: str = ""
+    estimated: bool = False
+
+
+@dataclass(frozen=True)
+class Measuring:
+    """The page that tells how to measure: the figure from both sides, where it shows something, and the tapes."""
+
+    front: Picture | None
+    back: Picture | None
+    tapes: tuple[Tape, ...]
+
+
+@dataclass(frozen=True)
 class PieceCard:
     """One pattern piece among the thumbnails: `cuts` are sentences such as "Cut 1 on the fold"."""
 
@@ -121,6 +142,7 @@ class Booklet:
     reading: tuple[str, ...]
     size_table: Table | None
     body_table: Table | None
+    measuring: Measuring | None
     finished_table: Table | None
     choices: Table | None
     cloth: Cloth

@@ -71,7 +71,9 @@ def _font_faces() -> str:
 
 
 def _contents(book: Booklet) -> list[tuple[str, str]]:
-    entries = [("sizes", "Sizes and finished measurements"), ("cloth", "Cloth and notions"), ("pieces", "Pieces")]
+    entries = [("sizes", "Sizes and finished measurements")]
+    entries += [("measuring", "How to measure")] if book.measuring else []
+    entries += [("cloth", "Cloth and notions"), ("pieces", "Pieces")]
     parts = (("drafting", book.drafting), ("sewing", book.sewing), ("closing", book.closing))
     entries += [(name, part.title) for name, part in parts if part.blocks]
     return [*entries, ("printing", "Printing the pattern pages")]

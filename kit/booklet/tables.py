@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.booklet.handover import Handover
+from kit.booklet.measuring import used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import INTERFACING_WIDTH, Cut, boxes, cut_list
 from kit.cloth.need import need
@@ -55,17 +56,19 @@ def size_table(given: Handover) -> Table | None:
 
 
 def body_table(given: Handover) -> Table | None:
-    """The measurements of the reader's own body, estimates said so; None when it is a size of the chart."""
+    """Those of the reader's own measurements that the lesson uses, estimates said so; None when the body is a
+    size of the chart."""
     body, system = given.pattern.body, given.pattern.lesson.units
     if any(row.name == body.name for row in given.chart) and not body.estimated:
         return None
+    wanted = set(used_measures(given)) or {measure.name for measure in body.measures}
+    used = [measure for measure in body.measures if measure.name in wanted]
     rows = tuple(
-        (said(m.name), both(m.value, system, "draft"), "estimated" if m.estimated else "measured")
-        for m in body.measures
+        (said(m.name), both(m.value, system, "draft"), "estimated" if m.estimated else "measured") for m in used
     )
     note = ""
-    if body.estimated:
-        names = ", ".join(said(measure.name).lower() for measure in body.estimated)
+    if any(measure.estimated for measure in used):
+        names = ", ".join(said(measure.name).lower() for measure in used if measure.estimated)
         note = f"Estimated from the nearest size, not measured: {names}. Measure them before you cut."
     return Table(f"Measurements of {body.name}", ("Measurement", "Value", ""), rows, note=note)
 

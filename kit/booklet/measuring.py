@@ -1,0 +1,45 @@
+"""The booklet's page "How to measure": the figure, and a note for each measurement the lesson uses."""
+
+from __future__ import annotations
+
+from kit.body.measures import MEASUREMENTS
+from kit.booklet.handover import Handover
+from kit.booklet.model import Measuring, Tape
+from kit.booklet.pictures import Picture, picture
+from kit.picture.figure import View, measuring_figure, views
+from kit.units import both
+
+
+def used_measures(given: Handover) -> tuple[str, ...]:
+    """The measurements the lesson's block and steps use, in the order of the measurement table."""
+    asked = {name for row in given.chart for name, _ in row.measures}
+    asked |= {name for step in given.pattern.steps for name in step.uses}
+    return tuple(name for name in MEASUREMENTS if name in asked)
+
+
+def measuring(given: Handover) -> Measuring | None:
+    """How the measurements the lesson uses are taken; None when it uses none. The reader's values stand beside
+    the notes when the body is not a size of the chart, estimated ones marked."""
+    names = used_measures(given)
+    if not names:
+        return None
+    body, system = given.pattern.body, given.pattern.lesson.units
+    own = body.estimated or all(row.name != body.name for row in given.chart)
+    guessed = {measure.name for measure in body.estimated}
+    tapes = tuple(
+        Tape(
+            number,
+            MEASUREMENTS[name].said.capitalize(),
+            MEASUREMENTS[name].note,
+            both(body[name], system) if own and name in body else "",
+            name in guessed,
+        )
+        for number, name in enumerate(names, 1)
+    )
+    return Measuring(_side(names, "front"), _side(names, "back"), tapes)
+
+
+def _side(names: tuple[str, ...], view: View) -> Picture | None:
+    if not any(view in views(name) for name in names):
+        return None
+    return picture(measuring_figure(names, view), f"measuring-{view}", 300, 530, view.capitalize())

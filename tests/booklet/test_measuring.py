@@ -1,0 +1,54 @@
+"""The page "How to measure": figure, numbers and notes agree; estimated measures are marked."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from kit.body import MEASUREMENTS, make_body, workshop_chart
+from kit.booklet.handover import Handover, SizeRow
+from kit.booklet.measuring import measuring, used_measures
+from kit.lesson.pattern import LessonInfo, Pattern
+from kit.units import cm
+
+USED = ("hip_girth", "bust_girth", "back_waist_length", "back_width")
+
+
+def handed(body, measures=USED) -> Handover:
+    pattern = Pattern(LessonInfo("Pebble top", "pebble-top"), body, (), (), (), (), ())
+    chart = tuple(SizeRow(size.name, tuple((n, size[n]) for n in measures)) for size in workshop_chart().bodies())
+    return Handover(pattern, chart)
+
+
+def test_only_what_the_lesson_uses_is_told_in_the_tables_order() -> None:
+    given = handed(workshop_chart()["W4"])
+    assert used_measures(given) == ("bust_girth", "hip_girth", "back_width", "back_waist_length")
+    page = measuring(given)
+    assert page is not None and page.front is not None and page.back is not None
+    assert [tape.number for tape in page.tapes] == [1, 2, 3, 4]
+    assert [tape.note for tape in page.tapes] == [MEASUREMENTS[name].note for name in used_measures(given)]
+    for number, name in ((1, "bust girth"), (3, "back width"), (4, "back waist length")):
+        assert f"{number} {name}" in page.back.alt
+    assert "back width" not in page.front.alt
+    assert re.search(r">3</text>", page.back.svg)
+
+
+def test_a_size_has_no_values_an_own_body_has_and_estimates_are_marked() -> None:
+    page = measuring(handed(workshop_chart()["W4"]))
+    assert page is not None and {tape.value for tape in page.tapes} == {""}
+    body = make_body({"bust_girth": 96 * cm, "hip_girth": "104 cm"}, name="Mara")
+    page = measuring(handed(body))
+    assert page is not None
+    assert [tape.estimated for tape in page.tapes] == [False, False, True, True]
+    assert page.tapes[0].value == "96 cm (37 13/16 in)"
+
+
+def test_a_lesson_without_measurements_has_no_such_page() -> None:
+    given = handed(workshop_chart()["W4"], ())
+    assert measuring(given) is None
+    assert measuring(replace(given, chart=())) is None
+
+
+def test_one_side_is_enough_when_the_other_shows_nothing() -> None:
+    page = measuring(handed(workshop_chart()["W4"], ("back_width",)))
+    assert page is not None and page.front is None and page.back is not None
