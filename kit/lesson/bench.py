@@ -14,11 +14,12 @@ from kit.geometry import Line, Path, Point
 from kit.lesson.corners import in_order, meeting
 from kit.lesson.pattern import Spot
 from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
+from kit.lesson.verbs import MoveVerbs
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
 from kit.units import Length, length, show
 
 
-class BenchPiece:
+class BenchPiece(MoveVerbs):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
 
     _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})
@@ -181,6 +182,7 @@ class BenchPiece:
         self._edges = {name: replace(edge, allowance=None) for name, edge in other._edges.items()}
         self._points = dict(other._points)
         self._guides = dict(other._guides)
+        self._state = replace(self._state, darts=other._state.darts)
         self._drawn.update(self._edges)
 
     def mirror(self, axis: str | PaperLine, prefix: str = "far_") -> None:
@@ -392,6 +394,7 @@ class BenchPiece:
             edges=tuple(self._edges.values()),
             points=tuple(self._points.items()),
             guides=tuple(self._guides.items()),
+            darts=tuple(dart for dart in self._state.darts if dart.edge in self._edges),
         )
 
     def __repr__(self) -> str:

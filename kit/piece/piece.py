@@ -13,6 +13,7 @@ from typing import Literal
 
 from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
+from kit.piece.dart import Dart
 
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
@@ -102,6 +103,7 @@ class Piece:
     points: tuple[tuple[str, Point], ...] = ()
     guides: tuple[tuple[str, Path], ...] = ()
     source: str = ""
+    darts: tuple[Dart, ...] = ()
 
     @cached_property
     def outline(self) -> Outline:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.piece.dart import mouths_length
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.run import Run
@@ -308,7 +309,11 @@ def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[R
     same number of runs are compared run by run."""
 
     def total(runs: tuple[Run, ...]) -> float:
-        return sum(span.length for run in runs for span in spans(pattern, run))
+        return sum(
+            span.length - mouths_length(pattern.piece(span.piece), span.edge, span.start, span.end)
+            for run in runs
+            for span in spans(pattern, run)
+        )
 
     if len(seam.a) == len(seam.b):
         pairs: list[tuple[tuple[Run, ...], tuple[Run, ...]]] = [

@@ -1,0 +1,250 @@
+"""Dart moves: darts drawn, moved, split, trued, shortened and turned into fullness.
+
+Each is a pure function from piece to piece. Moving a dart cuts the paper into two parts, turns one of them about
+the apex and leaves the part with the fold (or the grainline) where it is; everything on a part goes with it.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from typing import Literal
+
+from kit.errors import KitError
+from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
+from kit.lesson.slash import JOIN, SAME, STAY, Part, holds, on_edge, rearranged, slash_line, with_path
+from kit.piece.dart import Dart, Pressed, cap, dart_of, mouth, mouth_path
+from kit.piece.piece import Mark, Notch, Piece
+from kit.units import both
+
+Way = Literal["pivot", "slash"]
+
+
+def move_dart(
+    piece: Piece,
+    name: str,
+    to: str,
+    at: float,
+    *,
+    way: Way = "pivot",
+    share: float = 1.0,
+    new_name: str = "",
+    pressed: Pressed | None = None,
+) -> Piece:
+    """The dart opened at another place instead: `at` mm along the edge `to`.
+
+    "pivot" holds a pin in the apex and turns the draft until the old legs meet; "slash" cuts from the new place to
+    the apex and lays leg on leg. Both give the same. `share` below 1 moves a part of the dart, as `new_name`. The
+    new mouth is ruled straight: true it afterwards. Raises `KitError` when the slash line cannot be drawn, when the
+    legs differ, or when the fold would be cut.
+    """
+    dart = dart_of(piece, name)
+    one, two = mouth(piece, dart)
+    apex = dart.apex
+    if abs(apex.distance(one) - apex.distance(two)) > JOIN:
+        raise KitError(
+            f"the legs of the {dart.label} differ by {abs(apex.distance(one) - apex.distance(two)):.1f} mm.",
+            where=piece.title,
+            do="Make its legs equal before moving it.",
+        )
+    if not 0 < share <= 1:
+        raise KitError(f"a part of a dart is a share above 0 and up to 1, not {share:g}.", where=dart.label)
+    place = on_edge(piece, to, at)
+    if place.distance(one) < 0.1 or place.distance(two) < 0.1:
+        if share == 1:
+            return piece
+        raise KitError("the new dart would lie on the old one.", where=piece.title, do="Give a place beside it.")
+    slash = slash_line(piece, apex, place, name)
+    turn = (two - apex).turn_to(one - apex) * share
+    ahead = Part((dart.edge, dart.end), (to, at), STAY, apex)
+    behind = Part((to, at), (dart.edge, dart.start), STAY, apex)
+    keep, other = holds(piece, ahead), holds(piece, behind)
+    if keep == other == math.inf:
+        raise KitError("the slash would cut the fold in two.", where=piece.title, do="Choose another edge.")
+    if way == "pivot":
+        motion = Motion.rotation(turn, apex)
+    else:
+        motion = Motion.matching(apex, two, apex, Motion.rotation(turn, apex)(two) if share < 1 else one)
+    if keep > other:
+        motion = motion.inverse() if way == "pivot" else Motion.matching(apex, motion(two), apex, two)
+        behind = replace(behind, motion=motion)
+    else:
+        ahead = replace(ahead, motion=motion)
+    cuts = (slash, Path.line(apex, one), Path.line(apex, two))
+    rest = replace(piece, darts=tuple(d for d in piece.darts if d.name != name))
+    moved, where = rearranged(rest, (ahead, behind), cuts, to)
+    opened = ahead.motion(place).distance(behind.motion(place))
+    length = piece.edge(to).path.length
+    start = 0.0 if at < SAME else where(to, at, False) if at < length - SAME else moved.edge(to).path.length - opened
+    new = replace(
+        dart, name=new_name or name, edge=to, start=start, end=start + opened, pressed=pressed or dart.pressed
+    )
+    if share == 1:
+        return replace(moved, darts=(*moved.darts, new))
+    first = where(dart.edge, dart.start, False)
+    left = replace(dart, start=first, end=first + behind.motion(one).distance(ahead.motion(two)))
+    return replace(moved, darts=(*moved.darts, left, replace(new, name=new_name or f"{name}_2")))
+
+
+def split_dart(piece: Piece, name: str, *, apart: float, share: float = 0.5, new_name: str = "") -> Piece:
+    """A part of the dart taken out as a second one on the same edge, its near leg `apart` mm beyond the first's."""
+    dart = dart_of(piece, name)
+    return move_dart(piece, name, dart.edge, dart.end + apart, share=share, new_name=new_name or f"{name}_2")
+
+
+def add_dart(
+    piece: Piece, name: str, edge: str, *, at: float, intake: float, apex: Point, pressed: Pressed = "end"
+) -> Piece:
+    """A dart folded out of `edge`, its middle `at` mm along, taking up `intake` mm at the edge, pointing to `apex`.
+
+    The legs are made equal: where the edge does not run square to the dart, it is swung a little on either side
+    from its far ends to meet them.
+    """
+    if any(d.name == name for d in piece.darts):
+        raise KitError(f"there is already a dart '{name}'.", where=piece.title, do="Choose another name.")
+    middle = on_edge(piece, edge, at)
+    path = piece.edge(edge).path
+    label = piece.edge(edge).label
+    if not intake > 0:
+        raise KitError("a dart needs an intake above nothing.", where=piece.title, do="Give, say, 2.5 cm.")
+    if intake / 2 > min(at, path.length - at):
+        raise KitError(
+            f"a dart of {both(intake)} does not fit {both(at)} along the {label}, which is {both(path.length)} long.",
+            where=piece.title,
+            do="Make it narrower, or put it nearer the middle.",
+        )
+    if not piece.outline.contains(apex):
+        raise KitError("the dart would point outside the piece.", where=piece.title, do="Put its point inside.")
+    way = middle - apex
+    long = way.length
+    for _ in range(60):
+        if intake >= 1.9 * long:
+            raise KitError("the dart is wider than it is deep.", where=piece.title, do="Make it narrower or deeper.")
+        half = math.asin(intake / 2 / long)
+        rays = [way.unit().rotated(half * side) for side in (1, -1)]
+        hits = [_hit(path, apex, ray) for ray in rays]
+        if hits[0] is None or hits[1] is None:
+            raise KitError(
+                f"the legs of the dart do not both reach the {label}.",
+                where=piece.title,
+                do="Put the dart opposite its point.",
+            )
+        reach = (hits[0][0] + hits[1][0]) / 2
+        if abs(reach - long) < 1e-10:
+            break
+        long = reach
+    (_, d1), (_, d2) = sorted((h for h in hits if h is not None), key=lambda h: h[1])
+    ends = sorted((apex + ray * long for ray in rays), key=path.nearest)
+    if max(e.distance(path.at(d)) for e, d in zip(ends, (d1, d2), strict=True)) > intake:
+        raise KitError(
+            f"the dart's point lies too far to one side of its place on the {label}.",
+            where=piece.title,
+            do="Put the dart opposite its point.",
+        )
+    before = _swung(path.between(0.0, d1), path.start, ends[0])
+    after = _swung(path.between(d2, path.length).reversed(), path.end, ends[1]).reversed()
+    new = Path.of(before, Path.line(ends[0], ends[1]), after)
+    shift = new.length - path.length
+
+    def there(d: float) -> float:
+        return d if d <= at else d + shift
+
+    result = with_path(piece, edge, new, there)
+    start = before.length
+    return replace(
+        result, darts=(*result.darts, Dart(name, edge, apex, start, start + ends[0].distance(ends[1]), pressed))
+    )
+
+
+def _hit(path: Path, apex: Point, ray: Vector) -> tuple[float, float] | None:
+    line = Path.line(apex + ray * 0.01, apex + ray * 4000.0)
+    found = line.crossings(path)
+    if not found:
+        return None
+    p = min(found, key=apex.distance)
+    return apex.distance(p), path.nearest(p)
+
+
+def _swung(path: Path, fixed: Point, end: Point) -> Path:
+    """The path turned and stretched about its start so that it ends at `end`."""
+    old, new = path.end - fixed, end - fixed
+    if (end - path.end).length < 1e-9:
+        return path
+    size, turn = new.length / old.length, old.turn_to(new)
+
+    def go(p: Point) -> Point:
+        return fixed + (p - fixed).rotated(turn) * size
+
+    curves = []
+    for curve in path.curves:
+        for bit in (curve,) if isinstance(curve, Line) else curve.as_cubics():
+            if isinstance(bit, Line):
+                curves.append(Line(go(bit.start), go(bit.end)))
+            elif isinstance(bit, Cubic):
+                curves.append(Cubic(go(bit.start), go(bit.c1), go(bit.c2), go(bit.end)))  # type: ignore[arg-type]
+    return Path(tuple(curves))
+
+
+def _with_mouth(piece: Piece, dart: Dart, new: Path) -> Piece:
+    """The piece with the mouth of a dart redrawn."""
+    path = piece.edge(dart.edge).path
+    parts = [path.between(0.0, dart.start)] if dart.start > SAME else []
+    parts.append(new)
+    if path.length - dart.end > SAME:
+        parts.append(path.between(dart.end, path.length))
+    shift = new.length - (dart.end - dart.start)
+    return with_path(piece, dart.edge, Path.of(*parts), lambda d: d + shift if d >= dart.end - SAME else d)
+
+
+def true_dart(piece: Piece, name: str, pressed: Pressed | None = None) -> Piece:
+    """The dart folded shut, pressed, and its cap drawn, so that the edge runs true when it opens again."""
+    dart = dart_of(piece, name)
+    dart = replace(dart, pressed=pressed or dart.pressed)
+    piece = _replaced(piece, dart)
+    return _with_mouth(piece, dart, cap(piece, dart))
+
+
+def shorten_dart(piece: Piece, name: str, short: float) -> Piece:
+    """The stitching stopped `short` mm before the apex. The cap is redrawn when the dart had one."""
+    dart = dart_of(piece, name)
+    one, two = mouth(piece, dart)
+    deep = dart.apex.distance(one.mid(two))
+    if not 0 <= short < deep * 0.8:
+        raise KitError(
+            f"the {dart.label} is {both(deep)} deep; its point cannot stop {both(short)} before the apex.",
+            where=piece.title,
+            do="Shorten it less.",
+        )
+    trued = not mouth_path(piece, dart).is_straight
+    piece = _replaced(piece, replace(dart, short=float(short)))
+    return true_dart(piece, name) if trued else piece
+
+
+def _replaced(piece: Piece, dart: Dart) -> Piece:
+    return replace(piece, darts=tuple(dart if d.name == dart.name else d for d in piece.darts))
+
+
+def dart_to_fullness(piece: Piece, name: str, how: Literal["gathers", "ease"], over: float | None = None) -> Piece:
+    """The dart left unsewn: its intake becomes gathers or ease on the edge, marked with the amount between two
+    notches `over` mm apart (three times the intake by default)."""
+    dart = dart_of(piece, name)
+    one, two = mouth(piece, dart)
+    amount = one.distance(two)
+    piece = _with_mouth(piece, dart, Path.line(one, two))
+    piece = replace(piece, darts=tuple(d for d in piece.darts if d.name != name))
+    path = piece.edge(dart.edge).path
+    wide = (amount * 3 if over is None else over) / 2
+    middle = dart.start + amount / 2
+    if wide < amount / 2:
+        raise KitError(
+            f"{both(amount)} cannot be taken in over {both(wide * 2)}.", where=piece.title, do="Spread it further."
+        )
+    low, high = max(middle - wide, 0.0), min(middle + wide, path.length)
+    words = f"{'gather' if how == 'gathers' else 'ease'} in {both(amount)} between the notches"
+    inside = 1.0 if piece.outline.area > 0 else -1.0
+    line = Path.line(
+        path.at(low) + path.normal_at(low) * (6 * inside), path.at(high) + path.normal_at(high) * (6 * inside)
+    )
+    mark = Mark(f"{name}_{how}", "line", path=line, edge=dart.edge, start=low, end=high, said=words)
+    notches = (Notch(dart.edge, low, name=f"{name}_{how}_1"), Notch(dart.edge, high, name=f"{name}_{how}_2"))
+    return replace(piece, marks=(*piece.marks, mark), notches=(*piece.notches, *notches))

@@ -1,0 +1,206 @@
+"""Darts: a wedge folded out of an edge so that flat cloth follows the body.
+
+The edge's path runs as it is drawn on paper, through the dart's mouth. Between the two legs lies the cap, the
+little roof that makes the edge run true once the dart is folded and pressed (`cap`). What is sewn is the path
+less the mouths (`sewn_length`), and `closed_edge` is the edge with its darts folded shut.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal
+
+from kit.errors import KitError, near
+from kit.geometry import Line, Motion, Path, Point
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.piece.piece import Piece
+
+Pressed = Literal["start", "end"]
+LEGS_AGREE = 0.5
+"""How much the legs of a dart may differ in mm."""
+
+
+@dataclass(frozen=True)
+class Dart:
+    """A dart opening on `edge` between `start` and `end` (mm along its path). `apex` is the place on the body it
+    points to and pivots about; the stitching stops `short` mm before it. It is pressed toward the edge's "start"
+    or "end"."""
+
+    name: str
+    edge: str
+    apex: Point
+    start: float
+    end: float
+    pressed: Pressed = "end"
+    short: float = 0.0
+    said: str = ""
+
+    @property
+    def label(self) -> str:
+        return self.said or self.name.replace("_", " ")
+
+
+def dart_of(piece: Piece, name: str) -> Dart:
+    """The dart of that name; `KitError` with the nearest name otherwise."""
+    for dart in piece.darts:
+        if dart.name == name:
+            return dart
+    raise KitError(
+        f"there is no dart '{name}'.", where=piece.title, do=near(name, [d.name for d in piece.darts]) or "Draw it."
+    )
+
+
+def darts_on(piece: Piece, edge: str) -> tuple[Dart, ...]:
+    """The darts that open on an edge, in order along it."""
+    return tuple(sorted((d for d in piece.darts if d.edge == edge), key=lambda d: d.start))
+
+
+def mouth(piece: Piece, dart: Dart) -> tuple[Point, Point]:
+    """Where the two legs meet the edge. `KitError` when the dart does not lie on its edge."""
+    path = piece.edge(dart.edge).path
+    if not -1e-6 <= dart.start < dart.end <= path.length + 1e-6:
+        raise KitError(
+            f"the {dart.label} opens from {both(dart.start)} to {both(dart.end)} along the "
+            f"{piece.edge(dart.edge).label}, which is {both(path.length)} long.",
+            where=piece.title,
+            do="Put the dart on the edge.",
+        )
+    return path.at(max(dart.start, 0.0)), path.at(min(dart.end, path.length))
+
+
+def mouth_path(piece: Piece, dart: Dart) -> Path:
+    """The edge between the legs: the cap once it is drawn."""
+    mouth(piece, dart)
+    path = piece.edge(dart.edge).path
+    return path.between(max(dart.start, 0.0), min(dart.end, path.length))
+
+
+def intake(piece: Piece, dart: Dart) -> float:
+    """How much the dart takes up at its mouth: straight across from leg to leg, mm."""
+    one, two = mouth(piece, dart)
+    return one.distance(two)
+
+
+def sewn_point(piece: Piece, dart: Dart) -> Point:
+    """Where the stitching ends: the apex, or `short` mm before it on the dart's middle line."""
+    one, two = mouth(piece, dart)
+    return dart.apex.lerp(one.mid(two), dart.short / dart.apex.distance(one.mid(two))) if dart.short else dart.apex
+
+
+def depth(piece: Piece, dart: Dart) -> float:
+    """From the sewn point to the middle of the mouth, mm."""
+    one, two = mouth(piece, dart)
+    return sewn_point(piece, dart).distance(one.mid(two))
+
+
+def legs(piece: Piece, dart: Dart) -> tuple[Path, Path]:
+    """The two stitching lines, from the sewn point to the edge."""
+    one, two = mouth(piece, dart)
+    point = sewn_point(piece, dart)
+    return Path.line(point, one), Path.line(point, two)
+
+
+def fold_line(piece: Piece, dart: Dart) -> Path:
+    """The dart's fold: from the sewn point through the middle of the mouth to the edge or the tip of the cap."""
+    one, two = mouth(piece, dart)
+    point = sewn_point(piece, dart)
+    middle = one.mid(two)
+    way = (middle - point).unit()
+    ray = Path.line(point + way * 1.0, middle + way * (point.distance(middle) + one.distance(two)))
+    found = ray.crossings(mouth_path(piece, dart))
+    return Path.line(point, max(found, key=point.distance) if found else middle)
+
+
+def closing(piece: Piece, dart: Dart) -> Motion:
+    """The turn about the sewn point that lays the second leg on the first. `KitError` when the legs differ."""
+    one, two = legs(piece, dart)
+    if abs(one.length - two.length) > LEGS_AGREE:
+        raise KitError(
+            f"the legs of the {dart.label} are {both(one.length)} and {both(two.length)} long; they must be equal "
+            "to be sewn together.",
+            where=piece.title,
+            do="Move the point, or one of the legs, until both are equally long.",
+        )
+    return Motion.matching(two.start, two.end, one.start, one.end)
+
+
+def mouths_length(piece: Piece, edge: str, start: float = 0.0, end: float | None = None) -> float:
+    """mm of an edge's path, between two distances along it, that lie in the mouths of darts."""
+    high = piece.edge(edge).path.length if end is None else end
+    return sum(max(0.0, min(d.end, high) - max(d.start, start)) for d in piece.darts if d.edge == edge)
+
+
+def sewn_length(piece: Piece, edge: str) -> float:
+    """The edge's length with its darts sewn: its path less the mouths, mm."""
+    return piece.edge(edge).path.length - mouths_length(piece, edge)
+
+
+def closed_parts(piece: Piece, edge: str) -> tuple[Path, ...]:
+    """The parts of an edge between its darts, each laid where it comes with the darts folded shut."""
+    path = piece.edge(edge).path
+    motion, at, parts = Motion.identity(), 0.0, []
+    for dart in darts_on(piece, edge):
+        if dart.start - at > 1e-6:
+            parts.append(path.between(at, dart.start).moved(motion))
+        motion = closing(piece, dart).then(motion)
+        at = dart.end
+    if path.length - at > 1e-6:
+        parts.append(path.between(at, path.length).moved(motion))
+    return tuple(parts)
+
+
+def closed_edge(piece: Piece, edge: str) -> Path:
+    """The edge with its darts folded shut, the first part lying as drawn. `KitError` for legs that differ."""
+    parts = closed_parts(piece, edge)
+    joined = parts[0]
+    for part in parts[1:]:
+        gap = joined.end - part.start
+        if gap.length > 1e-9:  # legs within tolerance but not exactly alike
+            part = part.moved(Motion.translation(gap))
+        joined = joined.joined(part)
+    return joined
+
+
+def cap(piece: Piece, dart: Dart) -> Path:
+    """The cap, from leg to leg: the line to cut through the folded dart so that the edge runs on under it.
+
+    Pressed toward the start, the folded wedge lies under the edge before the dart; that edge's mirror image in the
+    first leg, as far as the fold, and the same again beyond the fold. `KitError` where no edge lies on that side.
+    """
+    path = piece.edge(dart.edge).path
+    one, two = mouth(piece, dart)
+    point = sewn_point(piece, dart)
+    middle = one.mid(two)
+    fold = Line(point, middle)
+    wide = one.distance(two)
+    others = [d for d in darts_on(piece, dart.edge) if d.name != dart.name]
+    if dart.pressed == "start":
+        low = max((d.end for d in others if d.end <= dart.start), default=0.0)
+        beside, leg = _part(path, max(low, dart.start - 2 * wide), dart.start), Line(point, one)
+    else:
+        high = min((d.start for d in others if d.start >= dart.end), default=path.length)
+        beside, leg = _part(path, dart.end, min(high, dart.end + 2 * wide)), Line(point, two)
+    if beside is None:
+        raise KitError(
+            f"the {dart.label} is pressed to the {dart.pressed} of the {piece.edge(dart.edge).label}, where no edge "
+            "is left for it to lie under.",
+            where=piece.title,
+            do="Press it the other way.",
+        )
+    folded = beside.mirrored(leg)
+    near_leg = folded.reversed() if dart.pressed == "start" else folded  # from the leg outward
+    way = (middle - point).unit()
+    ray = Path.line(point, point + way * (point.distance(middle) * 2 + 4 * wide))
+    half = near_leg.to(ray)
+    if half.end.distance(middle) > 2 * wide:
+        raise KitError(
+            f"the folded {dart.label} does not lie under its edge.", where=piece.title, do="Make the dart narrower."
+        )
+    other = half.mirrored(fold)
+    return half.joined(other.reversed()) if dart.pressed == "start" else other.joined(half.reversed())
+
+
+def _part(path: Path, low: float, high: float) -> Path | None:
+    return path.between(low, high) if high - low > 0.5 else None
