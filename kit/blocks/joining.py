@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from kit.blocks.strokes import Sketch, Stroke, ended
@@ -29,13 +30,16 @@ def join(sketch: Sketch, gap: float) -> Joined:
     messages: list[str] = []
     loops: list[Stroke] = []
     runs: list[Stroke] = []
+    known: dict[tuple[int, int], list[Path]] = {}
     for stroke in sketch.strokes:
-        if any(_same(stroke.path, other.path) for other in (*runs, *loops)):
+        middle = stroke.path.start.mid(stroke.path.end)
+        if any(_same(stroke.path, other) for cell in _around(middle, 1.0) for other in known.get(cell, ())):
             messages.append(f"A line at {sketch.place(stroke.path.start)} is drawn twice; it counts once.")
         elif _whole(stroke.path):
             loops.append(stroke)
         else:
             runs.append(stroke)
+        known.setdefault(_cell(middle, 1.0), []).append(stroke.path)
     partner = _pairs(sketch, runs, gap)
     seen: set[int] = set()
     opened: list[Stroke] = []
@@ -65,6 +69,16 @@ def _same(a: Path, b: Path) -> bool:
     )
 
 
+def _cell(p: Point, size: float) -> tuple[int, int]:
+    return math.floor(p.x / size), math.floor(p.y / size)
+
+
+def _around(p: Point, size: float) -> Iterator[tuple[int, int]]:
+    """The cells in which anything within `size` of `p` lies."""
+    x, y = _cell(p, size)
+    return ((x + i, y + j) for i in (-1, 0, 1) for j in (-1, 0, 1))
+
+
 def _tip(runs: list[Stroke], end: tuple[int, int]) -> Point:
     path = runs[end[0]].path
     return path.end if end[1] else path.start
@@ -73,13 +87,15 @@ def _tip(runs: list[Stroke], end: tuple[int, int]) -> Point:
 def _pairs(sketch: Sketch, runs: list[Stroke], gap: float) -> dict[tuple[int, int], tuple[int, int]]:
     """Each run end and the end it joins, nearest first."""
     ends = [(i, side) for i in range(len(runs)) for side in (0, 1)]
+    cells: dict[tuple[int, int], list[tuple[int, int]]] = {}
     near = []
-    for k, a in enumerate(ends):
+    for a in ends:
         p = _tip(runs, a)
-        for b in ends[k + 1 :]:
+        for b in (b for cell in _around(p, gap) for b in cells.get(cell, ())):
             apart = p.distance(_tip(runs, b))
             if apart <= gap and not (a[0] == b[0] and runs[a[0]].path.length <= 3 * gap):
-                near.append((apart, a, b))
+                near.append((apart, b, a))
+        cells.setdefault(_cell(p, gap), []).append(a)
     near.sort()
     partner: dict[tuple[int, int], tuple[int, int]] = {}
     for apart, a, b in near:

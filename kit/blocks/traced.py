@@ -31,7 +31,7 @@ _CORNERS = {
 }
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, repr=False)
 class Traced:
     """A traced top, called like a block. `pieces` gives for each piece its edges in order around the outline,
     each with its points: two make a straight edge, more a smooth curve through them; or a ready `Path` in mm, as
@@ -75,6 +75,15 @@ class Traced:
         """What readers must know: it fits one size."""
         fits = f"size {self.size}" if self.size else "the wearer it was traced for"
         return f"{self.title} is traced from a garment and fits {fits} alone; it does not change with the body."
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """The note, and what was assumed, turned or closed when it was read from a drawing."""
+        return (self.note, *self.messages)
+
+    def __repr__(self) -> str:
+        held = (f"  {piece.name}: {', '.join(edge.name for edge in piece.edges)}" for piece in self.drafted)
+        return "\n".join([self.title, *held, *(f"  {note}" for note in self.notes)])
 
     def _piece(self, name: str, edges: Edges) -> Piece:
         where = f"{self.title}, {name}"

@@ -75,6 +75,7 @@ class Lesson:
             notions=tuple(notions),
             level=level,
             cautions=tuple(cautions),
+            start_notes=tuple(getattr(start, "notes", ())),
         )
         self.start = start
         self.sizes = sizes if sizes is not None else workshop_chart()

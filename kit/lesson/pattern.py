@@ -15,7 +15,8 @@ from kit.units import System
 
 @dataclass(frozen=True)
 class LessonInfo:
-    """What a lesson says of itself. `edition` and `date` are printed on every piece and page."""
+    """What a lesson says of itself. `edition` and `date` are printed on every piece and page; `start_notes` are what
+    must be known of the block or traced top it starts from."""
 
     title: str
     slug: str
@@ -29,6 +30,7 @@ class LessonInfo:
     notions: tuple[str, ...] = ()
     level: str = ""
     cautions: tuple[str, ...] = ()
+    start_notes: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.seams import corners, seam_lengths
-from kit.proof.texts import notions, placeholders
+from kit.proof.texts import notions, placeholders, start
 from kit.sewing.state import sew
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
@@ -20,7 +20,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
     found = outlines(pattern.pieces)
     broken = {finding.piece for finding in found}
     sound = tuple(piece for piece in pattern.pieces if piece.name not in broken)
-    found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern)
+    found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern) + start(pattern)
     if pattern.sewing:
         state, refusals = sew(pattern)
         found += order(pattern, refusals)

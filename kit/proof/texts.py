@@ -35,6 +35,11 @@ def placeholders(pattern: Pattern) -> list[Finding]:
     return found
 
 
+def start(pattern: Pattern) -> list[Finding]:
+    """What must be known of the block or traced top the lesson starts from."""
+    return [Finding("start", "note", text, "Start") for text in pattern.lesson.start_notes]
+
+
 def notions(pattern: Pattern) -> list[Finding]:
     """Things the sewing uses up that the lesson's notions do not list, and interfacing listed for nothing."""
     listed = " ".join(pattern.lesson.notions).lower()

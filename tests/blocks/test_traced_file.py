@@ -21,6 +21,7 @@ from ezdxf.path import make_path
 from kit import Lesson, Traced, bodice_block, cm, inch, mm, read_traced, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Arc, Cubic, Line, Path, Point
+from kit.proof import prove
 
 BODY = workshop_chart()["W4"]
 FRONT, BACK = bodice_block(BODY)
@@ -252,6 +253,11 @@ def test_small_gaps_are_closed_with_a_message(tmp_path: FilePath) -> None:
     drawn = read_traced(svg(tmp_path, pieces_of(0.4)))
     closed = [message for message in drawn.messages if "gap of 0.40 mm" in message]
     assert len(closed) == 2
+    top = drawn.top("Shell", {"front": EDGES}, waist=WAIST)
+    assert closed[0] in repr(top)
+    told = [f.what for f in prove(Lesson("From a drawing", start=top).work(BODY, {})) if f.code == "start"]
+    assert told[0] == top.note
+    assert closed[0] in told
     shoulder = FRONT.edge("shoulder").path.start
     assert any(f"{shoulder.x:.1f} mm across" in message for message in closed)
     piece = drawn.top("Shell", {"front": EDGES}, waist=WAIST)(BODY)[0]
