@@ -54,6 +54,20 @@ def _parser() -> argparse.ArgumentParser:
     check.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(check)
     check.set_defaults(run=_check)
+
+    bodies = commands.add_parser(
+        "bodies", help="work the lesson for every body in a table", description=f"Try a lesson on many bodies. {_CODE}"
+    )
+    bodies.add_argument("table", type=Path, metavar="FILE.csv", help="one row a person, one column a measurement")
+    bodies.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    bodies.add_argument("--report", type=Path, required=True, metavar="REPORT.json", help="where the report is written")
+    bodies.add_argument(
+        "--units", choices=("cm", "inch", "mm"), default="cm", help="unit of numbers without one (cm when left out)"
+    )
+    bodies.add_argument(
+        "--timeout", type=_seconds, default=120, metavar="S", help="seconds for a cell or ten rows (120 when left out)"
+    )
+    bodies.set_defaults(run=_bodies)
     return parser
 
 
@@ -118,6 +132,42 @@ def _check(options: argparse.Namespace) -> int:
         print(f"{title}, {size}: the proof failed.")
         return 1
     print(f"{title}, {size}: {'nothing found' if not findings else 'no errors'}.")
+    return 0
+
+
+def _bodies(options: argparse.Namespace) -> int:
+    from kit.booklet.bodies import work_bodies
+
+    print("This runs the notebook's code.", flush=True)
+    live = sys.stdout.isatty()
+
+    def done(count: int, total: int) -> None:
+        bar = "#" * (30 * count // max(total, 1))
+        line = f"  [{bar:<30}] {count} of {total} bodies"
+        print(f"\r{line}" if live else line, end="" if live and count < total else "\n", flush=True)
+
+    made = work_bodies(
+        options.table,
+        options.notebook,
+        options.report,
+        units=options.units,
+        timeout=options.timeout,
+        progress=lambda line: print(line, flush=True),
+        done=done,
+    )
+    for column, why in made["ignored"].items():
+        print(f"Column '{column}' was left aside: {why}")
+    refused = [row for row in made["rows"] if not row["drafted"]]
+    for row in refused[:10]:
+        print(f"{row['name']} (line {row['line']}): {row['trouble']}")
+    if len(refused) > 10:
+        print(f"And {len(refused) - 10} more; the report has them all.")
+    counts = made["counts"]
+    print(
+        f"{made['lesson']}: {counts['drafted']} of {counts['rows']} bodies drafted, "
+        f"{counts['with_errors']} of them with errors in the proof."
+    )
+    print(options.report)
     return 0
 
 

@@ -14,7 +14,7 @@ import os
 import re
 import sys
 import tempfile
-from collections.abc import Callable, Coroutine
+from collections.abc import Callable, Coroutine, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
@@ -105,21 +105,51 @@ def run_notebook(
 
     Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
     """
+    source = f"import kit.booklet.handover\nkit.booklet.handover.send(globals(), {size!r}, {units!r})"
+    book, (answer,) = run_and_ask(book, folder, [source], MIMETYPE, name=name, timeout=timeout, progress=progress)
+    if not answer:
+        raise KitError(
+            "the notebook ran, but gave no pattern.", do="Run it from the top in JupyterLab, then build again."
+        )
+    return Ran(book, folder, receive(answer))
+
+
+def run_and_ask(
+    book: NotebookNode,
+    folder: Path,
+    questions: Sequence[str],
+    mimetype: str,
+    *,
+    name: str = "notebook.ipynb",
+    timeout: int = 120,
+    progress: Progress | None = None,
+    asking: Progress | None = None,
+) -> tuple[NotebookNode, tuple[str, ...]]:
+    """Run every code cell of `book` as `run_notebook` does, then each of `questions` (source code) in the same
+    kernel; gives the executed notebook and what each question displayed as `mimetype` ("" for nothing).
+    `asking` is told the number of each question, counted from 1, as it begins.
+
+    Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
+    """
     book = nbformat.from_dict(book)
     for index, cell in enumerate(book.cells):
         cell.setdefault("id", f"cell-{index + 1}")
     book.nbformat_minor = max(5, book.get("nbformat_minor", 5))
     count = len(book.cells)
-    book.cells.append(_last_cell(size, units))
+    book.cells += [nbformat.v4.new_code_cell(text, metadata={"tags": ["lessonkit-handover"]}) for text in questions]
     with tempfile.TemporaryDirectory(prefix="lessonkit-") as scratch:
         # The kernel reads the order of cells from a file; it must be the notebook being run, which may
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
         copy = Path(scratch) / f"{Path(name).stem}.ipynb"
         copy.write_text(nbformat.writes(book), encoding="utf-8")
         environment = {**os.environ, "LESSONKIT_BUILD": "1", "LESSONKIT_NOTEBOOK": str(copy)}
-        client = _Client(book, folder, timeout, progress, Path(scratch))
+        client = _Client(book, folder, timeout, progress, Path(scratch), count, asking)
         try:
-            _blocking(client.async_execute(env=environment))
+            try:
+                _blocking(client.async_execute(env=environment))
+            finally:
+                answers = book.cells[count:]
+                del book.cells[count:]
         except CellExecutionError as error:
             raise _refusal(book, client.at, error) from None
         except CellTimeoutError:
@@ -135,12 +165,11 @@ def run_notebook(
             raise KitError(
                 f"the notebook's kernel did not start ({_line(str(error))}).", do="Check that ipykernel is installed."
             ) from None
-    answer = book.cells.pop()
-    del book.cells[count:]
-    for output in answer.outputs:
-        if MIMETYPE in output.get("data", {}):
-            return Ran(book, folder, receive(output.data[MIMETYPE]))
-    raise KitError("the notebook ran, but gave no pattern.", do="Run it from the top in JupyterLab, then build again.")
+    return book, tuple(_shown(cell, mimetype) for cell in answers)
+
+
+def _shown(cell: NotebookNode, mimetype: str) -> str:
+    return next((output.data[mimetype] for output in cell.outputs if mimetype in output.get("data", {})), "")
 
 
 def place(book: NotebookNode, index: int) -> str:
@@ -207,7 +236,14 @@ class _Client(NotebookClient):
     """nbclient with cell ids, our own Python, and the place of the running cell in `at`."""
 
     def __init__(
-        self, book: NotebookNode, folder: Path, timeout: int, progress: Progress | None, scratch: Path
+        self,
+        book: NotebookNode,
+        folder: Path,
+        timeout: int,
+        progress: Progress | None,
+        scratch: Path,
+        count: int,
+        asking: Progress | None,
     ) -> None:
         super().__init__(
             book,
@@ -220,6 +256,8 @@ class _Client(NotebookClient):
         self.at = 0
         self._progress = progress
         self._scratch = scratch
+        self._count = count
+        self._asking = asking
 
     def create_kernel_manager(self) -> AsyncKernelManager:
         self.km = AsyncKernelManager(kernel_name="python3", kernel_spec_manager=_OwnPython(), config=self.config)
@@ -233,13 +271,11 @@ class _Client(NotebookClient):
         self.at = cell_index
         if isinstance(self.kc, _CellKernelClient):
             self.kc.cell_id = cell.get("id", "")
-        if self._progress is not None and cell.cell_type == "code" and cell_index < len(self.nb.cells) - 1:
+        if cell_index >= self._count:
+            if self._asking is not None:
+                self._asking(str(cell_index - self._count + 1))
+        elif self._progress is not None and cell.cell_type == "code":
             self._progress(f"{place(self.nb, cell_index)}")
-
-
-def _last_cell(size: str | None, units: System | None) -> NotebookNode:
-    source = f"import kit.booklet.handover\nkit.booklet.handover.send(globals(), {size!r}, {units!r})"
-    return nbformat.v4.new_code_cell(source, metadata={"tags": ["lessonkit-handover"]})
 
 
 def _blocking(work: Coroutine[Any, Any, Any]) -> None:
