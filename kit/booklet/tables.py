@@ -115,7 +115,7 @@ def choice_table(pattern: Pattern) -> Table | None:
 def number(value: float, kind: str, system: System) -> str:
     """A parameter's or measure's value as people read it."""
     if kind == "share":
-        return f"{value * 100:.0f} %"
+        return f"{value * 100:.0f}%"
     if kind == "count":
         return f"{value:.0f}"
     return both(value, system)

@@ -35,7 +35,7 @@ class Parameter:
     def show(self, value: float, system: System = "cm") -> str:
         """`value` as people read it."""
         if self.kind == "share":
-            return f"{value * 100:.0f} %"
+            return f"{value * 100:.0f}%"
         if self.kind == "count":
             return f"{value:.0f}"
         return both(value, system)

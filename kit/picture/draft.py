@@ -29,7 +29,7 @@ __all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step
 def shown_value(spot: Spot, system: System, both: bool = False) -> str:
     """A measured spot's value as people read it: lengths in the system (or both), shares and counts bare."""
     if spot.kind == "share":
-        return f"{round(spot.value * 100)} %"
+        return f"{round(spot.value * 100)}%"
     if spot.kind == "count":
         return f"{round(spot.value)}"
     return both_systems(spot.value, system) if both else show(spot.value, system)

@@ -142,7 +142,7 @@ def test_typed_values(make_lesson: LessonMaker) -> None:
         ("hem_drop", "<b>long</b>", "&#x27;&lt;b&gt;long&lt;/b&gt;&#x27; cannot be read as a length"),
         ("hem_drop", "95 cm", "hem drop is 95 cm (37 3/8 in), outside its range of 4 cm (1 9/16 in)"),
         ("wrap_share", "lots", "cannot be read as a share"),
-        ("wrap_share", "130 %", "130 %"),
+        ("wrap_share", "130 %", "130%"),
         ("buttons", "2.5", "cannot be read as a whole number"),
         ("hem_drop", "nan", "cannot be read as a length"),
     ],

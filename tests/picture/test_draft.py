@@ -51,7 +51,7 @@ def test_both_systems_on_request(wrap_top: Pattern) -> None:
 
 def test_shares_and_counts_carry_no_unit(wrap_top: Pattern) -> None:
     spot = wrap_top.steps[0].spots[0]
-    assert shown_value(replace(spot, value=0.7, kind="share"), "cm") == "70 %"
+    assert shown_value(replace(spot, value=0.7, kind="share"), "cm") == "70%"
     assert shown_value(replace(spot, value=5, kind="count"), "inch") == "5"
 
 
