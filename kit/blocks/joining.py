@@ -142,9 +142,21 @@ def _made(sketch: Sketch, runs: list[Stroke], chain: list[tuple[int, int]], clos
     return Stroke(names, Path(tuple(c for part in curves for c in part))), told
 
 
+def _without_specks(path: Path) -> Path:
+    """The closed path without lone curves too short to see, which would count as two corners."""
+    curves = list(path.curves)
+    for i in range(len(curves) - 1, -1, -1):
+        before, after = curves[i - 1], curves[(i + 1) % len(curves)]
+        if len(curves) > 2 and curves[i].length <= _SNUG < min(before.length, after.length):
+            curves[i - 1] = ended(before, curves[i].end)
+            del curves[i]
+    return Path(tuple(curves))
+
+
 def loop_from_corner(path: Path, turn: float) -> tuple[Path, tuple[float, ...]]:
     """A closed path run clockwise from its lowest left corner, and the distances of its corners (joints turning
     by more than `turn` degrees). Without a corner it starts at its lowest joint and the distances are none."""
+    path = _without_specks(path)
     if math.fsum(curve.area_term() for curve in path.curves) > 0:
         path = path.reversed()
     curves = path.curves

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from pathlib import Path as FilePath
 from typing import Any
 
-from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse, ended
+from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse, ended, finite
 from kit.errors import KitError
 from kit.geometry import Arc, Cubic, Curve, Line, Path, Point, Vector
 
@@ -114,7 +114,7 @@ def _flat(doc: Any, file: str) -> Iterator[Any]:
 
 def _curves(entity: Any, factor: float, file: str) -> list[Curve]:
     def point(p: Any) -> Point:
-        return Point(p.x * factor, p.y * factor)
+        return finite(p.x * factor, p.y * factor)
 
     kind = entity.dxftype()
     if kind in ("LWPOLYLINE", "POLYLINE"):

@@ -16,7 +16,7 @@ from pathlib import Path as FilePath
 from typing import Any
 from xml.parsers import expat
 
-from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse
+from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse, ended, finite
 from kit.errors import KitError
 from kit.geometry import Cubic, Curve, Line, Path, Point
 
@@ -25,15 +25,17 @@ _REAL = re.compile(r"^\s*[\d.]+(?:e[+-]?\d+)?\s*(mm|cm|in|pt|pc|q)\s*$", re.IGNO
 _SHARE = 1e-9
 
 
-def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0) -> Sketch:
+def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0, gap: float = 1.0) -> Sketch:
     """The strokes of the SVG file at `path`. A drawing whose page has a size in mm, cm, in or pt is read at that
-    size; one in pixels at `dpi` pixels to the inch, or with one drawing unit being one `unit`. Raises `KitError` for a
-    file that is no SVG, or that needs entities or drawing parts from outside."""
+    size; one in pixels at `dpi` pixels to the inch, or with one drawing unit being one `unit`. A path that a line of
+    `gap` mm or less closes is left open, so that the gap is closed at a corner. Raises `KitError` for a file that is
+    no SVG, or that needs entities or drawing parts from outside."""
     import svgelements
 
     data = path.read_bytes()
     root, messages = _look_over(data, path.name)
-    real = bool(_REAL.match(root.get("width", ""))) and bool(_REAL.match(root.get("height", "")))
+    sides = [root[side] for side in ("width", "height") if side in root]
+    real = bool(sides) and all(_REAL.match(side) for side in sides)
     if real:
         if unit or dpi != 96.0:
             messages.append("The page has a real size, so unit and dpi are not used.")
@@ -43,19 +45,40 @@ def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0) -> Sketch:
     else:
         messages.append(f"The drawing is in pixels, taken as {dpi:g} to the inch.")
     try:
-        drawing = svgelements.SVG.parse(io.BytesIO(data), reify=True, ppi=dpi)
-    except (ValueError, TypeError, AttributeError, KeyError, IndexError, ZeroDivisionError, RecursionError) as error:
+        drawing = svgelements.SVG.parse(io.BytesIO(data), reify=True, ppi=dpi, **_other_side(root, dpi))
+    except (ValueError, TypeError, AttributeError, KeyError, IndexError, ZeroDivisionError, RecursionError):
         raise KitError(
-            f"the drawing cannot be read ({error}).", where=path.name, do="Save it again as plain SVG."
+            "the drawing has a size, a transform or a reference that makes no sense.",
+            where=path.name,
+            do="Save it again as plain SVG.",
         ) from None
     factor = 25.4 / dpi
     strokes = []
     for names, shape in _shapes(drawing, ()):
         for part in svgelements.Path(shape).as_subpaths():
-            curves = [c for seg in svgelements.Path(part) for c in _curves(seg, factor) if c.length > 1e-6]
+            curves = [
+                c
+                for seg in svgelements.Path(part)
+                for c in _curves(seg, factor)
+                if c.length > (gap if isinstance(seg, svgelements.Close) else 1e-6)
+            ]
             if curves:
                 strokes.append(Stroke(names, _joined(curves)))
     return Sketch(path.name, tuple(strokes), tuple(messages), down=True)
+
+
+def _other_side(root: dict[str, str], dpi: float) -> dict[str, float]:
+    """The page's height or width in pixels where only the other is given: the viewBox has the page's shape."""
+    import svgelements
+
+    box = root.get("viewBox", "").replace(",", " ").split()
+    if len(box) != 4 or ("width" in root) == ("height" in root):
+        return {}
+    given, missing, ratio = ("width", "height", 1) if "width" in root else ("height", "width", -1)
+    if root[given].strip().endswith("%"):
+        return {}
+    shape = (float(box[3]) / float(box[2])) ** ratio
+    return {missing: float(svgelements.Length(root[given]).value(ppi=dpi)) * shape}
 
 
 def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
@@ -126,7 +149,7 @@ def _curves(segment: Any, factor: float) -> tuple[Curve, ...]:
     import svgelements
 
     def point(p: Any) -> Point:
-        return Point(p.x * factor, -p.y * factor)
+        return finite(p.x * factor, -p.y * factor)
 
     if isinstance(segment, svgelements.Move) or segment.start is None or segment.end is None:
         return ()
@@ -145,7 +168,7 @@ def _arc(start: Point, end: Point, segment: Any, point: Any) -> tuple[Curve, ...
     centre = point(segment.center)
     u, v = point(segment.prx) - centre, point(segment.pry) - centre
     area = u.cross(v)
-    if abs(area) < _SHARE * max(u.length, v.length) ** 2:
+    if abs(area) <= _SHARE * max(u.length, v.length) ** 2:
         return (Line(start, end),)
     spoke = start - centre
     t0 = math.atan2(u.cross(spoke) / area, spoke.cross(v) / area)
@@ -161,8 +184,6 @@ def _arc(start: Point, end: Point, segment: Any, point: Any) -> tuple[Curve, ...
 
 def _joined(curves: list[Curve]) -> Path:
     """A subpath's curves; rounding at their joints is taken out."""
-    from kit.blocks.strokes import ended
-
     found = [curves[0]]
     for curve in curves[1:]:
         if found[-1].end.distance(curve.start) > 1e-9 and not isinstance(found[-1], Cubic):

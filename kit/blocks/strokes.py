@@ -5,7 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from kit.geometry import Arc, Cubic, Curve, Path, Point, Vector
+from kit.errors import KitError
+from kit.geometry import Arc, Cubic, Curve, Line, Path, Point, Vector
+
+_FARTHEST = 1e7
 
 UNITS = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "inch": 25.4}
 """Millimetres in each unit a person may name."""
@@ -37,6 +40,15 @@ class Sketch:
         return f"x {point.x:.1f} mm, y {point.y:.1f} mm"
 
 
+def finite(x: float, y: float) -> Point:
+    """The point (mm). `KitError` for a coordinate no paper is large enough for."""
+    if not (abs(x) < _FARTHEST and abs(y) < _FARTHEST):
+        raise KitError(
+            f"the drawing has a point at {x:g}, {y:g} mm.", do="Take stray points out in the drawing program."
+        )
+    return Point(x, y)
+
+
 def ellipse(centre: Point, u: Vector, v: Vector, start: float, sweep: float) -> tuple[Curve, ...]:
     """The stretch centre + u cos(t) + v sin(t) for t from `start` through `sweep` radians: an arc where it is
     round, else cubics of at most 22.5 degrees of t each (within 1 part in 10 million of the longer axis)."""
@@ -63,8 +75,6 @@ def ellipse(centre: Point, u: Vector, v: Vector, start: float, sweep: float) -> 
 
 def ended(curve: Curve, end: Point) -> Curve:
     """The curve with its end moved (a little) to `end`, its start kept and its shape as nearly as it goes."""
-    from kit.geometry import Line
-
     if isinstance(curve, Line):
         return Line(curve.start, end)
     if isinstance(curve, Cubic):
@@ -81,7 +91,6 @@ def ended(curve: Curve, end: Point) -> Curve:
 
 def enlarged(path: Path, scale: float) -> Path:
     """The path with every coordinate times `scale`."""
-    from kit.geometry import Line
 
     def at(p: Point) -> Point:
         return Point(p.x * scale, p.y * scale)

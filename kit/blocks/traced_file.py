@@ -174,9 +174,9 @@ def read_traced(
             where=file.name,
             do="Give one up to 5 mm; close larger gaps in the drawing program.",
         )
-    sketch = _scaled(_read(file, unit, float(dpi)), float(scale))
+    sketch = _scaled(_read(file, unit, float(dpi), reach), float(scale))
     strokes = _on(sketch, layer)
-    known = _known(strokes, check, sketch.file)
+    known = _known(sketch.strokes, check, sketch.file)
     strokes = tuple(s for s in strokes if s is not known)
     joined = join(Sketch(sketch.file, strokes, (), sketch.down), reach)
     outlines, told = _outlines(sketch, joined, float(corner))
@@ -191,7 +191,7 @@ def read_traced(
     return found
 
 
-def _read(file: FilePath, unit: str, dpi: float) -> Sketch:
+def _read(file: FilePath, unit: str, dpi: float, gap: float) -> Sketch:
     from kit.blocks.read_dxf import read_dxf
     from kit.blocks.read_svg import read_svg
 
@@ -200,10 +200,13 @@ def _read(file: FilePath, unit: str, dpi: float) -> Sketch:
     if file.stat().st_size > _BIGGEST_FILE:
         raise KitError("the file is larger than 50 MB.", where=file.name, do="Save the outlines alone.")
     kind = file.suffix.lower()
-    if kind == ".svg":
-        return read_svg(file, unit=unit, dpi=dpi)
-    if kind == ".dxf":
-        return read_dxf(file, unit=unit)
+    try:
+        if kind == ".svg":
+            return read_svg(file, unit=unit, dpi=dpi, gap=gap)
+        if kind == ".dxf":
+            return read_dxf(file, unit=unit)
+    except KitError as error:
+        raise error if file.name in error.where else error.at(file.name) from None
     raise KitError(
         f"a file ending in '{kind or 'nothing'}' cannot be read.",
         where=file.name,

@@ -92,6 +92,8 @@ def same(piece: Any, wanted: Any) -> None:
         ('width="2646px" height="3402px"', 96 / 25.4, {}),
         ("", 72 / 25.4, {"dpi": 72}),
         ('viewBox="0 -600 700 900"', 1.0, {"unit": "mm"}),
+        ('width="700mm" viewBox="0 -600 700 900"', 1.0, {}),
+        ('height="90cm" viewBox="0,-600,700,900"', 1.0, {}),
     ],
 )
 def test_svg_round_trip(tmp_path: FilePath, head: str, factor: float, options: dict[str, Any]) -> None:
@@ -264,6 +266,21 @@ def test_small_gaps_are_closed_with_a_message(tmp_path: FilePath) -> None:
     assert piece.edge("shoulder").path.start.distance(shoulder) == pytest.approx(0.2, abs=0.01)
     whole = read_traced(svg(tmp_path, pieces_of(0.0)))
     assert not [message for message in whole.messages if "gap" in message]
+
+
+@pytest.mark.parametrize(("slip", "told"), [(0.4, True), (0.03, False)])
+def test_a_path_that_closes_beside_its_beginning_has_no_extra_corner(
+    tmp_path: FilePath, slip: float, told: bool
+) -> None:
+    box = f"M 0 0 H 200 V 300 H {slip} V {slip} Z"
+    drawn = read_traced(svg(tmp_path, f'<path d="{box}"/>'))
+    assert len(drawn.outlines[0].corners) == 4
+    assert any("gap of" in message for message in drawn.messages) == told
+
+    def draw(space: Any) -> None:
+        space.add_lwpolyline([(0, 0), (200, 0), (200, 300), (0, 300), (0, 0.03)], close=True)
+
+    assert len(read_traced(dxf(tmp_path, "R2010", units.MM, draw)).outlines[0].corners) == 4
 
 
 def test_an_open_outline_is_refused_and_the_place_said(tmp_path: FilePath) -> None:
@@ -465,6 +482,13 @@ def test_dxf_layers_off_text_and_units(tmp_path: FilePath) -> None:
         ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg"><text>hi</text></svg>', "no line is drawn"),
         ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg"><path d="M 0 0 H 9 V 9 Z"/></svg>', "only 2.4 mm"),
         ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg"><path d="M 0 0 H 99999 V 9 Z"/></svg>', "Check the unit"),
+        ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg"><path d="M 0 0 H 1e400 V 9 Z"/></svg>', "stray points"),
+        (
+            "a.svg",
+            '<svg xmlns="http://www.w3.org/2000/svg"><g id="a"><use href="#a"/><path d="M 0 0 H 9 V 9 Z"/></g></svg>',
+            "makes no sense",
+        ),
+        ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 0 0" width="5cm"/>', "makes no sense"),
         ("a.dxf", "not a drawing", "not a sound DXF"),
         ("a.dxf", "", "not a sound DXF"),
         ("a.pdf", "", "'.pdf' cannot be read"),
@@ -478,6 +502,12 @@ def test_bad_files(tmp_path: FilePath, name: str, text: str, words: str) -> None
         read_traced(file)
     assert words in str(caught.value)
     assert name in str(caught.value)
+
+
+def test_an_arc_without_a_radius_is_a_line(tmp_path: FilePath) -> None:
+    """SVG 1.1, appendix F.6.2."""
+    drawn = read_traced(svg(tmp_path, '<path d="M 0 0 H 100 V 100 A 0 0 0 0 1 0 0 Z"/>'))
+    assert drawn.outlines[0].path.length == pytest.approx(200 + 100 * math.sqrt(2))
 
 
 def test_bad_options(tmp_path: FilePath) -> None:
