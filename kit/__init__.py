@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from kit.body.file import load_body, save_body
     from kit.body.make import make_body
     from kit.errors import KitError
+    from kit.live.body_form import body_form
     from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 _HOMES = {
     "Lesson": "kit.live.lesson",
     "panel": "kit.live.panel",
+    "body_form": "kit.live.body_form",
     "mm": "kit.units",
     "cm": "kit.units",
     "inch": "kit.units",
@@ -53,6 +55,7 @@ _HOMES = {
 __all__ = [
     "Lesson",
     "panel",
+    "body_form",
     "mm",
     "cm",
     "inch",
