@@ -101,7 +101,7 @@ class BodyForm(widgets.VBox):
                 layout={"width": "330px", "margin": "0"},
             )
             box.observe(self._guarded(partial(self._typed, name)), "value")
-            hint = widgets.HTML(layout={"margin": "-4px 0 0 0", "width": "330px"})
+            hint = widgets.HTML(layout={"margin": "2px 0 0 0", "width": "330px"})
             self.boxes[name], self.hints[name] = box, hint
             self._rows[name] = widgets.VBox([box, hint], layout={"margin": "0 0 6px 0", "flex": "0 0 auto"})
         self._list = widgets.VBox(
