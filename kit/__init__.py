@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from kit.blocks.bodice import bodice_block
+    from kit.blocks.darted_bodice import darted_bodice_block
     from kit.blocks.traced import Traced
     from kit.blocks.traced_file import read_traced
     from kit.body.advice import advise
@@ -36,6 +37,7 @@ _HOMES = {
     "inch": "kit.units",
     "Length": "kit.units",
     "bodice_block": "kit.blocks.bodice",
+    "darted_bodice_block": "kit.blocks.darted_bodice",
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
@@ -61,6 +63,7 @@ __all__ = [
     "inch",
     "Length",
     "bodice_block",
+    "darted_bodice_block",
     "Traced",
     "read_traced",
     "name_edges",

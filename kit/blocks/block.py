@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any
 
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS, said
 from kit.errors import KitError
+from kit.lesson.steps import Entry, arguments
 from kit.piece.piece import Piece
+
+if TYPE_CHECKING:
+    from kit.lesson.lesson import Lesson
 
 
 @dataclass(frozen=True)
@@ -22,6 +27,19 @@ class Block:
     title: str
     measures: tuple[str, ...]
     draft: Callable[[Body], tuple[Piece, ...]]
+    steps: tuple[Entry, ...] = field(default=(), repr=False)
+
+    @property
+    def lesson(self) -> Lesson:
+        """A fresh lesson that drafts this block step by step, to read and to change. `KitError` when the block is
+        not written as steps."""
+        from kit.lesson.lesson import Lesson
+
+        if not self.steps:
+            raise KitError(f"the {self.title.lower()} is not written in steps.", do="Start a lesson from it instead.")
+        lesson = Lesson(self.title, start=no_pieces)
+        lesson.entries = self.steps
+        return lesson
 
     def __call__(self, body: Body) -> tuple[Piece, ...]:
         for name in self.measures:
@@ -36,3 +54,32 @@ class Block:
             return self.draft(body)
         except KitError as error:
             raise error.at(f"{self.title} for {body.name}") from None
+
+
+def no_pieces(body: Body) -> tuple[Piece, ...]:
+    """Where a block's own lesson starts: fresh paper."""
+    return ()
+
+
+def block_step(title: str, *, makes: tuple[str, ...] = ()) -> Callable[[Callable[..., Any]], Entry]:
+    """A step of a block, written like a step of a lesson."""
+
+    def wrap(function: Callable[..., Any]) -> Entry:
+        return Entry("step", function.__name__, title, function, arguments(function, title), makes)
+
+    return wrap
+
+
+def drafted(title: str, steps: tuple[Entry, ...]) -> Callable[[Body], tuple[Piece, ...]]:
+    """The draft of a block that is written in steps: body to pieces, unnumbered."""
+
+    def draft(body: Body) -> tuple[Piece, ...]:
+        from dataclasses import replace
+
+        from kit.lesson.pattern import LessonInfo
+        from kit.lesson.working import Definition, work
+
+        definition = Definition(LessonInfo(title, ""), no_pieces, (), steps)
+        return tuple(replace(piece, number=0) for piece in work(definition, body, {}).pieces)
+
+    return draft

@@ -281,9 +281,9 @@ class BenchPiece(MoveVerbs):
             number=self._state.number if number is None else number,
         )
 
-    def grain(self, along: PaperLine | None = None) -> None:
-        """Draw the grainline, straight up the paper or parallel to a straight line, inside the piece."""
-        centre = self.freeze().outline.label_point()
+    def grain(self, along: PaperLine | None = None, at: PaperPoint | None = None) -> None:
+        """Draw the grainline, straight up the paper or parallel to a straight line, `at` a point or in the middle."""
+        centre = self.freeze().outline.label_point() if at is None else at.point
         direction = (along.path.end - along.path.start).unit() if along is not None else DIRECTIONS["up"]
         ray = Path.of(Line(centre - direction * FAR, centre + direction * FAR))
         hits = [p for e in self._edges.values() for p in ray.crossings(e.path)]

@@ -6,6 +6,7 @@ bench. Distances are lengths with a unit; a place on an edge is a length along i
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Literal
 
 from kit.errors import KitError, near
@@ -62,6 +63,12 @@ class MoveVerbs:
         )
         self._lay(moves.true_dart(piece, name))
         self._note_dart(name, wide)
+
+    def lay_dart(self, dart: Dart) -> None:
+        """A dart on an edge that is already drawn through its mouth; its cap is drawn."""
+        piece = self.freeze()
+        self._lay(moves.true_dart(replace(piece, darts=(*piece.darts, dart)), dart.name))
+        self._note_dart(dart.name)
 
     def move_dart(
         self,

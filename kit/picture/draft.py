@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.lesson.pattern import Pattern, Spot, StepRecord
+from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import upright
 from kit.picture.piece_sheet import piece_drawing, piece_items
@@ -110,6 +111,8 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
             role = "fold" if edge.name == piece.fold else "new"
             curves = _moved(edge.path.curves, move)
             items.append(Stroke(curves, role, name=f"{piece.name}.{edge.name}"))  # type: ignore[arg-type]
+        for dart in piece.darts:
+            items.extend(in_step(piece, dart, "new", by=move))
         for name, point in _standing(piece):
             items.append(Dot(point + move, "kept", f"{piece.name}.{name}"))
         foot = Point((bounds[0] + bounds[2]) / 2, bounds[1] - reach * 0.05)
@@ -164,6 +167,9 @@ def _step_piece(
             if below and name == "outer":
                 text = f"{title}: {text} edge"
             names.append(_name_beside(text, path, middle, reach, put))
+    for dart in piece.darts:
+        if below is None or dart.edge in new:
+            yield from in_step(piece, dart, "new" if dart.edge in new else "kept", put)
     for owner, notch in record.new_notches:
         if owner == piece.name and piece.has_edge(notch.edge):
             yield from _notch(piece, notch, reach, put)

@@ -13,9 +13,11 @@ from typing import TYPE_CHECKING
 
 from kit.geometry import Curve, Line, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
+from kit.picture.dart import on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import text_width, upright
 from kit.piece.allowance import NOTCH_LENGTH, cut_line, has_allowances, notch_lines
+from kit.piece.dart import intake, mouth
 from kit.piece.piece import CutPlan, Mark, Piece
 from kit.units import System, show
 
@@ -43,6 +45,9 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     marks = [mark.label for mark in piece.marks]
     if marks:
         alt.append(f"Marks: {', '.join(marks)}.")
+    if piece.darts:
+        darts = [f"{dart.label} taking {show(intake(piece, dart), system)}" for dart in piece.darts]
+        alt.append(f"Darts: {', '.join(darts)}.")
     return Drawing(_items(piece, pattern, _booklet_scale(piece)), alt=" ".join(alt), title=piece.title)
 
 
@@ -78,6 +83,9 @@ def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
     if whole:
         for notch in notch_lines(piece):
             items.extend(Stroke((line,), "notch", name=f"{piece.name}.notch") for line in notch.lines)
+    cut = cut_line(piece) if whole and piece.darts else None
+    for dart in piece.darts:
+        items.extend(on_paper(piece, dart, _SMALL * letters, cut))
     for mark in piece.marks:
         items.extend(_mark(piece, mark, letters))
     if piece.grain is not None:
@@ -263,6 +271,7 @@ def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]
 
     area = piece.outline.polygon(1.0)
     lines = [mark.path for mark in piece.marks if mark.path is not None]
+    lines += [Path.line(dart.apex, end) for dart in piece.darts for end in mouth(piece, dart)]
     blocked = [LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(3.0 + _SMALL * letters) for path in lines]
     if piece.grain is not None:
         a, b = piece.grain.start, piece.grain.end

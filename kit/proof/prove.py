@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.lesson.pattern import Pattern
+from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.finding import Finding
 from kit.proof.marks import notches as notch_pairs
@@ -21,6 +22,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
     broken = {finding.piece for finding in found}
     sound = tuple(piece for piece in pattern.pieces if piece.name not in broken)
     found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern) + start(pattern)
+    found += darts(sound)
     if pattern.sewing:
         state, refusals = sew(pattern)
         found += order(pattern, refusals)

@@ -1,0 +1,258 @@
+"""The figures of the darted bodice block: where every point and line lies for a body, in mm.
+
+Our own method, from proportions that are common practice (no source). The centre line is x = 0 with the side at
+x > 0, the waist y = 0. The shoulder and the side are first thought closed, straight from end to end, then opened
+about the sewn points of their darts: so they close true. The waist is drawn square to the centre, to each leg and
+to the side, and the waist darts take exactly what its sewn length must lose.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+from kit.blocks.bodice import _corner_curve, _neck, _refusal
+from kit.body.body import Body
+from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
+
+BUST_EASE = 60.0
+"""Around the whole bust, at the level of the bust points: room to breathe."""
+WAIST_EASE = 40.0
+NECK_EASE = 10.0
+SCYE_EASE = 15.0
+"""How far the back armhole lies below the armpit."""
+BACK_WIDTH_EASE = 16.0
+FRONT_WIDTH_EASE = 10.0
+
+BACK_SLOPE = math.radians(17)
+"""Of the back shoulder with its dart closed."""
+FRONT_SLOPE = math.radians(24)
+BACK_RISE = 0.30
+FRONT_DROP = 1.15
+FRONT_RISE = 8.0
+"""The front neck point lies this much higher than the back's: the front is the longer way over the bust."""
+BACK_PITCH, FRONT_PITCH = 0.50, 0.40
+
+BUST_LEVEL = 0.41
+"""Height of the bust points above the waist, as a part of the back waist length."""
+DART_SHARE = 0.65
+"""What the waist dart takes of the difference between bust and waist in a quarter; the side takes the rest."""
+LEAST_DART = 8.0
+BUST_SHORT, WAIST_SHORT = 25.0, 20.0
+"""How far before the bust point the front darts end."""
+BACK_SHORT = 20.0
+"""How far below the underarm level the back waist dart ends."""
+SHOULDER_DART, SHOULDER_DEPTH = 12.0, 75.0
+
+_LENGTH = (
+    2
+    * (_neck(1000.0, 1000 * BACK_RISE, BACK_SLOPE).length + _neck(1000.0, 1000 * FRONT_DROP, FRONT_SLOPE).length)
+    / 1000
+)
+
+
+@dataclass(frozen=True)
+class DartPlan:
+    """A dart before it lies on a piece: its apex, the sewn point, how far apart they are, its two leg ends."""
+
+    apex: Point
+    short: float
+    first: Point
+    second: Point
+
+
+@dataclass(frozen=True)
+class HalfPlan:
+    """One half: its edges as they run around, its darts (edge, plan) and the points and levels they hang on."""
+
+    neck: Path
+    shoulder: Path
+    armhole: Path
+    side: Path
+    waist: Path
+    centre: Path
+    shoulder_dart: DartPlan | None
+    side_dart: DartPlan | None
+    waist_dart: DartPlan
+    bust_line: Path
+    tip: Point
+    underarm: Point
+    side_waist: Point
+
+
+@dataclass(frozen=True)
+class Plan:
+    front: HalfPlan
+    back: HalfPlan
+    bust_point: Point
+
+
+def bust_angle(body: Body) -> float:
+    """The angle of the bust dart in radians: more where the bust stands out further from the ribs beneath it."""
+    cup = body["bust_girth"] - body["under_bust_girth"]
+    return math.radians(min(max(3.0 + 0.055 * cup, 7.0), 20.0))
+
+
+@lru_cache(maxsize=32)
+def plan(body: Body) -> Plan:
+    """The whole draft. `KitError` naming the two measurements that do not go together."""
+    neck = (body["neck_base_girth"] + NECK_EASE) / _LENGTH
+    if neck > 0.55 * body["back_width"] / 2:
+        raise _refusal(body, "neck_base_girth", "makes a neck too wide for the shoulders", "back_width")
+    length = body["back_waist_length"]
+    underarm = length - body["armscye_depth"] - SCYE_EASE
+    bust_level = min(BUST_LEVEL * length, underarm - 15.0)
+    if bust_level < 90:
+        raise _refusal(body, "armscye_depth", "leaves no room for darts above the waist", "back_waist_length")
+    quarter, waist = (body["bust_girth"] + BUST_EASE) / 4, (body["waist_girth"] + WAIST_EASE) / 4
+    dart = max(DART_SHARE * (quarter - waist), LEAST_DART)
+    lean = math.atan((quarter - waist - dart) / bust_level)
+    if abs(lean) > math.radians(20):
+        raise _refusal(body, "waist_girth", "makes a side seam lean by more than 20 degrees", "bust_girth")
+    back = _back(body, neck, underarm, bust_level, quarter, waist, lean, dart)
+    front, bust_point = _front(body, neck, underarm, bust_level, quarter, waist, lean, dart)
+    return Plan(front, back, bust_point)
+
+
+def _back(
+    body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
+) -> HalfPlan:
+    neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck)
+    neck_path = _neck_path(neck, BACK_RISE, BACK_SLOPE, neck_point)
+    # Shoulder: straight when closed, opened about the dart's point.
+    long = body["shoulder_length"]
+    way = Vector(math.cos(BACK_SLOPE), -math.sin(BACK_SLOPE))
+    first = neck_point + way * (0.45 * long)
+    point = first + way.right() * SHOULDER_DEPTH
+    opening = Motion.rotation(-2 * math.asin(SHOULDER_DART / 2 / SHOULDER_DEPTH), point)
+    second, tip = opening(first), opening(neck_point + way * long)
+    shoulder = Path((Line(neck_point, first), Line(first, second), Line(second, tip)))
+    # Side: straight, through the full quarter and what the waist dart still takes at the level of the bust.
+    at = 0.25 * body["back_width"]
+    sewn = Point(at, underarm - BACK_SHORT)
+    wide = quarter
+    for _ in range(12):
+        corner = Point(wide - level * math.tan(lean), 0.0)
+        waist_path, ends = _waist(corner, lean, sewn, dart, waist)
+        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - waist
+        legs_at = dart * max(0.0, sewn.y - level) / (sewn.y - ends[0].y)
+        wide = quarter + legs_at
+    corner = Point(wide - level * math.tan(lean), 0.0)
+    top = Point(wide + (underarm - level) * math.tan(lean), underarm)
+    side = Path.line(top, corner)
+    wanted = (body["back_width"] + BACK_WIDTH_EASE) / 2
+    armhole = _armhole(body, tip, opening.vector(way), top, (top - corner).unit(), wanted, BACK_PITCH, "back_width")
+    apex = Point(at, underarm)
+    return HalfPlan(
+        neck_path,
+        shoulder,
+        armhole,
+        side,
+        waist_path,
+        Path.line(Point(0.0, 0.0), neck_path.start),
+        DartPlan(point, 0.0, first, second),
+        None,
+        DartPlan(apex, BACK_SHORT, ends[1], ends[0]),
+        Path.line(Point(0.0, level), Point(wide, level)),
+        tip,
+        top,
+        corner,
+    )
+
+
+def _front(
+    body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
+) -> tuple[HalfPlan, Point]:
+    neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck + FRONT_RISE)
+    neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point)
+    if neck_path.start.y < underarm + 40:
+        raise _refusal(body, "neck_base_girth", "makes a front neck as deep as the armhole", "armscye_depth")
+    way = Vector(math.cos(FRONT_SLOPE), -math.sin(FRONT_SLOPE))
+    tip = neck_point + way * body["shoulder_length"]
+    bust_point = Point(40.0 + 0.058 * body["bust_girth"], level)
+    # Side: straight and as long as the back's when closed, opened about the bust dart's sewn point. Its full
+    # width lies at the level of the bust point, just above the dart.
+    reach = quarter - bust_point.x
+    angle = 2 * math.atan(reach * math.tan(bust_angle(body) / 2) / (reach - BUST_SHORT))
+    down = angle / 2 + math.radians(4)
+    sewn = bust_point + Vector(math.cos(down), -math.sin(down)) * BUST_SHORT
+    opening, closing = Motion.rotation(angle, sewn), Motion.rotation(-angle, sewn)
+    full = closing(Point(quarter, level))
+    corner = Point(full.x - full.y * math.tan(lean), 0.0)
+    up = (full - corner).unit()
+    top = opening(corner + up * (underarm / math.cos(lean)))
+    leg = Vector(math.cos(down + angle / 2), -math.sin(down + angle / 2))
+    away = corner - sewn
+    along = away.cross(up) / leg.cross(up)
+    low = sewn + leg * along
+    high = opening(low)
+    if low.y < 20 or not along > 30:
+        raise _refusal(body, "under_bust_girth", "makes a bust dart as deep as the side seam", "bust_girth")
+    side = Path((Line(top, high), Line(high, low), Line(low, corner)))
+    point = Point(bust_point.x, level - WAIST_SHORT)
+    for _ in range(12):
+        waist_path, ends = _waist(corner, lean, point, dart, waist)
+        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - waist
+    wanted = (body["front_width"] + FRONT_WIDTH_EASE) / 2
+    armhole = _armhole(body, tip, way, top, (top - high).unit(), wanted, FRONT_PITCH, "front_width")
+    half = HalfPlan(
+        neck_path,
+        Path.line(neck_point, tip),
+        armhole,
+        side,
+        waist_path,
+        Path.line(Point(0.0, 0.0), neck_path.start),
+        None,
+        DartPlan(bust_point, BUST_SHORT, high, low),
+        DartPlan(bust_point, WAIST_SHORT, ends[1], ends[0]),
+        Path.line(Point(0.0, level), Point(quarter, level)),
+        tip,
+        top,
+        corner,
+    )
+    return half, bust_point
+
+
+def _neck_path(width: float, depth: float, slope: float, neck_point: Point) -> Path:
+    shape = _neck(width, depth * width, slope)
+    up = Vector(0.0, neck_point.y - depth * width)
+    return Path((Cubic(shape.start + up, shape.c1 + up, shape.c2 + up, neck_point),))
+
+
+def _waist(corner: Point, lean: float, point: Point, dart: float, waist: float) -> tuple[Path, tuple[Point, Point]]:
+    """The waist from the side to the centre, open, with the dart's two leg ends (nearer the centre first).
+
+    Square to the side, to both legs and to the centre, so that it runs smooth when the dart is closed.
+    """
+    first = point.x - dart / 2
+    drop = 0.0
+    for _ in range(4):
+        half = math.atan(dart / 2 / (point.y + drop))
+        drop = first * math.tan(half) / 2
+    one, two = Point(first, -drop), Point(first + dart, -drop)
+    inner = Cubic.square(Point(0.0, 0.0), Vector(1, 0), one, Vector(math.cos(half), -math.sin(half)))
+    outer = Cubic.square(two, Vector(math.cos(half), math.sin(half)), corner, Vector(math.cos(lean), -math.sin(lean)))
+    return Path((outer.reversed(), Line(two, one), inner.reversed())), (one, two)
+
+
+def _armhole(
+    body: Body, tip: Point, way: Vector, underarm: Point, up: Vector, wanted: float, pitch: float, width: str
+) -> Path:
+    """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
+    height = tip.y - underarm.y
+    if height < 100:
+        raise _refusal(body, "armscye_depth", "leaves an armhole too shallow for an arm", "shoulder_length")
+    if max(tip.x, wanted) > underarm.x - 15:
+        raise _refusal(body, width, "reaches beyond the side of the bust", "bust_girth")
+    level = underarm.y + pitch * height
+    fall = -way.y / way.x
+    run = fall * (tip.y - level)
+    x = min(max(wanted, tip.x - 0.9 * run), tip.x - 0.15 * run)
+    turn = Point(x, tip.y - (tip.x - x) / fall)
+    into = up.left()
+    corner = underarm + into * ((underarm.x - x) / -into.x)
+    if corner.y > level - 5:
+        raise _refusal(body, "waist_girth", "makes the side seam lean too far for an armhole", "bust_girth")
+    place = Point(x, level)
+    return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))

@@ -1,0 +1,108 @@
+"""Darts: legs that are equally long, a point inside the piece, an edge that runs smooth when the dart is shut."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+from kit.errors import KitError
+from kit.piece.dart import LEGS_AGREE, Dart, cap, closed_parts, darts_on, legs, mouth_path, sewn_point
+from kit.piece.piece import Piece
+from kit.proof.finding import Finding
+from kit.units import both
+
+TRUE_ANGLE = 3.0  # degrees
+CAP_GAP = 0.5  # mm
+
+
+def darts(pieces: tuple[Piece, ...]) -> list[Finding]:
+    """Darts that do not lie on their edge, whose legs differ, that point outside the piece, or whose edge bends or
+    has no cap when they are folded shut."""
+    found: list[Finding] = []
+    for piece in pieces:
+        sound = True
+        for dart in piece.darts:
+            fault = _fault(piece, dart)
+            if fault is not None:
+                sound = False
+                found.append(fault)
+        if sound:
+            for name in dict.fromkeys(dart.edge for dart in piece.darts):
+                found += _closed(piece, name)
+    return found
+
+
+def _finding(piece: Piece, dart: Dart, code: str, level: str, what: str, do: str, amount: float = 0.0) -> Finding:
+    return Finding(code, level, what, piece.title, amount=amount, do=do, piece=piece.name, edge=dart.edge)  # type: ignore[arg-type]
+
+
+def _fault(piece: Piece, dart: Dart) -> Finding | None:
+    try:
+        one, two = legs(piece, dart)
+    except KitError as error:
+        return _finding(piece, dart, "dart_not_closed", "error", error.what, error.do or "Draw the dart again.")
+    gap = abs(one.length - two.length)
+    if gap > LEGS_AGREE:
+        return _finding(
+            piece,
+            dart,
+            "dart_legs",
+            "error",
+            f"the legs of the {dart.label} are {both(one.length)} and {both(two.length)} long, so it does not close.",
+            "Move its point or a leg until both are equally long.",
+            gap,
+        )
+    if not piece.outline.contains(sewn_point(piece, dart)):
+        return _finding(
+            piece,
+            dart,
+            "dart_not_closed",
+            "error",
+            f"the point of the {dart.label} lies outside the piece.",
+            "Put the point inside.",
+        )
+    return None
+
+
+def _closed(piece: Piece, edge: str) -> list[Finding]:
+    found = []
+    parts = closed_parts(piece, edge)
+    for dart, (before, after) in zip(darts_on(piece, edge), pairwise(parts), strict=False):
+        bend = abs(math.degrees(before.end_tangent.turn_to(after.start_tangent)))
+        if bend > TRUE_ANGLE:
+            found.append(
+                _finding(
+                    piece,
+                    dart,
+                    "dart_not_true",
+                    "warning",
+                    f"the {piece.edge(edge).label} bends by {bend:.0f} degrees where the {dart.label} is folded shut.",
+                    "Redraw the edge smooth across the closed dart.",
+                )
+            )
+    for dart in darts_on(piece, edge):
+        short = _uncovered(piece, dart)
+        if short > CAP_GAP:
+            found.append(
+                _finding(
+                    piece,
+                    dart,
+                    "dart_cap",
+                    "warning",
+                    f"the {dart.label} has no cap: folded, it would miss the edge by {both(short)}.",
+                    f'True it: {piece.name}.true_dart("{dart.name}").',
+                    short,
+                )
+            )
+    return found
+
+
+def _uncovered(piece: Piece, dart: Dart) -> float:
+    """How far the tip of the mouth lies short of the tip of the cap, mm."""
+    try:
+        wanted = cap(piece, dart)
+    except KitError:
+        return 0.0
+    drawn = mouth_path(piece, dart)
+    tip = wanted.at(wanted.length / 2)
+    return tip.distance(drawn.at(drawn.nearest(tip)))

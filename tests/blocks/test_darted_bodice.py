@@ -1,0 +1,118 @@
+"""The darted bodice: the paper with its darts closed measures the body plus the stated ease, for published charts."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+import pytest
+
+from kit.blocks import darted_bodice_block
+from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, WAIST_EASE
+from kit.body import Body, make_body, workshop_chart
+from kit.errors import KitError
+from kit.geometry import Path, Vector
+from kit.piece.dart import closed_edge, dart_of, intake, legs, sewn_length
+from kit.piece.piece import Piece
+from kit.proof.darts import darts as proved
+from kit.units import Length
+from tests.body.bdims import women
+from tests.body.published import astm_bodies, misses
+
+
+def bodies() -> Iterator[Body]:
+    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns."""
+    yield from workshop_chart().bodies()
+    for name, values in astm_bodies().items():
+        yield make_body(values, name=f"ASTM {name}")
+    for name, values in misses().items():
+        yield make_body(values, name=f"Misses {name}")
+
+
+def turn(a: Vector, b: Vector) -> float:
+    return math.degrees(abs(math.atan2(a.cross(b), a.dot(b))))
+
+
+def bends(path: Path) -> list[float]:
+    return [turn(a.tangent(1.0), b.tangent(0.0)) for a, b in zip(path.curves, path.curves[1:], strict=False)]
+
+
+def across(piece: Piece) -> float:
+    """Length of the bust line on the paper less what sewn darts take out of it, measured on the legs."""
+    line = dict(piece.guides)["bust_line"]
+    taken = 0.0
+    for dart in piece.darts:
+        met = [p for leg in legs(piece, dart) for p in line.crossings(leg)]
+        if len(met) == 2:
+            taken += met[0].distance(met[1])
+    return line.length - taken
+
+
+@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+def test_sound_for_every_published_size(body: Body) -> None:
+    front, back = darted_bodice_block(body)
+    assert [d.name for d in front.darts] == ["bust_dart", "waist_dart"]
+    assert [d.name for d in back.darts] == ["shoulder_dart", "waist_dart"]
+    assert 2 * (across(front) + across(back)) == pytest.approx(body["bust_girth"] + BUST_EASE, abs=0.5)
+    waist = 2 * (sewn_length(front, "waist") + sewn_length(back, "waist"))
+    assert waist == pytest.approx(body["waist_girth"] + WAIST_EASE, abs=0.5)
+    neck = 2 * (front.edge("neck").path.length + back.edge("neck").path.length)
+    assert neck == pytest.approx(body["neck_base_girth"] + NECK_EASE, abs=0.5)
+    for edge in ("side", "shoulder"):
+        assert sewn_length(front, edge) == pytest.approx(sewn_length(back, edge), abs=0.5)
+    assert sewn_length(back, "shoulder") == pytest.approx(body["shoulder_length"], abs=0.5)
+    assert dict(back.points)["centre_neck"].y == pytest.approx(body["back_waist_length"])
+    for piece in (front, back):
+        assert piece.outline.self_crossing() is None
+        assert proved((piece,)) == []
+        for dart in piece.darts:
+            one, two = legs(piece, dart)
+            assert one.length == pytest.approx(two.length, abs=0.01)
+            assert 5 < intake(piece, dart) < 75
+        for edge in ("neck", "armhole"):
+            assert all(angle < 0.1 for angle in bends(piece.edge(edge).path)), edge
+        for edge in {dart.edge for dart in piece.darts}:
+            assert all(angle < 0.1 for angle in bends(closed_edge(piece, edge))), edge
+        path = {edge.name: edge.path for edge in piece.edges}
+        assert turn(path["neck"].start_tangent, path["centre"].end_tangent) == pytest.approx(90, abs=0.1)
+        assert turn(path["waist"].end_tangent, path["centre"].start_tangent) == pytest.approx(90, abs=0.1)
+        for a, b in (("neck", "shoulder"), ("shoulder", "armhole"), ("armhole", "side"), ("side", "waist")):
+            assert turn(path[a].end_tangent, path[b].start_tangent) == pytest.approx(90, abs=0.1), (a, b)
+
+
+def test_bdims_women() -> None:
+    """At least 95 in 100 of the women of `bdims` (openintro; Heinz and others 2003) are drafted, the rest told why."""
+    everyone = women()
+    drafted = 0
+    for i, row in enumerate(everyone):
+        try:
+            darted_bodice_block(make_body(row, name=f"bdims {i}"))
+            drafted += 1
+        except KitError as error:
+            assert error.do
+    assert drafted >= 0.95 * len(everyone)
+
+
+def test_the_block_is_a_lesson() -> None:
+    lesson = darted_bodice_block.lesson
+    pattern = lesson.work(workshop_chart()["W4"])
+    assert pattern.steps[0].title == "Rule the frame"
+    assert all(step.text for step in pattern.steps)
+    block = darted_bodice_block(workshop_chart()["W4"])
+    for worked, piece in zip(pattern.pieces, block, strict=True):
+        assert worked.edges == piece.edges and worked.darts == piece.darts
+
+
+def test_fuller_bust_gets_a_wider_dart() -> None:
+    chart = workshop_chart()["W4"]
+    values = {m.name: Length(m.value) for m in chart.measures}
+    fuller = make_body({**values, "under_bust_girth": Length(float(values["under_bust_girth"]) - 40)}, name="fuller")
+    wide = [intake(p, dart_of(p, "bust_dart")) for p in (darted_bodice_block(b)[0] for b in (chart, fuller))]
+    assert wide[1] > wide[0] + 3
+
+
+def test_impossible_body_is_told_the_measurements() -> None:
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    with pytest.raises(KitError) as caught:
+        darted_bodice_block(make_body({**values, "armscye_depth": Length(345)}, name="odd"))
+    assert "armscye depth" in str(caught.value)
