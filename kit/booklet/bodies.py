@@ -259,8 +259,7 @@ def work_row(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, A
     try:
         body = make_body({key: Length(value) for key, value in values.items()}, lesson.sizes, name)
         found["checks"] = [str(doubt) for doubt in check_body(body, lesson.units)]
-        used = {*getattr(lesson.start, "measures", ())} | {use for entry in lesson.entries for use in entry.uses}
-        found["estimated"] = [m.name for m in body.estimated if m.name in used]
+        found["estimated"] = [m.name for m in body.estimated if m.name in lesson.measures]
         pattern = lesson.work(body=body)
         found["drafted"] = True
         found["finished"] = {title: round(float(value), 2) for title, value in pattern.finished}

@@ -212,8 +212,9 @@ def _numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...
     wanted = {*names(record.text), *record.uses}
     labels = {spot.name: spot.label for spot in record.spots if spot.label}
     labels |= {value.name: value.label for value in pattern.values}
+    guessed = {measure.name for measure in pattern.body.estimated}
     return tuple(
-        (said(labels.get(name, name)), number(value, kind, system))
+        (said(labels.get(name, name)), number(value, kind, system) + (", estimated" if name in guessed else ""))
         for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
         if name in wanted
     )

@@ -14,6 +14,7 @@ from typing import Any, Self, TypeVar
 
 from kit.body.body import Body
 from kit.body.chart import SizeChart, workshop_chart
+from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
@@ -185,6 +186,12 @@ class Lesson:
     @property
     def body(self) -> Body:
         return self._body
+
+    @property
+    def measures(self) -> tuple[str, ...]:
+        """The body measurements its block and its steps use, in the order of the measurement table."""
+        used = {*getattr(self.start, "measures", ()), *(use for entry in self.entries for use in entry.uses)}
+        return tuple(name for name in MEASUREMENTS if name in used)
 
     def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
         """Choose a size of the chart or a body, and the units read first."""

@@ -139,8 +139,7 @@ class BodyForm(widgets.VBox):
         """The measurements shown: those the lesson uses, the girths a size is found by and the height; or all."""
         if self.more.value:
             return tuple(MEASUREMENTS)
-        used = {*getattr(self.lesson.start, "measures", ()), *KEYS, "height"}
-        used |= {use for entry in self.lesson.entries for use in entry.uses}
+        used = {*self.lesson.measures, *KEYS, "height"}
         used |= {name for name, box in self.boxes.items() if box.value.strip()}
         return tuple(name for name in MEASUREMENTS if name in used)
 

@@ -15,6 +15,7 @@ from weakref import WeakSet
 
 import ipywidgets as widgets
 
+from kit.body.measures import said
 from kit.errors import KitError
 from kit.lesson.cells import running_cell
 from kit.lesson.pattern import Pattern
@@ -316,6 +317,11 @@ class Panel(widgets.VBox):
             self.proof.value = waiting
         self._checking.ask()
 
+    def _estimates(self) -> str:
+        body, used = self.lesson.body, self.lesson.measures
+        names = ", ".join(said(measure.name) for measure in body.estimated if measure.name in used)
+        return f"Estimated from the size chart for {body.name}, not measured: {names}." if names else ""
+
     def _check(self) -> Iterator[None]:
         pattern = self.pattern
         if pattern is None:
@@ -328,7 +334,7 @@ class Panel(widgets.VBox):
             if stale
             else ""
         )
-        self.notes.value = fragments.notes([self.lesson.saved.trouble, gone])
+        self.notes.value = fragments.notes([self.lesson.saved.trouble, gone, self._estimates()])
         yield
         try:
             from kit.proof import prove

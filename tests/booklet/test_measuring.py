@@ -6,9 +6,10 @@ import re
 from dataclasses import replace
 
 from kit.body import MEASUREMENTS, make_body, workshop_chart
+from kit.booklet.flow import _numbers
 from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.measuring import measuring, used_measures
-from kit.lesson.pattern import LessonInfo, Pattern
+from kit.lesson.pattern import LessonInfo, Pattern, StepRecord
 from kit.units import cm
 
 USED = ("hip_girth", "bust_girth", "back_waist_length", "back_width")
@@ -52,3 +53,13 @@ def test_a_lesson_without_measurements_has_no_such_page() -> None:
 def test_one_side_is_enough_when_the_other_shows_nothing() -> None:
     page = measuring(handed(workshop_chart()["W4"], ("back_width",)))
     assert page is not None and page.front is None and page.back is not None
+
+
+def test_a_step_marks_the_estimated_measures_it_uses() -> None:
+    body = make_body({"bust_girth": 96 * cm}, name="Mara")
+    values = (("bust_girth", 960.0, "length"), ("hip_girth", body["hip_girth"], "length"))
+    uses = ("bust_girth", "hip_girth")
+    record = StepRecord("s", "Quarter", "Take {bust_girth} and {hip_girth}.", "c", uses, values, (), (), (), (), ())
+    numbers = dict(_numbers(record, replace(handed(body).pattern, steps=(record,))))
+    assert "estimated" not in numbers["Bust girth"]
+    assert numbers["Hip girth"].endswith(", estimated")

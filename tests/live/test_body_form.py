@@ -127,3 +127,12 @@ def test_an_own_body_is_there_when_the_form_opens(make_lesson: LessonMaker) -> N
     lesson.choose(body=make_body({"bust_girth": "36 1/2 in"}, name="Mara"))
     form = body_form(lesson)
     assert form.who.value == "Mara" and form.boxes["bust_girth"].value == "36 1/2 in" and form.body == lesson.body
+
+
+def test_the_panel_says_what_is_estimated(make_lesson: LessonMaker) -> None:
+    lesson = make_lesson()
+    shown = panel(lesson)
+    assert "Estimated" not in shown.notes.value
+    lesson.choose(body=make_body({"bust_girth": "92 cm", "back_width": "35 cm"}, name="Mara"))
+    assert "Estimated from the size chart for Mara, not measured: waist girth" in shown.notes.value
+    assert "back width" not in shown.notes.value and "knee girth" not in shown.notes.value
