@@ -12,7 +12,7 @@ import math
 from dataclasses import dataclass
 from functools import lru_cache
 
-from kit.blocks.bodice import _corner_curve, _neck, _refusal
+from kit.blocks.bodice import _corner_curve, _refusal
 from kit.body.body import Body
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 
@@ -45,9 +45,25 @@ BACK_SHORT = 20.0
 """How far below the underarm level the back waist dart ends."""
 SHOULDER_DART, SHOULDER_DEPTH = 12.0, 75.0
 
+_BACK_ROUND, _FRONT_ROUND = (0.60, 0.90), (0.62, 0.62)
+"""How far the handles of the neck curves reach to their corner, at the centre and at the neck point."""
+
+
+def _neck(width: float, depth: float, slope: float, round_off: tuple[float, float]) -> Cubic:
+    """A neck curve from (0, 0), square to the centre line, to (width, depth), square to a shoulder falling by
+    `slope`."""
+    start, end = Point(0.0, 0.0), Point(width, depth)
+    corner = Point(width - depth * math.tan(slope), 0.0)
+    return Cubic(start, start.lerp(corner, round_off[0]), end.lerp(corner, round_off[1]), end)
+
+
+# Both neck curves grow with their width, so the width that gives a wanted neck length is one division.
 _LENGTH = (
     2
-    * (_neck(1000.0, 1000 * BACK_RISE, BACK_SLOPE).length + _neck(1000.0, 1000 * FRONT_DROP, FRONT_SLOPE).length)
+    * (
+        _neck(1000.0, 1000 * BACK_RISE, BACK_SLOPE, _BACK_ROUND).length
+        + _neck(1000.0, 1000 * FRONT_DROP, FRONT_SLOPE, _FRONT_ROUND).length
+    )
     / 1000
 )
 
@@ -119,7 +135,7 @@ def _back(
     body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
 ) -> HalfPlan:
     neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck)
-    neck_path = _neck_path(neck, BACK_RISE, BACK_SLOPE, neck_point)
+    neck_path = _neck_path(neck, BACK_RISE, BACK_SLOPE, neck_point, _BACK_ROUND)
     # Shoulder: straight when closed, opened about the dart's point.
     long = body["shoulder_length"]
     way = Vector(math.cos(BACK_SLOPE), -math.sin(BACK_SLOPE))
@@ -165,7 +181,7 @@ def _front(
     body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
 ) -> tuple[HalfPlan, Point]:
     neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck + FRONT_RISE)
-    neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point)
+    neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point, _FRONT_ROUND)
     if neck_path.start.y < underarm + 40:
         raise _refusal(body, "neck_base_girth", "makes a front neck as deep as the armhole", "armscye_depth")
     way = Vector(math.cos(FRONT_SLOPE), -math.sin(FRONT_SLOPE))
@@ -214,8 +230,8 @@ def _front(
     return half, bust_point
 
 
-def _neck_path(width: float, depth: float, slope: float, neck_point: Point) -> Path:
-    shape = _neck(width, depth * width, slope)
+def _neck_path(width: float, depth: float, slope: float, neck_point: Point, round_off: tuple[float, float]) -> Path:
+    shape = _neck(width, depth * width, slope, round_off)
     up = Vector(0.0, neck_point.y - depth * width)
     return Path((Cubic(shape.start + up, shape.c1 + up, shape.c2 + up, neck_point),))
 
@@ -248,11 +264,11 @@ def _armhole(
     level = underarm.y + pitch * height
     fall = -way.y / way.x
     run = fall * (tip.y - level)
-    x = min(max(wanted, tip.x - 0.9 * run), tip.x - 0.15 * run)
-    turn = Point(x, tip.y - (tip.x - x) / fall)
+    # Kept within what a square start allows, or the curve below the tip would be too tight for a seam allowance.
+    x = min(max(wanted, tip.x - 0.8 * run), tip.x - 0.3 * run)
     into = up.left()
     corner = underarm + into * ((underarm.x - x) / -into.x)
     if corner.y > level - 5:
         raise _refusal(body, "waist_girth", "makes the side seam lean too far for an armhole", "bust_girth")
     place = Point(x, level)
-    return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))
+    return Path((Cubic.square(tip, way.right(), place, Vector(0, -1)), _corner_curve(place, corner, underarm)))

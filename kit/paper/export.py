@@ -14,10 +14,11 @@
 
 A piece: name, title, number, cut_count, mirrored, fold (edge name or null), cloth, interfacing (layers),
 edges, stitch_line, cut_line (null while an allowance is missing), grain ([start, end] or null), notches, marks,
-points. Places are [x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not
+points, darts. Places are [x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not
 repeated, within 0.05 mm of the curve. An edge: name, said, length (stitch line), allowance (mm or null), start,
 end. A notch: edge, distance (along the stitch line from the edge's start), kind, name, at. A mark: name, said,
-kind, edge, start, end, line, at.
+kind, edge, start, end, line, at. A dart: name, said, edge, start and end of its mouth along the edge, legs (their
+two ends on the edge), point (where the stitching ends), apex, pressed (toward the edge's start or end).
 """
 
 from __future__ import annotations
@@ -34,6 +35,7 @@ from kit.paper.pages import tile
 from kit.paper.papers import A4, LETTER
 from kit.paper.sheet import sheet, sheet_content, sheet_pdf
 from kit.piece.allowance import cut_line, has_allowances
+from kit.piece.dart import darts_lying, mouth, sewn_point
 from kit.piece.piece import Mark, Piece, Strip
 
 FORMAT = "pattern-lesson-kit pattern"
@@ -143,6 +145,20 @@ def _piece(piece: Piece) -> dict[str, Any]:
         ],
         "marks": [_mark(mark) for mark in piece.marks],
         "points": [{"name": name, "at": _place(point)} for name, point in piece.points],
+        "darts": [
+            {
+                "name": dart.name,
+                "said": dart.label,
+                "edge": dart.edge,
+                "start": _round(dart.start),
+                "end": _round(dart.end),
+                "legs": [_place(end) for end in mouth(piece, dart)],
+                "point": _place(sewn_point(piece, dart)),
+                "apex": _place(dart.apex),
+                "pressed": dart.pressed,
+            }
+            for dart in darts_lying(piece)
+        ],
     }
 
 

@@ -17,7 +17,7 @@ from kit.picture.dart import on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import text_width, upright
 from kit.piece.allowance import NOTCH_LENGTH, cut_line, has_allowances, notch_lines
-from kit.piece.dart import intake, mouth
+from kit.piece.dart import darts_lying, intake, mouth
 from kit.piece.piece import CutPlan, Mark, Piece
 from kit.units import System, show
 
@@ -46,7 +46,7 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     if marks:
         alt.append(f"Marks: {', '.join(marks)}.")
     if piece.darts:
-        darts = [f"{dart.label} taking {show(intake(piece, dart), system)}" for dart in piece.darts]
+        darts = [f"{dart.label} taking {show(intake(piece, dart), system)}" for dart in darts_lying(piece)]
         alt.append(f"Darts: {', '.join(darts)}.")
     return Drawing(_items(piece, pattern, _booklet_scale(piece)), alt=" ".join(alt), title=piece.title)
 
@@ -271,7 +271,7 @@ def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]
 
     area = piece.outline.polygon(1.0)
     lines = [mark.path for mark in piece.marks if mark.path is not None]
-    lines += [Path.line(dart.apex, end) for dart in piece.darts for end in mouth(piece, dart)]
+    lines += [Path.line(dart.apex, end) for dart in darts_lying(piece) for end in mouth(piece, dart)]
     blocked = [LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(3.0 + _SMALL * letters) for path in lines]
     if piece.grain is not None:
         a, b = piece.grain.start, piece.grain.end

@@ -57,6 +57,15 @@ def darts_on(piece: Piece, edge: str) -> tuple[Dart, ...]:
     return tuple(sorted((d for d in piece.darts if d.edge == edge), key=lambda d: d.start))
 
 
+def darts_lying(piece: Piece) -> tuple[Dart, ...]:
+    """The darts that lie on their edge; the proof tells of the others."""
+    return tuple(
+        d
+        for d in piece.darts
+        if piece.has_edge(d.edge) and -1e-6 <= d.start < d.end <= piece.edge(d.edge).path.length + 1e-6
+    )
+
+
 def mouth(piece: Piece, dart: Dart) -> tuple[Point, Point]:
     """Where the two legs meet the edge. `KitError` when the dart does not lie on its edge."""
     path = piece.edge(dart.edge).path

@@ -31,12 +31,17 @@ def notches(pattern: Pattern) -> list[Finding]:
 
 def _places(pattern: Pattern, run: Run, opposed: bool = False) -> list[tuple[float, str]]:
     piece = pattern.piece(run.piece)
-    size = run_length(pattern, run)
-    places = [
-        (along(pattern, run, notch.edge, notch.distance), notch.edge)
-        for notch in piece.notches
-        if notch.edge in run.edges
+    mouths = [
+        (along(pattern, run, dart.edge, (dart.start + dart.end) / 2), dart.end - dart.start)
+        for dart in piece.darts
+        if dart.edge in run.edges
     ]
+    size = run_length(pattern, run) - sum(width for _, width in mouths)
+    places = []  # mm along the run as sewn, its darts closed
+    for notch in piece.notches:
+        if notch.edge in run.edges:
+            at = along(pattern, run, notch.edge, notch.distance)
+            places.append((at - sum(width for middle, width in mouths if middle < at), notch.edge))
     return [(size - at if opposed else at, edge) for at, edge in places if -TOLERANCE <= at <= size + TOLERANCE]
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 
@@ -12,6 +13,7 @@ from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, WAIST_EASE
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
+from kit.piece.allowance import cut_line
 from kit.piece.dart import closed_edge, dart_of, intake, legs, sewn_length
 from kit.piece.piece import Piece
 from kit.proof.darts import darts as proved
@@ -65,6 +67,8 @@ def test_sound_for_every_published_size(body: Body) -> None:
     for piece in (front, back):
         assert piece.outline.self_crossing() is None
         assert proved((piece,)) == []
+        wide = replace(piece, edges=tuple(replace(edge, allowance=15.0) for edge in piece.edges))
+        assert cut_line(wide).polygon().is_valid
         for dart in piece.darts:
             one, two = legs(piece, dart)
             assert one.length == pytest.approx(two.length, abs=0.01)
