@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from kit.blocks.bodice import bodice_block
     from kit.blocks.darted_bodice import darted_bodice_block
+    from kit.blocks.skirt import skirt_block
     from kit.blocks.traced import Traced
     from kit.blocks.traced_file import read_traced
     from kit.body.advice import advise
@@ -38,6 +39,7 @@ _HOMES = {
     "Length": "kit.units",
     "bodice_block": "kit.blocks.bodice",
     "darted_bodice_block": "kit.blocks.darted_bodice",
+    "skirt_block": "kit.blocks.skirt",
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
@@ -64,6 +66,7 @@ __all__ = [
     "Length",
     "bodice_block",
     "darted_bodice_block",
+    "skirt_block",
     "Traced",
     "read_traced",
     "name_edges",

@@ -3,6 +3,7 @@
 from kit.blocks.block import Block
 from kit.blocks.bodice import bodice_block
 from kit.blocks.darted_bodice import darted_bodice_block
+from kit.blocks.skirt import skirt_block
 from kit.blocks.traced import Traced
 
-__all__ = ["Block", "bodice_block", "darted_bodice_block", "Traced"]
+__all__ = ["Block", "bodice_block", "darted_bodice_block", "skirt_block", "Traced"]

@@ -1,0 +1,128 @@
+"""The skirt block: the paper with its darts closed measures the body plus the stated ease, for published charts."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Iterator
+
+import pytest
+
+from kit.blocks.darted_waist import LEAST_DART, MOST_DART
+from kit.blocks.skirt import HIP_EASE, WAIST_EASE, skirt_block
+from kit.body import Body, make_body, workshop_chart
+from kit.errors import KitError
+from kit.geometry import Path, Vector
+from kit.piece.dart import closed_edge, intake, legs, sewn_length
+from kit.proof.darts import darts as proved
+from kit.units import Length
+from tests.body.bdims import women
+from tests.body.published import astm_bodies, misses
+
+
+def bodies() -> Iterator[Body]:
+    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns. What a
+    chart does not have is estimated from the workshop's sizes."""
+    yield from workshop_chart().bodies()
+    for name, values in astm_bodies().items():
+        yield make_body(values, name=f"ASTM {name}")
+    for name, values in misses().items():
+        yield make_body(values, name=f"Misses {name}")
+
+
+def turn(a: Vector, b: Vector) -> float:
+    """Degrees between two directions."""
+    return math.degrees(abs(math.atan2(a.cross(b), a.dot(b))))
+
+
+def bends(path: Path) -> list[float]:
+    """Degrees turned at each joint inside a path."""
+    return [turn(a.tangent(1.0), b.tangent(0.0)) for a, b in zip(path.curves, path.curves[1:], strict=False)]
+
+
+@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+def test_sound_for_every_published_size(body: Body) -> None:
+    front, back = skirt_block(body)
+    assert (front.name, back.name) == ("front", "back")
+    waist = 2 * (sewn_length(front, "waist") + sewn_length(back, "waist"))
+    assert waist == pytest.approx(body["waist_girth"] + WAIST_EASE, abs=0.5)
+    closed = 2 * sum(closed_edge(piece, "waist").length for piece in (front, back))
+    assert closed == pytest.approx(body["waist_girth"] + WAIST_EASE, abs=0.5)
+    hip = 2 * sum(dict(piece.guides)["hip_line"].length for piece in (front, back))
+    assert hip == pytest.approx(body["hip_girth"] + HIP_EASE, abs=0.5)
+    assert front.edge("side").path.length == pytest.approx(back.edge("side").path.length, abs=0.01)
+    for piece in (front, back):
+        assert [edge.name for edge in piece.edges] == ["hem", "centre", "waist", "side"]
+        assert piece.outline.self_crossing() is None
+        assert piece.darts and proved((piece,)) == []
+        points, guides = dict(piece.points), dict(piece.guides)
+        for dart in piece.darts:
+            one, two = legs(piece, dart)
+            assert one.length == pytest.approx(two.length, abs=0.01)
+            assert LEAST_DART - 0.01 <= intake(piece, dart) <= MOST_DART + 0.01
+            assert dart.apex.y > points["centre_hip"].y + 20
+        assert all(angle < 0.1 for angle in bends(closed_edge(piece, "waist")))
+        path = {edge.name: edge.path for edge in piece.edges}
+        assert all(angle < 0.1 for angle in bends(path["side"]))
+        order = ("hem", "centre", "waist", "side", "hem")
+        for a, b in itertools.pairwise(order):
+            assert turn(path[a].end_tangent, path[b].start_tangent) == pytest.approx(90, abs=0.1), (a, b)
+        # The hip line lies from the centre line to the side seam, as far below the front waist as on the body.
+        assert path["side"].distance_to(guides["hip_line"].end) < 0.01
+        assert guides["hip_line"].start.y == pytest.approx(-body["waist_to_hip"])
+        assert guides["hip_line"].start.x == 0
+    assert dict(front.points)["centre_waist"].y == pytest.approx(0)
+    assert -25 < dict(back.points)["centre_waist"].y <= 0.01
+
+
+def test_bdims_women() -> None:
+    """At least 95 in 100 of the women of `bdims` (openintro; Heinz and others 2003) are drafted, the rest told why."""
+    everyone = women()
+    drafted = 0
+    for i, row in enumerate(everyone):
+        try:
+            skirt_block(make_body(row, name=f"bdims {i}"))
+            drafted += 1
+        except KitError as error:
+            assert error.do
+    assert drafted >= 0.95 * len(everyone)
+
+
+def test_the_block_is_a_lesson() -> None:
+    pattern = skirt_block.lesson.work(workshop_chart()["W4"])
+    assert [step.title for step in pattern.steps] == [
+        "Rule the frame",
+        "Draw the side seams",
+        "Draw the waist and its darts",
+    ]
+    assert all(step.text for step in pattern.steps)
+    assert "{waist_to_hip}" in pattern.steps[0].text
+    for worked, piece in zip(pattern.pieces, skirt_block(workshop_chart()["W4"]), strict=True):
+        assert worked.edges == piece.edges and worked.darts == piece.darts
+
+
+def test_rounder_hip_gets_more_darts() -> None:
+    """A body with little between waist and hip needs one dart a piece or none; a rounder one gets two."""
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    counts = []
+    for waist in (930.0, 860.0, 640.0):
+        front, back = skirt_block(make_body({**values, "waist_girth": Length(waist)}, name="odd"))
+        counts.append((len(front.darts), len(back.darts)))
+        sewn = 2 * (sewn_length(front, "waist") + sewn_length(back, "waist"))
+        assert sewn == pytest.approx(waist + WAIST_EASE, abs=0.5)
+    assert counts == [(0, 1), (1, 1), (2, 2)]
+
+
+def test_impossible_body_is_told_the_measurements() -> None:
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    for waist in (1100.0, 420.0):
+        with pytest.raises(KitError) as caught:
+            skirt_block(make_body({**values, "waist_girth": Length(waist)}, name="odd"))
+        assert "waist girth" in str(caught.value) and "hip girth" in str(caught.value)
+
+
+def test_missing_measurement_is_named() -> None:
+    body = workshop_chart()["W4"]
+    lacking = Body("lacking", tuple(m for m in body.measures if m.name != "waist_to_hip"))
+    with pytest.raises(KitError, match="waist to hip is missing"):
+        skirt_block(lacking)
