@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from kit.blocks import darted_bodice_block
-from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, WAIST_EASE
+from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, SCYE_EASE, WAIST_EASE
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
@@ -82,6 +82,18 @@ def test_sound_for_every_published_size(body: Body) -> None:
         assert turn(path["waist"].end_tangent, path["centre"].start_tangent) == pytest.approx(90, abs=0.1)
         for a, b in (("neck", "shoulder"), ("shoulder", "armhole"), ("armhole", "side"), ("side", "waist")):
             assert turn(path[a].end_tangent, path[b].start_tangent) == pytest.approx(90, abs=0.1), (a, b)
+
+
+@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+def test_scye_depth_agrees_with_the_rules_of_thumb(body: Body) -> None:
+    """bust/8 + 2 1/2 in and bust/6 + 1 in, within 1/2 in (two published drafting instructions for women's bodices).
+    Datum: the level of the shoulder tip, midway between front and back, down to the armpit (the back's underarm
+    without its ease)."""
+    front, back = darted_bodice_block(body)
+    tip = (dict(front.points)["shoulder_tip"].y + dict(back.points)["shoulder_tip"].y) / 2
+    depth = tip - (dict(back.points)["underarm_point"].y + SCYE_EASE)
+    assert depth == pytest.approx(body["bust_girth"] / 8 + 2.5 * 25.4, abs=12.7)
+    assert depth == pytest.approx(body["bust_girth"] / 6 + 25.4, abs=12.7)
 
 
 def test_bdims_women() -> None:
