@@ -93,6 +93,15 @@ class Lesson:
         self.cell, self.run = running_cell()
         self._adopt()
 
+    @classmethod
+    def of(cls, block: Any) -> Self:
+        """A lesson that drafts a block step by step, to read, to change and to show. `KitError` when the block is
+        not written in steps."""
+        plain: Lesson = block.lesson
+        new = cls(plain.info.title, start=plain.start)
+        new.entries, new.parameters = plain.entries, plain.parameters
+        return new
+
     def _adopt(self) -> None:
         """Keep what other cells added to the lesson this one replaces in the notebook."""
         ip = shell()
