@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from kit.blocks.skirt import skirt_block
     from kit.blocks.traced import Traced
     from kit.blocks.traced_file import read_traced
+    from kit.blocks.trousers import trouser_block
     from kit.body.advice import advise
     from kit.body.body import Body
     from kit.body.chart import SizeChart, load_chart, read_chart, workshop_chart
@@ -40,6 +41,7 @@ _HOMES = {
     "bodice_block": "kit.blocks.bodice",
     "darted_bodice_block": "kit.blocks.darted_bodice",
     "skirt_block": "kit.blocks.skirt",
+    "trouser_block": "kit.blocks.trousers",
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
@@ -67,6 +69,7 @@ __all__ = [
     "bodice_block",
     "darted_bodice_block",
     "skirt_block",
+    "trouser_block",
     "Traced",
     "read_traced",
     "name_edges",

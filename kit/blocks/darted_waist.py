@@ -29,12 +29,14 @@ MOST_DART = 48.0
 @dataclass(frozen=True)
 class DartWish:
     """A dart as planned: its place as a share of the closed waist, its width at the waist and its depth, mm, and how
-    far it leans with the edges beside it (0 upright, 1 like a spoke between centre and side)."""
+    far it leans with the edges beside it (0 upright, 1 like a spoke between centre and side). `tilt` turns it further:
+    the slope of the waist it stands square to, radians."""
 
     share: float
     wide: float
     deep: float
     lean: float = 0.0
+    tilt: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -67,7 +69,7 @@ def darted_waist(start: Point, sewn: float, first: float, last: float, wishes: S
     darts = []
     for wish in wishes:
         half = math.asin(wish.wide / 2 / wish.deep)
-        at = wish.lean * (first + (last - first) * wish.share)
+        at = wish.tilt + wish.lean * (first + (last - first) * wish.share)
         curve = _arc(point, slope, at + half, wish.share * sewn - along)
         apex = curve.end + Vector(math.sin(at + half), -math.cos(at + half)) * wish.deep
         point = Motion.rotation(-2 * half, apex)(curve.end)
@@ -99,6 +101,11 @@ def wishes(
     if taken <= ONE_DART_TAKES:
         return (DartWish(shares[0], taken, deep[0], lean),)
     return tuple(DartWish(share, taken / 2, long, lean) for share, long in zip(shares[1], deep, strict=True))
+
+
+def sewn(waist: Waist) -> float:
+    """What a waist measures with its darts closed, mm."""
+    return waist.path.length - sum(dart.first.distance(dart.second) for dart in waist.darts)
 
 
 def root(miss: Callable[[float], float], one: float, two: float) -> float:

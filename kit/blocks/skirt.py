@@ -21,6 +21,7 @@ from kit.blocks.darted_waist import (
     put_darts,
     refusal,
     root,
+    sewn,
     wishes,
 )
 from kit.body.body import Body
@@ -93,7 +94,7 @@ def plan(body: Body) -> SkirtPlan:
 
     def miss(side: float) -> float:
         one, two, _ = drawn(side)
-        return _sewn(one) + _sewn(two) - half_waist
+        return sewn(one) + sewn(two) - half_waist
 
     nominal = (taken - sum(wish.wide for wish in (*front, *back))) / 2
     side = root(miss, nominal, nominal - 1.0)
@@ -109,10 +110,6 @@ def plan(body: Body) -> SkirtPlan:
         raise refusal(body, "waist_to_hip", "reaches below the hem", "hip_girth")
     line = Path((curve, Line(end, Point(hip, hem))))
     return SkirtPlan(hip, -deep, hem, HalfPlan(waist_front, line), HalfPlan(waist_back, line))
-
-
-def _sewn(waist: Waist) -> float:
-    return waist.path.length - sum(dart.first.distance(dart.second) for dart in waist.darts)
 
 
 def _waists(

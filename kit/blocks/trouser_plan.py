@@ -1,0 +1,274 @@
+"""What the trouser block draws, worked out for a body: levels, side seam, inseams, crotch seams and waists.
+
+Each leg half lies with its centre at the hip line on x = 0, the side at x > 0 and the crotch at x < 0; the front's
+waist begins at y = 0. Ease, shares and proportions are common practice (no source).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from kit.blocks.darted_waist import MOST_DART, DartWish, Waist, darted_waist, refusal, root, sewn, wishes
+from kit.body.body import Body
+from kit.geometry import Cubic, Line, Path, Point, Vector
+from kit.geometry.meet import meet_lines
+
+WAIST_EASE = 20.0
+"""Room to breathe and for what is tucked in, in mm."""
+HIP_EASE = 50.0
+"""Room to sit, in mm."""
+THIGH_EASE = 90.0
+"""Room to step and bend, in mm, around the leg just below the crotch."""
+KNEE_EASE = 100.0
+"""The leg is straight from knee to hem, so the knee has room to spare, in mm."""
+RISE_EASE = 15.0
+"""How far the crotch of the trousers lies below the body's, in mm."""
+CROTCH_EASE = 5.0
+"""What the crotch seam measures more than the tape, in mm."""
+FLOOR = 15.0
+"""The hem ends this far above the floor, in mm."""
+BACK_WIDER = 20.0
+"""The back is this much wider than the front at the hip, and again at the knee, in mm."""
+FRONT_FORK = 0.32
+"""The front's part of what is added at the crotch to go between the legs."""
+SEAT_LEAN = 0.18
+"""How far the centre back leans to the side for every mm it rises: the seat is round."""
+KNEE_PLACE = 0.45
+"""Where the knee lies, as a part of the inside leg from the crotch down."""
+SIDE_SHARE = 0.30
+SIDE_MOST = 26.0
+"""How much of the difference between hip and waist the side seams take, and at most on either side in mm."""
+FRONT_SHARE = 0.38
+"""The front's part of what the darts take."""
+FRONT_DEEP = (0.48, 0.44)
+BACK_DEEP = (0.60, 0.52)
+"""How deep the darts are, as a part of waist to hip: nearer the centre, nearer the side."""
+FRONT_PLACES = (0.54, (0.44, 0.74))
+BACK_PLACES = (0.48, (0.36, 0.68))
+"""Where the darts lie on the closed waist from the centre: one dart, or two."""
+
+_ROUND = 0.6  # handles of a crotch curve: a little fuller than an ellipse
+_LEAST_LIFT, _MOST_LIFT = 0.0, 90.0
+
+
+@dataclass(frozen=True)
+class LegPlan:
+    """One leg half on paper. `crotch` runs from the inseam up to the waist, `inseam` from the hem up."""
+
+    waist: Waist
+    side: Path
+    crotch: Path
+    inseam: Path
+    hip_line: Path
+    thigh_line: Path
+    knee_line: Path
+
+
+@dataclass(frozen=True)
+class TrouserPlan:
+    """Both halves of one body's trousers, mm."""
+
+    front: LegPlan
+    back: LegPlan
+
+
+@dataclass(frozen=True)
+class _Frame:
+    """Levels and widths the halves share, mm. `lean` is how far the side seam comes in from hip to knee."""
+
+    hip_level: float
+    crotch_level: float
+    knee_level: float
+    hem_level: float
+    front: float
+    back: float
+    knee_front: float
+    knee_back: float
+    lean: float
+    fork: float
+    drop: float
+
+    def inward(self, y: float) -> float:
+        """How far inside the hip the side seam lies at a level between hip and knee."""
+        t = (self.hip_level - y) / (self.hip_level - self.knee_level)
+        return self.lean * (3 * t**2 - 2 * t**3)
+
+
+@lru_cache(maxsize=32)
+def plan(body: Body) -> TrouserPlan:
+    """Everything the steps draw. `KitError` naming the measurements that do not go together."""
+    frame = _frame(body)
+    front_fork = Point(-frame.fork * FRONT_FORK, frame.crotch_level)
+    back_fork = Point(-frame.fork * (1 - FRONT_FORK), frame.crotch_level - frame.drop)
+    hip = Point(0.0, frame.hip_level)
+    front_in = _inseam(frame, front_fork, frame.front - frame.lean - frame.knee_front)
+    back_in = _inseam(frame, back_fork, frame.back - frame.lean - frame.knee_back)
+    up = Vector(SEAT_LEAN, 1.0).unit()
+    front_curve = _crotch_curve(body, front_in, hip, Vector(0.0, 1.0))
+    back_curve = _crotch_curve(body, back_in, hip, up)
+    wanted = body["total_crotch_length"] + CROTCH_EASE
+    rest = wanted - front_curve.length - back_curve.length + frame.hip_level
+    centre_back = hip + up * rest
+    lift = min(max(centre_back.y, _LEAST_LIFT), _MOST_LIFT)
+    if any(m.name == "total_crotch_length" for m in body.estimated):
+        centre_back = hip + up * ((lift - hip.y) / up.y)  # a guess gives way to what the paper allows
+    elif lift != centre_back.y:
+        trouble = "sets the centre back too low" if centre_back.y < _LEAST_LIFT else "sets the centre back too high"
+        raise refusal(body, "total_crotch_length", trouble, "body_rise")
+    front_waist, back_waist, gain = _waists(body, frame, centre_back)
+    halves = []
+    for wide, waist, curve, inseam in (
+        (frame.front, front_waist, front_curve, front_in),
+        (frame.back, back_waist, back_curve, back_in),
+    ):
+        fork = inseam.end
+        knee = Point(wide - frame.lean, frame.knee_level)
+        halves.append(
+            LegPlan(
+                waist,
+                _side(frame, wide, waist.path.end, gain),
+                Path((curve, Line(hip, waist.path.start))),
+                inseam,
+                Path.line(hip, Point(wide, frame.hip_level)),
+                Path.line(fork, Point(wide - frame.inward(fork.y), fork.y)),
+                Path.line(Point(inseam.start.x, frame.knee_level), knee),
+            )
+        )
+    return TrouserPlan(*halves)
+
+
+def _frame(body: Body) -> _Frame:
+    half_hip = (body["hip_girth"] + HIP_EASE) / 2
+    half_knee = (body["knee_girth"] + KNEE_EASE) / 2
+    hip_level = -body["waist_to_hip"]
+    crotch = -(body["body_rise"] + RISE_EASE)
+    if crotch > hip_level - 25:
+        raise refusal(body, "body_rise", "leaves no room between hip and crotch", "waist_to_hip")
+    leg = body["inside_leg_length"] - RISE_EASE
+    frame = _Frame(
+        hip_level,
+        crotch,
+        crotch - KNEE_PLACE * leg,
+        crotch - leg + FLOOR,
+        (half_hip - BACK_WIDER) / 2,
+        (half_hip + BACK_WIDER) / 2,
+        half_knee - BACK_WIDER / 2,
+        half_knee + BACK_WIDER / 2,
+        0.0,
+        0.0,
+        0.0,
+    )
+    thigh = body["thigh_girth"] + THIGH_EASE
+    for _ in range(60):
+        low = crotch - frame.drop
+        fork = thigh - half_hip + frame.inward(crotch) + frame.inward(low)
+        front_thigh = frame.front - frame.inward(crotch) + fork * FRONT_FORK
+        # The crease of the front lies in the middle of thigh and knee.
+        frame = replace(frame, fork=fork, lean=(front_thigh - frame.knee_front) / 2 + frame.inward(crotch))
+        if not 0.10 * half_hip < fork < 0.55 * half_hip:
+            trouble = "leaves no room to go between the legs" if fork < half_hip / 4 else "makes a crotch too wide"
+            raise refusal(body, "thigh_girth", trouble, "hip_girth")
+        frame = replace(frame, drop=_drop(frame))
+    if abs(frame.lean) > 0.35 * (hip_level - frame.knee_level):
+        raise refusal(body, "knee_girth", "makes the leg's side slant too much", "thigh_girth")
+    return frame
+
+
+def _drop(frame: _Frame) -> float:
+    """How far the back's crotch point lies below the front's, so that both inseams are equally long."""
+    front = _inseam(
+        frame, Point(-frame.fork * FRONT_FORK, frame.crotch_level), frame.front - frame.lean - frame.knee_front
+    )
+    inner = frame.back - frame.lean - frame.knee_back
+
+    def miss(drop: float) -> float:
+        fork = Point(-frame.fork * (1 - FRONT_FORK), frame.crotch_level - drop)
+        return _inseam(frame, fork, inner).length - front.length
+
+    return root(miss, 0.0, 5.0)
+
+
+def _inseam(frame: _Frame, fork: Point, inner: float) -> Path:
+    """From the hem straight up to the knee at x = `inner`, then bending out to the crotch point."""
+    knee = Point(inner, frame.knee_level)
+    third = (fork.y - knee.y) / 3
+    # Half as steep again as the straight line: the bend fades out evenly down to the knee.
+    gain = 0.5 * (inner - fork.x)
+    curve = Cubic(knee, knee + Vector(0.0, third), fork + Vector(gain, -third), fork)
+    return Path((Line(Point(inner, frame.hem_level), knee), curve))
+
+
+def _crotch_curve(body: Body, inseam: Path, hip: Point, up: Vector) -> Cubic:
+    """From the crotch point, square to the inseam, round to the hip line along the centre seam."""
+    fork = inseam.end
+    out = inseam.end_tangent.right()
+    corner = meet_lines(fork, out, hip, up)
+    if corner is None or corner.y > hip.y - 5 or corner.x < fork.x + 5:
+        raise refusal(body, "body_rise", "leaves no room for the crotch curve", "waist_to_hip")
+    return Cubic(fork, fork.lerp(corner, _ROUND), hip.lerp(corner, _ROUND), hip)
+
+
+def _side(frame: _Frame, wide: float, top: Point, gain: float) -> Path:
+    hip = Point(wide, frame.hip_level)
+    knee = Point(wide - frame.lean, frame.knee_level)
+    upper, lower = (top.y - hip.y) / 3, (hip.y - knee.y) / 3
+    return Path(
+        (
+            Cubic(top, top + Vector(gain, -1.0) * upper, hip + Vector(0.0, upper), hip),
+            Cubic(hip, hip - Vector(0.0, lower), knee + Vector(0.0, lower), knee),
+            Line(knee, Point(knee.x, frame.hem_level)),
+        )
+    )
+
+
+def _waists(body: Body, frame: _Frame, centre_back: Point) -> tuple[Waist, Waist, float]:
+    """Both waists ending at one height, equally far inside the hip, square to one side seam; and how far that seam
+    gains outward at its top for every mm of falling."""
+    half_waist = (body["waist_girth"] + WAIST_EASE) / 2
+    deep = -frame.hip_level
+    taken = frame.front + frame.back - centre_back.x - half_waist
+    if taken < 0:
+        raise refusal(body, "waist_girth", "leaves nothing to shape from hip to waist", "hip_girth")
+    darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
+    front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
+    back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep))
+    if any(wish.wide > MOST_DART for wish in (*front, *back)):
+        raise refusal(body, "waist_girth", "makes darts too wide to lie flat", "hip_girth")
+
+    def drawn(side: float) -> tuple[Waist, Waist, float]:
+        one, gain = _fitted(Point(0.0, 0.0), 0.0, frame.front - side, front, lambda top: 2 * side / (deep + top.y))
+        end = Point(frame.back - side, one.path.end.y)
+        tilt = math.atan2(end.y - centre_back.y, end.x - centre_back.x)
+        slope = -math.atan(SEAT_LEAN)
+
+        def miss(turn: float) -> float:
+            turned = tuple(replace(wish, tilt=turn) for wish in back)
+            return _fitted(centre_back, slope, end.x, turned, lambda _: gain)[0].path.end.y - end.y
+
+        turn = root(miss, tilt, tilt - 0.02)
+        turned = tuple(replace(wish, tilt=turn) for wish in back)
+        return one, _fitted(centre_back, slope, end.x, turned, lambda _: gain)[0], gain
+
+    def miss_waist(side: float) -> float:
+        one, two, _ = drawn(side)
+        return sewn(one) + sewn(two) - half_waist
+
+    nominal = (taken - sum(wish.wide for wish in (*front, *back))) / 2
+    return drawn(root(miss_waist, nominal, nominal - 1.0))
+
+
+def _fitted(
+    start: Point, slope: float, x: float, darts: tuple[DartWish, ...], gain_at: Callable[[Point], float]
+) -> tuple[Waist, float]:
+    """The waist from `start` that ends `x` out, square to a side that gains `gain_at(end)`."""
+    long, gain = x - start.x - sum(wish.wide for wish in darts), 0.0
+    for _ in range(30):
+        waist = darted_waist(start, long, slope, math.atan(gain), darts)
+        miss, new = x - waist.path.end.x, gain_at(waist.path.end)
+        if abs(miss) < 1e-10 and abs(new - gain) < 1e-12:
+            break
+        long, gain = long + miss, new
+    return waist, gain

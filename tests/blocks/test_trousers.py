@@ -1,0 +1,156 @@
+"""The trouser block: the paper measures the body plus the stated ease, seams walk, for published charts."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Iterator
+
+import pytest
+
+from kit.blocks.darted_waist import LEAST_DART, MOST_DART
+from kit.blocks.trousers import CROTCH_EASE, HIP_EASE, KNEE_EASE, RISE_EASE, THIGH_EASE, WAIST_EASE, trouser_block
+from kit.body import Body, make_body, workshop_chart
+from kit.errors import KitError
+from kit.geometry import Path, Vector
+from kit.piece.dart import closed_edge, intake, legs, sewn_length
+from kit.proof.darts import darts as proved
+from kit.units import Length
+from tests.body.bdims import women
+from tests.body.published import astm_bodies, misses
+
+
+def bodies() -> Iterator[Body]:
+    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns. What a
+    chart does not have is estimated from the workshop's sizes."""
+    yield from workshop_chart().bodies()
+    for name, values in astm_bodies().items():
+        yield make_body(values, name=f"ASTM {name}")
+    for name, values in misses().items():
+        yield make_body(values, name=f"Misses {name}")
+
+
+def turn(a: Vector, b: Vector) -> float:
+    """Degrees between two directions."""
+    return math.degrees(abs(math.atan2(a.cross(b), a.dot(b))))
+
+
+def bends(path: Path) -> list[float]:
+    """Degrees turned at each joint inside a path."""
+    return [turn(a.tangent(1.0), b.tangent(0.0)) for a, b in zip(path.curves, path.curves[1:], strict=False)]
+
+
+@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+def test_sound_for_every_published_size(body: Body) -> None:
+    pieces = trouser_block(body)
+    front, back = pieces
+    assert (front.name, back.name) == ("front", "back")
+
+    def together(edge: str) -> float:
+        return sum(piece.edge(edge).path.length for piece in pieces)
+
+    def ruled(guide: str) -> float:
+        return sum(dict(piece.guides)[guide].length for piece in pieces)
+
+    waist = 2 * sum(sewn_length(piece, "waist") for piece in pieces)
+    assert waist == pytest.approx(body["waist_girth"] + WAIST_EASE, abs=0.5)
+    assert 2 * ruled("hip_line") == pytest.approx(body["hip_girth"] + HIP_EASE, abs=0.5)
+    assert ruled("thigh_line") == pytest.approx(body["thigh_girth"] + THIGH_EASE, abs=0.5)
+    assert ruled("knee_line") == pytest.approx(body["knee_girth"] + KNEE_EASE, abs=0.5)
+    assert together("hem") == pytest.approx(body["knee_girth"] + KNEE_EASE, abs=0.5)
+    assert together("crotch") == pytest.approx(body["total_crotch_length"] + CROTCH_EASE, abs=0.5)
+    for edge in ("side", "inseam"):
+        assert front.edge(edge).path.length == pytest.approx(back.edge(edge).path.length, abs=0.1), edge
+    for piece in pieces:
+        assert [edge.name for edge in piece.edges] == ["hem", "inseam", "crotch", "waist", "side"]
+        assert piece.outline.self_crossing() is None
+        assert piece.darts and proved((piece,)) == []
+        points, guides = dict(piece.points), dict(piece.guides)
+        path = {edge.name: edge.path for edge in piece.edges}
+        for dart in piece.darts:
+            one, two = legs(piece, dart)
+            assert one.length == pytest.approx(two.length, abs=0.01)
+            assert LEAST_DART - 0.01 <= intake(piece, dart) <= MOST_DART + 0.01
+            assert dart.apex.y > points["centre_hip"].y + 20
+        for smooth in (closed_edge(piece, "waist"), path["crotch"], path["inseam"], path["side"]):
+            assert all(angle < 0.1 for angle in bends(smooth))
+        # Square at the hem, where the crotch seam is joined, and at both ends of the waist.
+        order = ("hem", "inseam", "crotch", "waist", "side", "hem")
+        for a, b in itertools.pairwise(order):
+            assert turn(path[a].end_tangent, path[b].start_tangent) == pytest.approx(90, abs=0.1), (a, b)
+        # The lines the girths are measured on reach from seam to seam.
+        for guide, edge in (("hip_line", "crotch"), ("thigh_line", "crotch"), ("knee_line", "inseam")):
+            assert path[edge].distance_to(guides[guide].start) < 0.01
+            assert path["side"].distance_to(guides[guide].end) < 0.01
+    assert dict(front.points)["crotch_point"].y == pytest.approx(-body["body_rise"] - RISE_EASE)
+    assert dict(front.points)["centre_waist"].y == pytest.approx(0)
+    assert 0 <= dict(back.points)["centre_waist"].y <= 90
+    fork = [-dict(piece.points)["crotch_point"].x for piece in pieces]
+    assert 25 < fork[0] < fork[1]
+
+
+def test_bdims_women() -> None:
+    """At least 95 in 100 of the women of `bdims` (openintro; Heinz and others 2003) are drafted, the rest told why."""
+    everyone = women()
+    drafted = 0
+    for i, row in enumerate(everyone):
+        try:
+            trouser_block(make_body(row, name=f"bdims {i}"))
+            drafted += 1
+        except KitError as error:
+            assert error.do
+    assert drafted >= 0.95 * len(everyone)
+
+
+def test_an_estimated_crotch_length_gives_way() -> None:
+    """A tall body's measured rise with a crotch length guessed from girths: the centre back stays at the limit, and
+    the seam is longer than the guess. The same length measured is refused."""
+    body = make_body({"bust_girth": Length(900), "body_rise": Length(310)}, name="long rise")
+    assert any(m.name == "total_crotch_length" for m in body.estimated)
+    front, back = trouser_block(body)
+    assert dict(back.points)["centre_waist"].y == pytest.approx(0)
+    seam = sum(piece.edge("crotch").path.length for piece in (front, back))
+    assert seam > body["total_crotch_length"] + CROTCH_EASE
+    told = {"total_crotch_length": Length(body["total_crotch_length"])}
+    with pytest.raises(KitError, match="centre back too low"):
+        trouser_block(make_body({"bust_girth": Length(900), "body_rise": Length(310)} | told, name="long rise"))
+
+
+def test_the_block_is_a_lesson() -> None:
+    pattern = trouser_block.lesson.work(workshop_chart()["W4"])
+    assert [step.title for step in pattern.steps] == [
+        "Rule the levels",
+        "Draw the inseams",
+        "Draw the crotch seams",
+        "Draw the side seams",
+        "Draw the waist and its darts",
+    ]
+    assert all(step.text for step in pattern.steps)
+    for worked, piece in zip(pattern.pieces, trouser_block(workshop_chart()["W4"]), strict=True):
+        assert worked.edges == piece.edges and worked.darts == piece.darts
+
+
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [
+        ("thigh_girth", 330.0),
+        ("thigh_girth", 1000.0),
+        ("body_rise", 190.0),
+        ("total_crotch_length", 900.0),
+        ("total_crotch_length", 560.0),
+        ("waist_girth", 1100.0),
+        ("waist_girth", 410.0),
+    ],
+)
+def test_impossible_body_is_told_the_measurements(name: str, value: float) -> None:
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    with pytest.raises(KitError) as caught:
+        trouser_block(make_body({**values, name: Length(value)}, name="odd"))
+    assert name.replace("_", " ") in str(caught.value) and caught.value.do
+
+
+def test_missing_measurement_is_named() -> None:
+    body = workshop_chart()["W4"]
+    lacking = Body("lacking", tuple(m for m in body.measures if m.name != "body_rise"))
+    with pytest.raises(KitError, match="body rise is missing"):
+        trouser_block(lacking)
