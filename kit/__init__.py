@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from kit.blocks.bodice import bodice_block
     from kit.blocks.darted_bodice import darted_bodice_block
     from kit.blocks.skirt import skirt_block
+    from kit.blocks.sleeve import with_sleeve
     from kit.blocks.traced import Traced
     from kit.blocks.traced_file import read_traced
     from kit.blocks.trousers import trouser_block
@@ -40,6 +41,7 @@ _HOMES = {
     "Length": "kit.units",
     "bodice_block": "kit.blocks.bodice",
     "darted_bodice_block": "kit.blocks.darted_bodice",
+    "with_sleeve": "kit.blocks.sleeve",
     "skirt_block": "kit.blocks.skirt",
     "trouser_block": "kit.blocks.trousers",
     "Traced": "kit.blocks.traced",
@@ -68,6 +70,7 @@ __all__ = [
     "Length",
     "bodice_block",
     "darted_bodice_block",
+    "with_sleeve",
     "skirt_block",
     "trouser_block",
     "Traced",

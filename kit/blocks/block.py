@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS, said
 from kit.errors import KitError
+from kit.lesson.parameter import Parameter
 from kit.lesson.steps import Entry, arguments
 from kit.piece.piece import Piece
 
@@ -18,7 +19,8 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Block:
-    """A block: `title`, the body `measures` it is drafted from, and `draft` (body to pieces).
+    """A block: `title`, the body `measures` it is drafted from, and `draft` (body to pieces). `steps` are those it
+    is drafted by, `start` the block they begin with (none: fresh paper), `parameters` the numbers they use.
 
     Calling it gives the pieces. Raises `KitError` when the body lacks a measurement, or when the draft
     refuses one.
@@ -28,6 +30,8 @@ class Block:
     measures: tuple[str, ...]
     draft: Callable[[Body], tuple[Piece, ...]]
     steps: tuple[Entry, ...] = field(default=(), repr=False)
+    start: Callable[[Body], tuple[Piece, ...]] | None = field(default=None, repr=False)
+    parameters: tuple[Parameter, ...] = field(default=(), repr=False)
 
     @property
     def lesson(self) -> Lesson:
@@ -37,8 +41,9 @@ class Block:
 
         if not self.steps:
             raise KitError(f"the {self.title.lower()} is not written in steps.", do="Start a lesson from it instead.")
-        lesson = Lesson(self.title, start=no_pieces)
+        lesson = Lesson(self.title, start=self.start or no_pieces)
         lesson.entries = self.steps
+        lesson.parameters = self.parameters
         return lesson
 
     def __call__(self, body: Body) -> tuple[Piece, ...]:
@@ -70,8 +75,14 @@ def block_step(title: str, *, makes: tuple[str, ...] = ()) -> Callable[[Callable
     return wrap
 
 
-def drafted(title: str, steps: tuple[Entry, ...]) -> Callable[[Body], tuple[Piece, ...]]:
-    """The draft of a block that is written in steps: body to pieces, unnumbered."""
+def drafted(
+    title: str,
+    steps: tuple[Entry, ...],
+    start: Callable[[Body], tuple[Piece, ...]] | None = None,
+    parameters: tuple[Parameter, ...] = (),
+) -> Callable[[Body], tuple[Piece, ...]]:
+    """The draft of a block that is written in steps: body to pieces, unnumbered. It starts on fresh paper, or with
+    the pieces of another block."""
 
     def draft(body: Body) -> tuple[Piece, ...]:
         from dataclasses import replace
@@ -79,7 +90,7 @@ def drafted(title: str, steps: tuple[Entry, ...]) -> Callable[[Body], tuple[Piec
         from kit.lesson.pattern import LessonInfo
         from kit.lesson.working import Definition, work
 
-        definition = Definition(LessonInfo(title, ""), no_pieces, (), steps)
+        definition = Definition(LessonInfo(title, ""), start or no_pieces, parameters, steps)
         return tuple(replace(piece, number=0) for piece in work(definition, body, {}).pieces)
 
     return draft

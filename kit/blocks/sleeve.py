@@ -1,0 +1,221 @@
+"""The straight sleeve: a cap that eases into a bodice's armscye by a stated amount, seams from upper arm to wrist.
+
+`with_sleeve(darted_bodice_block, ease=3 * cm)` is a block that gives the bodice's pieces and the `sleeve`. It is
+written as a lesson whose steps say how it is drafted; `.lesson` is that lesson, to read and to change.
+"""
+
+from __future__ import annotations
+
+from kit.blocks.block import Block, block_step, drafted
+from kit.blocks.sleeve_plan import BACK_NOTCH, FRONT_NOTCH, SleevePlan, sleeve_plan
+from kit.body.body import Body
+from kit.errors import KitError
+from kit.geometry import Path, Point
+from kit.lesson.bench import BenchPiece
+from kit.lesson.parameter import Parameter
+from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.piece.dart import darts_on, sewn_length
+from kit.piece.piece import Piece
+from kit.units import Length, length
+
+__all__ = ["ARM_EASE", "CAP_EASE", "WRIST_EASE", "with_sleeve"]
+
+CAP_EASE = 30.0
+"""By how much the cap is longer than the armscye, shrunk in over the top so that it rounds over the shoulder."""
+ARM_EASE = 50.0
+"""Around the upper arm: room to bend the elbow and lift the arm."""
+WRIST_EASE = 65.0
+"""Around the wrist: room for the hand to slip through, as there is no opening."""
+
+MEASURES = ("upper_arm_girth", "wrist_girth", "arm_length")
+
+
+def _armscye(piece: Piece) -> float:
+    """The armhole's stitch line with its darts closed, in mm."""
+    for name in ("armhole", "side"):
+        if not piece.has_edge(name):
+            raise KitError(
+                f"there is no edge '{name}', so a sleeve cannot be fitted to it.",
+                where=piece.title,
+                do="Name the edges of the armscye 'armhole' and the side seams 'side'.",
+            )
+    return sewn_length(piece, "armhole")
+
+
+def _from_underarm(piece: Piece, how_far: float) -> float:
+    """The place on the armhole `how_far` from the underarm along its stitch line, from the start of its path."""
+    path, side = piece.edge("armhole").path, piece.edge("side").path
+    last = min(path.end.distance(side.start), path.end.distance(side.end))
+    first = min(path.start.distance(side.start), path.start.distance(side.end))
+    darts = [(dart.start, dart.end) for dart in darts_on(piece, "armhole")]
+    if last <= first:
+        place = path.length - how_far
+        for start, end in sorted(darts, reverse=True):
+            if end > place:
+                place -= end - start
+        return place
+    place = how_far
+    for start, end in sorted(darts):
+        if start < place:
+            place += end - start
+    return place
+
+
+def _plan(front: BenchPiece, back: BenchPiece, body: Body, cap: float, arm: float, wrist: float) -> SleevePlan:
+    one, other = front.freeze(), back.freeze()
+    sizes = (_armscye(one), _armscye(other))
+    underarm = one.edge("armhole").path.at(_from_underarm(one, 0.0))
+    return sleeve_plan(body, *sizes, float(cap), float(arm), float(wrist), underarm.y)
+
+
+@block_step("Measure the armscye")
+def armscye(front: BenchPiece, back: BenchPiece) -> None:
+    """Stand a tape on edge along the stitch line of each armhole: {front_armscye} at the front and {back_armscye} at
+    the back. From the underarm up notch the front armhole once at {front_notch}, and the back armhole twice at
+    {back_notch}."""
+    for piece, name, part in ((front, "front", FRONT_NOTCH), (back, "back", BACK_NOTCH)):
+        frozen = piece.freeze()
+        size = _armscye(frozen)
+        path = frozen.edge("armhole").path
+        up = part * size
+        at = _from_underarm(frozen, up)
+        piece.notch("armhole", Length(at), double=piece is back, name="sleeve_notch")
+        piece._spot(f"{name}_armscye", size, path.start, path.end, path)
+        underarm = _from_underarm(frozen, 0.0)
+        piece._spot(
+            f"{name}_notch",
+            up,
+            path.at(underarm),
+            path.at(at),
+            path.between(min(at, underarm), max(at, underarm)),
+        )
+
+
+@block_step("Rule the sleeve", makes=("sleeve",))
+def frame(
+    sleeve: BenchPiece,
+    front: BenchPiece,
+    back: BenchPiece,
+    body: Body,
+    arm_length: Length,
+    upper_arm_girth: Length,
+    wrist_girth: Length,
+    cap_ease: Length,
+    upper_arm_ease: Length,
+    wrist_ease: Length,
+) -> None:
+    """Rule the centre line, {arm_length} long. Mark {cap_height} down from its top and square the upper arm line
+    across there: the upper arm girth of {upper_arm_girth} and {upper_arm_ease} of ease, {front_width_of_sleeve} of it
+    before the centre line and {back_width_of_sleeve} behind it. The cap height is found by trial: a higher cap is a
+    longer one, and it is right when the whole cap measures the armscye and {cap_ease} to be eased in. The centre
+    line lies right when front and back of the cap each fit their own armhole.
+
+    Draw the wrist line, {wrist_girth} and {wrist_ease} of ease, and rule the two underarm seams down to it. They are
+    equally long. The wrist line hollows a little so that it meets both seams square and runs on when they are sewn.
+    """
+    draft = _plan(front, back, body, cap_ease, upper_arm_ease, wrist_ease)
+    sleeve.draw(
+        front_underarm=PaperLine(sleeve, draft.front.seam),
+        wrist=PaperLine(sleeve, draft.wrist),
+        back_underarm=PaperLine(sleeve, draft.back.seam.reversed()),
+    )
+    foot = Point(0.0, draft.top.y - float(arm_length))
+    crown = Point(0.0, draft.top.y - draft.cap_height)
+    sleeve.guide(
+        sleeve_centre=PaperLine(sleeve, Path.line(draft.top, foot)),
+        upper_arm_line=PaperLine(sleeve, draft.upper_arm),
+        elbow_line=PaperLine(sleeve, draft.elbow),
+    )
+    sleeve.mark(
+        cap_top=PaperPoint(sleeve, draft.top),
+        front_underarm_point=PaperPoint(sleeve, draft.front.seam.start),
+        back_underarm_point=PaperPoint(sleeve, draft.back.seam.start),
+        front_wrist=PaperPoint(sleeve, draft.front.seam.end),
+        back_wrist=PaperPoint(sleeve, draft.back.seam.end),
+    )
+    sleeve.measure(
+        arm_length=sleeve.sleeve_centre,
+        cap_height=(sleeve.cap_top, PaperPoint(sleeve, crown)),
+        front_width_of_sleeve=(PaperPoint(sleeve, crown), sleeve.front_underarm_point),
+        back_width_of_sleeve=(PaperPoint(sleeve, crown), sleeve.back_underarm_point),
+    )
+
+
+@block_step("Draw the cap")
+def cap(
+    sleeve: BenchPiece,
+    front: BenchPiece,
+    back: BenchPiece,
+    body: Body,
+    cap_ease: Length,
+    upper_arm_ease: Length,
+    wrist_ease: Length,
+) -> None:
+    """Rule a slant from each underarm to the top of the cap. Mark three places beside each: a hollow below it near
+    the underarm, deeper at the front; a crossing near its middle; a swell above it, fuller at the back. Draw each
+    half through its three places. It leaves the underarm square to the seam, so that the two halves run on in one
+    curve when the seam is sewn, and lies level at the top. Walk it: {front_cap_length} at the front and
+    {back_cap_length} at the back, {cap_ease} more than the armscye."""
+    draft = _plan(front, back, body, cap_ease, upper_arm_ease, wrist_ease)
+    sleeve.draw(
+        back_cap=PaperLine(sleeve, draft.back.cap),
+        front_cap=PaperLine(sleeve, draft.front.cap.reversed()),
+        after="back_underarm",
+    )
+    sleeve.guide(front_slant=PaperLine(sleeve, draft.front.slant), back_slant=PaperLine(sleeve, draft.back.slant))
+    for name, half in (("front", draft.front), ("back", draft.back)):
+        for place, point in zip(("hollow", "crossing", "swell"), half.places, strict=True):
+            sleeve.mark(**{f"{name}_{place}": PaperPoint(sleeve, point)})
+    sleeve.measure(front_cap_length=sleeve.front_cap, back_cap_length=sleeve.back_cap)
+
+
+@block_step("Notch and mark the sleeve")
+def notches(sleeve: BenchPiece, front: BenchPiece, back: BenchPiece) -> None:
+    """From the underarm up notch the front cap once at {front_notch} and the back cap twice at {back_notch}, just as
+    the armholes are notched: below the notches cap and armhole are sewn flat, and all ease lies between them over the
+    top. Mark the top of the cap, which meets the shoulder seam. The grainline is the centre line. Cut a pair."""
+    for piece, name, part in ((front, "front", FRONT_NOTCH), (back, "back", BACK_NOTCH)):
+        path = sleeve.freeze().edge(f"{name}_cap").path
+        up = part * _armscye(piece.freeze())
+        at = up if piece is back else path.length - up
+        sleeve.notch(f"{name}_cap", Length(at), double=piece is back, name="sleeve_notch")
+        whole = path.between(0.0, at) if piece is back else path.between(at, path.length)
+        sleeve._spot(f"{name}_notch", up, whole.start, whole.end, whole)
+    sleeve.mark_point("shoulder_match", sleeve.cap_top, "shoulder seam")
+    sleeve.say(front_underarm="front underarm seam", back_underarm="back underarm seam")
+    sleeve.cut(2, mirrored=True, title="Sleeve")
+    sleeve.grain(at=sleeve.sleeve_centre.middle)
+
+
+STEPS = (armscye, frame, cap, notches)
+
+
+def _ease(name: str, value: object, most: float, why: str) -> Parameter:
+    size = float(length(value, name.replace("_", " ")))
+    if size < 0:
+        raise KitError("ease is zero or more.", where=name.replace("_", " "), do="Give, say, 3 * cm.")
+    return Parameter(name, "length", size, 0.0, max(most, size), why)
+
+
+def with_sleeve(
+    bodice: Block,
+    *,
+    ease: object = Length(CAP_EASE),
+    arm_ease: object = Length(ARM_EASE),
+    wrist_ease: object = Length(WRIST_EASE),
+) -> Block:
+    """A block that gives the pieces of `bodice` and a `sleeve` for its armscye.
+
+    `bodice` gives pieces `front` and `back` with edges `armhole` and `side`. `ease` is how much longer the cap is than
+    the armscye, front and back together; `arm_ease` and `wrist_ease` go around the arm. All carry a unit. The sleeve's
+    edges are `front_underarm`, `wrist`, `back_underarm`, `back_cap`, `front_cap`; it is cut as a mirrored pair. When
+    called it raises `KitError` naming the measurement that cannot be drafted.
+    """
+    title = f"{bodice.title} with a sleeve"
+    parameters = (
+        _ease("cap_ease", ease, 60.0, "shrunk in over the top of the cap, so that it rounds over the shoulder"),
+        _ease("upper_arm_ease", arm_ease, 200.0, "room to bend the elbow and lift the arm"),
+        _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through"),
+    )
+    measures = tuple(dict.fromkeys((*getattr(bodice, "measures", ()), *MEASURES)))
+    return Block(title, measures, drafted(title, STEPS, bodice, parameters), STEPS, bodice, parameters)
