@@ -96,6 +96,7 @@ class BodyForm(widgets.VBox):
             box = widgets.Text(
                 description=row.said.capitalize(),
                 tooltip=row.note,
+                placeholder="not measured",
                 continuous_update=False,
                 style={"description_width": "168px"},
                 layout={"width": "330px", "margin": "0"},
@@ -175,10 +176,10 @@ class BodyForm(widgets.VBox):
         self._show_advice(system)
 
     def _show_row(self, name: str, wrong: str, system: System) -> None:
-        box, hint, row = self.boxes[name], self.hints[name], MEASUREMENTS[name]
+        # Only the hint changes: a change to the box itself would wipe what is being typed in it just then.
+        hint, row = self.hints[name], MEASUREMENTS[name]
         value = self.body[name] if self.body is not None and name in self.body else None
         guessed = self.body is not None and name in {measure.name for measure in self.body.estimated}
-        box.placeholder = f"estimated {show(value, system)}" if value is not None and guessed else "not measured yet"
         if wrong:
             hint.value = f'<div style="font-size:12px;line-height:1.3;color:#b3541e">{escape(wrong)}</div>'
             return
