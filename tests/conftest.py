@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
@@ -26,3 +27,9 @@ def out_folder() -> Path:
     folder = ROOT / "out" / "test-artefacts"
     folder.mkdir(parents=True, exist_ok=True)
     return folder
+
+
+# By hand hypothesis searches anew each time; the shared check repeats the same search, so that it tells of a change.
+settings.register_profile("shared", derandomize=True)
+if os.environ.get("CI"):
+    settings.load_profile("shared")

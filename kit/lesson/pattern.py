@@ -9,7 +9,7 @@ from typing import Any, Literal
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.piece.piece import Mark, Notch, Piece, Strip
+from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.units import System
 
 
@@ -117,16 +117,10 @@ class Pattern:
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""
-        for piece in self.pieces:
-            if piece.name == name:
-                return piece
-        raise KitError(f"there is no piece '{name}'.", do=near(name, [piece.name for piece in self.pieces]))
+        return named(self.pieces, name, "piece")
 
     def strip(self, name: str) -> Strip:
-        for strip in self.strips:
-            if strip.name == name:
-                return strip
-        raise KitError(f"there is no strip '{name}'.", do=near(name, [strip.name for strip in self.strips]))
+        return named(self.strips, name, "strip")
 
     def value(self, name: str) -> float:
         """A parameter's value (mm for lengths)."""

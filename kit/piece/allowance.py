@@ -29,6 +29,7 @@ NOTCH_LENGTH = 5.0
 _NOTCH_SPACING = 6.0
 _SMOOTH = math.radians(3.0)
 _SHALLOW = math.radians(25.0)
+_CLOSED = 1e-9
 _SAME = 0.01
 
 
@@ -193,7 +194,7 @@ class _Offset:
                 _add(curves, curve)
             points = (path.end, *self.joins[i], self.paths[(i + 1) % count].start)
             for a, b in pairwise(points):
-                if a.distance(b) > 1e-6:
+                if a.distance(b) > _CLOSED:
                     _add(curves, Line(a, b))
         if len(curves) > 2 and _in_line(curves[-1], curves[0]):
             last = curves.pop()

@@ -7,9 +7,10 @@ x = 0 for bodice pieces.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import Literal
+from typing import Literal, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
@@ -155,3 +156,14 @@ class Strip:
     finished_length: float = 0.0
     finished_width: float = 0.0
     fold: Literal["in_four", "in_two"] = "in_four"
+
+
+Named = TypeVar("Named", Piece, Strip)
+
+
+def named(things: Iterable[Named], name: str, what: str) -> Named:
+    """The piece or strip of that name; `KitError` with the nearest name otherwise. `what` is "piece" or "strip"."""
+    found = {thing.name: thing for thing in things}
+    if name not in found:
+        raise KitError(f"there is no {what} '{name}'.", do=near(name, found))
+    return found[name]

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from kit.errors import KitError, near
-from kit.piece.piece import Mark, Piece, Strip
+from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.operation import Operation
 from kit.sewing.operations import (
     AttachFacing,
@@ -47,16 +47,10 @@ class CutPieces:
     strips: tuple[Strip, ...]
 
     def piece(self, name: str) -> Piece:
-        for piece in self.pieces:
-            if piece.name == name:
-                return piece
-        raise KitError(f"there is no piece '{name}'.", do=near(name, [piece.name for piece in self.pieces]))
+        return named(self.pieces, name, "piece")
 
     def strip(self, name: str) -> Strip:
-        for strip in self.strips:
-            if strip.name == name:
-                return strip
-        raise KitError(f"there is no strip '{name}'.", do=near(name, [strip.name for strip in self.strips]))
+        return named(self.strips, name, "strip")
 
 
 class Make:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 
 import pytest
+import shapely
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import affinity
@@ -19,6 +21,7 @@ from kit.piece.piece import CutPlan, Edge, Notch, Piece
 from kit.units import cm
 
 CENTRE = Point(0.0, 0.0)
+GRID = 1e-6
 
 
 def polygon_piece(corners: list[Point]) -> Piece:
@@ -99,11 +102,14 @@ def test_moving_a_dart_keeps_cloth_and_seams(corners: list[Point], to: int, shar
 
     ahead, behind = ring(old_two, place), ring(place, old_one)
     turn = (old_two - CENTRE).turn_to(old_one - CENTRE)
-    turned = affinity.rotate(ahead, turn, origin=(0, 0), use_radians=True).union(behind)
-    back = affinity.rotate(behind, -turn, origin=(0, 0), use_radians=True).union(ahead)
+    # Overlays on a grid of a millionth of a millimetre: corners that all but coincide upset them otherwise.
+    joined = partial(shapely.union, grid_size=GRID)
+    turned = joined(affinity.rotate(ahead, turn, origin=(0, 0), use_radians=True), behind)
+    back = joined(affinity.rotate(behind, -turn, origin=(0, 0), use_radians=True), ahead)
     wedge = Polygon([(0, 0), *((p.x, p.y) for p in mouth(pivot, new))])
-    result = shape(pivot).difference(wedge)
-    assert min(result.symmetric_difference(turned).area, result.symmetric_difference(back).area) < 1.0
+    result = shapely.difference(shape(pivot), wedge, grid_size=GRID)
+    off = [shapely.symmetric_difference(result, other, grid_size=GRID).area for other in (turned, back)]
+    assert min(off) < 1.0
 
 
 @settings(max_examples=25, deadline=None)
