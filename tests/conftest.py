@@ -10,8 +10,9 @@ from hypothesis import settings
 
 ROOT = Path(__file__).resolve().parent.parent
 
-# The shared machine's speed is not what these tests are about.
-settings.register_profile("kit", deadline=None, print_blob=True)
+# The shared machine's speed is not what these tests are about. By hand hypothesis searches anew each time; the
+# shared check repeats one search, so that a failure there tells of a change.
+settings.register_profile("kit", deadline=None, print_blob=True, derandomize=bool(os.environ.get("CI")))
 settings.load_profile("kit")
 
 
@@ -27,9 +28,3 @@ def out_folder() -> Path:
     folder = ROOT / "out" / "test-artefacts"
     folder.mkdir(parents=True, exist_ok=True)
     return folder
-
-
-# By hand hypothesis searches anew each time; the shared check repeats the same search, so that it tells of a change.
-settings.register_profile("shared", derandomize=True)
-if os.environ.get("CI"):
-    settings.load_profile("shared")
