@@ -11,15 +11,18 @@ from typing import Any
 
 from kit.errors import KitError, near
 from kit.geometry import Line, Path, Point
+from kit.lesson.corner_verbs import CornerVerbs
 from kit.lesson.corners import in_order, meeting
+from kit.lesson.face_verbs import FaceVerbs
+from kit.lesson.mark_verbs import MarkVerbs
 from kit.lesson.pattern import Spot
 from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
 from kit.lesson.verbs import MoveVerbs
-from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
-from kit.units import Length, length, show
+from kit.piece.piece import CutPlan, Edge, Grain, Piece
+from kit.units import Length, length
 
 
-class BenchPiece(MoveVerbs):
+class BenchPiece(MoveVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
 
     _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})
@@ -291,99 +294,6 @@ class BenchPiece(MoveVerbs):
         below = min((p for p in hits if (p - centre).dot(direction) < 0), key=centre.distance, default=centre)
         grain = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88))
         self._state = replace(self._state, grain=grain)
-
-    def notch(self, edge: str, at: object, *, double: bool = False, name: str = "") -> None:
-        """A notch this far along an edge: single, or double for the back (common practice, no source)."""
-        path = self._edges[self._edge_name(edge)].path
-        size = distance(at, f"{self._where}, notch on {edge}")
-        if size > path.length + 1e-6:
-            raise KitError(
-                f"a notch at {show(size)} lies past the end of the {edge.replace('_', ' ')}, "
-                f"which is {show(path.length)} long.",
-                where=self._where,
-                do="Put it nearer.",
-            )
-        notch = Notch(edge, min(float(size), path.length), "double" if double else "single", name)
-        self._state = replace(self._state, notches=(*self._state.notches, notch))
-
-    def leave_open(self, name: str, edge: str, *, at: object, size: object, said: str = "") -> None:
-        """An opening left in a seam: `size` long, its upper end `at` this far along the edge."""
-        path = self._edges[self._edge_name(edge)].path
-        start = distance(at, f"{self._where}, {name}")
-        long = distance(size, f"{self._where}, {name}")
-        if start + long > path.length + 1e-6:
-            raise KitError(
-                f"the opening from {show(start)} to {show(start + long)} does not fit on the "
-                f"{edge.replace('_', ' ')}, which is {show(path.length)} long.",
-                where=self._where,
-                do="Make the opening shorter or move it up, or lengthen the garment.",
-            )
-        mark = Mark(name, "opening", edge=edge, start=float(start), end=float(start + long), said=said)
-        self._state = replace(self._state, marks=(*self._state.marks, mark))
-        self.note(long, path.at(float(start)), path.at(float(start + long)))
-
-    def mark_line(self, name: str, line: PaperLine, said: str = "") -> None:
-        """A line drawn inside the piece, such as the waistline."""
-        mark = Mark(name, "line", path=line.path, said=said)
-        self._state = replace(self._state, marks=(*self._state.marks, mark))
-
-    def mark_point(self, name: str, point: PaperPoint, said: str = "") -> None:
-        """A point marked inside the piece or at its edge, such as where a tie is set."""
-        mark = Mark(name, "point", point=point.point, said=said)
-        self._state = replace(self._state, marks=(*self._state.marks, mark))
-
-    def face(
-        self, source: BenchPiece, edges: tuple[str, ...], *, depth: object, short: object = 0, ends: tuple[str, str]
-    ) -> None:
-        """Derive a facing from a run of `source`'s edges: the run itself, a parallel `depth` inside it named
-        `outer`, and the two short ends along the neighbouring edges, named by `ends`. At ends that are seams
-        the outer edge is drawn `short` by this much so that the facing pulls taut; an end on the centre fold
-        is kept."""
-        names = [source._edge_name(name) for name in edges]
-        order = list(source._edges)
-        first = order.index(names[0])
-        if [order[(first + i) % len(order)] for i in range(len(names))] != names:
-            raise KitError(
-                f"{', '.join(names)} do not follow one another around {source._where}.",
-                where=self._where,
-                do=f"Name them in order: {', '.join(order)}.",
-            )
-        before, after = order[first - 1], order[(first + len(names)) % len(order)]
-        run = source._edges[names[0]].path
-        for name in names[1:]:
-            run = run.joined(source._edges[name].path)
-        size = distance(depth, f"{self._where}, facing depth")
-        want = distance(short, f"{self._where}, short by")
-        start_line, end_line = source._edges[before].path, source._edges[after].path
-        try:
-            outer = run.parallel(float(size) if source.inside_is_left() else -float(size))
-            outer = outer.to(start_line, end="start").to(end_line, end="end")
-        except KitError as error:
-            raise KitError(
-                f"a facing {show(size)} deep does not fit inside {source._where}: {error.what}",
-                where=self._where,
-                do="Make the facing narrower.",
-            ) from None
-        on_fold = {source._state.cut.fold} - {""}
-        # The start is kept where it lies on a fold or is caught in a hem with the garment's own edge.
-        if ends[1] not in on_fold and want > 0:
-            outer = outer.between(0.0, outer.length - float(want))
-        middle = run.at(run.length / 2)
-        self._edges = {name: Edge(name, source._edges[name].path, said=source._edges[name].said) for name in names}
-        tail = Path.of(Line(run.end, outer.end))
-        head = Path.of(Line(outer.start, run.start))
-        drawn_in = 0.0 if ends[1] in on_fold else float(want)
-        self._edges[ends[1]] = Edge(ends[1], tail, drawn_in=drawn_in)
-        self._edges["outer"] = Edge("outer", outer.reversed())
-        self._edges[ends[0]] = Edge(ends[0], head)
-        self._points, self._guides = {}, {}
-        self._drawn.update(self._edges)
-        self._state = replace(self._state, source=source.piece_name)
-        self.note(size, middle, outer.at(outer.nearest(middle)))
-        if want.name and want > 0:
-            self._spot(
-                want.name, float(want), outer.end, outer.end + outer.tangent_at(outer.length) * float(want), None
-            )
 
     # ---- the end of the step --------------------------------------------------------------------------
 

@@ -16,7 +16,8 @@ from kit.units import System
 @dataclass(frozen=True)
 class LessonInfo:
     """What a lesson says of itself. `edition` and `date` are printed on every piece and page; `start_notes` are what
-    must be known of the block or traced top it starts from."""
+    must be known of the block or traced top it starts from. `nap`: one_way for cloth whose pile or print must run
+    the same way in every piece, print for a pattern to be matched as well."""
 
     title: str
     slug: str
@@ -31,6 +32,7 @@ class LessonInfo:
     level: str = ""
     cautions: tuple[str, ...] = ()
     start_notes: tuple[str, ...] = ()
+    nap: Literal["none", "one_way", "print"] = "none"
 
 
 @dataclass(frozen=True)

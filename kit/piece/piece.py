@@ -14,8 +14,12 @@ from typing import Literal, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
+from kit.piece.corner import Corner, Declared
 from kit.piece.dart import Dart
+from kit.piece.pleat import Pleat
 
+GrainKind = Literal["lengthwise", "crosswise", "bias"]
+MarkKind = Literal["line", "point", "opening", "drill", "buttonhole", "placement"]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
 
@@ -51,10 +55,13 @@ class Notch:
 
 @dataclass(frozen=True)
 class Mark:
-    """A line or point drawn inside a piece or across an edge: waistline, opening ends, tie place."""
+    """What is drawn inside a piece or across an edge: a line (waistline), a point (tie place), an opening left in an
+    edge from `start` to `end`, a drill mark (a point pricked through), a buttonhole (`path` is its slit), a placement
+    (`path` is where another piece, such as a pocket, is laid). A point or drill mark may have its place on `edge` at
+    `start`."""
 
     name: str
-    kind: Literal["line", "point", "opening"]
+    kind: MarkKind
     path: Path | None = None
     point: Point | None = None
     edge: str = ""
@@ -69,29 +76,35 @@ class Mark:
 
 @dataclass(frozen=True)
 class Grain:
-    """The grainline, parallel to the lengthwise grain, from `start` to `end`."""
+    """The grainline as drawn, from `start` to `end`, laid along the cloth's `kind` of grain. `one_way`: the piece has
+    a top, at `end`, that must not be turned round on cloth with a nap or a print that runs one way."""
 
     start: Point
     end: Point
+    kind: GrainKind = "lengthwise"
+    one_way: bool = False
 
 
 @dataclass(frozen=True)
 class CutPlan:
     """How a piece is cut: `count` layers of `cloth`; `mirrored` for a left and a right one; `fold` names the
-    edge laid on the fold. `interfacing` is how many layers of interfacing the same shape is cut in."""
+    edge laid on the fold. `interfacing` is how many layers of interfacing the same shape is cut in.
+    `right_side_up`: cut single with the right side of cloth and pattern up, because its mirror image would not fit."""
 
     count: int = 1
     mirrored: bool = False
     fold: str = ""
     cloth: Cloth = "main"
     interfacing: int = 0
+    right_side_up: bool = False
 
 
 @dataclass(frozen=True)
 class Piece:
     """A pattern piece: `name` (as in code), `title` (as printed), `number` on the pattern, `edges` in order
     around the outline, `points` named on the paper, `guides` (construction lines such as the waistline).
-    `source` is the piece it was traced from, if any."""
+    `source` is the piece it was traced from, if any. `corners` says how allowances meet (a mitre where nothing is
+    said), `declared` names the corners drawn on purpose."""
 
     name: str
     title: str
@@ -105,6 +118,9 @@ class Piece:
     guides: tuple[tuple[str, Path], ...] = ()
     source: str = ""
     darts: tuple[Dart, ...] = ()
+    pleats: tuple[Pleat, ...] = ()
+    corners: tuple[Corner, ...] = ()
+    declared: tuple[Declared, ...] = ()
 
     @cached_property
     def outline(self) -> Outline:
@@ -144,7 +160,8 @@ class Piece:
 @dataclass(frozen=True)
 class Strip:
     """A strip cut without a paper piece: `length` x `width` as cut, in mm; `count` of `cloth`.
-    `finished_length` and `finished_width` are what it measures when sewn; `fold` says how it is made."""
+    `finished_length` and `finished_width` are what it measures when sewn; `fold` says how it is made. `grain` is what
+    its length runs along; `joins` how many seams piece each strip together."""
 
     name: str
     title: str
@@ -156,6 +173,8 @@ class Strip:
     finished_length: float = 0.0
     finished_width: float = 0.0
     fold: Literal["in_four", "in_two"] = "in_four"
+    grain: GrainKind = "lengthwise"
+    joins: int = 0
 
 
 Named = TypeVar("Named", Piece, Strip)
