@@ -8,6 +8,7 @@ import sys
 from collections.abc import Sequence
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
+from typing import Any
 
 from kit.errors import KitError
 
@@ -46,6 +47,8 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument("--timings", action="store_true", help="say how long each stage took")
     build.set_defaults(run=_build)
 
+    _pages_parser(commands)
+
     new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
     new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')
     new.set_defaults(run=_new)
@@ -69,6 +72,46 @@ def _parser() -> argparse.ArgumentParser:
     )
     bodies.set_defaults(run=_bodies)
     return parser
+
+
+def _pages_parser(commands: Any) -> None:
+    pages = commands.add_parser(
+        "pages",
+        help="print the pattern your way: paper, joining, printer, scale",
+        description=f"Write pattern pages for the papers and the printer you have. {_CODE}",
+    )
+    pages.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    pages.add_argument(
+        "--paper",
+        action="append",
+        default=[],
+        metavar="PAPER",
+        help="a4, letter, a4-or-letter, a3, tabloid, a0, roll-36in, roll-914mm, or a size such as 300x500mm or "
+        "13x19in; may be given several times (a4 and letter when left out)",
+    )
+    pages.add_argument(
+        "--orientation",
+        choices=("auto", "upright", "sideways"),
+        default="auto",
+        help="how the paper is held (the way that takes fewest pages when left out)",
+    )
+    pages.add_argument(
+        "--joining",
+        choices=("overlap", "butt"),
+        default="overlap",
+        help="trim two sides and glue on the next page, or trim all sides and tape edge to edge",
+    )
+    pages.add_argument(
+        "--margin", metavar="MM", help="what the printer leaves blank: 8mm, or 6mm,15mm for sides and top and bottom"
+    )
+    pages.add_argument(
+        "--printer-scale", metavar="PERCENT", help="what the gauge says: 97%%, or 97%%,98.5%% for across and down"
+    )
+    pages.add_argument("--scale", metavar="SCALE", help="1, 1/2 or 1/4: for drafting practice in class")
+    pages.add_argument("--whole", action="store_true", help="draw pieces cut on the fold whole")
+    _choices(pages)
+    pages.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
+    pages.set_defaults(run=_pages)
 
 
 def _choices(command: argparse.ArgumentParser) -> None:
@@ -108,6 +151,43 @@ def _build(options: argparse.Namespace) -> int:
         print("Proof failed: the booklet says so on its cover. Do not cut from these pages.")
     for path in built.paths.values():
         print(path)
+    return 0
+
+
+def _pages(options: argparse.Namespace) -> int:
+    from kit.atomic import write_atomically
+    from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.paper.printing import print_files
+    from kit.paper.request import PageRequest, read_class_scale, read_margins, read_papers, read_printer_scale
+    from kit.proof import failed, prove
+
+    request = PageRequest(
+        papers=read_papers(options.paper),
+        orientation=options.orientation,
+        joining=options.joining,
+        margins=read_margins(options.margin) if options.margin else None,
+        printer_scale=read_printer_scale(options.printer_scale) if options.printer_scale else (1.0, 1.0),
+        class_scale=read_class_scale(options.scale) if options.scale else 1.0,
+        whole=options.whole,
+    )
+    out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
+    print("This runs the notebook's code.", flush=True)
+    ran = run_notebook(
+        read_notebook(options.notebook),
+        options.notebook.resolve().parent,
+        name=options.notebook.name,
+        size=options.size,
+        units=options.units,
+        timeout=options.timeout,
+    )
+    pattern = ran.handover.pattern
+    made = print_files(pattern, request, progress=lambda line: print(line, flush=True))
+    findings = prove(pattern)
+    _print_findings(findings)
+    if failed(findings):
+        print("Proof failed. Do not cut from these pages.")
+    for name, data in made.items():
+        print(write_atomically(out / name, data))
     return 0
 
 

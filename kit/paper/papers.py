@@ -1,48 +1,70 @@
 """Paper as it comes out of a printer.
 
-A4, A3 and A0 are the trimmed sizes of ISO 216; US Letter is 8.5 x 11 in (ANSI/ASME Y14.1 size A) with the
-inch of exactly 25.4 mm (international yard and pound agreement, 1959). All lengths are millimetres.
+A4, A3 and A0 are the trimmed sizes of ISO 216. US Letter is 8.5 x 11 in and Tabloid 11 x 17 in (ANSI/ASME Y14.1
+sizes A and B), with the inch of exactly 25.4 mm (international yard and pound agreement, 1959). Rolls of 36 in and
+914 mm are what copy shops load (common practice, no source). All lengths are millimetres.
 """
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from kit.errors import KitError, near
+
+INCH = 25.4
+LONGEST = 5080.0
+"""The longest page a PDF can state without a unit of its own: 14400 points, 200 in (ISO 32000-1, annex C)."""
+
+Kind = Literal["page", "sheet", "roll"]
 
 
 @dataclass(frozen=True)
 class Paper:
-    """A sheet of paper, `width` x `height` mm as held upright. Nothing of the pattern is printed within
-    `margin` of the edge (common practice, no source: home printers leave up to 6 mm blank); `overlap` is how
-    far the next page lies over this one where they are glued."""
+    """A sheet of paper, `width` x `height` mm as held upright.
+
+    Nothing of the pattern is printed within `margin_x` of the sides or `margin_y` of top and bottom (common
+    practice, no source: home printers leave up to 6 mm blank); `overlap` is how far the next page lies over this one
+    where they are glued. `kind`: a "page" for the printer at home, a "sheet" for a copy shop, or a "roll", which is
+    cut to length: its `height` is the longest piece of it. `prints_on` says which papers a page made for several is
+    printed on.
+    """
 
     name: str
     title: str
     width: float
     height: float
-    margin: float = 10.0
+    margin_x: float = 10.0
+    margin_y: float = 10.0
     overlap: float = 10.0
+    kind: Kind = "page"
+    prints_on: str = ""
 
     def __post_init__(self) -> None:
-        if self.margin < 5:
-            raise KitError(
-                f"a page margin of {self.margin:g} mm is less than most printers can print.",
-                where=self.title,
-                do="Give at least 5 mm.",
-            )
+        for margin in (self.margin_x, self.margin_y):
+            if margin < 5 - 1e-9:
+                raise KitError(
+                    f"a page margin of {margin:g} mm is less than most printers can print.",
+                    where=self.title,
+                    do="Give at least 5 mm.",
+                )
         if self.overlap < 0 or min(self.step) < 50:
             raise KitError(
-                f"with a margin of {self.margin:g} mm and an overlap of {self.overlap:g} mm too little of the page "
-                "is left for the pattern.",
+                f"with a margin of {max(self.margin_x, self.margin_y):g} mm and an overlap of {self.overlap:g} mm too "
+                "little of the page is left for the pattern.",
                 where=self.title,
                 do="Give a smaller margin or overlap.",
             )
 
     @property
+    def margin(self) -> float:
+        return self.margin_x
+
+    @property
     def turned(self) -> Paper:
-        """The same paper on its side."""
-        return replace(self, width=self.height, height=self.width)
+        """The same paper on its side; the margins stay with the edges of the paper."""
+        return replace(self, width=self.height, height=self.width, margin_x=self.margin_y, margin_y=self.margin_x)
 
     @property
     def landscape(self) -> bool:
@@ -51,7 +73,7 @@ class Paper:
     @property
     def area(self) -> tuple[float, float]:
         """Width and height of the printed area, overlap included."""
-        return self.width - 2 * self.margin, self.height - 2 * self.margin
+        return self.width - 2 * self.margin_x, self.height - 2 * self.margin_y
 
     @property
     def step(self) -> tuple[float, float]:
@@ -59,18 +81,92 @@ class Paper:
         width, height = self.area
         return width - self.overlap, height - self.overlap
 
+    def with_margins(self, across: float, down: float) -> Paper:
+        """The same paper with `across` mm left blank at the sides and `down` mm at top and bottom."""
+        return replace(self, margin_x=across, margin_y=down)
+
+    def scaled(self, across: float, down: float) -> Paper:
+        """What this paper holds of a drawing that a printer makes `across` and `down` times as large as asked:
+        every length in millimetres as they come out of the printer."""
+        return replace(
+            self,
+            width=self.width * across,
+            height=self.height * down,
+            margin_x=max(5.0, self.margin_x * across),
+            margin_y=max(5.0, self.margin_y * down),
+        )
+
 
 A4 = Paper("a4", "A4", 210.0, 297.0)
 A3 = Paper("a3", "A3", 297.0, 420.0)
-A0 = Paper("a0", "A0", 841.0, 1189.0)
-LETTER = Paper("letter", "US Letter", 8.5 * 25.4, 11 * 25.4)
+A0 = Paper("a0", "A0", 841.0, 1189.0, kind="sheet")
+LETTER = Paper("letter", "US Letter", 8.5 * INCH, 11 * INCH)
+TABLOID = Paper("tabloid", "Tabloid", 11 * INCH, 17 * INCH)
+COMMON = Paper(
+    "a4-or-letter", "A4 or US Letter", A4.width, LETTER.height, prints_on="either A4 or US Letter, in the middle of it"
+)
+ROLL_36 = Paper("roll-36in", "36 in roll", 36 * INCH, LONGEST, kind="roll")
+ROLL_914 = Paper("roll-914mm", "914 mm roll", 914.0, LONGEST, kind="roll")
 
-PAPERS: dict[str, Paper] = {each.name: each for each in (A4, LETTER, A3, A0)}
+PAPERS: dict[str, Paper] = {each.name: each for each in (A4, LETTER, COMMON, A3, TABLOID, A0, ROLL_36, ROLL_914)}
+_SAID = {
+    "usletter": "letter",
+    "a4+letter": "a4-or-letter",
+    "a4/letter": "a4-or-letter",
+    "a4&letter": "a4-or-letter",
+    "common": "a4-or-letter",
+    "11x17in": "tabloid",
+    "36in": "roll-36in",
+    "36inroll": "roll-36in",
+    "roll36in": "roll-36in",
+    "914mm": "roll-914mm",
+    "914mmroll": "roll-914mm",
+    "roll914mm": "roll-914mm",
+}
+_SIZE = re.compile(r"^(\d+(?:[.,]\d+)?)(mm|cm|in)?[x\N{MULTIPLICATION SIGN}*](\d+(?:[.,]\d+)?)(mm|cm|in)?$")
+_UNITS = {"mm": 1.0, "cm": 10.0, "in": INCH}
+_LEAST = (120.0, 170.0)  # holds a test square, a gauge and what must be read before printing
+_SHEET = 450.0
 
 
-def paper(name: str) -> Paper:
-    """The paper of that name ("a4", "letter", ...); `KitError` with the nearest name otherwise."""
-    found = PAPERS.get(name.strip().lower().replace("us ", ""))
-    if found is None:
-        raise KitError(f"there is no paper '{name}'.", do=near(name.lower(), PAPERS))
-    return found
+def paper(text: str) -> Paper:
+    """The paper of that name ("a4", "letter", "a4-or-letter", "roll-36in", ...) or of a size written plainly
+    ("300x500mm", "13x19in", "30x50cm"). Raises `KitError` with the nearest name for an unknown one, and for a size
+    without a unit, too small for the first page, or longer than a PDF page can be."""
+    said = text.strip().lower()
+    said = _SAID.get(said.replace(" ", ""), said)
+    found = PAPERS.get(said)
+    if found is not None:
+        return found
+    size = _SIZE.match(said.replace(" ", "").replace('"', "in"))
+    if size is None:
+        raise KitError(
+            f"there is no paper '{text}'.",
+            do=f"{near(said, PAPERS)} A size of your own is written like 300x500mm or 13x19in.",
+        )
+    return _custom(text, size)
+
+
+def _custom(text: str, size: re.Match[str]) -> Paper:
+    first, first_unit, second, second_unit = size.groups()
+    unit = second_unit or first_unit
+    if not unit or (first_unit or unit) != unit:
+        fault = "does not say its unit" if not unit else "mixes two units"
+        raise KitError(f"the paper size '{text}' {fault}.", do=f"Write {first}x{second}mm, or cm or in.")
+    across, down = (float(value.replace(",", ".")) * _UNITS[unit] for value in (first, second))
+    width, height = sorted((across, down))
+    name = f"{first}x{second}{unit}".replace(",", ".")
+    title = f"{first} x {second} {unit}".replace(",", ".")
+    if width < _LEAST[0] or height < _LEAST[1]:
+        raise KitError(
+            f"a paper of {title} is too small: the first page must hold a test square of 100 mm and a printer gauge.",
+            where="paper",
+            do=f"Choose at least {_LEAST[0]:g} x {_LEAST[1]:g} mm.",
+        )
+    if height > LONGEST:
+        raise KitError(
+            f"a paper of {title} is longer than a page of a PDF can be.",
+            where="paper",
+            do=f"Choose at most {LONGEST / 1000:g} m (200 in).",
+        )
+    return Paper(name, title, width, height, kind="sheet" if width > _SHEET else "page")

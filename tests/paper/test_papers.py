@@ -48,6 +48,6 @@ def test_unknown_paper_names_the_near_one() -> None:
 
 def test_margins_that_leave_nothing_are_refused() -> None:
     with pytest.raises(KitError, match="margin of 80 mm"):
-        Paper("a4", "A4", 210, 297, margin=80)
+        Paper("a4", "A4", 210, 297, 80, 80)
     with pytest.raises(KitError, match="margin of 2 mm"):
-        Paper("a4", "A4", 210, 297, margin=2)
+        Paper("a4", "A4", 210, 297, 2, 2)

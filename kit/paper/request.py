@@ -1,0 +1,119 @@
+"""What somebody asks of the printed pattern: which papers, held and joined how, for which printer, at what scale.
+
+A request is a value; everything in it has been checked when it exists. The texts people type (on the command line)
+are read by the functions below it.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from kit.errors import KitError
+from kit.paper.papers import A4, LETTER, Paper, paper
+from kit.units import length
+
+Orientation = Literal["auto", "upright", "sideways"]
+Joining = Literal["overlap", "butt"]
+
+CLASS_SCALES = {1.0: "full scale", 0.5: "half scale", 0.25: "quarter scale"}
+_FURTHEST = (0.8, 1.25)
+
+
+@dataclass(frozen=True)
+class PageRequest:
+    """How the pattern is to be printed.
+
+    `papers`: one file of pages for each. `orientation`: "auto" holds the paper the way that takes fewest pages.
+    `joining`: "overlap" trims two sides of a page and glues it on the next, "butt" trims all sides and tapes edge to
+    edge. `margins`: mm left blank at the sides and at top and bottom of each paper, None for the paper's own.
+    `printer_scale`: how large the printer prints what should be 1, across and down the page: (0.97, 0.985).
+    `class_scale`: 1, 1/2 or 1/4, for drafting practice. `whole`: pieces cut on the fold are drawn whole.
+    Raises `KitError` for values that cannot be printed.
+    """
+
+    papers: tuple[Paper, ...] = (A4, LETTER)
+    orientation: Orientation = "auto"
+    joining: Joining = "overlap"
+    margins: tuple[float, float] | None = None
+    printer_scale: tuple[float, float] = (1.0, 1.0)
+    class_scale: float = 1.0
+    whole: bool = False
+
+    def __post_init__(self) -> None:
+        if not self.papers:
+            raise KitError("no paper is named.", where="pages", do="Name one, such as --paper a4.")
+        if self.class_scale not in CLASS_SCALES:
+            raise KitError(
+                f"the pages cannot be made at a scale of {self.class_scale:g}.",
+                where="--scale",
+                do="Choose 1, 1/2 or 1/4.",
+            )
+        for share in self.printer_scale:
+            if not (math.isfinite(share) and _FURTHEST[0] <= share <= _FURTHEST[1]):
+                raise KitError(
+                    f"a printer that prints at {share * 100:g} % is too far from true scale to correct.",
+                    where="--printer-scale",
+                    do="Look for a setting such as 'fit to page' and switch it off; then measure the gauge again.",
+                )
+        for each in self.papers:
+            self.held(each)
+
+    @property
+    def full_size(self) -> bool:
+        """False for class scales, whose pages must not be cut from."""
+        return self.class_scale == 1.0
+
+    @property
+    def corrected(self) -> bool:
+        """Whether the pages are drawn larger or smaller to make up for a printer."""
+        return self.printer_scale != (1.0, 1.0)
+
+    def held(self, sheet: Paper) -> Paper:
+        """`sheet` with this request's margins and joining, upright, in mm of paper. Raises `KitError` when too little
+        is left for the pattern."""
+        made = sheet if self.margins is None else sheet.with_margins(*self.margins)
+        return replace(made, overlap=0.0) if self.joining == "butt" else made
+
+
+def read_papers(texts: Sequence[str]) -> tuple[Paper, ...]:
+    """Papers by name or size, each once, in order; A4 and US Letter when nothing is named."""
+    found = {each.name: each for each in map(paper, texts)}
+    return tuple(found.values()) or (A4, LETTER)
+
+
+def read_margins(text: str) -> tuple[float, float]:
+    """ "8mm" for all sides, "6mm,15mm" for the sides and for top and bottom; in mm. Raises `KitError`."""
+    parts = [part for part in text.split(",") if part.strip()]
+    if len(parts) not in (1, 2):
+        raise KitError(
+            f"'{text}' is not a margin.", where="--margin", do="Write 8mm, or 6mm,15mm for sides and top and bottom."
+        )
+    across, down = (float(length(part, "--margin")) for part in (parts[0], parts[-1]))
+    return across, down
+
+
+def read_printer_scale(text: str) -> tuple[float, float]:
+    """ "97%" or "97%,98.5%" (across, down) as shares: (0.97, 0.985). Raises `KitError`."""
+    parts = text.split(",")
+    shares = [re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*%?\s*", part) for part in parts]
+    if len(parts) not in (1, 2) or not all(shares):
+        raise KitError(
+            f"'{text}' does not say how large the printer prints.",
+            where="--printer-scale",
+            do="Read the gauge on the first page and write 97%, or 97%,98.5% for across and down.",
+        )
+    across, down = (float(share[1]) / 100 for share in (shares[0], shares[-1]) if share)
+    return across, down
+
+
+def read_class_scale(text: str) -> float:
+    """ "1", "1/2" or "1/4". Raises `KitError`."""
+    known = {"1": 1.0, "1/1": 1.0, "1/2": 0.5, "1/4": 0.25, "half": 0.5, "quarter": 0.25, "full": 1.0}
+    found = known.get(text.strip().lower())
+    if found is None:
+        raise KitError(f"'{text}' is not a scale for the class.", where="--scale", do="Choose 1, 1/2 or 1/4.")
+    return found
