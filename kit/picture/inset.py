@@ -29,8 +29,8 @@ def panel(section: Section | None, placed: list[Placed], window: Box, whole: Box
 
 
 def _section_items(section: Section, frame: Box) -> list[Item]:
-    xs = [x for _, points in section.plies for x, _ in points]
-    ys = [y for _, points in section.plies for _, y in points]
+    xs = [x for ply in section.plies for x, _ in ply.path]
+    ys = [y for ply in section.plies for _, y in ply.path]
     ys += [y for _, a, b in section.stitches for y in (a, b)]
     x0, x1, y0, y1 = min(xs) - 1.0, max(xs) + 1.0, min(ys) - 1.0, max(ys) + 1.0
     scale = min((frame[2] - frame[0]) * 0.9 / (x1 - x0), (frame[3] - frame[1]) * 0.7 / (y1 - y0))
@@ -47,9 +47,10 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
         "interfacing": "ply_interfacing",
         "strip": "ply_strip",
     }
-    for stuff, points in section.plies:
-        curves = polyline([at(x, y) for x, y in points])
-        items.append(Stroke(curves, roles.get(stuff, "ply_main"), thickness=0.72 * scale, name=f"section {stuff}"))
+    for ply in section.plies:
+        curves = polyline([at(x, y) for x, y in ply.path])
+        role = roles.get(ply.stuff, "ply_main")
+        items.append(Stroke(curves, role, thickness=0.72 * scale, name=f"section {ply.stuff}"))
     for x, a, b in section.stitches:
         items.append(Stroke((Line(at(x, a), at(x, b)),), "needle"))
     foot = Point(cx, frame[1] + (frame[3] - frame[1]) * 0.08)

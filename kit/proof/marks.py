@@ -5,7 +5,7 @@ from __future__ import annotations
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.proof.finding import Finding
-from kit.sewing.operations import PlainSeam, Seam
+from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
 from kit.sewing.walk import along, run_length, runs_opposed
 from kit.units import both

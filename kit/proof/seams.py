@@ -9,8 +9,8 @@ from kit.geometry import Point, Vector
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
-from kit.sewing.operations import AttachFacing, Seam
-from kit.sewing.operations.seams import length_gap
+from kit.sewing.operations.facings import AttachFacing
+from kit.sewing.operations.seams import Seam, length_gap
 from kit.sewing.run import Run
 from kit.sewing.walk import neighbours, path_of, runs_opposed
 from kit.units import both

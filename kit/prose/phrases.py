@@ -14,18 +14,33 @@ from kit.resources import templates
 
 @lru_cache(maxsize=8)
 def _table(folder: str, language: str) -> Mapping[str, Any]:
-    path = templates() / folder / f"{language}.toml"
-    if not path.is_file():
-        known = [found.stem for found in path.parent.glob("*.toml")]
+    """The language's file, or all files of its folder put together."""
+    root = templates() / folder
+    files = sorted((root / language).glob("*.toml")) or [root / f"{language}.toml"]
+    if not files[0].is_file():
+        known = {found.stem for found in root.glob("*.toml")} | {found.name for found in root.glob("*/")}
         raise KitError(f"there are no {folder} in the language '{language}'.", do=near(language, known))
-    try:
-        return tomllib.loads(path.read_text(encoding="utf-8"))
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
-        raise KitError(f"it cannot be read: {error}.", where=str(path), do="Mend the file.") from None
+    whole: dict[str, Any] = {}
+    for path in files:
+        try:
+            _merge(whole, tomllib.loads(path.read_text(encoding="utf-8")), str(path))
+        except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+            raise KitError(f"it cannot be read: {error}.", where=str(path), do="Mend the file.") from None
+    return whole
+
+
+def _merge(whole: dict[str, Any], more: Mapping[str, Any], where: str) -> None:
+    for key, value in more.items():
+        if isinstance(value, Mapping):
+            _merge(whole.setdefault(key, {}), value, where)
+        elif key in whole:
+            raise KitError(f"'{key}' is written twice.", where=where, do="Take one out.")
+        else:
+            whole[key] = value
 
 
 def sentence_table(language: str = "en") -> Mapping[str, Any]:
-    """Everything in templates/sentences/LANGUAGE.toml."""
+    """Everything in templates/sentences/LANGUAGE/, a file for each family of operations."""
     return _table("sentences", language)
 
 
@@ -40,10 +55,10 @@ def template(key: str, language: str = "en") -> str:
     path = key.split(".") if "." in key else ["common", key]
     for part in path:
         if not isinstance(here, Mapping) or part not in here:
-            raise KitError(f"there is no sentence '{key}'.", where=f"templates/sentences/{language}.toml")
+            raise KitError(f"there is no sentence '{key}'.", where=f"templates/sentences/{language}")
         here = here[part]
     if not isinstance(here, str):
-        raise KitError(f"'{key}' is a family of sentences, not one.", where=f"templates/sentences/{language}.toml")
+        raise KitError(f"'{key}' is a family of sentences, not one.", where=f"templates/sentences/{language}")
     return here
 
 
@@ -51,7 +66,7 @@ def word(key: str, language: str = "en") -> str:
     """A small word by its key; `KitError` when there is none."""
     words = sentence_table(language)["words"]
     if key not in words:
-        raise KitError(f"there is no word '{key}'.", where=f"templates/sentences/{language}.toml")
+        raise KitError(f"there is no word '{key}'.", where=f"templates/sentences/{language}")
     return str(words[key])
 
 

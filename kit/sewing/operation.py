@@ -62,6 +62,27 @@ class Uses:
     interfacing: tuple[str, ...] = ()
 
 
+Fact = tuple[str, ...]
+"""Something true of the garment in work, such as ("dart", "front", "left", "waist_dart") once it is sewn."""
+
+
+@dataclass(frozen=True)
+class Effect:
+    """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
+    are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
+    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces."""
+
+    made: tuple[str, ...] = ()
+    attached: Mapping[str, int] = field(default_factory=dict)
+    faced: tuple[Run, ...] = ()
+    unpressed: tuple[Run, ...] = ()
+    pressed: tuple[Run, ...] = ()
+    facts: tuple[Fact, ...] = ()
+    undone: tuple[Fact, ...] = ()
+    inside_out: tuple[str, ...] = ()
+    right_side_out: tuple[str, ...] = ()
+
+
 @dataclass(frozen=True)
 class Trouble:
     """A plain refusal: what is wrong, where, what to do. `amount` in mm where one applies."""
@@ -78,8 +99,8 @@ class Trouble:
 @dataclass(frozen=True, kw_only=True)
 class Operation:
     """Base of all operations. `kind` is the key by which sentences and pictures know it; `seam_class` its
-    ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where sure; `cautions`, `tools`
-    and `notions` are keys of templates/words."""
+        ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where sure; `cautions`, `tools`
+    and `notions` are keys of templates/words; `crosses`: a seam that runs into it must have been pressed."""
 
     kind: ClassVar[str] = ""
     seam_class: ClassVar[str] = ""
@@ -87,6 +108,7 @@ class Operation:
     cautions: ClassVar[tuple[str, ...]] = ("needle",)
     tools: ClassVar[tuple[str, ...]] = ("machine", "pins")
     notions: ClassVar[tuple[str, ...]] = ("thread",)
+    crosses: ClassVar[bool] = False
 
     def runs(self) -> tuple[Run, ...]:
         """Every run the operation touches."""
@@ -108,6 +130,20 @@ class Operation:
     @property
     def uses(self) -> Uses:
         return Uses(pieces=tuple(dict.fromkeys(run.piece for run in self.runs())))
+
+    def effect(self, pattern: Cut) -> Effect:
+        """What else it changes of the garment in work."""
+        return Effect()
+
+    def minutes(self, pattern: Cut) -> float:
+        """Rough time it takes a learner, in minutes, all its halves together (common practice, no source): a start
+        for setting up, and so much for each metre sewn."""
+        metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
+        return 4.0 + 6.0 * metres
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """Why it is done so, for teaching: printed on demand."""
+        return ()
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         """What to do, in order."""

@@ -6,6 +6,7 @@ An operation describes its scene; `kit.picture` draws it from the real pieces.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Literal
 
 from kit.sewing.run import Run
@@ -43,12 +44,66 @@ class Row:
 
 
 @dataclass(frozen=True)
-class Section:
-    """Cross-section in plies from bottom to top. Each ply is a polyline in units of cloth thickness (x along,
-    y up) with its `stuff`; `stitches` are vertical needle lines (x, y from, y to)."""
+class Ply:
+    """One cloth of a cross-section: its `stuff` and its course as a polyline (x along, y up, in units of cloth
+    thickness; level runs lie on the cloth, upright ones are folds). `raw` says whether its first and its last end
+    are cut edges; the other ends go on into the garment. `name` tells plies of one stuff apart ("front")."""
 
-    plies: tuple[tuple[str, tuple[tuple[float, float], ...]], ...]
-    stitches: tuple[tuple[float, float, float], ...]
+    stuff: str
+    path: tuple[tuple[float, float], ...]
+    raw: tuple[bool, bool] = (False, False)
+    name: str = ""
+
+    @property
+    def runs(self) -> tuple[tuple[float, float, float], ...]:
+        """(least x, greatest x, y) of each level run, in order along the ply."""
+        return tuple((min(a, c), max(a, c), b) for (a, b), (c, d) in pairwise(self.path) if abs(b - d) < 1e-9)
+
+    @property
+    def folds(self) -> int:
+        """How often it is folded back on itself."""
+        level = [(c - a) for (a, b), (c, d) in pairwise(self.path) if abs(b - d) < 1e-9]
+        return sum(1 for one, two in pairwise(level) if one * two < 0)
+
+
+@dataclass(frozen=True)
+class Section:
+    """Cross-section: `plies` from bottom to top; `stitches` are needle lines (x, y from, y to)."""
+
+    plies: tuple[Ply, ...]
+    stitches: tuple[tuple[float, float, float], ...] = ()
+
+    def at(self, x: float) -> tuple[str, ...]:
+        """What lies at `x`, from the bottom up: the name, or else the stuff, of each ply met."""
+        found = [(y, ply.name or ply.stuff) for ply in self.plies for low, high, y in ply.runs if low <= x <= high]
+        return tuple(name for _, name in sorted(found))
+
+    @property
+    def raw_edges(self) -> int:
+        """How many cut edges the section shows."""
+        return sum(sum(ply.raw) for ply in self.plies)
+
+    @property
+    def enclosed(self) -> int:
+        """How many of the cut edges have cloth both above and below them."""
+        levels = [run for ply in self.plies for run in ply.runs]
+        count = 0
+        for ply in self.plies:
+            for end, beside, raw in ((ply.path[0], ply.path[1], ply.raw[0]), (ply.path[-1], ply.path[-2], ply.raw[1])):
+                if raw:
+                    x = end[0] + (0.01 if beside[0] > end[0] else -0.01)
+                    over = any(low <= x <= high and y > end[1] for low, high, y in levels)
+                    under = any(low <= x <= high and y < end[1] for low, high, y in levels)
+                    count += over and under
+        return count
+
+    def through(self, stitch: int) -> tuple[str, ...]:
+        """What the row of stitching of that number passes through, from the bottom up."""
+        x, low, high = self.stitches[stitch]
+        met = [
+            (y, ply.name or ply.stuff) for ply in self.plies for a, b, y in ply.runs if a <= x <= b and low < y < high
+        ]
+        return tuple(name for _, name in sorted(met))
 
 
 @dataclass(frozen=True)

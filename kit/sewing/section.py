@@ -1,56 +1,62 @@
 """Cross-sections of seams and hems, in units of cloth thickness: x across the seam, y up.
 
-Drawn in the manner of the seam diagrams in ISO 4916: each ply a line, needle lines upright.
+Drawn in the manner of the seam diagrams in ISO 4916: each ply a line, needle lines upright. What a section claims
+can be asked of it (`Section.at`, `through`, `raw_edges`, `enclosed`), and the tests do.
 """
 
 from __future__ import annotations
 
-from kit.sewing.scene import Section
+from kit.sewing.scene import Ply, Section
 
-Ply = tuple[str, tuple[tuple[float, float], ...]]
+STEP = 1.4
+"""From one level of cloth to the next."""
+_END = (False, True)
+_BOTH = (True, True)
 
 
 def superimposed(lower: str = "main", upper: str = "main") -> Section:
     """Two plies on one another, one row near their edges."""
     return Section(
-        plies=((lower, ((-9.0, 0.0), (4.0, 0.0))), (upper, ((-9.0, 1.4), (4.0, 1.4)))), stitches=((0.0, -0.8, 2.2),)
+        (Ply(lower, ((-9.0, 0.0), (4.0, 0.0)), _END, "lower"), Ply(upper, ((-9.0, 1.4), (4.0, 1.4)), _END, "upper")),
+        ((0.0, -0.8, 2.2),),
     )
 
 
 def pressed_open() -> Section:
     """A plain seam opened out, each allowance lying on its own side."""
-    left: Ply = ("main", ((-10.0, 1.4), (-0.3, 1.4), (-0.3, 0.0), (-5.0, 0.0)))
-    right: Ply = ("main", ((10.0, 1.4), (0.3, 1.4), (0.3, 0.0), (5.0, 0.0)))
-    return Section(plies=(left, right), stitches=())
+    left = Ply("main", ((-10.0, 1.4), (-0.3, 1.4), (-0.3, 0.0), (-5.0, 0.0)), _END, "left")
+    right = Ply("main", ((10.0, 1.4), (0.3, 1.4), (0.3, 0.0), (5.0, 0.0)), _END, "right")
+    return Section((left, right))
 
 
 def french_first() -> Section:
     """The first row of a French seam: near the edge, wrong sides together."""
     return Section(
-        plies=(("main", ((-9.0, 0.0), (2.0, 0.0))), ("main", ((-9.0, 1.4), (2.0, 1.4)))),
-        stitches=((0.0, -0.8, 2.2),),
+        (
+            Ply("main", ((-9.0, 0.0), (2.0, 0.0)), _END, "lower"),
+            Ply("main", ((-9.0, 1.4), (2.0, 1.4)), _END, "upper"),
+        ),
+        ((0.0, -0.8, 2.2),),
     )
 
 
 def french_second() -> Section:
     """A finished French seam: the raw edges lie between the plies, the second row shuts them in."""
-    top: Ply = ("main", ((-8.0, 4.2), (8.0, 4.2), (8.0, 2.8), (4.0, 2.8)))
-    bottom: Ply = ("main", ((-8.0, 0.0), (8.0, 0.0), (8.0, 1.4), (4.0, 1.4)))
-    return Section(plies=(bottom, top), stitches=((7.0, 1.0, 3.2), (1.5, -0.8, 5.0)))
+    top = Ply("main", ((-8.0, 4.2), (8.0, 4.2), (8.0, 2.8), (4.0, 2.8)), _END, "upper")
+    bottom = Ply("main", ((-8.0, 0.0), (8.0, 0.0), (8.0, 1.4), (4.0, 1.4)), _END, "lower")
+    return Section((bottom, top), ((7.0, 1.0, 3.2), (1.5, -0.8, 5.0)))
 
 
 def faced(facing: str = "facing", understitched: bool = False) -> Section:
     """An enclosed seam, turned: both allowances lie between garment and facing."""
-    garment: Ply = ("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)))
-    inside: Ply = (facing, ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)))
-    return Section(plies=(inside, garment), stitches=((-2.0, -0.8, 3.4),) if understitched else ())
+    garment = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "garment")
+    inside = Ply(facing, ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "facing")
+    return Section((inside, garment), ((-2.0, -0.8, 3.4),) if understitched else ())
 
 
 def hem_once() -> Section:
     """Turned once and stitched."""
-    return Section(
-        plies=(("main", ((-10.0, 0.0), (4.0, 0.0), (4.0, 1.4), (-4.0, 1.4))),), stitches=((-3.0, -0.8, 2.2),)
-    )
+    return Section((Ply("main", ((-10.0, 0.0), (4.0, 0.0), (4.0, 1.4), (-4.0, 1.4)), _END),), ((-3.0, -0.8, 2.2),))
 
 
 def hem_twice(first: float, second: float) -> Section:
@@ -58,26 +64,28 @@ def hem_twice(first: float, second: float) -> Section:
     deep = 7.0
     inner = max(1.5, min(deep, deep * first / second)) if second > 0 else deep
     ply = ((-10.0, 0.0), (4.0, 0.0), (4.0, 2.8), (4.0 - deep, 2.8), (4.0 - deep, 1.4), (4.0 - deep + inner, 1.4))
-    return Section(plies=(("main", ply),), stitches=((4.0 - deep + 0.8, -0.8, 3.6),))
+    return Section((Ply("main", ply, _END),), ((4.0 - deep + 0.8, -0.8, 3.6),))
 
 
 def folded_in_four() -> Section:
     """A strip whose long edges meet in the middle and are shut in by folding it again."""
     ply = ((3.5, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0), (4.0, 4.2), (-4.0, 4.2), (-4.0, 2.8), (3.5, 2.8))
-    return Section(plies=(("strip", ply),), stitches=((-3.2, -0.8, 5.0), (3.2, -0.8, 5.0)))
+    return Section((Ply("strip", ply, _BOTH),), ((-3.2, -0.8, 5.0), (3.2, -0.8, 5.0)))
 
 
 def turned_tube() -> Section:
     """A strip seamed along one side and turned right side out: the allowances lie inside."""
     ply = ((0.5, 1.4), (4.0, 1.4), (4.0, 0.0), (-4.0, 0.0), (-4.0, 4.2), (4.0, 4.2), (4.0, 2.8), (0.5, 2.8))
-    return Section(plies=(("strip", ply),), stitches=((3.2, 1.0, 3.2),))
+    return Section((Ply("strip", ply, _BOTH),), ((3.2, 1.0, 3.2),))
 
 
 def fused() -> Section:
     """Interfacing fused to the wrong side."""
-    return Section(plies=(("main", ((-8.0, 0.0), (8.0, 0.0))), ("interfacing", ((-8.0, 1.2), (8.0, 1.2)))), stitches=())
+    return Section(
+        (Ply("main", ((-8.0, 0.0), (8.0, 0.0)), _BOTH), Ply("interfacing", ((-8.0, 1.2), (8.0, 1.2)), _BOTH))
+    )
 
 
 def one_ply(stuff: str = "main") -> Section:
     """A single ply with a row near its edge."""
-    return Section(plies=((stuff, ((-9.0, 0.0), (4.0, 0.0))),), stitches=((1.5, -0.8, 0.8),))
+    return Section((Ply(stuff, ((-9.0, 0.0), (4.0, 0.0)), _END),), ((1.5, -0.8, 0.8),))

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from kit.errors import KitError
 from kit.piece.piece import Piece, Side
-from kit.sewing.operation import Closing, Cut, How, Operation, Trouble
+from kit.sewing.operation import Closing, Cut, Fact, How, Operation, Trouble
 from kit.sewing.run import Run
 from kit.sewing.walk import Span, neighbours, sides_of, spans
 from kit.units import both
@@ -44,7 +44,8 @@ class Refusal(NamedTuple):
 @dataclass(frozen=True)
 class State:
     """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
-    how many of each are `attached`; `handled` pieces; `finished` stretches overcast but not closed."""
+    how many of each are `attached`; `handled` pieces; `faced` edges; `unpressed` edges whose seam waits for the
+    iron; `facts` that hold (see `operation.Fact`); `inside_out` pieces that lie wrong side out."""
 
     closed: tuple[Done, ...] = ()
     seams: frozenset[frozenset[EdgeKey]] = frozenset()
@@ -53,6 +54,9 @@ class State:
     attached: tuple[tuple[str, int], ...] = ()
     handled: frozenset[str] = frozenset()
     faced: frozenset[EdgeKey] = frozenset()
+    unpressed: frozenset[EdgeKey] = frozenset()
+    facts: frozenset[Fact] = frozenset()
+    inside_out: frozenset[str] = frozenset()
 
     def on(self, key: EdgeKey) -> tuple[Done, ...]:
         """What closed stretches lie on one edge of one half."""
@@ -123,26 +127,49 @@ class State:
         """The garment once `operation` is done."""
         uses = operation.uses
         seams = set(self.seams)
-        faced = set(self.faced)
         for a, b in operation.joins:
-            pairs = _pairs(pattern, a, b)
-            seams.update(pairs)
-            if operation.kind == "attach_facing":
-                faced.update(key for pair in pairs for key in pair)
-        made = self.made + ((next(iter(uses.strips)),) if operation.kind in ("fold_strip", "turn_strip") else ())
-        attached = self.attached
-        if operation.kind in ("attach_strip", "belt_loop"):
-            attached += tuple(uses.strips.items())
+            seams.update(_pairs(pattern, a, b))
+        effect = operation.effect(pattern)
         return replace(
             self,
             closed=self.closed + tuple(Done(c.span, c.how, step) for c in operation.closes(pattern)),
             seams=frozenset(seams),
             fused=self.fused + tuple(uses.interfacing),
-            made=made,
-            attached=attached,
+            made=self.made + effect.made,
+            attached=self.attached + tuple(effect.attached.items()),
             handled=self.handled | set(uses.pieces),
-            faced=frozenset(faced),
+            faced=self.faced | edge_keys(pattern, effect.faced),
+            unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed)) - edge_keys(pattern, effect.pressed),
+            facts=(self.facts - set(effect.undone)) | set(effect.facts),
+            inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
         )
+
+
+def edge_keys(pattern: Cut, runs: tuple[Run, ...]) -> frozenset[EdgeKey]:
+    """(piece, side, edge) of every edge the runs mean."""
+    return frozenset((run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges)
+
+
+def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:
+    """Seams that the operation runs into while they still wait for the iron."""
+    if not operation.crosses:
+        return ()
+    found: dict[EdgeKey, Trouble] = {}
+    for run in operation.runs():
+        piece = pattern.piece(run.piece)
+        for name in neighbours(piece, run.edges):
+            for side in sides_of(pattern, run):
+                key = (run.piece, side, name)
+                if key in state.unpressed:
+                    found[key] = Trouble(
+                        "not_pressed",
+                        f"the {side_words(piece, side)}{piece.edge(name).label} is crossed before it is pressed.",
+                        piece.title,
+                        "Press that seam first: make.press(...), or say press=... where it is sewn.",
+                        piece=piece.name,
+                        edge=name,
+                    )
+    return tuple(found.values())
 
 
 def _pairs(pattern: Cut, a: Run, b: Run) -> set[frozenset[EdgeKey]]:
@@ -208,7 +235,11 @@ def sew(pattern: Pattern) -> tuple[State, tuple[Refusal, ...]]:
     for record in pattern.sewing:
         for operation in record.operations:
             try:
-                troubles = operation.check(state, pattern) + twice(state, operation.closes(pattern), pattern)
+                troubles = (
+                    *operation.check(state, pattern),
+                    *crossed(state, operation, pattern),
+                    *twice(state, operation.closes(pattern), pattern),
+                )
                 state = state.after(operation, pattern, record.title)
             except KitError as error:
                 troubles = (Trouble("cannot_be_sewn", error.what, error.where, error.do),)

@@ -15,10 +15,10 @@ from kit.picture.laid import place_all
 from kit.picture.sewing import scene_drawing
 from kit.picture.svg_pen import svg
 from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Section
+from kit.sewing.scene import Layer, Ply, Row, Scene, Section
 from kit.sewing.walk import path_of
 
-SECTION = Section((("main", ((0.0, 0.0), (9.0, 0.0))), ("facing", ((0.0, 1.4), (9.0, 1.4)))), ((4.0, -1.0, 2.0),))
+SECTION = Section((Ply("main", ((0.0, 0.0), (9.0, 0.0))), Ply("facing", ((0.0, 1.4), (9.0, 1.4)))), ((4.0, -1.0, 2.0),))
 
 
 def seam(up: str = "wrong", how: str = "together", edge: str = "overarm", side: str = "right") -> Scene:

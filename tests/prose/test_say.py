@@ -231,11 +231,10 @@ def test_only_the_terms_that_are_used_are_printed():
 
 
 def test_every_caution_tool_and_notion_key_has_words():
-    import kit.sewing.operations as operations
+    from kit.sewing.operations import KINDS
 
     words = tomllib.loads((templates() / "words" / "en.toml").read_text(encoding="utf-8"))
-    for name in operations.__all__:
-        operation = getattr(operations, name)
+    for name, operation in KINDS.items():
         assert set(operation.cautions) <= set(words["cautions"]), name
         assert set(operation.tools) <= set(words["tools"]), name
         assert set(operation.notions) <= set(words["notions"]), name

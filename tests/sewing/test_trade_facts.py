@@ -48,7 +48,7 @@ def test_french_seam_rows_lie_where_the_1921_handbook_puts_them(book_seam):
 def test_french_seam_section_shuts_the_raw_edges_between_the_plies(book_seam):
     section = book_seam[0].scenes(book_seam[1])[1].section
     second_row = min(section.stitches)
-    for _, ply in section.plies:
+    for ply in (each.path for each in section.plies):
         raw_end, crease = ply[-1][0], max(x for x, _ in ply)
         assert second_row[0] < raw_end < crease
         assert second_row[1] < min(y for _, y in ply) and second_row[2] > max(y for _, y in ply)
@@ -95,7 +95,7 @@ def test_a_strip_folded_in_four_finishes_at_a_quarter(wrap):
 
 def test_a_turned_strip_loses_half_and_its_allowance():
     """Common practice, no source."""
-    from kit.sewing.operations import TurnStrip
+    from kit.sewing.operations.strips import TurnStrip
 
     assert TurnStrip(name="sash", allowance=6.0).finished_width(60.0) == 24.0
 

@@ -1,26 +1,20 @@
-"""The sewing operations, a file for each family."""
+"""The sewing operations, a file for each family. A file put here is found by itself: its classes by `KINDS`, the
+words it registers with `@verb` by `make`."""
 
-from kit.sewing.operations.facings import AttachFacing, FaceWithInterfacing, Fuse, Understitch
-from kit.sewing.operations.finishes import EdgeFinish, Staystitch, Topstitch, TryOn
-from kit.sewing.operations.hems import Hem
-from kit.sewing.operations.seams import FrenchSeam, PlainSeam, Seam
-from kit.sewing.operations.strips import AttachStrip, BeltLoop, FoldStrip, TurnStrip
+from __future__ import annotations
 
-__all__ = [
-    "AttachFacing",
-    "AttachStrip",
-    "BeltLoop",
-    "EdgeFinish",
-    "FaceWithInterfacing",
-    "FoldStrip",
-    "FrenchSeam",
-    "Fuse",
-    "Hem",
-    "PlainSeam",
-    "Seam",
-    "Staystitch",
-    "Topstitch",
-    "TryOn",
-    "TurnStrip",
-    "Understitch",
-]
+from importlib import import_module
+from pkgutil import iter_modules
+
+from kit.sewing.operation import Operation
+
+for _module in iter_modules(__path__):
+    import_module(f"{__name__}.{_module.name}")
+
+
+def _below(parent: type[Operation]) -> list[type[Operation]]:
+    return [each for child in parent.__subclasses__() for each in (child, *_below(child))]
+
+
+KINDS: dict[str, type[Operation]] = {each.kind: each for each in _below(Operation) if each.kind}
+"""Every operation by its kind."""

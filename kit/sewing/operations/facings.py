@@ -5,12 +5,28 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.operation import (
+    Closing,
+    Cut,
+    Effect,
+    Operation,
+    Sentence,
+    Trouble,
+    Uses,
+    both_sides,
+    closings,
+    shown,
+    taken,
+)
 from kit.sewing.operations.seams import Seam
-from kit.sewing.run import Run
+from kit.sewing.reading import Reader, Runs, read_size, read_width
+from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
 from kit.sewing.walk import spans
+from kit.units import Length
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -177,6 +193,9 @@ class AttachFacing(Seam):
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         return taken(self.runs(), self.allowance)
 
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(faced=self.runs())
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
             "facing": (self._names()[0], "piece"),
@@ -266,3 +285,45 @@ class Understitch(Operation):
             for run in self.along
             if any((span.piece, span.side, span.edge) not in state.faced for span in spans(pattern, run))
         )
+
+
+@verb
+def fuse(make: Reader, *pieces: PieceHandle) -> Fuse:
+    """Fuse interfacing onto the wrong side of whole pieces."""
+    names = tuple(make.piece(piece, "fuse") for piece in pieces)
+    if not names:
+        raise KitError("fuse has no piece.", do="Name the pieces: make.fuse(front_facing, back_facing).")
+    return Fuse(pieces=names)
+
+
+@verb
+def face_with_interfacing(make: Reader, *outer: Runs, allowance: object, clip: bool = True) -> FaceWithInterfacing:
+    """Finish the outer edges of facings with their own interfacing: seamed, turned, fused."""
+    where = "face with interfacing"
+    return FaceWithInterfacing(
+        outer=make.runs(outer, where), allowance=read_width(allowance, f"{where}, allowance"), clip=clip
+    )
+
+
+@verb
+def attach_facing(
+    make: Reader, facing: Runs, to: Runs, *, allowance: object, clip: bool = True, grade: bool = True, ease: object = 0
+) -> AttachFacing:
+    """Sew facing runs to garment runs right sides together and turn the facing in."""
+    where = "attach facing"
+    a, b = make.pair(facing, to, where)
+    return AttachFacing(
+        a=a,
+        b=b,
+        allowance=read_width(allowance, f"{where}, allowance"),
+        clip=clip,
+        grade=grade,
+        ease=read_size(ease, f"{where}, ease"),
+    )
+
+
+@verb
+def understitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Understitch:
+    """A row on the facing beside its seam."""
+    where = "understitch"
+    return Understitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))

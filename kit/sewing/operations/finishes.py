@@ -5,10 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
+from kit.units import Length
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -198,3 +202,37 @@ class TryOn(Operation):
             piece = pattern.piece(name)
             found.append(Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="right"))
         return (Scene(layers=tuple(found)),) if found else ()
+
+
+@verb
+def edge_finish(make: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> EdgeFinish:
+    """Overcast raw edges. `leave=True`: that is all the edge gets."""
+    where = "edge finish"
+    return EdgeFinish(
+        edges=make.runs(edges, where), stitch=read_word(stitch, FINISHES[:3], "stitch", where), leave=bool(leave)
+    )
+
+
+@verb
+def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: int = 1) -> Topstitch:
+    """Rows on the right side."""
+    where = "topstitch"
+    if isinstance(rows, bool) or not isinstance(rows, int) or not 1 <= rows <= 6:
+        raise KitError(f"{rows!r} rows of topstitching.", where=where, do="Write a whole number from 1 to 6.")
+    return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"), rows=rows)
+
+
+@verb
+def staystitch(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Staystitch:
+    """A row in the allowance that keeps a curve from stretching."""
+    where = "staystitch"
+    return Staystitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))
+
+
+@verb
+def try_on(make: Reader, *places: Place, note: str = "") -> TryOn:
+    """Stop for a fitting and mark what is found."""
+    for place in places:
+        if not isinstance(place, Place):
+            raise KitError(f"{place!r} is not a mark on a piece.", where="try on", do="Name a mark: front.tie_place.")
+    return TryOn(places=places, note=str(note))

@@ -8,8 +8,11 @@ from typing import TYPE_CHECKING, ClassVar
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.seams import unjoined
+from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
+from kit.units import Length
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -26,6 +29,8 @@ class Hem(Operation):
     kind: ClassVar[str] = "hem"
     cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
     tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+
+    crosses: ClassVar[bool] = True
 
     edges: tuple[Run, ...]
     first: float
@@ -110,3 +115,32 @@ class Hem(Operation):
                 )
             )
         return tuple(found)
+
+
+@verb
+def hem(
+    make: Reader, *edges: Runs, first: object, second: object = 0, catching: Runs = (), finish: str = "zigzag"
+) -> Hem:
+    """Turn an edge up: twice when `second` is given, else once with its raw edge finished."""
+    where = "hem"
+    return Hem(
+        edges=make.runs(edges, where),
+        first=read_width(first, f"{where}, first turn", DEEPEST_HEM),
+        second=read_size(second, f"{where}, second turn", DEEPEST_HEM),
+        catching=make.runs((catching,), where, empty=True),
+        finish=read_word(finish, FINISHES, "finish", where),
+    )
+
+
+@verb
+def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching: Runs = ()) -> Hem:
+    """Two equal narrow turns."""
+    where = "narrow hem"
+    width = read_width(turn, f"{where}, turn", 15.0)
+    return Hem(
+        edges=make.runs(edges, where),
+        first=width,
+        second=width,
+        catching=make.runs((catching,), where, empty=True),
+        narrow=True,
+    )

@@ -6,11 +6,15 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.errors import KitError
 from kit.piece.dart import mouths_length
+from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
-from kit.sewing.run import Run
+from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_size, read_width, read_word
+from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, spans
 from kit.units import both
 
@@ -25,6 +29,8 @@ NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common pract
 class Seam(Operation):
     """Two runs (or rows of runs) `a` and `b` joined along their stitch lines. `press` is "open", "one side"
     or the piece pressed towards; `ease` mm by which the longer run is longer on purpose, on each half."""
+
+    crosses: ClassVar[bool] = True
 
     a: tuple[Run, ...]
     b: tuple[Run, ...]
@@ -328,3 +334,53 @@ def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[R
         )
         found.append((x, y, (total(x) - total(y)) / halves))
     return tuple(found)
+
+
+@verb
+def plain_seam(
+    make: Reader,
+    a: Runs,
+    b: Runs,
+    *,
+    allowance: object,
+    press: str = "open",
+    finish: str = "zigzag",
+    opening: Mark | Place | tuple[object, object] | None = None,
+    ease: object = 0,
+) -> PlainSeam:
+    """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`."""
+    where = "plain seam"
+    first, second = make.pair(a, b, where)
+    return PlainSeam(
+        a=first,
+        b=second,
+        allowance=read_width(allowance, f"{where}, allowance"),
+        press=make.press(press, first + second, where),
+        finish=read_word(finish, FINISHES, "finish", where),
+        opening=make.opening(opening, first, second, where),
+        mark=mark_label(opening),
+        ease=read_size(ease, f"{where}, ease"),
+    )
+
+
+@verb
+def french_seam(
+    make: Reader, a: Runs, b: Runs, *, first: object, second: object, press: str = "one side", ease: object = 0
+) -> FrenchSeam:
+    """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together."""
+    where = "French seam"
+    one, other = make.pair(a, b, where)
+    if press == "open":
+        raise KitError(
+            "a French seam cannot be pressed open: its edges are shut in.",
+            where=where,
+            do='Write press="one side" or the name of one of its pieces.',
+        )
+    return FrenchSeam(
+        a=one,
+        b=other,
+        first=read_width(first, f"{where}, first row"),
+        second=read_width(second, f"{where}, second row"),
+        press=make.press(press, one + other, where),
+        ease=read_size(ease, f"{where}, ease"),
+    )

@@ -5,12 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.operation import Cut, Operation, Sentence, Trouble, Uses, shown
-from kit.sewing.run import Run
+from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
+from kit.sewing.reading import Reader, read_size, read_width, read_word
+from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import both
+from kit.units import Length, both
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -36,6 +39,9 @@ class MakeStrip(Operation):
     @property
     def uses(self) -> Uses:
         return Uses(strips={self.name: 0})
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(made=(self.name,))
 
     def _alike(self, pattern: Cut) -> tuple[Sentence, ...]:
         count = pattern.strip(self.name).count
@@ -159,6 +165,9 @@ class AttachStrip(Operation):
     def uses(self) -> Uses:
         return Uses(pieces=(self.to.piece,), strips={self.name: self.halves})
 
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(attached={self.name: self.halves})
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
             "strip": (self.name, "strip"),
@@ -255,6 +264,9 @@ class BeltLoop(Operation):
     def uses(self) -> Uses:
         return Uses(pieces=(self.seam.piece,), strips={self.name: self.halves})
 
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(attached={self.name: self.halves})
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
             "strip": (self.name, "strip"),
@@ -302,3 +314,86 @@ class BeltLoop(Operation):
                 )
             )
         return tuple(found)
+
+
+@verb
+def fold_strip(
+    make: Reader, strip: StripHandle, *, edgestitch: object = Length(2.0), ends: object = Length(10.0)
+) -> FoldStrip:
+    """Make a strip folded in four and edgestitched."""
+    where = "fold strip"
+    name = make.strip(strip, where)
+    if make.cut.strip(name).fold != "in_four":
+        raise KitError(
+            "it is cut to be folded in two, not in four.",
+            where=make.cut.strip(name).title,
+            do="Write make.turn_strip(...) for it, or cut it to be folded in four.",
+        )
+    return FoldStrip(
+        name=name,
+        edgestitch=read_width(edgestitch, f"{where}, edgestitch"),
+        ends=read_size(ends, f"{where}, ends"),
+    )
+
+
+@verb
+def turn_strip(make: Reader, strip: StripHandle, *, allowance: object, ends: object = 0) -> TurnStrip:
+    """Make a strip seamed right sides together and turned."""
+    where = "turn strip"
+    name = make.strip(strip, where)
+    width = read_width(allowance, f"{where}, allowance")
+    found = make.cut.strip(name)
+    if found.fold != "in_two":
+        raise KitError(
+            "it is cut to be folded in four, not in two.",
+            where=found.title,
+            do="Write make.fold_strip(...) for it, or cut it to be folded in two.",
+        )
+    if width >= found.width / 2:
+        raise KitError(
+            f"an allowance of {both(width)} leaves nothing of a strip cut {both(found.width)} wide.",
+            where=found.title,
+            do="Cut it wider, or take a narrower allowance.",
+        )
+    return TurnStrip(name=name, allowance=width, ends=read_size(ends, f"{where}, ends"))
+
+
+@verb
+def attach_strip(
+    make: Reader,
+    strip: StripHandle,
+    to: Run | Place,
+    *,
+    at: object = "end",
+    method: str = "stitched_on",
+    lap: object = Length(10.0),
+) -> AttachStrip:
+    """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark."""
+    where = "attach strip"
+    name = make.strip(strip, where)
+    run, place, close = make.spot(to, at, where)
+    return AttachStrip(
+        name=name,
+        to=run,
+        at=place,
+        method=read_word(method, ("stitched_on", "caught"), "method", where),
+        lap=read_width(lap, f"{where}, lap"),
+        near=close,
+        mark=to.mark.label if isinstance(to, Place) else "",
+        halves=len(sides_of(make.cut, run)),
+    )
+
+
+@verb
+def belt_loop(make: Reader, strip: StripHandle, seam: Run, *, at: object, ends: object = Length(10.0)) -> BeltLoop:
+    """Stitch a made strip over a seam as a loop, its top end `at` along the seam."""
+    where = "belt loop"
+    name = make.strip(strip, where)
+    run, place, _ = make.spot(seam, at, where)
+    return BeltLoop(
+        name=name,
+        seam=run,
+        at=place,
+        ends=read_size(ends, f"{where}, ends"),
+        halves=len(sides_of(make.cut, run)),
+    )

@@ -1,0 +1,214 @@
+"""Reading what a sewing step writes: runs, pieces, strips, marks, words and widths, with plain refusals.
+
+Arguments are checked here, where the teacher wrote them. Whether the order makes sense is for `kit.sewing.state`
+and `kit.proof`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from kit.errors import KitError, near
+from kit.piece.piece import Mark, Piece, Strip, named
+from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
+from kit.sewing.walk import along, follows, run_length, sides_of
+from kit.units import both, length
+
+Runs = Run | Sequence[Run]
+FINISHES = ("zigzag", "overlock", "pinked", "none")
+WIDEST_ALLOWANCE = 100.0  # mm
+DEEPEST_HEM = 300.0  # mm
+
+
+@dataclass(frozen=True)
+class CutPieces:
+    """The pieces and strips a sewing step may name."""
+
+    pieces: tuple[Piece, ...]
+    strips: tuple[Strip, ...]
+
+    def piece(self, name: str) -> Piece:
+        return named(self.pieces, name, "piece")
+
+    def strip(self, name: str) -> Strip:
+        return named(self.strips, name, "strip")
+
+
+class Reader:
+    """Reads the arguments of an operation; `cut` holds the pieces and strips it may name."""
+
+    def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = ()) -> None:
+        self.cut = CutPieces(tuple(pieces), tuple(strips))
+
+    def runs(self, given: object, where: str, empty: bool = False) -> tuple[Run, ...]:
+        found: list[Run] = []
+
+        def gather(value: object) -> None:
+            if isinstance(value, Run):
+                follows(self.cut, value)
+                found.append(value)
+            elif isinstance(value, list | tuple):
+                for inner in value:
+                    gather(inner)
+            elif isinstance(value, PieceHandle):
+                piece, _ = piece_of(value)
+                names = ", ".join(edge.name for edge in piece.edges)
+                raise KitError(
+                    f"{piece.title} is a whole piece, and an edge is wanted.", where=where, do=f"Its edges are {names}."
+                )
+            elif isinstance(value, Place):
+                raise KitError(f"{value.said} is a mark, and an edge is wanted.", where=where, do="Name an edge.")
+            else:
+                raise KitError(f"{value!r} is not an edge.", where=where, do="Name edges as front.side or back.hem.")
+
+        gather(given)
+        if not found and not empty:
+            raise KitError("no edge is named.", where=where, do="Name at least one, such as front.side.")
+        return tuple(found)
+
+    def pair(self, a: object, b: object, where: str) -> tuple[tuple[Run, ...], tuple[Run, ...]]:
+        first, second = self.runs(a, where), self.runs(b, where)
+        if first == second:
+            if len(first) == 1 and self.cut.piece(first[0].piece).cut.mirrored and first[0].side is None:
+                return (replace(first[0], side="left"),), (replace(second[0], side="right"),)
+            raise KitError(
+                f"{first[0].said} is sewn to itself.",
+                where=where,
+                do="Name the two edges that meet, or front.left and front.right for the halves of a pair.",
+            )
+        for run, others in [(run, second) for run in first] + [(run, first) for run in second]:
+            for other in others:
+                whole = self.cut.piece(run.piece).sides
+                theirs = self.cut.piece(other.piece).sides
+                if run.side and other.side is None and len(theirs) == 2 and len(whole) == 2:
+                    raise KitError(
+                        f"{run.said} is one side only, but {other.said} means both.",
+                        where=where,
+                        do=f"Write {other.piece}.{run.side}.{' + '.join(other.edges)}.",
+                    )
+        return first, second
+
+    def press(self, press: object, runs: tuple[Run, ...], where: str) -> str:
+        pieces = list(dict.fromkeys(run.piece for run in runs))
+        return read_word(press, ("open", "one side", *pieces), "press", where)
+
+    def opening(
+        self, opening: object, a: tuple[Run, ...], b: tuple[Run, ...], where: str
+    ) -> tuple[float, float] | None:
+        if opening is None:
+            return None
+        where = f"{where}, opening"
+        if len(a) != 1 or len(b) != 1:
+            raise KitError(
+                "an opening is left in a seam of one piece to one piece.", where=where, do="Sew the runs one by one."
+            )
+        if isinstance(opening, Mark | Place):
+            mark = opening.mark if isinstance(opening, Place) else opening
+            if not mark.edge:
+                raise KitError(
+                    f"the mark '{mark.label}' lies on no edge.", where=where, do="Mark it on the seam's edge."
+                )
+            ends = sorted(along(self.cut, a[0], mark.edge, float(place)) for place in (mark.start, mark.end))
+        elif isinstance(opening, tuple) and len(opening) == 2:
+            ends = [float(length(place, where)) for place in opening]
+        else:
+            raise KitError(
+                f"{opening!r} is not an opening.", where=where, do="Give a mark, or (start, end) along the first run."
+            )
+        start, end = ends
+        size = run_length(self.cut, a[0])
+        if not -0.5 <= start < end <= size + 0.5:
+            raise KitError(
+                f"an opening from {both(start)} to {both(end)} does not lie on a seam {both(size)} long.",
+                where=f"{where}, {a[0].said}",
+                do="Give the nearer end first and keep both on the seam.",
+            )
+        if (
+            any(len(sides_of(self.cut, run)) == 2 and run.side is None for run in a)
+            and start <= 0.5
+            and end >= size - 0.5
+        ):
+            raise KitError("the opening takes the whole seam.", where=where, do="Leave part of the seam to sew.")
+        return (max(start, 0.0), min(end, size))
+
+    def spot(self, to: object, at: object, where: str) -> tuple[Run, float, str]:
+        if isinstance(to, Place):
+            edge, distance = self.mark_on_edge(to, where)
+            return Run(to.piece, (edge,), to.side), distance, "mark"
+        if not isinstance(to, Run):
+            (run,) = self.runs((to,), where)[:1]
+        else:
+            run = to
+        size = run_length(self.cut, run)
+        if isinstance(at, str) and at in ("start", "end"):
+            return run, 0.0 if at == "start" else size, at
+        if isinstance(at, str) and not any(sign.isdigit() for sign in at):
+            raise KitError(
+                f"'{at}' is not a place on a run.", where=where, do='Write "start", "end" or a length along it.'
+            )
+        place = float(length(at, f"{where}, place"))
+        if not 0 <= place <= size + 0.5:
+            raise KitError(
+                f"{both(place)} along {run.said} is off the edge, which is {both(size)} long.",
+                where=where,
+                do="Measure from the start of the run.",
+            )
+        return run, min(place, size), "along"
+
+    def mark_on_edge(self, place: Place, where: str) -> tuple[str, float]:
+        """(edge, mm along it) of a mark; a point drawn on the piece counts where it lies on an edge."""
+        if place.edge:
+            return place.edge, float(place.start)
+        point = place.mark.point
+        if point is not None:
+            for edge in self.cut.piece(place.piece).edges:
+                if edge.path.distance_to(point) <= 1.0:
+                    return edge.name, float(edge.path.nearest(point))
+        raise KitError(
+            f"the mark '{place.mark.label}' lies on no edge.", where=where, do="Mark it on an edge, or name the edge."
+        )
+
+    def piece(self, given: object, where: str) -> str:
+        if isinstance(given, PieceHandle):
+            return piece_of(given)[0].name
+        raise KitError(f"{given!r} is not a piece.", where=where, do="Name whole pieces, such as front_facing.")
+
+    def strip(self, given: object, where: str) -> str:
+        if isinstance(given, StripHandle):
+            return given.name
+        raise KitError(f"{given!r} is not a strip.", where=where, do="Name a strip, such as tie.")
+
+
+def mark_label(opening: object) -> str:
+    if isinstance(opening, Place):
+        return opening.mark.label
+    return opening.label if isinstance(opening, Mark) else ""
+
+
+def read_word(given: object, known: Sequence[str], name: str, where: str) -> str:
+    if isinstance(given, str) and given in known:
+        return given
+    raise KitError(f"{name} is {given!r}.", where=where, do=near(str(given), known))
+
+
+def read_size(given: object, where: str, most: float = WIDEST_ALLOWANCE) -> float:
+    """A length that may be zero."""
+    value = float(length(given, where))
+    if value < 0:
+        raise KitError(f"{both(value)} is less than nothing.", where=where, do="Write a length of zero or more.")
+    if value > most:
+        raise KitError(
+            f"{both(value)} is more than {both(most)}, wider than this work allows.",
+            where=where,
+            do="Check the unit: mm, cm or inch.",
+        )
+    return value
+
+
+def read_width(given: object, where: str, most: float = WIDEST_ALLOWANCE) -> float:
+    """A length above zero."""
+    value = read_size(given, where, most)
+    if value == 0:
+        raise KitError("it is zero.", where=where, do="Write a width, such as 1 * cm.")
+    return value

@@ -1,0 +1,18 @@
+"""The words a sewing step may write: every operation registers its own beside its class."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any, TypeVar
+
+if TYPE_CHECKING:
+    from kit.sewing.operation import Operation
+
+VERBS: dict[str, Callable[..., Operation]] = {}
+F = TypeVar("F", bound=Callable[..., Any])
+
+
+def verb(function: F) -> F:
+    """Makes `function(make, ...)` a method of `make`: it reads its arguments with `make` and gives the operation."""
+    VERBS[function.__name__] = function
+    return function
