@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
+from kit.geometry import Path
 from kit.sewing.run import Run
 
 Face = Literal["right", "wrong"]
@@ -21,7 +22,8 @@ class Layer:
     `stuff` is facing, interfacing, main or strip. With `on`, this layer is laid so that its `run` lies on
     the run `on` of an earlier layer: `together` turns it over onto that layer, `open` lays it beside the
     seam (opened out), `flat` lays it exactly where its draft coordinates put it. `turn` folds an edge over:
-    (edge name, depth in mm) turned to the viewer."""
+    (edge name, depth in mm) turned to the viewer; `fold` is a straight line across the piece (draft coordinates) along
+    which the part to the right of it, as the line runs, is folded over to the viewer."""
 
     run: Run
     up: Face = "right"
@@ -29,18 +31,23 @@ class Layer:
     on: Run | None = None
     how: Literal["together", "open", "flat"] = "flat"
     turn: tuple[tuple[str, float], ...] = ()
+    fold: Path | None = None
 
 
 @dataclass(frozen=True)
 class Row:
     """A row of stitching on `run`, `inset` mm inside the stitch line (negative: in the allowance).
-    `ink` is new for this operation, old for what stood before. `gap` leaves out (start, end) mm."""
+    `ink` is new for this operation, old for what stood before. `gap` leaves out (start, end) mm. `style` tells a
+    machine row, a zigzag, long basting or gathering stitches and hand stitches apart. With `line`, the row follows that
+    path in draft coordinates of the run's piece instead of the run (a dart's leg, a pocket's edge)."""
 
     run: Run
     inset: float = 0.0
     ink: Ink = "new"
     gap: tuple[float, float] | None = None
     zigzag: bool = False
+    style: Literal["machine", "zigzag", "baste", "gather", "hand"] = "machine"
+    line: Path | None = None
 
 
 @dataclass(frozen=True)
@@ -107,9 +114,21 @@ class Section:
 
 
 @dataclass(frozen=True)
+class Thing:
+    """Something sewn on that is no cut piece: zip, button, buttonhole, elastic, cord, binding. It lies along `line`
+    (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm across."""
+
+    kind: Literal["zip", "button", "buttonhole", "elastic", "cord", "binding"]
+    run: Run
+    line: Path
+    width: float = 10.0
+
+
+@dataclass(frozen=True)
 class Scene:
     """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all),
-    `arrows` pressing or folding directions (from run, "in" or "out"), `caption` a sentence key."""
+    `arrows` pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown,
+    `pins` runs that are pinned, `things` what is sewn on."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -117,3 +136,5 @@ class Scene:
     arrows: tuple[tuple[Run, Literal["in", "out"]], ...] = ()
     section: Section | None = None
     strip: str = ""
+    pins: tuple[Run, ...] = ()
+    things: tuple[Thing, ...] = ()
