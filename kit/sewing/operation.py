@@ -135,6 +135,10 @@ class Operation:
         """What else it changes of the garment in work."""
         return Effect()
 
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        """Facts that must hold once the garment is finished because this was done: what it prepared must be used."""
+        return ()
+
     def minutes(self, pattern: Cut) -> float:
         """Rough time it takes a learner, in minutes, all its halves together (common practice, no source): a start
         for setting up, and so much for each metre sewn."""
