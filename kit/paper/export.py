@@ -9,16 +9,21 @@
     values                          [{name, kind, value, default, least, most, why}]   lengths in mm, shares 0..1
     pieces                          [piece], in pattern order
     strips                          [{name, title, number, length, width, cut_count, cloth, finished_length,
-                                      finished_width, fold}]
+                                      finished_width, fold, grain, joins}]
     finished                        [{name, value}]   measurements of the finished garment
 
-A piece: name, title, number, cut_count, mirrored, fold (edge name or null), cloth, interfacing (layers),
-edges, stitch_line, cut_line (null while an allowance is missing), grain ([start, end] or null), notches, marks,
-points, darts. Places are [x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not
-repeated, within 0.05 mm of the curve. An edge: name, said, length (stitch line), allowance (mm or null), start,
-end. A notch: edge, distance (along the stitch line from the edge's start), kind, name, at. A mark: name, said,
-kind, edge, start, end, line, at. A dart: name, said, edge, start and end of its mouth along the edge, legs (their
-two ends on the edge), point (where the stitching ends), apex, pressed (toward the edge's start or end).
+A piece: name, title, number, cut_count, mirrored, right_side_up, fold (edge name or null), cloth, interfacing
+(layers), edges, stitch_line, cut_line (null while an allowance is missing), grain ([start, end] or null), grain_kind
+and grain_one_way (null without a grainline), notches, marks, points, darts, pleats, corners, declared. Places are
+[x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not repeated, within 0.05 mm
+of the curve. An edge: name, said, length (stitch line), allowance (mm or null), start, end. A notch: edge, distance
+(along the stitch line from the edge's start), kind, name, at. A mark: name, said, kind, edge, start, end, line, at. A
+dart: name, said, edge, start and end of its mouth along the edge, legs (their two ends on the edge), point (where the
+stitching ends), apex, pressed (toward the edge's start or end). A pleat: name, said, kind, edge, start, end, lines,
+sewn, laid. A corner: before, after, rule, turned, folds, size, by_hand (how the allowances of two edges meet);
+declared: before, after, why (a corner drawn on purpose).
+
+`pattern.schema.json` beside this file says the same as a JSON Schema (draft 2020-12); `pattern_schema` reads it.
 """
 
 from __future__ import annotations
@@ -109,6 +114,13 @@ def pattern_json(pattern: Pattern) -> dict[str, Any]:
     }
 
 
+def pattern_schema() -> dict[str, Any]:
+    """The JSON Schema of pattern.json (draft 2020-12)."""
+    text = (FilePath(__file__).parent / "pattern.schema.json").read_text(encoding="utf-8")
+    found: dict[str, Any] = json.loads(text)
+    return found
+
+
 def _piece(piece: Piece) -> dict[str, Any]:
     return {
         "name": piece.name,
@@ -116,6 +128,7 @@ def _piece(piece: Piece) -> dict[str, Any]:
         "number": piece.number,
         "cut_count": piece.cut.count,
         "mirrored": piece.cut.mirrored,
+        "right_side_up": piece.cut.right_side_up,
         "fold": piece.fold or None,
         "cloth": piece.cut.cloth,
         "interfacing": piece.cut.interfacing,
@@ -133,6 +146,8 @@ def _piece(piece: Piece) -> dict[str, Any]:
         "stitch_line": _closed(point for edge in piece.edges for point in edge.path.points(_FINE)),
         "cut_line": _closed(cut_line(piece).points(_FINE)) if has_allowances(piece) else None,
         "grain": [_place(piece.grain.start), _place(piece.grain.end)] if piece.grain else None,
+        "grain_kind": piece.grain.kind if piece.grain else None,
+        "grain_one_way": piece.grain.one_way if piece.grain else None,
         "notches": [
             {
                 "edge": notch.edge,
@@ -159,6 +174,33 @@ def _piece(piece: Piece) -> dict[str, Any]:
             }
             for dart in darts_lying(piece)
         ],
+        "pleats": [
+            {
+                "name": pleat.name,
+                "said": pleat.label,
+                "kind": pleat.kind,
+                "edge": pleat.edge,
+                "start": _round(pleat.start),
+                "end": _round(pleat.end),
+                "lines": [[_place(point) for point in line.points(_FINE)] for line in pleat.lines],
+                "sewn": _round(pleat.sewn),
+                "laid": pleat.laid,
+            }
+            for pleat in piece.pleats
+        ],
+        "corners": [
+            {
+                "before": corner.before,
+                "after": corner.after,
+                "rule": corner.rule,
+                "turned": corner.turned or None,
+                "folds": [_round(fold) for fold in corner.folds],
+                "size": _round(corner.size),
+                "by_hand": corner.by_hand,
+            }
+            for corner in piece.corners
+        ],
+        "declared": [{"before": each.before, "after": each.after, "why": each.why} for each in piece.declared],
     }
 
 
@@ -187,6 +229,8 @@ def _strip(strip: Strip) -> dict[str, Any]:
         "finished_length": _round(strip.finished_length),
         "finished_width": _round(strip.finished_width),
         "fold": strip.fold,
+        "grain": strip.grain,
+        "joins": strip.joins,
     }
 
 

@@ -87,8 +87,18 @@ def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float =
             where=pattern.lesson.title,
             do="Run the drafting steps that make the pieces.",
         )
-    drawn = [_drawn(piece, pattern) for piece in pattern.pieces]
-    inks = [_ink(items, corners) for items, corners in drawn]
+    return lay([(piece, *_drawn(piece, pattern)) for piece in pattern.pieces], papers, gap, limit)
+
+
+def lay(
+    drawn: Sequence[tuple[Piece, tuple[Item, ...], tuple[Point, ...]]],
+    papers: Sequence[Paper] = (A4, LETTER),
+    gap: float = GAP,
+    limit: float = A0.width,
+) -> Sheet:
+    """Lay what is `drawn` (piece, items and the line around them as points, in the piece's own mm) as `sheet` does;
+    the placements keep the order given."""
+    inks = [_ink(items, corners) for _, items, corners in drawn]
     best: tuple[float, float, float] | None = None
     found: tuple[float, float, tuple[Spot, ...]] | None = None
     for spots in _layouts(inks, papers, gap, limit):
@@ -105,7 +115,7 @@ def sheet(pattern: Pattern, papers: Sequence[Paper] = (A4, LETTER), gap: float =
     lift = Motion(dy=height)
     placements = tuple(
         Placement(piece, _turn(spot).then(lift), items, corners)
-        for piece, (items, corners), spot in zip(pattern.pieces, drawn, spots, strict=True)
+        for (piece, items, corners), spot in zip(drawn, spots, strict=True)
     )
     return Sheet(placements, width, height)
 

@@ -70,6 +70,11 @@ def _booklet_scale(piece: Piece) -> float:
 
 def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
     """All items, with text `letters` times its size on paper."""
+    return (*piece_lines(piece, letters), *piece_text(piece, pattern, letters))
+
+
+def piece_lines(piece: Piece, letters: float = 1.0) -> tuple[Item, ...]:
+    """What is drawn of a piece without its block of text; the names of marks are `letters` times their size."""
     items: list[Item] = []
     whole = has_allowances(piece)
     if whole:
@@ -92,7 +97,6 @@ def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
         items.append(Stroke((Line(piece.grain.start, piece.grain.end),), "grain", arrow="both", name="grainline"))
     if piece.fold:
         items.extend(_fold_sign(piece, letters))
-    items.extend(_text(piece, pattern, letters))
     return tuple(items)
 
 
@@ -213,7 +217,8 @@ def _mark(piece: Piece, mark: Mark, letters: float) -> Iterable[Item]:
 # ---- the text block ---------------------------------------------------------------------------------------
 
 
-def _text(piece: Piece, pattern: Pattern, letters: float) -> Iterable[Label]:
+def piece_text(piece: Piece, pattern: Pattern, letters: float = 1.0) -> Iterable[Label]:
+    """The block of text of a piece: number, title, lesson, size, how it is cut, edition."""
     lesson = pattern.lesson
     head = f"{piece.number}  {piece.title}" if piece.number else piece.title
     how, _, more = cut_text(piece.cut).partition("; ")
