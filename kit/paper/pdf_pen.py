@@ -9,8 +9,8 @@ comes with matplotlib, and is embedded, so that no page depends on the fonts of 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from pathlib import Path as FilePath
 from typing import BinaryIO
@@ -83,6 +83,20 @@ LETTERS: dict[LabelRole, tuple[float, bool, float]] = {
 }
 """Type size (em) in mm, bold, grey, for labels that leave the size to the pen."""
 
+
+@dataclass(frozen=True)
+class Look:
+    """How a drawing is inked: its lines by role, and whether it is light on a `dark` ground."""
+
+    inks: Mapping[StrokeRole, Ink] = field(default_factory=lambda: INKS)
+    dark: bool = False
+
+    def grey(self, value: float) -> float:
+        return 1.0 - value if self.dark else value
+
+
+PLAIN = Look()
+
 _CAP = 0.729  # height of a capital of DejaVu Sans, per em
 _HEAD = 4.0
 
@@ -113,22 +127,23 @@ def new_canvas(target: BinaryIO, width: float, height: float, title: str, langua
     return canvas
 
 
-def draw(canvas: Canvas, drawing: Drawing | Iterable[Item]) -> None:
+def draw(canvas: Canvas, drawing: Drawing | Iterable[Item], look: Look = PLAIN) -> None:
     """Draw the items in order, drawing millimetres measured from the canvas origin."""
     for item in drawing.items if isinstance(drawing, Drawing) else drawing:
         match item:
             case Stroke():
-                _stroke(canvas, item)
+                _stroke(canvas, item, look)
             case Fill():
-                canvas.setFillGray(FILLS[item.role])
+                canvas.setFillGray(look.grey(FILLS[item.role]))
                 canvas.drawPath(_path(canvas, item.curves, closed=True), stroke=0, fill=1)
             case Label():
-                _label(canvas, item)
+                _label(canvas, item, look)
             case Dimension():
-                _dimension(canvas, item)
+                _dimension(canvas, item, look)
             case Dot():
-                canvas.setFillGray(DOTS[item.role])
-                canvas.circle(item.at.x * MM, item.at.y * MM, 0.8 * MM, stroke=0, fill=1)
+                canvas.setFillGray(look.grey(DOTS[item.role]))
+                radius = max(0.8, 2 * look.inks["mark"].width) if look is not PLAIN else 0.8
+                canvas.circle(item.at.x * MM, item.at.y * MM, radius * MM, stroke=0, fill=1)
 
 
 def set_ink(canvas: Canvas, ink: Ink) -> None:
@@ -214,17 +229,18 @@ def _path(canvas: Canvas, curves: Sequence[Curve], closed: bool) -> object:
     return path
 
 
-def _stroke(canvas: Canvas, stroke: Stroke) -> None:
+def _stroke(canvas: Canvas, stroke: Stroke, look: Look) -> None:
     if not stroke.curves:
         return
-    ink = INKS[stroke.role]
+    ink = look.inks[stroke.role]
+    ink = replace(ink, grey=look.grey(ink.grey)) if look.dark else ink
     set_ink(canvas, ink)
     path = _path(canvas, stroke.curves, stroke.closed)
     if stroke.thickness > 2 * ink.width:
         canvas.setLineWidth(stroke.thickness * MM)
         canvas.drawPath(path, stroke=1, fill=0)
         canvas.setLineWidth((stroke.thickness - 2 * ink.width) * MM)
-        canvas.setStrokeGray(0.95)
+        canvas.setStrokeGray(look.grey(0.95))
     canvas.drawPath(path, stroke=1, fill=0)
     if stroke.arrow in ("end", "both"):
         last = stroke.curves[-1]
@@ -244,17 +260,17 @@ def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float = _HEA
     canvas.drawPath(path, stroke=0, fill=1)
 
 
-def _label(canvas: Canvas, label: Label) -> None:
+def _label(canvas: Canvas, label: Label, look: Look) -> None:
     size, bold, grey = LETTERS[label.role]
     size = (label.size or size) * _CAP
     drop = size / 2  # the label is centred on its place, text stands on its baseline
     x = label.at.x + drop * math.sin(label.angle)
     y = label.at.y - drop * math.cos(label.angle)
-    write(canvas, label.text, x, y, size, bold=bold, grey=grey, anchor=label.anchor, angle=label.angle)
+    write(canvas, label.text, x, y, size, bold=bold, grey=look.grey(grey), anchor=label.anchor, angle=label.angle)
 
 
-def _dimension(canvas: Canvas, dimension: Dimension) -> None:
-    ink = INKS["guide"]
+def _dimension(canvas: Canvas, dimension: Dimension, look: Look) -> None:
+    ink = look.inks["guide"]
     a, b = dimension.start, dimension.end
     angle = math.atan2(b.y - a.y, b.x - a.x)
     shift_x, shift_y = -math.sin(angle) * dimension.offset, math.cos(angle) * dimension.offset
