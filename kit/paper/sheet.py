@@ -216,12 +216,12 @@ def _lines(items: Sequence[Item]) -> list[list[tuple[float, float]]]:
 
 
 def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
+    """What the piece takes on the sheet: its paper, all its lines, and text led outside it."""
     area = shapely.make_valid(shapely.Polygon([(point.x, point.y) for point in corners]))
-    lines = _lines(items)
-    return shapely.union(area, shapely.MultiLineString(lines)) if lines else area
+    return shapely.union_all([area, shapely.MultiLineString(_lines(items)), *_texts(items)])
 
 
-def _written(items: Sequence[Item]) -> Any:
+def _texts(items: Sequence[Item]) -> list[Any]:
     texts = []
     for item in items:
         if isinstance(item, Label):
@@ -230,7 +230,11 @@ def _written(items: Sequence[Item]) -> Any:
             box = shapely.box(start, -height / 2, start + width, height / 2)
             turned = affinity.rotate(box, item.angle, origin=(0, 0), use_radians=True)
             texts.append(affinity.translate(turned, item.at.x, item.at.y))
-    return shapely.GeometryCollection([shapely.MultiLineString(_lines(items)), *texts])
+    return texts
+
+
+def _written(items: Sequence[Item]) -> Any:
+    return shapely.GeometryCollection([shapely.MultiLineString(_lines(items)), *_texts(items)])
 
 
 def _layouts(inks: Sequence[Any], papers: Sequence[Paper], gap: float, limit: float) -> Iterator[tuple[Spot, ...]]:

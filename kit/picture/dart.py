@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-import math
+from collections.abc import Iterable
 
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector
-from kit.picture.drawing import Dot, Item, Label, Stroke, StrokeRole
+from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
+from kit.picture.fitted import Note, Place, around
 from kit.picture.lettering import upright
 from kit.picture.place import Scaling
 from kit.piece.allowance import CutLine
@@ -17,9 +18,9 @@ DRILL = 10.0
 """The drill mark lies this far inside the point, where the stitching covers it (common practice, no source)."""
 
 
-def on_paper(piece: Piece, dart: Dart, small: float, cut: CutLine | None) -> list[Item]:
-    """A dart as printed: legs carried to the cut line as notches, fold, drill mark and name. `small` is the
-    lettering's size in mm. Nothing for a dart that does not lie on its edge (the proof says why)."""
+def on_paper(piece: Piece, dart: Dart, cut: CutLine | None) -> list[Item]:
+    """A dart as printed: legs carried to the cut line as notches, fold and drill mark. Nothing for a dart that does
+    not lie on its edge (the proof says why)."""
     try:
         one, two = legs(piece, dart)
         fold = fold_line(piece, dart)
@@ -38,19 +39,29 @@ def on_paper(piece: Piece, dart: Dart, small: float, cut: CutLine | None) -> lis
                 items.append(Stroke((Line(leg.end, min(met, key=leg.end.distance)),), "notch", name=f"{name}.notch"))
     if depth(piece, dart) > 2 * DRILL:
         items.append(Dot(fold.at(DRILL), "mark", f"{name}.drill"))
-    return [*items, _name(dart, one, two, small)]
+    return items
 
 
-def _name(dart: Dart, one: Path, two: Path, small: float) -> Label:
-    """The name beside the leg whose outer side has more room below or inward of it."""
-    leg = one if abs(one.end.x) > abs(two.end.x) or one.end.y < two.end.y else two
-    other = two if leg is one else one
-    along = leg.end_tangent
-    out = Vector(-along.y, along.x)
-    if out.dot(other.end - leg.end) > 0:
-        out = out * -1.0
-    at = leg.at(leg.length * 0.5) + out * (small * 0.9)
-    return Label(dart.label, at, "small", upright(math.atan2(along.y, along.x)), small)
+def dart_note(piece: Piece, dart: Dart) -> Note | None:
+    """The dart's name, beside the leg whose outer side has more room below or inward of it, or beside the other."""
+    try:
+        one, two = legs(piece, dart)
+    except KitError:
+        return None
+    leg, other = (one, two) if abs(one.end.x) > abs(two.end.x) or one.end.y < two.end.y else (two, one)
+
+    def places(wide: float, size: float) -> Iterable[Place]:
+        for line, across in ((leg, other), (other, leg)):
+            along = line.end_tangent
+            out = Vector(-along.y, along.x)
+            if out.dot(across.end - line.end) > 0:
+                out = out * -1.0
+            for far in (0.9, 1.5):
+                for share in (0.5, 0.35, 0.65, 0.2):
+                    yield line.at(line.length * share) + out * (size * far + 1.0), upright(along.angle)
+        yield from around(leg.start, size)(wide, size)
+
+    return Note(dart.label, leg.at(leg.length / 2), places)
 
 
 def in_step(

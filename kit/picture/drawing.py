@@ -15,6 +15,10 @@ StrokeRole = Literal[
     "grain",
     "notch",
     "mark",
+    "symbol",  # small signs drawn whole: drill marks, buttonholes, pleat arrows
+    "placement",  # where another piece is laid on
+    "pleat",  # the lines of a pleat or tuck that meet when it is folded
+    "leader",  # from a text outside the piece to its place
     "guide",  # construction line
     "new",  # what this step adds, accent ink
     "kept",  # what stands from before, thin and grey
@@ -22,6 +26,8 @@ StrokeRole = Literal[
     "edge",  # outline of a cloth layer in a sewing picture
     "hidden",  # outline of a layer that lies underneath
     "row",  # a row of stitching, accent ink
+    "baste",  # long stitches that come out again, or are drawn up
+    "hand",  # hand stitches
     "old_row",  # stitching done in an earlier step
     "press",  # pressing or folding arrow
     "pin",
@@ -31,9 +37,10 @@ StrokeRole = Literal[
     "ply_facing",
     "ply_interfacing",
     "ply_strip",
+    "ply_lining",
     "needle",  # stitches in a cross-section
 ]
-FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip", "frame"]
+FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip", "lining", "frame"]
 LabelRole = Literal["name", "small", "measure", "number", "title", "ghost", "new"]
 
 

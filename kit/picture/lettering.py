@@ -11,6 +11,11 @@ from collections.abc import Iterable
 
 Box = tuple[float, float, float, float]
 
+LEAST = 3.5
+"""The smallest type (em) in mm on printed pieces; its capitals are 2.5 mm high in DejaVu Sans."""
+LINE_HEIGHT = 1.18
+"""The height of a line of text per em."""
+
 _WIDTH = {
     **dict.fromkeys("ijl.,:;'|!", 0.33),
     **dict.fromkeys(" ()/[]-ftI", 0.40),

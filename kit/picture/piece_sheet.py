@@ -1,7 +1,7 @@
 """A pattern piece with all that is written on it, at true size: for pattern pages and for the booklet's cut list.
 
-Text keeps its size in mm of paper and is laid where it fits: on the widest free place inside the piece, beside
-grainline and marks, turned along the piece and made smaller only where it must.
+Lines and signs are drawn first; then text is fitted into what paper they leave free (kit/picture/fitted.py): what
+belongs beside a line, the piece's own text, and last the allowances along the edges.
 """
 
 from __future__ import annotations
@@ -9,25 +9,29 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from itertools import pairwise
+from typing import Any
+
+import shapely
 
 from kit.geometry import Curve, Line, Motion, Path, Point, Vector
-from kit.lesson.pattern import Pattern
-from kit.picture.dart import on_paper
-from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, LabelRole, Stroke
-from kit.picture.lettering import text_width, upright
-from kit.piece.allowance import NOTCH_LENGTH, cut_line, has_allowances, notch_lines
-from kit.piece.dart import darts_lying, intake, mouth
-from kit.piece.piece import CutPlan, Mark, Piece
+from kit.lesson.pattern import LessonInfo, Pattern
+from kit.picture.dart import dart_note, on_paper
+from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
+from kit.picture.fitted import LEAST, SMALL, TEXT, Note, Place, Places, Room, beside
+from kit.picture.lettering import upright
+from kit.picture.markings import mark_items, mark_note, pleat_items, pleat_note
+from kit.piece.allowance import cut_line, has_allowances, notch_lines
+from kit.piece.dart import darts_lying, intake
+from kit.piece.piece import CutPlan, Edge, Grain, Piece
+from kit.piece.pleat import intake as pleat_intake
+from kit.piece.pleat import pleats_lying
 from kit.units import System, show
 
-if TYPE_CHECKING:
-    from shapely.geometry.base import BaseGeometry
-
-_TITLE, _TEXT, _SMALL = 8.0, 5.0, 4.0
-_LEADING = 1.35
-_SCALES = (1.0, 0.8, 0.65, 0.5, 0.4, 0.32)
 _CLOTH = {"main": "main cloth", "interfacing": "interfacing", "lining": "lining"}
+_NAP = {"one_way": "one-way cloth: arrow to the top", "print": "one-way cloth: match the print"}
+_GRAIN = {"crosswise": "crosswise grain", "bias": "bias grain"}
+_EDGE_TEXT = 25.0  # mm of edge that must be there for its allowance to be written
 
 
 def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Drawing:
@@ -48,7 +52,14 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     if piece.darts:
         darts = [f"{dart.label} taking {show(intake(piece, dart), system)}" for dart in darts_lying(piece)]
         alt.append(f"Darts: {', '.join(darts)}.")
-    return Drawing(_items(piece, pattern, _booklet_scale(piece)), alt=" ".join(alt), title=piece.title)
+    if piece.pleats:
+        said = [f"{pleat.label} taking {show(pleat_intake(pleat), system)}" for pleat in pleats_lying(piece)]
+        alt.append(f"Pleats and tucks: {', '.join(said)}.")
+    if piece.grain is not None and piece.grain.kind != "lengthwise":
+        alt.append(f"Laid on the {_GRAIN[piece.grain.kind]}.")
+    if pattern.lesson.nap != "none":
+        alt.append(f"For {_NAP[pattern.lesson.nap]}.")
+    return Drawing(_items(piece, pattern, _booklet_scale(piece), system), alt=" ".join(alt), title=piece.title)
 
 
 def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point | None = None) -> tuple[Item, ...]:
@@ -56,7 +67,7 @@ def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point
 
     Without all allowances declared the stitch line is drawn alone. Raises `KitError` as `cut_line` does.
     """
-    items = _items(piece, pattern, 1.0)
+    items = _items(piece, pattern, 1.0, system)
     if at is None or (at.x == 0 and at.y == 0):
         return items
     return moved(items, Motion.translation(at - Point(0.0, 0.0)))
@@ -65,39 +76,80 @@ def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point
 def _booklet_scale(piece: Piece) -> float:
     """How much larger than on paper the text must be to stay readable when the piece fills a booklet picture."""
     x0, y0, x1, y1 = piece.outline.bounds()
-    return max(x1 - x0, y1 - y0) * 0.021 / _TEXT
+    return max(x1 - x0, y1 - y0) * 0.021 / TEXT
 
 
-def _items(piece: Piece, pattern: Pattern, letters: float) -> tuple[Item, ...]:
+def _items(piece: Piece, pattern: Pattern, letters: float, system: System) -> tuple[Item, ...]:
     """All items, with text `letters` times its size on paper."""
-    return (*piece_lines(piece, letters), *piece_text(piece, pattern, letters))
-
-
-def piece_lines(piece: Piece, letters: float = 1.0) -> tuple[Item, ...]:
-    """What is drawn of a piece without its block of text; the names of marks are `letters` times their size."""
-    items: list[Item] = []
     whole = has_allowances(piece)
+    items = list(_drawn(piece, pattern.lesson, letters, whole))
+    inner = piece.outline.polygon(0.2).buffer(0)
+    area = shapely.Polygon([(p.x, p.y) for p in cut_line(piece).points(0.2)]).buffer(0) if whole else inner
+    room = Room(area, inner, items, letters)
+    for note in _notes(piece, pattern.lesson, letters):
+        items.extend(room.note(note))
+    items.extend(_text(piece, pattern, room))
     if whole:
-        items.extend(_cut(piece))
+        for edge in piece.edges:
+            label = room.inside(_width_note(piece, edge, system, letters)) if _told(piece, edge, letters) else None
+            items.extend([label] if label is not None else [])
+    return tuple(items)
+
+
+def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Iterable[Item]:
+    """Everything but text."""
+    if whole:
+        yield from _cut(piece)
     for edge in piece.edges:
         if edge.name == piece.fold:
             if not whole:
-                items.append(Stroke(edge.path.curves, "fold", name=f"{piece.name}.{edge.name}"))
+                yield Stroke(edge.path.curves, "fold", name=f"{piece.name}.{edge.name}")
         elif not whole or edge.allowance:
-            items.append(Stroke(edge.path.curves, "stitch", name=f"{piece.name}.{edge.name}"))
+            yield Stroke(edge.path.curves, "stitch", name=f"{piece.name}.{edge.name}")
     if whole:
         for notch in notch_lines(piece):
-            items.extend(Stroke((line,), "notch", name=f"{piece.name}.notch") for line in notch.lines)
-    cut = cut_line(piece) if whole and piece.darts else None
+            for line in notch.lines:
+                yield Stroke((line,), "notch", name=f"{piece.name}.notch")
+    cut = cut_line(piece) if whole and (piece.darts or piece.pleats) else None
     for dart in piece.darts:
-        items.extend(on_paper(piece, dart, _SMALL * letters, cut))
+        yield from on_paper(piece, dart, cut)
+    for pleat in piece.pleats:
+        yield from pleat_items(piece, pleat, letters, cut)
     for mark in piece.marks:
-        items.extend(_mark(piece, mark, letters))
+        yield from mark_items(piece, mark, letters)
     if piece.grain is not None:
-        items.append(Stroke((Line(piece.grain.start, piece.grain.end),), "grain", arrow="both", name="grainline"))
+        way = Line(piece.grain.start, piece.grain.end)
+        yield Stroke((way,), "grain", arrow="end" if _one_way(piece.grain, lesson) else "both", name="grainline")
     if piece.fold:
-        items.extend(_fold_sign(piece, letters))
-    return tuple(items)
+        a, p, q, b = _bracket(piece, letters)
+        yield Stroke((Line(a, p), Line(p, q), Line(q, b)), "grain", arrow="both", name="place on fold")
+
+
+def _one_way(grain: Grain, lesson: LessonInfo) -> bool:
+    return grain.one_way or lesson.nap != "none"
+
+
+def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
+    """What must be told beside a line, hardest to place first."""
+    if piece.fold:
+        _, p, q, _ = _bracket(piece, letters)
+        yield Note("place on fold", p.mid(q), beside(Path.line(p, q), (0.5, 0.3, 0.7)), (TEXT, SMALL, LEAST))
+    for mark in piece.marks:
+        note = mark_note(piece, mark, letters)
+        if note is not None:
+            yield note
+    for dart in piece.darts:
+        told = dart_note(piece, dart)
+        if told is not None:
+            yield told
+    for pleat in pleats_lying(piece):
+        yield pleat_note(pleat)
+    grain = piece.grain
+    if grain is not None and (grain.kind != "lengthwise" or _one_way(grain, lesson)):
+        words = [_GRAIN[grain.kind]] if grain.kind != "lengthwise" else []
+        words += ["one way"] if _one_way(grain, lesson) else []
+        line = Path.line(grain.start, grain.end)
+        yield Note(", ".join(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)))
 
 
 def _cut(piece: Piece) -> Iterable[Item]:
@@ -139,6 +191,8 @@ def cut_text(cut: CutPlan) -> str:
         how += " on the fold"
     elif cut.mirrored:
         how += " mirrored"
+    elif cut.right_side_up:
+        how += " single, right side up"
     text = f"{how}, {_CLOTH[cut.cloth]}"
     return f"{text}; interfacing: cut {cut.interfacing}" if cut.interfacing else text
 
@@ -167,156 +221,82 @@ def moved(items: Iterable[Item], motion: Motion) -> tuple[Item, ...]:
     return tuple(out)
 
 
-# ---- signs ------------------------------------------------------------------------------------------------
+# ---- edges ------------------------------------------------------------------------------------------------
 
 
-def _fold_sign(piece: Piece, letters: float) -> Iterable[Item]:
-    """The bracket whose two arrows point at the fold, and its words."""
+def _bracket(piece: Piece, letters: float) -> tuple[Point, Point, Point, Point]:
+    """The corners of the bracket whose two arrows point at the fold."""
     path = piece.edge(piece.fold).path
     sign = 1.0 if piece.outline.area > 0 else -1.0
     length = path.length
     deep = min(12.0 * max(letters, 1.0), length * 0.1)
     a, b = path.at(length * 0.25), path.at(length * 0.75)
-    inward_a, inward_b = path.normal_at(length * 0.25) * sign, path.normal_at(length * 0.75) * sign
-    p, q = a + inward_a * deep, b + inward_b * deep
-    yield Stroke((Line(a, p), Line(p, q), Line(q, b)), "grain", arrow="both", name="place on fold")
-    along = q - p
-    angle = upright(math.atan2(along.y, along.x))
-    size = min(_TEXT * letters, length * 0.06)
-    yield Label("place on fold", p.mid(q) + inward_a * (size * 0.9), "small", angle, size)
+    return a, a + path.normal_at(length * 0.25) * (sign * deep), b + path.normal_at(length * 0.75) * (sign * deep), b
 
 
-def _mark(piece: Piece, mark: Mark, letters: float) -> Iterable[Item]:
-    name = f"{piece.name}.{mark.name}"
-    small = _SMALL * letters
-    if mark.path is not None:
-        yield Stroke(mark.path.curves, "mark", name=name)
-        at, along = mark.path.at(mark.path.length * 0.72), mark.path.tangent_at(mark.path.length * 0.72)
-        angle = upright(math.atan2(along.y, along.x))
-        up = Vector(-math.sin(angle), math.cos(angle))
-        yield Label(mark.label, at + up * (small * 0.8), "small", angle, small)
-    if mark.point is not None:
-        yield Dot(mark.point, "mark", name)
-        middle = piece.outline.label_point()
-        side = math.copysign(text_width(mark.label, small) / 2 + small, middle.x - mark.point.x)
-        yield Label(mark.label, mark.point + Vector(side, small * 0.8), "small", 0.0, small)
-    if mark.kind == "opening" and mark.edge:
-        edge = piece.edge(mark.edge)
-        width = edge.allowance or 0.0
-        sign = 1.0 if piece.outline.area > 0 else -1.0
-        for distance in (mark.start, mark.end):
-            distance = min(max(distance, 0.0), edge.path.length)
-            foot, inward = edge.path.at(distance), edge.path.normal_at(distance) * sign
-            yield Stroke((Line(foot - inward * width, foot + inward * NOTCH_LENGTH),), "mark", name=name)
-        half = min(max((mark.start + mark.end) / 2, 0.0), edge.path.length)
-        at, along = edge.path.at(half), edge.path.tangent_at(half)
-        inward = edge.path.normal_at(half) * sign
-        yield Label(mark.label, at + inward * (small + 3.0), "small", upright(math.atan2(along.y, along.x)), small)
+def _told(piece: Piece, edge: Edge, letters: float) -> bool:
+    return bool(edge.allowance) and edge.name != piece.fold and edge.path.length > _EDGE_TEXT * letters
 
 
-# ---- the text block ---------------------------------------------------------------------------------------
+def _width_note(piece: Piece, edge: Edge, system: System, letters: float) -> Note:
+    """The allowance in figures, in the middle of its own width, or just inside the stitch line where it is narrow."""
+    inward = 1.0 if piece.outline.area > 0 else -1.0
+    text = show(edge.allowance or 0.0, system, "allowance")
+    middle = edge.path.at(edge.path.length / 2)
+    return Note(text, middle, _along_edge(edge, inward, letters), (LEAST,), needed=False)
 
 
-def piece_text(piece: Piece, pattern: Pattern, letters: float = 1.0) -> Iterable[Label]:
-    """The block of text of a piece: number, title, lesson, size, how it is cut, edition."""
+def _along_edge(edge: Edge, inward: float, letters: float) -> Places:
+    def places(_: float, size: float) -> Iterable[Place]:
+        for out in ((edge.allowance or 0.0) / 2, -size * 0.6 - 1.6 * letters):
+            for share in (0.5, 0.38, 0.62, 0.25, 0.75):
+                at = edge.path.length * share
+                place = edge.path.at(at) - edge.path.normal_at(at) * (inward * out)
+                yield place, upright(edge.path.tangent_at(at).angle)
+
+    return places
+
+
+# ---- the piece's own text ---------------------------------------------------------------------------------
+
+
+def _text(piece: Piece, pattern: Pattern, room: Room) -> list[Item]:
+    head, phrases = piece_text(piece, pattern)
+    found = room.block(head, phrases, _angles(piece))
+    if found is not None:
+        return found
+    number = room.number(str(piece.number)) if piece.number else []
+    return [*number, *room.led_out(head, phrases)]
+
+
+def piece_text(piece: Piece, pattern: Pattern) -> tuple[str, tuple[str, ...]]:
+    """What is written on a piece: its number and title, and phrases for lesson, size, cutting, grain and edition.
+    No-break spaces hold together what must not be parted by the end of a line."""
     lesson = pattern.lesson
-    head = f"{piece.number}  {piece.title}" if piece.number else piece.title
+    head = f"{piece.number}\u00a0 {piece.title}" if piece.number else piece.title
     how, _, more = cut_text(piece.cut).partition("; ")
-    edition = f"edition {lesson.edition}" + (f", {lesson.date}" if lesson.date else "")
-    tall = [head, lesson.title, f"size {pattern.body.name}", how, *([more] if more else []), edition]
-    wide = [head, f"{lesson.title}, size {pattern.body.name}; {edition}", cut_text(piece.cut)]
-    line = [f"{head}; {lesson.title}, size {pattern.body.name}; {cut_text(piece.cut)}; {edition}"]
-    at, angle, scale, lines = _fit(piece, (tall, wide, line), letters)
-    heights = [(_TITLE if i == 0 and len(lines) > 1 else _TEXT) * scale for i in range(len(lines))]
-    down = Vector(math.sin(angle), -math.cos(angle))
-    offset = -sum(heights) * _LEADING / 2
-    for i, (text, size) in enumerate(zip(lines, heights, strict=True)):
-        role: LabelRole = "title" if i == 0 and len(lines) > 1 else "small"
-        yield Label(text, at + down * (offset + size * _LEADING / 2), role, angle, size)
-        offset += size * _LEADING
-
-
-def _block(lines: list[str]) -> tuple[float, float]:
-    """Width and height in mm of a text block at full size."""
-    first = _TITLE if len(lines) > 1 else _TEXT
-    wide = max(text_width(t, first if i == 0 else _TEXT, i == 0) for i, t in enumerate(lines))
-    return wide + 4.0, (first + _TEXT * (len(lines) - 1)) * _LEADING + 4.0
-
-
-def _fit(piece: Piece, layouts: tuple[list[str], ...], letters: float) -> tuple[Point, float, float, list[str]]:
-    """Place, angle, scale and layout of the text: the largest that stays inside and clear of lines."""
-    from shapely import affinity, box, prepare, prepared
-
-    clear, spots = _free_room(piece, letters)
-    prepare(clear)
-    inside = prepared.prep(clear)
-    angles = _angles(piece)
-    tries = [(step, lines) for step in _SCALES[:4] for lines in layouts[:-1]]
-    tries += [(step, lines) for step in _SCALES for lines in layouts]
-    for step, lines in tries:
-        scale = letters * step
-        wide, high = _block(lines)
-        shape = box(-wide / 2 * scale, -high / 2 * scale, wide / 2 * scale, high / 2 * scale)
-        for spot in spots:
-            for angle in angles:
-                turned = affinity.affine_transform(
-                    shape,
-                    [math.cos(angle), -math.sin(angle), math.sin(angle), math.cos(angle), spot.x, spot.y],
-                )
-                if inside.contains(turned):
-                    return spot, angle, scale, lines
-    return spots[0], angles[0], letters * _SCALES[-1], layouts[-1]
-
-
-def _free_room(piece: Piece, letters: float) -> tuple[BaseGeometry, list[Point]]:
-    """The stitch-line area without grainline and marks, and places to try in it, widest first."""
-    from shapely import LineString, unary_union
-    from shapely.geometry import MultiPolygon, Polygon
-    from shapely.ops import polylabel
-
-    area = piece.outline.polygon(1.0)
-    lines = [mark.path for mark in piece.marks if mark.path is not None]
-    lines += [Path.line(dart.apex, end) for dart in darts_lying(piece) for end in mouth(piece, dart)]
-    blocked = [LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(3.0 + _SMALL * letters) for path in lines]
-    if piece.grain is not None:
-        a, b = piece.grain.start, piece.grain.end
-        blocked.append(LineString([(a.x, a.y), (b.x, b.y)]).buffer(4.0))
-    if piece.fold:
-        path: Path = piece.edge(piece.fold).path
-        blocked.append(LineString([(p.x, p.y) for p in path.points(1.0)]).buffer(18.0 * max(letters, 1.0)))
-    clear = area.difference(unary_union(blocked)) if blocked else area
-    parts = list(clear.geoms) if isinstance(clear, MultiPolygon) else [clear]
-    parts = sorted((p for p in parts if p.area > 1.0), key=lambda p: -p.area)[:3] or [area]
-    spots = [polylabel(part, 2.0) for part in parts if isinstance(part, Polygon)]
-    out = [Point(s.x, s.y) for s in spots]
-    for edge in piece.edges:
-        if edge.path.length > 60.0:
-            out.extend(_across(edge.path, parts[0]))
-    return clear, out[:24]
-
-
-def _across(path: Path, area: BaseGeometry) -> Iterable[Point]:
-    """Middles of the piece measured square from an edge: places along the spine of a narrow facing."""
-    from shapely import LineString
-
-    for share in (0.5, 0.3, 0.7):
-        distance = path.length * share
-        foot, normal = path.at(distance), path.normal_at(distance)
-        a, b = foot - normal * 1000.0, foot + normal * 1000.0
-        cut = LineString([(a.x, a.y), (b.x, b.y)]).intersection(area)
-        pieces = [g for g in getattr(cut, "geoms", [cut]) if not g.is_empty and g.length > 1.0]
-        if pieces:
-            near = min(pieces, key=lambda g: g.distance(LineString([(foot.x, foot.y), (foot.x, foot.y + 0.01)])))
-            middle = near.interpolate(0.5, normalized=True)
-            yield Point(middle.x, middle.y)
+    phrases = [lesson.title, f"size {pattern.body.name}".replace(" ", "\u00a0"), how, more]
+    phrases.append(_GRAIN.get(piece.grain.kind, "") if piece.grain is not None else "")
+    phrases.append(_NAP.get(lesson.nap, ""))
+    phrases.append(f"edition\u00a0{lesson.edition}" + (f", {lesson.date}" if lesson.date else ""))
+    return head, tuple(phrase for phrase in phrases if phrase)
 
 
 def _angles(piece: Piece) -> list[float]:
-    """Level, then along the longest edges, then along the grain."""
+    """Level, then along the longest edges, along the piece as a whole, along the grain, and upright."""
     out = [0.0]
     for edge in sorted(piece.edges, key=lambda e: -e.path.length)[:2]:
-        for share in (0.5, 0.3, 0.7):
-            along = edge.path.tangent_at(edge.path.length * share)
-            out.append(upright(math.atan2(along.y, along.x)))
+        for share in (0.5, 0.3, 0.7, 0.12, 0.88):
+            out.append(upright(edge.path.tangent_at(edge.path.length * share).angle))
+    out.append(_lie(piece.outline.polygon(1.0)))
+    if piece.grain is not None:
+        out.append(upright((piece.grain.end - piece.grain.start).angle))
     out.append(math.pi / 2)
-    return list(dict.fromkeys(round(a, 3) for a in out))
+    return list(dict.fromkeys(round(a, 2) for a in out))
+
+
+def _lie(shape: Any) -> float:
+    """The direction of the longer side of the smallest rectangle around a shape."""
+    corners = list(shape.minimum_rotated_rectangle.exterior.coords)
+    sides = [Vector(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(corners)]
+    return upright(max(sides, key=lambda side: side.length).angle)

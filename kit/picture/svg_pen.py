@@ -17,7 +17,7 @@ from hashlib import blake2b
 
 from kit.geometry import Arc, Curve, Line, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
-from kit.picture.lettering import Box, Ink, place, text_box, text_width, upright
+from kit.picture.lettering import LINE_HEIGHT, Box, Ink, place, text_box, text_width, upright
 from kit.picture.svg_path import number as _n
 from kit.picture.svg_path import path_data, shifted
 from kit.picture.theme import THEME, Cloth, Theme
@@ -27,7 +27,6 @@ __all__ = ["bounds_of", "escape", "path_data", "shifted", "svg"]
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udfff]")
 _CSS_PER_MM = 96 / 25.4
 _MARGIN = 10.0
-_LINE_HEIGHT = 1.18
 _KEEP_OFF = frozenset(("new", "kept", "cut", "fold", "edge", "row", "old_row"))
 
 
@@ -117,7 +116,7 @@ def _label_box(label: Label, unit: float, theme: Theme) -> Box:
     size = label.size or text.size * unit
     wide = text_width(label.text, size, text.bold)
     x, y = _centre(label, wide)
-    return text_box(x, y, wide, size * _LINE_HEIGHT, label.angle)
+    return text_box(x, y, wide, size * LINE_HEIGHT, label.angle)
 
 
 def _centre(label: Label, wide: float) -> tuple[float, float]:
@@ -286,7 +285,7 @@ class _Pen:
     def _label(self, label: Label) -> None:
         ink = self.theme.texts[label.role]
         size = label.size or ink.size * self.unit
-        wide, high = text_width(label.text, size, ink.bold), size * _LINE_HEIGHT
+        wide, high = text_width(label.text, size, ink.bold), size * LINE_HEIGHT
         x, y = _centre(label, wide)
         if self._movable(label):
             x, y, angle = place(_around(x, y, label.angle, wide, high), wide, high, self.taken, self.bounds, self.ink)
@@ -299,7 +298,7 @@ class _Pen:
         ink = self.theme.texts[role]
         weight = ' font-weight="bold"' if ink.bold else ""
         slant = ' font-style="italic"' if ink.italic else ""
-        w, h = wide + size * 0.3, size * _LINE_HEIGHT
+        w, h = wide + size * 0.3, size * LINE_HEIGHT
         turn = f"rotate({-math.degrees(angle):.1f})" if angle else ""
         base = f"{size * 0.35:.3g}"
         self.text.append(
@@ -313,7 +312,7 @@ class _Pen:
     def _dimension(self, item: Dimension) -> None:
         ink = self.theme.texts["measure"]
         size = ink.size * self.unit
-        wide, high = text_width(item.text, size), size * _LINE_HEIGHT
+        wide, high = text_width(item.text, size), size * LINE_HEIGHT
         curves: tuple[Curve, ...]
         if item.along:
             curves = tuple(shifted(c, item.offset) for c in item.along) if item.offset else item.along
@@ -401,7 +400,8 @@ def _pattern(name: str, cloth: Cloth, unit: float) -> str:
     """A pattern tile. Lines run the tile's whole width and the tile itself is turned: joins cannot show."""
     e = cloth.every * unit
     w = cloth.width * unit
-    turn = ' patternTransform="rotate(45)"' if cloth.motif in ("hatch", "cross", "dots", "rings") else ""
+    degrees = 0 if cloth.motif == "bars" else 90 if cloth.motif == "posts" else 45
+    turn = f' patternTransform="rotate({degrees})"' if degrees else ""
     tile = f'<pattern id="{name}" width="{e:.4g}" height="{e:.4g}" patternUnits="userSpaceOnUse"{turn}>'
     half = f"{e / 2:.4g}"
     if cloth.motif == "dots":

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Literal
 
-Motif = Literal["", "dots", "hatch", "cross", "rings", "bars"]
+Motif = Literal["", "dots", "hatch", "cross", "rings", "bars", "posts"]
 
 PAPER = "#ffffff"
 INK = "#1f2d3a"
@@ -60,6 +60,10 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "grain": Line(INK, 1.1),
         "notch": Line(INK, 1.6),
         "mark": Line(INK, 1.0, (2, 2.5)),
+        "symbol": Line(INK, 1.2),
+        "placement": Line(INK, 1.1, (7, 4)),
+        "pleat": Line(INK, 1.1, (12, 4)),
+        "leader": Line(INK, 0.7),
         "guide": Line(PALE, 0.8, (9, 3, 1.5, 3)),
         "new": Line(ACCENT, 2.6),
         "kept": Line(GREY, 1.0),
@@ -67,6 +71,8 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "edge": Line(INK, 1.4),
         "hidden": Line(INK, 0.9, (4, 3.5)),
         "row": Line(ACCENT, 2.2, (6, 3), False),
+        "baste": Line(ACCENT, 1.8, (13, 7), False),
+        "hand": Line(ACCENT, 2.0, (2, 7)),
         "old_row": Line(INK, 1.1, (5, 3), False),
         "press": Line(ACCENT, 2.0),
         "pin": Line(INK, 1.2),
@@ -77,6 +83,7 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "ply_facing": Line(INK, 1.0),
         "ply_interfacing": Line(INK, 1.0),
         "ply_strip": Line(INK, 1.0),
+        "ply_lining": Line(INK, 1.0),
         "needle": Line(ACCENT, 2.0),
     }
 )
@@ -87,6 +94,7 @@ _FILLS: Mapping[str, Cloth] = MappingProxyType(
         "interfacing": Cloth("#ffffff", "cross", "#7f8b94", 6.0, 0.7),
         "facing": Cloth("#dccfe0", "rings", "#7d6388", 9.0, 0.9),
         "strip": Cloth("#d9dfbd", "bars", "#75803f", 7.0, 0.9),
+        "lining": Cloth("#e6d9cf", "posts", "#8a6a55", 8.0, 0.9),
         "paper": Cloth(PAPER),
         "frame": Cloth("#ffffff"),
     }
@@ -122,6 +130,7 @@ class Theme:
                 "ply_facing": "facing",
                 "ply_interfacing": "interfacing",
                 "ply_strip": "strip",
+                "ply_lining": "lining",
             }
         )
     )

@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING, Literal
 
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
+from kit.piece.pleat import closing as pleat_closing
+from kit.piece.pleat import taken_up
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -136,32 +138,50 @@ def closing(piece: Piece, dart: Dart) -> Motion:
 
 
 def mouths_length(piece: Piece, edge: str, start: float = 0.0, end: float | None = None) -> float:
-    """mm of an edge's path, between two distances along it, that lie in the mouths of darts."""
+    """mm of an edge's path, between two distances along it, that lie in the mouths of darts or are folded in pleats
+    and tucks."""
     high = piece.edge(edge).path.length if end is None else end
-    return sum(max(0.0, min(d.end, high) - max(d.start, start)) for d in piece.darts if d.edge == edge)
+    return sum(max(0.0, min(b, high) - max(a, start)) for a, b in mouths(piece, edge))
+
+
+def mouths(piece: Piece, edge: str) -> tuple[tuple[float, float], ...]:
+    """(start, end) in mm along an edge's path of every dart, pleat and tuck sewn there, in order."""
+    found = [(d.start, d.end) for d in piece.darts if d.edge == edge]
+    return tuple(sorted(found + [(a, b) for a, b, _ in taken_up(piece, edge)]))
 
 
 def sewn_length(piece: Piece, edge: str) -> float:
-    """The edge's length with its darts sewn: its path less the mouths, mm."""
+    """The edge's length with its darts, pleats and tucks sewn: its path less their mouths, mm."""
     return piece.edge(edge).path.length - mouths_length(piece, edge)
 
 
 def closed_parts(piece: Piece, edge: str) -> tuple[Path, ...]:
-    """The parts of an edge between its darts, each laid where it comes with the darts folded shut."""
+    """The parts of an edge between its darts, pleats and tucks, each laid where it comes with them folded shut."""
+    return tuple(part for _, _, part in closed_stretches(piece, edge))
+
+
+def closed_stretches(piece: Piece, edge: str) -> tuple[tuple[float, float, Path], ...]:
+    """The same parts, each with where it starts and ends along the edge as drawn."""
     path = piece.edge(edge).path
-    motion, at, parts = Motion.identity(), 0.0, []
-    for dart in darts_on(piece, edge):
-        if dart.start - at > 1e-6:
-            parts.append(path.between(at, dart.start).moved(motion))
-        motion = closing(piece, dart).then(motion)
-        at = dart.end
+    shut = [(d.start, d.end, closing(piece, d)) for d in darts_on(piece, edge)]
+    for start, end, pleat in taken_up(piece, edge):
+        turn = pleat_closing(piece, pleat)
+        # Along the far edge the pleat's second line comes first.
+        shut.append((start, end, turn if pleat.edge == edge else turn.inverse()))
+    motion, at = Motion.identity(), 0.0
+    parts: list[tuple[float, float, Path]] = []
+    for start, end, turn in sorted(shut, key=lambda item: item[0]):
+        if start - at > 1e-6:
+            parts.append((at, start, path.between(at, start).moved(motion)))
+        motion = turn.then(motion)
+        at = end
     if path.length - at > 1e-6:
-        parts.append(path.between(at, path.length).moved(motion))
+        parts.append((at, path.length, path.between(at, path.length).moved(motion)))
     return tuple(parts)
 
 
 def closed_edge(piece: Piece, edge: str) -> Path:
-    """The edge with its darts folded shut, the first part lying as drawn. `KitError` for legs that differ."""
+    """The edge with its darts and pleats folded shut, the first part lying as drawn. `KitError` where legs differ."""
     parts = closed_parts(piece, edge)
     joined = parts[0]
     for part in parts[1:]:
@@ -184,12 +204,12 @@ def cap(piece: Piece, dart: Dart) -> Path:
     middle = one.mid(two)
     fold = Line(point, middle)
     wide = one.distance(two)
-    others = [d for d in darts_on(piece, dart.edge) if d.name != dart.name]
+    others = [(a, b) for a, b in mouths(piece, dart.edge) if (a, b) != (dart.start, dart.end)]
     if dart.pressed == "start":
-        low = max((d.end for d in others if d.end <= dart.start), default=0.0)
+        low = max((b for _, b in others if b <= dart.start), default=0.0)
         beside, leg = _part(path, max(low, dart.start - 2 * wide), dart.start), Line(point, one)
     else:
-        high = min((d.start for d in others if d.start >= dart.end), default=path.length)
+        high = min((a for a, _ in others if a >= dart.end), default=path.length)
         beside, leg = _part(path, dart.end, min(high, dart.end + 2 * wide)), Line(point, two)
     if beside is None:
         raise KitError(

@@ -1,11 +1,23 @@
-"""Pleats and tucks: a stretch of an edge taken up in a fold."""
+"""Pleats and tucks: a stretch of an edge taken up in a fold.
+
+The edge's path runs as it is drawn on paper, through the stretch the pleat takes up. As with a dart, a cap lies
+there: the line that makes the edge, and the allowance outside it, run on under the folded pleat (`cap`).
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
-from kit.geometry import Path
+from kit.errors import KitError, near
+from kit.geometry import Line, Motion, Path, Point
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.piece.piece import Piece
+
+LINES_AGREE = 0.5
+"""How much the two lines of a pleat or tuck may differ in mm."""
 
 
 @dataclass(frozen=True)
@@ -13,7 +25,8 @@ class Pleat:
     """The stretch of `edge` from `start` to `end` (mm along its path) is folded at its middle, so that its two ends
     meet. `lines` are the two stitching or placement lines, from the edge into the piece; the fold lies midway. A
     pleat is held at the edge only, a tuck is stitched along its `lines` for `sewn` mm. It is laid toward the edge's
-    "start" or "end"."""
+    "start" or "end". One that runs across the piece ends on the edge `far`, from `far_start` to `far_end`; `held`
+    says whether it is folded into the seam there too."""
 
     name: str
     edge: str
@@ -24,7 +37,143 @@ class Pleat:
     sewn: float = 0.0
     laid: Literal["start", "end"] = "end"
     said: str = ""
+    far: str = ""
+    far_start: float = 0.0
+    far_end: float = 0.0
+    held: Literal["near", "both"] = "near"
 
     @property
     def label(self) -> str:
         return self.said or self.name.replace("_", " ")
+
+    @property
+    def tapered(self) -> bool:
+        """Whether its lines run together to nothing inside the piece."""
+        return self.lines[0].end.distance(self.lines[1].end) < 0.05
+
+
+def pleat_of(piece: Piece, name: str) -> Pleat:
+    """The pleat or tuck of that name; `KitError` with the nearest name otherwise."""
+    for pleat in piece.pleats:
+        if pleat.name == name:
+            return pleat
+    raise KitError(
+        f"there is no pleat or tuck '{name}'.",
+        where=piece.title,
+        do=near(name, [p.name for p in piece.pleats]) or "Draw it.",
+    )
+
+
+def stretches(piece: Piece, edge: str) -> tuple[tuple[float, float, Pleat], ...]:
+    """(start, end, pleat) of every stretch of an edge's path that pleats lie on, held or not, in order."""
+    found = [(p.start, p.end, p) for p in piece.pleats if p.edge == edge]
+    found += [(p.far_start, p.far_end, p) for p in piece.pleats if p.far == edge]
+    return tuple(sorted(found, key=lambda item: item[0]))
+
+
+def taken_up(piece: Piece, edge: str) -> tuple[tuple[float, float, Pleat], ...]:
+    """(start, end, pleat) of the stretches of an edge that are folded when it is sewn."""
+    return tuple((a, b, p) for a, b, p in stretches(piece, edge) if p.edge == edge or p.held == "both")
+
+
+def lies(piece: Piece, pleat: Pleat) -> bool:
+    """Whether the pleat lies on its edges; the proof tells of those that do not."""
+    for name, start, end in ((pleat.edge, pleat.start, pleat.end), (pleat.far, pleat.far_start, pleat.far_end)):
+        if name and not (piece.has_edge(name) and -1e-6 <= start < end <= piece.edge(name).path.length + 1e-6):
+            return False
+    return True
+
+
+def pleats_lying(piece: Piece) -> tuple[Pleat, ...]:
+    """The pleats and tucks that lie on their edges."""
+    return tuple(pleat for pleat in piece.pleats if lies(piece, pleat))
+
+
+def intake(pleat: Pleat) -> float:
+    """How much the pleat takes up at its edge: straight across from line to line, mm."""
+    return pleat.lines[0].start.distance(pleat.lines[1].start)
+
+
+def fold_line(pleat: Pleat) -> Path:
+    """The fold: midway between the two lines."""
+    one, two = pleat.lines
+    return Path.line(one.start.mid(two.start), one.end.mid(two.end))
+
+
+def closing(piece: Piece, pleat: Pleat) -> Motion:
+    """The motion that lays the second line on the first. `KitError` when the lines differ."""
+    one, two = pleat.lines
+    if abs(one.length - two.length) > LINES_AGREE:
+        raise KitError(
+            f"the two lines of the {pleat.label} are {both(one.length)} and {both(two.length)} long; they must be "
+            "equal to lie on each other.",
+            where=piece.title,
+            do="Draw it again from edge to edge, or move an end until both are equally long.",
+        )
+    if one.start.distance(one.end) < 1e-6:
+        raise KitError(f"the lines of the {pleat.label} have no length.", where=piece.title, do="Draw it again.")
+    return Motion.matching(two.start, two.end, one.start, one.end)
+
+
+def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
+    """The line to cut through the folded pleat at its edge, or at its `far` end, in the edge's own direction.
+
+    The folded cloth lies under the edge beside it; that edge's mirror image in the near line as far as the fold, and
+    the same again beyond the fold. `KitError` where no edge is left for it to lie under.
+    """
+    edge = pleat.far if far else pleat.edge
+    start, end = (pleat.far_start, pleat.far_end) if far else (pleat.start, pleat.end)
+    # The far edge runs the other way: what lies toward the near edge's end lies toward its start.
+    ahead = (pleat.laid == "end") != far
+    path = piece.edge(edge).path
+    if not lies(piece, pleat):
+        raise KitError(
+            f"the {pleat.label} does not lie on the {piece.edge(edge).label}, which is {both(path.length)} long.",
+            where=piece.title,
+            do="Put the pleat on the edge.",
+        )
+    one, two = path.at(max(start, 0.0)), path.at(min(end, path.length))
+    wide = one.distance(two)
+    fold = fold_line(pleat)
+    axis = Line(fold.start, fold.end)
+    others = [(a, b) for a, b, p in stretches(piece, edge) if p.name != pleat.name]
+    others += [(d.start, d.end) for d in piece.darts if d.edge == edge]
+    if ahead:
+        high = min((a for a, _ in others if a >= end - 1e-6), default=path.length)
+        low, high, foot = end, min(high, end + 2 * wide), two
+    else:
+        low = max((b for _, b in others if b <= start + 1e-6), default=0.0)
+        low, high, foot = max(low, start - 2 * wide), start, one
+    if high - low < 0.5:
+        raise KitError(
+            f"the {pleat.label} is laid toward an end of the {piece.edge(edge).label} where no edge is left for it to "
+            "lie under.",
+            where=piece.title,
+            do="Lay it the other way, or move it.",
+        )
+    line = min(pleat.lines, key=lambda leg: min(leg.start.distance(foot), leg.end.distance(foot)))
+    folded = path.between(low, high).mirrored(Line(line.start, line.end))
+    from_leg = folded if ahead else folded.reversed()
+    middle = one.mid(two)
+    way = (axis.end - axis.start).unit()
+    ray = Path.line(middle - way * (4 * wide + 5.0), middle + way * (4 * wide + 5.0))
+    hits = from_leg.crossings(ray)
+    if hits:
+        half = from_leg.between(0.0, min(from_leg.nearest(p) for p in hits))
+    else:
+        half = from_leg.to(ray)
+    if half.end.distance(middle) > 2 * wide:
+        raise KitError(
+            f"the folded {pleat.label} does not lie under its edge.",
+            where=piece.title,
+            do="Make it shallower, or draw it squarer to the edge.",
+        )
+    other = half.mirrored(axis)
+    return other.joined(half.reversed()) if ahead else half.joined(other.reversed())
+
+
+def underlay_end(pleat: Pleat) -> Point:
+    """Where the fold comes to lie on the edge when the pleat is folded: half its intake beyond its line."""
+    one, two = pleat.lines[0].start, pleat.lines[1].start
+    foot, way = (two, two - one) if pleat.laid == "end" else (one, one - two)
+    return foot + way * 0.5

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import math
-from itertools import pairwise
 
 from kit.errors import KitError
-from kit.piece.dart import LEGS_AGREE, Dart, cap, closed_parts, darts_on, legs, mouth_path, sewn_point
+from kit.piece.dart import LEGS_AGREE, Dart, cap, closed_stretches, darts_on, legs, mouth_path, sewn_point
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
 from kit.units import both
@@ -66,8 +65,12 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
 
 def _closed(piece: Piece, edge: str) -> list[Finding]:
     found = []
-    parts = closed_parts(piece, edge)
-    for dart, (before, after) in zip(darts_on(piece, edge), pairwise(parts), strict=False):
+    parts = closed_stretches(piece, edge)
+    for dart in darts_on(piece, edge):
+        before = next((part for _, end, part in parts if abs(end - dart.start) < 1e-3), None)
+        after = next((part for start, _, part in parts if abs(start - dart.end) < 1e-3), None)
+        if before is None or after is None:
+            continue
         bend = abs(math.degrees(before.end_tangent.turn_to(after.start_tangent)))
         if bend > TRUE_ANGLE:
             found.append(
