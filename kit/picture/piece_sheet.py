@@ -62,8 +62,11 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     return Drawing(_items(piece, pattern, _booklet_scale(piece), system), alt=" ".join(alt), title=piece.title)
 
 
-def piece_items(piece: Piece, pattern: Pattern, system: System = "cm", at: Point | None = None) -> tuple[Item, ...]:
-    """The items of one piece in mm of paper. `at` is where the origin of its draft comes to lie.
+def piece_items(
+    piece: Piece, pattern: Pattern, system: System = "cm", at: Point | None = None, letters: float = 1.0
+) -> tuple[Item, ...]:
+    """The items of one piece in mm of paper. `at` is where the origin of its draft comes to lie; text is `letters`
+    times its usual size, where it fits.
 
     Without all allowances declared the stitch line is drawn alone. Raises `KitError` as `cut_line` does.
     """
