@@ -46,6 +46,8 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
         "facing": "ply_facing",
         "interfacing": "ply_interfacing",
         "strip": "ply_strip",
+        "lining": "ply_lining",
+        "binding": "ply_strip",
     }
     for ply in section.plies:
         curves = polyline([at(x, y) for x, y in ply.path])

@@ -8,15 +8,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from kit.geometry import Curve, Line, Motion, Path, Vector
+from kit.geometry import Curve, Line, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves, whole_outline, widths_of
+from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves, polyline, whole_outline, widths_of
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Scene
 from kit.sewing.walk import path_of
 
 SLIDE = 0.014
+_FAR = 5000.0
 _FLAT = 1.2
 Box = tuple[float, float, float, float]
 
@@ -175,7 +176,11 @@ def _outline(p: Placed) -> None:
         turns |= {name: widths[name] for name in p.opened if widths[name] > 0}
     changes = dict.fromkeys(p.opened, 0.0) | dict.fromkeys(turns, 0.0)
     line = layer_line(p.piece, changes)
-    p.outline = moved_curves(whole_outline(p.piece, line), p.motion)
+    draft = whole_outline(p.piece, line)
+    if p.layer.fold is not None:
+        draft, over = folded_over(draft, p.layer.fold)
+        p.flaps.extend(moved_curves(part, p.motion) for part in over)
+    p.outline = moved_curves(draft, p.motion)
     for name, depth in turns.items():
         inner = layer_line(p.piece, changes | {name: -depth}).edge(name)
         outer = _as_wide(line.edge(name), inner)
@@ -183,6 +188,35 @@ def _outline(p: Placed) -> None:
         flap = (*outer.curves, Line(outer.end, back.start), *back.curves, Line(back.end, outer.start))
         halves = [p.motion, fold_mirror(p.piece).then(p.motion)] if p.piece.fold else [p.motion]
         p.flaps.extend(moved_curves(flap, motion) for motion in halves)
+
+
+def folded_over(outline: tuple[Curve, ...], fold: Path) -> tuple[tuple[Curve, ...], list[tuple[Curve, ...]]]:
+    """A closed outline folded along a straight line: what lies left of it stays, what lies right of it is turned over.
+    Gives the outline that stays and the parts turned over, as lines at most 0.2 mm off the curves; the outline itself
+    and nothing when the fold misses it."""
+    from shapely.geometry import LineString, Polygon
+    from shapely.ops import split
+
+    points = [q for curve in outline for q in list(curve.points(0.2))[:-1]]
+    cloth = Polygon([(q.x, q.y) for q in points]).buffer(0)
+    way = (fold.end - fold.start).unit()
+    a, b = fold.start - way * _FAR, fold.end + way * _FAR
+    stays: list[tuple[Curve, ...]] = []
+    over: list[tuple[Curve, ...]] = []
+    mirror = Motion.reflection(fold.start, fold.end)
+    for part in split(cloth, LineString([(a.x, a.y), (b.x, b.y)])).geoms:
+        if not isinstance(part, Polygon):
+            continue
+        inside = part.representative_point()
+        ring = polyline([Point(x, y) for x, y in part.exterior.coords])
+        if way.cross(Point(inside.x, inside.y) - fold.start) > 0:
+            stays.append(ring)
+        else:
+            over.append(moved_curves(ring, mirror))
+    if not stays or not over:
+        return outline, []
+    stays.sort(key=lambda ring: -area_of(box_of(ring)))
+    return stays[0], over + stays[1:]
 
 
 def _as_wide(outer: Path, inner: Path) -> Path:

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from matplotlib.axes import Axes
     from matplotlib.path import Path as MplPath
 
-_HATCH = {"": "", "dots": "..", "hatch": "//", "cross": "xx", "rings": "oo", "bars": "--"}
+_HATCH = {"": "", "dots": "..", "hatch": "//", "cross": "xx", "rings": "oo", "bars": "--", "posts": "||"}
 _POINTS_PER_PX = 0.75
 
 

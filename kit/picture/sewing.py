@@ -9,11 +9,10 @@ whole; the cross-section of the seam stands in the corner above it.
 from __future__ import annotations
 
 import math
-from itertools import pairwise
 
-from kit.geometry import Curve, Line, Motion, Path, Point, Vector
+from kit.geometry import Curve, Line, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Label, Stroke, StrokeRole
+from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.inset import panel
 from kit.picture.laid import (
     Box,
@@ -30,9 +29,11 @@ from kit.picture.laid import (
 )
 from kit.picture.lettering import overlap, text_box, text_width
 from kit.picture.place import is_facing, strip_outline, widths_of
-from kit.piece.piece import Side, Strip
+from kit.picture.sewn_on import pin_items, thing_items
+from kit.picture.stitching import row_items
+from kit.piece.piece import Strip
 from kit.sewing.run import Run
-from kit.sewing.scene import Row, Scene
+from kit.sewing.scene import Scene
 from kit.sewing.walk import path_of
 from kit.units import System
 
@@ -43,6 +44,8 @@ _FILLS: dict[tuple[str, str], FillRole] = {
     ("facing", "wrong"): "wrong_side",
     ("interfacing", "right"): "interfacing",
     ("interfacing", "wrong"): "interfacing",
+    ("lining", "right"): "lining",
+    ("lining", "wrong"): "lining",
     ("strip", "right"): "strip",
     ("strip", "wrong"): "strip",
 }
@@ -72,7 +75,11 @@ def scene_drawing(
         items.extend(extra)
         whole = whole if placed else window
     for row in scene.rows:
-        items.extend(_row_items(row, placed, pattern, extent))
+        items.extend(row_items(row, placed, pattern, extent))
+    for thing in scene.things:
+        items.extend(thing_items(thing, placed, pattern))
+    for pinned in scene.pins:
+        items.extend(pin_items(pinned, placed, pattern, extent, window))
     opened = any(layer.how == "open" for layer in scene.layers)
     for run, way in scene.arrows:
         run = straightest(run, pattern) if opened else run
@@ -93,10 +100,12 @@ def scene_drawing(
 
 def _cloth(p: Placed, face: str) -> FillRole:
     """The fill of a layer's face: a facing that is already interfaced shows its interfacing on the wrong side."""
-    stuff = p.layer.stuff
+    stuff: str = p.layer.stuff
     if stuff == "facing" and face == "wrong" and p.piece.cut.interfacing:
         return "interfacing"
-    if stuff == "main" and is_facing(p.piece):
+    if stuff == "main" and p.piece.cut.cloth != "main":
+        stuff = p.piece.cut.cloth
+    elif stuff == "main" and is_facing(p.piece):
         stuff = "facing"
     return _FILLS[stuff, face]
 
@@ -114,58 +123,6 @@ def _layer_items(p: Placed, below: list[Placed], extent: float) -> list[Item]:
         for under in below:
             items.append(Stroke(under.outline, "hidden", closed=True))
     return items
-
-
-def _row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -> list[Item]:
-    items: list[Item] = []
-    role: StrokeRole = "row" if row.ink == "new" else "old_row"
-    same = [p for p in placed if p.piece.name == row.run.piece]
-    tops: dict[Side, Placed] = {}
-    for p in same:
-        tops[p.side] = p
-    for p in tops.values():
-        above = [q for q in placed if q.layer.on is not None and q.layer.on.piece == row.run.piece and q is not p]
-        slid = above[-1].shift if above else Motion.identity()
-        sides: tuple[Side | None, ...] = (row.run.side,)
-        if row.run.side is None:
-            sides = p.piece.sides if p.piece.fold else (p.side,)
-        elif row.run.side != p.side and not p.piece.fold:
-            continue
-        path = path_of(pattern, row.run)
-        inward = p.inward(path)
-        for side in sides:
-            motion = half_motion(p, side).then(slid)
-            left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
-            line = path.parallel(row.inset if left else -row.inset) if row.inset else path
-            for part in _gapped(line, row.gap, path.length):
-                if row.zigzag:
-                    curves = _zigzag(part.moved(motion), extent * 0.006)
-                else:
-                    curves = part.moved(motion).curves
-                items.append(Stroke(curves, role, name=row.run.said))
-    return items
-
-
-def _gapped(path: Path, gap: tuple[float, float] | None, whole: float) -> list[Path]:
-    if gap is None:
-        return [path]
-    scale = path.length / whole
-    low, high = max(gap[0], 0.0) * scale, min(gap[1], whole) * scale
-    out = []
-    if low > 0.5:
-        out.append(path.between(0.0, low))
-    if high < path.length - 0.5:
-        out.append(path.between(high, path.length))
-    return out
-
-
-def _zigzag(path: Path, half: float) -> tuple[Curve, ...]:
-    count = max(int(path.length / (half * 2)), 2)
-    points = []
-    for i in range(count + 1):
-        d = path.length * i / count
-        points.append(path.at(d) + path.normal_at(d) * (half if i % 2 else -half))
-    return tuple(Line(a, b) for a, b in pairwise(points))
 
 
 def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, extent: float) -> list[Item]:
@@ -206,7 +163,7 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
         [
             LineString([(q.x, q.y) for q in c.points(1.0)])
             for item in drawn
-            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press")
+            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press", "baste", "hand")
             for c in item.curves
         ]
     )

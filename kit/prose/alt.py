@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import TYPE_CHECKING
 
 from kit.prose.phrases import listed, phrase, say, word
@@ -24,8 +25,13 @@ def scene_alt(pattern: Cut, scene: Scene, system: System = "cm", language: str =
     found: list[str] = []
     for layer in scene.layers:
         found += _layer(pattern, layer, first=layer is scene.layers[0], system=system, language=language)
+    found += [say("alt.pinned", {"edge": edges_said(pattern, (run,), language)}, language) for run in scene.pins]
     for row in scene.rows:
         found += _row(pattern, row, system, language)
+    for kind, count in Counter(thing.kind for thing in scene.things).items():
+        thing = word(f"thing.{kind}", language)
+        key = "alt.thing" if count == 1 else "alt.things"
+        found.append(say(key, {"thing": thing, "count": f"{count}"}, language))
     if scene.strip:
         found.append(say("alt.strip", {"strip": title_said(pattern.strip(scene.strip).title)}, language))
     if scene.section is not None:
@@ -61,6 +67,8 @@ def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System, language:
                 language,
             )
         )
+    if layer.fold is not None:
+        found.append(say("alt.folded", values, language))
     return found
 
 
@@ -71,6 +79,8 @@ def _row(pattern: Cut, row: Row, system: System, language: str) -> list[str]:
     }
     if row.ink == "old":
         return [say("alt.old_row", values, language)]
+    if row.line is not None or row.style in ("baste", "gather", "hand"):
+        return [say(f"alt.row_{row.style}" if row.line is None else "alt.row_line", values, language)]
     key = "row" if abs(row.inset) < 0.5 else "row_inside" if row.inset > 0 else "row_outside"
     found = [say(f"alt.{key}", values, language)]
     if row.gap is not None:

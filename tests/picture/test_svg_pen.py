@@ -144,8 +144,8 @@ def test_ink_is_readable_on_paper_and_cloth() -> None:
 
 def test_cloth_differs_by_pattern_as_well_as_tint() -> None:
     cloths = [cloth for cloth in THEME.fills.values() if cloth.motif]
-    assert len({cloth.motif for cloth in cloths}) == len(cloths) == 5
-    assert len({cloth.tint for cloth in cloths}) == 5
+    assert len({cloth.motif for cloth in cloths}) == len(cloths) == 6
+    assert len({cloth.tint for cloth in cloths}) == 6
     assert all(contrast(cloth.ink, cloth.tint) >= 2 for cloth in cloths)
 
 
@@ -163,5 +163,6 @@ def test_legend_shows_every_cloth() -> None:
         "interfacing",
         "facing",
         "strip",
+        "lining",
     }
     ElementTree.fromstring(svg(drawing))

@@ -1,0 +1,110 @@
+"""Pins, and what is sewn on that is no cut piece: zips, buttons, buttonholes, elastic, cord, binding."""
+
+from __future__ import annotations
+
+import math
+
+from kit.geometry import Arc, Curve, Line, Path, Point, Vector
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Dot, Fill, Item, Stroke
+from kit.picture.laid import Box, Placed, find, half_motion
+from kit.picture.place import polyline
+from kit.sewing.run import Run
+from kit.sewing.scene import Thing
+from kit.sewing.walk import path_of
+
+_PINS = 5
+
+
+def pin_items(run: Run, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+    """Pins across a run, where the picture shows it, their heads outside the edge."""
+    p = find(placed, run, None)
+    if p is None:
+        return []
+    path = path_of(pattern, run)
+    motion = half_motion(p, run.side)
+    out: list[Item] = []
+    for number in range(_PINS):
+        at = path.length * (number + 0.5) / _PINS
+        foot = motion(path.at(at))
+        if not (window[0] < foot.x < window[2] and window[1] < foot.y < window[3]):
+            continue
+        inward = path.normal_at(at)
+        if not p.piece.outline.contains(path.at(at) + inward * 2.0):
+            inward = inward * -1.0
+        way = motion.vector(inward)
+        head = foot - way * (extent * 0.012)
+        out.append(Stroke((Line(head, foot + way * (extent * 0.03)),), "pin", name="pin"))
+        out.append(Dot(head, "mark"))
+    return out
+
+
+def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[Item]:
+    """The thing where it lies on the uppermost layer of its piece."""
+    p = find(placed, thing.run, None)
+    if p is None:
+        return []
+    line = thing.line.moved(half_motion(p, thing.run.side))
+    name = f"{thing.kind} on {thing.run.piece}"
+    if thing.kind == "button":
+        return _button(line.start, thing.width / 2, name)
+    if thing.kind == "buttonhole":
+        return _buttonhole(line, thing.width, name)
+    if thing.kind == "cord":
+        return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
+    band = _band(line, thing.width)
+    items: list[Item] = [
+        Fill(band, "strip" if thing.kind == "binding" else "paper", name),
+        Stroke(band, "edge", closed=True, name=name),
+    ]
+    if thing.kind == "zip":
+        items += _teeth(line, thing.width * 0.28, name)
+    if thing.kind == "elastic":
+        items += [Stroke((tick,), "symbol") for tick in _ticks(line, thing.width * 0.8, 6.0)]
+    return items
+
+
+def _button(at: Point, radius: float, name: str) -> list[Item]:
+    ring = _circle(at, radius)
+    holes: list[Item] = [Dot(at + Vector(way * radius * 0.3, 0.0), "mark") for way in (-1.0, 1.0)]
+    return [Fill(ring, "paper", name), Stroke(ring, "symbol", closed=True, name=name), *holes]
+
+
+def _circle(at: Point, radius: float) -> tuple[Curve, ...]:
+    return (Arc(at, radius, 0.0, math.pi), Arc(at, radius, math.pi, math.pi))
+
+
+def _buttonhole(line: Path, width: float, name: str) -> list[Item]:
+    half = max(width / 2, 1.5)
+    ends = []
+    for at in (0.0, line.length):
+        across = line.normal_at(at) * half
+        ends.append(Line(line.at(at) - across, line.at(at) + across))
+    return [Stroke(line.curves, "symbol", name=name), *(Stroke((end,), "symbol") for end in ends)]
+
+
+def _band(line: Path, width: float) -> tuple[Curve, ...]:
+    left, right = line.parallel(width / 2), line.parallel(-width / 2).reversed()
+    return (*left.curves, *polyline([left.end, right.start]), *right.curves, *polyline([right.end, left.start]))
+
+
+def _teeth(line: Path, half: float, name: str) -> list[Item]:
+    count = max(int(line.length / (half * 1.2)), 4)
+    points = []
+    for number in range(count + 1):
+        at = line.length * number / count
+        points.append(line.at(at) + line.normal_at(at) * (half if number % 2 else -half))
+    start = line.start
+    along = line.start_tangent
+    pull = polyline([start, start + along * half * 4])
+    return [Stroke(polyline(points), "symbol", name=name), Stroke(pull, "symbol", name="zip pull", thickness=half)]
+
+
+def _ticks(line: Path, width: float, apart: float) -> list[Line]:
+    count = max(int(line.length / apart), 2)
+    out = []
+    for number in range(1, count):
+        at = line.length * number / count
+        across = line.normal_at(at) * (width / 2)
+        out.append(Line(line.at(at) - across, line.at(at) + across))
+    return out

@@ -1,0 +1,74 @@
+"""Rows of stitching in a sewing picture: machine rows, zigzag, basting and gathering, hand stitches."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from kit.geometry import Curve, Line, Motion, Path
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Item, Stroke, StrokeRole
+from kit.picture.laid import Placed, half_motion
+from kit.piece.piece import Side
+from kit.sewing.scene import Row
+from kit.sewing.walk import path_of
+
+_ROLES: dict[str, StrokeRole] = {
+    "machine": "row",
+    "zigzag": "row",
+    "baste": "baste",
+    "gather": "baste",
+    "hand": "hand",
+}
+
+
+def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -> list[Item]:
+    """The stitches of a row where they lie in the picture: on top of the layers they go through."""
+    items: list[Item] = []
+    role: StrokeRole = "old_row" if row.ink == "old" else _ROLES[row.style]
+    same = [p for p in placed if p.piece.name == row.run.piece]
+    tops: dict[Side, Placed] = {}
+    for p in same:
+        tops[p.side] = p
+    for p in tops.values():
+        above = [q for q in placed if q.layer.on is not None and q.layer.on.piece == row.run.piece and q is not p]
+        slid = above[-1].shift if above else Motion.identity()
+        sides: tuple[Side | None, ...] = (row.run.side,)
+        if row.run.side is None:
+            sides = p.piece.sides if p.piece.fold else (p.side,)
+        elif row.run.side != p.side and not p.piece.fold:
+            continue
+        path = path_of(pattern, row.run) if row.line is None else row.line
+        inward = p.inward(path)
+        for side in sides:
+            motion = half_motion(p, side).then(slid)
+            left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
+            line = path.parallel(row.inset if left else -row.inset) if row.inset else path
+            for part in _gapped(line, row.gap, path.length):
+                if row.zigzag or row.style == "zigzag":
+                    curves = _zigzag(part.moved(motion), extent * 0.006)
+                else:
+                    curves = part.moved(motion).curves
+                items.append(Stroke(curves, role, name=row.run.said))
+    return items
+
+
+def _gapped(path: Path, gap: tuple[float, float] | None, whole: float) -> list[Path]:
+    if gap is None:
+        return [path]
+    scale = path.length / whole
+    low, high = max(gap[0], 0.0) * scale, min(gap[1], whole) * scale
+    out = []
+    if low > 0.5:
+        out.append(path.between(0.0, low))
+    if high < path.length - 0.5:
+        out.append(path.between(high, path.length))
+    return out
+
+
+def _zigzag(path: Path, half: float) -> tuple[Curve, ...]:
+    count = max(int(path.length / (half * 2)), 2)
+    points = []
+    for i in range(count + 1):
+        d = path.length * i / count
+        points.append(path.at(d) + path.normal_at(d) * (half if i % 2 else -half))
+    return tuple(Line(a, b) for a, b in pairwise(points))
