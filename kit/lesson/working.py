@@ -20,6 +20,7 @@ from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
+from kit.sewing.ends import with_corners
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import Length
@@ -94,13 +95,15 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
                 do="Look at the line named in the cell that defines it.",
             ) from error
     pieces = _numbered(tuple(table.pieces.values()))
-    if whole:
-        for piece in pieces:
-            _check_closed(piece)
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
     shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)
-    return Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished))
+    pattern = Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished))
+    pattern = with_corners(pattern)
+    if whole:
+        for piece in pattern.pieces:
+            _check_closed(piece)
+    return pattern
 
 
 def _numbered(pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:

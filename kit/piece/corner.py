@@ -17,11 +17,12 @@ class Corner:
     """How the cut lines of `before` and `after` are joined.
 
     mitre: both carried on until they meet, cut square where the point would run far out. squared: the allowance of
-    `turned` ends square to its own stitch line, in line with the corner. turned: the allowance of the edge `turned`
-    is folded at each of `folds` (mm outside its stitch line, nearest first; 0 is the stitch line itself), and its
-    end mirrors the cut line of its neighbour at each fold, so that it lies flush once folded. clipped and rounded:
-    the point is cut off straight, or in an arc, `size` mm from the stitch lines' corner. `by_hand` when a step said
-    so, which no operation overrules."""
+    `turned` ends square to its own stitch line, from where that, carried on, runs out into the neighbour's cut line.
+    turned: the allowance of the edge `turned` is folded at each of `folds` (mm outside its stitch line, nearest first;
+    0 is the stitch line itself), and its end mirrors the cut line of its neighbour at each fold, so that it lies flush
+    once folded. clipped and rounded: the point is cut off straight, or in an arc about the corner, `size` mm from the
+    stitch lines' corner (0: as far as the wider allowance). A shape that cannot be drawn at its corner, and any at a
+    corner that is not convex, is a mitre. `by_hand` when a step said so, which no operation overrules."""
 
     before: str
     after: str
