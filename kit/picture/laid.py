@@ -260,11 +260,25 @@ def grown(box: Box, by: float) -> Box:
     return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)
 
 
+def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
+    """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
+    lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
+    lines += [(thing.run, thing.line) for thing in scene.things]
+    boxes = []
+    for run, line in lines:
+        p = find(placed, run, None)
+        if p is not None:
+            boxes.append(line.moved(half_motion(p, run.side)).bounds())
+    if not boxes:
+        return None
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
 def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, Box]:
     """What the picture shows, and the whole of the cloth."""
     if not placed:
         return (0.0, 0.0, 100.0, 60.0), (0.0, 0.0, 100.0, 60.0)
-    whole = box_of(tuple(c for p in placed for c in p.outline))
+    whole = box_of(tuple(c for p in placed for part in (p.outline, *p.flaps) for c in part))
     size = max(whole[2] - whole[0], whole[3] - whole[1])
     whole = grown(whole, size * 0.05)
     if scene.focus is None:
@@ -273,8 +287,7 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     if p is None:
         return whole, whole
     focus = straightest(scene.focus, pattern) if any(layer.how == "open" for layer in scene.layers) else scene.focus
-    run = path_of(pattern, focus).moved(half_motion(p, focus.side))
-    box = run.bounds()
+    box = _work_box(scene, placed) or path_of(pattern, focus).moved(half_motion(p, focus.side)).bounds()
     long = max(box[2] - box[0], box[3] - box[1])
     box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 35.0))
     wide, high = box[2] - box[0], box[3] - box[1]

@@ -9,6 +9,7 @@ whole; the cross-section of the seam stands in the corner above it.
 from __future__ import annotations
 
 import math
+from typing import Any
 
 from kit.geometry import Curve, Line, Point, Vector
 from kit.lesson.pattern import Pattern
@@ -33,7 +34,7 @@ from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene
+from kit.sewing.scene import Face, Scene
 from kit.sewing.walk import path_of
 from kit.units import System
 
@@ -49,7 +50,7 @@ _FILLS: dict[tuple[str, str], FillRole] = {
     ("strip", "right"): "strip",
     ("strip", "wrong"): "strip",
 }
-_OTHER = {"right": "wrong", "wrong": "right"}
+_OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
 
 
 def scene_drawing(
@@ -163,7 +164,7 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
         [
             LineString([(q.x, q.y) for q in c.points(1.0)])
             for item in drawn
-            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press", "baste", "hand")
+            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press", "baste", "hand", "symbol")
             for c in item.curves
         ]
     )
@@ -175,16 +176,22 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
     taken: list[tuple[float, float, float, float]] = []
     for number, p in enumerate(placed):
         shown = shapes[number].intersection(view)
+        turned = [Polygon([(q.x, q.y) for c in flap for q in c.points(1.0)[:-1]]).buffer(0) for flap in p.flaps]
+        if turned:
+            shown = shown.difference(unary_union(turned))
         if placed[number + 1 :]:
             shown = shown.difference(unary_union(shapes[number + 1 :]))
-        parts = [g for g in getattr(shown, "geoms", [shown]) if isinstance(g, Polygon) and g.area > letter**2 / 4]
+        face = p.layer.up
+        parts = _large(shown, letter)
+        if p.layer.fold is not None and not parts:
+            face = _OTHER[face]
+            parts = _large(unary_union(turned).intersection(view), letter)
         if not parts:
             continue
         widest = max(parts, key=lambda g: g.area)
         spot = polylabel(widest, 1.0)
         title = p.piece.title if counts[p.piece.name, p.layer.stuff] == 1 else f"{p.piece.title}, {p.side}"
-        face = "interfacing" if p.layer.stuff == "interfacing" else f"{p.layer.up} side"
-        text = f"{title}: {face}"
+        text = f"{title}: {'interfacing' if p.layer.stuff == 'interfacing' else f'{face} side'}"
         wide, high = text_width(text, letter) + letter * 0.3, letter * 1.3
         inside = [Point(spot.x, spot.y + high * up) for up in (0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6)]
         frames = [box(*text_box(q.x, q.y, wide, high, 0.0)) for q in inside]
@@ -220,6 +227,11 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
         items.append(Dot(foot, "mark"))
         items.append(Label(text, at, "name", size=letter))
     return items
+
+
+def _large(shape: Any, letter: float) -> list[Any]:
+    """The parts of a shape that can hold a name or the foot of its line."""
+    return [g for g in getattr(shape, "geoms", [shape]) if g.geom_type == "Polygon" and g.area > letter**2 / 4]
 
 
 def _around(window: Box, names: list[Item]) -> Box:
