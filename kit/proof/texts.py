@@ -10,6 +10,10 @@ from kit.proof.finding import Finding
 _WORDS = {"thread": ("thread",), "interfacing": ("interfacing",)}
 
 
+def _said(need: str) -> str:
+    return need.replace("_", " ")
+
+
 def placeholders(pattern: Pattern) -> list[Finding]:
     """Braces in the teacher's words that name no value of the step."""
     found: list[Finding] = []
@@ -50,12 +54,12 @@ def notions(pattern: Pattern) -> list[Finding]:
         Finding(
             "notion_missing",
             "warning",
-            f"the sewing needs {need}, which the list of notions does not name.",
+            f"the sewing needs {_said(need)}, which the list of notions does not name.",
             "Notions",
-            do=f"Add {need} to the lesson's notions.",
+            do=f"Add {_said(need)} to the lesson's notions.",
         )
         for need in sorted(wanted)
-        if not any(word in listed for word in _WORDS[need])
+        if not any(word in listed for word in _WORDS.get(need, (_said(need),)))
     ]
     if pattern.sewing and "interfacing" in listed and "interfacing" not in wanted:
         found.append(

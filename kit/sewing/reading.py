@@ -89,9 +89,10 @@ class Reader:
                     )
         return first, second
 
-    def press(self, press: object, runs: tuple[Run, ...], where: str) -> str:
+    def pressing(self, press: object, runs: tuple[Run, ...], where: str, *more: str) -> str:
+        """How a seam is pressed: open, to one side, towards one of its pieces; `more` words a seam may allow."""
         pieces = list(dict.fromkeys(run.piece for run in runs))
-        return read_word(press, ("open", "one side", *pieces), "press", where)
+        return read_word(press, ("open", "one side", *more, *pieces), "press", where)
 
     def opening(
         self, opening: object, a: tuple[Run, ...], b: tuple[Run, ...], where: str

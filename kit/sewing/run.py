@@ -81,9 +81,23 @@ class Place:
         return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.mark.label}"
 
 
+@dataclass(frozen=True)
+class Fold:
+    """A dart, pleat or tuck of a cut piece, with the half it is meant on (None: both), and the edge it opens on."""
+
+    piece: str
+    name: str
+    edge: str
+    side: Side | None = None
+
+    @property
+    def said(self) -> str:
+        return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.name.replace('_', ' ')}"
+
+
 class PieceHandle:
-    """A cut piece as a sewing step sees it: attributes are its edges (`front.side`), its marks, and
-    `.left` / `.right` for one half."""
+    """A cut piece as a sewing step sees it: attributes are its edges (`front.side`), its marks, its darts, pleats and
+    tucks, and `.left` / `.right` for one half."""
 
     def __init__(self, piece: Piece, side: Side | None = None) -> None:
         self._piece = piece
@@ -110,7 +124,11 @@ class PieceHandle:
         for mark in self._piece.marks:
             if mark.name == name:
                 return Place(self._piece.name, mark, self._side)
-        known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]
+        folds = (*self._piece.darts, *self._piece.pleats)
+        for fold in folds:
+            if fold.name == name:
+                return Fold(self._piece.name, name, fold.edge, self._side)
+        known = [each.name for each in (*self._piece.edges, *self._piece.marks, *folds)]
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))
 
     def __repr__(self) -> str:

@@ -355,7 +355,7 @@ def plain_seam(
         a=first,
         b=second,
         allowance=read_width(allowance, f"{where}, allowance"),
-        press=make.press(press, first + second, where),
+        press=make.pressing(press, first + second, where),
         finish=read_word(finish, FINISHES, "finish", where),
         opening=make.opening(opening, first, second, where),
         mark=mark_label(opening),
@@ -381,6 +381,6 @@ def french_seam(
         b=other,
         first=read_width(first, f"{where}, first row"),
         second=read_width(second, f"{where}, second row"),
-        press=make.press(press, one + other, where),
+        press=make.pressing(press, one + other, where),
         ease=read_size(ease, f"{where}, ease"),
     )

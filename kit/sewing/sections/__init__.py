@@ -1,0 +1,1 @@
+"""Cross-sections of each family of operations, in the manner of `kit.sewing.section`."""
