@@ -70,7 +70,7 @@ def piece_items(
 
     Without all allowances declared the stitch line is drawn alone. Raises `KitError` as `cut_line` does.
     """
-    items = _items(piece, pattern, 1.0, system)
+    items = _items(piece, pattern, letters, system)
     if at is None or (at.x == 0 and at.y == 0):
         return items
     return moved(items, Motion.translation(at - Point(0.0, 0.0)))
@@ -88,15 +88,27 @@ def _items(piece: Piece, pattern: Pattern, letters: float, system: System) -> tu
     items = list(_drawn(piece, pattern.lesson, letters, whole))
     inner = piece.outline.polygon(0.2).buffer(0)
     area = shapely.Polygon([(p.x, p.y) for p in cut_line(piece).points(0.2)]).buffer(0) if whole else inner
-    room = Room(area, inner, items, letters)
+    return (*items, *piece_words(piece, pattern, Room(area, inner, items, letters), system, letters))
+
+
+def piece_lines(piece: Piece, pattern: Pattern) -> tuple[Item, ...]:
+    """Lines and signs of a piece without any text, in mm of paper."""
+    return tuple(_drawn(piece, pattern.lesson, 1.0, has_allowances(piece)))
+
+
+def piece_words(
+    piece: Piece, pattern: Pattern, room: Room, system: System = "cm", letters: float = 1.0
+) -> Iterable[Item]:
+    """All that is written on a piece, fitted into `room`: names beside their lines, the piece's own text, and the
+    allowances along the edges."""
     for note in _notes(piece, pattern.lesson, letters):
-        items.extend(room.note(note))
-    items.extend(_text(piece, pattern, room))
-    if whole:
+        yield from room.note(note)
+    yield from _text(piece, pattern, room)
+    if has_allowances(piece):
         for edge in piece.edges:
             label = room.inside(_width_note(piece, edge, system, letters)) if _told(piece, edge, letters) else None
-            items.extend([label] if label is not None else [])
-    return tuple(items)
+            if label is not None:
+                yield label
 
 
 def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Iterable[Item]:
