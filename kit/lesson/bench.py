@@ -17,12 +17,13 @@ from kit.lesson.face_verbs import FaceVerbs
 from kit.lesson.mark_verbs import MarkVerbs
 from kit.lesson.pattern import Spot
 from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
+from kit.lesson.pleat_verbs import PleatVerbs
 from kit.lesson.verbs import MoveVerbs
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.units import Length, length
 
 
-class BenchPiece(MoveVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
+class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
 
     _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})
@@ -185,7 +186,7 @@ class BenchPiece(MoveVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
         self._edges = {name: replace(edge, allowance=None) for name, edge in other._edges.items()}
         self._points = dict(other._points)
         self._guides = dict(other._guides)
-        self._state = replace(self._state, darts=other._state.darts)
+        self._state = replace(self._state, darts=other._state.darts, pleats=other._state.pleats)
         self._drawn.update(self._edges)
 
     def mirror(self, axis: str | PaperLine, prefix: str = "far_") -> None:
@@ -305,6 +306,7 @@ class BenchPiece(MoveVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
             points=tuple(self._points.items()),
             guides=tuple(self._guides.items()),
             darts=tuple(dart for dart in self._state.darts if dart.edge in self._edges),
+            pleats=tuple(p for p in self._state.pleats if p.edge in self._edges and (p.far or p.edge) in self._edges),
         )
 
     def __repr__(self) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import replace
 
 from kit.errors import KitError
@@ -10,12 +11,20 @@ from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 from kit.lesson.corners import meeting
 from kit.lesson.slash import STAY, Part, Place, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.piece import Edge, Piece
+from kit.piece.pleat import stretches
 from kit.units import both
 
 
 def spread(piece: Piece, first: Place, second: Place, amount: float, *, hinged: bool = False) -> Piece:
     """The paper slashed from one place on the outline to another and spread by `amount` mm: parallel, or hinged
     at the second place so that it opens at the first alone."""
+    return opened(piece, first, second, amount, hinged=hinged)[0]
+
+
+def opened(
+    piece: Piece, first: Place, second: Place, amount: float, *, hinged: bool = False
+) -> tuple[Piece, Callable[[str, float, bool], float]]:
+    """The paper spread, and where a place on an old edge lies on the new one (before or after a gap there)."""
     a, b = on_edge(piece, *first), on_edge(piece, *second)
     slash = slash_line(piece, a, b)
     there, back = Part(first, second, STAY), Part(second, first, STAY)
@@ -34,7 +43,7 @@ def spread(piece: Piece, first: Place, second: Place, amount: float, *, hinged: 
     else:
         motion = Motion.translation((b - a).unit().left() * (amount * side))
     parts = (there, replace(back, motion=motion)) if stays else (replace(there, motion=motion), back)
-    return rearranged(piece, parts, (slash,))[0]
+    return rearranged(piece, parts, (slash,))
 
 
 def _no_darts(piece: Piece, edge: str, what: str) -> Edge:
@@ -45,6 +54,12 @@ def _no_darts(piece: Piece, edge: str, what: str) -> Edge:
                 where=piece.title,
                 do="Move the dart to another edge first.",
             )
+    for _, _, pleat in stretches(piece, edge):
+        raise KitError(
+            f"the {pleat.label} ends on the {piece.edge(edge).label}; {what} would leave its lines behind.",
+            where=piece.title,
+            do="Change the edge first and draw the pleat then.",
+        )
     return piece.edge(edge)
 
 

@@ -16,6 +16,7 @@ from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
 from kit.piece.dart import Dart, mouth
 from kit.piece.piece import Mark, Notch, Piece
+from kit.piece.pleat import Pleat, stretches
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -129,6 +130,16 @@ def rearranged(
         motion = next((m for a, b, _, m in placed[dart.edge] if a - SAME <= dart.start and dart.end <= b + SAME), STAY)
         start = new_place(dart.edge, dart.start, True)
         darts.append(replace(dart, start=start, end=start + dart.end - dart.start, apex=motion(dart.apex)))
+    pleats = []
+    for pleat in piece.pleats:
+        start = new_place(pleat.edge, pleat.start, True)
+        moves = [motion_at(leg.at(leg.length / 2)) for leg in pleat.lines]
+        lines = tuple(leg.moved(go) for leg, go in zip(pleat.lines, moves, strict=True))
+        moved = replace(pleat, start=start, end=start + pleat.end - pleat.start, lines=(lines[0], lines[1]))
+        if pleat.far:
+            low = new_place(pleat.far, pleat.far_start, True)
+            moved = replace(moved, far_start=low, far_end=low + pleat.far_end - pleat.far_start)
+        pleats.append(moved)
     guides: list[tuple[str, Path]] = []
     for name, path in piece.guides:
         for i, bit in enumerate(_cut_at(path, cuts)):
@@ -148,6 +159,7 @@ def rearranged(
         piece,
         edges=edges,
         darts=tuple(darts),
+        pleats=tuple(pleats),
         notches=tuple(replace(n, distance=new_place(n.edge, n.distance, False)) for n in piece.notches),
         marks=tuple(marks),
         points=tuple((name, motion_at(p)(p)) for name, p in piece.points),
@@ -199,6 +211,13 @@ def on_edge(piece: Piece, edge: str, at: float) -> Point:
                 where=piece.title,
                 do="Choose a place beside the dart.",
             )
+    for start, end, pleat in stretches(piece, edge):
+        if start + SAME < at < end - SAME:
+            raise KitError(
+                f"{both(at)} along the {piece.edge(edge).label} lies inside the {pleat.label}.",
+                where=piece.title,
+                do="Choose a place beside it.",
+            )
     return path.at(min(max(at, 0.0), path.length))
 
 
@@ -223,6 +242,13 @@ def slash_line(piece: Piece, start: Point, end: Point, apart_from: str = "") -> 
                     raise KitError(
                         f"the slash line runs through the {dart.label}.", where=piece.title, do="Move that dart first."
                     )
+    for pleat in piece.pleats:
+        if any(line.crossings(leg) for leg in pleat.lines):
+            raise KitError(
+                f"the slash line runs through the {pleat.label}.",
+                where=piece.title,
+                do="Keep the two apart, or draw this one first.",
+            )
     return line
 
 
@@ -238,9 +264,15 @@ def with_path(piece: Piece, edge: str, path: Path, there: Callable[[float], floa
     def dart(d: Dart) -> Dart:
         return replace(d, start=there(d.start), end=there(d.end)) if d.edge == edge else d
 
+    def pleat(p: Pleat) -> Pleat:
+        if p.edge == edge:
+            p = replace(p, start=there(p.start), end=there(p.end))
+        return replace(p, far_start=there(p.far_start), far_end=there(p.far_end)) if p.far == edge else p
+
     return replace(
         piece.with_edges(**{edge: replace(piece.edge(edge), path=path)}),
         notches=tuple(map(notch, piece.notches)),
         marks=tuple(map(mark, piece.marks)),
         darts=tuple(map(dart, piece.darts)),
+        pleats=tuple(map(pleat, piece.pleats)),
     )

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from dataclasses import replace
 
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
@@ -16,6 +17,7 @@ from kit.lesson.pattern import Pattern, Spot, StepRecord
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import upright
+from kit.picture.markings import place_of, pleat_in_step, signs
 from kit.picture.piece_sheet import piece_drawing, piece_items
 from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
@@ -23,6 +25,9 @@ from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.units import System, show
 from kit.units import both as both_systems
+
+_SIGNS = 0.003
+"""How large drill marks and bars of buttonholes are drawn in a step's picture, as a share of its reach."""
 
 __all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step_drawing"]
 
@@ -113,6 +118,8 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
             items.append(Stroke(curves, role, name=f"{piece.name}.{edge.name}"))  # type: ignore[arg-type]
         for dart in piece.darts:
             items.extend(in_step(piece, dart, "new", by=move))
+        for pleat in piece.pleats:
+            items.extend(Scaling(1.0, Point(dx, 0.0)).items(pleat_in_step(piece, pleat, "new", reach * _SIGNS)))
         for name, point in _standing(piece):
             items.append(Dot(point + move, "kept", f"{piece.name}.{name}"))
         foot = Point((bounds[0] + bounds[2]) / 2, bounds[1] - reach * 0.05)
@@ -170,6 +177,10 @@ def _step_piece(
     for dart in piece.darts:
         if below is None or dart.edge in new:
             yield from in_step(piece, dart, "new" if dart.edge in new else "kept", put)
+    for pleat in piece.pleats:
+        if below is None or pleat.edge in new:
+            role = "new" if pleat.edge in new else "kept"
+            yield from put.items(pleat_in_step(piece, pleat, role, reach * _SIGNS / put.factor))
     for owner, notch in record.new_notches:
         if owner == piece.name and piece.has_edge(notch.edge):
             yield from _notch(piece, notch, reach, put)
@@ -224,12 +235,12 @@ def _mark(piece: Piece, mark: Mark, middle: Point, reach: float, put: Scaling) -
         low, high = max(min(mark.start, mark.end), 0.0), min(max(mark.start, mark.end), edge.length)
         if high - low > 0.1:
             path = edge.between(low, high)
+    at = place_of(piece, mark)
+    items += put.items(signs(replace(mark, path=path), at, name, reach * _SIGNS / put.factor, "new"))
     if path is not None:
-        items.append(Stroke(put.curves(path.curves), "new", name=name))
         return items, [_name_beside(mark.label, path, middle, reach, put)]
-    if mark.point is not None:
-        items.append(Dot(put.point(mark.point), "new", name))
-        return items, [Label(mark.label, put.point(mark.point) + Vector(0.0, reach * 0.035), "new")]
+    if at is not None:
+        return items, [Label(mark.label, put.point(at) + Vector(0.0, reach * 0.035), "new")]
     return items, []
 
 

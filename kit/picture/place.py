@@ -7,11 +7,12 @@ A facing's right side faces the wearer, so it is the other way round.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
+from kit.picture.drawing import Dot, Item, Stroke
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
 from kit.piece.piece import Piece, Side, Strip
 
@@ -107,6 +108,16 @@ class Scaling:
                 for q in c.as_cubics():
                     out.append(Cubic(self.point(q.start), self.point(q.c1), self.point(q.c2), self.point(q.end)))
         return tuple(out)
+
+    def items(self, items: Iterable[Item]) -> list[Item]:
+        """Strokes and dots scaled and slid."""
+        out: list[Item] = []
+        for item in items:
+            if isinstance(item, Stroke):
+                out.append(replace(item, curves=self.curves(item.curves)))
+            elif isinstance(item, Dot):
+                out.append(replace(item, at=self.point(item.at)))
+        return out
 
 
 def rectangle(x0: float, y0: float, x1: float, y1: float) -> tuple[Curve, ...]:

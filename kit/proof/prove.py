@@ -9,6 +9,7 @@ from kit.proof.finding import Finding
 from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
+from kit.proof.pleats import pleats
 from kit.proof.seams import corners, seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.sewing.state import sew
@@ -22,7 +23,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
     broken = {finding.piece for finding in found}
     sound = tuple(piece for piece in pattern.pieces if piece.name not in broken)
     found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern) + start(pattern)
-    found += darts(sound)
+    found += darts(sound) + pleats(sound)
     if pattern.sewing:
         state, refusals = sew(pattern)
         found += order(pattern, refusals)

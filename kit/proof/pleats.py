@@ -1,0 +1,150 @@
+"""Pleats and tucks: on their edges, apart from each other and from darts, with lines that lie on each other."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+from kit.errors import KitError
+from kit.piece.dart import closed_stretches
+from kit.piece.piece import Piece
+from kit.piece.pleat import LINES_AGREE, Pleat, cap, lies, stretches, taken_up
+from kit.proof.finding import Finding, Level
+from kit.units import both
+
+TRUE_ANGLE = 3.0  # degrees
+CAP_GAP = 0.5  # mm
+OVERLAP = 0.1  # mm
+
+
+def pleats(pieces: tuple[Piece, ...]) -> list[Finding]:
+    """Pleats and tucks that lie off their edges, whose lines differ or do not start at the edge, that lie over each
+    other or over a dart, or whose edge bends or misses its seam when they are folded."""
+    found: list[Finding] = []
+    for piece in pieces:
+        faults = [fault for pleat in piece.pleats if (fault := _fault(piece, pleat)) is not None]
+        faults += _overlapping(piece)
+        found += faults
+        if not faults:
+            for name in dict.fromkeys(e for p in piece.pleats for e in (p.edge, p.far) if e):
+                found += _closed(piece, name)
+    return found
+
+
+def _finding(
+    piece: Piece, pleat: Pleat, code: str, level: Level, what: str, do: str, amount: float = 0.0, edge: str = ""
+) -> Finding:
+    return Finding(code, level, what, piece.title, amount=amount, do=do, piece=piece.name, edge=edge or pleat.edge)
+
+
+def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
+    if not lies(piece, pleat):
+        return _finding(
+            piece,
+            pleat,
+            "pleat_off_edge",
+            "error",
+            f"the {pleat.label} does not lie on its edge: it runs from {both(pleat.start)} to {both(pleat.end)} along "
+            f"'{pleat.edge}'.",
+            "Put it on the edge, or draw it again after changing the edge.",
+        )
+    one, two = pleat.lines
+    gap = abs(one.length - two.length)
+    if gap > LINES_AGREE:
+        return _finding(
+            piece,
+            pleat,
+            "pleat_lines",
+            "error",
+            f"the two lines of the {pleat.label} are {both(one.length)} and {both(two.length)} long, so they do not "
+            "lie on each other.",
+            "Draw it again from edge to edge, or move an end until both are equally long.",
+            gap,
+        )
+    path = piece.edge(pleat.edge).path
+    off = max(
+        one.start.distance(path.at(max(pleat.start, 0.0))), two.start.distance(path.at(min(pleat.end, path.length)))
+    )
+    if off > LINES_AGREE:
+        return _finding(
+            piece,
+            pleat,
+            "pleat_lines",
+            "error",
+            f"the lines of the {pleat.label} start {both(off)} away from its place on the "
+            f"{piece.edge(pleat.edge).label}.",
+            "Draw the pleat again: the edge was changed after it.",
+            off,
+        )
+    return None
+
+
+def _overlapping(piece: Piece) -> list[Finding]:
+    found = []
+    for edge in piece.edges:
+        taken = [(a, b, p.label, p) for a, b, p in stretches(piece, edge.name)]
+        if not taken:
+            continue
+        every = [(a, b, label) for a, b, label, _ in taken]
+        every += [(d.start, d.end, d.label) for d in piece.darts if d.edge == edge.name]
+        for (_, end, first), (start, _, second) in pairwise(sorted(every)):
+            if end - start > OVERLAP:
+                found.append(
+                    _finding(
+                        piece,
+                        taken[0][3],
+                        "pleats_overlap",
+                        "error",
+                        f"the {first} and the {second} take up the same {both(end - start)} of the {edge.label}.",
+                        "Move them apart or make one shallower.",
+                        end - start,
+                        edge.name,
+                    )
+                )
+    return found
+
+
+def _closed(piece: Piece, edge: str) -> list[Finding]:
+    found = []
+    try:
+        parts = closed_stretches(piece, edge)
+    except KitError:
+        return []  # a dart on the same edge does not close; the proof of darts says so
+    for (_, end, before), (start, _, after) in pairwise(parts):
+        between = [p for a, b, p in taken_up(piece, edge) if end - 1e-3 <= a and b <= start + 1e-3]
+        bend = abs(math.degrees(before.end_tangent.turn_to(after.start_tangent)))
+        if between and bend > TRUE_ANGLE:
+            found.append(
+                _finding(
+                    piece,
+                    between[0],
+                    "pleat_not_true",
+                    "warning",
+                    f"the {piece.edge(edge).label} bends by {bend:.0f} degrees where the {between[0].label} is folded.",
+                    "Redraw the edge smooth across the folded pleat.",
+                    edge=edge,
+                )
+            )
+    for start, end, pleat in stretches(piece, edge):
+        far = pleat.far == edge and (start, end) == (pleat.far_start, pleat.far_end)
+        try:
+            wanted = cap(piece, pleat, far)
+        except KitError:
+            continue
+        drawn = piece.edge(edge).path.between(max(start, 0.0), min(end, piece.edge(edge).path.length))
+        tip = wanted.at(wanted.length / 2)
+        short = tip.distance(drawn.at(drawn.nearest(tip)))
+        if short > CAP_GAP:
+            found.append(
+                _finding(
+                    piece,
+                    pleat,
+                    "pleat_cap",
+                    "warning",
+                    f"the {pleat.label} has no cap: folded, it would miss the edge by {both(short)}.",
+                    f'True it: {piece.name}.true_pleat("{pleat.name}").',
+                    short,
+                    edge,
+                )
+            )
+    return found
