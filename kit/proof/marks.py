@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord
+from kit.piece.folded import Folded
 from kit.proof.finding import Finding
+from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
-from kit.sewing.walk import along, run_length, runs_opposed
+from kit.sewing.walked import as_sewn, walked
 from kit.units import both
 
 TOLERANCE = 0.5  # mm along the stitch line
@@ -29,28 +31,19 @@ def notches(pattern: Pattern) -> list[Finding]:
     return list(found.values())
 
 
-def _places(pattern: Pattern, run: Run, opposed: bool = False) -> list[tuple[float, str]]:
-    piece = pattern.piece(run.piece)
-    mouths = [
-        (along(pattern, run, dart.edge, (dart.start + dart.end) / 2), dart.end - dart.start)
-        for dart in piece.darts
-        if dart.edge in run.edges
-    ]
-    size = run_length(pattern, run) - sum(width for _, width in mouths)
-    places = []  # mm along the run as sewn, its darts closed
-    for notch in piece.notches:
-        if notch.edge in run.edges:
-            at = along(pattern, run, notch.edge, notch.distance)
-            places.append((at - sum(width for middle, width in mouths if middle < at), notch.edge))
-    return [(size - at if opposed else at, edge) for at, edge in places if -TOLERANCE <= at <= size + TOLERANCE]
+def _places(run: Folded) -> list[tuple[float, str]]:
+    """(mm along the run as sewn, edge) of its notches."""
+    notches = [notch for notch in run.piece.notches if notch.edge in run.edges]
+    found = [(run.sewn(notch.edge, notch.distance), notch.edge) for notch in notches]
+    return [(at, edge) for at, edge in found if at is not None]
 
 
 def _unmatched(
     pattern: Pattern, record: SewRecord, a: Run, b: Run, ease: float
 ) -> dict[tuple[str, str, float], Finding]:
     found: dict[tuple[str, str, float], Finding] = {}
-    first = _places(pattern, a)
-    second = _places(pattern, b, runs_opposed(pattern, a, b))
+    walk = walked(as_sewn(pattern.piece(a.piece), a), as_sewn(pattern.piece(b.piece), b))
+    first, second = _places(walk.a), _places(walk.b)
     for run, other, mine, theirs in ((a, b, first, second), (b, a, second, first)):
         for at, edge in mine:
             off = min((abs(at - place) for place, _ in theirs), default=None)
@@ -72,19 +65,21 @@ def _unmatched(
     return found
 
 
+def _opens(operation: Operation, pattern: Pattern) -> tuple[Span, ...]:
+    """The stretches an operation leaves open."""
+    if isinstance(operation, PlainSeam) and operation.opening is not None:
+        return tuple(closing.span for closing in operation.closes(pattern) if closing.how == "hemmed")
+    return operation.opens(pattern)
+
+
 def openings(pattern: Pattern) -> list[Finding]:
     """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
     found: list[Finding] = []
     left_open: set[tuple[str, str]] = set()
     for record in pattern.sewing:
         for operation in record.operations:
-            if not isinstance(operation, PlainSeam) or operation.opening is None:
-                continue
             try:
-                for closing in operation.closes(pattern):
-                    if closing.how != "hemmed":
-                        continue
-                    span = closing.span
+                for span in _opens(operation, pattern):
                     piece = pattern.piece(span.piece)
                     for mark in piece.marks:
                         if mark.kind != "opening" or mark.edge != span.edge:

@@ -70,7 +70,8 @@ Fact = tuple[str, ...]
 class Effect:
     """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
     are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
-    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces."""
+    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces; `laid`
+    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark)."""
 
     made: tuple[str, ...] = ()
     attached: Mapping[str, int] = field(default_factory=dict)
@@ -81,6 +82,7 @@ class Effect:
     undone: tuple[Fact, ...] = ()
     inside_out: tuple[str, ...] = ()
     right_side_out: tuple[str, ...] = ()
+    laid: tuple[tuple[Run, Run], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -138,6 +140,14 @@ class Operation:
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
         """Facts that must hold once the garment is finished because this was done: what it prepared must be used."""
         return ()
+
+    def opens(self, pattern: Cut) -> tuple[Span, ...]:
+        """Stretches of edge it leaves as an opening of the finished garment: a vent, a pocket's mouth, a zip."""
+        return ()
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        """{notion: (how much of it is used up, "length" in mm or "count")} where that can be said."""
+        return {}
 
     def minutes(self, pattern: Cut) -> float:
         """Rough time it takes a learner, in minutes, all its halves together (common practice, no source): a start

@@ -130,6 +130,8 @@ class State:
         for a, b in operation.joins:
             seams.update(_pairs(pattern, a, b))
         effect = operation.effect(pattern)
+        for a, b in effect.laid:
+            seams.update(_pairs(pattern, a, b))
         return replace(
             self,
             closed=self.closed + tuple(Done(c.span, c.how, step) for c in operation.closes(pattern)),
