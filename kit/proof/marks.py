@@ -9,6 +9,7 @@ from kit.proof.finding import Finding
 from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
+from kit.sewing.walk import Span
 from kit.sewing.walked import as_sewn, walked
 from kit.units import both
 
