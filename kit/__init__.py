@@ -9,6 +9,7 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from kit.blocks.blank import blank_paper
     from kit.blocks.bodice import bodice_block
     from kit.blocks.darted_bodice import darted_bodice_block
     from kit.blocks.skirt import skirt_block
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from kit.body.file import load_body, save_body
     from kit.body.make import make_body
     from kit.errors import KitError
+    from kit.lesson.another import open_lesson
     from kit.live.body_form import body_form
     from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
@@ -39,6 +41,8 @@ _HOMES = {
     "cm": "kit.units",
     "inch": "kit.units",
     "Length": "kit.units",
+    "open_lesson": "kit.lesson.another",
+    "blank_paper": "kit.blocks.blank",
     "bodice_block": "kit.blocks.bodice",
     "darted_bodice_block": "kit.blocks.darted_bodice",
     "with_sleeve": "kit.blocks.sleeve",
@@ -68,6 +72,8 @@ __all__ = [
     "cm",
     "inch",
     "Length",
+    "open_lesson",
+    "blank_paper",
     "bodice_block",
     "darted_bodice_block",
     "with_sleeve",

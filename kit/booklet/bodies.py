@@ -19,9 +19,9 @@ from typing import Any, Literal
 
 from kit.atomic import write_atomically
 from kit.body.measures import MEASUREMENTS, said
-from kit.booklet.handover import find_lesson
 from kit.booklet.run_notebook import read_notebook, run_and_ask
 from kit.errors import KitError, near
+from kit.lesson.another import find_lesson
 from kit.units import Length, parse
 
 Unit = Literal["cm", "inch", "mm"]

@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from kit.errors import KitError
+from kit.lesson.another import find_lesson
 from kit.lesson.pattern import Pattern
 from kit.units import System
 
@@ -38,30 +39,6 @@ class Handover:
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
     notes: tuple[str, ...] = ()
-
-
-def find_lesson(namespace: Mapping[str, Any]) -> Any:
-    """The one lesson among a notebook's names. A variation counts as the lesson when its parent is there
-    too. Raises `KitError` when there is none, or more than one that nobody else is derived from."""
-    from kit.lesson.lesson import Lesson
-
-    found: dict[int, tuple[str, Any]] = {}
-    for name, thing in namespace.items():
-        if isinstance(thing, Lesson) and not name.startswith("_"):
-            found.setdefault(id(thing), (name, thing))
-    if not found:
-        raise KitError(
-            "this notebook has no lesson.",
-            do='Begin one with lesson = Lesson("Name of it", start=bodice_block), or run `lessonkit new NAME`.',
-        )
-    parents = {id(getattr(lesson, "parent", None)) for _, lesson in found.values()}
-    last = [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]
-    if len(last) != 1:
-        names = ", ".join(f"{name} ({lesson.info.title})" for name, lesson in last)
-        raise KitError(
-            f"this notebook has {len(last)} lessons: {names}.", do="Keep one lesson in a notebook; move the others out."
-        )
-    return last[0][1]
 
 
 def work(lesson: Any, size: str | None, units: System | None) -> Handover:

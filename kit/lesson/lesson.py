@@ -10,7 +10,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path as FilePath
-from typing import Any, Self, TypeVar
+from typing import Any, Self, TypeVar, cast, get_args
 
 from kit.body.body import Body
 from kit.body.chart import SizeChart, workshop_chart
@@ -19,12 +19,13 @@ from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
 from kit.lesson.parameter import Kind, Parameter
-from kit.lesson.pattern import LessonInfo, Pattern
-from kit.lesson.steps import Entry, added, arguments, ordered, stale
+from kit.lesson.pattern import LessonInfo, Nap, Pattern
+from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
 from kit.lesson.working import Definition, work
 from kit.units import System, length
 
 F = TypeVar("F", bound=Callable[..., Any])
+NAPS: tuple[str, ...] = get_args(Nap)
 
 
 def slug(title: str) -> str:
@@ -34,7 +35,8 @@ def slug(title: str) -> str:
 
 class Lesson:
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
-    "inch" first in every text; `sizes`, the chart readers choose from; the rest is printed in the booklet.
+    "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
+    whether the cloth has one ("none", "one_way", or a "print" to match); the rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
     """
@@ -56,12 +58,19 @@ class Lesson:
         cloth_widths: Sequence[object] = ("140 cm",),
         notions: Sequence[str] = (),
         cautions: Sequence[str] = (),
+        nap: str = "none",
     ) -> None:
         if units not in ("cm", "inch"):
             raise KitError(f"units are 'cm' or 'inch', not '{units}'.", where=title)
         if not callable(start):
             raise KitError(
                 "a lesson starts from a block or a traced top.", where=title, do="Write, say, start=bodice_block."
+            )
+        if nap not in NAPS:
+            raise KitError(
+                f"nap is {', '.join(repr(word) for word in NAPS[:-1])} or {NAPS[-1]!r}, not {nap!r}.",
+                where=title,
+                do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
             )
         self.info = LessonInfo(
             title=title,
@@ -77,6 +86,7 @@ class Lesson:
             level=level,
             cautions=tuple(cautions),
             start_notes=tuple(getattr(start, "notes", ())),
+            nap=cast("Nap", nap),
         )
         self.start = start
         self.sizes = sizes if sizes is not None else workshop_chart()
@@ -216,22 +226,23 @@ class Lesson:
     # ---- what it teaches ------------------------------------------------------------------------------
 
     def step(
-        self, title: str, *, makes: str | Sequence[str] = (), strips: str | Sequence[str] = ()
+        self, title: str, *, makes: str | Sequence[str] = (), strips: str | Sequence[str] = (), after: str = ""
     ) -> Callable[[F], F]:
         """A drafting step. Its arguments say what it uses; its docstring is what students read. `makes` names
-        new pieces, `strips` new strips, that it draws; they are arguments too."""
-        return self._adding("step", title, _names(makes), _names(strips))
+        new pieces, `strips` new strips, that it draws; they are arguments too. In a variation a step takes the place
+        of the one it is named like, or comes right `after` the step of that name."""
+        return self._adding("step", title, _names(makes), _names(strips), after)
 
-    def sew(self, title: str) -> Callable[[F], F]:
-        """A sewing step: asks for `make`, pieces, strips and parameters by name."""
-        return self._adding("sew", title)
+    def sew(self, title: str, *, after: str = "") -> Callable[[F], F]:
+        """A sewing step: asks for `make`, pieces, strips and parameters by name. `after` as in `step`."""
+        return self._adding("sew", title, after=after)
 
     def finished(self, title: str) -> Callable[[F], F]:
         """A finished measurement: a function of pieces that returns a length."""
         return self._adding("finished", title)
 
     def _adding(
-        self, kind: Any, title: str, makes: tuple[str, ...] = (), strips: tuple[str, ...] = ()
+        self, kind: Any, title: str, makes: tuple[str, ...] = (), strips: tuple[str, ...] = (), after: str = ""
     ) -> Callable[[F], F]:
         def add(function: F) -> F:
             cell, run = running_cell()
@@ -244,17 +255,35 @@ class Lesson:
                         do=f"Add {name} to the function's arguments.",
                     )
             entry = Entry(kind, function.__name__, title, function, uses, makes, strips, cell, run)
-            self.entries = added(self.entries, entry)
+            if after:
+                self.entries = following(self.entries, entry, after)
+            else:
+                self.entries = added(self.entries, self._placed(entry))
             self._registered(entry)
             return function
 
         return add
 
-    def remove(self, name: str) -> None:
-        """Take a step out by its function's name."""
-        if name not in [e.name for e in self.entries]:
-            raise KitError(f"there is no step '{name}'.", do=near(name, [e.name for e in self.entries]))
-        self.entries = tuple(e for e in self.entries if e.name != name)
+    def _placed(self, entry: Entry) -> Entry:
+        """In a variation, a step named like one of the parent's keeps that one's place."""
+        if self.parent is None:
+            return entry
+        same = [e for e in self.parent.entries if (e.kind, e.name) == (entry.kind, entry.name)]
+        return replace(entry, placed=same[0].placed or same[0].cell) if same else entry
+
+    def remove(self, *names: str) -> None:
+        """Take steps out by their functions' names, or parameters that nothing uses any more."""
+        for name in names:
+            known = [*(e.name for e in self.entries), *(p.name for p in self.parameters)]
+            if name not in known:
+                raise KitError(f"there is no step or parameter '{name}'.", do=near(name, known))
+            users = [e.title for e in self.entries if name in e.uses and e.name != name]
+            if name in [p.name for p in self.parameters] and users:
+                raise KitError(
+                    f"the parameter '{name}' is still used in '{users[0]}'.", do="Change or remove that step first."
+                )
+            self.entries = tuple(e for e in self.entries if e.name != name)
+            self.parameters = tuple(p for p in self.parameters if p.name != name)
 
     def stale(self) -> tuple[str, ...]:
         """Titles of steps whose cell is not in the saved notebook any more."""

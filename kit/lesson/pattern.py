@@ -12,6 +12,8 @@ from kit.geometry import Path, Point
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.units import System
 
+Nap = Literal["none", "one_way", "print"]
+
 
 @dataclass(frozen=True)
 class LessonInfo:
@@ -32,7 +34,7 @@ class LessonInfo:
     level: str = ""
     cautions: tuple[str, ...] = ()
     start_notes: tuple[str, ...] = ()
-    nap: Literal["none", "one_way", "print"] = "none"
+    nap: Nap = "none"
 
 
 @dataclass(frozen=True)

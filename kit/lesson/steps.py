@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
-from kit.errors import KitError
+from kit.errors import KitError, near
 from kit.lesson.cells import saved_cells
 
 Kind = Literal["step", "sew", "finished"]
@@ -20,7 +20,8 @@ Kind = Literal["step", "sew", "finished"]
 @dataclass(frozen=True)
 class Entry:
     """One function a lesson holds: its `kind`, `name` (the function's), `title`, the names it `uses`, the
-    pieces and strips it `makes`, and the `cell` and `run` (execution count) that wrote it."""
+    pieces and strips it `makes`, and the `cell` and `run` (execution count) that wrote it. `placed` is the cell whose
+    place it takes in the order instead of its own: that of a step it replaces in a variation, or follows."""
 
     kind: Kind
     name: str
@@ -31,6 +32,7 @@ class Entry:
     strips: tuple[str, ...] = ()
     cell: str = ""
     run: int = 0
+    placed: str = ""
 
     @property
     def text(self) -> str:
@@ -51,6 +53,26 @@ def arguments(function: Callable[..., Any], title: str) -> tuple[str, ...]:
     return tuple(names)
 
 
+def following(entries: tuple[Entry, ...], new: Entry, name: str) -> tuple[Entry, ...]:
+    """`entries` with `new` put right after the entry of that name, wherever its own cell stands. `KitError` when there
+    is none."""
+    before = [e for e in entries if e.name == name]
+    if not before:
+        raise KitError(
+            f"there is no step '{name}' to follow.",
+            where=f"Step '{new.title}'",
+            do=near(name, [e.name for e in entries]),
+        )
+    new = replace(new, placed=before[-1].placed or before[-1].cell)
+    kept = [
+        e
+        for e in entries
+        if (e.kind, e.name) != (new.kind, new.name) and not (new.cell and e.cell == new.cell and e.run != new.run)
+    ]
+    at = kept.index(before[-1]) + 1
+    return (*kept[:at], new, *kept[at:])
+
+
 def added(entries: tuple[Entry, ...], new: Entry) -> tuple[Entry, ...]:
     """`entries` with `new` put where it belongs.
 
@@ -64,6 +86,8 @@ def added(entries: tuple[Entry, ...], new: Entry) -> tuple[Entry, ...]:
     if gone:
         first = entries.index(gone[0])
         at = sum(1 for e in entries[:first] if e in kept)
+        if gone[0].placed and not new.placed:
+            new = replace(new, placed=gone[0].placed)
         return (*kept[:at], new, *kept[at:])
     siblings = [i for i, e in enumerate(kept) if new.cell and e.cell == new.cell]
     at = siblings[-1] + 1 if siblings else len(kept)
@@ -73,9 +97,9 @@ def added(entries: tuple[Entry, ...], new: Entry) -> tuple[Entry, ...]:
 def ordered(entries: tuple[Entry, ...]) -> tuple[Entry, ...]:
     """`entries` in the order of the saved notebook's cells, where they are all known there."""
     order = {cell: position for position, cell in enumerate(saved_cells())}
-    if not order or any(e.cell not in order for e in entries):
+    if not order or any((e.placed or e.cell) not in order for e in entries):
         return entries
-    return tuple(sorted(entries, key=lambda e: order[e.cell]))
+    return tuple(sorted(entries, key=lambda e: order[e.placed or e.cell]))
 
 
 def stale(entries: tuple[Entry, ...]) -> tuple[Entry, ...]:

@@ -16,6 +16,7 @@ from weakref import WeakSet
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson import lesson as definition
+from kit.lesson.another import opening
 from kit.lesson.cells import shell
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
@@ -44,8 +45,8 @@ class Lesson(definition.Lesson):
         super().choose(size=size, body=body, units=units)
         self._moved()
 
-    def remove(self, name: str) -> None:
-        super().remove(name)
+    def remove(self, *names: str) -> None:
+        super().remove(*names)
         self._rewritten()
 
     def variation(self, title: str, **changes: Any) -> Self:
@@ -89,7 +90,7 @@ class Lesson(definition.Lesson):
                 panel.rebind(self)
 
     def _registered(self, entry: Entry) -> None:
-        if shell() is not None and not os.environ.get("LESSONKIT_BUILD"):
+        if shell() is not None and not os.environ.get("LESSONKIT_BUILD") and not opening():
             self._show(entry)
         self._rewritten()
 
