@@ -26,6 +26,7 @@ _LEADING = 1.35
 _GAP = 1.0
 _TIP = 0.7
 _AWAY = 6.0
+_LEADER = 7.0
 _TRIES = 700
 _BOLD = frozenset(("title", "number", "new"))
 
@@ -228,7 +229,8 @@ class Room:
                     if best is not None and cost >= best[0]:
                         continue
                     box = _boxes(np.array([[at.x, at.y]]), wide, high, 0.0)[0]
-                    if not shapely.intersects(self._taken, box):
+                    near = not to_anchor and shapely.distance(self.area, box) < _LEADER * self.letters
+                    if not near and not shapely.intersects(self._taken, box):
                         best = cost, at, box
             if best is not None:
                 break
@@ -242,7 +244,7 @@ class Room:
         (ax, ay), (bx, by) = reach.coords
         a, b = Point(ax, ay), Point(bx, by)
         tip = b + (a - b).unit() * min(_TIP * self.letters, a.distance(b) / 2)
-        leader = Stroke((Line(a, tip),), "leader", arrow="end", name="leader")
+        leader = Stroke((Line(a, tip),), "leader", arrow="" if to_anchor else "end", name="leader")
         self._taken = self._taken.union(shapely.LineString([(a.x, a.y), (tip.x, tip.y)]).buffer(self.gap))
         return [leader, *self._written(lines, at, 0.0)]
 

@@ -57,7 +57,7 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
         alt.append(f"Pleats and tucks: {', '.join(said)}.")
     if piece.grain is not None and piece.grain.kind != "lengthwise":
         alt.append(f"Laid on the {_GRAIN[piece.grain.kind]}.")
-    if pattern.lesson.nap != "none":
+    if pattern.lesson.nap in _NAP:
         alt.append(f"For {_NAP[pattern.lesson.nap]}.")
     return Drawing(_items(piece, pattern, _booklet_scale(piece), system), alt=" ".join(alt), title=piece.title)
 
@@ -164,7 +164,7 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
         words = [_GRAIN[grain.kind]] if grain.kind != "lengthwise" else []
         words += ["one way"] if _one_way(grain, lesson) else []
         line = Path.line(grain.start, grain.end)
-        yield Note(", ".join(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)))
+        yield Note(", ".join(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)), needed=False)
 
 
 def _cut(piece: Piece) -> Iterable[Item]:
@@ -292,7 +292,8 @@ def piece_text(piece: Piece, pattern: Pattern) -> tuple[str, tuple[str, ...]]:
     how, _, more = cut_text(piece.cut).partition("; ")
     phrases = [lesson.title, f"size {pattern.body.name}".replace(" ", "\u00a0"), how, more]
     phrases.append(_GRAIN.get(piece.grain.kind, "") if piece.grain is not None else "")
-    phrases.append(_NAP.get(lesson.nap, ""))
+    turned = "one way: arrow to the top" if piece.grain is not None and piece.grain.one_way else ""
+    phrases.append(_NAP.get(lesson.nap, turned))
     phrases.append(f"edition\u00a0{lesson.edition}" + (f", {lesson.date}" if lesson.date else ""))
     return head, tuple(phrase for phrase in phrases if phrase)
 
