@@ -15,15 +15,18 @@ from kit.lesson.corner_verbs import CornerVerbs
 from kit.lesson.corners import in_order, meeting
 from kit.lesson.face_verbs import FaceVerbs
 from kit.lesson.mark_verbs import MarkVerbs
+from kit.lesson.match_verbs import MatchVerbs
 from kit.lesson.pattern import Spot
 from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
+from kit.lesson.place_verbs import PlaceVerbs
 from kit.lesson.pleat_verbs import PleatVerbs
+from kit.lesson.true_verbs import TrueVerbs
 from kit.lesson.verbs import MoveVerbs
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.units import Length, length
 
 
-class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, FaceVerbs, CornerVerbs):
+class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueVerbs, FaceVerbs, CornerVerbs):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
 
     _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})

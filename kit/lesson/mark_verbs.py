@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from kit.errors import KitError
 from kit.geometry import Path, Point
+from kit.lesson.match_verbs import level
 from kit.lesson.pencil import PaperLine, PaperPoint, distance
 from kit.piece.piece import Edge, Mark, Notch, Piece
 from kit.units import Length, show
@@ -54,8 +55,11 @@ class MarkVerbs:
         self._state = replace(self._state, notches=(*self._state.notches, notch))
 
     def leave_open(self, name: str, edge: str, *, at: object, size: object, said: str = "") -> None:
-        """An opening left in a seam: `size` long, its upper end `at` this far along the edge."""
+        """An opening left in a seam: `size` long, its first end `at` this far along the edge; or level with a point,
+        or where a line such as the wrap edge, folded over about the centre, meets the edge."""
         path = self._edges[self._edge_name(edge)].path
+        if isinstance(at, PaperLine | PaperPoint):
+            at = level(self, self._edge_name(edge), at)  # type: ignore[arg-type]
         start = distance(at, f"{self._where}, {name}")
         long = distance(size, f"{self._where}, {name}")
         if start + long > path.length + 1e-6:

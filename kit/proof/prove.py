@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.lesson.pattern import Pattern
+from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.finding import Finding
@@ -10,7 +11,7 @@ from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.pleats import pleats
-from kit.proof.seams import corners, seam_lengths
+from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.sewing.state import sew
 

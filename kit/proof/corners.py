@@ -1,0 +1,192 @@
+"""Corner truth: where a seam ends, the line that crosses it should run on smoothly.
+
+Two edges are laid together along their seam, darts and pleats folded shut. At its end the two inside angles should add
+up to a straight one (common practice, no source). Where a facing is sewn to the garment it is turned to lie on it, so
+there the two corners should be alike.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from kit.errors import KitError
+from kit.geometry import Point
+from kit.lesson.pattern import Pattern, SewRecord
+from kit.piece.folded import CornerAt, Folded, corner_at
+from kit.piece.piece import Piece
+from kit.proof.finding import Finding
+from kit.sewing.operations.facings import AttachFacing
+from kit.sewing.operations.seams import Seam
+from kit.sewing.run import Run
+from kit.sewing.walked import Walk, as_sewn, drawn, walked
+
+TRUE_ANGLE = 3.0
+"""Degrees by which the line may bend (common practice, no source)."""
+
+Sewn = frozenset[frozenset[tuple[str, str]]]
+
+
+@dataclass(frozen=True)
+class Kink:
+    """A corner that is not true: at the `end` (else the start) of `walk`, the seam laid shut, the crossing line bends
+    by `degrees`; above zero it comes to a point. `turned_under` where a facing is turned onto the garment."""
+
+    step: str
+    title: str
+    walk: Walk
+    end: bool
+    one: CornerAt
+    other: CornerAt
+    degrees: float
+    turned_under: bool = False
+
+    def finding(self) -> Finding:
+        a, b = self.walk.a.piece, self.walk.b.piece
+        first, second = a.edge(self.one.beside).label, b.edge(self.other.beside).label
+        if self.turned_under:
+            what = (
+                f"at the end of the {self.walk.a.label} the corner to the {first} measures "
+                f"{math.degrees(self.one.angle):.0f} degrees, that of the {b.title.lower()} it is turned onto "
+                f"{math.degrees(self.other.angle):.0f}: the two will not lie on one another."
+            )
+            do = "Draw the facing from the garment's own edges."
+        else:
+            shape = "comes to a point" if self.degrees > 0 else "dips in"
+            what = (
+                f"where the {first} of the {a.title.lower()} meets the {second} of the {b.title.lower()} at the end of "
+                f"this seam, the line bends by {abs(self.degrees):.0f} degrees: it {shape}."
+            )
+            do = (
+                "True the two edges: lay the seam together and draw the line across it smooth; or declare the corner "
+                "where it is meant to be one."
+            )
+        return Finding(
+            "corner_not_true",
+            "warning",
+            what,
+            f"{a.title}, {self.walk.a.label}, step '{self.title}'",
+            do=do,
+            step=self.step,
+            piece=a.name,
+            edge=self.one.beside,
+        )
+
+
+def corners(pattern: Pattern) -> list[Finding]:
+    """Ends of seams where the line across them does not run on smoothly, within 3 degrees. Left out are ends on a
+    fold, ends within an edge, ends whose neighbouring edges are sewn to each other, and corners declared."""
+    return [kink.finding() for kink in kinks(pattern)]
+
+
+def kinks(pattern: Pattern) -> tuple[Kink, ...]:
+    """The corners that are not true, each once."""
+    sewn = _sewn(pattern)
+    found: dict[frozenset[tuple[str, str, str]], Kink] = {}
+    for record in pattern.sewing:
+        for operation in record.operations:
+            if not isinstance(operation, Seam):
+                continue
+            try:
+                ends = _ends(pattern, operation, sewn)
+            except KitError:
+                continue  # told by the sewing order or the outlines
+            for walk, end in ends:
+                kink = _kink(record, walk, end, sewn, isinstance(operation, AttachFacing))
+                if kink is not None:
+                    key = frozenset(
+                        (run.piece.name, corner.before, corner.after)
+                        for run, corner in ((kink.walk.a, kink.one), (kink.walk.b, kink.other))
+                    )
+                    found.setdefault(key, kink)
+    return tuple(found.values())
+
+
+def _sewn(pattern: Pattern) -> Sewn:
+    """Which edges of the garment are sewn to which."""
+    return frozenset(
+        frozenset(((x.piece, i), (y.piece, j)))
+        for record in pattern.sewing
+        for operation in record.operations
+        if isinstance(operation, Seam) and not isinstance(operation, AttachFacing)
+        for x, y in operation.joins
+        for i in x.edges
+        for j in y.edges
+    )
+
+
+def _ends(pattern: Pattern, seam: Seam, sewn: Sewn) -> list[tuple[Walk, bool]]:
+    """The ends of a seam, each as a walk and which end of it. Rows of as many runs are walked run by run; of a row
+    that is sewn to a row of another number of runs, only the two outer ends lie opposite each other."""
+    if len(seam.a) == len(seam.b):
+        walks = [walked(_run(pattern, x), _run(pattern, y)) for x, y in zip(seam.a, seam.b, strict=True)]
+        return [(walk, end) for walk in walks for end in (False, True)]
+    rows = [_outer(pattern, row, sewn) for row in (seam.a, seam.b)]
+    if None in rows:
+        return []
+    (first, last), (start, stop) = (row for row in rows if row is not None)
+    same = _tip(first).distance(_tip(start)) + _tip(last).distance(_tip(stop))
+    crossed = _tip(first).distance(_tip(stop)) + _tip(last).distance(_tip(start))
+    if crossed < same:
+        start, stop = stop, start
+    return [(Walk(first, start, ()), False), (Walk(last, stop, ()), False)]
+
+
+def _run(pattern: Pattern, run: Run) -> Folded:
+    return as_sewn(pattern.piece(run.piece), run)
+
+
+def _tip(run: Folded) -> Point:
+    return drawn(run).start
+
+
+def _outer(pattern: Pattern, row: tuple[Run, ...], sewn: Sewn) -> tuple[Folded, Folded] | None:
+    """The first and the last run of a row, each walked from the row's outer end; None where it is not plain which
+    ends of two runs are joined."""
+    runs = [_run(pattern, run) for run in row]
+    if len(runs) == 1:
+        return runs[0], runs[0].reversed()
+    first = _from_outside(runs[0], runs[1], sewn)
+    last = _from_outside(runs[-1], runs[-2], sewn)
+    return None if first is None or last is None else (first, last)
+
+
+def _from_outside(run: Folded, following: Folded, sewn: Sewn) -> Folded | None:
+    joined = [
+        end
+        for end in (False, True)
+        for other in (False, True)
+        if (one := corner_at(run, end)) is not None
+        and (two := corner_at(following, other)) is not None
+        and frozenset(((run.piece.name, one.beside), (following.piece.name, two.beside))) in sewn
+    ]
+    if len(set(joined)) != 1:
+        return None
+    return run if joined[0] else run.reversed()
+
+
+def _kink(record: SewRecord, walk: Walk, end: bool, sewn: Sewn, facing: bool) -> Kink | None:
+    a, b = walk.a, walk.b
+    one, other = corner_at(a, end), corner_at(b, end)
+    if one is None or other is None:
+        return None
+    if one.beside == a.piece.fold or other.beside == b.piece.fold:
+        return None
+    if one.declared(a.piece) or other.declared(b.piece):
+        return None
+    if frozenset(((a.piece.name, one.beside), (b.piece.name, other.beside))) in sewn:
+        return None
+    degrees = math.degrees(one.angle - other.angle) if facing else 180.0 - math.degrees(one.angle + other.angle)
+    # An edge drawn in on purpose (a facing's shoulder) is turned by that much, and pulls straight when worn.
+    slack = drawn_in(a.piece, a.edges) + drawn_in(b.piece, b.edges)
+    if facing:
+        slack += drawn_in(a.piece, (one.beside,)) + drawn_in(b.piece, (other.beside,))
+    if abs(degrees) <= TRUE_ANGLE + slack:
+        return None
+    return Kink(record.key, record.title, walk, end, one, other, degrees, facing)
+
+
+def drawn_in(piece: Piece, edges: tuple[str, ...]) -> float:
+    """Degrees by which drawing in turned the edges of a run."""
+    found = [piece.edge(name) for name in edges]
+    return sum(math.degrees(math.atan2(edge.drawn_in, edge.path.length)) for edge in found)
