@@ -45,8 +45,9 @@ def square_places(paper_width: float, paper_height: float, margin: float) -> tup
     return (margin, top - METRIC_SIDE), (margin, top - METRIC_SIDE - 6 - INCH_SIDE)
 
 
-def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan) -> None:
-    """Draw the first page of `pages` on `canvas`, whose page is that paper."""
+def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan, number: int = 2) -> None:
+    """Draw the first page of `pages` on `canvas`, whose page is that paper. `number` is the page its first tile is
+    printed on."""
     paper = pages.paper
     left, right = paper.margin, paper.width - paper.margin
     top = paper.height - paper.margin
@@ -56,7 +57,7 @@ def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan) -
     while text_width(lesson.title, size, bold=True) > right - left and size > 2.5:
         size -= 0.25
     write(canvas, lesson.title, left, top - 7, size, bold=True)
-    count = len(pages.tiles) + 1
+    count = len(pages.tiles) + number - 1
     held = "on its side" if paper.landscape else "upright"
     about = f"{edition_line(pattern)} · pattern pages on {paper.title}, {held} · page 1 of {count}"
     write(canvas, about, left, top - 13.5, _fitted(about, 2.6, right - left))
@@ -75,7 +76,7 @@ def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan) -
     if paper.landscape:
         aside = x4 + INCH_SIDE + 6
         _heading(canvas, "Page plan", aside, top - 24)
-        _map(canvas, laid, pages, aside, y4, right - aside, top - 28 - y4)
+        _map(canvas, laid, pages, number, aside, y4, right - aside, top - 28 - y4)
         columns = [left + (right - left + 6) / 3 * place for place in range(3)]
         width = (right - left - 12) / 3
         for x, heading, notes in zip(columns, ("Print", "Join", "Cut"), (PRINT, JOIN, CUT), strict=True):
@@ -86,7 +87,7 @@ def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan) -
         for heading, notes in (("Print", PRINT), ("Join", JOIN), ("Cut", CUT)):
             y = _notes(canvas, heading, notes, aside, y, right - aside) - 5.5
         _heading(canvas, "Page plan", aside, y)
-        _map(canvas, laid, pages, aside, paper.margin, right - aside, y - 5 - paper.margin)
+        _map(canvas, laid, pages, number, aside, paper.margin, right - aside, y - 5 - paper.margin)
 
 
 def _fitted(text: str, size: float, width: float) -> float:
@@ -111,7 +112,9 @@ def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], x: float, y: fl
     return y
 
 
-def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, x: float, y: float, width: float, height: float) -> None:
+def _map(
+    canvas: Canvas, laid: Sheet, pages: PagePlan, first: int, x: float, y: float, width: float, height: float
+) -> None:
     """The page plan: printed pages framed and named, with the outlines of the pieces, to fit the given box."""
     tiles = pages.tiles
     low, high = min(tile.bottom for tile in tiles), max(tile.top for tile in tiles)
@@ -141,7 +144,7 @@ def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, x: float, y: float, width
         canvas.rect(x0, y0, x1 - x0, y1 - y0, stroke=1, fill=0)
     side = min(pages.paper.step) * scale
     size = max(1.3, min(4.0, side * 0.3))
-    for number, tile in enumerate(tiles, 2):
+    for number, tile in enumerate(tiles, first):
         px, py = at((tile.left + tile.right) / 2, (tile.bottom + tile.top) / 2)
         write(canvas, tile.name, px / MM, py / MM - size * 0.35, size, bold=True, anchor="middle")
         if size > 2:

@@ -12,6 +12,7 @@ error in both directions.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from io import BytesIO
 from typing import Any
@@ -79,29 +80,43 @@ def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
     return paper.margin - tile.left, paper.height - paper.margin - tile.top
 
 
-def tile(content: bytes, laid: Sheet, pattern: Pattern, paper: Paper) -> bytes:
+def tile(
+    content: bytes,
+    laid: Sheet,
+    pattern: Pattern,
+    paper: Paper,
+    second: Callable[[Canvas, PagePlan], None] | None = None,
+    on_each: Callable[[Canvas, Paper], None] | None = None,
+) -> bytes:
     """The pages as a PDF: the first page, then every page that carries paper of a piece, in reading order.
 
     `content` is the one-page PDF of `sheet_content`; it is embedded once. The same input gives the same bytes.
+    `second` draws a page of its own after the first one; `on_each` adds to the margin of every page of pattern.
     """
     pages = plan(laid, paper)
     held = pages.paper
     links = joints(laid, pages)
-    total = len(pages.tiles) + 1
+    before = 1 if second is None else 2
+    total = len(pages.tiles) + before
     target = BytesIO()
     canvas = new_canvas(
         target, held.width, held.height, f"{pattern.lesson.title}, {edition_line(pattern)}, pages on {paper.title}"
     )
-    first_page(canvas, pattern, laid, pages)
+    first_page(canvas, pattern, laid, pages, before + 1)
     canvas.showPage()
-    for number, each in enumerate(pages.tiles, 2):
+    if second is not None:
+        second(canvas, pages)
+        canvas.showPage()
+    for number, each in enumerate(pages.tiles, before + 1):
         _furniture(canvas, pattern, pages, links, each, f"page {number} of {total}")
+        if on_each is not None:
+            on_each(canvas, held)
         canvas.showPage()
     canvas.save()
 
     with pikepdf.open(BytesIO(content)) as sheet, pikepdf.open(BytesIO(target.getvalue())) as document:
         form = document.copy_foreign(sheet.pages[0].as_form_xobject())
-        for page, each in zip(list(document.pages)[1:], pages.tiles, strict=True):
+        for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):
             page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
             page.contents_add(_placed(pages, each), prepend=True)
         return finish(document)
