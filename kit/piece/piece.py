@@ -22,6 +22,7 @@ GrainKind = Literal["lengthwise", "crosswise", "bias"]
 MarkKind = Literal["line", "point", "opening", "drill", "buttonhole", "placement"]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
+StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_binding"]
 
 
 @dataclass(frozen=True)
@@ -161,7 +162,9 @@ class Piece:
 class Strip:
     """A strip cut without a paper piece: `length` x `width` as cut, in mm; `count` of `cloth`.
     `finished_length` and `finished_width` are what it measures when sewn; `fold` says how it is made. `grain` is what
-    its length runs along; `joins` how many seams piece each strip together."""
+    its length runs along; `joins` how many seams piece each strip together, from pieces of `each` mm as cut, joined
+    "straight" or on the "diagonal". `square` is the side of the square whose sewn bias tube gives them all, with
+    seams of `join_allowance` mm, or 0."""
 
     name: str
     title: str
@@ -172,9 +175,23 @@ class Strip:
     cloth: Cloth = "main"
     finished_length: float = 0.0
     finished_width: float = 0.0
-    fold: Literal["in_four", "in_two"] = "in_four"
+    fold: StripFold = "in_four"
     grain: GrainKind = "lengthwise"
     joins: int = 0
+    each: float = 0.0
+    join: Literal["straight", "diagonal"] = "straight"
+    join_allowance: float = 0.0
+    square: float = 0.0
+
+    @property
+    def pieces(self) -> int:
+        """How many lengths are cut for all of them."""
+        return self.count * (self.joins + 1)
+
+    @property
+    def cut_length(self) -> float:
+        """mm of each length as cut: the whole strip, or what it is pieced from."""
+        return self.each if self.joins else self.length
 
 
 Named = TypeVar("Named", Piece, Strip)

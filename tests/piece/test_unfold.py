@@ -1,0 +1,163 @@
+"""Opened pieces and the two of a pair: nothing changes but that the other half is there."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely.affinity import scale
+from shapely.ops import unary_union
+
+from kit.blocks.darted_bodice import darted_bodice_block
+from kit.blocks.skirt import skirt_block
+from kit.body.chart import workshop_chart
+from kit.errors import KitError
+from kit.geometry import Cubic, Path, Point
+from kit.piece.allowance import cut_line, notch_lines
+from kit.piece.corner import Corner
+from kit.piece.dart import sewn_length
+from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
+from kit.piece.pleat import Pleat
+from kit.piece.unfold import pair, unfolded
+
+
+def _up(x: float) -> Path:
+    return Path.line(Point(x, 2), Point(x, 60))
+
+
+def half(wide: float = 200.0, long: float = 500.0, dip: float = 60.0, flare: float = 20.0) -> Piece:
+    """A half front: neck square to the fold, a sloping shoulder, a flared side, a curved hem."""
+    neck = Cubic(Point(0, long - dip), Point(40, long - dip), Point(70, long - 30), Point(75, long))
+    hem = Cubic(Point(wide + flare, 10), Point(wide * 0.6, 0), Point(wide * 0.3, 0), Point(0, 0))
+    edges = (
+        Edge("centre", Path.line(Point(0, 0), Point(0, long - dip)), 0.0),
+        Edge("neck", Path.of(neck), 6.0, said="neck edge"),
+        Edge(
+            "side",
+            Path.of(
+                Path.line(Point(75, long), Point(wide, long - 40)),
+                Path.line(Point(wide, long - 40), Point(wide + flare, 10)),
+            ),
+            15.0,
+        ),
+        Edge("hem", Path.of(hem), 20.0),
+    )
+    return Piece(
+        "front",
+        "Front",
+        edges,
+        cut=CutPlan(fold="centre", interfacing=1),
+        grain=Grain(Point(30, 40), Point(30, 300)),
+        notches=(Notch("side", 150.0), Notch("hem", 80.0, "double")),
+        marks=(
+            Mark("waist", "line", path=Path.line(Point(0, 200), Point(wide, 200))),
+            Mark("button", "point", edge="centre", start=100.0),
+            Mark("pocket", "point", point=Point(90, 120)),
+            Mark("slit", "opening", edge="side", start=120.0, end=180.0),
+        ),
+        points=(("low", Point(0, long - dip)), ("tip", Point(wide, long - 40))),
+        corners=(Corner("side", "hem", "turned", "hem"),),
+        pleats=(Pleat("fullness", "hem", 60.0, 90.0, (_up(150), _up(120)), laid="start"),),
+    )  # fmt: skip
+
+
+@given(st.floats(150, 300), st.floats(350, 700), st.floats(30, 100), st.floats(-20, 60))
+def test_opening_doubles_the_piece_and_its_cut_line(wide: float, long: float, dip: float, flare: float) -> None:
+    piece = half(wide, long, dip, flare)
+    whole = unfolded(piece)
+    assert abs(whole.outline.area) == pytest.approx(2 * abs(piece.outline.area), rel=1e-9)
+    assert whole.outline.self_crossing() is None
+    one = cut_line(piece).polygon(0.02)
+    both = unary_union([one, scale(one, -1.0, 1.0, origin=(0.0, 0.0))])
+    assert cut_line(whole).polygon(0.02).symmetric_difference(both).area < 2.0
+
+
+def test_everything_is_there_twice_and_called_by_its_side() -> None:
+    piece = half()
+    whole = unfolded(piece)
+    assert [e.name for e in whole.edges] == [
+        "right_neck",
+        "right_side",
+        "right_hem",
+        "left_hem",
+        "left_side",
+        "left_neck",
+    ]
+    assert whole.edge("left_neck").label == "left neck edge" and whole.edge("left_hem").allowance == 20.0
+    assert whole.cut == CutPlan(interfacing=1) and not whole.fold and whole.grain == piece.grain
+    assert dict(whole.points) == {"low": Point(0, 440), "right_tip": Point(200, 460), "left_tip": Point(-200, 460)}
+    assert dict(whole.guides)["centre"] == piece.edge("centre").path
+    for notch in piece.notches:
+        at = piece.edge(notch.edge).path.at(notch.distance)
+        spots = [whole.edge(n.edge).path.at(n.distance) for n in whole.notches if n.edge.endswith(notch.edge)]
+        assert any(p.close_to(at, 1e-6) for p in spots)
+        assert any(p.close_to(Point(-at.x, at.y), 1e-6) for p in spots)
+    marks = {mark.name: mark for mark in whole.marks}
+    assert set(marks) == {
+        "right_waist",
+        "left_waist",
+        "button",
+        "right_pocket",
+        "left_pocket",
+        "right_slit",
+        "left_slit",
+    }
+    assert marks["button"].point == Point(0, 100) and not marks["button"].edge
+    slit, path = marks["left_slit"], whole.edge("left_side").path
+    assert path.at(slit.end).close_to(
+        Point(-piece.edge("side").path.at(120.0).x, piece.edge("side").path.at(120.0).y), 1e-6
+    )
+    assert {(c.before, c.after, c.turned) for c in whole.corners} == {
+        ("right_side", "right_hem", "right_hem"),
+        ("left_hem", "left_side", "left_hem"),
+    }
+    pleat = next(p for p in whole.pleats if p.name == "left_fullness")
+    hem = whole.edge("left_hem").path
+    assert pleat.laid == "end" and pleat.end - pleat.start == 30.0
+    start = piece.edge("hem").path.at(90.0)
+    assert hem.at(pleat.start).close_to(Point(-start.x, start.y), 1e-6)
+    assert pleat.lines[0].start.close_to(Point(-120, 2), 1e-6)
+    assert len(notch_lines(whole)) == 4
+    assert unfolded(whole) is whole
+
+
+@pytest.mark.parametrize("block", [darted_bodice_block, skirt_block])
+def test_blocks_open_with_their_darts(block: object) -> None:
+    for piece in block(workshop_chart()["W4"]):  # type: ignore[operator]
+        whole = unfolded(piece)
+        assert len(whole.darts) == 2 * len(piece.darts)
+        assert abs(whole.outline.area) == pytest.approx(2 * abs(piece.outline.area))
+        for edge in piece.edges:
+            if edge.name != piece.fold:
+                for side in ("left_", "right_"):
+                    assert sewn_length(whole, side + edge.name) == pytest.approx(sewn_length(piece, edge.name))
+        for dart in piece.darts:
+            other = next(d for d in whole.darts if d.name == f"left_{dart.name}")
+            a, b = piece.edge(dart.edge).path.at(dart.start), whole.edge(other.edge).path.at(other.end)
+            assert b.close_to(Point(-a.x, a.y), 1e-6)
+
+
+def test_a_pair_gives_a_left_and_a_right() -> None:
+    piece = replace(half(), cut=CutPlan(2, mirrored=True, interfacing=2))
+    piece = piece.with_edges(centre=replace(piece.edge("centre"), allowance=10.0))
+    left, right = pair(piece)
+    assert (left.name, left.title, right.title) == ("left_front", "Front, left", "Front, right")
+    assert left.cut == CutPlan(1, interfacing=1, right_side_up=True)
+    assert right.edges == piece.edges
+    assert left.outline.area == pytest.approx(-right.outline.area)
+    mirrored = scale(cut_line(right).polygon(0.02), -1.0, 1.0, origin=(0.0, 0.0))
+    assert cut_line(left).polygon(0.02).symmetric_difference(mirrored).area < 1.0
+    assert left.grain and left.grain.start == Point(-30, 40)
+    for a, b in zip(notch_lines(left), notch_lines(right), strict=True):
+        assert a.lines[0].start.close_to(Point(-b.lines[0].start.x, b.lines[0].start.y), 1e-6)
+
+
+def test_what_cannot_be_opened_or_paired() -> None:
+    with pytest.raises(KitError, match="on the fold, not as a pair"):
+        pair(half())
+    with pytest.raises(KitError, match="cut single"):
+        pair(replace(half(), cut=CutPlan()))
+    with pytest.raises(KitError, match="not straight"):
+        unfolded(replace(half(), cut=CutPlan(fold="neck")))
