@@ -1,21 +1,30 @@
-"""The cut list: what is cut from what, how many, on the fold or as a mirrored pair."""
+"""The cut list: what is cut from what, how many, on the fold, as a mirrored pair or right side up; and the boxes that
+each cut takes of the cloth, turned so that its grainline lies on the grain it names."""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from kit.cloth.need import Box
+from kit.geometry import Motion, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import cut_line
-from kit.piece.piece import Cloth, Piece, Strip
+from kit.piece.piece import Cloth, Grain, GrainKind, Piece, Strip
+from kit.piece.strips import bias_cloth
+from kit.piece.unfold import unfolded
 
 INTERFACING_WIDTH = 900.0  # mm, a width it is often sold in; from memory
+_TURN = {"lengthwise": 0.0, "crosswise": math.pi / 2, "bias": math.pi / 4}
+"""How far the grainline lies off the lengthwise grain."""
 
 
 @dataclass(frozen=True)
 class Cut:
-    """One line of the cut list. `how` is "fold", "pair", "single" or "strip"; the same shape is cut from
-    `interfacing` layers of interfacing."""
+    """One line of the cut list. `how` is "fold", "pair", "single", "right_side_up" or "strip"; the same shape is cut
+    from `interfacing` layers of interfacing. A strip is cut `length` x `width` mm; `joins` is how many seams piece each
+    of the finished ones, and `count` then says how many lengths are cut; `square` is the side of the square that
+    gives them as one continuous bias."""
 
     number: int
     title: str
@@ -24,6 +33,11 @@ class Cut:
     cloth: Cloth
     edge: str = ""
     interfacing: int = 0
+    grain: GrainKind = "lengthwise"
+    length: float = 0.0
+    width: float = 0.0
+    joins: int = 0
+    square: float = 0.0
 
 
 def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
@@ -32,14 +46,28 @@ def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
     for piece in sorted(pattern.pieces, key=lambda piece: piece.number):
         how, edge = _how(piece)
         plan = piece.cut
-        lines.append(Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing))
+        grain = piece.grain.kind if piece.grain else "lengthwise"
+        lines.append(Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing, grain))
     for strip in pattern.strips:
-        lines.append(Cut(strip.number, strip.title, strip.count, "strip", strip.cloth))
+        lines.append(
+            Cut(
+                strip.number,
+                strip.title,
+                strip.count if strip.square else strip.pieces,
+                "strip",
+                strip.cloth,
+                grain=strip.grain,
+                length=strip.cut_length,
+                width=strip.width,
+                joins=strip.joins,
+                square=strip.square,
+            )
+        )
     return tuple(lines)
 
 
 def boxes(pattern: Pattern, cloth: Cloth) -> tuple[Box, ...]:
-    """The bounding boxes of everything cut from `cloth`, with allowances, along and across the grain."""
+    """The bounding boxes of everything cut from `cloth`, with allowances, along and across the cloth's length."""
     found: list[Box] = []
     for piece in pattern.pieces:
         count = piece.cut.count if piece.cut.cloth == cloth else 0
@@ -56,27 +84,54 @@ def boxes(pattern: Pattern, cloth: Cloth) -> tuple[Box, ...]:
 def _how(piece: Piece) -> tuple[str, str]:
     if piece.cut.fold:
         return "fold", piece.edge(piece.cut.fold).label
+    if piece.cut.right_side_up:
+        return "right_side_up", ""
     return ("pair", "") if piece.cut.mirrored else ("single", "")
 
 
 def _strip_box(strip: Strip) -> Box:
-    return Box(strip.title, strip.length, strip.width, strip.count)
+    if strip.square:
+        return Box(strip.title, strip.square, strip.square, 1, single=True)
+    if strip.grain == "bias":
+        # All of them side by side on the opened cloth, as one slanting block.
+        along, across = bias_cloth(strip.pieces, strip.cut_length, strip.width)
+        return Box(strip.title, along, across, 1, single=True)
+    along, across = strip.cut_length, strip.width
+    if strip.grain == "crosswise":
+        return Box(strip.title, across, along, strip.pieces)
+    return Box(strip.title, along, across, strip.pieces)
+
+
+def lengthwise(grain: Grain | None) -> Vector:
+    """The direction of the cloth's length on the paper, the way the piece's top points; straight up without a
+    grainline. A crosswise or bias grainline is turned clockwise onto the cloth."""
+    if grain is None or grain.start.distance(grain.end) < 1e-9:
+        return Vector(0.0, 1.0)
+    return Motion.rotation(_TURN[grain.kind]).vector((grain.end - grain.start).unit())
 
 
 def _piece_box(piece: Piece, count: int) -> Box:
+    way = lengthwise(piece.grain)
+    folded = bool(piece.fold)
+    if folded and not _at_fold(piece, way):
+        # The cloth is folded along its length; a fold that lies otherwise is opened out whole.
+        piece, folded = unfolded(piece), False
+    single = piece.cut.right_side_up
     line = cut_line(piece)
-    if piece.grain is None or abs(piece.grain.end.x - piece.grain.start.x) < 1e-6:
+    if abs(way.x) < 1e-9:
         left, bottom, right, top = line.bounds()
-        return Box(piece.title, top - bottom, right - left, count, bool(piece.cut.fold), piece.cut.mirrored)
-    grain = (piece.grain.end - piece.grain.start).unit()
+        return Box(piece.title, top - bottom, right - left, count, folded, piece.cut.mirrored, single)
     points = line.points(0.1)
-    along = [point.x * grain.x + point.y * grain.y for point in points]
-    across = [point.x * grain.y - point.y * grain.x for point in points]
-    return Box(
-        piece.title,
-        max(along) - min(along),
-        max(across) - min(across),
-        count,
-        bool(piece.cut.fold),
-        piece.cut.mirrored,
-    )
+    along = _reach(points, way)
+    across = _reach(points, Vector(way.y, -way.x))
+    return Box(piece.title, along, across, count, folded, piece.cut.mirrored, single)
+
+
+def _at_fold(piece: Piece, way: Vector) -> bool:
+    fold = piece.edge(piece.fold).path
+    return abs((fold.end - fold.start).unit().cross(way)) < 0.02
+
+
+def _reach(points: list[Point], way: Vector) -> float:
+    places = [point.x * way.x + point.y * way.y for point in points]
+    return max(places) - min(places)

@@ -2,7 +2,8 @@
 
 Nothing is turned off its grain and no piece is tucked into another's hollow, so the length is safe rather
 than thrifty. Two lays are tried: folded lengthwise (pieces on the fold at the fold, pairs cut through both
-layers, single layers below on the opened cloth) and opened out flat; the shorter one counts.
+layers, single layers below on the opened cloth) and opened out flat; the shorter one counts. No piece is turned
+round: a fold along the cloth keeps its direction in both layers, so the lay suits a nap.
 """
 
 from __future__ import annotations
@@ -11,15 +12,17 @@ from dataclasses import dataclass
 from typing import Literal
 
 from kit.errors import KitError
+from kit.lesson.pattern import Nap
+from kit.piece.strips import SELVEDGE
 
-SELVEDGE = 10.0  # mm left along each selvedge; common practice, no source
 GAP = 10.0  # mm between pieces
 
 
 @dataclass(frozen=True)
 class Box:
     """A piece's bounding box with its allowances: `along` the lengthwise grain and `across` it, in mm, of
-    the paper piece (half a piece when it goes `on_fold`). `count` layers are cut."""
+    the paper piece (half a piece when it goes `on_fold`). `count` layers are cut; `single` when each is laid on
+    the opened cloth, as what is cut right side up must be."""
 
     name: str
     along: float
@@ -27,6 +30,7 @@ class Box:
     count: int = 1
     on_fold: bool = False
     mirrored: bool = False
+    single: bool = False
 
 
 @dataclass(frozen=True)
@@ -70,6 +74,9 @@ def _folded(boxes: tuple[Box, ...], width: float) -> float | None:
                 return None
             doubled += [(box.along, box.across, True)] * box.count
             continue
+        if box.single:
+            single += [Box(box.name, box.along, box.across)] * box.count
+            continue
         pairs, rest = divmod(box.count, 2)
         if box.across > half:
             return None
@@ -97,3 +104,13 @@ def _rows(rectangles: list[tuple[float, float, bool]], width: float) -> float:
         begin, left = best or (max((end for _, _, end in placed), default=0.0), 0.0)
         placed.append((left, left + across + GAP, begin + along + GAP))
     return max((end for _, _, end in placed), default=GAP) - GAP
+
+
+def nap_note(nap: Nap) -> str:
+    """What the cloth's nap or print asks of the lay, in words; empty when it has none."""
+    if nap == "none":
+        return ""
+    note = "Lay every piece with its top the same way: none is turned round, here or when you cut."
+    if nap == "print":
+        note += " Match the print at the seams; for that buy one repeat of it more for each row of pieces."
+    return note

@@ -7,7 +7,7 @@ replaces; an unknown name on the left of an assignment is refused with the near 
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
+from typing import Any, cast, get_args
 
 from kit.errors import KitError, near
 from kit.geometry import Line, Path, Point
@@ -17,13 +17,16 @@ from kit.lesson.face_verbs import FaceVerbs
 from kit.lesson.mark_verbs import MarkVerbs
 from kit.lesson.match_verbs import MatchVerbs
 from kit.lesson.pattern import Spot
-from kit.lesson.pencil import DIRECTIONS, FAR, PaperLine, PaperPoint, distance
+from kit.lesson.pencil import FAR, PaperLine, PaperPoint, distance, heading
 from kit.lesson.place_verbs import PlaceVerbs
 from kit.lesson.pleat_verbs import PleatVerbs
 from kit.lesson.true_verbs import TrueVerbs
 from kit.lesson.verbs import MoveVerbs
-from kit.piece.piece import CutPlan, Edge, Grain, Piece
+from kit.piece.piece import Cloth, CutPlan, Edge, Grain, GrainKind, Piece
 from kit.units import Length, length
+
+CLOTHS: tuple[str, ...] = get_args(Cloth)
+GRAINS: tuple[str, ...] = get_args(GrainKind)
 
 
 class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueVerbs, FaceVerbs, CornerVerbs):
@@ -269,8 +272,26 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         interfacing: int = 0,
         title: str = "",
         number: int | None = None,
+        right_side_up: bool = False,
+        cloth: str = "",
     ) -> None:
-        """How many to cut: a mirrored pair, or one with an edge on the fold."""
+        """How many to cut: a mirrored pair, one with an edge on the fold, or single; `right_side_up` when it is cut
+        with the right sides of cloth and pattern up, because its mirror image would not fit. `cloth` is "main",
+        "lining" or "interfacing" (when nothing is said, what it was derived for)."""
+        if right_side_up and (mirrored or fold):
+            raise KitError(
+                f"a piece cut {'as a mirrored pair' if mirrored else 'on the fold'} has no single right side up.",
+                where=self._where,
+                do="Leave right_side_up out, or cut it single.",
+            )
+        if cloth and cloth not in CLOTHS:
+            raise KitError(f"'{cloth}' is not a cloth of the pattern.", where=self._where, do=near(cloth, CLOTHS))
+        if count < 1:
+            raise KitError(f"{count} cannot be cut.", where=self._where, do="Cut at least one.")
+        if cloth == "interfacing" and interfacing:
+            raise KitError(
+                "a piece of interfacing is not interfaced itself.", where=self._where, do="Leave interfacing=... out."
+            )
         if mirrored and fold:
             raise KitError("a piece is cut as a mirrored pair or on the fold, not both.", where=self._where)
         if mirrored and count % 2:
@@ -280,7 +301,8 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
             if not edge.path.is_straight:
                 raise KitError(f"cloth folds straight; '{fold}' is curved.", where=self._where)
             self._edges[fold] = replace(edge, allowance=0.0)
-        plan = CutPlan(count=count, mirrored=mirrored, fold=fold, interfacing=interfacing)
+        stuff = cast("Cloth", cloth) if cloth else self._state.cut.cloth
+        plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up)
         self._state = replace(
             self._state,
             cut=plan,
@@ -288,15 +310,45 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
             number=self._state.number if number is None else number,
         )
 
-    def grain(self, along: PaperLine | None = None, at: PaperPoint | None = None) -> None:
-        """Draw the grainline, straight up the paper or parallel to a straight line, `at` a point or in the middle."""
+    def grain(
+        self,
+        along: PaperLine | str | None = None,
+        at: PaperPoint | None = None,
+        kind: str = "lengthwise",
+        one_way: bool = False,
+    ) -> None:
+        """Draw the grainline, straight up the paper, in a direction of the paper or parallel to a straight line, `at` a
+        point or in the middle. `kind` is what of the cloth it is laid along: its "lengthwise" or "crosswise" grain, or
+        the "bias" at 45 degrees to both. `one_way`: the piece has a top that must not be turned round."""
+        if kind not in GRAINS:
+            raise KitError(f"'{kind}' is not a grain of the cloth.", where=self._where, do=near(kind, GRAINS))
+        if isinstance(along, PaperLine):
+            if not along.path.is_straight:
+                raise KitError(
+                    f"a grainline is straight; the {along.said} is curved.",
+                    where=self._where,
+                    do='Name a straight line, or a direction: along="up".',
+                )
+            direction = (along.path.end - along.path.start).unit()
+            if direction.y < -1e-9:  # its top is the upper end as drafted
+                direction = direction * -1.0
+        elif isinstance(along, str) and along in self._edges:
+            self.grain(PaperLine(self, self._edges[along].path, along), at, kind, one_way)
+            return
+        else:
+            direction = heading("up" if along is None else along)
+        if not self._edges:
+            raise KitError(
+                "nothing is drawn on it yet.", where=self._where, do="Draw its outline before its grainline."
+            )
         centre = self.freeze().outline.label_point() if at is None else at.point
-        direction = (along.path.end - along.path.start).unit() if along is not None else DIRECTIONS["up"]
         ray = Path.of(Line(centre - direction * FAR, centre + direction * FAR))
         hits = [p for e in self._edges.values() for p in ray.crossings(e.path)]
         above = min((p for p in hits if (p - centre).dot(direction) > 0), key=centre.distance, default=centre)
         below = min((p for p in hits if (p - centre).dot(direction) < 0), key=centre.distance, default=centre)
-        grain = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88))
+        if above.distance(below) < 1e-6:
+            raise KitError("the grainline would lie outside the piece.", where=self._where, do="Put it inside: at=....")
+        grain = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88), cast("GrainKind", kind), one_way)
         self._state = replace(self._state, grain=grain)
 
     # ---- the end of the step --------------------------------------------------------------------------

@@ -1,44 +1,220 @@
-"""Strips on the bench: ties and loops, cut from a length and a width without a paper piece."""
+"""Strips on the bench: ties, loops, bands and bindings, cut from a length and a width without a paper piece.
+
+A strip's verbs are told what it measures when sewn and work out what is cut; `kit.piece.strips` has the arithmetic.
+A strip across the cloth or on the bias that is longer than the cloth allows is pieced.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
+from typing import cast, get_args
 
-from kit.errors import KitError
-from kit.piece.piece import Strip
-from kit.units import length
+from kit.errors import KitError, near
+from kit.lesson.pencil import distance
+from kit.piece import strips
+from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
+from kit.piece.strips import Join
+from kit.units import Length, show
+
+GRAINS: tuple[str, ...] = get_args(GrainKind)
+CLOTHS: tuple[str, ...] = get_args(Cloth)
+STRAIGHT_JOIN, BIAS_JOIN = 10.0, 6.0
+"""Allowance of a join where nothing is said; common practice, no source."""
 
 
 class BenchStrip:
-    """A strip being worked out: cut without a paper piece, from a length and a width."""
+    """A strip being worked out: cut without a paper piece, from a length and a width. `cloth_widths` (mm) are those
+    the lesson names; the narrowest decides what must be pieced."""
 
-    def __init__(self, name: str, title: str) -> None:
+    def __init__(self, name: str, title: str, cloth_widths: Sequence[float] = ()) -> None:
         self.strip = Strip(name, title, 0.0, 0.0, 0)
+        self._cloth = min(cloth_widths, default=0.0)
+        self._longest = 0.0
+        self._allowance: float | None = None
+        self._how: Join | None = None
+        self._square = False
+
+    @property
+    def _where(self) -> str:
+        return self.strip.title
+
+    # ---- how it is made -------------------------------------------------------------------------------
 
     def fold_in_four(
-        self, *, finished_length: object, finished_width: object, ends: object = 0, count: int = 1, title: str = ""
+        self,
+        *,
+        finished_length: object,
+        finished_width: object,
+        ends: object = 0,
+        count: int = 1,
+        title: str = "",
+        grain: str = "lengthwise",
+        cloth: str = "main",
     ) -> None:
         """A strip folded lengthwise into four: it finishes at a quarter of its cut width (common practice, no
         source). `ends` is added at each short end."""
-        long, wide = length(finished_length, self.strip.title), length(finished_width, self.strip.title)
-        extra = length(ends, self.strip.title)
+        long, wide = self._sizes(finished_length, finished_width)
+        self._cut("in_four", long, wide, strips.in_four(wide), ends, count, title, grain, cloth)
+
+    def fold_in_two(
+        self,
+        *,
+        finished_length: object,
+        finished_width: object,
+        allowance: object,
+        ends: object = 0,
+        count: int = 1,
+        title: str = "",
+        grain: str = "lengthwise",
+        cloth: str = "main",
+    ) -> None:
+        """A strip folded lengthwise, seamed and turned: it finishes at half its cut width less the allowance (common
+        practice, no source). `ends` is added at each short end."""
+        long, wide = self._sizes(finished_length, finished_width)
+        seam = self._seam(allowance)
+        self._cut("in_two", long, wide, strips.in_two(wide, seam), ends, count, title, grain, cloth)
+
+    def band(
+        self,
+        *,
+        finished_length: object,
+        finished_width: object,
+        allowance: object,
+        overlap: object = 0,
+        count: int = 1,
+        title: str = "",
+        grain: str = "lengthwise",
+        cloth: str = "main",
+    ) -> None:
+        """A band folded lengthwise, a cuff, waistband or belt: twice its finished width and its finished length, with
+        the allowance all round. `overlap` is the part of the length that laps over to fasten, added to it (common
+        practice, no source)."""
+        long, wide = self._sizes(finished_length, finished_width)
+        seam, lap = self._seam(allowance), float(distance(overlap, f"{self._where}, overlap"))
+        _, cut_width = strips.band(long, wide, seam)
+        self._cut("band", long + lap, wide, cut_width, Length(seam), count, title, grain, cloth)
+
+    def bind(
+        self,
+        *,
+        finished_length: object,
+        finished_width: object,
+        double: bool = False,
+        ends: object = 0,
+        count: int = 1,
+        title: str = "",
+        grain: str = "bias",
+        cloth: str = "main",
+    ) -> None:
+        """A binding for an edge `finished_length` long, cut on the bias: four times as wide as it shows, six times when
+        `double` (folded in two before it is sewn on). Common practice, no source. `ends` is added at each short
+        end."""
+        long, wide = self._sizes(finished_length, finished_width)
+        fold: StripFold = "double_binding" if double else "single_binding"
+        self._cut(fold, long, wide, strips.binding(wide, double), ends, count, title, grain, cloth)
+
+    # ---- how a long one is got ------------------------------------------------------------------------
+
+    def join(self, *, longest: object = None, allowance: object = None, how: str = "") -> None:
+        """Piece the strip from lengths no longer than `longest` as cut (when nothing is said, what the lesson's
+        narrowest cloth gives across or on the bias), joined "straight" or on the "diagonal" with this allowance."""
+        if longest is not None:
+            self._longest = float(distance(longest, f"{self._where}, longest piece"))
+            if self._longest <= 0:
+                raise KitError("pieces need a length.", where=self._where, do="Say, for example, longest=100 * cm.")
+        if allowance is not None:
+            self._allowance = float(distance(allowance, f"{self._where}, allowance of the joins"))
+        if how:
+            if how not in get_args(Join):
+                raise KitError(f"strips are not joined '{how}'.", where=self._where, do=near(how, get_args(Join)))
+            self._how = cast("Join", how)
+
+    def from_square(self, *, allowance: object = None) -> None:
+        """Cut the strip as one continuous bias from a square sewn into a tube with seams of this allowance; the square
+        is just large enough for all of them."""
+        self.join(allowance=allowance)
+        self._square = True
+
+    # ---- the end of the step --------------------------------------------------------------------------
+
+    def freeze(self) -> Strip:
+        """The strip as an immutable value; `KitError` when the step never gave its size, or it cannot be pieced."""
+        made = self.strip
+        if made.count == 0:
+            raise KitError("its size was never given.", where=self._where, do="Say, for example, fold_in_four(...).")
+        bias = made.grain == "bias"
+        allowance = self._allowance if self._allowance is not None else BIAS_JOIN if bias else STRAIGHT_JOIN
+        if self._square:
+            if not bias:
+                raise KitError(
+                    f"a square gives strips on the bias; this one is cut {made.grain}.",
+                    where=self._where,
+                    do='Say grain="bias", or leave from_square out.',
+                )
+            # The lengths are cut from one strip, so they are added up.
+            side = strips.square_for_bias(made.length * made.count, made.width, allowance)
+            return replace(made, join="diagonal", join_allowance=allowance, square=side)
+        longest = self._longest or self._cloth_gives(made.grain)
+        if not longest or made.length <= longest:
+            return made
+        how: Join = self._how or ("diagonal" if bias else "straight")
+        cost = strips.join_cost(how, allowance, made.width, bias)
+        found = strips.pieced(made.length, longest, cost, self._where)
+        return replace(made, joins=found.joins, each=found.each, join=how, join_allowance=allowance)
+
+    def _cloth_gives(self, grain: GrainKind) -> float:
+        if not self._cloth or grain == "lengthwise":
+            return 0.0
+        return strips.bias_across(self._cloth) if grain == "bias" else self._cloth - 2 * strips.SELVEDGE
+
+    # ---- what is given --------------------------------------------------------------------------------
+
+    def _sizes(self, finished_length: object, finished_width: object) -> tuple[float, float]:
+        long = distance(finished_length, f"{self._where}, finished length")
+        wide = distance(finished_width, f"{self._where}, finished width")
         if long <= 0 or wide <= 0:
-            raise KitError("a strip needs a length and a width.", where=self.strip.title)
+            raise KitError(
+                f"a strip needs a length and a width; it is {show(long)} long and {show(wide)} wide.",
+                where=self._where,
+                do="Give both above zero.",
+            )
+        return float(long), float(wide)
+
+    def _seam(self, allowance: object) -> float:
+        seam = distance(allowance, f"{self._where}, allowance")
+        if seam <= 0:
+            raise KitError("its seam has no allowance.", where=self._where, do="Say, for example, allowance=1 * cm.")
+        return float(seam)
+
+    def _cut(
+        self,
+        fold: StripFold,
+        long: float,
+        wide: float,
+        cut_width: float,
+        ends: object,
+        count: int,
+        title: str,
+        grain: str,
+        cloth: str,
+    ) -> None:
+        extra = float(distance(ends, f"{self._where}, ends"))
+        if count < 1:
+            raise KitError(f"{count} cannot be cut.", where=self._where, do="Cut at least one.")
+        if grain not in GRAINS:
+            raise KitError(f"'{grain}' is not a grain of the cloth.", where=self._where, do=near(grain, GRAINS))
+        if cloth not in CLOTHS:
+            raise KitError(f"'{cloth}' is not a cloth of the pattern.", where=self._where, do=near(cloth, CLOTHS))
         self.strip = replace(
             self.strip,
             title=title or self.strip.title,
-            length=float(long + extra * 2),
-            width=float(wide) * 4,
+            length=long + extra * 2,
+            width=cut_width,
             count=count,
-            finished_length=float(long),
-            finished_width=float(wide),
-            fold="in_four",
+            finished_length=long,
+            finished_width=wide,
+            fold=fold,
+            grain=cast("GrainKind", grain),
+            cloth=cast("Cloth", cloth),
         )
-
-    def freeze(self) -> Strip:
-        """The strip as an immutable value; `KitError` when the step never gave its size."""
-        if self.strip.count == 0:
-            raise KitError(
-                "its size was never given.", where=self.strip.title, do="Say, for example, fold_in_four(...)."
-            )
-        return self.strip

@@ -1,14 +1,21 @@
-"""Pieces derived from others: facings."""
+"""Pieces derived from others, as a teacher writes them in a step: facings, interfacings, linings.
+
+`facing.face(front.neck, depth=5 * cm, ends=("centre", "shoulder"))` draws a facing from the garment as it lies now;
+`kit.lesson.derive` and `kit.lesson.lining` hold the geometry.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
-from kit.errors import KitError
-from kit.geometry import Line, Path, Point
+from kit.errors import KitError, near
+from kit.geometry import Path, Point
+from kit.lesson import lining
+from kit.lesson.derive import Laid, facing, joined, laid
 from kit.lesson.pencil import PaperLine, distance
-from kit.piece.piece import Edge, Piece
+from kit.piece.piece import CutPlan, Edge, Piece
 from kit.units import Length, show
 
 if TYPE_CHECKING:
@@ -17,7 +24,7 @@ if TYPE_CHECKING:
 
 
 class FaceVerbs:
-    """Verbs of a bench piece that draw it from another piece's edges."""
+    """Verbs of a bench piece that draw it from other pieces' edges."""
 
     piece_name: str
     _edges: dict[str, Edge]
@@ -32,63 +39,308 @@ class FaceVerbs:
         @property
         def _where(self) -> str: ...
 
-        def _edge_name(self, item: str | PaperLine) -> str: ...
+        def freeze(self) -> Piece: ...
 
-        def inside_is_left(self) -> bool: ...
+        def _edge_name(self, item: str | PaperLine) -> str: ...
 
         def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None: ...
 
         def _spot(self, name: str, value: float, start: Point, end: Point, along: Path | None) -> None: ...
 
     def face(
-        self, source: BenchPiece, edges: tuple[str, ...], *, depth: object, short: object = 0, ends: tuple[str, str]
+        self,
+        *run: BenchPiece | tuple[str, ...] | PaperLine,
+        depth: object,
+        ends: tuple[str, str],
+        short: object = 0,
+        short_at: str | Sequence[str] | None = None,
+        across: object = (),
+        only: BenchPiece | None = None,
+        moved: object = 0,
+        toward: BenchPiece | None = None,
     ) -> None:
-        """Derive a facing from a run of `source`'s edges: the run itself, a parallel `depth` inside it named
-        `outer`, and the two short ends along the neighbouring edges, named by `ends`. At ends that are seams
-        the outer edge is drawn `short` by this much so that the facing pulls taut; an end on the centre fold
-        is kept."""
-        names = [source._edge_name(name) for name in edges]
-        order = list(source._edges)
-        first = order.index(names[0])
-        if [order[(first + i) % len(order)] for i in range(len(names))] != names:
+        """Derive a facing from a run of edges: the run itself with its darts and pleats folded shut and its notches,
+        a parallel `depth` inside it named `outer`, and the two short ends along the neighbouring edges, named by
+        `ends` in the order of the run.
+
+        The run is said edge by edge, `face(front.wrap_edge, front.wrap_neck, ...)`, or as a piece and names. It may
+        go on to the next piece `across` a seam (a name both pieces have, or the two edges): the pieces are laid seam
+        on seam, and the facing is one piece with edges named front_neck, back_neck. With `only` one of two pieces the
+        seam is kept and its part alone is drawn; `moved` this far `toward` one of them the seam lies there instead.
+
+        The outer edge is drawn `short` by this much `short_at` these ends (when nothing is said, at the last) so that
+        the facing pulls taut; where nothing is said an end on the garment's fold is kept.
+        """
+        where = self._where
+        runs = self._runs(run)
+        size = distance(depth, f"{where}, facing depth")
+        want = distance(short, f"{where}, short by")
+        by = distance(moved, f"{where}, seam moved by")
+        if size <= 0:
+            raise KitError("a facing needs a depth.", where=where, do="Say, for example, depth=5 * cm.")
+        two = isinstance(ends, tuple) and len(ends) == 2 and all(isinstance(end, str) and end for end in ends)
+        if not two:
             raise KitError(
-                f"{', '.join(names)} do not follow one another around {source._where}.",
-                where=self._where,
-                do=f"Name them in order: {', '.join(order)}.",
+                "its two ends are not named.", where=where, do='Say, for example, ends=("centre", "shoulder").'
             )
-        before, after = order[first - 1], order[(first + len(names)) % len(order)]
-        run = source._edges[names[0]].path
-        for name in names[1:]:
-            run = run.joined(source._edges[name].path)
-        size = distance(depth, f"{self._where}, facing depth")
-        want = distance(short, f"{self._where}, short by")
-        start_line, end_line = source._edges[before].path, source._edges[after].path
         try:
-            outer = run.parallel(float(size) if source.inside_is_left() else -float(size))
-            outer = outer.to(start_line, end="start").to(end_line, end="end")
+            lying, motions = joined(runs, _seams(across, runs), float(size))
         except KitError as error:
-            raise KitError(
-                f"a facing {show(size)} deep does not fit inside {source._where}: {error.what}",
-                where=self._where,
-                do="Make the facing narrower.",
-            ) from None
-        on_fold = {source._state.cut.fold} - {""}
-        # The start is kept where it lies on a fold or is caught in a hem with the garment's own edge.
-        if ends[1] not in on_fold and want > 0:
-            outer = outer.between(0.0, outer.length - float(want))
-        middle = run.at(run.length / 2)
-        self._edges = {name: Edge(name, source._edges[name].path, said=source._edges[name].said) for name in names}
-        tail = Path.of(Line(run.end, outer.end))
-        head = Path.of(Line(outer.start, run.start))
-        drawn_in = 0.0 if ends[1] in on_fold else float(want)
-        self._edges[ends[1]] = Edge(ends[1], tail, drawn_in=drawn_in)
-        self._edges["outer"] = Edge("outer", outer.reversed())
-        self._edges[ends[0]] = Edge(ends[0], head)
+            raise error.at(where) from None
+        cut, base = self._part(lying, only, float(by), toward)
+        if base:
+            back = motions[base].inverse()
+            lying = tuple(item.moved(back) for item in lying)
+        drawn = _drawn_short(ends, short_at, float(want), lying, cut, where)
+        made = facing(lying, float(size), ends, drawn, cut, where)
+        self._edges = {edge.name: edge for edge in made.edges}
+        for name in self._edges:
+            if hasattr(type(self), name):
+                raise KitError(f"'{name}' is a word of the bench and cannot name an edge.", where=where)
         self._points, self._guides = {}, {}
         self._drawn.update(self._edges)
-        self._state = replace(self._state, source=source.piece_name)
-        self.note(size, middle, outer.at(outer.nearest(middle)))
-        if want.name and want > 0:
-            self._spot(
-                want.name, float(want), outer.end, outer.end + outer.tangent_at(outer.length) * float(want), None
+        self._state = replace(
+            self._state,
+            source=lying[base].piece.name,
+            notches=made.notches,
+            marks=made.marks,
+            darts=(),
+            pleats=(),
+            corners=(),
+            declared=(),
+        )
+        self.note(size, made.middle, made.outer.at(made.outer.nearest(made.middle)))
+        if want.name and want > 0 and any(drawn):
+            outer = self._edges["outer"].path if not drawn[1] else self._edges["outer"].path.reversed()
+            self._spot(want.name, float(want), outer.end, outer.end + outer.end_tangent * float(want), None)
+
+    def interface(
+        self,
+        *source: BenchPiece | tuple[str, ...] | PaperLine,
+        beyond: object = None,
+        depth: object = None,
+        ends: tuple[str, str] = ("start", "end"),
+        across: object = (),
+    ) -> None:
+        """Derive an interfacing piece: over the whole of a piece, or `depth` deep along a run of edges as `face` takes
+        them. It has the garment's allowances, or is cut `beyond` the stitch line by this much, 0 for at the stitch
+        line. It is cut from interfacing as often as its piece, on the same grain."""
+        where = self._where
+        more = None if beyond is None else float(distance(beyond, f"{where}, beyond the stitch line"))
+        if depth is None:
+            piece = self._whole(source, "interface(front)")
+            edges = lining.interfacing(piece, more)
+            self._derived(replace(piece, edges=edges, corners=piece.corners if more is None else ()))
+            self._state = replace(self._state, cut=replace(piece.cut, cloth="interfacing", interfacing=0), marks=())
+            return
+        runs = self._runs(source)
+        self.face(*source, depth=depth, ends=ends, across=across)
+        try:
+            lying, _ = joined(runs, _seams(across, runs), float(distance(depth, where)))
+        except KitError as error:
+            raise error.at(where) from None
+        beside = {ends[0]: (lying[0], lying[0].head[0]), ends[1]: (lying[-1], lying[-1].tail[0])}
+        own = {
+            (f"{s.piece}_{s.edge}" if len(lying) > 1 else s.edge): (run, s.edge) for run in lying for s in run.stretches
+        }
+        fold = ""
+        for name, edge in self._edges.items():
+            run, there = {**own, **beside}.get(name, (None, ""))
+            width = run.piece.edge(there).allowance if run else 0.0
+            if run and there == run.piece.fold:
+                fold, width = name, 0.0
+            elif more is not None:
+                width = more
+            self._edges[name] = replace(edge, allowance=width)
+        plan = lying[0].piece.cut
+        halves = bool(plan.fold) and not fold  # the run leaves the fold: one for each side
+        count, mirrored = (plan.count * 2, True) if halves else (plan.count, plan.mirrored and not fold)
+        self._state = replace(
+            self._state,
+            cut=CutPlan(count, mirrored, fold, "interfacing", 0, plan.right_side_up),
+            grain=lying[0].piece.grain if len(lying) == 1 else None,
+        )
+
+    def line(
+        self,
+        source: BenchPiece,
+        *,
+        facing: PaperLine | Sequence[PaperLine] = (),
+        depth: object = 0,
+        pleat: object = 0,
+        at: str = "centre",
+        shorter: object = 0,
+        hem: str = "hem",
+    ) -> None:
+        """Derive a lining from a piece as it lies now: less a facing `depth` deep along the `facing` edges, where it
+        stops at the facing's outer edge and gets an edge called `facing`; with cloth for a `pleat` added beyond the
+        edge `at`; the `hem` this much `shorter`. It is cut from lining as often as its piece, on the same grain, and
+        keeps its allowances; give `facing` its own."""
+        where = self._where
+        piece = self._whole((source,), "line(front)")
+        lines = (facing,) if isinstance(facing, PaperLine) else tuple(facing)
+        deep, wide = distance(depth, f"{where}, facing depth"), distance(pleat, f"{where}, pleat")
+        less = distance(shorter, f"{where}, hem shorter by")
+        if bool(lines) != (deep > 0):
+            raise KitError(
+                "the facing it stops at needs both its edges and its depth.",
+                where=where,
+                do="Say, for example, facing=front.neck, depth=5 * cm.",
             )
+        for line in lines:
+            if not isinstance(line, PaperLine) or line.sheet is not source:
+                raise KitError("the facing's edges are not of this piece.", where=where, do="Name edges of one piece.")
+        before = piece
+        try:
+            if less > 0:
+                piece = lining.shortened(piece, source._edge_name(hem), float(less))
+            if wide > 0:
+                piece = lining.with_pleat(piece, source._edge_name(at), float(wide))
+            if lines:
+                piece = lining.without_facing(piece, [source._edge_name(line) for line in lines], float(deep))
+        except KitError as error:
+            raise error.at(where) from None
+        self._derived(piece)
+        self._state = replace(self._state, cut=replace(piece.cut, cloth="lining", interfacing=0))
+        if less > 0:
+            old, new = before.edge(source._edge_name(hem)).path, piece.edge(source._edge_name(hem)).path
+            middle = new.at(new.length / 2)
+            self.note(less, old.at(old.nearest(middle)), middle)
+        if wide > 0:
+            old, new = before.edge(source._edge_name(at)).path, piece.edge(source._edge_name(at)).path
+            middle = old.at(old.length / 2)
+            self.note(wide, middle, new.at(new.nearest(middle)))
+        if lines:
+            old, new = before.edge(source._edge_name(lines[0])).path, piece.edge("facing").path
+            middle = old.at(old.length / 2)
+            self.note(deep, middle, new.at(new.nearest(middle)))
+
+    # ---- shared ---------------------------------------------------------------------------------------
+
+    def _derived(self, piece: Piece) -> None:
+        self._edges = {edge.name: edge for edge in piece.edges}
+        self._points, self._guides = dict(piece.points), {}
+        self._drawn.update(self._edges)
+        state = self._state
+        self._state = replace(piece, name=state.name, title=state.title, number=state.number, source=piece.name)
+
+    def _whole(self, source: Sequence[object], example: str) -> Piece:
+        if len(source) != 1 or not isinstance(source[0], FaceVerbs):
+            raise KitError(
+                "it is not said which piece it is traced from.",
+                where=self._where,
+                do=f"Name one piece: {self.piece_name}.{example}; for a part of it say its edges and a depth.",
+            )
+        piece = source[0].freeze()
+        if not piece.edges:
+            raise KitError(f"nothing is drawn on {piece.title} yet.", where=self._where, do="Draw it first.")
+        return piece
+
+    def _runs(self, given: Sequence[object]) -> list[Laid]:
+        """The run as it was said, piece by piece."""
+        groups: list[tuple[FaceVerbs, list[str]]] = []
+        if len(given) == 2 and isinstance(given[0], FaceVerbs) and not isinstance(given[1], PaperLine):
+            names = (given[1],) if isinstance(given[1], str) else tuple(cast("tuple[str, ...]", given[1]))
+            groups = [(given[0], [given[0]._edge_name(name) for name in names])]
+        else:
+            for line in given:
+                if not isinstance(line, PaperLine) or not line.name or not isinstance(line.sheet, FaceVerbs):
+                    raise KitError(
+                        "a facing follows edges of pieces.",
+                        where=self._where,
+                        do="Name them: front.neck, or front.wrap_edge, front.wrap_neck.",
+                    )
+                name = line.sheet._edge_name(line)
+                if groups and groups[-1][0] is line.sheet:
+                    groups[-1][1].append(name)
+                else:
+                    groups.append((line.sheet, [name]))
+        if not groups or not all(names for _, names in groups):
+            raise KitError("it is not said which edges it faces.", where=self._where, do="Name them: front.neck.")
+        try:
+            return [laid(sheet.freeze(), names) for sheet, names in groups]
+        except KitError as error:
+            raise error.at(self._where) from None
+
+    def _part(
+        self, runs: tuple[Laid, ...], only: object, by: float, toward: object
+    ) -> tuple[tuple[int, float, str] | None, int]:
+        """(how the joined run is cut, number of the piece the facing is drawn on)."""
+        if only is None:
+            if by or toward is not None:
+                raise KitError(
+                    "a moved seam divides the facing, and it is not said which part this is.",
+                    where=self._where,
+                    do="Say only=front for the front's facing, and only=back for the back's.",
+                )
+            return None, 0
+        names = [run.piece.name for run in runs]
+        if len(runs) != 2:
+            raise KitError(
+                f"a part is kept of a run over two pieces; this one lies on {len(runs)}.",
+                where=self._where,
+                do="Name the edges of two pieces that meet at the seam.",
+            )
+
+        def number(piece: object, word: str) -> int:
+            name = getattr(piece, "piece_name", "")
+            if name not in names:
+                raise KitError(
+                    f"{word} names {name or 'no piece'}, which the run does not cross.",
+                    where=self._where,
+                    do=near(name, names) or f"Name {' or '.join(names)}.",
+                )
+            return names.index(name)
+
+        mine = number(only, "only")
+        if by and toward is None:
+            raise KitError(
+                f"the seam is moved {show(by)}, but not said which way.",
+                where=self._where,
+                do=f"Say toward={names[0]} or toward={names[1]}.",
+            )
+        sign = 1.0 if toward is not None and number(toward, "toward") == 1 else -1.0
+        return (0, by * sign, "before" if mine == 0 else "after"), mine
+
+
+def _seams(across: object, runs: Sequence[Laid]) -> list[tuple[str, str]]:
+    """The seams a run crosses, as (edge of the one piece, edge of the next)."""
+    pair = isinstance(across, tuple) and len(across) == 2 and all(isinstance(item, PaperLine) for item in across)
+    items = [across] if isinstance(across, str) or pair else list(cast("Sequence[object]", across))
+    found: list[tuple[str, str]] = []
+    for number, item in enumerate(items):
+        one, two = (item, item) if isinstance(item, str) else cast("tuple[object, object]", item)
+        names = [str(getattr(edge, "name", edge)) for edge in (one, two)]
+        for name, run in zip(names, runs[number : number + 2], strict=False):
+            run.piece.edge(name)
+        found.append((names[0], names[1]))
+    return found
+
+
+def _drawn_short(
+    ends: tuple[str, str],
+    at: str | Sequence[str] | None,
+    want: float,
+    runs: Sequence[Laid],
+    cut: tuple[int, float, str] | None,
+    where: str,
+) -> tuple[float, float]:
+    """mm to draw the outer edge in at its start and its end."""
+    beside = (
+        (runs[0].piece.fold, runs[0].head[0] if cut is None or cut[2] == "before" else ""),
+        (runs[-1].piece.fold, runs[-1].tail[0] if cut is None or cut[2] == "after" else ""),
+    )
+    on_fold = [bool(fold) and fold in (name, end) for (fold, name), end in zip(beside, ends, strict=True)]
+    names = (ends[1],) if at is None else (at,) if isinstance(at, str) else tuple(at)
+    for name in names:
+        if name not in ends:
+            raise KitError(
+                f"'{name}' is not an end of the facing.",
+                where=where,
+                do=near(name, ends) or f"Name {' or '.join(ends)}.",
+            )
+    # Without a word on it the start is kept: it lies on a fold or is caught in a hem with the garment's own edge.
+    first, last = (
+        want if end in names and (at is not None or not fold) else 0.0 for end, fold in zip(ends, on_fold, strict=True)
+    )
+    return first, last

@@ -139,7 +139,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
             given[name] = bench[name] = BenchPiece(table.pieces[name])
             before[name] = table.pieces[name]
         elif name in entry.strips:
-            given[name] = strips[name] = BenchStrip(name, title)
+            given[name] = strips[name] = BenchStrip(name, title, table.definition.info.cloth_widths)
         elif name == "body":
             given[name] = table.body
         elif table.has_number(name):

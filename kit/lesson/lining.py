@@ -1,0 +1,163 @@
+"""Interfacings and linings derived from a piece, as plain geometry. Lengths are mm."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+
+from kit.errors import KitError
+from kit.geometry import Line, Motion, Path
+from kit.lesson.derive import facing, inside_left, laid
+from kit.piece.piece import Edge, Mark, Piece
+from kit.units import both
+
+
+def interfacing(piece: Piece, beyond: float | None) -> tuple[Edge, ...]:
+    """The edges of an interfacing over the whole piece: with the piece's own allowances, or with `beyond` mm outside
+    the stitch line everywhere but on the fold."""
+    if beyond is None:
+        return piece.edges
+    return tuple(replace(edge, allowance=0.0 if edge.name == piece.fold else beyond) for edge in piece.edges)
+
+
+def _neighbours(piece: Piece, edge: str) -> tuple[Edge, Edge]:
+    names = [e.name for e in piece.edges]
+    i = names.index(edge)
+    return piece.edges[i - 1], piece.edges[(i + 1) % len(names)]
+
+
+def shortened(piece: Piece, hem: str, by: float) -> Piece:
+    """The hem moved `by` mm into the piece, parallel; the edges beside it end there."""
+    edge = piece.edge(hem)
+    before, after = _neighbours(piece, hem)
+    if min(before.path.length, after.path.length) <= by + 1:
+        raise KitError(
+            f"the hem cannot be {both(by)} shorter: the edges beside it are only "
+            f"{both(min(before.path.length, after.path.length))} long.",
+            where=piece.title,
+            do="Shorten it less.",
+        )
+    path = edge.path.parallel(by if inside_left(piece) else -by)
+    path = path.to(before.path, end="start").to(after.path, end="end")
+    one = before.path.between(0.0, before.path.nearest(path.start))
+    two = after.path.between(after.path.nearest(path.end), after.path.length)
+    return _redrawn(piece, {before.name: one, hem: path, after.name: two}, moved=(hem,))
+
+
+def without_facing(piece: Piece, names: Sequence[str], depth: float, name: str = "facing") -> Piece:
+    """The piece less a facing: the run `names` gives way to its parallel `depth` mm inside, called `name`."""
+    order = [e.name for e in piece.edges]
+    for edge in names:
+        piece.edge(edge)
+    if len(names) > 1 and order[order.index(names[0]) - 1] == names[1]:
+        names = names[::-1]
+    run = laid(piece, names)
+    for edge in names:
+        for dart in piece.darts:
+            if dart.edge == edge:
+                raise KitError(
+                    f"the {dart.label} opens on the {piece.edge(edge).label}, which the lining leaves out.",
+                    where=piece.title,
+                    do="Move the dart to another edge first, or sew it before the lining is traced.",
+                )
+    cut = facing((run,), depth, ("head_end", "tail_end"), where=piece.title)
+    head, tail, line = run.head[0], run.tail[0], cut.outer
+    before, after = piece.edge(head).path, piece.edge(tail).path
+    for beside, at in ((piece.edge(head), line.start), (piece.edge(tail), line.end)):
+        if beside.path.distance_to(at) > 0.1:
+            raise KitError(
+                f"the facing is deeper than the {beside.label} is long, so nothing is left there for the lining.",
+                where=piece.title,
+                do="Make the facing narrower.",
+            )
+    paths = {
+        head: before.between(0.0, before.nearest(line.start)),
+        tail: after.between(after.nearest(line.end), after.length),
+    }
+    edges = tuple(
+        replace(e, name=name, path=line, said="facing edge") if e.name == names[0] else e
+        for e in piece.edges
+        if e.name == names[0] or e.name not in names
+    )
+    gone = set(names)
+    rest = replace(
+        piece,
+        edges=edges,
+        notches=tuple(n for n in piece.notches if n.edge not in gone),
+        marks=tuple(m for m in piece.marks if m.edge not in gone),
+        pleats=tuple(p for p in piece.pleats if p.edge not in gone),
+        corners=tuple(c for c in piece.corners if not {c.before, c.after} & gone),
+        declared=tuple(d for d in piece.declared if not {d.before, d.after} & gone),
+    )
+    return _redrawn(rest, paths, of=piece)
+
+
+def with_pleat(piece: Piece, centre: str, by: float) -> Piece:
+    """`by` mm of cloth added outside the straight edge `centre` for a pleat; the edges beside it run on square to it
+    or straight, and the old centre is marked."""
+    edge = piece.edge(centre)
+    if not edge.path.is_straight:
+        raise KitError(
+            f"a pleat is added along a straight line; the {edge.label} is curved.",
+            where=piece.title,
+            do="Name the centre edge: at='centre'.",
+        )
+    before, after = _neighbours(piece, centre)
+    out = edge.path.normal_at(edge.path.length / 2) * (-by if inside_left(piece) else by)
+    path = edge.path.moved(Motion.translation(out))
+    one = Path.of(before.path, Line(before.path.end, path.start))
+    two = Path.of(Line(path.end, after.path.start), after.path)
+    moved = _redrawn(piece, {before.name: one, centre: path, after.name: two})
+    line = Mark(f"{centre}_pleat", "line", path=edge.path, said=f"{edge.label}: fold of the pleat")
+    return replace(moved, marks=(*moved.marks, line))
+
+
+def _redrawn(piece: Piece, paths: dict[str, Path], of: Piece | None = None, moved: Collection[str] = ()) -> Piece:
+    """`piece` with some edges redrawn; what lies on them keeps its place, or goes where that was cut away."""
+    old = of or piece
+
+    def place(edge: str, distance: float) -> float | None:
+        if edge not in paths:
+            return distance
+        point = old.edge(edge).path.at(min(max(distance, 0.0), old.edge(edge).path.length))
+        new = paths[edge]
+        return new.nearest(point) if edge in moved or new.distance_to(point) < 0.2 else None
+
+    notches = []
+    for notch in piece.notches:
+        at = place(notch.edge, notch.distance)
+        if at is not None:
+            notches.append(replace(notch, distance=at))
+    marks = []
+    for mark in piece.marks:
+        if mark.edge in paths:
+            start = place(mark.edge, mark.start)
+            end = place(mark.edge, mark.end) if mark.kind == "opening" else mark.end
+            if start is None or end is None:
+                continue
+            mark = replace(mark, start=start, end=end)
+        marks.append(mark)
+    darts = []
+    for dart in piece.darts:
+        start, end = place(dart.edge, dart.start), place(dart.edge, dart.end)
+        if start is None or end is None:
+            raise KitError(
+                f"the {dart.label} opens where the {old.edge(dart.edge).label} is cut away.",
+                where=piece.title,
+                do="Move the dart to another place first.",
+            )
+        darts.append(replace(dart, start=start, end=end))
+    pleats = []
+    for pleat in piece.pleats:
+        start, end = place(pleat.edge, pleat.start), place(pleat.edge, pleat.end)
+        if start is not None and end is not None:
+            pleats.append(replace(pleat, start=start, end=end))
+    edges = tuple(replace(edge, path=paths.get(edge.name, edge.path)) for edge in piece.edges)
+    return replace(
+        piece,
+        edges=edges,
+        notches=tuple(notches),
+        marks=tuple(marks),
+        darts=tuple(darts),
+        pleats=tuple(pleats),
+    )
