@@ -83,31 +83,85 @@ class Ink:
         return hits * cell * cell
 
 
+Turned = tuple[float, float, float, float, float]
+"""A box of text: its middle x and y, its width, height and angle."""
+
+
+def turned_overlap(a: Turned, b: Turned) -> float:
+    """Shared area of two turned boxes; where both are turned, that of the upright boxes around them, but nothing when
+    a line parts the two."""
+    shared = overlap(text_box(*a), text_box(*b))
+    if shared == 0.0 or (a[4] == 0.0 and b[4] == 0.0):
+        return shared
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    for angle in (a[4], b[4]):
+        for x, y in ((math.cos(angle), math.sin(angle)), (-math.sin(angle), math.cos(angle))):
+            if abs(dx * x + dy * y) >= _reach(a, x, y) + _reach(b, x, y):
+                return 0.0
+    return shared
+
+
+def _reach(box: Turned, x: float, y: float) -> float:
+    """How far a box reaches from its middle in the direction x, y."""
+    c, s = math.cos(box[4]), math.sin(box[4])
+    return abs(c * x + s * y) * box[2] / 2 + abs(c * y - s * x) * box[3] / 2
+
+
 def place(
     choices: Iterable[tuple[float, float, float]],
     width: float,
     height: float,
-    taken: list[Box],
+    taken: list[Turned],
     limits: Box | None = None,
     ink: Ink | None = None,
 ) -> tuple[float, float, float]:
-    """The first of `choices` (x, y, angle) whose box is free of `taken` and inside `limits`, else the least bad
-    one. The box chosen is added to `taken`."""
-    best: tuple[float, Box, tuple[float, float, float]] | None = None
-    for choice in choices:
-        box = text_box(choice[0], choice[1], width, height, choice[2])
+    """The first of `choices` (x, y, angle) whose box is free of `taken` and inside `limits`, else the first free one
+    of ever wider rings around them, else the least bad. The box chosen is added to `taken`."""
+    best: tuple[float, tuple[float, float, float]] | None = None
+    crossing: tuple[float, tuple[float, float, float]] | None = None
+    first: tuple[float, float, float] | None = None
+    for choice in _with_rings(choices, width, height):
+        first = first or choice
+        lying = (choice[0], choice[1], width, height, choice[2])
+        box = text_box(*lying)
         cost = 0.0
         for other in taken:
-            cost += overlap(box, other)
+            cost += turned_overlap(lying, other)
         if limits is not None:
             cost += 2 * ((box[2] - box[0]) * (box[3] - box[1]) - overlap(box, limits))
-        if ink is not None:
-            cost += ink.under(choice[0], choice[1], width, choice[2])
+        under = ink.under(choice[0], choice[1], width, choice[2]) if ink is not None else 0.0
         if cost < 1e-9:
-            taken.append(box)
-            return choice
-        if best is None or cost < best[0]:
-            best = (cost, box, choice)
-    assert best is not None, "choices is never empty"
-    taken.append(best[1])
-    return best[2]
+            if under < 1e-9:
+                taken.append(lying)
+                return choice
+            away = math.hypot(choice[0] - first[0], choice[1] - first[1])
+            worth = under + away * height * 0.5  # better over a line nearby than far from what it names
+            if crossing is None or worth < crossing[0]:
+                crossing = (worth, choice)
+        if best is None or cost + under < best[0]:
+            best = (cost + under, choice)
+    found = crossing or best
+    assert found is not None, "choices is never empty"
+    x, y, angle = found[1]
+    taken.append((x, y, width, height, angle))
+    return found[1]
+
+
+def _with_rings(
+    choices: Iterable[tuple[float, float, float]], width: float, height: float
+) -> Iterable[tuple[float, float, float]]:
+    first: tuple[float, float, float] | None = None
+    for choice in choices:
+        first = first or choice
+        yield choice
+    if first is None:
+        return
+    x, y, angle = first
+    for ring in (1.6, 2.6, 3.6, 5.0, 7.0):
+        for turn in range(12):
+            way = turn * math.pi / 6
+            along = math.cos(way) * (width * 0.35 + height * ring)
+            across = math.sin(way) * height * ring
+            for lie in (angle, 0.0) if angle else (0.0,):
+                c, s = math.cos(lie), math.sin(lie)
+                yield x + along * c - across * s, y + along * s + across * c, lie

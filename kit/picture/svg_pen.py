@@ -17,7 +17,7 @@ from hashlib import blake2b
 
 from kit.geometry import Arc, Curve, Line, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
-from kit.picture.lettering import LINE_HEIGHT, Box, Ink, place, text_box, text_width, upright
+from kit.picture.lettering import LINE_HEIGHT, Box, Ink, Turned, place, text_box, text_width, upright
 from kit.picture.svg_path import number as _n
 from kit.picture.svg_path import path_data, shifted
 from kit.picture.theme import THEME, Cloth, Theme
@@ -27,6 +27,7 @@ __all__ = ["bounds_of", "escape", "path_data", "shifted", "svg"]
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udfff]")
 _CSS_PER_MM = 96 / 25.4
 _MARGIN = 10.0
+_PAD = 0.3  # paper beside a text, in ems
 _KEEP_OFF = frozenset(("new", "kept", "cut", "fold", "edge", "row", "old_row"))
 
 
@@ -137,7 +138,7 @@ class _Pen:
         self.body: list[str] = []
         self.text: list[str] = []
         self.patterns: dict[str, Cloth] = {}
-        self.taken: list[Box] = []
+        self.taken: list[Turned] = []
         self.group = ""
         self.ink = Ink(9 * unit)
 
@@ -287,18 +288,19 @@ class _Pen:
         size = label.size or ink.size * self.unit
         wide, high = text_width(label.text, size, ink.bold), size * LINE_HEIGHT
         x, y = _centre(label, wide)
+        wide += size * _PAD
         if self._movable(label):
             x, y, angle = place(_around(x, y, label.angle, wide, high), wide, high, self.taken, self.bounds, self.ink)
         else:
             angle = label.angle
-            self.taken.append(text_box(x, y, wide, high, angle))
+            self.taken.append((x, y, wide, high, angle))
         self._write(label.text, x, y, angle, size, label.role, wide)
 
     def _write(self, text: str, x: float, y: float, angle: float, size: float, role: str, wide: float) -> None:
         ink = self.theme.texts[role]
         weight = ' font-weight="bold"' if ink.bold else ""
         slant = ' font-style="italic"' if ink.italic else ""
-        w, h = wide + size * 0.3, size * LINE_HEIGHT
+        w, h = wide, size * LINE_HEIGHT
         turn = f"rotate({-math.degrees(angle):.1f})" if angle else ""
         base = f"{size * 0.35:.3g}"
         self.text.append(
@@ -312,7 +314,7 @@ class _Pen:
     def _dimension(self, item: Dimension) -> None:
         ink = self.theme.texts["measure"]
         size = ink.size * self.unit
-        wide, high = text_width(item.text, size), size * LINE_HEIGHT
+        wide, high = text_width(item.text, size) + size * _PAD, size * LINE_HEIGHT
         curves: tuple[Curve, ...]
         if item.along:
             curves = tuple(shifted(c, item.offset) for c in item.along) if item.offset else item.along
