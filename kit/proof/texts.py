@@ -7,7 +7,15 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.placeholder import names
 from kit.proof.finding import Finding
 
-_WORDS = {"thread": ("thread",), "interfacing": ("interfacing",)}
+_WORDS = {
+    "thread": ("thread",),
+    "interfacing": ("interfacing",),
+    "sewn_in_interfacing": ("interfacing",),
+    "buttons": ("button",),
+    "snaps": ("snap",),
+    "hooks": ("hook",),
+    "eyelets": ("eyelet",),
+}
 
 
 def _said(need: str) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
@@ -11,6 +11,7 @@ from kit.sewing.operation import (
     Closing,
     Cut,
     Effect,
+    Fact,
     Operation,
     Sentence,
     Trouble,
@@ -20,6 +21,7 @@ from kit.sewing.operation import (
     shown,
     taken,
 )
+from kit.sewing.operations.places import facts_of, refuse
 from kit.sewing.operations.seams import Seam
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
@@ -32,7 +34,7 @@ if TYPE_CHECKING:
     from kit.sewing.state import State
 
 
-def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Trouble, ...]:
+def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Trouble, ...]:
     found: list[Trouble] = []
     for name in names:
         piece = pattern.piece(name)
@@ -40,7 +42,7 @@ def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> 
             found.append(
                 Trouble(
                     "no_interfacing_cut",
-                    "interfacing is fused to it, but none is cut.",
+                    "it is interfaced, but no interfacing is cut for it.",
                     piece.title,
                     "Say in the piece's cutting plan that it is cut in interfacing too.",
                     piece=name,
@@ -50,7 +52,7 @@ def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> 
             found.append(
                 Trouble(
                     "fused_twice",
-                    "its interfacing has been fused already.",
+                    "it has been interfaced already.",
                     piece.title,
                     "Take one of the two operations out.",
                     piece=name,
@@ -60,13 +62,18 @@ def _interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> 
             found.append(
                 Trouble(
                     "fused_late",
-                    "it has been sewn already; interfacing is fused to the flat piece.",
+                    "it has been sewn already; interfacing is put on the flat piece.",
                     piece.title,
-                    "Put the fusing before the first seam of this piece.",
+                    "Interface this piece before its first seam.",
                     piece=name,
                 )
             )
     return tuple(found)
+
+
+def interfaced(names: tuple[str, ...]) -> tuple[Fact, ...]:
+    """("interfaced", piece) of each."""
+    return tuple(("interfaced", name) for name in names)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -88,6 +95,12 @@ class Fuse(Operation):
     def uses(self) -> Uses:
         return Uses(pieces=self.pieces, interfacing=self.pieces)
 
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=interfaced(self.pieces))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("fuse.why", {}),)
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         pieces: dict[str, tuple[object, str]] = {"pieces": (self.pieces, "piece")}
         return (Sentence("fuse.lay", pieces), Sentence("fuse.press", pieces))
@@ -103,7 +116,7 @@ class Fuse(Operation):
         )
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        return _interfacing_trouble(state, pattern, self.pieces)
+        return interfacing_trouble(state, pattern, self.pieces)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -134,6 +147,12 @@ class FaceWithInterfacing(Operation):
     def uses(self) -> Uses:
         pieces = tuple(dict.fromkeys(run.piece for run in self.outer))
         return Uses(pieces=pieces, interfacing=pieces)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=interfaced(self.uses.pieces))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("face_with_interfacing.why", {}),)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
@@ -170,7 +189,7 @@ class FaceWithInterfacing(Operation):
         )
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        return _interfacing_trouble(state, pattern, self.uses.pieces)
+        return interfacing_trouble(state, pattern, self.uses.pieces)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -194,7 +213,10 @@ class AttachFacing(Seam):
         return taken(self.runs(), self.allowance)
 
     def effect(self, pattern: Cut) -> Effect:
-        return Effect(faced=self.runs())
+        return replace(super().effect(pattern), faced=self.runs())
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("attach_facing.why", {}),)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
@@ -250,6 +272,12 @@ class Understitch(Operation):
     def runs(self) -> tuple[Run, ...]:
         return self.along
 
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=facts_of(pattern, self.along, "understitched"))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("understitch.why", {}),)
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
             "facing": (tuple(dict.fromkeys(run.piece for run in self.along)), "piece"),
@@ -273,6 +301,11 @@ class Understitch(Operation):
         )
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        if all(fact in state.facts for fact in facts_of(pattern, self.along, "understitched")):
+            run = self.along[0]
+            return (
+                refuse(pattern, run, "understitched_twice", f"{run.said} is understitched already.", "Take one out."),
+            )
         return tuple(
             Trouble(
                 "understitched_early",

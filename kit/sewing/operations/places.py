@@ -1,0 +1,185 @@
+"""Places on a garment in work that several families of operations ask for: parts of runs, what lies beside an edge,
+rings, refusals."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from kit.errors import KitError
+from kit.sewing.operation import Closing, Cut, Fact, How, Trouble
+from kit.sewing.reading import Reader
+from kit.sewing.run import Place, Run
+from kit.sewing.walk import Span, neighbours, path_of, run_length, sides_of, spans
+from kit.sewing.walked import as_sewn
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+_MEET = 0.1  # mm between ends that meet
+NARROWEST_GAP = 25.0
+"""mm of gap through which a small piece can still be turned (common practice, no source)."""
+
+
+def refuse(pattern: Cut, run: Run, code: str, what: str, do: str, amount: float | None = None) -> Trouble:
+    """A refusal told of a run."""
+    piece = pattern.piece(run.piece)
+    edge = run.edges[0] if piece.has_edge(run.edges[0]) else ""
+    return Trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge)
+
+
+def opening_run(make: Reader, given: object, where: str) -> Run:
+    """A run from an opening mark, or a run as it is."""
+    if isinstance(given, Place):
+        mark = given.mark
+        if mark.kind != "opening" or not mark.edge:
+            raise KitError(f"{given.said} is no opening.", where=where, do="Name an opening marked on an edge.")
+        return Run(given.piece, (mark.edge,), given.side, float(mark.start), float(mark.end))
+    (run, *more) = make.runs(given, where)
+    if more:
+        raise KitError("several edges are named.", where=where, do="Name one edge, a part of it or an opening mark.")
+    return run
+
+
+def marks(given: Sequence[object], where: str, empty: bool = False) -> tuple[Place, ...]:
+    """Marks, also in lists."""
+    found: list[Place] = []
+    for each in given:
+        if isinstance(each, list | tuple):
+            found += marks(each, where, empty=True)
+        elif isinstance(each, Place):
+            found.append(each)
+        else:
+            raise KitError(f"{each!r} is not a mark.", where=where, do="Name marks of a piece, as front.left.button_1.")
+    if not found and not empty:
+        raise KitError("no mark is named.", where=where, do="Name at least one, as front.left.button_1.")
+    return tuple(found)
+
+
+def place_facts(pattern: Cut, places: Iterable[Place], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, mark) of every mark on every half it is meant on."""
+    return tuple(
+        (what, place.piece, side, place.mark.name)
+        for place in places
+        for side in ((place.side,) if place.side else pattern.piece(place.piece).sides)
+    )
+
+
+def part(pattern: Cut, run: Run, start: float, end: float) -> Run:
+    """The part of a run from `start` to `end` mm along it."""
+    low, size = run.start or 0.0, run_length(pattern, run)
+    return replace(run, start=low + max(start, 0.0), end=low + min(end, size))
+
+
+def around(pattern: Cut, run: Run, at: float, width: float) -> Run:
+    """The stretch of a run that something `width` mm wide covers when it lies at `at`; at an end it lies inside."""
+    size = run_length(pattern, run)
+    low = min(max(at - width / 2, 0.0), max(size - width, 0.0))
+    return part(pattern, run, low, low + width)
+
+
+def minus(whole: Iterable[Span], cut: Iterable[Span]) -> tuple[Span, ...]:
+    """The spans with others taken out."""
+    found = list(whole)
+    for out in cut:
+        left: list[Span] = []
+        for span in found:
+            if span.overlap(out) <= 0:
+                left.append(span)
+                continue
+            if out.start - span.start > 1e-6:
+                left.append(replace(span, end=out.start))
+            if span.end - out.end > 1e-6:
+                left.append(replace(span, start=out.end))
+        found = left
+    return tuple(found)
+
+
+def closed_but(pattern: Cut, runs: Iterable[Run], gaps: Iterable[Run], how: How) -> tuple[Closing, ...]:
+    """Runs closed except where a gap is left."""
+    whole = [span for run in runs for span in spans(pattern, run)]
+    return tuple(Closing(span, how) for span in minus(whole, [span for gap in gaps for span in spans(pattern, gap)]))
+
+
+# ---- the extension of a band ----------------------------------------------------------------------------------
+
+
+def _touching(pattern: Cut, at: Run, name: str) -> bool | None:
+    """Whether an edge touches the run `at` with its start (True) or its end (False); None: not at all."""
+    piece = pattern.piece(at.piece)
+    path, other = path_of(pattern, at), piece.edge(name).path
+    for end in (path.start, path.end):
+        if other.start.distance(end) < _MEET:
+            return True
+        if other.end.distance(end) < _MEET:
+            return False
+    return None
+
+
+def beside(pattern: Cut, at: Run, size: float) -> tuple[Run, ...]:
+    """The first `size` mm of the two edges next to a band's end `at`: what reaches beyond the garment's edge."""
+    found = []
+    piece = pattern.piece(at.piece)
+    for name in neighbours(piece, at.edges):
+        if name == piece.fold:
+            continue
+        long = piece.edge(name).path.length
+        low = 0.0 if _touching(pattern, at, name) else long - size
+        found.append(Run(at.piece, (name,), at.side, low, low + size))
+    return tuple(found)
+
+
+def without_end(pattern: Cut, run: Run, at: Run | None, size: float) -> tuple[Run, ...]:
+    """A band's long edge without the `size` mm next to its end `at`."""
+    if at is None or size <= 0 or run.piece != at.piece or len(run.edges) != 1:
+        return (run,)
+    touching = _touching(pattern, at, run.edges[0])
+    if touching is None:
+        return (run,)
+    long = pattern.piece(run.piece).edge(run.edges[0]).path.length
+    short = replace(run, start=size, end=long) if touching else replace(run, start=0.0, end=long - size)
+    halves = sides_of(pattern, run)
+    if at.side is None or len(halves) == 1:
+        return (short,)
+    return tuple(replace(short if side == at.side else run, side=side) for side in halves)
+
+
+# ---- rings ----------------------------------------------------------------------------------------------------
+
+
+def is_ring(state: State, pattern: Cut, runs: tuple[Run, ...]) -> bool:
+    """Whether the runs lie end to end all round on the garment so far: every edge beside one of them is sewn to an
+    edge beside one of them."""
+    ends = {
+        (run.piece, side, name)
+        for run in runs
+        for side in sides_of(pattern, run)
+        for name in neighbours(pattern.piece(run.piece), run.edges)
+        if name != pattern.piece(run.piece).fold
+    }
+    return all(any(end in seam and len(seam & ends) == 2 for seam in state.seams) for end in ends)
+
+
+# ---- lengths and facts ----------------------------------------------------------------------------------------
+
+
+def sewn_length(pattern: Cut, runs: Iterable[Run]) -> float:
+    """mm of the runs along the stitch line, darts and pleats shut, all halves together."""
+    return sum(
+        as_sewn(pattern.piece(run.piece), replace(run, side=None)).length * len(sides_of(pattern, run)) for run in runs
+    )
+
+
+def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, edge) of every edge the runs mean."""
+    return tuple(
+        dict.fromkeys(
+            (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
+        )
+    )
+
+
+def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
+    """The facts that do not hold."""
+    return tuple(fact for fact in facts if fact not in state.facts)
