@@ -124,11 +124,11 @@ class PieceHandle:
         for mark in self._piece.marks:
             if mark.name == name:
                 return Place(self._piece.name, mark, self._side)
-        folds = (*self._piece.darts, *self._piece.pleats)
-        for fold in folds:
-            if fold.name == name:
-                return Fold(self._piece.name, name, fold.edge, self._side)
-        known = [each.name for each in (*self._piece.edges, *self._piece.marks, *folds)]
+        folds = {dart.name: dart.edge for dart in self._piece.darts}
+        folds |= {pleat.name: pleat.edge for pleat in self._piece.pleats}
+        if name in folds:
+            return Fold(self._piece.name, name, folds[name], self._side)
+        known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks] + list(folds)
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))
 
     def __repr__(self) -> str:

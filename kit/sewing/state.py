@@ -6,6 +6,7 @@ operation gives a new one.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -141,7 +142,8 @@ class State:
             attached=self.attached + tuple(effect.attached.items()),
             handled=self.handled | set(uses.pieces),
             faced=self.faced | edge_keys(pattern, effect.faced),
-            unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed)) - edge_keys(pattern, effect.pressed),
+            unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed))
+            - with_partners(seams, edge_keys(pattern, effect.pressed)),
             facts=(self.facts - set(effect.undone)) | set(effect.facts),
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
         )
@@ -150,6 +152,11 @@ class State:
 def edge_keys(pattern: Cut, runs: tuple[Run, ...]) -> frozenset[EdgeKey]:
     """(piece, side, edge) of every edge the runs mean."""
     return frozenset((run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges)
+
+
+def with_partners(seams: Iterable[frozenset[EdgeKey]], keys: frozenset[EdgeKey]) -> frozenset[EdgeKey]:
+    """The edges and those seamed to them: an iron presses both sides of a seam."""
+    return keys.union(*(seam for seam in seams if seam & keys))
 
 
 def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:

@@ -1,21 +1,24 @@
-"""Seams that join two runs: the plain seam and the French seam."""
+"""Seams that join two runs: the plain seam and the French seam, and pressing one later."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from itertools import pairwise
+import math
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
-from kit.piece.dart import mouths_length
 from kit.piece.piece import Mark
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.operations.joined import Seam, shut_in, widely
+from kit.sewing.operations.joined import length_gap as length_gap
+from kit.sewing.operations.joined import unjoined as unjoined
 from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_size, read_width, read_word
-from kit.sewing.run import Place, Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.run import Place, Run, StripHandle
+from kit.sewing.scene import Layer, Row, Scene, Section
+from kit.sewing.sections import seams as shapes
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, runs_opposed, spans
+from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -26,91 +29,12 @@ NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common pract
 
 
 @dataclass(frozen=True, kw_only=True)
-class Seam(Operation):
-    """Two runs (or rows of runs) `a` and `b` joined along their stitch lines. `press` is "open", "one side"
-    or the piece pressed towards; `ease` mm by which the longer run is longer on purpose, on each half."""
-
-    crosses: ClassVar[bool] = True
-
-    a: tuple[Run, ...]
-    b: tuple[Run, ...]
-    press: str = "open"
-    ease: float = 0.0
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.a + self.b
-
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        if len(self.a) == len(self.b):
-            return tuple(zip(self.a, self.b, strict=True))
-        return tuple((one, other) for one in self.a for other in self.b)
-
-    def _names(self) -> tuple[tuple[str, ...], tuple[str, ...]]:
-        return tuple(dict.fromkeys(r.piece for r in self.a)), tuple(dict.fromkeys(r.piece for r in self.b))
-
-    def _place(self) -> dict[str, tuple[object, str]]:
-        first, second = self._names()
-        return {"a": (first, "piece"), "b": (second, "piece"), "edge": (self.a, "edge"), "other": (self.b, "edge")}
-
-    def _pin(self, faces: str) -> Sentence:
-        """How the two are laid together: by their one edge name, or run on run."""
-        first, second = self._names()
-        if first == second:
-            return Sentence(f"pin_{faces}_same_piece", self._place())
-        if {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}:
-            return Sentence(f"pin_{faces}", self._place())
-        return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
-
-    def _match(self, pattern: Cut) -> tuple[Sentence, ...]:
-        """What is matched when the two are pinned: only what is there."""
-        seams = len(self.a) > 1 or len(self.b) > 1
-        notched = all(
-            any(notch.edge in run.edges for run in runs for notch in pattern.piece(run.piece).notches)
-            for runs in (self.a, self.b)
-        )
-        key = {
-            (True, True): "match_seams_and_notches",
-            (True, False): "match_seams",
-            (False, True): "match_notches",
-        }.get((seams, notched), "")
-        return (Sentence(key, {}),) if key else ()
-
-    def _ease(self) -> tuple[Sentence, ...]:
-        return (Sentence("ease", {"ease": (self.ease, "length")}),) if self.ease > 0 else ()
-
-    def _press(self) -> Sentence:
-        if self.press == "open":
-            return Sentence("press_open", {})
-        if self.press == "one side":
-            return Sentence("press_one_side", {})
-        return Sentence("press_towards", {"piece": ((self.press,), "piece")})
-
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        return unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
-
-
-def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble, ...]:
-    """Runs named as one row must already lie end to end."""
-    return tuple(
-        Trouble(
-            "not_joined_yet",
-            f"{before.said} and {after.said} are sewn as one row, but the pieces are not joined there yet.",
-            pattern.piece(before.piece).title,
-            "Sew the seam between them first, or sew the two one after the other.",
-            piece=before.piece,
-            edge=before.edges[-1],
-        )
-        for before, after in pairwise(runs)
-        if not state.continuous(pattern, before, after)
-    )
-
-
-@dataclass(frozen=True, kw_only=True)
 class PlainSeam(Seam):
     """One row `allowance` from the edge, right sides together (ISO 4916 1.01.01, from memory). `opening`
-    (mm along `a`, marked on the pattern as `mark`) stays unsewn; its edges are turned in and stitched. `finish`
-    overcasts the raw edges of the allowances: "none" leaves them."""
+    (mm along `a`, marked on the pattern as `mark`) stays unsewn; its edges are turned in and stitched. `finish` keeps
+    the raw edges of the allowances from fraying, `together` both as one: "none" leaves them, "bound" folds a binding
+    over them, cut as the strip `binding` or bought. `ends`: the row goes from raw edge to raw edge, or from "stitch
+    line" to stitch line of the neighbouring edges."""
 
     kind: ClassVar[str] = "plain_seam"
     seam_class: ClassVar[str] = "1.01.01"
@@ -121,6 +45,34 @@ class PlainSeam(Seam):
     finish: str = "zigzag"
     opening: tuple[float, float] | None = None
     mark: str = ""
+    together: bool = False
+    binding: str = ""
+    ends: str = "raw edge"
+
+    def bound_length(self, pattern: Cut) -> float:
+        """mm of binding that a bound finish takes, both halves together."""
+        if self.finish != "bound":
+            return 0.0
+        runs = self.a if self.together else self.runs()
+        return sum(run_length(pattern, run) * len(sides_of(pattern, run)) for run in runs)
+
+    def _strips(self, pattern: Cut) -> dict[str, int]:
+        if not self.binding:
+            return {}
+        return {self.binding: max(1, math.ceil(self.bound_length(pattern) / pattern.strip(self.binding).length - 1e-6))}
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(
+            pieces=tuple(dict.fromkeys(run.piece for run in self.runs())),
+            strips={self.binding: 1} if self.binding else {},
+        )
+
+    def effect(self, pattern: Cut) -> Effect:
+        found = super().effect(pattern)
+        if not self.binding:
+            return found
+        return replace(found, made=(self.binding,), attached=self._strips(pattern))
 
     def _openings(self, pattern: Cut) -> tuple[tuple[Run, float, float], ...]:
         """(run, start, end) of the opening on each of the two runs."""
@@ -152,7 +104,9 @@ class PlainSeam(Seam):
         found = [self._pin("right"), *self._match(pattern), *self._ease()]
         sew = {"allowance": (self.allowance, "allowance")}
         if self.opening is None:
-            found.append(Sentence("plain_seam.sew", sew))
+            found.append(
+                Sentence("plain_seam.sew_line_to_line" if self.ends == "stitch line" else "plain_seam.sew", sew)
+            )
         else:
             start, end = self.opening
             if self.mark:
@@ -176,12 +130,30 @@ class PlainSeam(Seam):
                     },
                 )
             )
-        if self.finish != "none":
-            found.append(Sentence("plain_seam.finish", {"finish": (f"finish.{self.finish}", "word")}))
+        found += self._finished()
         found.append(self._press())
         if self.opening is not None:
             found.append(Sentence("plain_seam.opening_edges", sew))
         return (*found, *both_sides(pattern, self.runs()))
+
+    def _finished(self) -> tuple[Sentence, ...]:
+        if self.finish == "none":
+            return ()
+        if self.finish == "bound":
+            key = f"bound{'_together' if self.together else ''}{'' if self.binding else '_bought'}"
+            return (Sentence(f"plain_seam.{key}", {"strip": (self.binding, "strip")} if self.binding else {}),)
+        key = "plain_seam.finish_together" if self.together else "plain_seam.finish"
+        return (Sentence(key, {"finish": (f"finish.{self.finish}", "word")}),)
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        keys = ["line_to_line"] if self.ends == "stitch line" else []
+        keys += ["later"] if self.press == "later" else ["open"] if self.press == "open" else ["one_side"]
+        return tuple(Sentence(f"plain_seam.why_{key}", {}) for key in keys)
+
+    def _section(self) -> Section:
+        if self.press == "open":
+            return shapes.bound_open() if self.finish == "bound" else section.pressed_open()
+        return section.superimposed() if self.press == "later" else shapes.pressed_one_side()
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
@@ -195,6 +167,8 @@ class PlainSeam(Seam):
         arrows = {"open": ((a, "in"), (b, "in")), "one side": ((a, "in"),)}.get(
             self.press, ((a, "in"),) if self.press == a.piece else ((b, "in"),)
         )
+        if self.press == "later":
+            arrows = ()
         rows: tuple[Row, ...] = (Row(a, ink="old", gap=self.opening),)
         if self.opening is not None:
             inside = self.allowance / 2
@@ -205,7 +179,7 @@ class PlainSeam(Seam):
             rows=rows,
             focus=a,
             arrows=arrows,  # type: ignore[arg-type]
-            section=section.pressed_open() if self.press == "open" else section.superimposed(),
+            section=self._section(),
         )
         return (together, opened)
 
@@ -226,7 +200,35 @@ class PlainSeam(Seam):
                         edge=self.a[0].edges[-1],
                     ),
                 )
+        if self.binding:
+            found += self._binding_trouble(state, pattern)
         return found
+
+    def _binding_trouble(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        strip, wanted = pattern.strip(self.binding), self.bound_length(pattern)
+        left = (strip.count - state.count(self.binding)) * strip.length
+        if wanted <= left + 0.5:
+            return ()
+        return (
+            Trouble(
+                "binding_short",
+                f"binding its allowances takes {both(wanted)}, but only {both(left)} of the strip is left.",
+                strip.title,
+                "Cut more of it, or make it longer.",
+                amount=wanted - left,
+            ),
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class BoundSeam(PlainSeam):
+    """A plain seam whose allowances are bound with bought binding."""
+
+    kind: ClassVar[str] = "bound_seam"
+    notions: ClassVar[tuple[str, ...]] = ("thread", "bias_binding")
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {"bias_binding": (self.bound_length(pattern), "length")}
 
 
 def _part(pattern: Cut, run: Run, start: float, end: float) -> Run:
@@ -239,7 +241,8 @@ def _part(pattern: Cut, run: Run, start: float, end: float) -> Run:
 class FrenchSeam(Seam):
     """Sewn twice so that the raw edges are shut in: `first` mm from the edge wrong sides together, turned,
     creased, then `second` mm from the crease right sides together. It takes first + second. ISO 4916 class 1
-    (superimposed). Order: A Complete Course in Dressmaking, vol. 1 (1921), p. 98."""
+    (superimposed). Order: A Complete Course in Dressmaking, vol. 1 (1921), p. 98. `trim`: mm of the first allowance
+    left after trimming (None: a little less than the second row, where it is wider)."""
 
     kind: ClassVar[str] = "french_seam"
     seam_class: ClassVar[str] = "1"
@@ -249,6 +252,10 @@ class FrenchSeam(Seam):
     first: float
     second: float
     press: str = "one side"
+    trim: float | None = None
+
+    def effect(self, pattern: Cut) -> Effect:
+        return shut_in(super().effect(pattern), pattern, self.runs())
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closings(pattern, self.runs(), "sewn")
@@ -257,23 +264,33 @@ class FrenchSeam(Seam):
         return taken(self.runs(), self.first + self.second)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        rows = {
+        rows: dict[str, tuple[object, str]] = {
             "first": (self.first, "part"),
             "second": (self.second, "part"),
             "total": (self.first + self.second, "allowance"),
         }
+        if self.trim is not None:
+            rows["trim"] = (self.trim, "allowance")
         return (
             self._pin("wrong"),
             *self._match(pattern),
             *self._ease(),
             Sentence("french_seam.first", rows),
-            Sentence("french_seam.trim_narrow" if self.first > self.second - 1.0 else "french_seam.trim", rows),
+            Sentence(f"french_seam.{self._trimmed()}", rows),
             Sentence("french_seam.turn", {}),
             Sentence("french_seam.second", rows),
             Sentence("french_seam.takes", rows),
             self._press(),
             *both_sides(pattern, self.runs()),
         )
+
+    def _trimmed(self) -> str:
+        if self.trim is not None:
+            return "trim_to"
+        return "trim_narrow" if self.first > self.second - 1.0 else "trim"
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("french_seam.why", {}), Sentence("french_seam.why_wrong_sides", {}))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
@@ -294,46 +311,33 @@ class FrenchSeam(Seam):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = super().check(state, pattern)
+        if self.trim is not None and self.trim >= self.second - 0.5:
+            found += (
+                Trouble(
+                    "french_seam_trimmed",
+                    f"the trimmed allowances are {widely(self.trim)} wide, no narrower than the second "
+                    f"row, {widely(self.second)} from the crease: their raw edges would show.",
+                    pattern.piece(self.a[0].piece).title,
+                    "Trim them narrower, or make the second row wider.",
+                    amount=self.trim - self.second,
+                    piece=self.a[0].piece,
+                    edge=self.a[0].edges[0],
+                ),
+            )
         if self.second < NARROWEST:
             found += (
                 Trouble(
                     "french_seam_rows",
-                    f"the second row is {both(self.second, style='allowance')} from the crease, too narrow to shut in "
+                    f"the second row is {widely(self.second)} from the crease, too narrow to shut in "
                     "trimmed raw edges.",
                     pattern.piece(self.a[0].piece).title,
-                    f"Make the second row at least {both(NARROWEST, style='allowance')}.",
+                    f"Make the second row at least {widely(NARROWEST)}.",
                     amount=NARROWEST - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],
                 ),
             )
         return found
-
-
-def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
-    """(runs of a, runs of b, a longer than b in mm) for each pair that must agree, on one half. Rows with the
-    same number of runs are compared run by run."""
-
-    def total(runs: tuple[Run, ...]) -> float:
-        return sum(
-            span.length - mouths_length(pattern.piece(span.piece), span.edge, span.start, span.end)
-            for run in runs
-            for span in spans(pattern, run)
-        )
-
-    if len(seam.a) == len(seam.b):
-        pairs: list[tuple[tuple[Run, ...], tuple[Run, ...]]] = [
-            ((x,), (y,)) for x, y in zip(seam.a, seam.b, strict=True)
-        ]
-    else:
-        pairs = [(seam.a, seam.b)]
-    found = []
-    for x, y in pairs:
-        halves = (
-            2 if all(len({span.side for run in side for span in spans(pattern, run)}) == 2 for side in (x, y)) else 1
-        )
-        found.append((x, y, (total(x) - total(y)) / halves))
-    return tuple(found)
 
 
 @verb
@@ -347,27 +351,58 @@ def plain_seam(
     finish: str = "zigzag",
     opening: Mark | Place | tuple[object, object] | None = None,
     ease: object = 0,
+    together: bool = False,
+    binding: StripHandle | None = None,
+    ends: str = "raw edge",
 ) -> PlainSeam:
-    """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`."""
+    """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
+    overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both
+    `together`. `press`: open, one side, a piece's name, or "later" with `make.press` to follow. `ends`: "raw edge", or
+    "stitch line" to begin and end where the neighbouring stitch lines cross."""
     where = "plain seam"
     first, second = make.pair(a, b, where)
-    return PlainSeam(
+    if together and press == "open":
+        raise KitError(
+            "allowances finished together cannot be pressed open.",
+            where=where,
+            do='Write press="one side", or leave out together=True.',
+        )
+    if binding is not None and finish != "bound":
+        raise KitError(f"a binding is named, but the finish is '{finish}'.", where=where, do='Write finish="bound".')
+    if ends == "stitch line" and opening is not None:
+        raise KitError(
+            "a row that stops at the stitch lines has no opening as well.", where=where, do="Leave one of them out."
+        )
+    kind = BoundSeam if finish == "bound" and binding is None else PlainSeam
+    return kind(
         a=first,
         b=second,
         allowance=read_width(allowance, f"{where}, allowance"),
-        press=make.pressing(press, first + second, where),
-        finish=read_word(finish, FINISHES, "finish", where),
+        press=make.pressing(press, first + second, where, "later"),
+        finish=read_word(finish, ("bound", *FINISHES), "finish", where),
         opening=make.opening(opening, first, second, where),
         mark=mark_label(opening),
+        together=bool(together),
+        binding="" if binding is None else make.strip(binding, where),
+        ends=read_word(ends, ("raw edge", "stitch line"), "ends", where),
         ease=read_size(ease, f"{where}, ease"),
     )
 
 
 @verb
 def french_seam(
-    make: Reader, a: Runs, b: Runs, *, first: object, second: object, press: str = "one side", ease: object = 0
+    make: Reader,
+    a: Runs,
+    b: Runs,
+    *,
+    first: object,
+    second: object,
+    press: str = "one side",
+    ease: object = 0,
+    trim: object = None,
 ) -> FrenchSeam:
-    """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together."""
+    """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
+    wide the first allowances are left in between."""
     where = "French seam"
     one, other = make.pair(a, b, where)
     if press == "open":
@@ -382,5 +417,6 @@ def french_seam(
         first=read_width(first, f"{where}, first row"),
         second=read_width(second, f"{where}, second row"),
         press=make.pressing(press, one + other, where),
+        trim=None if trim is None else read_width(trim, f"{where}, trim"),
         ease=read_size(ease, f"{where}, ease"),
     )

@@ -1,0 +1,239 @@
+"""What all seams share: two rows of runs joined along their stitch lines, how they are pinned, eased and pressed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.piece.dart import mouths_length
+from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble
+from kit.sewing.run import Run
+from kit.sewing.walk import sides_of, spans
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+PINNED_EASE = 0.05
+"""Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
+EASED_EASE = 0.15
+"""Share up to which a row of ease stitching takes it up; more is gathered (common practice, no source)."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Seam(Operation):
+    """Two runs (or rows of runs) `a` and `b` joined along their stitch lines. `press` is "open", "one side"
+    or the piece pressed towards; `ease` mm by which the longer run is longer on purpose, on each half."""
+
+    crosses: ClassVar[bool] = True
+
+    a: tuple[Run, ...]
+    b: tuple[Run, ...]
+    press: str = "open"
+    ease: float = 0.0
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.a + self.b
+
+    @property
+    def joins(self) -> tuple[tuple[Run, Run], ...]:
+        if len(self.a) == len(self.b):
+            return tuple(zip(self.a, self.b, strict=True))
+        return tuple((one, other) for one in self.a for other in self.b)
+
+    def _names(self) -> tuple[tuple[str, ...], tuple[str, ...]]:
+        return tuple(dict.fromkeys(r.piece for r in self.a)), tuple(dict.fromkeys(r.piece for r in self.b))
+
+    def _place(self) -> dict[str, tuple[object, str]]:
+        first, second = self._names()
+        return {"a": (first, "piece"), "b": (second, "piece"), "edge": (self.a, "edge"), "other": (self.b, "edge")}
+
+    def _pin(self, faces: str) -> Sentence:
+        """How the two are laid together: by their one edge name, or run on run."""
+        first, second = self._names()
+        if first == second:
+            return Sentence(f"pin_{faces}_same_piece", self._place())
+        if {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}:
+            return Sentence(f"pin_{faces}", self._place())
+        return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
+
+    def _match(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """What is matched when the two are pinned: only what is there."""
+        seams = len(self.a) > 1 or len(self.b) > 1
+        notched = all(
+            any(notch.edge in run.edges for run in runs for notch in pattern.piece(run.piece).notches)
+            for runs in (self.a, self.b)
+        )
+        key = {
+            (True, True): "match_seams_and_notches",
+            (True, False): "match_seams",
+            (False, True): "match_notches",
+        }.get((seams, notched), "")
+        return (Sentence(key, {}),) if key else ()
+
+    def _ease(self) -> tuple[Sentence, ...]:
+        return (Sentence("ease", {"ease": (self.ease, "length")}),) if self.ease > 0 else ()
+
+    def _press(self) -> Sentence:
+        if self.press == "later":
+            return Sentence("press_later", {})
+        if self.press == "open":
+            return Sentence("press_open", {})
+        if self.press == "one side":
+            return Sentence("press_one_side", {})
+        return Sentence("press_towards", {"piece": ((self.press,), "piece")})
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(unpressed=self.runs()) if self.press == "later" else Effect()
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        rows = unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
+        return rows or fullness(state, pattern, self)
+
+
+def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble, ...]:
+    """Runs named as one row must already lie end to end."""
+    return tuple(
+        Trouble(
+            "not_joined_yet",
+            f"{before.said} and {after.said} are sewn as one row, but the pieces are not joined there yet.",
+            pattern.piece(before.piece).title,
+            "Sew the seam between them first, or sew the two one after the other.",
+            piece=before.piece,
+            edge=before.edges[-1],
+        )
+        for before, after in pairwise(runs)
+        if not state.continuous(pattern, before, after)
+    )
+
+
+def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
+    """(runs of a, runs of b, a longer than b in mm) for each pair that must agree, on one half. Rows with the
+    same number of runs are compared run by run."""
+    found = []
+    for x, y in pairs(seam):
+        halves = (
+            2 if all(len({span.side for run in side for span in spans(pattern, run)}) == 2 for side in (x, y)) else 1
+        )
+        found.append((x, y, (stitch_length(pattern, x) - stitch_length(pattern, y)) / halves))
+    return tuple(found)
+
+
+def pairs(seam: Seam) -> list[tuple[tuple[Run, ...], tuple[Run, ...]]]:
+    """The rows that must agree in length: run by run where both have as many, else the whole rows."""
+    if len(seam.a) == len(seam.b):
+        return [((x,), (y,)) for x, y in zip(seam.a, seam.b, strict=True)]
+    return [(seam.a, seam.b)]
+
+
+def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
+    """mm along the stitch line of a row of runs as it is sewn, darts and pleats shut, all halves together."""
+    return sum(
+        span.length - mouths_length(pattern.piece(span.piece), span.edge, span.start, span.end)
+        for run in runs
+        for span in spans(pattern, run)
+    )
+
+
+def edge_facts(pattern: Cut, runs: tuple[Run, ...], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, edge) of every edge the runs mean."""
+    return tuple(
+        dict.fromkeys(
+            (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
+        )
+    )
+
+
+def shut_in(effect: Effect, pattern: Cut, runs: tuple[Run, ...]) -> Effect:
+    """The same effect, and the raw edges of the runs shut in where nobody can reach them any more."""
+    return replace(effect, facts=effect.facts + edge_facts(pattern, runs, "shut_in"))
+
+
+def half_facts(pattern: Cut, run: Run, what: str, more: str) -> tuple[Fact, ...]:
+    """(what, piece, side, its edges in alphabetical order, more) of each half of a run."""
+    return tuple((what, run.piece, side, "+".join(sorted(run.edges)), more) for side in sides_of(pattern, run))
+
+
+def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
+    """Fullness too great to be pinned in needs its ease stitching or gathers first; gathers must be taken up, and
+    be drawn up to the length they are sewn to."""
+    for a, b in pairs(seam):
+        one, two = stitch_length(pattern, a), stitch_length(pattern, b)
+        longer, shorter, most, least = (a, b, one, two) if one >= two else (b, a, two, one)
+        for runs in (a, b):
+            drawn = [fact for fact in edge_facts(pattern, runs, "gathered") if fact in state.facts]
+            if drawn and (not seam.ease or runs is shorter):
+                return (
+                    trouble_on(
+                        pattern,
+                        runs,
+                        "gathers_not_taken_up",
+                        f"the {runs[0].said} is gathered, but the seam takes up no fullness there.",
+                        "Say in the seam by how much the gathered edge is longer (ease=...), or leave out the "
+                        "gathering.",
+                    ),
+                )
+        if not seam.ease or least <= 0:
+            continue
+        share = (most - least) / least
+        wanted = ("gathered",) if share > EASED_EASE else ("eased", "gathered")
+        ready = all(
+            any((what, *key[1:]) in state.facts for what in wanted) for key in edge_facts(pattern, longer, "eased")
+        )
+        if share > PINNED_EASE and not ready:
+            gathers = share > EASED_EASE
+            return (
+                trouble_on(
+                    pattern,
+                    longer,
+                    "not_gathered_yet" if gathers else "not_eased_yet",
+                    f"the {longer[0].said} is {round(share * 100)}% longer than what it is sewn to: "
+                    f"{'too much to ease in' if gathers else 'too much to be pinned in by hand'}.",
+                    "Gather it first: make.gather(...)."
+                    if gathers
+                    else "Run a row of ease stitching along it first: make.ease_stitch(...).",
+                    amount=most - least,
+                ),
+            )
+        found = _drawn_wrong(state, pattern, longer, shorter)
+        if found:
+            return found
+    return ()
+
+
+def _drawn_wrong(state: State, pattern: Cut, longer: tuple[Run, ...], shorter: tuple[Run, ...]) -> tuple[Trouble, ...]:
+    """Gathers drawn up to another length than that of the run they are sewn to."""
+    wanted = stitch_length(pattern, shorter)
+    for run in longer:
+        for what, piece, side, edges, to in (fact for fact in state.facts if len(fact) == 5):
+            mine = (what, piece, edges) == ("drawn_up_to", run.piece, "+".join(sorted(run.edges)))
+            if not mine or side not in sides_of(pattern, run) or len(longer) > 1:
+                continue
+            size = wanted / len(sides_of(pattern, run))
+            off = float(to) - size
+            if abs(off) > max(2.0, 0.02 * size):
+                return (
+                    trouble_on(
+                        pattern,
+                        longer,
+                        "gathered_to_another_length",
+                        f"the {run.said} is gathered to {both(float(to))}, but the edge it is sewn to is {both(size)}.",
+                        "Gather it to fit that edge.",
+                        amount=abs(off),
+                    ),
+                )
+    return ()
+
+
+def widely(width: float) -> str:
+    """A width of stitching or allowance in both systems."""
+    return both(width, style="allowance")
+
+
+def trouble_on(
+    pattern: Cut, runs: tuple[Run, ...], code: str, what: str, do: str, amount: float | None = None
+) -> Trouble:
+    """A refusal told of the first edge of a row of runs."""
+    piece = pattern.piece(runs[0].piece)
+    return Trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=runs[0].edges[0])
