@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
+    from kit.sewing.walked import walk
     from kit.units import Length, cm, inch, mm
 
     __version__: str
@@ -51,6 +52,7 @@ _HOMES = {
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
+    "walk": "kit.sewing.walked",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",
     "load_body": "kit.body.file",
@@ -82,6 +84,7 @@ __all__ = [
     "Traced",
     "read_traced",
     "name_edges",
+    "walk",
     "Body",
     "make_body",
     "load_body",

@@ -12,10 +12,13 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
 from kit.proof.finding import Finding
+from kit.sewing.walked import Walk
 from kit.units import System, both
 
 STEP_WIDTH = 620.0
 SCENE_WIDTH = 460.0
+_WHERE = (560.0, 400.0)
+_PICTURED = 8  # findings that bring their picture along
 
 _BOX = (
     "margin:4px 0;padding:8px 12px;border-left:4px solid {edge};background:{ground};color:#222;"
@@ -96,6 +99,22 @@ def one_finished(title: str, value: float, system: System) -> str:
     return f"<p>{escape(title)}: <strong>{escape(both(value, system, 'finished'))}</strong></p>"
 
 
+def walk(walked: Walk, system: System) -> str:
+    """Two edges walked: the picture, and in words every place with its difference."""
+    from kit.picture.walk import walk_drawing, walk_title, walk_words
+
+    words = "".join(f"<li>{escape(line)}</li>" for line in walk_words(walked, system)[1:])
+    body = picture(walk_drawing(walked, system), STEP_WIDTH)
+    return _titled(walk_title(walked), f'{body}<ul style="max-width:46em;list-style:none;padding:0">{words}</ul>')
+
+
+def walk_text(walked: Walk, system: System) -> str:
+    """The same in words alone, a line each."""
+    from kit.picture.walk import walk_words
+
+    return "\n".join(walk_words(walked, system))
+
+
 # ---- on the panel -----------------------------------------------------------------------------------------
 
 
@@ -115,18 +134,28 @@ def checking() -> str:
     return f'{_heading("Proof")}<div style="{_QUIET}">Checking …</div>'
 
 
-def findings(found: Sequence[Finding]) -> str:
-    """What the proof found, in the proof's own order."""
+def findings(found: Sequence[Finding], pattern: Pattern | None = None, system: System = "cm") -> str:
+    """What the proof found, in the proof's own order. With its pattern the first ones can be unfolded to show where."""
     if not found:
         return f"{_heading('Proof')}<div>Every check passed.</div>"
     lines = []
-    for finding in found:
+    for number, finding in enumerate(found):
         word, colour = _LEVELS[finding.level]
+        where = _where(finding, pattern, system) if pattern is not None and number < _PICTURED else ""
         lines.append(
             f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{colour}">{word}.</strong> '
-            f"{escape(str(finding))}</li>"
+            f"{escape(str(finding))}{where}</li>"
         )
     return f'{_heading("Proof")}<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
+
+
+def _where(finding: Finding, pattern: Pattern, system: System) -> str:
+    from kit.picture.finding import finding_drawing
+
+    drawing = finding_drawing(finding, pattern, system)
+    if drawing is None:
+        return ""
+    return f"<details><summary>Show where</summary>{picture(drawing, *_WHERE)}</details>"
 
 
 _LEVELS = {"error": ("To put right", "#b3541e"), "warning": ("Look again", "#8a6d00"), "note": ("Note", "#3b6ea5")}

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any, Self
 from weakref import WeakSet
 
@@ -22,12 +22,23 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.lesson.working import work
 from kit.live.pace import Settled
-from kit.units import System
+from kit.units import System, length
 
 if TYPE_CHECKING:
     from kit.live.panel import Panel
+    from kit.sewing.walked import Walk
 
 _FOLLOW = 0.6  # seconds after the last move
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """What a walk shown under a cell was asked for; `ease` in mm."""
+
+    first: str
+    second: str
+    turned: bool | None
+    ease: float
 
 
 class Lesson(definition.Lesson):
@@ -51,9 +62,36 @@ class Lesson(definition.Lesson):
 
     def variation(self, title: str, **changes: Any) -> Self:
         new = super().variation(title, **changes)
-        for own in ("_panels", "_shown_", "_follow"):
+        for own in ("_panels", "_shown_", "_walks_", "_follow"):
             new.__dict__.pop(own, None)
         return new
+
+    def walk(self, first: str, second: str, *, turned: bool | None = None, ease: object = 0) -> None:
+        """Show two edges walked under the cell, and keep the picture up to date: edge `second` rolled along edge
+        `first`, named as "front.side" ("front.underarm + front.side" for several in a row), with the difference at
+        every notch, corner and mark. `turned` says by hand that the second is walked from its end, `ease` by how much
+        it is meant to be longer. Out of a notebook the words are printed; a build leaves it out."""
+        from kit.live import fragments
+
+        asked = _Asked(first, second, turned, float(length(ease, "walk, ease")))
+        if os.environ.get("LESSONKIT_BUILD"):
+            return
+        if shell() is None:
+            print(fragments.walk_text(self._walked(asked), self.units))
+            return
+        from IPython.display import HTML, display
+
+        try:
+            html = fragments.walk(self._walked(asked), self.units)
+        except Exception as error:
+            html = fragments.message(fragments.plain(error))
+        self._walks[first, second] = (display(HTML(html), display_id=True), html, asked)
+
+    def _walked(self, asked: _Asked, pattern: Pattern | None = None) -> Walk:
+        from kit.sewing.walked import walk
+
+        whole = pattern or work(self.definition, self.body, self.values, whole=False)
+        return walk(whole, asked.first, asked.second, turned=asked.turned, ease=asked.ease)
 
     # ---- panels -------------------------------------------------------------------------------------------
 
@@ -86,6 +124,7 @@ class Lesson(definition.Lesson):
         self.units = former.units
         if isinstance(former, Lesson):
             self._shown.update(former._shown)
+            self._walks.update(former._walks)
             for panel in tuple(former.panels):
                 panel.rebind(self)
 
@@ -97,7 +136,7 @@ class Lesson(definition.Lesson):
     def _moved(self) -> None:
         for panel in tuple(self.panels):
             panel.refresh()
-        if self._shown:
+        if self._shown or self._walks:
             self._following.ask()
 
     def _rewritten(self) -> None:
@@ -110,6 +149,12 @@ class Lesson(definition.Lesson):
     def _shown(self) -> dict[tuple[str, str], tuple[Any, str]]:
         """(kind, name) of an entry -> its display under the cell and the HTML shown there."""
         found: dict[tuple[str, str], tuple[Any, str]] = self.__dict__.setdefault("_shown_", {})
+        return found
+
+    @property
+    def _walks(self) -> dict[tuple[str, str], tuple[Any, str, _Asked]]:
+        """The two edges of a walk -> its display, the HTML shown there, and what was asked."""
+        found: dict[tuple[str, str], tuple[Any, str, _Asked]] = self.__dict__.setdefault("_walks_", {})
         return found
 
     @property
@@ -145,6 +190,8 @@ class Lesson(definition.Lesson):
         """Bring what is shown under the cells up to date, one cell at a time."""
         from IPython.display import HTML
 
+        from kit.live import fragments
+
         try:
             pattern = self.work()
         except KitError:
@@ -162,3 +209,12 @@ class Lesson(definition.Lesson):
             if html != before and handle is not None:
                 handle.update(HTML(html))
                 self._shown[key] = (handle, html)
+        for edges, (handle, before, asked) in tuple(self._walks.items()):
+            yield
+            try:
+                html = fragments.walk(self._walked(asked, pattern), self.units)
+            except KitError as error:
+                html = fragments.message(fragments.plain(error))
+            if html != before and handle is not None:
+                handle.update(HTML(html))
+                self._walks[edges] = (handle, html, asked)

@@ -339,7 +339,7 @@ class Panel(widgets.VBox):
         try:
             from kit.proof import prove
 
-            self.proof.value = fragments.findings(prove(pattern))
+            self.proof.value = fragments.findings(prove(pattern), pattern, self.lesson.units)
         except Exception as error:  # the proof must not take the panel down
             self.proof.value = fragments.message(fragments.plain(error))
 
