@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, ClassVar
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
-from kit.sewing.reading import Reader, read_size, read_width, read_word
+from kit.sewing.operations.places import around
+from kit.sewing.reading import DEEPEST_HEM, Reader, read_size, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.verb import verb
@@ -100,27 +101,48 @@ class FoldStrip(MakeStrip):
 
 @dataclass(frozen=True, kw_only=True)
 class TurnStrip(MakeStrip):
-    """Folded lengthwise right sides together, seamed `allowance` mm from the edges, turned right side out."""
+    """Folded lengthwise right sides together, seamed `allowance` mm from the edges, turned right side out. `slant` mm:
+    one end is seamed too, on a slant that is so much longer at the fold than at the seam."""
 
     kind: ClassVar[str] = "turn_strip"
     seam_class: ClassVar[str] = "1"
     tools: ClassVar[tuple[str, ...]] = ("machine", "iron", "scissors", "turner")
 
     allowance: float
+    slant: float = 0.0
 
     def finished_width(self, width: float) -> float:
         return width / 2 - self.allowance
 
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        strip = pattern.strip(self.name)
+        found = super().check(state, pattern)
+        if self.slant > strip.length / 2:
+            found += (
+                Trouble(
+                    "slant_long",
+                    f"a slant of {both(self.slant)} is more than half of its length of {both(strip.length)}.",
+                    strip.title,
+                    "Make the slant shorter.",
+                    amount=self.slant - strip.length / 2,
+                ),
+            )
+        return found
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values = {**self._values(pattern), "allowance": (self.allowance, "allowance")}
-        keys = ["fold", "sew", "turn", *(["ends"] if self.ends > 0 else [])]
+        values = {
+            **self._values(pattern),
+            "allowance": (self.allowance, "allowance"),
+            "slant": (self.slant, "length"),
+        }
+        keys = ["fold", "sew", *(["slant"] if self.slant > 0 else []), "turn", *(["ends"] if self.ends > 0 else [])]
         return (*(Sentence(f"turn_strip.{key}", values) for key in keys), *self._alike(pattern))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return (Scene(layers=(), section=section.turned_tube(), strip=self.name),)
 
 
-def _attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Trouble, ...]:
+def attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Trouble, ...]:
     strip = pattern.strip(name)
     found: list[Trouble] = []
     if name not in state.made:
@@ -198,10 +220,12 @@ class AttachStrip(Operation):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         number = len(sides_of(pattern, self.to))
-        found = list(_attach_trouble(state, pattern, self.name, number))
+        found = list(attach_trouble(state, pattern, self.name, number))
         found += _beyond(pattern, self.to, self.at, pattern.strip(self.name).title)
         if not found or found[-1].code != "place_outside_run":
-            raw = state.is_raw(pattern, self.to)
+            strip = pattern.strip(self.name)
+            place = around(pattern, self.to, self.at, strip.finished_width or strip.width / 4)
+            raw = state.is_raw(pattern, place)
             if self.method == "caught" and not raw:
                 found.append(
                     Trouble(
@@ -287,7 +311,7 @@ class BeltLoop(Operation):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         number = len(sides_of(pattern, self.seam))
-        found = list(_attach_trouble(state, pattern, self.name, number))
+        found = list(attach_trouble(state, pattern, self.name, number))
         found += _beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
         strip = pattern.strip(self.name)
         left = strip.length - 2 * self.ends
@@ -316,6 +340,15 @@ class BeltLoop(Operation):
         return tuple(found)
 
 
+_CUT_FOR = {
+    "in_four": "to be folded in four",
+    "in_two": "to be folded in two",
+    "band": "as a band",
+    "single_binding": "as a binding",
+    "double_binding": "as a double binding",
+}
+
+
 @verb
 def fold_strip(
     make: Reader, strip: StripHandle, *, edgestitch: object = Length(2.0), ends: object = Length(10.0)
@@ -323,10 +356,11 @@ def fold_strip(
     """Make a strip folded in four and edgestitched."""
     where = "fold strip"
     name = make.strip(strip, where)
-    if make.cut.strip(name).fold != "in_four":
+    found = make.cut.strip(name)
+    if found.fold != "in_four":
         raise KitError(
-            "it is cut to be folded in two, not in four.",
-            where=make.cut.strip(name).title,
+            f"it is cut {_CUT_FOR[found.fold]}, not in four.",
+            where=found.title,
             do="Write make.turn_strip(...) for it, or cut it to be folded in four.",
         )
     return FoldStrip(
@@ -337,15 +371,17 @@ def fold_strip(
 
 
 @verb
-def turn_strip(make: Reader, strip: StripHandle, *, allowance: object, ends: object = 0) -> TurnStrip:
-    """Make a strip seamed right sides together and turned."""
+def turn_strip(
+    make: Reader, strip: StripHandle, *, allowance: object, ends: object = 0, slant: object = 0
+) -> TurnStrip:
+    """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant."""
     where = "turn strip"
     name = make.strip(strip, where)
     width = read_width(allowance, f"{where}, allowance")
     found = make.cut.strip(name)
-    if found.fold != "in_two":
+    if found.fold not in ("in_two", "band"):
         raise KitError(
-            "it is cut to be folded in four, not in two.",
+            f"it is cut {_CUT_FOR[found.fold]}, not in two.",
             where=found.title,
             do="Write make.fold_strip(...) for it, or cut it to be folded in two.",
         )
@@ -355,7 +391,12 @@ def turn_strip(make: Reader, strip: StripHandle, *, allowance: object, ends: obj
             where=found.title,
             do="Cut it wider, or take a narrower allowance.",
         )
-    return TurnStrip(name=name, allowance=width, ends=read_size(ends, f"{where}, ends"))
+    return TurnStrip(
+        name=name,
+        allowance=width,
+        ends=read_size(ends, f"{where}, ends"),
+        slant=read_size(slant, f"{where}, slant", DEEPEST_HEM),
+    )
 
 
 @verb

@@ -1,0 +1,169 @@
+"""Handles and straps: one strip fixed at both its ends."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.errors import KitError
+from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides, shown
+from kit.sewing.operations.places import around, refuse
+from kit.sewing.operations.strips import attach_trouble
+from kit.sewing.reading import Reader, read_width, read_word
+from kit.sewing.run import Run, StripHandle
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.verb import verb
+from kit.sewing.walk import run_length, sides_of
+from kit.units import Length, both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+
+@dataclass(frozen=True, kw_only=True)
+class AttachHandle(Operation):
+    """A made strip fixed to a run at two places, `at` mm along it, as a handle or strap (one for each half the run
+    means). `method`: "caught" bastes its ends to the raw edge on the right side for the next seam or facing,
+    "in_hem" on the wrong side, so that the hem turned over them catches them; "stitched_on" lays its ends `lap` mm
+    over the finished edge and stitches boxes."""
+
+    kind: ClassVar[str] = "attach_handle"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "pins")
+
+    name: str
+    to: Run
+    at: tuple[float, float]
+    method: str = "caught"
+    lap: float = 25.0
+    halves: int = 1
+
+    def runs(self) -> tuple[Run, ...]:
+        return (self.to,)
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=(self.to.piece,), strips={self.name: self.halves})
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(attached={self.name: self.halves}, facts=self._facts(pattern))
+
+    def _facts(self, pattern: Cut) -> tuple[Fact, ...]:
+        return tuple(
+            ("handle", self.to.piece, side, self.to.edges[0], f"{at:.1f}")
+            for side in sides_of(pattern, self.to)
+            for at in self.at
+        )
+
+    def minutes(self, pattern: Cut) -> float:
+        return 8.0 * self.halves
+
+    def _width(self, pattern: Cut) -> float:
+        strip = pattern.strip(self.name)
+        return strip.finished_width or strip.width / 4
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "strip": (self.name, "strip"),
+            "run": ((self.to,), "place"),
+            "first": (self.at[0], "length"),
+            "second": (self.at[1], "length"),
+            "lap": (self.lap, "allowance"),
+        }
+        keys = [f"{self.method}_place", "twist", f"{self.method}_sew"]
+        return (*(Sentence(f"attach_handle.{key}", values) for key in keys), *both_sides(pattern, (self.to,)))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("attach_handle.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.to)
+        inset = self.lap / 2 if self.method == "stitched_on" else -2.0
+        style = "machine" if self.method == "stitched_on" else "baste"
+        ends = tuple(around(pattern, run, at, self._width(pattern)) for at in self.at)
+        return (
+            Scene(
+                layers=(Layer(run, up="wrong" if self.method == "in_hem" else "right"),),
+                rows=tuple(Row(end, inset=inset, style=style) for end in ends),  # type: ignore[arg-type]
+                focus=run,
+                pins=ends,
+                strip=self.name,
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = list(attach_trouble(state, pattern, self.name, self.halves))
+        size = run_length(pattern, self.to)
+        if max(self.at) > size + 0.5:
+            return (
+                *found,
+                refuse(
+                    pattern,
+                    self.to,
+                    "place_outside_run",
+                    f"an end is placed {both(max(self.at))} along the {self.to.said}, which is only {both(size)} long.",
+                    "Measure both places from the start of the run.",
+                    max(self.at) - size,
+                ),
+            )
+        if any(fact in state.facts for fact in self._facts(pattern)):
+            found.append(
+                refuse(
+                    pattern,
+                    self.to,
+                    "handle_twice",
+                    f"a strip is fixed at this place of the {self.to.said} already.",
+                    "Take one of the two operations out.",
+                )
+            )
+        ends = [around(pattern, self.to, at, self._width(pattern)) for at in self.at]
+        if self.method == "stitched_on" and not all(state.is_closed(pattern, end) for end in ends):
+            found.append(
+                refuse(
+                    pattern,
+                    self.to,
+                    "edge_still_raw",
+                    f"it is stitched onto the {self.to.said} while that edge is still raw.",
+                    "Finish the edge first, or let a seam or hem catch it.",
+                )
+            )
+        if self.method != "stitched_on" and not all(state.is_raw(pattern, end) for end in ends):
+            found.append(
+                refuse(
+                    pattern,
+                    self.to,
+                    "edge_closed_already",
+                    f"the {self.to.said} is closed already, so nothing can catch the ends there.",
+                    "Attach it before that edge is sewn or hemmed, or stitch it on.",
+                )
+            )
+        return tuple(found)
+
+
+@verb
+def attach_handle(
+    make: Reader,
+    strip: StripHandle,
+    to: Run,
+    *,
+    at: tuple[object, object],
+    method: str = "caught",
+    lap: object = Length(25.0),
+) -> AttachHandle:
+    """Fix both ends of a made strip to a run, at two lengths along it."""
+    where = "attach handle"
+    name = make.strip(strip, where)
+    if not isinstance(at, tuple | list) or len(at) != 2:
+        raise KitError(f"at is {at!r}.", where=where, do="Give both places along the run: at=(8 * cm, 28 * cm).")
+    spots = [make.spot(to, each, where) for each in at]
+    first, second = sorted(spot[1] for spot in spots)
+    if second - first < 1.0:
+        raise KitError("both ends are placed at the same spot.", where=where, do="Give two places along the run.")
+    run = spots[0][0]
+    return AttachHandle(
+        name=name,
+        to=run,
+        at=(first, second),
+        method=read_word(method, ("caught", "in_hem", "stitched_on"), "method", where),
+        lap=read_width(lap, f"{where}, lap"),
+        halves=len(sides_of(make.cut, run)),
+    )
