@@ -11,7 +11,7 @@ from kit.booklet.flow import flow
 from kit.booklet.handover import Handover
 from kit.booklet.measuring import measuring
 from kit.booklet.model import Booklet, Cover, DraftStep, Part, PieceCard, SewStep, Words
-from kit.booklet.pictures import COVER, picture
+from kit.booklet.pictures import COVER, Picture, picture
 from kit.booklet.tables import (
     body_table,
     choice_table,
@@ -25,6 +25,7 @@ from kit.booklet.tables import (
 from kit.cloth.cut_list import cut_list
 from kit.lesson.pattern import Pattern
 from kit.picture.draft import piece_drawing
+from kit.picture.drawing import Dimension
 from kit.picture.flat import laid_flat
 from kit.picture.legend import legend
 from kit.proof import Finding
@@ -69,6 +70,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
         body_table=body_table(given),
         measuring=measuring(given),
         finished_table=finished_table(given),
+        finished_picture=_finished_picture(pattern),
         choices=choice_table(pattern),
         cloth=cloth(pattern),
         cut_table=cut_table(pattern),
@@ -103,6 +105,14 @@ def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
         facts=tuple(facts),
         troubles=tuple(troubles),
     )
+
+
+def _finished_picture(pattern: Pattern) -> Picture | None:
+    """The garment laid flat with its width and length, where fronts and backs make a garment of it."""
+    drawing = laid_flat(pattern, "back", pattern.lesson.units)
+    if not any(isinstance(item, Dimension) for item in drawing.items):
+        return None
+    return picture(drawing, "finished", 300, 220, "Laid flat, seen from the back")
 
 
 def _is_size(pattern: Pattern) -> bool:

@@ -144,6 +144,7 @@ class Booklet:
     body_table: Table | None
     measuring: Measuring | None
     finished_table: Table | None
+    finished_picture: Picture | None
     choices: Table | None
     cloth: Cloth
     cut_table: Table

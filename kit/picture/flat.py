@@ -12,7 +12,7 @@ from typing import Any, Literal
 
 from kit.geometry import Cubic, Curve, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Drawing, Fill, Item, Label, Stroke
+from kit.picture.drawing import Dimension, Drawing, Fill, Item, Label, Stroke
 from kit.picture.laid import Placed, box_of, half_motion
 from kit.picture.place import (
     flat_motion,
@@ -30,12 +30,14 @@ from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer
 from kit.sewing.walk import path_of
+from kit.units import System, both
 
 View = Literal["front", "back"]
 
 
-def laid_flat(pattern: Pattern, view: View = "front") -> Drawing:
-    """The finished garment laid flat, seen from the front or the back."""
+def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = None) -> Drawing:
+    """The finished garment laid flat, seen from the front or the back. `measured` draws how wide and how long it lies,
+    in that system first."""
     shown = [piece for piece in pattern.pieces if piece.cut.cloth == "main" and not is_facing(piece)]
     body = [piece for piece in shown if _is_body(piece)]
     items: list[Item] = []
@@ -51,14 +53,29 @@ def laid_flat(pattern: Pattern, view: View = "front") -> Drawing:
     strips = [strip for strip in pattern.strips if strip.name not in attached]
     beside = _beside(loose, strips, box_of(tuple(c for p in placed for c in p.outline)) if placed else None)
     items.extend(beside)
+    across = _across(placed, measured) if measured and placed else []
+    items.extend(across)
     names = [piece.title for piece in body] or [piece.title for piece in shown]
     alt = f"{pattern.lesson.title} laid flat, seen from the {view}: {', '.join(names)}."
+    if across:
+        alt += f" As it lies it is {across[0].text} wide and {across[1].text} long."
     if attached:
         alt += f" With {', '.join(pattern.strip(name).title for name in sorted(attached))}."
     if loose or strips:
         parts = [piece.title for piece in loose] + [strip.title for strip in strips]
         alt += f" Beside it: {', '.join(parts)}."
     return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
+
+
+def _across(placed: list[Placed], system: System) -> list[Dimension]:
+    """How wide and how long the body of the garment lies, without what hangs from it."""
+    x0, y0, x1, y1 = box_of(tuple(c for p in placed for c in p.outline))
+    away = (y1 - y0) * 0.09
+    wide, long = (both(size, system, "finished") for size in (x1 - x0, y1 - y0))
+    return [
+        Dimension(Point(x0, y0), Point(x1, y0), wide, -away, name="width as it lies"),
+        Dimension(Point(x1, y0), Point(x1, y1), long, -away, name="length as it lies"),
+    ]
 
 
 def _is_body(piece: Piece) -> bool:

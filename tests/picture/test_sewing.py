@@ -9,7 +9,7 @@ from shapely.geometry import Polygon
 
 from kit.geometry import Curve
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Drawing, Fill, Label, Stroke
+from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.flat import laid_flat
 from kit.picture.laid import place_all
 from kit.picture.sewing import scene_drawing
@@ -164,3 +164,14 @@ def test_all_of_it_is_well_formed(wrap_top: Pattern) -> None:
     for drawing in (scene_drawing(seam(), wrap_top), scene_drawing(seam(how="open"), wrap_top), laid_flat(wrap_top)):
         root = ElementTree.fromstring(svg(drawing))
         assert root.get("aria-label")
+
+
+def test_the_flat_garment_says_how_wide_and_long_it_lies(wrap_top: Pattern) -> None:
+    """The width is the two sleeves' reach, from the piece's own corner; the length from its highest to its lowest."""
+    drawing = laid_flat(wrap_top, "back", "cm")
+    wide, long = [item for item in drawing.items if isinstance(item, Dimension)]
+    back = wrap_top.piece("back").outline.bounds()
+    assert wide.start.distance(wide.end) == pytest.approx(2 * back[2], abs=0.5)
+    assert long.start.distance(long.end) == pytest.approx(back[3] - back[1], abs=0.5)
+    assert wide.text in drawing.alt and long.text in drawing.alt
+    assert not any(isinstance(item, Dimension) for item in laid_flat(wrap_top, "back").items)
