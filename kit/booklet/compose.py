@@ -76,7 +76,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
         cut_table=cut_table(pattern),
         strip_table=strip_table(pattern),
         cards=_cards(pattern),
-        legend=picture(legend(), "legend", 600, 150, alt="Key to the cloth patterns used in the pictures."),
+        legend=picture(legend(), "legend", 620, 260, alt="Key to the cloth patterns used in the pictures."),
         drafting=order.drafting,
         sewing=order.sewing,
         closing=order.closing,

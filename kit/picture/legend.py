@@ -31,6 +31,7 @@ _LINES: tuple[tuple[StrokeRole, str], ...] = (
     ("hidden", "lies underneath"),
     ("press", "press this way"),
 )
+_COLUMNS = 3
 
 
 def legend(words: dict[str, str] | None = None) -> Drawing:
@@ -38,16 +39,16 @@ def legend(words: dict[str, str] | None = None) -> Drawing:
     said = words or {}
     items: list[Item] = []
     for number, (role, text) in enumerate(_CLOTH):
-        x = number * 38.0
+        x = number * 40.0
         box = rectangle(x, 0.0, x + 30.0, 14.0)
         items.append(Fill(box, role))
         items.append(Stroke(box, "edge", closed=True))
         items.append(Label(said.get(role, text), Point(x + 15.0, -5.0), "small"))
     for number, (line, text) in enumerate(_LINES):
-        column, row = number % 2, number // 2
-        x, y = column * 95.0, -16.0 - row * 8.0
+        column, row = number % _COLUMNS, number // _COLUMNS
+        x, y = column * 80.0, -18.0 - row * 9.0
         arrow = "end" if line == "press" else ""
-        items.append(Stroke((Line(Point(x, y), Point(x + 30.0, y)),), line, arrow=arrow))  # type: ignore[arg-type]
-        items.append(Label(said.get(line, text), Point(x + 35.0, y), "small", anchor="start"))
+        items.append(Stroke((Line(Point(x, y), Point(x + 24.0, y)),), line, arrow=arrow))  # type: ignore[arg-type]
+        items.append(Label(said.get(line, text), Point(x + 28.0, y), "small", anchor="start"))
     names = [said.get(role, text) for role, text in (*_CLOTH, *_LINES)]
     return Drawing(tuple(items), alt=f"Legend: {', '.join(names)}.", title=said.get("legend", "Legend"))
