@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from kit.errors import KitError
 from kit.piece.piece import Piece, Side
+from kit.sewing.mouths import left_open
 from kit.sewing.operation import Closing, Cut, Fact, How, Operation, Trouble
 from kit.sewing.run import Run
 from kit.sewing.walk import Span, neighbours, sides_of, spans
@@ -248,6 +249,7 @@ def sew(pattern: Pattern) -> tuple[State, tuple[Refusal, ...]]:
                     *operation.check(state, pattern),
                     *crossed(state, operation, pattern),
                     *twice(state, operation.closes(pattern), pattern),
+                    *left_open(state, operation, pattern),
                 )
                 state = state.after(operation, pattern, record.title)
             except KitError as error:

@@ -1,0 +1,84 @@
+"""Darts, pleats and tucks that open on an edge: they are folded before the edge is closed."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from kit.piece.piece import Piece, Side
+from kit.piece.pleat import taken_up
+from kit.sewing.operation import Cut, Fact, Operation, Trouble
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+_SLACK = 0.5  # mm of a mouth that a closed stretch may touch
+
+
+class Mouth(NamedTuple):
+    """Where a dart, pleat or tuck opens on an edge, mm along it as drafted."""
+
+    kind: str
+    name: str
+    label: str
+    edge: str
+    start: float
+    end: float
+
+    def fact(self, piece: str, side: Side) -> Fact:
+        """What holds once it is sewn or folded."""
+        return ("dart" if self.kind == "dart" else "pleated", piece, side, self.name)
+
+
+def mouths(piece: Piece) -> tuple[Mouth, ...]:
+    """Every dart, pleat and tuck of a piece on every edge where it is folded."""
+    found = [Mouth("dart", d.name, d.label, d.edge, d.start, d.end) for d in piece.darts]
+    for edge in piece.edges:
+        found += [Mouth(p.kind, p.name, p.label, edge.name, a, b) for a, b, p in taken_up(piece, edge.name)]
+    return tuple(found)
+
+
+def left_open(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:
+    """Darts, pleats and tucks still open in a stretch of edge that the operation closes."""
+    found: dict[Fact, Trouble] = {}
+    made = set(operation.effect(pattern).facts) | state.facts
+    for closing in operation.closes(pattern):
+        span = closing.span
+        piece = pattern.piece(span.piece)
+        if not piece.darts and not piece.pleats:
+            continue
+        for mouth in mouths(piece):
+            fact = mouth.fact(piece.name, span.side)
+            inside = min(span.end, mouth.end) - max(span.start, mouth.start)
+            if mouth.edge == span.edge and inside > _SLACK and fact not in made:
+                found[fact] = Trouble(
+                    "dart_open" if mouth.kind == "dart" else "pleat_open",
+                    f"the {piece.edge(span.edge).label} is closed while the {mouth.label} in it is still open.",
+                    piece.title,
+                    f"Sew it first: make.{mouth.kind}({piece.name}).",
+                    amount=inside,
+                    piece=piece.name,
+                    edge=span.edge,
+                )
+    return tuple(_once(found))
+
+
+def _once(found: dict[Fact, Trouble]) -> list[Trouble]:
+    """Both halves alike are told once."""
+    return list(dict.fromkeys(found.values()))
+
+
+def never_folded(state: State, pattern: Cut) -> tuple[tuple[Piece, Mouth], ...]:
+    """Darts, pleats and tucks not folded at the end, in stretches that no operation closes: the others were told of
+    when their edge was closed."""
+    found = []
+    for piece in pattern.pieces:
+        for mouth in mouths(piece):
+            missing = [side for side in piece.sides if mouth.fact(piece.name, side) not in state.facts]
+            closed = any(
+                min(done.span.end, mouth.end) - max(done.span.start, mouth.start) > _SLACK
+                for side in missing
+                for done in state.on((piece.name, side, mouth.edge))
+            )
+            if missing and not closed:
+                found.append((piece, mouth))
+    return tuple(found)

@@ -1,0 +1,333 @@
+"""What is folded out of a piece before its edge is sewn: darts, pleats and tucks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.errors import KitError
+from kit.geometry import Path
+from kit.piece.dart import Dart, dart_of
+from kit.piece.dart import depth as dart_depth
+from kit.piece.dart import fold_line as dart_fold
+from kit.piece.dart import intake as dart_intake
+from kit.piece.dart import legs as dart_legs
+from kit.piece.piece import Piece
+from kit.piece.pleat import Pleat, intake, pleat_of
+from kit.piece.pleat import fold_line as pleat_fold
+from kit.sewing.mouths import Mouth, mouths
+from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, both_sides, shown
+from kit.sewing.reading import Reader
+from kit.sewing.run import Fold, PieceHandle, Run, piece_of
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.sections import folds as shapes
+from kit.sewing.verb import verb
+from kit.sewing.walk import Span, neighbours, sides_of
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+
+@dataclass(frozen=True, kw_only=True)
+class Folding(Operation):
+    """Darts, pleats or tucks of pieces, each on the halves it is meant on."""
+
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "pins", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+    fact: ClassVar[str] = "pleated"
+
+    folds: tuple[Fold, ...]
+
+    def runs(self) -> tuple[Run, ...]:
+        """The edges they open on."""
+        return tuple(dict.fromkeys(Run(fold.piece, (fold.edge,), fold.side) for fold in self.folds))
+
+    def _halves(self, pattern: Cut) -> list[tuple[Fold, Fact]]:
+        return [
+            (fold, (self.fact, fold.piece, side, fold.name))
+            for fold in self.folds
+            for side in sides_of(pattern, Run(fold.piece, (fold.edge,), fold.side))
+        ]
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=tuple(fact for _, fact in self._halves(pattern)))
+
+    def minutes(self, pattern: Cut) -> float:
+        """6 minutes each: folding, sewing, tying off, pressing (common practice, no source)."""
+        return 2.0 + 6.0 * len(self._halves(pattern))
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found: dict[str, Trouble] = {}
+        for fold, fact in self._halves(pattern):
+            piece = pattern.piece(fold.piece)
+            self._whole(piece, fold.name)
+            for mouth in mouths(piece):
+                if mouth.name != fold.name:
+                    continue
+                if fact in state.facts:
+                    found[fold.said] = _told(
+                        piece, mouth, "twice", "is sewn or folded already.", "Take one of the two out."
+                    )
+                span = Span(piece.name, fact[2], mouth.edge, mouth.start, mouth.end)  # type: ignore[arg-type]
+                if any(done.span.overlap(span) > 0.5 for done in state.on((piece.name, span.side, mouth.edge))):
+                    found[fold.said] = _told(
+                        piece,
+                        mouth,
+                        "late",
+                        f"opens on the {piece.edge(mouth.edge).label}, which is closed already.",
+                        "Put it before the first seam, hem, facing or band there.",
+                    )
+        return tuple(found.values())
+
+    def _whole(self, piece: Piece, name: str) -> Dart | Pleat:
+        raise NotImplementedError
+
+
+def _told(piece: Piece, mouth: Mouth, code: str, what: str, do: str) -> Trouble:
+    kind = "dart" if mouth.kind == "dart" else "pleat"
+    return Trouble(f"{kind}_{code}", f"the {mouth.label} {what}", piece.title, do, piece=piece.name, edge=mouth.edge)
+
+
+def _toward(piece: Piece, edge: str, end: str) -> str:
+    """The edge that lies beyond the start or end of another."""
+    path = piece.edge(edge).path
+    here = path.start if end == "start" else path.end
+    beside = neighbours(piece, (edge,))
+    ends = {name: (piece.edge(name).path.start, piece.edge(name).path.end) for name in beside}
+    return min(beside, key=lambda name: min(here.distance(point) for point in ends[name]))
+
+
+def _through(piece: Piece, fold: Path) -> Path:
+    """The fold as a line right across the piece."""
+    box = piece.outline.bounds()
+    reach = (box[2] - box[0]) + (box[3] - box[1])
+    way = (fold.end - fold.start).unit()
+    return Path.line(fold.start - way * reach, fold.end + way * reach)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SewDarts(Folding):
+    """Darts folded right sides together along their middle, stitched leg on leg from the edge to nothing at the point,
+    the threads tied there, and pressed as the pattern says."""
+
+    kind: ClassVar[str] = "dart"
+    fact: ClassVar[str] = "dart"
+
+    def _whole(self, piece: Piece, name: str) -> Dart:
+        return dart_of(piece, name)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        pieces = tuple(dict.fromkeys(fold.piece for fold in self.folds))
+        found = [Sentence("dart.fold" if len(self.folds) > 1 else "dart.fold_one", {"pieces": (pieces, "piece")})]
+        pressed: list[Sentence] = []
+        for fold in self.folds:
+            piece = pattern.piece(fold.piece)
+            dart = dart_of(piece, fold.name)
+            run = (Run(fold.piece, (fold.edge,), fold.side),)
+            values: dict[str, tuple[object, str]] = {
+                "dart": (dart.label, "text"),
+                "edge": (run, "place"),
+                "intake": (dart_intake(piece, dart) / 2, "allowance"),
+                "depth": (dart_depth(piece, dart), "length"),
+                "pieces": ((fold.piece,), "piece"),
+                "toward": ((Run(fold.piece, (_toward(piece, fold.edge, dart.pressed),)),), "edge"),
+            }
+            found.append(Sentence("dart.sew", values))
+            press = {name: values[name] for name in ("pieces", "edge", "toward")}
+            key = "dart.press" if len(self.folds) == 1 else "dart.press_of"
+            sentence = Sentence(key, press)
+            if sentence not in pressed:
+                pressed.append(sentence)
+        return (*found, Sentence("dart.tie", {}), *pressed, *both_sides(pattern, self.runs()))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("dart.why", {}), Sentence("dart.why_point", {}))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        fold = self.folds[0]
+        piece = pattern.piece(fold.piece)
+        dart = dart_of(piece, fold.name)
+        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
+        one, two = dart_legs(piece, dart)
+        near = run_around(piece, dart.edge, dart.start, dart.end, run)
+        return (
+            Scene(
+                layers=(Layer(run, up="wrong", fold=_through(piece, dart_fold(piece, dart))),),
+                rows=(Row(run, line=two),),
+                section=shapes.folded_double(),
+            ),
+            Scene(
+                layers=(Layer(run, up="wrong"),),
+                rows=tuple(
+                    Row(run, line=leg, ink="old")
+                    for other in self.folds
+                    if other.piece == fold.piece
+                    for leg in dart_legs(piece, dart_of(piece, other.name))
+                )
+                or (Row(run, line=one, ink="old"),),
+                focus=near,
+                section=shapes.folded(),
+            ),
+        )
+
+
+def run_around(piece: Piece, edge: str, start: float, end: float, run: Run) -> Run:
+    """The part of an edge around a stretch of it, to look at."""
+    size = piece.edge(edge).path.length
+    wide = end - start
+    return replace(run, start=max(0.0, start - wide), end=min(size, end + wide))
+
+
+@dataclass(frozen=True, kw_only=True)
+class FoldPleats(Folding):
+    """Pleats folded along their middle, laid toward the side the pattern says and basted in the allowance, where the
+    next seam holds them."""
+
+    kind: ClassVar[str] = "pleat"
+
+    def _whole(self, piece: Piece, name: str) -> Pleat:
+        return pleat_of(piece, name)
+
+    def _values(self, pattern: Cut, fold: Fold) -> dict[str, tuple[object, str]]:
+        piece = pattern.piece(fold.piece)
+        pleat = pleat_of(piece, fold.name)
+        return {
+            "pleat": (pleat.label, "text"),
+            "pieces": ((fold.piece,), "piece"),
+            "edge": ((Run(fold.piece, (fold.edge,), fold.side),), "place"),
+            "intake": (intake(pleat), "length"),
+            "half": (intake(pleat) / 2, "allowance"),
+            "sewn": (pleat.sewn, "length"),
+            "far": ((Run(fold.piece, (pleat.far or fold.edge,), fold.side),), "place"),
+            "toward": ((Run(fold.piece, (_toward(piece, fold.edge, pleat.laid),)),), "edge"),
+        }
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        found: list[Sentence] = []
+        for fold in self.folds:
+            values = self._values(pattern, fold)
+            pleat = pleat_of(pattern.piece(fold.piece), fold.name)
+            found += [Sentence("pleat.fold", values), Sentence("pleat.lay", values)]
+            both = pleat.far and pleat.held == "both"
+            found.append(Sentence("pleat.baste_both" if both else "pleat.baste", values))
+        return (*found, Sentence("pleat.press", {}), *both_sides(pattern, self.runs()))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("pleat.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        fold = self.folds[0]
+        piece = pattern.piece(fold.piece)
+        pleat = pleat_of(piece, fold.name)
+        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
+        near = run_around(piece, fold.edge, pleat.start, pleat.end, run)
+        one, two = pleat.lines
+        return (
+            Scene(
+                layers=(Layer(run, up="right", fold=_through(piece, pleat_fold(pleat))),),
+                rows=(Row(run, line=one, ink="old"), Row(run, line=two, ink="old")),
+                section=replace(shapes.folded_double(), stitches=()),
+            ),
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(Row(near, inset=-3.0, style="baste"), Row(run, line=one, ink="old")),
+                focus=near,
+                section=shapes.folded(sewn=False),
+            ),
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class SewTucks(FoldPleats):
+    """Tucks folded wrong sides together along their middle and stitched line on line, then pressed to the side the
+    pattern says."""
+
+    kind: ClassVar[str] = "tuck"
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        found: list[Sentence] = []
+        for fold in self.folds:
+            values = self._values(pattern, fold)
+            pleat = pleat_of(pattern.piece(fold.piece), fold.name)
+            long = pleat.sewn > 0 and pleat.sewn < pleat.lines[0].length - 0.5
+            found += [
+                Sentence("tuck.fold", values),
+                Sentence("tuck.sew_part" if long else "tuck.sew", values),
+                Sentence("tuck.press", values),
+            ]
+        return (*found, *both_sides(pattern, self.runs()))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("tuck.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        fold = self.folds[0]
+        piece = pattern.piece(fold.piece)
+        pleat = pleat_of(piece, fold.name)
+        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
+        line = pleat.lines[1]
+        if 0 < pleat.sewn < line.length:
+            line = line.between(0.0, pleat.sewn)
+        return (
+            Scene(
+                layers=(Layer(run, up="right", fold=_through(piece, pleat_fold(pleat))),),
+                rows=(Row(run, line=line),),
+                section=shapes.folded_double(),
+            ),
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(Row(run, line=line, ink="old"),),
+                focus=run_around(piece, fold.edge, pleat.start, pleat.end, run),
+                section=shapes.folded(),
+            ),
+        )
+
+
+def _read(make: Reader, given: tuple[object, ...], kind: str, where: str) -> tuple[Fold, ...]:
+    """Folds named one by one, or all of that kind on whole pieces."""
+    found: list[Fold] = []
+    for each in given:
+        if isinstance(each, list | tuple):
+            found += _read(make, tuple(each), kind, where)
+        elif isinstance(each, Fold):
+            found.append(each)
+        elif isinstance(each, PieceHandle):
+            piece, side = piece_of(each)
+            names = {name: edge for k, name, edge in _all(make.cut.piece(piece.name)) if k == kind}
+            if not names:
+                raise KitError(f"it has no {kind}.", where=f"{where}, {piece.title}", do="Draw one, or leave it out.")
+            found += [Fold(piece.name, name, edge, side) for name, edge in names.items()]
+        else:
+            raise KitError(
+                f"{each!r} is no {kind}.", where=where, do=f"Name a piece with {kind}s, or one of them: front.{kind}_1."
+            )
+    if not found:
+        raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
+    for fold in found:
+        (real,) = (k for k, name, _ in _all(make.cut.piece(fold.piece)) if name == fold.name)
+        if real != kind:
+            raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
+    return tuple(dict.fromkeys(found))
+
+
+def _all(piece: Piece) -> list[tuple[str, str, str]]:
+    """(dart, pleat or tuck; name; edge)."""
+    return [("dart", d.name, d.edge) for d in piece.darts] + [(p.kind, p.name, p.edge) for p in piece.pleats]
+
+
+@verb
+def dart(make: Reader, *what: PieceHandle | Fold) -> SewDarts:
+    """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`)."""
+    return SewDarts(folds=_read(make, what, "dart", "dart"))
+
+
+@verb
+def pleat(make: Reader, *what: PieceHandle | Fold) -> FoldPleats:
+    """Fold pleats and baste them: all those of a piece, or one."""
+    return FoldPleats(folds=_read(make, what, "pleat", "pleat"))
+
+
+@verb
+def tuck(make: Reader, *what: PieceHandle | Fold) -> SewTucks:
+    """Stitch tucks: all those of a piece, or one."""
+    return SewTucks(folds=_read(make, what, "tuck", "tuck"))
