@@ -6,10 +6,11 @@ from kit.booklet.handover import Handover
 from kit.booklet.measuring import used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import INTERFACING_WIDTH, Cut, boxes, cut_list
-from kit.cloth.need import need
+from kit.cloth.need import nap_note, need
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Cloth as ClothName
+from kit.piece.piece import Strip
 from kit.prose import notions, tools
 from kit.units import System, both, show
 
@@ -148,9 +149,10 @@ def cloth(pattern: Pattern) -> Cloth:
     table = Table("Cloth to buy", ("Cloth", "Width", "Length to buy", "Laid"), tuple(rows)) if rows else None
     note = (
         "Lengths are worked out by laying the pieces in simple rows, each in its own rectangle and on the grain, "
-        "rounded up as cloth is sold. A careful lay may need less; cloth that shrinks, has a nap or a pattern to "
-        "match needs more."
+        "rounded up as cloth is sold. A careful lay may need less; cloth that shrinks"
     )
+    more = nap_note(info.nap)
+    note += f" needs more. {more}" if more else ", has a nap or a pattern to match needs more."
     return Cloth(info.cloth, table, _notions(pattern), tuple(tools(pattern)), note if table else "")
 
 
@@ -171,6 +173,12 @@ def cut_sentence(cut: Cut) -> str:
     if cut.how == "pair" and cut.count > 1:
         pairs = cut.count > 2 or cut.interfacing > 1
         return f"{start}, as {'mirrored pairs' if pairs else 'a mirrored pair'}"
+    if cut.how == "right_side_up":
+        return f"{start}, {'each ' if cut.count > 1 else ''}single, right side up"
+    if cut.how == "strip" and cut.square:
+        return f"{start}, one after the other from a continuous bias strip"
+    if cut.how == "strip" and cut.joins:
+        return f"{start}, {cut.joins + 1} to each strip"
     return start
 
 
@@ -189,11 +197,35 @@ def strip_table(pattern: Pattern) -> Table | None:
         (
             str(strip.number),
             strip.title,
-            str(strip.count),
-            f"{both(strip.length, system)} × {both(strip.width, system)}",
+            str(strip.count if strip.square else strip.pieces),
+            f"{both(strip.cut_length, system)} × {both(strip.width, system)}{_how_cut(strip, system)}",
             f"{both(strip.finished_width, system)} wide" if strip.finished_width else "",
         )
         for strip in pattern.strips
     )
-    note = "Strips have no paper piece: chalk them straight onto the cloth, along the grain. Allowances are included."
+    along = (
+        "on the grain each names" if {strip.grain for strip in pattern.strips} - {"lengthwise"} else "along the grain"
+    )
+    note = f"Strips have no paper piece: chalk them straight onto the cloth, {along}. Allowances are included."
     return Table("Strips", ("No.", "Strip", "Cut", "Length × width as cut", "Finished"), rows, note=note)
+
+
+_ALONG = {"lengthwise": "", "crosswise": "across the cloth", "bias": "on the bias"}
+
+
+def _how_cut(strip: Strip, system: System) -> str:
+    """What more is said of how a strip is cut: its grain, its joins, the square it comes from."""
+    said = [_ALONG[strip.grain]]
+    seams = both(strip.join_allowance, system, "allowance")
+    if strip.square:
+        said.append(
+            f"as one continuous strip from a square of {both(strip.square, system)} sewn into a tube with "
+            f"seams of {seams}"
+        )
+    elif strip.joins:
+        each = "each strip" if strip.count > 1 else "the strip"
+        number = "one join" if strip.joins == 1 else f"{strip.joins} joins"
+        way = "diagonal" if strip.join == "diagonal" else "straight"
+        said.append(f"{each} pieced with {number}, {way}, with {seams} to each side")
+    found = "; ".join(part for part in said if part)
+    return f", {found}" if found else ""

@@ -6,6 +6,7 @@ A strip across the cloth or on the bias that is longer than the cloth allows is 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import cast, get_args
@@ -154,7 +155,9 @@ class BenchStrip:
                 )
             # The lengths are cut from one strip, so they are added up.
             side = strips.square_for_bias(made.length * made.count, made.width, allowance)
-            return replace(made, join="diagonal", join_allowance=allowance, square=side)
+            # To whole centimetres, with a millimetre to spare for what rounding to sixteenths of an inch takes.
+            square = math.ceil((side + 1.0) / 10.0) * 10.0
+            return replace(made, join="diagonal", join_allowance=allowance, square=square)
         longest = self._longest or self._cloth_gives(made.grain)
         if not longest or made.length <= longest:
             return made

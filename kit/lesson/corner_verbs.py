@@ -25,7 +25,9 @@ class CornerVerbs:
     if TYPE_CHECKING:
         _edges: dict[str, Edge]
         _state: Piece
-        _where: str
+
+        @property
+        def _where(self) -> str: ...
 
         def _edge_name(self, item: str | PaperLine) -> str: ...
 

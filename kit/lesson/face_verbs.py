@@ -41,6 +41,10 @@ class FaceVerbs:
 
         def freeze(self) -> Piece: ...
 
+        def inside_is_left(self) -> bool: ...
+
+        def grain(self, along: PaperLine, at: None, kind: str, one_way: bool) -> None: ...
+
         def _edge_name(self, item: str | PaperLine) -> str: ...
 
         def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None: ...
@@ -158,8 +162,9 @@ class FaceVerbs:
         self._state = replace(
             self._state,
             cut=CutPlan(count, mirrored, fold, "interfacing", 0, plan.right_side_up),
-            grain=lying[0].piece.grain if len(lying) == 1 else None,
         )
+        if len(lying) == 1:
+            self._grain_of(lying[0].piece)
 
     def line(
         self,
@@ -175,7 +180,7 @@ class FaceVerbs:
         """Derive a lining from a piece as it lies now: less a facing `depth` deep along the `facing` edges, where it
         stops at the facing's outer edge and gets an edge called `facing`; with cloth for a `pleat` added beyond the
         edge `at`; the `hem` this much `shorter`. It is cut from lining as often as its piece, on the same grain, and
-        keeps its allowances; give `facing` its own."""
+        keeps its allowances; `facing` has that of the first edge it stands for."""
         where = self._where
         piece = self._whole((source,), "line(front)")
         lines = (facing,) if isinstance(facing, PaperLine) else tuple(facing)
@@ -194,14 +199,16 @@ class FaceVerbs:
         try:
             if less > 0:
                 piece = lining.shortened(piece, source._edge_name(hem), float(less))
-            if wide > 0:
-                piece = lining.with_pleat(piece, source._edge_name(at), float(wide))
             if lines:
                 piece = lining.without_facing(piece, [source._edge_name(line) for line in lines], float(deep))
+            if wide > 0:
+                piece = lining.with_pleat(piece, source._edge_name(at), float(wide))
+            piece = lining.inside(piece)
         except KitError as error:
             raise error.at(where) from None
         self._derived(piece)
         self._state = replace(self._state, cut=replace(piece.cut, cloth="lining", interfacing=0))
+        self._grain_of(piece)
         if less > 0:
             old, new = before.edge(source._edge_name(hem)).path, piece.edge(source._edge_name(hem)).path
             middle = new.at(new.length / 2)
@@ -223,6 +230,12 @@ class FaceVerbs:
         self._drawn.update(self._edges)
         state = self._state
         self._state = replace(piece, name=state.name, title=state.title, number=state.number, source=piece.name)
+
+    def _grain_of(self, piece: Piece) -> None:
+        """The grainline of the piece it was derived from, drawn where it lies inside this one."""
+        grain = piece.grain
+        if grain is not None:
+            self.grain(PaperLine(self, Path.line(grain.start, grain.end)), None, grain.kind, grain.one_way)
 
     def _whole(self, source: Sequence[object], example: str) -> Piece:
         if len(source) != 1 or not isinstance(source[0], FaceVerbs):

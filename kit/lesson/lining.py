@@ -108,8 +108,21 @@ def with_pleat(piece: Piece, centre: str, by: float) -> Piece:
     one = Path.of(before.path, Line(before.path.end, path.start))
     two = Path.of(Line(path.end, after.path.start), after.path)
     moved = _redrawn(piece, {before.name: one, centre: path, after.name: two})
-    line = Mark(f"{centre}_pleat", "line", path=edge.path, said=f"{edge.label}: fold of the pleat")
+    line = Mark(f"{centre}_pleat", "line", path=edge.path, said=f"{edge.label}: pleat line")
     return replace(moved, marks=(*moved.marks, line))
+
+
+def inside(piece: Piece) -> Piece:
+    """The piece with those of its points, lines and openings that a lining has a use for: what lies outside it, and
+    where buttonholes, pockets and ties go, is left out."""
+    shape = piece.outline
+    marks = tuple(
+        m
+        for m in piece.marks
+        if m.kind == "opening" or (m.kind == "line" and m.path and shape.contains(m.path.at(m.path.length / 2)))
+    )
+    points = tuple((name, point) for name, point in piece.points if shape.contains(point))
+    return replace(piece, marks=marks, points=points)
 
 
 def _redrawn(piece: Piece, paths: dict[str, Path], of: Piece | None = None, moved: Collection[str] = ()) -> Piece:

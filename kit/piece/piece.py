@@ -194,6 +194,12 @@ class Strip:
         return self.each if self.joins else self.length
 
 
+def interfacing_cut(pieces: Iterable[Piece], piece: Piece) -> int:
+    """Layers of interfacing cut for `piece`: in its own shape, or as pieces of interfacing drawn from it."""
+    drawn = sum(p.cut.count for p in pieces if p.cut.cloth == "interfacing" and p.source == piece.name)
+    return piece.cut.interfacing or drawn
+
+
 Named = TypeVar("Named", Piece, Strip)
 
 

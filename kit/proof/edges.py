@@ -18,6 +18,8 @@ def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
     """Stretches of edge that no operation closes. Both halves alike are told once."""
     found: list[Finding] = []
     for piece in pattern.pieces:
+        if _fused_on(pattern, piece, state):
+            continue
         for edge in piece.edges:
             by_side = {side: state.raw(piece, side, edge.name) for side in piece.sides}
             stretches = [tuple((span.start, span.end) for span in spans) for spans in by_side.values()]
@@ -89,10 +91,32 @@ def allowances(pattern: Pattern) -> list[Finding]:
     return found
 
 
+def _fused_on(pattern: Pattern, piece: Piece, state: State) -> bool:
+    """Whether the piece is interfacing drawn from another, fused with it rather than sewn by itself."""
+    return (
+        piece.cut.cloth == "interfacing"
+        and piece.name not in state.handled
+        and any(other.name == piece.source for other in pattern.pieces)
+    )
+
+
 def used(pattern: Pattern, state: State) -> list[Finding]:
     """Pieces, strips and interfacing that are cut and never used, or used short; pieces that stay loose."""
     found: list[Finding] = []
     for piece in pattern.pieces:
+        if _fused_on(pattern, piece, state):
+            if piece.source not in state.fused:
+                found.append(
+                    Finding(
+                        "interfacing_unused",
+                        "error",
+                        f"it is cut for the {pattern.piece(piece.source).title.lower()}, but never fused.",
+                        piece.title,
+                        do="Add the fusing as the first step of that piece, or take it off the pattern.",
+                        piece=piece.name,
+                    )
+                )
+            continue
         if piece.name not in state.handled:
             found.append(
                 Finding(

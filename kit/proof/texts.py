@@ -56,7 +56,7 @@ def notions(pattern: Pattern) -> list[Finding]:
     """Things the sewing uses up that the lesson's notions do not list, and interfacing listed for nothing."""
     listed = " ".join(pattern.lesson.notions).lower()
     wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
-    if any(piece.cut.interfacing for piece in pattern.pieces):
+    if any(piece.cut.interfacing or piece.cut.cloth == "interfacing" for piece in pattern.pieces):
         wanted.add("interfacing")
     found = [
         Finding(

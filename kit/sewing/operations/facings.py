@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.piece.piece import interfacing_cut
 from kit.sewing import section
 from kit.sewing.operation import (
     Closing,
@@ -38,17 +39,18 @@ def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> t
     found: list[Trouble] = []
     for name in names:
         piece = pattern.piece(name)
-        if piece.cut.interfacing == 0:
+        layers = interfacing_cut(pattern.pieces, piece)
+        if layers == 0:
             found.append(
                 Trouble(
                     "no_interfacing_cut",
                     "it is interfaced, but no interfacing is cut for it.",
                     piece.title,
-                    "Say in the piece's cutting plan that it is cut in interfacing too.",
+                    "Say in the piece's cutting plan that it is cut in interfacing too, or draw its interfacing.",
                     piece=name,
                 )
             )
-        if state.fused.count(name) >= max(1, piece.cut.interfacing // max(1, piece.cut.count)):
+        if state.fused.count(name) >= max(1, layers // max(1, piece.cut.count)):
             found.append(
                 Trouble(
                     "fused_twice",
