@@ -118,7 +118,7 @@ def oblong(wide: float, high: float, lean: float, allowance: float, **more: Any)
     )
     middle = wide / 2 + lean / 2
     grain = Grain(Point(middle, high * 0.15), Point(middle, high * 0.85))
-    given = {"number": 11, "grain": grain, "cut": CutPlan(2, mirrored=True, interfacing=2)} | more
+    given: dict[str, Any] = {"number": 11, "grain": grain, "cut": CutPlan(2, mirrored=True, interfacing=2)} | more
     return Piece("tab", "Cuff tab", edges, **given)
 
 
