@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import base64
 import pickle
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.errors import KitError
+from kit.errors import KitError, near
 from kit.lesson.another import find_lesson
 from kit.lesson.pattern import Pattern
 from kit.units import System
@@ -34,16 +34,19 @@ class SizeRow:
 
 @dataclass(frozen=True)
 class Handover:
-    """The worked `pattern`, the lesson's size `chart`, and what the sidecar had to say (`notes`)."""
+    """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), and the patterns of other
+    `sizes` when some were asked for, in the order of the chart."""
 
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
     notes: tuple[str, ...] = ()
+    sizes: tuple[Pattern, ...] = ()
 
 
-def work(lesson: Any, size: str | None, units: System | None) -> Handover:
+def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[str] = ()) -> Handover:
     """Work `lesson` for `size` and `units` (None: as its sidecar says), and for each size of its chart the
-    finished measurements. Raises `KitError` for an unknown size or a pattern that cannot be drafted."""
+    finished measurements. `sizes` names more sizes to work, "all" every one. Raises `KitError` for an unknown size or a
+    pattern that cannot be drafted."""
     if size is not None or units is not None:
         chosen = {name: value for name, value in (("size", size), ("units", units)) if value is not None}
         lesson.choose(**chosen)
@@ -51,7 +54,25 @@ def work(lesson: Any, size: str | None, units: System | None) -> Handover:
     if pattern.lesson.units != lesson.units:
         pattern = replace(pattern, lesson=replace(pattern.lesson, units=lesson.units))
     notes = (lesson.saved.trouble,) if lesson.saved.trouble else ()
-    return Handover(pattern, tuple(_chart(lesson, pattern)), notes)
+    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes)))
+
+
+def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
+    names: Sequence[str] = lesson.sizes.names
+    for size in sizes:
+        if size not in names and size.lower() != "all":
+            raise KitError(f"there is no size '{size}'.", where="--sizes", do=near(size, [*names, "all"]))
+    if any(size.lower() == "all" for size in sizes):
+        sizes = names
+    worked = []
+    for name in names:
+        if name in sizes:
+            try:
+                pattern: Pattern = lesson.work(body=lesson.sizes[name])
+            except KitError as error:
+                raise error.at(f"Size {name}") from None
+            worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
+    return worked
 
 
 def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
@@ -67,13 +88,13 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     return rows
 
 
-def send(namespace: Mapping[str, Any], size: str | None, units: System | None) -> None:
+def send(namespace: Mapping[str, Any], size: str | None, units: System | None, sizes: Sequence[str] = ()) -> None:
     """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`."""
     from IPython.display import publish_display_data
 
     answer: Handover | KitError
     try:
-        answer = work(find_lesson(namespace), size, units)
+        answer = work(find_lesson(namespace), size, units, sizes)
     except KitError as error:
         answer = error
     publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})

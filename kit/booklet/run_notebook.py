@@ -96,16 +96,17 @@ def run_notebook(
     name: str = "notebook.ipynb",
     size: str | None = None,
     units: System | None = None,
+    sizes: Sequence[str] = (),
     timeout: int = 120,
     progress: Progress | None = None,
 ) -> Ran:
     """Run every code cell of `book` in a fresh kernel whose working folder is `folder`, then work its lesson
-    for `size` and `units` (None: as saved beside the notebook). `timeout` is seconds per cell; `progress` is
-    told of each cell in a phrase.
+    for `size` and `units` (None: as saved beside the notebook), and for each of `sizes` ("all": every one). `timeout`
+    is seconds per cell; `progress` is told of each cell in a phrase.
 
     Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
     """
-    source = f"import kit.booklet.handover\nkit.booklet.handover.send(globals(), {size!r}, {units!r})"
+    source = f"import kit.booklet.handover\nkit.booklet.handover.send(globals(), {size!r}, {units!r}, {tuple(sizes)!r})"
     book, (answer,) = run_and_ask(book, folder, [source], MIMETYPE, name=name, timeout=timeout, progress=progress)
     if not answer:
         raise KitError(
