@@ -28,7 +28,7 @@ MITRE_LIMIT = 3.0
 """A corner's point may lie this many times the wider allowance from the stitch line's corner."""
 _SMOOTH = math.radians(3.0)
 _SHALLOW = math.radians(25.0)
-_CLOSED = 1e-9
+_CLOSED = 1e-7
 _SAME = 0.01
 
 

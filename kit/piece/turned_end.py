@@ -145,7 +145,7 @@ class _Side:
         low, high = 0.0, 1.0
         for _ in range(60):
             off = self.height(curve.point(t)) - height
-            if abs(off) < 1e-9:
+            if abs(off) < 1e-12:
                 break
             low, high = (low, t) if off > 0 else (t, high)
             slope = curve.derivative(t).dot(self.out)
@@ -175,10 +175,10 @@ class _Side:
         (i, t), (j, s) = a, b
         if i == j:
             return Path((self.curves[i].between(t, s),))
-        parts = [self.curves[i].between(t, 1.0)] if t < 1.0 - 1e-9 else []
+        parts = [self.curves[i].between(t, 1.0)] if t < 1.0 else []
         parts += self.curves[i + 1 : j]
-        parts += [self.curves[j].between(0.0, s)] if s > 1e-9 else []
-        return Path(tuple(parts))
+        parts += [self.curves[j].between(0.0, s)] if s > 0.0 else []
+        return Path.of(*parts)
 
     def cut_to(self, height: float) -> Path | None:
         """The neighbour's cut line as far as that height; it may lose up to half of its length."""
@@ -216,6 +216,8 @@ def cut_off(meeting: Meeting, size: float, *, rounded: bool) -> Shape | None:
     reach = tip.distance(meeting.at)
     if size >= reach - 1e-6:
         return None
+    if (tip - meeting.before.end).dot(meeting.arriving) < 0 or (meeting.after.start - tip).dot(meeting.leaving) < 0:
+        return None  # widths so different that one cut line meets the other before its end
     before, after = _to_tip(meeting, tip)
     if rounded:
         across = Path((Arc(meeting.at, size, 0.0, 2 * math.pi),))
@@ -233,11 +235,15 @@ def cut_off(meeting: Meeting, size: float, *, rounded: bool) -> Shape | None:
     if one < before.length * 0.3 or two > after.length * 0.7:
         return None
     a, b = before.at(one), after.at(two)
+    if max(a.distance(meeting.at), b.distance(meeting.at)) > FARTHEST * (meeting.width_before + meeting.width_after):
+        return None  # an edge that hardly turns has no point to cut off
     kept_before, kept_after = before.between(0.0, one), after.between(two, after.length)
     if not rounded:
         return kept_before, (), kept_after
     begin, end = (a - meeting.at).angle, (b - meeting.at).angle
     sweep = (end - begin) * meeting.sign % (2 * math.pi) * meeting.sign
+    if not 1e-6 < abs(sweep) < math.pi:
+        return None  # widths so different that the arc would begin beyond its end
     return kept_before, (Arc(meeting.at, size, begin, sweep),), kept_after
 
 

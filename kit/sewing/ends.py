@@ -92,7 +92,7 @@ def _folded(operation: Operation) -> Iterator[tuple[Run, tuple[float, ...], bool
         for run in operation.b:
             yield run, (0.0, operation.second) if onto == "b" else (operation.second,), False
     elif isinstance(operation, Seam):
-        both = isinstance(operation, AttachFacing) or operation.press == "open"
+        both = isinstance(operation, AttachFacing) or operation.press in ("open", "later")
         onto = _pressed_onto(operation)
         for side, runs in (("a", operation.a), ("b", operation.b)):
             for run in runs:

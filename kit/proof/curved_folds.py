@@ -1,0 +1,180 @@
+"""Curved edges folded back: the surplus or want of length at the turned edge, and how deep a hem lies flat."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from kit.errors import KitError
+from kit.geometry import Path
+from kit.piece.allowance import allowance_of
+from kit.piece.dart import closed_edge
+from kit.piece.offset import inside_left
+from kit.piece.piece import Edge, Piece
+from kit.proof.finding import Finding, Level
+from kit.sewing.ends import Turning, Turnings, allowed
+from kit.sewing.operations.facings import AttachFacing
+from kit.units import both
+
+EASES = 0.05
+"""The share of its length by which cloth can be eased in, or drawn out, without pleats (common practice, no source)."""
+WINDOW = 50.0  # mm of stitch line over which the sharpest part of a curve is taken
+_STEP = 2.5
+
+
+@dataclass(frozen=True)
+class CurvedFit:
+    """A curved allowance folded back by `depth` mm: by how much in mm its turned edge is longer (a want where less
+    than 0) than the garment line it lies on, overall (`surplus`) and as a share of that line (`share`); over the
+    `WINDOW` where the curve is sharpest, in mm (`sharp_surplus`) and as a share (`sharp_share`), `at` mm along the
+    edge. `widest` is the depth in mm that would lie flat there."""
+
+    edge: Edge
+    turning: Turning
+    depth: float
+    surplus: float
+    share: float
+    sharp_surplus: float
+    sharp_share: float
+    at: float
+    widest: float
+
+    @property
+    def lies_flat(self) -> bool:
+        return abs(self.sharp_share) <= EASES
+
+
+def curved_edges(piece: Piece, order: Turnings) -> Iterator[CurvedFit]:
+    """The curved hems of a piece, and the curved edges of facings that are turned without being clipped."""
+    for edge in piece.edges:
+        turning = order.get((piece.name, edge.name, "start")) or order.get((piece.name, edge.name, "end"))
+        if turning is None or not allowed(piece, edge) or edge.path.is_straight:
+            continue
+        facing = turning.operation if isinstance(turning.operation, AttachFacing) else None
+        if turning.hem or (facing is not None and not facing.clip):
+            depth = turning.folds[-1] if len(turning.folds) > 1 else allowance_of(piece, edge)
+            try:
+                yield curved_fit(piece, edge, turning, depth)
+            except KitError:
+                continue  # told with the darts
+
+
+def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float) -> CurvedFit:
+    """How a curved edge folded back by `depth` mm lies, its darts sewn."""
+    path = closed_edge(piece, edge.name)
+    turns = list(_turns(path, inside_left(piece)))
+    length = path.length
+    whole = turns[-1][1]
+    worst, at, span = 0.0, 0.0, length
+    window = min(WINDOW, length)
+    last = 0
+    for first, (start, heading) in enumerate(turns):
+        while last < len(turns) - 1 and turns[last][0] < start + window - 1e-6:
+            last = max(last + 1, first)
+        end, far = turns[last]
+        if end - start < window - 1e-6:
+            break
+        if abs(far - heading) > abs(worst):
+            worst, at, span = far - heading, (start + end) / 2, end - start
+    bend = worst / span
+    most = abs(bend)
+    widest = math.inf if most < 1e-9 else EASES / (most * (2 + EASES if bend > 0 else 2 - EASES))
+    return CurvedFit(
+        edge,
+        turning,
+        depth,
+        surplus=2 * depth * whole,
+        share=_share(depth, whole / length),
+        sharp_surplus=2 * depth * worst,
+        sharp_share=_share(depth, bend),
+        at=at,
+        widest=widest,
+    )
+
+
+def _share(depth: float, bend: float) -> float:
+    """The surplus of a strip folded at a curve of `bend` radians for each mm, over the garment line it lies on."""
+    inside = 1.0 - depth * bend
+    return 2 * depth * bend / inside if inside > 1e-3 else math.inf
+
+
+def _turns(path: Path, sign: float) -> Iterator[tuple[float, float]]:
+    """(mm along, radians turned since the start), positive where the outer side is the longer one. A corner counts
+    at its place."""
+    count = max(2, math.ceil(path.length / _STEP))
+    places = sorted({*(path.length * i / count for i in range(count + 1))})
+    turned = 0.0
+    yield 0.0, 0.0
+    ways = [path.start_tangent, *(path.tangent_at(place) for place in places[1:-1]), path.end_tangent]
+    for (one, two), place in zip(pairwise(ways), places[1:], strict=True):
+        turned += one.turn_to(two) * sign
+        yield place, turned
+
+
+def fit_findings(piece: Piece, fit: CurvedFit) -> list[Finding]:
+    """A warning where the hem cannot be eased in at all, a note where it can along its whole length alone."""
+    if fit.lies_flat:
+        return []
+    edge = fit.edge.label
+    long = fit.sharp_share > 0
+    hem = fit.turning.hem
+    percent = f"{abs(fit.sharp_share) * 100:.0f}" if math.isfinite(fit.sharp_share) else "more than 100"
+    what = (
+        f"turned {both(fit.depth, style='allowance')} deep, the {edge} is {both(abs(fit.surplus))} "
+        f"{'longer' if long else 'shorter'} at its turned edge than the line it lies on; it is worst {both(fit.at)} "
+        f"along, {both(abs(fit.sharp_surplus))} within {both(WINDOW)} ({percent} %, and cloth eases about "
+        f"{EASES * 100:.0f} %). "
+    )
+    spread = abs(fit.share) <= EASES
+    if spread and hem:
+        what += f"Over its whole length {'it can be eased in' if long else 'it can be drawn out'}, not there alone."
+    else:
+        what += f"It will {'lie in pleats' if long else 'pull'}."
+    flat = math.floor(fit.widest)
+    if not hem:
+        do = "Clip the curve: clip=True."
+    elif flat >= 3:
+        do = f"Turn it no deeper than {both(flat, style='allowance')}, or face the edge."
+        if spread and long:
+            do = "Draw it in with an ease stitch along the hem, or turn it no deeper than "
+            do += f"{both(flat, style='allowance')}."
+    else:
+        do = "Face or bind the edge: no turned hem lies flat there."
+    return [
+        fold_finding(
+            piece,
+            fit.edge,
+            fit.turning,
+            "hem_not_flat" if hem else "facing_not_flat",
+            what,
+            do,
+            abs(fit.surplus) if hem else abs(fit.sharp_surplus),
+            "note" if spread and hem else "warning",
+        )
+    ]
+
+
+def fold_finding(
+    piece: Piece,
+    edge: Edge,
+    turning: Turning,
+    code: str,
+    what: str,
+    do: str,
+    amount: float | None = None,
+    level: Level = "warning",
+) -> Finding:
+    """A finding about a folded allowance, at the step that folds it."""
+    return Finding(
+        code,
+        level,
+        what,
+        f"{piece.title}, step '{turning.title}'" if turning.title else piece.title,
+        amount=amount,
+        do=do,
+        step=turning.step,
+        piece=piece.name,
+        edge=edge.name,
+    )
