@@ -17,7 +17,7 @@ from kit.units import System, both
 
 STEP_WIDTH = 620.0
 SCENE_WIDTH = 460.0
-_WHERE = (560.0, 400.0)
+_WHERE = (560.0, 600.0)
 _PICTURED = 8  # findings that bring their picture along
 
 _BOX = (

@@ -20,6 +20,7 @@ from kit.units import System, both
 GHOSTS = 5
 _EQUAL = 0.5
 _ROW = 0.032  # of the picture's width, for a line of words
+_LETTERS = 0.0185  # of the picture's width, so that the lines of words keep their order
 _SHAPE = 1.4  # width to height of the rolling, at least
 
 
@@ -185,7 +186,8 @@ def _rulers(walk: Walk, window: Box, system: System) -> tuple[list[Item], Box]:
     for x, run in ((one, walk.a), (two, walk.b)):
         items.append(Stroke((Line(Point(x, top), Point(x, top - run.length * scale)),), "edge"))
     heads = f"left: {_piece(walk, walk.a)}; right: {_piece(walk, walk.b)}"
-    items.append(Label(heads, Point(one - wide * 0.02, window[1] - row), "name", anchor="start"))
+    size = wide * _LETTERS
+    items.append(Label(heads, Point(one - wide * 0.02, window[1] - row), "name", size=size, anchor="start"))
     heights = _spread([top - s.a * scale for s in walk.stations], row, top, foot)
     for number, (station, y) in enumerate(zip(walk.stations, heights, strict=True), start=1):
         a, b = Point(one, top - station.a * scale), Point(two, top - station.b * scale)
@@ -197,7 +199,8 @@ def _rulers(walk: Walk, window: Box, system: System) -> tuple[list[Item], Box]:
                 items.append(Dot(place, "mark"))
         text = Point(two + wide * 0.07, y)
         items.append(Stroke((Line(b, Point(text.x - wide * 0.012, y)),), "leader"))
-        items.append(Label(f"{number}  {_short(walk, station, system)}", text, "small", anchor="start"))
+        words = f"{number}  {_short(walk, station, system)}"
+        items.append(Label(words, text, "small", size=size, anchor="start"))
     edge = wide * 0.01
     return items, (window[0] - edge, bottom, window[2] + edge, window[3] + edge)
 

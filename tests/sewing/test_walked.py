@@ -17,11 +17,13 @@ from kit.blocks.sleeve import with_sleeve
 from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point
+from kit.lesson.bench import BenchPiece
 from kit.piece.dart import Dart, sewn_length
 from kit.piece.folded import cloth_left, corner_at, folded
 from kit.piece.piece import Declared, Edge, Mark, Notch, Piece
 from kit.sewing.run import Run
 from kit.sewing.walked import walk, walked
+from kit.units import cm
 
 
 def panel(name: str, edge: Path, far: float) -> Piece:
@@ -252,3 +254,24 @@ def test_two_walks_of_a_run_as_sewn_are_the_same_length() -> None:
     piece = next(p for p in darted_bodice_block(workshop_chart()["W7"]) if p.name == "front")
     run = folded(piece, ("side",))
     assert walked(run, run.reversed(), turned=False).difference == pytest.approx(0.0, abs=1e-6)
+
+
+def test_pleats_are_folded_shut() -> None:
+    """A skirt front with a pleat at the waist, walked along the back that has none: the pleat's intake is gone, and the
+    run lies without a gap."""
+    front = BenchPiece(skirt())
+    back = replace(skirt(), name="back", title="Back")
+    front.add_pleat("pleat", "waist", at=6 * cm, intake=4 * cm, laid="side", along=front.centre)
+    piece = front.freeze()
+    assert piece.edge("waist").path.length > 230
+    found = walk([piece, back], "front.waist", "back.waist")
+    assert found.difference == pytest.approx(0.0, abs=0.1)
+    (fold,) = [s for s in found.stations if s.what == "fold"]
+    assert fold.name == "pleat" and fold.a == pytest.approx(60.0, abs=20.1)
+    assert found.a.path.start.distance(found.a.path.end) == pytest.approx(200.0, abs=0.1)
+
+
+def skirt() -> Piece:
+    a, b, c, d = Point(0, 0), Point(200, 0), Point(200, -500), Point(0, -500)
+    sides = zip(("waist", "side", "hem", "centre"), ((a, b), (b, c), (c, d), (d, a)), strict=True)
+    return Piece("front", "Front", tuple(Edge(name, Path.line(p, q)) for name, (p, q) in sides))
