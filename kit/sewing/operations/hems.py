@@ -1,4 +1,4 @@
-"""Hems: turned once, turned twice, narrow."""
+"""Hems stitched by machine: turned once, turned twice, narrow."""
 
 from __future__ import annotations
 
@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
-from kit.sewing.operations.seams import unjoined
+from kit.sewing.operation import Closing, Cut, Effect, Operation, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.operations.joined import shut_in, trouble_on, unjoined
+from kit.sewing.operations.places import is_ring
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.verb import verb
+from kit.sewing.walk import sides_of
 from kit.units import Length
 
 if TYPE_CHECKING:
@@ -24,7 +26,8 @@ EDGE = 2.0  # mm from the inner fold to the row
 class Hem(Operation):
     """Edge turned to the wrong side. `first` mm is turned first; `second` > 0: turned again by that much, the
     finished hem, and stitched near the inner fold (ISO 4916 6.03.01, from memory). `second` 0: the raw edge is
-    finished and the hem turned once (6.02.01, from memory). `catching`: facing ends folded in with it."""
+    finished and the hem turned once (6.02.01, from memory). `catching`: facing ends folded in with it. `ring`: the edge
+    is a closed ring already, as at a sleeve or cuff, and is hemmed round and round."""
 
     kind: ClassVar[str] = "hem"
     cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
@@ -38,6 +41,7 @@ class Hem(Operation):
     catching: tuple[Run, ...] = ()
     finish: str = "zigzag"
     narrow: bool = False
+    ring: bool = False
 
     @property
     def hem_class(self) -> str:
@@ -55,12 +59,15 @@ class Hem(Operation):
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closings(pattern, self.runs(), "hemmed")
 
+    def effect(self, pattern: Cut) -> Effect:
+        return shut_in(Effect(), pattern, self.runs()) if self.second > 0 else Effect()
+
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         return taken(self.runs(), self.first + self.second)
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+    def _values(self) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
-        values: dict[str, tuple[object, str]] = {
+        return {
             "edge": (self.edges, "place"),
             "first": (self.first, part),
             "second": (self.second, part),
@@ -69,21 +76,35 @@ class Hem(Operation):
             "finish": (f"finish.{self.finish}", "word"),
             "caught": (self.catching, "place"),
         }
-        keys = ["catch"] if self.catching else []
+
+    def _first(self) -> list[str]:
+        return [*(["ring"] if self.ring else []), *(["catch"] if self.catching else [])]
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values = self._values()
+        keys = self._first()
         if self.narrow:
             keys += ["narrow"]
         elif self.second > 0:
             keys += ["first", "second"]
         else:
             keys += [*(["finish"] if self.finish != "none" else []), "single"]
-        keys += ["sew_single" if self.second == 0 else "sew", "press"]
+        keys += ["sew_single" if self.second == 0 else "sew", *(["lap_rows"] if self.ring else []), "press"]
         return (*(Sentence(f"hem.{key}", values) for key in keys), *both_sides(pattern, self.edges))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        key = "why_narrow" if self.narrow else "why_twice" if self.second > 0 else "why_once"
+        return (Sentence(f"hem.{key}", {}),)
+
+    def _section(self) -> Section:
+        return section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()
+
+    def _rows(self, run: Run) -> tuple[Row, ...]:
+        return (Row(run, inset=max(self.depth - EDGE, self.depth / 2)),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
         turn = tuple((edge, self.depth) for edge in run.edges)
-        row = Row(run, inset=max(self.depth - EDGE, self.depth / 2))
-        shape = section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()
         layers: tuple[Layer, ...] = (Layer(run, up="wrong", turn=turn),)
         for caught in self.catching:
             if caught.side in (None, run.side):
@@ -98,10 +119,20 @@ class Hem(Operation):
                         turn=tuple((edge, self.depth) for edge in other.edges),
                     ),
                 )
-        return (Scene(layers=layers, rows=(row,), focus=run, arrows=((run, "in"),), section=shape),)
+        return (Scene(layers=layers, rows=self._rows(run), focus=run, arrows=((run, "in"),), section=self._section()),)
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found = list(unjoined(state, pattern, self.edges))
+        found = list(unjoined(state, pattern, self.edges)) + self._loose(state, pattern)
+        if self.ring and not is_ring(state, pattern, self.edges):
+            found.append(
+                trouble_on(
+                    pattern,
+                    self.edges,
+                    "not_a_ring_yet",
+                    f"the {self.edges[0].said} is hemmed as a ring, but its ends are not sewn together yet.",
+                    "Sew the seam that closes it first, or leave out ring=True and hem it flat.",
+                )
+            )
         if self.second > 0 and self.first > self.second + 0.5:
             found.append(
                 Trouble(
@@ -116,10 +147,31 @@ class Hem(Operation):
             )
         return tuple(found)
 
+    def _loose(self, state: State, pattern: Cut) -> list[Trouble]:
+        """Facing ends that are to be caught, but hang on nothing yet."""
+        hemmed = [(run.piece, side) for run in self.edges for side in sides_of(pattern, run)]
+        return [
+            trouble_on(
+                pattern,
+                (run,),
+                "caught_loose",
+                f"the {run.said} is to be caught in the hem, but the piece is not sewn to the garment yet.",
+                "Attach it first.",
+            )
+            for run in self.catching
+            if any(not any(state.joined((run.piece, side), part) for part in hemmed) for side in sides_of(pattern, run))
+        ]
+
 
 @verb
 def hem(
-    make: Reader, *edges: Runs, first: object, second: object = 0, catching: Runs = (), finish: str = "zigzag"
+    make: Reader,
+    *edges: Runs,
+    first: object,
+    second: object = 0,
+    catching: Runs = (),
+    finish: str = "zigzag",
+    ring: bool = False,
 ) -> Hem:
     """Turn an edge up: twice when `second` is given, else once with its raw edge finished."""
     where = "hem"
@@ -129,11 +181,12 @@ def hem(
         second=read_size(second, f"{where}, second turn", DEEPEST_HEM),
         catching=make.runs((catching,), where, empty=True),
         finish=read_word(finish, FINISHES, "finish", where),
+        ring=bool(ring),
     )
 
 
 @verb
-def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching: Runs = ()) -> Hem:
+def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching: Runs = (), ring: bool = False) -> Hem:
     """Two equal narrow turns."""
     where = "narrow hem"
     width = read_width(turn, f"{where}, turn", 15.0)
@@ -143,4 +196,5 @@ def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching:
         second=width,
         catching=make.runs((catching,), where, empty=True),
         narrow=True,
+        ring=bool(ring),
     )

@@ -1,0 +1,289 @@
+"""Hems that do not show or go beyond a machine-stitched turn: blind, wide, taped, rolled by hand."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.sewing.operation import Cut, Effect, Sentence, Trouble, both_sides
+from kit.sewing.operations.hems import Hem
+from kit.sewing.operations.joined import shut_in, trouble_on, widely
+from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
+from kit.sewing.run import Run
+from kit.sewing.scene import Row, Section
+from kit.sewing.sections import hems as shapes
+from kit.sewing.verb import verb
+from kit.sewing.walk import path_of, run_length, spans
+from kit.units import Length, both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
+MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)
+LEAST_SURPLUS = 2.0  # mm of fullness that needs easing
+MOST_SURPLUS = 0.15
+"""Share of the edge that can be eased into a wide hem (common practice, no source)."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class HandHem(Hem):
+    """A hem of depth `second` (or `first`, turned once) held by stitches that do not show: each takes a thread or two
+    of the garment. `by` hand, slipped between the layers, or by the machine's blind-hem stitch."""
+
+    kind: ClassVar[str] = "blind_hem"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "hand_needle")
+
+    by: str = "hand"
+
+    @property
+    def hem_class(self) -> str:
+        """ISO 4916 class 6, edges finished; its number is left out."""
+        return "6"
+
+    def minutes(self, pattern: Cut) -> float:
+        """A learner sews 20 cm of blind hem by hand in about 4 minutes (common practice, no source)."""
+        metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
+        return 6.0 + (20.0 if self.by == "hand" else 8.0) * metres
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values = self._values()
+        keys = [f"hem.{key}" for key in self._first()]
+        if self.second > 0:
+            keys += ["hem.first", "hem.second"]
+        else:
+            keys += [*(["hem.finish"] if self.finish != "none" else []), "hem.single"]
+        keys += ["blind_hem.baste", f"blind_hem.{self.by}", "blind_hem.press"]
+        return (*(Sentence(key, values) for key in keys), *both_sides(pattern, self.edges))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("blind_hem.why", {}),)
+
+    def _section(self) -> Section:
+        return shapes.blind(self.second > 0)
+
+    def _rows(self, run: Run) -> tuple[Row, ...]:
+        return (Row(run, inset=max(self.depth - 6.0, self.depth / 2), style="hand" if self.by == "hand" else "zigzag"),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = super().check(state, pattern)
+        if self.depth < LEAST_BLIND:
+            found += (
+                trouble_on(
+                    pattern,
+                    self.edges,
+                    "blind_hem_narrow",
+                    f"a hem {widely(self.depth)} deep is too narrow to be sewn blind.",
+                    f"Make it at least {widely(LEAST_BLIND)} deep, or roll it by hand.",
+                    amount=LEAST_BLIND - self.depth,
+                ),
+            )
+        return found
+
+
+@dataclass(frozen=True, kw_only=True)
+class WideHem(HandHem):
+    """A deep hem, turned once. Where its edge curves, the raw edge is longer than the place it is sewn to: it is drawn
+    up on a row of ease stitching. `tape` covers the raw edge instead of an overcast one."""
+
+    kind: ClassVar[str] = "wide_hem"
+
+    tape: bool = False
+
+    def surplus(self, pattern: Cut) -> float:
+        """mm by which the raw edge is longer than the place it is turned up to, on one half; below zero where it is
+        shorter, as at an edge that curves inward."""
+        return sum(_surplus(pattern, run, self.first) for run in self.edges)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        surplus = self.surplus(pattern)
+        values = {**self._values(), "surplus": (surplus, "length")}
+        keys = [f"hem.{key}" for key in self._first()]
+        eased = surplus > LEAST_SURPLUS
+        keys += ["wide_hem.ease"] if eased else []
+        keys += ["wide_hem.tape" if not eased else "wide_hem.tape_eased"] if self.tape else []
+        keys += ["hem.finish"] if not self.tape and self.finish != "none" else []
+        keys += ["hem.single", *(["wide_hem.draw"] if eased else []), f"wide_hem.{self.by}", "blind_hem.press"]
+        return (*(Sentence(key, values) for key in keys), *both_sides(pattern, self.edges))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("wide_hem.why", {}),)
+
+    def _section(self) -> Section:
+        return shapes.taped() if self.tape else shapes.blind(False)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = super().check(state, pattern)
+        size = sum(run_length(pattern, run) for run in self.edges)
+        surplus = self.surplus(pattern)
+        if surplus < -LEAST_SURPLUS:
+            return (
+                *found,
+                trouble_on(
+                    pattern,
+                    self.edges,
+                    "wide_hem_short",
+                    f"the edge curves inward, so that the raw edge turned up {widely(self.first)} is {both(-surplus)} "
+                    "too short for the place it is sewn to and would pull.",
+                    "Face it (make.faced_hem), or make the hem narrower.",
+                    amount=-surplus,
+                ),
+            )
+        if surplus > MOST_SURPLUS * size:
+            return (
+                *found,
+                trouble_on(
+                    pattern,
+                    self.edges,
+                    "wide_hem_full",
+                    f"turned up {widely(self.first)}, the raw edge is {both(surplus)} longer than the place it is sewn "
+                    "to: too much to lie flat on so curved an edge.",
+                    "Face it (make.faced_hem), or make the hem narrower.",
+                    amount=surplus,
+                ),
+            )
+        return found
+
+
+@dataclass(frozen=True, kw_only=True)
+class BoughtTapeHem(WideHem):
+    """A wide hem whose raw edge is covered by hem tape."""
+
+    kind: ClassVar[str] = "taped_hem"
+    notions: ClassVar[tuple[str, ...]] = ("thread", "hem_tape")
+
+    tape: bool = True
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {"hem_tape": (sum(span.length for run in self.edges for span in spans(pattern, run)), "length")}
+
+
+@dataclass(frozen=True, kw_only=True)
+class RolledHem(Hem):
+    """A fine edge rolled between the fingers and slip-stitched by hand, `first` mm turned in all. A row `first` less
+    2 mm inside the raw edge keeps it from stretching."""
+
+    kind: ClassVar[str] = "rolled_hem"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "scissors")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "scissors", "hand_needle")
+    crosses: ClassVar[bool] = True
+
+    @property
+    def hem_class(self) -> str:
+        """ISO 4916 class 6, edges finished; its number is left out."""
+        return "6"
+
+    def effect(self, pattern: Cut) -> Effect:
+        return shut_in(super().effect(pattern), pattern, self.runs())
+
+    def minutes(self, pattern: Cut) -> float:
+        """Half an hour a metre (common practice, no source)."""
+        return 5.0 + 30.0 * sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values = {**self._values(), "row": (max(self.first - 2.0, self.first / 2), "allowance")}
+        keys = [f"hem.{key}" for key in self._first()] + [
+            f"rolled_hem.{key}" for key in ("stay", "trim", "roll", "slip")
+        ]
+        return (*(Sentence(key, values) for key in keys), *both_sides(pattern, self.edges))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("rolled_hem.why", {}),)
+
+    def _section(self) -> Section:
+        return shapes.rolled()
+
+    def _rows(self, run: Run) -> tuple[Row, ...]:
+        return (Row(run, inset=2.0, style="hand"),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = super().check(state, pattern)
+        if self.first > MOST_ROLLED:
+            found += (
+                trouble_on(
+                    pattern,
+                    self.edges,
+                    "rolled_hem_wide",
+                    f"an edge turned {widely(self.first)} is too much to roll between the fingers.",
+                    f"Give it {widely(MOST_ROLLED)} or less, or sew a narrow hem.",
+                    amount=self.first - MOST_ROLLED,
+                ),
+            )
+        return found
+
+
+def _surplus(pattern: Cut, run: Run, depth: float) -> float:
+    """mm by which a raw edge turned up by `depth` is longer than the line it comes to lie on."""
+    piece = pattern.piece(run.piece)
+    path = path_of(pattern, run)
+    if path.is_straight:
+        return 0.0
+    middle = path.length / 2
+    outside = not piece.outline.contains(path.at(middle) + path.normal_at(middle) * 0.5)
+    out = depth if outside else -depth
+    return path.parallel(out).length - path.parallel(-out).length
+
+
+@verb
+def blind_hem(
+    make: Reader,
+    *edges: Runs,
+    depth: object,
+    turn: object = 0,
+    by: str = "hand",
+    finish: str = "zigzag",
+    catching: Runs = (),
+    ring: bool = False,
+) -> HandHem:
+    """A hem `depth` deep whose stitches do not show, sewn by "hand" or "machine". `turn`: its raw edge is turned under
+    by so much first, else it gets its `finish`."""
+    where = "blind hem"
+    deep = read_width(depth, f"{where}, depth", DEEPEST_HEM)
+    under = read_size(turn, f"{where}, turn", DEEPEST_HEM)
+    return HandHem(
+        edges=make.runs(edges, where),
+        first=under or deep,
+        second=deep if under else 0.0,
+        by=read_word(by, ("hand", "machine"), "by", where),
+        finish=read_word(finish, FINISHES, "finish", where),
+        catching=make.runs((catching,), where, empty=True),
+        ring=bool(ring),
+    )
+
+
+@verb
+def wide_hem(
+    make: Reader,
+    *edges: Runs,
+    depth: object,
+    tape: bool = False,
+    by: str = "hand",
+    finish: str = "zigzag",
+    catching: Runs = (),
+    ring: bool = False,
+) -> WideHem:
+    """A deep hem turned once, eased where its edge curves, its raw edge finished or covered with hem `tape`, sewn down
+    by "hand" or "machine"."""
+    where = "wide hem"
+    kind = BoughtTapeHem if tape else WideHem
+    return kind(
+        edges=make.runs(edges, where),
+        first=read_width(depth, f"{where}, depth", DEEPEST_HEM),
+        by=read_word(by, ("hand", "machine"), "by", where),
+        finish=read_word(finish, FINISHES, "finish", where),
+        catching=make.runs((catching,), where, empty=True),
+        ring=bool(ring),
+    )
+
+
+@verb
+def rolled_hem(make: Reader, *edges: Runs, turn: object = Length(6.0), ring: bool = False) -> RolledHem:
+    """A fine edge rolled and slip-stitched by hand; it takes `turn` in all."""
+    where = "rolled hem"
+    return RolledHem(
+        edges=make.runs(edges, where),
+        first=read_width(turn, f"{where}, turn", 20.0),
+        finish="none",
+        ring=bool(ring),
+    )
