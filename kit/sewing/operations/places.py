@@ -180,6 +180,11 @@ def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
     )
 
 
+def half_facts(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side) of every half the runs mean."""
+    return tuple(dict.fromkeys((what, run.piece, side) for run in runs for side in sides_of(pattern, run)))
+
+
 def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
     """The facts that do not hold."""
     return tuple(fact for fact in facts if fact not in state.facts)

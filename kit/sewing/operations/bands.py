@@ -1,0 +1,436 @@
+"""Bands: collar bands, cuffs and waistbands, seamed, set on and closed over the seam.
+
+A band is two pieces, an outer and an inner one, or one piece folded lengthwise. Its order: interfaced; its upper edge
+and ends seamed (`seam_band`) or, folded, its ends stitched across (`band_ends`); turned out; its lower edge set on the
+garment (`set_band`); its other lower edge turned under and closed over that seam (`close_band`). A folded band may be
+set on before its ends are stitched.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.errors import KitError
+from kit.sewing.operation import (
+    Closing,
+    Cut,
+    Effect,
+    Fact,
+    Operation,
+    Sentence,
+    Trouble,
+    both_sides,
+    closings,
+    shown,
+    taken,
+)
+from kit.sewing.operations.drawn import fits
+from kit.sewing.operations.places import beside, facts_of, lacking, refuse, sewn_length, without_end
+from kit.sewing.operations.seams import unjoined
+from kit.sewing.operations.turned import SeamToTurn, still_inside_out, turned_facts
+from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.sections import bands as section
+from kit.sewing.verb import verb
+from kit.sewing.walk import neighbours, sides_of
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+AGREE = 2.0
+"""mm by which the inner edge of a band may differ from its outer one."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class SeamBand(SeamToTurn):
+    """Outer and inner band seamed along their upper edge and ends, to be turned."""
+
+    kind: ClassVar[str] = "seam_band"
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("seam_band.why", {}), Sentence("seam_to_turn.why", {}))
+
+
+@dataclass(frozen=True, kw_only=True)
+class BandEnds(Operation):
+    """The ends of a band folded lengthwise right sides together, each stitched across, and with `extra` along the
+    part that reaches beyond the garment."""
+
+    kind: ClassVar[str] = "band_ends"
+    seam_class: ClassVar[str] = "1"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "scissors", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+
+    ends: tuple[Run, ...]
+    allowance: float
+    extra: tuple[Run, ...] = ()
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.ends + self.extra
+
+    def _pieces(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(run.piece for run in self.ends))
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.runs(), "sewn")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.runs(), self.allowance)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(inside_out=self._pieces(), facts=facts_of(pattern, self.ends, "end_stitched"))
+
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        return turned_facts(self._pieces())
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "pieces": (self._pieces(), "piece"),
+            "edge": (self.ends, "edge"),
+            "allowance": (self.allowance, "allowance"),
+        }
+        keys = ["fold", "sew", *(["extra"] if self.extra else []), "trim"]
+        return (*(Sentence(f"band_ends.{key}", values) for key in keys), *both_sides(pattern, self.ends))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("band_ends.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        runs = [shown(pattern, run) for run in self.runs()]
+        return (
+            Scene(
+                layers=(Layer(runs[0], up="wrong"),),
+                rows=tuple(Row(run) for run in runs if run.piece == runs[0].piece and run.side == runs[0].side),
+                focus=runs[0],
+                section=section.band_end(),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = []
+        for run in self.ends:
+            if any((what, run.piece) in state.facts for what in ("turned_out",)):
+                found.append(
+                    refuse(
+                        pattern,
+                        run,
+                        "turned_already",
+                        f"the {pattern.piece(run.piece).title.lower()} has been turned already, so its end can no "
+                        "longer be stitched from inside.",
+                        "Stitch the ends before the band is turned.",
+                    )
+                )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SetBand(Operation):
+    """The lower edge of a band (`a`, without what reaches beyond) sewn to the garment's edge `b`, right sides
+    together, both allowances pressed into the band. `ease` mm by which all of `b` is longer on purpose."""
+
+    kind: ClassVar[str] = "set_band"
+    seam_class: ClassVar[str] = "1"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "scissors", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+    crosses: ClassVar[bool] = True
+
+    a: tuple[Run, ...]
+    b: tuple[Run, ...]
+    allowance: float
+    ease: float = 0.0
+    beyond: float = 0.0
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.a + self.b
+
+    @property
+    def joins(self) -> tuple[tuple[Run, Run], ...]:
+        return tuple((one, other) for one in self.a for other in self.b)
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.runs(), "sewn")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.runs(), self.allowance)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=facts_of(pattern, self.a, "band_set"), faced=self.a + self.b)
+
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        return facts_of(pattern, self.a, "band_closed")
+
+    def minutes(self, pattern: Cut) -> float:
+        return 8.0 + 15.0 * sewn_length(pattern, self.a) / 1000
+
+    def _bands(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(run.piece for run in self.a))
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "band": (self._bands(), "piece"),
+            "edge": (self.b, "place"),
+            "allowance": (self.allowance, "allowance"),
+            "ease": (self.ease, "length"),
+            "beyond": (self.beyond, "length"),
+        }
+        keys = ["pin", "ends_beyond" if self.beyond > 0 else "match"]
+        keys += ["ease"] if self.ease > 0 else []
+        keys += ["sew", "trim", "press"]
+        return (*(Sentence(f"set_band.{key}", values) for key in keys), *both_sides(pattern, self.b))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("set_band.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
+        return (
+            Scene(
+                layers=(
+                    Layer(garment, up="right"),
+                    Layer(band, up="wrong", on=garment, how="together"),
+                ),
+                rows=(Row(garment),),
+                focus=garment,
+                pins=(garment,),
+                section=section.band_set(),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        rows = unjoined(state, pattern, self.b)
+        return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")
+
+
+@dataclass(frozen=True, kw_only=True)
+class CloseBand(Operation):
+    """The other lower edge of a band turned under by `allowance` mm and laid over the seam at `over`: "edgestitch"ed
+    or stitched in the "groove" of the seam from the right side, or slip stitched by "hand"."""
+
+    kind: ClassVar[str] = "close_band"
+    seam_class: ClassVar[str] = "2"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "hand_needle")
+    crosses: ClassVar[bool] = True
+
+    inner: tuple[Run, ...]
+    over: tuple[Run, ...]
+    allowance: float
+    method: str = "edgestitch"
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.inner
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return closings(pattern, self.inner, "faced")
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        return taken(self.inner, self.allowance)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=facts_of(pattern, self.over, "band_closed"))
+
+    def minutes(self, pattern: Cut) -> float:
+        return 6.0 + (40.0 if self.method == "hand" else 12.0) * sewn_length(pattern, self.inner) / 1000
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "edge": (self.inner, "place"),
+            "allowance": (self.allowance, "allowance"),
+        }
+        keys = ("turn", "pin", self.method)
+        return (*(Sentence(f"close_band.{key}", values) for key in keys), *both_sides(pattern, self.inner))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("close_band.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.inner[-1])
+        row = Row(run, style="hand") if self.method == "hand" else Row(run, inset=2.0)
+        return (
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(row,),
+                focus=run,
+                pins=(run,),
+                section=section.band_closed(stitched=self.method != "hand"),
+            ),
+        )
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        first = self.inner[0]
+        if lacking(state, facts_of(pattern, self.over, "band_set")):
+            return (
+                refuse(
+                    pattern,
+                    self.over[0],
+                    "band_not_set",
+                    f"the {self.over[0].said} is not sewn to the garment yet, so there is no seam to close over.",
+                    "Set the band on first: make.set_band(...).",
+                ),
+            )
+        found = list(still_inside_out(state, pattern, self.inner + self.over))
+        parts = [(run, side) for run in self.inner for side in sides_of(pattern, run)]
+        for run, side in parts:
+            loose = [other for other in self.over if other.piece != run.piece]
+            if any(
+                not any(state.joined((run.piece, side), (other.piece, half)) for half in sides_of(pattern, other))
+                for other in loose
+            ):
+                found.append(
+                    refuse(
+                        pattern,
+                        run,
+                        "band_not_seamed",
+                        f"the {pattern.piece(run.piece).title.lower()} is not seamed to the outer band yet.",
+                        "Seam the two and turn them out first: make.seam_band(...), make.turn_out(...).",
+                    )
+                )
+                break
+        for run, side in parts:
+            piece = pattern.piece(run.piece)
+            open_ends = [
+                name for name in neighbours(piece, run.edges) if name != piece.fold and state.raw(piece, side, name)
+            ]
+            if open_ends:
+                found.append(
+                    refuse(
+                        pattern,
+                        Run(run.piece, (open_ends[0],), side),
+                        "band_end_open",
+                        f"the {piece.edge(open_ends[0]).label} of the {piece.title.lower()} is still raw; once the "
+                        "inner edge is closed it can no longer be turned in.",
+                        "Stitch the ends first, and turn the band out.",
+                    )
+                )
+                break
+        off = sewn_length(pattern, self.inner) - sewn_length(pattern, self.over)
+        if abs(off) > AGREE:
+            found.append(
+                refuse(
+                    pattern,
+                    first,
+                    "band_inner_length",
+                    f"the {first.said} is {both(abs(off))} {'longer' if off > 0 else 'shorter'} than the edge it is "
+                    "laid over.",
+                    "Draw both edges of the band alike.",
+                    abs(off),
+                )
+            )
+        return tuple(found)
+
+
+def _end(make: Reader, at: object, overlap: object, where: str) -> tuple[Run | None, float]:
+    """The end beyond which a band reaches, and how far."""
+    size = read_size(overlap, f"{where}, overlap")
+    if at is None and size == 0:
+        return None, 0.0
+    if at is None or size == 0:
+        raise KitError(
+            "an overlap needs the end it lies at, and the end an overlap.",
+            where=where,
+            do="Write both: overlap=3 * cm, at=waistband.end.",
+        )
+    (run, *more) = make.runs(at, f"{where}, at")
+    if more:
+        raise KitError("the overlap lies at one end.", where=where, do="Name one end: at=waistband.end.")
+    for name in neighbours(make.cut.piece(run.piece), run.edges):
+        long = make.cut.piece(run.piece).edge(name).path.length
+        if size >= long:
+            raise KitError(
+                f"an overlap of {both(size)} takes all of the {name.replace('_', ' ')}, which is {both(long)} long.",
+                where=where,
+                do="Check the overlap, and name the short end of the band.",
+            )
+    return run, size
+
+
+@verb
+def seam_band(
+    make: Reader, outer: Runs, inner: Runs, *, allowance: object, overlap: object = 0, at: Run | None = None
+) -> SeamBand:
+    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`."""
+    where = "seam band"
+    a, b = make.pair(outer, inner, where)
+    end, size = _end(make, at, overlap, where)
+    extra: tuple[Run, ...] = ()
+    if end is not None:
+        named = {name for run in a for name in run.edges}
+        lower = [run for run in beside(make.cut, end, size) if run.edges[0] not in named]
+        others = tuple(dict.fromkeys(run.piece for run in b))
+        twins = [Run(piece, run.edges, run.side, run.start, run.end) for piece in others for run in lower]
+        extra = (*lower, *twins)
+    return SeamBand(a=a, b=b, allowance=read_width(allowance, f"{where}, allowance"), extra=extra)
+
+
+@verb
+def band_ends(make: Reader, *ends: Runs, allowance: object, overlap: object = 0, at: Run | None = None) -> BandEnds:
+    """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
+    end `at`."""
+    where = "band ends"
+    runs = make.runs(ends, where)
+    end, size = _end(make, at, overlap, where)
+    return BandEnds(
+        ends=runs,
+        allowance=read_width(allowance, f"{where}, allowance"),
+        extra=beside(make.cut, end, size) if end is not None else (),
+    )
+
+
+@verb
+def set_band(
+    make: Reader,
+    band: Runs,
+    to: Runs,
+    *,
+    allowance: object,
+    ease: object = 0,
+    overlap: object = 0,
+    at: Run | None = None,
+) -> SetBand:
+    """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
+    is how much longer the garment's edge is in all."""
+    where = "set band"
+    a, b = make.pair(band, to, where)
+    end, size = _end(make, at, overlap, where)
+    return SetBand(
+        a=tuple(part for run in a for part in without_end(make.cut, run, end, size)),
+        b=b,
+        allowance=read_width(allowance, f"{where}, allowance"),
+        ease=read_size(ease, f"{where}, ease", 3000.0),
+        beyond=size,
+    )
+
+
+@verb
+def close_band(
+    make: Reader,
+    inner: Runs,
+    over: Runs,
+    *,
+    allowance: object,
+    method: str = "edgestitch",
+    overlap: object = 0,
+    at: Run | None = None,
+) -> CloseBand:
+    """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
+    inner piece, where it is two) at which the overlap lies."""
+    where = "close band"
+    end, size = _end(make, at, overlap, where)
+
+    def cut(given: Runs) -> tuple[Run, ...]:
+        runs = make.runs(given, where)
+        if end is None:
+            return runs
+        twins = [end if run.piece == end.piece else Run(run.piece, end.edges, end.side) for run in runs]
+        pairs = zip(runs, twins, strict=True)
+        return tuple(part for run, twin in pairs for part in without_end(make.cut, run, twin, size))
+
+    return CloseBand(
+        inner=cut(inner),
+        over=cut(over),
+        allowance=read_width(allowance, f"{where}, allowance"),
+        method=read_word(method, ("edgestitch", "groove", "hand"), "method", where),
+    )

@@ -1,0 +1,448 @@
+"""Buttonholes and buttons, snaps and hooks, eyelets."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, ClassVar
+
+from kit.errors import KitError
+from kit.geometry import Path, Point, Vector
+from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses
+from kit.sewing.operations.places import lacking, marks, place_facts, refuse
+from kit.sewing.reading import Reader, read_width, read_word
+from kit.sewing.run import Place, Run
+from kit.sewing.scene import Layer, Scene, Thing
+from kit.sewing.sections import closures as section
+from kit.sewing.verb import verb
+from kit.sewing.walk import sides_of
+from kit.units import both
+
+if TYPE_CHECKING:
+    from kit.sewing.state import State
+
+THICK = 3.0
+"""mm that a flat button's thickness adds to its buttonhole (common practice, no source)."""
+WIDEST = 60.0  # mm across a button
+
+
+def _spot(pattern: Cut, place: Place) -> Point | None:
+    """Where a mark lies on its piece, in draft coordinates."""
+    mark = place.mark
+    if mark.path is not None:
+        return mark.path.at(mark.path.length / 2)
+    if mark.point is not None:
+        return mark.point
+    return pattern.piece(place.piece).edge(mark.edge).path.at(mark.start) if mark.edge else None
+
+
+def _nearest(pattern: Cut, place: Place) -> tuple[str, float] | None:
+    """(edge, mm along it) nearest to a mark, its fold aside."""
+    at = _spot(pattern, place)
+    piece = pattern.piece(place.piece)
+    edges = [edge for edge in piece.edges if edge.name != piece.fold]
+    if at is None or not edges:
+        return None
+    edge = min(edges, key=lambda each: each.path.distance_to(at))
+    return edge.name, float(edge.path.nearest(at))
+
+
+def _ground(pattern: Cut, place: Place) -> Run:
+    """A run of the mark's piece, to show and tell it by."""
+    near = _nearest(pattern, place)
+    piece = pattern.piece(place.piece)
+    return Run(place.piece, (near[0] if near else piece.edges[0].name,), place.side)
+
+
+@dataclass(frozen=True, kw_only=True)
+class OnMarks(Operation):
+    """Base: something worked or sewn on at marks, on every half they are meant on."""
+
+    places: tuple[Place, ...]
+
+    def runs(self) -> tuple[Run, ...]:
+        return ()
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in self.places)))
+
+    def count(self, pattern: Cut) -> int:
+        """How many that makes."""
+        return len(place_facts(pattern, self.places, ""))
+
+    def _scene(self, pattern: Cut, kind: str, size: float, shape: bool = False) -> tuple[Scene, ...]:
+        first = self.places[0]
+        ground = _ground(pattern, first)
+        side = ground.side or sides_of(pattern, ground)[-1]
+        run = Run(ground.piece, ground.edges, side)
+        things = []
+        for place in self.places:
+            at = _spot(pattern, place)
+            if place.piece != run.piece or place.side not in (None, side) or at is None:
+                continue
+            line = place.mark.path if place.mark.path is not None else Path.line(at, at + Vector(size, 0.0))
+            things.append(Thing(kind, run, line, size if kind == "button" else 3.0))  # type: ignore[arg-type]
+        return (
+            Scene(
+                layers=(Layer(run, up="right"),),
+                things=tuple(things),
+                section=section.buttonholed() if shape else None,
+            ),
+        )
+
+    def _too_early(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
+        """What is worked at an edge that is still raw would lie under the seam, or in one layer only."""
+        found = []
+        for place in self.places:
+            near = _nearest(pattern, place)
+            if near is None:
+                continue
+            edge, at = near
+            for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
+                done = state.on((place.piece, side, edge))
+                if not any(each.span.start - 0.5 <= at <= each.span.end + 0.5 for each in done):
+                    label = pattern.piece(place.piece).edge(edge).label
+                    found.append(
+                        refuse(
+                            pattern,
+                            Run(place.piece, (edge,), side),
+                            f"{what}_early",
+                            f"the {label} beside the {place.said} is still raw: only one layer lies there yet.",
+                            "Finish that edge first (facing, band or hem).",
+                        )
+                    )
+                    return found
+        return found
+
+    def _again(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
+        for place in self.places:
+            if any(fact in state.facts for fact in place_facts(pattern, (place,), what)):
+                return [
+                    refuse(
+                        pattern,
+                        _ground(pattern, place),
+                        f"{what}_twice",
+                        f"the {place.said} has been worked already.",
+                        "Take one of the two operations out.",
+                    )
+                ]
+        return []
+
+
+@dataclass(frozen=True, kw_only=True)
+class Buttonholes(OnMarks):
+    """Buttonholes worked at marks, `length` mm long (stitch 304 in two rows and two bars, from memory)."""
+
+    kind: ClassVar[str] = "buttonholes"
+    stitch_type: ClassVar[str] = "304"
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "ripper")
+    tools: ClassVar[tuple[str, ...]] = ("machine", "buttonhole_foot", "chalk", "seam_ripper", "pins")
+
+    length: float
+
+    def effect(self, pattern: Cut) -> Effect:
+        made = place_facts(pattern, self.places, "buttonhole")
+        sizes = tuple(("buttonhole_length", *fact[1:], f"{self.length:.2f}") for fact in made)
+        return Effect(facts=made + sizes)
+
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        return place_facts(pattern, self.places, "buttoned")
+
+    def minutes(self, pattern: Cut) -> float:
+        return 10.0 + 4.0 * self.count(pattern)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "places": (self.places, "mark"),
+            "length": (self.length, "length"),
+        }
+        return tuple(Sentence(f"buttonholes.{key}", values) for key in ("try", "work", "cut"))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("buttonholes.why", {"thick": (THICK, "allowance")}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return self._scene(pattern, "buttonhole", self.length, shape=True)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = self._again(state, pattern, "buttonhole") + self._too_early(state, pattern, "buttonhole")
+        for place in self.places:
+            path = place.mark.path
+            if path is not None and abs(path.length - self.length) > 1.0:
+                found.append(
+                    refuse(
+                        pattern,
+                        _ground(pattern, place),
+                        "buttonhole_size",
+                        f"the {place.said} is marked {both(path.length)} long, but worked {both(self.length)}.",
+                        "Mark and work it alike.",
+                        abs(path.length - self.length),
+                    )
+                )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Buttons(OnMarks):
+    """Buttons `size` mm across sewn on at marks, each for one of the `holes`; without holes they only adorn."""
+
+    kind: ClassVar[str] = "buttons"
+    stitch_type: ClassVar[str] = ""
+    cautions: ClassVar[tuple[str, ...]] = ("small_parts",)
+    tools: ClassVar[tuple[str, ...]] = ("hand_needle", "pins")
+    notions: ClassVar[tuple[str, ...]] = ("thread", "buttons")
+
+    size: float
+    holes: tuple[Place, ...] = ()
+    shank: bool = True
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in (*self.places, *self.holes))))
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=place_facts(pattern, self.places, "button") + place_facts(pattern, self.holes, "buttoned"))
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {"buttons": (self.count(pattern), "count")}
+
+    def minutes(self, pattern: Cut) -> float:
+        return 4.0 + 5.0 * self.count(pattern)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "places": (self.places, "mark"),
+            "size": (self.size, "allowance"),
+            "count": (self.count(pattern), "count"),
+        }
+        keys = [*(["find"] if self.holes else []), "one" if self.count(pattern) == 1 else "sew"]
+        keys += ["shank"] if self.shank else []
+        return tuple(Sentence(f"buttons.{key}", values) for key in keys)
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("buttons.why", {}),) if self.shank else ()
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return self._scene(pattern, "button", self.size)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = self._again(state, pattern, "button") + self._too_early(state, pattern, "button")
+        ground = _ground(pattern, self.places[0])
+        number, wanted = self.count(pattern), len(place_facts(pattern, self.holes, ""))
+        if self.holes and number != wanted:
+            found.append(
+                refuse(
+                    pattern,
+                    ground,
+                    "buttons_and_holes",
+                    f"there are {number} buttons for {wanted} buttonholes.",
+                    "Give every buttonhole its button; name one side where a mark is on both halves (front.left).",
+                )
+            )
+        if lacking(state, place_facts(pattern, self.holes, "buttonhole")):
+            found.append(
+                refuse(
+                    pattern,
+                    ground,
+                    "no_buttonhole",
+                    "a button is set under a buttonhole that is not worked yet.",
+                    "Work the buttonholes first: make.buttonholes(...).",
+                )
+            )
+        keys = set(place_facts(pattern, self.holes, "buttonhole_length"))
+        sizes = [float(fact[4]) for fact in state.facts if len(fact) == 5 and fact[:4] in keys]
+        if sizes and self.size > min(sizes) - 1.0:
+            found.append(
+                refuse(
+                    pattern,
+                    ground,
+                    "button_wide",
+                    f"a button {both(self.size, style='allowance')} across does not pass a buttonhole of "
+                    f"{both(min(sizes), style='allowance')}.",
+                    f"Work the buttonhole as long as the button is wide and {both(THICK, style='allowance')} more.",
+                    self.size + 1.0 - min(sizes),
+                )
+            )
+        elif sizes and max(sizes) > 1.5 * self.size + THICK:
+            found.append(
+                refuse(
+                    pattern,
+                    ground,
+                    "button_slips",
+                    f"a button {both(self.size, style='allowance')} across slips out of a buttonhole of "
+                    f"{both(max(sizes), style='allowance')}.",
+                    "Take larger buttons, or work shorter buttonholes.",
+                    max(sizes) - self.size,
+                )
+            )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Fasteners(OnMarks):
+    """Base: pairs sewn on by hand, one half at `places` on the overlap, the other at `under`."""
+
+    stitch_type: ClassVar[str] = ""
+    cautions: ClassVar[tuple[str, ...]] = ("small_parts",)
+    tools: ClassVar[tuple[str, ...]] = ("hand_needle", "chalk", "pins")
+
+    under: tuple[Place, ...] = ()
+
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in (*self.places, *self.under))))
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=place_facts(pattern, (*self.places, *self.under), "fastener"))
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {self.kind: (self.count(pattern), "count")}
+
+    def minutes(self, pattern: Cut) -> float:
+        return 3.0 + 6.0 * self.count(pattern)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {
+            "places": (self.places, "mark"),
+            "under": (self.under, "mark"),
+        }
+        return tuple(Sentence(f"{self.kind}.{key}", values) for key in ("first", "second"))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence(f"{self.kind}.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return self._scene(pattern, "button", 10.0)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = self._again(state, pattern, "fastener") + self._too_early(state, pattern, "fastener")
+        number, other = self.count(pattern), len(place_facts(pattern, self.under, ""))
+        if number != other:
+            found.append(
+                refuse(
+                    pattern,
+                    _ground(pattern, self.places[0]),
+                    "fasteners_unequal",
+                    f"there are {number} places on top and {other} underneath.",
+                    "Name as many places on either side.",
+                )
+            )
+        return tuple(found)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Snaps(Fasteners):
+    """Snap fasteners."""
+
+    kind: ClassVar[str] = "snaps"
+    notions: ClassVar[tuple[str, ...]] = ("thread", "snaps")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Hooks(Fasteners):
+    """Hooks and eyes."""
+
+    kind: ClassVar[str] = "hooks"
+    notions: ClassVar[tuple[str, ...]] = ("thread", "hooks")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Eyelets(OnMarks):
+    """Eyelets set in one layer where a cord comes out of a casing, backed with a scrap of interfacing."""
+
+    kind: ClassVar[str] = "eyelets"
+    stitch_type: ClassVar[str] = ""
+    cautions: ClassVar[tuple[str, ...]] = ("ripper", "cords")
+    tools: ClassVar[tuple[str, ...]] = ("chalk", "scissors")
+    notions: ClassVar[tuple[str, ...]] = ("eyelets",)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return Effect(facts=place_facts(pattern, self.places, "eyelet"))
+
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        return place_facts(pattern, self.places, "eyelet_used")
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {"eyelets": (self.count(pattern), "count")}
+
+    def minutes(self, pattern: Cut) -> float:
+        return 4.0 + 3.0 * self.count(pattern)
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        values: dict[str, tuple[object, str]] = {"places": (self.places, "mark")}
+        return tuple(Sentence(f"eyelets.{key}", values) for key in ("back", "set"))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("eyelets.why", {}),)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return self._scene(pattern, "button", 8.0)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        found = self._again(state, pattern, "eyelet")
+        for place in self.places:
+            near = _nearest(pattern, place)
+            if near is None:
+                continue
+            for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
+                if ("casing", place.piece, side, near[0]) in state.facts:
+                    found.append(
+                        refuse(
+                            pattern,
+                            _ground(pattern, place),
+                            "eyelet_late",
+                            f"the casing at the {place.said} is sewn already: an eyelet would go through both its "
+                            "layers.",
+                            "Set the eyelets before the casing is folded.",
+                        )
+                    )
+                    return tuple(found)
+        return tuple(found)
+
+
+@verb
+def buttonholes(make: Reader, *places: Place, length: object) -> Buttonholes:
+    """Work buttonholes at marks of that kind."""
+    where = "buttonholes"
+    found = marks(places, where)
+    for place in found:
+        if place.mark.kind != "buttonhole":
+            raise KitError(
+                f"the {place.said} is marked as a {place.mark.kind}, not as a buttonhole.",
+                where=where,
+                do="Mark its slit on the piece as a buttonhole.",
+            )
+    return Buttonholes(places=found, length=read_width(length, f"{where}, length", WIDEST + 10.0))
+
+
+@verb
+def buttons(
+    make: Reader, *places: Place, size: object, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
+) -> Buttons:
+    """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for."""
+    where = "buttons"
+    return Buttons(
+        places=marks(places, where),
+        size=read_width(size, f"{where}, size", WIDEST),
+        holes=marks((holes,), f"{where}, holes", empty=True),
+        shank=bool(shank),
+    )
+
+
+@verb
+def fasteners(
+    make: Reader,
+    *places: Place,
+    under: Place | list[Place] | tuple[Place, ...],
+    kind: str = "snaps",
+) -> Fasteners:
+    """Sew on snaps or hooks: `places` on the overlap, `under` below them."""
+    where = "fasteners"
+    made = {"snaps": Snaps, "hooks": Hooks}[read_word(kind, ("snaps", "hooks"), "kind", where)]
+    return made(places=marks(places, where), under=marks((under,), f"{where}, under"))
+
+
+@verb
+def eyelets(make: Reader, *places: Place) -> Eyelets:
+    """Set eyelets where a cord comes out of a casing."""
+    return Eyelets(places=marks(places, "eyelets"))

@@ -1,0 +1,51 @@
+"""Cross-sections of bands, collars, cuffs and waistbands where they are set on."""
+
+from __future__ import annotations
+
+from kit.sewing.scene import Ply, Section
+
+_END = (False, True)
+
+
+def band_set() -> Section:
+    """The outer band sewn to the garment, both allowances pressed into the band (to the right)."""
+    garment = Ply("main", ((-10.0, 2.8), (4.0, 2.8)), _END, "garment")
+    outer = Ply("facing", ((10.0, 5.6), (0.0, 5.6), (0.0, 4.2), (4.0, 4.2)), _END, "outer band")
+    return Section((garment, outer), ((0.4, 2.1, 4.9),))
+
+
+def band_closed(stitched: bool = True) -> Section:
+    """The inner band's edge turned under and laid over the seam: three raw edges lie inside the band. `stitched`
+    from the right side through all layers, else by hand to the seam only."""
+    garment = Ply("main", ((-10.0, 2.8), (4.0, 2.8)), _END, "garment")
+    outer = Ply("facing", ((10.0, 5.6), (0.0, 5.6), (0.0, 4.2), (4.0, 4.2)), _END, "outer band")
+    inner = Ply("facing", ((10.0, 0.0), (-1.0, 0.0), (-1.0, 1.4), (3.5, 1.4)), _END, "inner band")
+    last = (1.2, -0.8, 6.4) if stitched else (-0.4, -0.8, 3.5)
+    return Section((inner, garment, outer), ((0.4, 2.1, 4.9), last))
+
+
+def turned_out() -> Section:
+    """Two pieces seamed and turned: both allowances lie between them."""
+    upper = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer")
+    under = Ply("facing", ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner")
+    return Section((under, upper))
+
+
+def band_end() -> Section:
+    """A band folded lengthwise, wrong side out, its end stitched across: two layers of one piece."""
+    ply = ((4.0, 0.0), (-6.0, 0.0), (-6.0, 1.4), (4.0, 1.4))
+    return Section((Ply("main", ply, (True, True), "band"),), ((2.0, -0.8, 2.2),))
+
+
+def gap_closed() -> Section:
+    """A gap whose edges are turned in, closed by hand through the two folds."""
+    upper = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer")
+    under = Ply("facing", ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner")
+    return Section((under, upper), ((-0.3, 0.7, 3.5),))
+
+
+def sleeve_set() -> Section:
+    """A sleeve sewn into the armhole, both allowances lying towards the sleeve (to the right)."""
+    body = Ply("main", ((-10.0, 0.0), (5.0, 0.0)), _END, "body")
+    sleeve = Ply("main", ((10.0, 2.8), (0.0, 2.8), (0.0, 1.4), (5.0, 1.4)), _END, "sleeve")
+    return Section((body, sleeve), ((0.5, -0.8, 2.1),))

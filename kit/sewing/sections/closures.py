@@ -1,0 +1,32 @@
+"""Cross-sections of zips and of what is worked through finished layers."""
+
+from __future__ import annotations
+
+from kit.sewing.scene import Ply, Section
+
+_END = (False, True)
+_ZIP = Ply("zip", ((-5.0, 1.4), (5.0, 1.4)), name="zip")
+
+
+def zip_lapped() -> Section:
+    """A lapped zip: the overlap (left) covers the teeth and the fold of the underlap."""
+    under = Ply("main", ((10.0, 4.2), (0.8, 4.2), (0.8, 2.8), (4.5, 2.8)), _END, "under")
+    over = Ply("main", ((-10.0, 7.0), (2.0, 7.0), (2.0, 5.6), (-4.0, 5.6)), _END, "over")
+    return Section((_ZIP, under, over), ((1.5, 0.7, 4.9), (-3.0, 0.7, 7.7)))
+
+
+def zip_centred() -> Section:
+    """A centred zip: both folds meet over the teeth."""
+    left = Ply("main", ((-10.0, 4.2), (-0.2, 4.2), (-0.2, 2.8), (-4.0, 2.8)), _END, "left")
+    right = Ply("main", ((10.0, 4.2), (0.2, 4.2), (0.2, 2.8), (4.0, 2.8)), _END, "right")
+    return Section((_ZIP, left, right), ((-2.5, 0.7, 4.9), (2.5, 0.7, 4.9)))
+
+
+def buttonholed() -> Section:
+    """A buttonhole through two layers with interfacing between: cut open between its two rows."""
+    plies = tuple(
+        Ply(stuff, ((way * 10.0, y), (way * 0.4, y)), _END, name)
+        for stuff, y, name in (("facing", 0.0, "inner"), ("interfacing", 1.4, "interfacing"), ("main", 2.8, "outer"))
+        for way in (-1.0, 1.0)
+    )
+    return Section(plies, ((-1.2, -0.8, 3.6), (1.2, -0.8, 3.6)))
