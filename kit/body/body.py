@@ -27,6 +27,11 @@ class Body:
     name: str
     measures: tuple[Measure, ...]
 
+    @property
+    def said(self) -> str:
+        """As it is written on pieces and pages: "size W4", or "one size" for what is drawn without a body."""
+        return self.name if self == NOBODY else f"size {self.name}"
+
     def __contains__(self, name: object) -> bool:
         return any(measure.name == name for measure in self.measures)
 
@@ -40,3 +45,7 @@ class Body:
     @property
     def estimated(self) -> tuple[Measure, ...]:
         return tuple(measure for measure in self.measures if measure.estimated)
+
+
+NOBODY = Body("one size", ())
+"""Stands for the body where a lesson uses no measurement, as for a bag."""

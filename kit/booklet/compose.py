@@ -88,7 +88,7 @@ def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findi
 def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
     info = pattern.lesson
     first = "centimetres, then inches" if info.units == "cm" else "inches, then centimetres"
-    facts = [("Drafted for", f"size {pattern.body.name}" if _is_size(pattern) else pattern.body.name)]
+    facts = [("Drafted for", pattern.body.said if _is_size(pattern) else pattern.body.name)]
     facts += [("Lengths in", first), ("Edition", " · ".join(filter(None, (info.edition, info.date))))]
     if info.level:
         facts.append(("For whom", info.level))

@@ -78,7 +78,9 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
 def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     used = list(dict.fromkeys(name for step in pattern.steps for name in step.uses))
     wanted = [*getattr(lesson.start, "measures", ()), *used]
-    rows = []
+    rows: list[SizeRow] = []
+    if not any(name in lesson.sizes[lesson.sizes.names[0]] for name in wanted):
+        return rows
     for body in (lesson.sizes[name] for name in lesson.sizes.names):
         measures = tuple((name, body[name]) for name in dict.fromkeys(wanted) if name in body)
         try:

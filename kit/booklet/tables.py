@@ -43,6 +43,8 @@ def size_table(given: Handover) -> Table | None:
     system = given.pattern.lesson.units
     names = list(dict.fromkeys(name for row in given.chart for name, _ in row.measures))
     rows = []
+    if not names:
+        return None
     for name in names:
         by_size = [dict(row.measures).get(name) for row in given.chart]
         rows.append((said(name), *("–" if value is None else _stacked(value, system) for value in by_size)))
@@ -64,6 +66,8 @@ def body_table(given: Handover) -> Table | None:
         return None
     wanted = set(used_measures(given)) or {measure.name for measure in body.measures}
     used = [measure for measure in body.measures if measure.name in wanted]
+    if not used:
+        return None
     rows = tuple(
         (said(m.name), both(m.value, system, "draft"), "estimated" if m.estimated else "measured") for m in used
     )

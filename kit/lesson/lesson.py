@@ -12,7 +12,7 @@ from dataclasses import replace
 from pathlib import Path as FilePath
 from typing import Any, Self, TypeVar, cast, get_args
 
-from kit.body.body import Body
+from kit.body.body import NOBODY, Body
 from kit.body.chart import SizeChart, workshop_chart
 from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
@@ -311,7 +311,7 @@ class Lesson:
     def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
-        return work(self.definition, body or self._body, self.values if values is None else values)
+        return work(self.definition, (body or self._body) if self.measures else NOBODY, self.values if values is None else values)
 
     def __repr__(self) -> str:
         return f"<Lesson '{self.info.title}': {len(self.entries)} steps>"

@@ -290,7 +290,7 @@ def piece_text(piece: Piece, pattern: Pattern) -> tuple[str, tuple[str, ...]]:
     lesson = pattern.lesson
     head = f"{piece.number}\u00a0 {piece.title}" if piece.number else piece.title
     how, _, more = cut_text(piece.cut).partition("; ")
-    phrases = [lesson.title, f"size {pattern.body.name}".replace(" ", "\u00a0"), how, more]
+    phrases = [lesson.title, pattern.body.said.replace(" ", "\u00a0"), how, more]
     phrases.append(_GRAIN.get(piece.grain.kind, "") if piece.grain is not None else "")
     turned = "one way: arrow to the top" if piece.grain is not None and piece.grain.one_way else ""
     phrases.append(_NAP.get(lesson.nap, turned))

@@ -121,3 +121,4 @@ def test_a_lesson_can_begin_on_blank_paper() -> None:
     (piece,) = lesson.work().pieces
     assert piece.outline.area == pytest.approx(90000)
     assert lesson.measures == ()
+    assert lesson.work().body.said == "one size"
