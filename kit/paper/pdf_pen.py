@@ -64,6 +64,9 @@ INKS: dict[StrokeRole, Ink] = {
     "ply_facing": Ink(0.3, 0.2),
     "ply_interfacing": Ink(0.3, 0.4, (1.0, 0.6)),
     "ply_strip": Ink(0.3, 0.2),
+    "baste": Ink(0.3, 0.0, (3.5, 2.0)),
+    "hand": Ink(0.35, 0.0, (0.8, 2.0)),
+    "ply_lining": Ink(0.3, 0.3),
     "needle": Ink(0.35, 0.0, (1.2, 0.8)),
 }
 FILLS: dict[FillRole, float] = {
@@ -71,6 +74,7 @@ FILLS: dict[FillRole, float] = {
     "wrong_side": 0.95,
     "interfacing": 0.9,
     "facing": 0.88,
+    "lining": 0.91,
     "paper": 1.0,
     "strip": 0.92,
     "frame": 1.0,
