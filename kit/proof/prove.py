@@ -7,6 +7,7 @@ from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.finding import Finding
+from kit.proof.folds import fold_true
 from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
@@ -32,6 +33,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
         found += raw_edges(pattern, state)
         found += allowances(pattern)
         found += used(pattern, state)
+        found += fold_true(pattern, sound)
         found += openings(pattern) + notch_pairs(pattern)
         found += notions(pattern)
         if not broken:
