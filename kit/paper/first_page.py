@@ -1,27 +1,45 @@
-"""The first of the pattern pages: test squares, what to tell the printer, the page plan, how to join the pages
-and how to cut them safely. It is laid out for the paper held either way."""
+"""What comes before the pattern pages: test squares, printer gauges, what to tell the printer, the page plan, how to
+join the pages and how to cut them safely.
+
+It is one page on paper of A4 or US Letter and larger, held either way, and several on smaller paper. Room for things
+is found first (`front`), so that it can be asked where a square stands; lengths are mm as they leave the printer.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
+
 from reportlab.pdfgen.canvas import Canvas
 
+from kit.errors import KitError
 from kit.lesson.pattern import Pattern
-from kit.paper.pdf_pen import MM, Ink, rule, set_ink, text_width, wrap, write
-from kit.paper.plan import PagePlan
-from kit.paper.sheet import Sheet, draw_square, edition_line
-
-METRIC_SIDE = 100.0
-INCH_SIDE = 101.6
-_TEXT = 2.2
-_LINE = 4.1
-
-PRINT = (
-    "Print this page first, at 100 % (actual size), with no scaling and no fitting to the page.",
-    "Measure a square before you cut: the metric one measures 100 mm on each side, the other 4 in. If yours do "
-    "not, change the printer's scaling and print this page again.",
-    "Then print the other pages with the same settings.",
+from kit.paper.gauge import (
+    GAUGE_LENGTH,
+    GAUGE_WIDTH,
+    INCH_SIDE,
+    METRIC_SIDE,
+    class_banner,
+    draw_gauge,
+    draw_square,
+    gauge_side,
+    how_to_gauge,
+    square_sides,
 )
-JOIN = (
+from kit.paper.head import edition_line
+from kit.paper.papers import Paper
+from kit.paper.pdf_pen import MM, Ink, rule, set_ink, text_width, wrap, write
+from kit.paper.plan import PagePlan, Tile
+from kit.paper.request import PageRequest
+from kit.paper.sheet import Sheet
+
+_TEXT = 2.2
+_LINE = 3.9
+_CAPTION = 9.0
+_HEADING = 6.0
+_TOP = 22.0  # the title block
+
+_OVERLAP = (
     "Lay the pages out as in the page plan. Rows have numbers, columns letters.",
     "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), at the left and at the top. Pages without such "
     "a line there stay as they are.",
@@ -29,100 +47,287 @@ JOIN = (
     "the ring must close and its diagonals must cross in the centre.",
     "Join the pages of each row first, then row to row.",
 )
-CUT = (
+_BUTT = (
+    "Lay the pages out as in the page plan. Rows have numbers, columns letters.",
+    "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), on every side that has one.",
+    "Lay the cut edges against each other, not over each other, and tape them. Bring halves with the same number "
+    "together: the ring must close and its diagonals must cross in the centre.",
+    "Join the pages of each row first, then row to row.",
+)
+_CUT = (
     "Cut the pieces on the heavy solid line.",
     "Blades are sharp. Cut away from your fingers and yourself, close a rotary cutter each time you put it down, "
     "use it on a cutting mat, and keep blades and pins away from children. The maker's instructions and the rules "
     "of your workroom come first.",
 )
+_PRACTICE = (
+    "These pages are for drafting practice on a table. Everything is drawn smaller, words excepted: nothing cut from "
+    "them fits a body.",
+    "Keep blades and pins away from children. The rules of your classroom come first.",
+)
 
 
-def square_places(paper_width: float, paper_height: float, margin: float) -> tuple[tuple[float, float], ...]:
-    """Lower left corners of the 100 mm and the 4 in square on the first page, in mm from its lower left."""
-    top = paper_height - margin - 22
-    if paper_width > paper_height:
-        return (margin, top - METRIC_SIDE), (margin + METRIC_SIDE + 5, top - INCH_SIDE)
-    return (margin, top - METRIC_SIDE), (margin, top - METRIC_SIDE - 6 - INCH_SIDE)
+@dataclass(frozen=True)
+class Spot:
+    """Something on a front page: lower left corner, width and height in mm, page counted from 0."""
+
+    page: int
+    x: float
+    y: float
+    width: float
+    height: float
 
 
-def first_page(canvas: Canvas, pattern: Pattern, laid: Sheet, pages: PagePlan, number: int = 2) -> None:
-    """Draw the first page of `pages` on `canvas`, whose page is that paper. `number` is the page its first tile is
-    printed on."""
-    paper = pages.paper
-    left, right = paper.margin, paper.width - paper.margin
-    top = paper.height - paper.margin
-    lesson = pattern.lesson
+@dataclass(frozen=True)
+class Front:
+    """Where things stand on the front pages: both squares, the gauges along the page's width and height, text blocks
+    by name ("print", "join", "cut") and the rooms the page plan may take."""
 
+    pages: int
+    metric: Spot
+    inch: Spot
+    across: Spot
+    upright: Spot
+    notes: dict[str, Spot]
+    plans: tuple[Spot, ...]
+
+
+def print_notes(paper: Paper, request: PageRequest) -> tuple[str, ...]:
+    """What to tell the printer."""
+    on = f" Print on {paper.prints_on}." if paper.prints_on else ""
+    metric, inch = (name for _, name, _ in square_sides(request))
+    return (
+        f"Print this page first, at 100 % (actual size), with no scaling and no fitting to the page.{on}",
+        f"Measure a square before you cut: the metric one measures {metric} on each side, the other {inch}.",
+        *how_to_gauge(request),
+        "Then print the other pages with the same settings.",
+    )
+
+
+def front(held: Paper, request: PageRequest) -> Front:
+    """The room on the front pages of `held`, a paper as it leaves the printer."""
+    width, height = held.area
+    left, top = held.margin_x, held.margin_y + height
+    enlarged = request.enlarged(held)
+    across, upright = GAUGE_LENGTH / enlarged[0], GAUGE_LENGTH / enlarged[1]
+    y = top - _TOP
+    metric, inch = (_beneath(side, request) for side, _, _ in square_sides(request))
+    if width >= 181 and height >= max(250.0, _TOP + METRIC_SIDE + INCH_SIDE + 6 + GAUGE_WIDTH):
+        right = width - INCH_SIDE - 6
+        aside = left + INCH_SIDE + 6
+        join = right - GAUGE_WIDTH - 3
+        return Front(
+            1,
+            Spot(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
+            Spot(0, left, y - METRIC_SIDE - 5 - INCH_SIDE, INCH_SIDE, INCH_SIDE),
+            Spot(0, left, y - METRIC_SIDE - INCH_SIDE - 7 - GAUGE_WIDTH, across, GAUGE_WIDTH),
+            Spot(0, left + width - GAUGE_WIDTH, y - upright, GAUGE_WIDTH, upright),
+            {
+                "print": Spot(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
+                "cut": Spot(0, left + 6, y - METRIC_SIDE - 5 - INCH_SIDE + 8, INCH_SIDE - 12, inch),
+                "join": Spot(0, aside, y - upright, join, upright),
+            },
+            (
+                Spot(
+                    0,
+                    aside,
+                    held.margin_y + 2,
+                    right - max(0.0, across - INCH_SIDE - 5),
+                    y - upright - 6 - held.margin_y,
+                ),
+            ),
+        )
+    if width >= 235 and height >= 171:
+        foot = y - INCH_SIDE - 4
+        return Front(
+            1,
+            Spot(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
+            Spot(0, left + METRIC_SIDE + 4, y - INCH_SIDE, INCH_SIDE, INCH_SIDE),
+            Spot(0, left, foot - GAUGE_WIDTH, across, GAUGE_WIDTH),
+            Spot(0, left + METRIC_SIDE + INCH_SIDE + 7, y - upright, GAUGE_WIDTH, upright),
+            {
+                "print": Spot(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
+                "cut": Spot(0, left + METRIC_SIDE + 10, y - INCH_SIDE + 8, INCH_SIDE - 12, inch),
+                "join": Spot(0, left, held.margin_y, across - 4, foot - GAUGE_WIDTH - 4 - held.margin_y),
+            },
+            (
+                Spot(0, left + across + 3, held.margin_y + 1, width - across - 3, foot - held.margin_y - 1),
+                Spot(
+                    0,
+                    left + METRIC_SIDE + INCH_SIDE + 10 + GAUGE_WIDTH,
+                    held.margin_y + 1,
+                    width - METRIC_SIDE - INCH_SIDE - 10 - GAUGE_WIDTH,
+                    y - held.margin_y - 1,
+                ),
+            ),
+        )
+    return _small(held, request)
+
+
+def _beneath(side: float, request: PageRequest) -> float:
+    """Room for notes in a square's room: below its name, at class scales below the square."""
+    return METRIC_SIDE - 30 if request.full_size else METRIC_SIDE - side - 12
+
+
+def _small(held: Paper, request: PageRequest) -> Front:
+    """Front pages of small paper: one thing or two on each. Raises `KitError` when a square or a gauge finds no
+    room."""
+    width, height = held.area
+    left, bottom = held.margin_x, held.margin_y
+    enlarged = request.enlarged(held)
+    across, upright = GAUGE_LENGTH / enlarged[0], GAUGE_LENGTH / enlarged[1]
+    if width < max(across, INCH_SIDE) or height < max(upright, INCH_SIDE):
+        raise KitError(
+            f"within the margins {width:.0f} x {height:.0f} mm are left, too little for the test squares and gauges.",
+            where=f"{held.title} paper",
+            do=f"Choose larger paper or smaller margins; {GAUGE_LENGTH + 1:.0f} mm each way must be left.",
+        )
+    top = bottom + height
+    metric = _beneath(square_sides(request)[0][0], request)
+    square = Spot(1, left, top - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE)
+    other = Spot(2, left, top - INCH_SIDE, INCH_SIDE, INCH_SIDE)
+    beside, below = width - INCH_SIDE - 4, height - INCH_SIDE - 4
+    room = Spot(2, other.x + INCH_SIDE + 4, bottom + 1, beside, height - 1)
+    if below > beside:
+        room = Spot(2, left, bottom + 1, width, below - 1)
+    return Front(
+        4,
+        square,
+        other,
+        Spot(0, left, bottom, across, GAUGE_WIDTH),
+        Spot(3, left, top - upright, GAUGE_WIDTH, upright),
+        {
+            "print": Spot(0, left, bottom + GAUGE_WIDTH + 2, width, height - _TOP - GAUGE_WIDTH - 2),
+            "cut": Spot(1, square.x + 6, square.y + 8, METRIC_SIDE - 12, metric),
+            "join": Spot(3, left + GAUGE_WIDTH + 4, bottom, width - GAUGE_WIDTH - 4, height),
+        },
+        (room,),
+    )
+
+
+def draw_front(
+    canvas: Canvas,
+    pattern: Pattern,
+    laid: Sheet,
+    pages: PagePlan,
+    request: PageRequest,
+    about: str,
+    begin: Callable[[], None],
+) -> int:
+    """Draw the front pages and end each; `begin` prepares the canvas for a page. `about` is the line below the title.
+    Gives how many there were."""
+    held = pages.paper
+    room = front(held, request)
+    squares = square_sides(request)
+    texts = {
+        "print": ("Print", print_notes(held, request)),
+        "join": ("Join", _BUTT if request.joining == "butt" else _OVERLAP),
+        "cut": ("Cut", _CUT) if request.full_size else ("Practise", _PRACTICE),
+    }
+    enlarged = request.enlarged(held)
+    for number in range(room.pages):
+        begin()
+        if number == 0:
+            _title(canvas, pattern, held, about, class_banner(request))
+        else:
+            said = [pattern.lesson.title, edition_line(pattern), class_banner(request).upper()]
+            line = " · ".join(part for part in said if part)
+            y = held.margin_y - 4.1 if held.margin_y >= _CAPTION else held.margin_y
+            bold = not request.full_size
+            write(canvas, line, held.margin_x, y, _fitted(line, 1.9, held.area[0], bold), bold=bold)
+        for spot, (side, name, said) in zip((room.metric, room.inch), squares, strict=True):
+            if spot.page == number:
+                _square(canvas, spot, side, name, said, request.full_size)
+        if room.across.page == number:
+            spot = room.across
+            draw_gauge(canvas, spot.x, spot.y, enlarged[0], gauge_side(True, held.landscape))
+        if room.upright.page == number:
+            spot = room.upright
+            draw_gauge(canvas, spot.x, spot.y, enlarged[1], gauge_side(False, held.landscape), upright=True)
+        for key, spot in room.notes.items():
+            if spot.page == number:
+                _notes(canvas, *texts[key], spot)
+        if room.plans[0].page == number:
+            _map(canvas, laid, pages, max(room.plans, key=lambda spot: _map_scale(pages, spot)))
+        canvas.showPage()
+    return room.pages
+
+
+def _title(canvas: Canvas, pattern: Pattern, held: Paper, about: str, banner: str) -> None:
+    left, right = held.margin_x, held.width - held.margin_x
+    top = held.height - held.margin_y
+    across = right - left
+    if banner:
+        width = text_width(banner.upper(), 3.2, bold=True) + 5
+        set_ink(canvas, Ink(0.4))
+        canvas.rect((right - width) * MM, (top - 8.5) * MM, width * MM, 6.5 * MM, stroke=1, fill=0)
+        write(canvas, banner.upper(), right - width / 2, top - 6.9, 3.2, bold=True, anchor="middle")
+        across -= width + 4
     size = 6.0
-    while text_width(lesson.title, size, bold=True) > right - left and size > 2.5:
+    while text_width(pattern.lesson.title, size, bold=True) > across and size > 2.5:
         size -= 0.25
-    write(canvas, lesson.title, left, top - 7, size, bold=True)
-    count = len(pages.tiles) + number - 1
-    held = "on its side" if paper.landscape else "upright"
-    about = f"{edition_line(pattern)} · pattern pages on {paper.title}, {held} · page 1 of {count}"
-    write(canvas, about, left, top - 13.5, _fitted(about, 2.6, right - left))
+    write(canvas, pattern.lesson.title, left, top - 7, size, bold=True)
+    line = f"{edition_line(pattern)} · {about}"
+    write(canvas, line, left, top - 13.5, _fitted(line, 2.6, right - left))
     rule(canvas, left, top - 17, right, top - 17, Ink(0.3))
 
-    (x100, y100), (x4, y4) = square_places(paper.width, paper.height, paper.margin)
-    for x, y, side, name, steps in (
-        (x100, y100, METRIC_SIDE, "100 mm", "ticks every 10 mm"),
-        (x4, y4, INCH_SIDE, "4 in", "ticks every 1/2 in"),
-    ):
-        draw_square(canvas, x, y, side)
-        write(canvas, name, x + side / 2, y + side / 2 + 4, 8.0, bold=True, anchor="middle")
-        write(canvas, "test square: measure it before you cut", x + side / 2, y + side / 2 - 5, 2.4, anchor="middle")
-        write(canvas, steps, x + side / 2, y + side / 2 - 10, 2.0, anchor="middle", grey=0.3)
 
-    if paper.landscape:
-        aside = x4 + INCH_SIDE + 6
-        _heading(canvas, "Page plan", aside, top - 24)
-        _map(canvas, laid, pages, number, aside, y4, right - aside, top - 28 - y4)
-        columns = [left + (right - left + 6) / 3 * place for place in range(3)]
-        width = (right - left - 12) / 3
-        for x, heading, notes in zip(columns, ("Print", "Join", "Cut"), (PRINT, JOIN, CUT), strict=True):
-            _notes(canvas, heading, notes, x, y4 - 9, width)
-    else:
-        aside = x4 + INCH_SIDE + 7
-        y = top - 24.0
-        for heading, notes in (("Print", PRINT), ("Join", JOIN), ("Cut", CUT)):
-            y = _notes(canvas, heading, notes, aside, y, right - aside) - 5.5
-        _heading(canvas, "Page plan", aside, y)
-        _map(canvas, laid, pages, number, aside, paper.margin, right - aside, y - 5 - paper.margin)
+def _square(canvas: Canvas, spot: Spot, side: float, name: str, said: str, full: bool) -> None:
+    """The square in the upper left of its room; what it is, inside it where there is space."""
+    top = spot.y + spot.height
+    draw_square(canvas, spot.x, top - side, side, 0.0 if full else side / 10 if side % 5 == 0 else side / 8)
+    if full:
+        write(canvas, name, spot.x + side / 2, top - 14, 7.0, bold=True, anchor="middle")
+        write(canvas, said, spot.x + side / 2, top - 19.5, 2.4, anchor="middle")
+        return
+    write(canvas, name, spot.x + side / 2, top - side / 2 - 1, min(5.0, side * 0.16), bold=True, anchor="middle")
+    for number, line in enumerate(wrap(said, 2.2, spot.width - side - 6)):
+        write(canvas, line, spot.x + side + 3, top - 4 - number * _LINE, 2.2)
 
 
-def _fitted(text: str, size: float, width: float) -> float:
-    return min(size, size * width / text_width(text, size))
+def _fitted(text: str, size: float, width: float, bold: bool = False) -> float:
+    return min(size, size * width / text_width(text, size, bold=bold))
 
 
-def _heading(canvas: Canvas, text: str, x: float, y: float) -> None:
-    write(canvas, text, x, y, 3.0, bold=True)
-
-
-def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], x: float, y: float, width: float) -> float:
-    """Numbered notes under a heading, from `y` downward; gives the baseline of the last line."""
-    _heading(canvas, heading, x, y)
-    y -= 1.6
+def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], spot: Spot) -> None:
+    """Numbered notes under a heading, from the top of their room downward, smaller where they must be."""
+    size = _TEXT
+    while size > 1.6 and _tall(notes, size, spot.width) > spot.height:
+        size -= 0.1
+    line = _LINE * size / _TEXT
+    y = spot.y + spot.height - 3.0
+    write(canvas, heading, spot.x, y, 3.0 * size / _TEXT, bold=True)
+    y -= 1.4
     for number, note in enumerate(notes, 1):
-        lines = wrap(note, _TEXT, width - 4.5)
-        write(canvas, f"{number}", x, y - _LINE, _TEXT, bold=True, grey=0.3)
-        for line in lines:
-            y -= _LINE
-            write(canvas, line, x + 4.5, y, _TEXT)
+        write(canvas, f"{number}", spot.x, y - line, size, bold=True, grey=0.3)
+        for text in wrap(note, size, spot.width - 4.5):
+            y -= line
+            write(canvas, text, spot.x + 4.5, y, size)
         y -= 0.9
-    return y
 
 
-def _map(
-    canvas: Canvas, laid: Sheet, pages: PagePlan, first: int, x: float, y: float, width: float, height: float
-) -> None:
-    """The page plan: printed pages framed and named, with the outlines of the pieces, to fit the given box."""
+def _tall(notes: tuple[str, ...], size: float, width: float) -> float:
+    lines = sum(len(wrap(note, size, width - 4.5)) for note in notes)
+    return 4.4 + lines * _LINE * size / _TEXT + 0.9 * len(notes)
+
+
+def _map_scale(pages: PagePlan, spot: Spot) -> float:
+    tiles = pages.tiles
+    wide = max(tile.right for tile in tiles) - min(tile.left for tile in tiles)
+    high = max(tile.top for tile in tiles) - min(tile.bottom for tile in tiles)
+    return min(spot.width / wide, (spot.height - _HEADING - 5.0) / high)
+
+
+def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, spot: Spot) -> None:
+    """The page plan: printed pages framed and named, with the outlines of the pieces, to fit the given room. Pages
+    that are joined touch; between others there is a gap."""
     tiles = pages.tiles
     low, high = min(tile.bottom for tile in tiles), max(tile.top for tile in tiles)
     near, far = min(tile.left for tile in tiles), max(tile.right for tile in tiles)
-    caption = 5.0
-    scale = min(width / (far - near), (height - caption) / (high - low))
-    x += (width - scale * (far - near)) / 2
-    base = y + height - scale * (high - low)
+    write(canvas, "Page plan", spot.x, spot.y + spot.height - 3.0, 3.0, bold=True)
+    scale = _map_scale(pages, spot)
+    x = spot.x + (spot.width - scale * (far - near)) / 2
+    base = spot.y + spot.height - _HEADING - scale * (high - low)
 
     def at(sheet_x: float, sheet_y: float) -> tuple[float, float]:
         return (x + (sheet_x - near) * scale) * MM, (base + (sheet_y - low) * scale) * MM
@@ -138,19 +343,41 @@ def _map(
         canvas.setFillGray(0.86)
         canvas.drawPath(path, stroke=1, fill=1)
     for tile in tiles:
-        x0, y0 = at(tile.left, tile.bottom)
-        x1, y1 = at(tile.right, tile.top)
+        left, bottom, right, top = tile_frame(pages, tile, 0.5 / scale)
+        x0, y0 = at(left, bottom)
+        x1, y1 = at(right, top)
         set_ink(canvas, Ink(0.3, 0.0))
         canvas.rect(x0, y0, x1 - x0, y1 - y0, stroke=1, fill=0)
     side = min(pages.paper.step) * scale
     size = max(1.3, min(4.0, side * 0.3))
-    for number, tile in enumerate(tiles, first):
+    for tile in tiles:
         px, py = at((tile.left + tile.right) / 2, (tile.bottom + tile.top) / 2)
-        write(canvas, tile.name, px / MM, py / MM - size * 0.35, size, bold=True, anchor="middle")
-        if size > 2:
-            write(canvas, f"page {number}", px / MM, py / MM - size * 1.15, size * 0.5, anchor="middle")
-    out = pages.rows * pages.columns - len(tiles)
-    note = f"{len(tiles)} pages, {pages.rows} rows by {pages.columns} columns"
+        if text_width(tile.name, size, bold=True) < pages.paper.step[0] * scale:
+            write(canvas, tile.name, px / MM, py / MM - size * 0.5, size, bold=True, anchor="middle")
+    note = plan_note(pages)
+    write(canvas, note, x + scale * (far - near) / 2, base - 3.6, _fitted(note, 1.9, spot.width), anchor="middle")
+
+
+def tile_frame(pages: PagePlan, tile: Tile, gap: float) -> tuple[float, float, float, float]:
+    """The tile's left, bottom, right and top, drawn in by `gap` where it is not joined."""
+    return (
+        tile.left + (0.0 if pages.joined(tile, 0, -1) else gap),
+        tile.bottom + (0.0 if pages.joined(tile, 1, 0) else gap),
+        tile.right - (0.0 if pages.joined(tile, 0, 1) else gap),
+        tile.top - (0.0 if pages.joined(tile, -1, 0) else gap),
+    )
+
+
+def plan_note(pages: PagePlan) -> str:
+    """How many pages there are, what they make and what was left out, in words."""
+    count, patches = len(pages.tiles), pages.groups
+    note = f"{count} {'page' if count == 1 else 'pages'}, {pages.rows} {'row' if pages.rows == 1 else 'rows'} by "
+    note += f"{pages.columns} {'column' if pages.columns == 1 else 'columns'}"
+    if 1 < patches < count:
+        note += f", in {patches} patches"
+    elif patches == count > 1:
+        note += ", none to be joined"
+    out = pages.rows * pages.columns - count
     if out:
         note += f"; {out} blank {'page is' if out == 1 else 'pages are'} left out"
-    write(canvas, note, x + scale * (far - near) / 2, base - 3.6, _fitted(note, 1.9, width), grey=0.25, anchor="middle")
+    return note

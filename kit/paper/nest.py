@@ -1,17 +1,17 @@
-"""Fitting shapes together on a sheet of a given width, so that a facing lies in the bend of an underarm.
+"""Fitting shapes together on a sheet that will be cut into pages, so that a facing lies in the bend of an underarm
+and few pages are touched.
 
-Each shape, grown by half the gap, is marked on squared paper of 10 mm; a square counts when the shape touches
-it at all, so what fits on the squares fits on the sheet. A shape goes to the highest free place, then the
-leftmost; free places are found for the whole sheet at once by correlation (fast Fourier transform). No chance
-is involved.
+Each shape, grown by half the gap, is marked on cells of about 10 mm, a whole number of them to a page; a cell counts
+when the grown shape touches it at all, so what fits on the cells fits on the sheet. Free places are found for the
+whole sheet at once by correlation (fast Fourier transform). Of these a shape takes the one that needs fewest pages
+not yet in use, then the one that parts it over fewest pages, then the highest and leftmost. No chance is involved.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
-from functools import lru_cache
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -19,99 +19,209 @@ import numpy.typing as npt
 import shapely
 from shapely import affinity
 
-SQUARE = 10.0
+CELL = 10.0
+EDGE = 2.0
+"""How far (mm) shapes keep from the borders of the sheet."""
+_SAMPLE = 2.0
 
-Squares = npt.NDArray[np.bool_]
+Cells = npt.NDArray[np.bool_]
 
 
-@dataclass(frozen=True, eq=False)
+@dataclass(frozen=True)
+class Mesh:
+    """The cells of a sheet: pages carry on from each other by `across` x `down` mm, which is `columns` x `rows`
+    cells; shapes lie `gap` mm apart."""
+
+    across: float
+    down: float
+    columns: int
+    rows: int
+    gap: float
+
+    @classmethod
+    def of(cls, across: float, down: float, gap: float) -> Mesh:
+        return cls(across, down, max(1, round(across / CELL)), max(1, round(down / CELL)), gap)
+
+    @property
+    def wide(self) -> float:
+        return self.across / self.columns
+
+    @property
+    def high(self) -> float:
+        return self.down / self.rows
+
+    @property
+    def shift(self) -> float:
+        """How far the first cell reaches over the sheet's edge: half a gap need not be kept there."""
+        return self.gap / 2 - EDGE
+
+
+@dataclass(eq=False)
 class Lying:
-    """A shape turned by `quarters` (counterclockwise), with the squares it takes, its own upper left corner in
-    the upper left square. `left` and `top` are that corner in mm of the turned shape, gap included."""
+    """A shape turned by `angle` radians: the `cells` it takes, its corner in the upper left one; `left` and `top` are
+    that corner in mm of the turned shape. `first` and `last` say for each row phase, page row and column which page
+    columns its ink reaches; what the transforms need is kept in `waves`."""
 
-    quarters: int
+    angle: float
     left: float
     top: float
-    squares: Squares
+    cells: Cells
+    first: npt.NDArray[np.int64]
+    last: npt.NDArray[np.int64]
+    waves: dict[tuple[int, int], Any] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
 class Spot:
-    """Where a shape lies: turned by `quarters`, then slid by `dx`, `dy`; y is 0 at the sheet's top edge."""
+    """Where a shape lies: turned by `angle`, then slid by `dx`, `dy`; y is 0 at the sheet's top edge."""
 
-    quarters: int
+    angle: float
     dx: float
     dy: float
 
 
-def lying(shape: Any, quarters: int, gap: float) -> Lying:
-    """`shape` (shapely, mm) turned and marked on squares with half the `gap` around it."""
-    turned = affinity.rotate(shape, 90 * quarters, origin=(0, 0))
+def lying(shape: Any, angle: float, mesh: Mesh, limit: int) -> Lying:
+    """`shape` (shapely, mm) turned by `angle` and marked on the cells of `mesh`, on a sheet at most `limit` cells
+    wide."""
+    turned = affinity.rotate(shape, angle, origin=(0, 0), use_radians=True)
+    half = mesh.gap / 2
     reach = turned.bounds
     # A rough outline is quicker; the extra millimetre makes up for what simplifying and few corners take off.
-    grown = turned.simplify(0.5).buffer(gap / 2 + 1.0, quad_segs=2)
-    left, top = reach[0] - gap / 2, reach[3] + gap / 2
-    wide = max(1, math.ceil((reach[2] + gap / 2 - left) / SQUARE - 1e-6))
-    tall = max(1, math.ceil((top - reach[1] + gap / 2) / SQUARE - 1e-6))
-    xs = left + SQUARE * np.arange(wide)
-    ys = top - SQUARE * np.arange(tall)
-    x, y = np.meshgrid(xs, ys)
+    grown = turned.simplify(0.5).buffer(half + 1.0, quad_segs=2)
+    left, top = reach[0] - half, reach[3] + half
+    wide = max(1, math.ceil((reach[2] + half - left) / mesh.wide - 1e-6))
+    tall = max(1, math.ceil((top - reach[1] + half) / mesh.high - 1e-6))
+    x, y = np.meshgrid(left + mesh.wide * np.arange(wide), top - mesh.high * np.arange(tall))
     shapely.prepare(grown)
-    taken = shapely.intersects(grown, shapely.box(x, y - SQUARE, x + SQUARE, y))
-    return Lying(quarters, left, top, np.asarray(taken, dtype=bool))
+    taken = np.asarray(shapely.intersects(grown, shapely.box(x, y - mesh.high, x + mesh.wide, y)), dtype=bool)
+    first, last = _pages(turned, reach, mesh, max(1, limit - wide + 1))
+    return Lying(angle, left, top, taken, first, last)
 
 
-def nest(ways: Sequence[Sequence[Lying]], order: Sequence[int], width: float) -> tuple[Spot, ...] | None:
-    """Lay one of each shape's `ways` on a sheet `width` mm wide, in `order`. Gives a spot for each shape, or
-    None when one is too wide."""
-    columns = int((width + 1e-6) // SQUARE)
-    taken = np.zeros((0, columns), dtype=bool)
+def _pages(turned: Any, reach: tuple[float, ...], mesh: Mesh, places: int) -> tuple[Any, Any]:
+    """First and last page column that the ink reaches, as arrays [row phase, page row, column of the shape's corner];
+    last < first where it reaches none."""
+    parts = shapely.get_parts(turned)
+    parts = parts[shapely.length(parts) > 1e-3]  # a line of no length cannot be cut into segments
+    points = shapely.get_coordinates(shapely.segmentize(parts, _SAMPLE))
+    band = ((reach[3] - points[:, 1] + EDGE) / mesh.high).astype(int)
+    count = int(band.max()) + 1
+    low, high = np.full(count, np.inf), np.full(count, -np.inf)
+    np.minimum.at(low, band, points[:, 0] - reach[0])
+    np.maximum.at(high, band, points[:, 0] - reach[0])
+    rows = (count - 1 + mesh.rows - 1) // mesh.rows + 1
+    spread_low = np.full((mesh.rows, rows), np.inf)
+    spread_high = np.full((mesh.rows, rows), -np.inf)
+    phases = np.arange(mesh.rows)
+    for each in range(count):
+        row = (phases + each) // mesh.rows
+        spread_low[phases, row] = np.minimum(spread_low[phases, row], low[each])
+        spread_high[phases, row] = np.maximum(spread_high[phases, row], high[each])
+    at = np.arange(places) * mesh.wide + EDGE
+    none = ~np.isfinite(spread_low)
+    spread_low[none] = 0.0
+    spread_high[none] = 0.0
+    first = ((at + spread_low[..., None] - 0.6) // mesh.across).astype(np.int64).clip(0)
+    last = ((at + spread_high[..., None] + 0.6) // mesh.across).astype(np.int64)
+    last[none] = first[none] - 1
+    return first, last
+
+
+def nest(
+    ways: Sequence[Sequence[Lying]],
+    order: Sequence[int],
+    mesh: Mesh,
+    columns: int,
+    *,
+    way_in: int = 0,
+    at_most: float = math.inf,
+) -> tuple[tuple[Spot, ...], int] | None:
+    """Lay one of each shape's `ways` on a sheet `columns` cells wide, in `order`. Of equally good places the highest
+    is taken (`way_in` 0), the leftmost (1), the highest then rightmost (2) or the rightmost (3). Gives a spot for each
+    shape and the number of pages in use, or None when a shape is too wide or more than `at_most` pages are needed."""
+    area = sum(min(way.cells.sum() for way in each) for each in ways)
+    tallest = max(min(way.cells.shape[0] for way in each) for each in ways)
+    rows = _even(int(area / columns * 1.6) + 2 * tallest)
+    total = sum(max(way.cells.shape[0] for way in each) for each in ways)
+    while True:
+        found = _laid(ways, order, mesh, columns, rows, way_in, at_most)
+        if found is None:
+            if rows > total:
+                return None
+        elif found[1] > at_most:
+            return None
+        else:
+            return found
+        rows = _even(rows * 2)
+
+
+def _laid(
+    ways: Sequence[Sequence[Lying]],
+    order: Sequence[int],
+    mesh: Mesh,
+    columns: int,
+    rows: int,
+    way_in: int,
+    at_most: float,
+) -> tuple[tuple[Spot, ...], int] | None:
+    taken = np.zeros((rows, columns), dtype=bool)
+    bands = max(way.first.shape[1] for each in ways for way in each)
+    fresh = np.ones((rows // mesh.rows + 1 + bands, columns // mesh.columns + 3), dtype=np.int64)
     spots: list[Spot | None] = [None] * len(ways)
+    size = (rows, columns)
+    depth = 0
     for place in order:
-        best: tuple[int, int, int, Lying] | None = None
+        wave = np.fft.rfft2(taken, size)
+        before = np.zeros((fresh.shape[0], fresh.shape[1] + 1), dtype=np.int64)
+        np.cumsum(fresh, axis=1, out=before[:, 1:])
+        best: tuple[float, int, int, Lying] | None = None
         for way in ways[place]:
-            found = _highest(taken, way.squares, None if best is None else best[0])
-            if found is None:
+            tall, wide = way.cells.shape
+            if tall > rows or wide > columns:
                 continue
-            row, column = found
-            worth = (row + way.squares.shape[0], row, column, way)
-            if best is None or worth[:3] < best[:3]:
-                best = worth
+            if size not in way.waves:
+                way.waves[size] = np.conj(np.fft.rfft2(way.cells, size))
+            meeting = np.fft.irfft2(wave * way.waves[size], size)
+            # Below what is taken every page row is like the next.
+            free = meeting[: min(rows - tall + 1, depth + mesh.rows), : columns - wide + 1] < 0.5
+            if not free.any():
+                continue
+            high, across = free.shape
+            top = np.arange(high)
+            phase, page = top % mesh.rows, top // mesh.rows
+            new = np.zeros(free.shape)
+            parts = np.zeros(free.shape)
+            for each in range(way.first.shape[1]):
+                first, last = way.first[phase, each, :across], way.last[phase, each, :across]
+                row = (page + each)[:, None]
+                new += before[row, last + 1] - before[row, first]
+                parts += last - first + 1
+            down, side = (top + tall)[:, None] * 1.0, (np.arange(across) + wide)[None, :] * 1.0
+            if way_in >= 2:
+                side = columns - side + wide
+            worth = new * 1e9 + parts * 1e6 + (side * 1e3 + down if way_in % 2 else down * 1e3 + side)
+            worth[~free] = np.inf
+            at = int(worth.argmin())
+            if best is None or worth.flat[at] < best[0]:
+                best = (float(worth.flat[at]), *divmod(at, across), way)
         if best is None:
             return None
-        low, row, column, way = best
-        if low > len(taken):
-            taken = np.vstack([taken, np.zeros((low - len(taken), columns), dtype=bool)])
-        taken[row:low, column : column + way.squares.shape[1]] |= way.squares
-        spots[place] = Spot(way.quarters, column * SQUARE - way.left, -row * SQUARE - way.top)
-    return tuple(spot for spot in spots if spot is not None)
+        _, row, column, way = best
+        tall, wide = way.cells.shape
+        taken[row : row + tall, column : column + wide] |= way.cells
+        depth = max(depth, row + tall)
+        for each in range(way.first.shape[1]):
+            span = slice(way.first[row % mesh.rows, each, column], way.last[row % mesh.rows, each, column] + 1)
+            fresh[row // mesh.rows + each, span] = 0
+        used = int(fresh.size - fresh.sum())
+        if used > at_most:
+            return (), used
+        spots[place] = Spot(
+            way.angle, column * mesh.wide - mesh.shift - way.left, -row * mesh.high + mesh.shift - way.top
+        )
+    return tuple(spot for spot in spots if spot is not None), int(fresh.size - fresh.sum())
 
 
-def _highest(taken: Squares, squares: Squares, deepest: int | None) -> tuple[int, int] | None:
-    """Row and column of the highest, then leftmost, place where `squares` meet nothing `taken`, none of them
-    below row `deepest`."""
-    tall, wide = squares.shape
-    columns = taken.shape[1]
-    if wide > columns:
-        return None
-    rows = len(taken)
-    if rows:
-        size = (_even(rows + tall), _even(columns))
-        both = np.fft.rfft2(taken, size) * np.conj(np.fft.rfft2(squares, size))
-        meeting = np.fft.irfft2(both, size)[:rows, : columns - wide + 1]
-        free = meeting < 0.5
-        if deepest is not None:
-            free = free[: max(0, deepest - tall + 1)]
-        first = int(free.argmax()) if free.size else 0
-        if free.size and free.flat[first]:
-            row, column = divmod(first, free.shape[1])
-            return row, column
-    if deepest is not None and rows + tall > deepest:
-        return None
-    return rows, 0
-
-
-@lru_cache(maxsize=512)
 def _even(least: int) -> int:
     """The next length of small factors, for which the transform is quick."""
     while True:

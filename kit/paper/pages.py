@@ -3,17 +3,19 @@
 The sheet is drawn once and becomes one form XObject; each page refers to it, shifted and clipped to its tile.
 Only what is a page's own is drawn per page: trim lines, joining marks, glue areas and the page's place.
 
-A page is cut at its trim lines, left and top, and laid on the glue area of the page before it. Joining marks
-sit across the border two pages share: a ring with two diagonals, halved by the cut. Pushed along the border
-the ring breaks, pulled apart or pushed over the diagonals no longer meet in its centre, so the mark shows an
-error in both directions.
+Overlapping pages are cut at their trim lines, left and top, and laid on the glue area of the page before; butted pages
+are cut on every side that is joined and taped edge to edge. Joining marks sit across the border two pages share: a
+ring with two diagonals, halved by the cut. Pushed along the border the ring breaks, pulled apart or pushed over the
+diagonals no longer meet in its centre, so the mark shows an error in both directions.
+
+Everything is laid out in the millimetres that leave the printer. For a printer that prints at 97 % the whole page is
+drawn 1/0.97 as large, and holds less.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from io import BytesIO
 from typing import Any
 
@@ -22,22 +24,30 @@ import pikepdf
 import shapely
 from reportlab.pdfgen.canvas import Canvas
 
+from kit.errors import KitError
 from kit.lesson.pattern import Pattern
-from kit.paper.first_page import first_page
+from kit.paper.first_page import draw_front
+from kit.paper.gauge import class_banner
+from kit.paper.head import draw_head, edition_line
+from kit.paper.page_place import draw_place, find_places
 from kit.paper.papers import Paper
 from kit.paper.pdf_pen import INKS, MM, Ink, new_canvas, rule, set_ink, text_width, write
 from kit.paper.plan import PagePlan, Tile, plan_pages
-from kit.paper.sheet import Sheet, edition_line, finish
+from kit.paper.request import PageRequest
+from kit.paper.sheet import Sheet, finish
 
 RING = 3.5
+SCALE_LINE = 50.0
 _GLUE = 0.92
 _ASIDE = (0.0, -0.04, 0.04, -0.08, 0.08, -0.12, 0.12, -0.16, 0.16)
 _MARK = Ink(0.25, 0.15)
+_CAPTION = 9.0  # a margin this wide takes the caption
+_BLEED = 1.5  # how far the drawing runs over a cut that is butted, so that no white shows beside the blade
 
 
 @dataclass(frozen=True)
 class Joint:
-    """Two pages that are glued together: `before` (left or upper) and `after`, with the number printed on both
+    """Two pages that are joined: `before` (left or upper) and `after`, with the number printed on both
     and the places of the marks on the sheet, in mm."""
 
     number: int
@@ -51,13 +61,29 @@ class Joint:
         return self.before.row == self.after.row
 
 
-def plan(laid: Sheet, paper: Paper) -> PagePlan:
-    """The pages of `paper` the sheet falls on, blank ones left out, the paper held the way that takes fewest."""
-    return plan_pages(laid.ink, laid.width, laid.height, paper)
+def plan(laid: Sheet, paper: Paper, request: PageRequest | None = None) -> PagePlan:
+    """The pages of `paper` the sheet falls on, blank ones left out, the paper held the way that takes fewest (or as
+    the request says). The plan's paper is measured as it leaves the printer."""
+    asked = request or PageRequest((paper,))
+    ways = asked.ways(paper)
+    if paper.kind == "roll":
+        ways = tuple(replace(way, height=_cut_length(way, laid)) for way in ways)
+    return plan_pages(laid.everything, laid.width, laid.height, paper, ways)
+
+
+def _cut_length(roll: Paper, laid: Sheet) -> float:
+    length = laid.height + 2 * roll.margin_y
+    if length > roll.height:
+        raise KitError(
+            f"the pieces need {length / 1000:.2f} m of the {roll.title}, more than one page of a PDF can hold.",
+            where="pages",
+            do=f"Choose a wider paper, or sheets such as A0; at most {roll.height / 1000:.2f} m can be written.",
+        )
+    return length
 
 
 def joints(laid: Sheet, pages: PagePlan) -> tuple[Joint, ...]:
-    """The borders shared by two printed pages, numbered in page order, two marks on each: near the quarters of
+    """The borders of joined pages, numbered in page order, two marks on each: near the quarters of
     the border, moved aside where lines or text of a piece would run through them."""
     written = shapely.GeometryCollection([placement.written for placement in laid.placements])
     shapely.prepare(written)
@@ -77,40 +103,49 @@ def joints(laid: Sheet, pages: PagePlan) -> tuple[Joint, ...]:
 
 def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
     """Where the sheet's origin lies on the tile's page, in mm from the page's lower left corner."""
-    return paper.margin - tile.left, paper.height - paper.margin - tile.top
+    return paper.margin_x - tile.left, paper.height - paper.margin_y - tile.top
 
 
-def tile(
-    content: bytes,
-    laid: Sheet,
-    pattern: Pattern,
-    paper: Paper,
-    second: Callable[[Canvas, PagePlan], None] | None = None,
-    on_each: Callable[[Canvas, Paper], None] | None = None,
-) -> bytes:
-    """The pages as a PDF: the first page, then every page that carries paper of a piece, in reading order.
+def tile(content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None) -> bytes:
+    """The pages as a PDF: the front page or pages, then every page that carries paper of a piece, in reading order.
+    A sheet with a title block (`laid.head`) needs no front page: the block stands on the sheet.
 
     `content` is the one-page PDF of `sheet_content`; it is embedded once. The same input gives the same bytes.
-    `second` draws a page of its own after the first one; `on_each` adds to the margin of every page of pattern.
     """
-    pages = plan(laid, paper)
+    asked = request or PageRequest((paper,))
+    pages = plan(laid, paper, asked)
     held = pages.paper
     links = joints(laid, pages)
-    before = 1 if second is None else 2
-    total = len(pages.tiles) + before
+    enlarged = asked.enlarged(held)
     target = BytesIO()
     canvas = new_canvas(
-        target, held.width, held.height, f"{pattern.lesson.title}, {edition_line(pattern)}, pages on {paper.title}"
+        target,
+        held.width * enlarged[0],
+        held.height * enlarged[1],
+        f"{pattern.lesson.title}, {edition_line(pattern)}, pages on {paper.title}",
     )
-    first_page(canvas, pattern, laid, pages, before + 1)
-    canvas.showPage()
-    if second is not None:
-        second(canvas, pages)
-        canvas.showPage()
+
+    def begin() -> None:
+        if asked.corrected:
+            canvas.scale(*enlarged)
+
+    way = "on its side" if held.landscape else "upright"
+    about = f"pattern pages on {paper.title}, {way} · {_counted(len(pages.tiles))} to follow"
+    before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin)
+    total = len(pages.tiles) + before
+    places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
     for number, each in enumerate(pages.tiles, before + 1):
-        _furniture(canvas, pattern, pages, links, each, f"page {number} of {total}")
-        if on_each is not None:
-            on_each(canvas, held)
+        begin()
+        _furniture(
+            canvas, pattern, pages, links, each, asked, f"{'sheet' if laid.head else 'page'} {number} of {total}"
+        )
+        x, y = page_origin(each, held)
+        if total > 1:
+            draw_place(canvas, pages, each, places[each], (x, y), class_banner(asked))
+        if laid.head and each.left <= laid.head[0] < each.right and each.bottom <= laid.head[1] < each.top:
+            corner = (laid.head[0] + x, laid.head[1] + y)
+            about = f"{_counted(len(laid.placements), 'paper piece')} on {_counted(total, 'sheet')}"
+            draw_head(canvas, pattern, corner, about, asked, enlarged, held.landscape)
         canvas.showPage()
     canvas.save()
 
@@ -118,94 +153,142 @@ def tile(
         form = document.copy_foreign(sheet.pages[0].as_form_xobject())
         for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):
             page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
-            page.contents_add(_placed(pages, each), prepend=True)
-        return finish(document)
+            page.contents_add(_placed(pages, each, enlarged, asked), prepend=True)
+        return finish(document, tray=not paper.prints_on)
 
 
-def _placed(pages: PagePlan, each: Tile) -> bytes:
+def _counted(count: int, what: str = "page") -> str:
+    return f"{count} {what}" if count == 1 else f"{count} {what}s"
+
+
+def _placed(pages: PagePlan, each: Tile, enlarged: tuple[float, float], request: PageRequest) -> bytes:
     """The page's part of the sheet: glue areas, then the sheet clipped to the printed area."""
-    paper = pages.paper
-    width, height = paper.area
-    out = [f"{_GLUE} g"]
+    out = [f"{enlarged[0]:.8f} 0 0 {enlarged[1]:.8f} 0 0 cm", f"{_GLUE} g"]
     for left, bottom, right, top in _glue_areas(pages, each):
         out.append(f"{left * MM:.4f} {bottom * MM:.4f} {(right - left) * MM:.4f} {(top - bottom) * MM:.4f} re f")
-    x, y = page_origin(each, paper)
-    clip = f"{paper.margin * MM:.4f} {paper.margin * MM:.4f} {width * MM:.4f} {height * MM:.4f} re W n"
+    left, bottom, right, top = _clip(pages, each, request)
+    x, y = page_origin(each, pages.paper)
+    clip = f"{left * MM:.4f} {bottom * MM:.4f} {(right - left) * MM:.4f} {(top - bottom) * MM:.4f} re W n"
     out.append(f"q {clip} 1 0 0 1 {x * MM:.4f} {y * MM:.4f} cm /Sheet Do Q\n")
     return ("\n".join(["q", *out, "Q"]) + "\n").encode("ascii")
+
+
+def _frame(paper: Paper) -> tuple[float, float, float, float]:
+    """The printed area: left, bottom, right and top in mm of the page."""
+    return paper.margin_x, paper.margin_y, paper.width - paper.margin_x, paper.height - paper.margin_y
+
+
+def _clip(pages: PagePlan, each: Tile, request: PageRequest) -> tuple[float, float, float, float]:
+    left, bottom, right, top = _frame(pages.paper)
+    x, y = page_origin(each, pages.paper)
+    if not pages.joined(each, 0, 1):  # a neighbour that is not joined shows nothing here
+        right = min(right, each.right + x)
+    if not pages.joined(each, 1, 0):
+        bottom = max(bottom, each.bottom + y)
+    if request.joining == "butt":
+        left -= _BLEED if pages.joined(each, 0, -1) else 0.0
+        right += _BLEED if pages.joined(each, 0, 1) else 0.0
+        bottom -= _BLEED if pages.joined(each, 1, 0) else 0.0
+        top += _BLEED if pages.joined(each, -1, 0) else 0.0
+    return left, bottom, right, top
 
 
 def _glue_areas(pages: PagePlan, each: Tile) -> list[tuple[float, float, float, float]]:
     """Where the next pages are glued on, in mm of the page (left, bottom, right, top)."""
     paper = pages.paper
-    left, bottom = paper.margin, paper.margin
-    right, top = paper.width - paper.margin, paper.height - paper.margin
+    if not paper.overlap:
+        return []
+    left, bottom, right, top = _frame(paper)
     found = []
-    if pages.at(each.row, each.column + 1):
+    if pages.joined(each, 0, 1):
         found.append((right - paper.overlap, bottom, right, top))
         right -= paper.overlap
-    if pages.at(each.row + 1, each.column):
+    if pages.joined(each, 1, 0):
         found.append((left, bottom, right, bottom + paper.overlap))
     return found
 
 
 def _furniture(
-    canvas: Canvas, pattern: Pattern, pages: PagePlan, links: tuple[Joint, ...], each: Tile, count: str
+    canvas: Canvas,
+    pattern: Pattern,
+    pages: PagePlan,
+    links: tuple[Joint, ...],
+    each: Tile,
+    request: PageRequest,
+    count: str,
 ) -> None:
     paper = pages.paper
-    left, bottom = paper.margin, paper.margin
-    right, top = paper.width - paper.margin, paper.height - paper.margin
-    before, above = pages.at(each.row, each.column - 1), pages.at(each.row - 1, each.column)
-    after, below = pages.at(each.row, each.column + 1), pages.at(each.row + 1, each.column)
+    butt = request.joining == "butt"
+    left, bottom, right, top = _frame(paper)
+    before, above = pages.joined(each, 0, -1), pages.joined(each, -1, 0)
+    after, below = pages.joined(each, 0, 1), pages.joined(each, 1, 0)
 
-    plain, trim = INKS["page"], INKS["trim"]
-    rule(canvas, left, bottom, left, top, trim if before else plain)
-    rule(canvas, left, top, right, top, trim if above else plain)
-    rule(canvas, right, bottom, right, top, plain)
-    rule(canvas, left, bottom, right, bottom, plain)
-    if before:
-        rule(canvas, left, bottom - 4, left, top + 4, trim)
-        _scissors(canvas, left, (bottom + top) / 2, math.pi / 2)
-    if above:
-        rule(canvas, left - 4, top, right + 4, top, trim)
-        _scissors(canvas, (left + right) / 2, top, 0.0)
+    _side(canvas, (left, bottom, left, top), cut=bool(before))
+    _side(canvas, (left, top, right, top), cut=bool(above))
+    _side(canvas, (right, bottom, right, top), cut=butt and bool(after))
+    _side(canvas, (left, bottom, right, bottom), cut=butt and bool(below))
+    for x, y, angle, cut in (
+        (left, (bottom + top) / 2, math.pi / 2, before),
+        ((left + right) / 2, top, 0.0, above),
+        (right, (bottom + top) / 2, math.pi / 2, butt and after),
+        ((left + right) / 2, bottom, 0.0, butt and below),
+    ):
+        if cut:
+            _scissors(canvas, x, y, angle)
 
-    if after:
-        across = right - paper.overlap / 2 + 0.9
-        write(
-            canvas,
-            f"glue {after.name} here",
-            across,
-            (bottom + top) / 2,
-            1.9,
-            grey=0.4,
-            anchor="middle",
-            angle=math.pi / 2,
-        )
-    if below:
-        write(
-            canvas,
-            f"glue {below.name} here",
-            (left + right) / 2,
-            bottom + paper.overlap / 2 - 0.9,
-            1.9,
-            grey=0.4,
-            anchor="middle",
-        )
-
+    if not butt:
+        middle_x, middle_y = (left + right) / 2, (bottom + top) / 2
+        if after:
+            x = right - paper.overlap / 2 + 0.9
+            write(canvas, f"glue {after.name} here", x, middle_y, 1.9, grey=0.4, anchor="middle", angle=math.pi / 2)
+        if below:
+            y = bottom + paper.overlap / 2 - 0.9
+            write(canvas, f"glue {below.name} here", middle_x, y, 1.9, grey=0.4, anchor="middle")
     for link in links:
         if each in (link.before, link.after):
             _joint(canvas, link, each, page_origin(each, paper))
-    _badge(canvas, each.name, left + 8.5, top - 8.5)
+    _caption(canvas, pattern, paper, each, count, class_banner(request))
 
-    place = f"row {each.row + 1}, column {each.column_letters}"
-    line = f"{pattern.lesson.title} · {edition_line(pattern)} · {place}"
-    width = right - left - text_width(count, 1.9) - 9
+
+def _side(canvas: Canvas, ends: tuple[float, float, float, float], cut: bool) -> None:
+    """One side of the printed area: a thin line, or a trim line that reaches into the margins."""
+    x0, y0, x1, y1 = ends
+    if not cut:
+        rule(canvas, x0, y0, x1, y1, INKS["page"])
+    elif x0 == x1:
+        rule(canvas, x0, y0 - 4, x1, y1 + 4, INKS["trim"])
+    else:
+        rule(canvas, x0 - 4, y0, x1 + 4, y1, INKS["trim"])
+
+
+def _caption(canvas: Canvas, pattern: Pattern, paper: Paper, each: Tile, count: str, banner: str) -> None:
+    """Lesson, size, edition and place, a scale line and the page number, in the margin below the printed area or, in a
+    narrow margin, just inside it; what a class scale must say stands at the right."""
+    left, bottom, right, top = _frame(paper)
+    roomy = paper.margin_y >= _CAPTION
+    y = bottom - 4.1 if roomy else bottom + 1.4
+    unit, name = ("2 in", 50.8) if pattern.lesson.units == "inch" else ("50 mm", SCALE_LINE)
+    end = right - text_width(count, 1.9) - 5
+    start = end - name
+    set_ink(canvas, Ink(0.2))
+    canvas.line(start * MM, (y + 0.6) * MM, end * MM, (y + 0.6) * MM)
+    for tick in range(6 if name == SCALE_LINE else 5):
+        x = start + tick * name / (5 if name == SCALE_LINE else 4)
+        canvas.line(x * MM, (y + 0.6) * MM, x * MM, (y + (2.0 if tick else 2.4)) * MM)
+    write(canvas, unit, start - 1.5, y, 1.7, grey=0.2, anchor="end")
+    write(canvas, count, right, y, 1.9, grey=0.2, anchor="end")
+    line = f"{pattern.lesson.title} · {edition_line(pattern)} · row {each.row + 1}, column {each.column_letters}"
+    width = start - 14 - left - 3
     size = 1.9
     while text_width(line, size) > width and size > 1.2:
         size -= 0.05
-    write(canvas, line, left + 3, bottom - 3.6, size, grey=0.25)
-    write(canvas, count, right, bottom - 3.6, 1.9, grey=0.25, anchor="end")
+    write(canvas, line, left + 3, y, size, grey=0.2)
+    if banner:
+        said = banner.upper()
+        room = (top - bottom) / 4 - 10
+        size = min(2.4, 2.4 * room / text_width(said, 2.4, bold=True))
+        x = right + 4.5 if paper.margin_x >= _CAPTION else right - 1.5
+        write(canvas, said, x, bottom + (top - bottom) * 0.375, size, bold=True, anchor="middle", angle=math.pi / 2)
 
 
 def _scissors(canvas: Canvas, x: float, y: float, angle: float) -> None:
@@ -221,18 +304,9 @@ def _scissors(canvas: Canvas, x: float, y: float, angle: float) -> None:
     )
 
 
-def _badge(canvas: Canvas, name: str, x: float, y: float) -> None:
-    """The page's place in the grid, kept on the page after trimming."""
-    set_ink(canvas, Ink(0.3, 0.45))
-    canvas.roundRect((x - 6) * MM, (y - 4) * MM, 12 * MM, 8 * MM, 2 * MM, stroke=1, fill=0)
-    size = 4.0 if len(name) < 3 else 3.2
-    write(canvas, name, x, y - size / 2, size, bold=True, grey=0.45, anchor="middle")
-
-
 def _joint(canvas: Any, link: Joint, each: Tile, origin: tuple[float, float]) -> None:
     """Both marks of a shared border, whole on both pages; the cut halves them. The number stands on the half
     that is this page's own."""
-    set_ink(canvas, _MARK)
     arm = RING * 1.35 * math.sqrt(0.5)
     first = each == link.before
     for sheet_x, sheet_y in link.marks:
@@ -243,22 +317,8 @@ def _joint(canvas: Any, link: Joint, each: Tile, origin: tuple[float, float]) ->
         canvas.line((x - arm) * MM, (y + arm) * MM, (x + arm) * MM, (y - arm) * MM)
         if link.upright:
             side = -1 if first else 1
-            write(
-                canvas,
-                str(link.number),
-                x + side * (RING + 1.2),
-                y - 1.25,
-                2.5,
-                grey=0.15,
-                anchor="end" if first else "start",
-            )
+            x += side * (RING + 1.2)
+            write(canvas, str(link.number), x, y - 1.25, 2.5, grey=0.15, anchor="end" if first else "start")
         else:
-            write(
-                canvas,
-                str(link.number),
-                x,
-                y + RING + 1.2 if first else y - RING - 3.7,
-                2.5,
-                grey=0.15,
-                anchor="middle",
-            )
+            y += RING + 1.2 if first else -RING - 3.7
+            write(canvas, str(link.number), x, y, 2.5, grey=0.15, anchor="middle")

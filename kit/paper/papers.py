@@ -58,17 +58,14 @@ class Paper:
             )
 
     @property
-    def margin(self) -> float:
-        return self.margin_x
-
-    @property
     def turned(self) -> Paper:
         """The same paper on its side; the margins stay with the edges of the paper."""
         return replace(self, width=self.height, height=self.width, margin_x=self.margin_y, margin_y=self.margin_x)
 
     @property
     def landscape(self) -> bool:
-        return self.width > self.height
+        """Whether it lies on its side; a roll never does, however short it is cut."""
+        return self.kind != "roll" and self.width > self.height
 
     @property
     def area(self) -> tuple[float, float]:
@@ -125,7 +122,7 @@ _SAID = {
 }
 _SIZE = re.compile(r"^(\d+(?:[.,]\d+)?)(mm|cm|in)?[x\N{MULTIPLICATION SIGN}*](\d+(?:[.,]\d+)?)(mm|cm|in)?$")
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": INCH}
-_LEAST = (120.0, 170.0)  # holds a test square, a gauge and what must be read before printing
+_LEAST = (135.0, 175.0)  # holds a test square, a gauge and what must be read before printing
 _SHEET = 450.0
 
 

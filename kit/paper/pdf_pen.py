@@ -94,19 +94,28 @@ LETTERS: dict[LabelRole, tuple[float, bool, float]] = {
 
 @dataclass(frozen=True)
 class Look:
-    """How a drawing is inked: its lines by role, and whether it is light on a `dark` ground."""
+    """How a drawing is inked: its lines by role, and whether it is light on a `dark` ground; arrow heads are `head`
+    mm long."""
 
     inks: Mapping[StrokeRole, Ink] = field(default_factory=lambda: INKS)
     dark: bool = False
+    head: float = 4.0
 
     def grey(self, value: float) -> float:
         return 1.0 - value if self.dark else value
+
+    def magnified(self, by: float) -> Look:
+        """Lines, dashes and heads `by` times as large: on a canvas scaled down they come out as usual."""
+        inks = {
+            role: Ink(ink.width * by, ink.grey, tuple(part * by for part in ink.dash))
+            for role, ink in self.inks.items()
+        }
+        return Look(inks, self.dark, self.head * by)
 
 
 PLAIN = Look()
 
 _CAP = 0.729  # height of a capital of DejaVu Sans, per em
-_HEAD = 4.0
 
 
 @lru_cache(maxsize=1)
@@ -252,13 +261,13 @@ def _stroke(canvas: Canvas, stroke: Stroke, look: Look) -> None:
     canvas.drawPath(path, stroke=1, fill=0)
     if stroke.arrow in ("end", "both"):
         last = stroke.curves[-1]
-        _head(canvas, last.end, last.tangent(1.0).angle, ink)
+        _head(canvas, last.end, last.tangent(1.0).angle, ink, look.head)
     if stroke.arrow in ("start", "both"):
         first = stroke.curves[0]
-        _head(canvas, first.start, first.tangent(0.0).angle + math.pi, ink)
+        _head(canvas, first.start, first.tangent(0.0).angle + math.pi, ink, look.head)
 
 
-def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float = _HEAD) -> None:
+def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float) -> None:
     canvas.setFillGray(ink.grey)
     path = canvas.beginPath()
     path.moveTo(tip.x * MM, tip.y * MM)

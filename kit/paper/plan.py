@@ -1,5 +1,5 @@
 """How a full-scale sheet falls onto pages: a grid of tiles, of which only those that carry paper of a piece
-are printed. Rows are lettered from the top, columns numbered from the left, so that "B3" is one place.
+are printed. Rows are numbered from the top, columns lettered from the left, so that "3B" is one place.
 
 A tile is what is left of a page when it is cut at its trim lines. The page carries on by the paper's overlap
 to the right and below; there the next page is glued on.
@@ -46,7 +46,9 @@ class Tile:
 
 @dataclass(frozen=True)
 class PagePlan:
-    """The printed tiles of a sheet of `width` x `height` mm on `paper`, which is held the way it is printed."""
+    """The printed tiles of a sheet of `width` x `height` mm on `paper`, which is held the way it is printed, in `rows`
+    and `columns`.
+    `crossed` are the borders (places of both tiles) over which something of a piece runs."""
 
     paper: Paper
     width: float
@@ -54,6 +56,7 @@ class PagePlan:
     rows: int
     columns: int
     tiles: tuple[Tile, ...]
+    crossed: frozenset[tuple[tuple[int, int], tuple[int, int]]] = frozenset()
 
     @cached_property
     def _places(self) -> dict[tuple[int, int], Tile]:
@@ -63,12 +66,41 @@ class PagePlan:
         """The printed tile of that place, or None where the page is left out."""
         return self._places.get((row, column))
 
+    @cached_property
+    def _groups(self) -> dict[tuple[int, int], tuple[int, int]]:
+        """The first place of the group a tile belongs to: tiles hang together where a piece runs across a border."""
+        group = {place: place for place in self._places}
+
+        def first(place: tuple[int, int]) -> tuple[int, int]:
+            while group[place] != place:
+                place = group[place]
+            return place
+
+        for one, other in sorted(self.crossed):
+            if one in group and other in group:
+                a, b = sorted((first(one), first(other)))
+                group[b] = a
+        return {place: first(place) for place in group}
+
+    @property
+    def groups(self) -> int:
+        """How many separate patches the pages make on the table."""
+        return len(set(self._groups.values()))
+
+    def joined(self, tile: Tile, down: int, across: int) -> Tile | None:
+        """The tile `down` rows and `across` columns away if the two are joined, or None."""
+        other = self.at(tile.row + down, tile.column + across)
+        if other is None or self._groups[tile.row, tile.column] != self._groups[other.row, other.column]:
+            return None
+        return other
+
     @property
     def borders(self) -> tuple[tuple[Tile, Tile], ...]:
-        """Pairs of tiles that are glued together, the left or upper one first."""
+        """Pairs of tiles that are joined, the left or upper one first. Neighbours that share no piece, and belong to
+        no patch that does, need not be joined."""
         found = []
         for tile in self.tiles:
-            for other in (self.at(tile.row, tile.column + 1), self.at(tile.row + 1, tile.column)):
+            for other in (self.joined(tile, 0, 1), self.joined(tile, 1, 0)):
                 if other is not None:
                     found.append((tile, other))
         return tuple(found)
@@ -116,15 +148,51 @@ def plan_on(ink: Sequence[Any], width: float, height: float, paper: Paper) -> Pa
     sides = np.array([(tile.left, tile.bottom, tile.right, tile.top) for tile in tiles])
     boxes = shapely.box(sides[:, 0] - _EDGE, sides[:, 1] - _EDGE, sides[:, 2] + _EDGE, sides[:, 3] + _EDGE)
     used = np.zeros(len(tiles), dtype=bool)
+    pairs = [
+        (place, place + step)
+        for place, tile in enumerate(tiles)
+        for step, last in ((1, tile.column == columns - 1), (columns, tile.row == rows - 1))
+        if not last
+    ]
+    lines = shapely.buffer([_border(tiles[one], tiles[other]) for one, other in pairs], _EDGE, cap_style="flat")
+    across = np.zeros(len(pairs), dtype=bool)
     for shape in ink:
         shapely.prepare(shape)
         used |= shapely.intersects(shape, boxes)
+        across |= shapely.intersects(shape, lines) if len(pairs) else False
     kept = tuple(tile for tile, keep in zip(tiles, used, strict=True) if keep)
-    return PagePlan(paper, width, height, rows, columns, kept)
+    crossed = frozenset(
+        ((tiles[one].row, tiles[one].column), (tiles[other].row, tiles[other].column))
+        for (one, other), over in zip(pairs, across, strict=True)
+        if over
+    )
+    rows = max((tile.row for tile in kept), default=0) + 1
+    columns = max((tile.column for tile in kept), default=0) + 1
+    return PagePlan(paper, width, height, rows, columns, kept, crossed)
 
 
-def plan_pages(ink: Sequence[Any], width: float, height: float, paper: Paper) -> PagePlan:
-    """The plan with the fewest pages, the paper upright or on its side; upright when both take as many."""
-    upright = plan_on(ink, width, height, paper)
-    turned = plan_on(ink, width, height, paper.turned)
-    return turned if len(turned.tiles) < len(upright.tiles) else upright
+def _border(before: Tile, after: Tile) -> Any:
+    if before.row == after.row:
+        return shapely.LineString([(after.left, before.bottom), (after.left, before.top)])
+    return shapely.LineString([(before.left, after.top), (before.right, after.top)])
+
+
+def count_pages(ink: Sequence[Any], width: float, height: float, paper: Paper) -> int:
+    """How many pages `plan_on` would print."""
+    tiles = all_tiles(width, height, paper)
+    sides = np.array([(tile.left, tile.bottom, tile.right, tile.top) for tile in tiles])
+    boxes = shapely.box(sides[:, 0] - _EDGE, sides[:, 1] - _EDGE, sides[:, 2] + _EDGE, sides[:, 3] + _EDGE)
+    used = np.zeros(len(tiles), dtype=bool)
+    for shape in ink:
+        shapely.prepare(shape)
+        used |= shapely.intersects(shape, boxes)
+    return int(used.sum())
+
+
+def plan_pages(ink: Sequence[Any], width: float, height: float, paper: Paper, ways: Sequence[Paper] = ()) -> PagePlan:
+    """The plan with the fewest pages among the `ways` to hold the paper (upright or on its side when none are
+    given); the first of them when several take as many."""
+    return min(
+        (plan_on(ink, width, height, held) for held in ways or (paper, paper.turned)),
+        key=lambda plan: len(plan.tiles),
+    )

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from kit.lesson.pattern import Pattern
-from kit.paper.pages import tile
+from kit.paper.head import head_room
+from kit.paper.pages import plan, tile
+from kit.paper.papers import A0, Paper
 from kit.paper.request import PageRequest
-from kit.paper.sheet import sheet, sheet_content
+from kit.paper.sheet import GAP, Sheet, sheet, sheet_content
 
 Progress = Callable[[str], None]
 
@@ -18,7 +20,36 @@ def print_files(pattern: Pattern, request: PageRequest, progress: Progress | Non
     tell = progress or (lambda text: None)
     made: dict[str, bytes] = {}
     for paper in request.papers:
-        tell(f"Making the {paper.title} pages")
-        laid = sheet(pattern, (paper,))
-        made[f"pages-{paper.name}.pdf"] = tile(sheet_content(laid, pattern), laid, pattern, paper)
+        laid = laid_for(pattern, paper, request)
+        pages = plan(laid, paper, request)
+        tell(f"{paper.title}: {pages_said(laid, paper, len(pages.tiles), pages.rows * pages.columns)}")
+        made[file_name(paper, request)] = tile(sheet_content(laid, pattern), laid, pattern, paper, request)
     return made
+
+
+def laid_for(pattern: Pattern, paper: Paper, request: PageRequest) -> Sheet:
+    """The pieces laid for fewest pages of `paper`; on sheets and rolls with room for a title block. Raises `KitError`
+    for a pattern without pieces."""
+    ways = request.ways(paper)
+    if paper.kind == "page":
+        limit = max(A0.width, 3 * max(way.step[0] for way in ways))
+        return sheet(pattern, (paper,), GAP, limit, request)
+    rooms = [head_room(request.enlarged(way)) for way in ways]
+    head = max(room[0] for room in rooms), max(room[1] for room in rooms)
+    return sheet(pattern, (paper,), GAP, max(way.area[0] for way in ways), request, head)
+
+
+def file_name(paper: Paper, request: PageRequest) -> str:
+    """pages-a4.pdf, sheet-a0.pdf, pages-letter-half.pdf ..."""
+    scale = {1.0: "", 0.5: "-half", 0.25: "-quarter"}[request.class_scale]
+    return f"{'pages' if paper.kind == 'page' else 'sheet'}-{paper.name}{scale}.pdf"
+
+
+def pages_said(laid: Sheet, paper: Paper, count: int, of: int) -> str:
+    """How much paper it takes, in words."""
+    if paper.kind == "roll":
+        return f"{(laid.height + 2 * paper.margin_y) / 1000:.2f} m of it"
+    what = "page" if paper.kind == "page" else "sheet"
+    said = f"{count} {what}" if count == 1 else f"{count} {what}s"
+    blank = of - count
+    return f"{said}, {blank} blank left out" if blank else said

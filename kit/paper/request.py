@@ -30,7 +30,8 @@ class PageRequest:
     `papers`: one file of pages for each. `orientation`: "auto" holds the paper the way that takes fewest pages.
     `joining`: "overlap" trims two sides of a page and glues it on the next, "butt" trims all sides and tapes edge to
     edge. `margins`: mm left blank at the sides and at top and bottom of each paper, None for the paper's own.
-    `printer_scale`: how large the printer prints what should be 1, across and down the page: (0.97, 0.985).
+    `printer_scale`: how large the printer prints what should be 1, along the paper's short and its long side:
+    (0.97, 0.985).
     `class_scale`: 1, 1/2 or 1/4, for drafting practice. `whole`: pieces cut on the fold are drawn whole.
     Raises `KitError` for values that cannot be printed.
     """
@@ -78,6 +79,23 @@ class PageRequest:
         made = sheet if self.margins is None else sheet.with_margins(*self.margins)
         return replace(made, overlap=0.0) if self.joining == "butt" else made
 
+    def ways(self, sheet: Paper) -> tuple[Paper, ...]:
+        """How `sheet` may be held: upright, on its side, or both where the request leaves it open. Lengths are what
+        comes out of the printer, so that 1 mm of them is 1 mm on the table."""
+        held = self.held(sheet)
+        short, long = self.printer_scale
+        upright, sideways = held.scaled(short, long), held.turned.scaled(long, short)
+        if self.orientation == "sideways" and sheet.kind != "roll":
+            return (sideways,)
+        if self.orientation == "upright" or sheet.kind == "roll":
+            return (upright,)
+        return (upright, sideways)
+
+    def enlarged(self, held: Paper) -> tuple[float, float]:
+        """How many times as large everything is drawn on a page so held, across and down, to come out true."""
+        short, long = self.printer_scale
+        return (1 / long, 1 / short) if held.landscape else (1 / short, 1 / long)
+
 
 def read_papers(texts: Sequence[str]) -> tuple[Paper, ...]:
     """Papers by name or size, each once, in order; A4 and US Letter when nothing is named."""
@@ -97,14 +115,14 @@ def read_margins(text: str) -> tuple[float, float]:
 
 
 def read_printer_scale(text: str) -> tuple[float, float]:
-    """ "97%" or "97%,98.5%" (across, down) as shares: (0.97, 0.985). Raises `KitError`."""
+    """ "97%" or "97%,98.5%" (short side, long side of the paper) as shares: (0.97, 0.985). Raises `KitError`."""
     parts = text.split(",")
     shares = [re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*%?\s*", part) for part in parts]
     if len(parts) not in (1, 2) or not all(shares):
         raise KitError(
             f"'{text}' does not say how large the printer prints.",
             where="--printer-scale",
-            do="Read the gauge on the first page and write 97%, or 97%,98.5% for across and down.",
+            do="Read the gauge on the first page and write 97%, or 97%,98.5% for the paper's short and long side.",
         )
     across, down = (float(share[1]) / 100 for share in (shares[0], shares[-1]) if share)
     return across, down

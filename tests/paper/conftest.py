@@ -85,14 +85,28 @@ def make_garment() -> Pattern:
 
 @pytest.fixture(scope="session")
 def render(tmp_path_factory: pytest.TempPathFactory) -> Render:
-    """`render(pdf bytes, dpi, first, last)`: the pages as arrays of darkness, 0 white to 1 black (poppler)."""
+    """`render(pdf bytes, dpi, first, last, printed, crop)`: the pages as arrays of darkness, 0 white to 1 black
+    (poppler). `printed` is how large a printer prints them, across and down; `crop` (left, top, width, height) is in
+    mm of what comes out of it."""
 
-    def pages(pdf: bytes, dpi: int, first: int = 1, last: int = 0) -> list[np.ndarray]:
+    def pages(
+        pdf: bytes,
+        dpi: float,
+        first: int = 1,
+        last: int = 0,
+        *,
+        printed: tuple[float, float] = (1.0, 1.0),
+        crop: tuple[float, float, float, float] | None = None,
+    ) -> list[np.ndarray]:
         folder = tmp_path_factory.mktemp("render")
         source = folder / "in.pdf"
         source.write_bytes(pdf)
         span = ["-f", str(first), *(["-l", str(last)] if last else [])]
-        subprocess.run(["pdftoppm", "-gray", "-r", str(dpi), *span, str(source), str(folder / "p")], check=True)
+        scale = ["-rx", repr(dpi * printed[0]), "-ry", repr(dpi * printed[1])]
+        if crop:
+            left, top, width, height = (str(round(value * dpi / 25.4)) for value in crop)
+            scale += ["-x", left, "-y", top, "-W", width, "-H", height]
+        subprocess.run(["pdftoppm", "-gray", *scale, *span, str(source), str(folder / "p")], check=True)
         found = sorted(folder.glob("p-*.pgm"), key=lambda path: int(path.stem.rsplit("-", 1)[1]))
         return [_darkness(path) for path in found]
 

@@ -11,9 +11,10 @@ from hypothesis import strategies as st
 
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
+from kit.paper.nest import EDGE
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.plan import all_tiles, letters, plan_on, plan_pages
-from kit.paper.sheet import EDGE, GAP, sheet
+from kit.paper.sheet import GAP, sheet
 
 PAPERS = st.sampled_from([A4, A4.turned, LETTER, LETTER.turned])
 
