@@ -49,6 +49,13 @@ class Run:
             )
         return replace(self, start=low, end=high)
 
+    def after(self, start: object) -> Run:
+        """The part from `start`, a length along the run, to its end. Raises `KitError` for a bare number."""
+        low = float(length(start, self.said))
+        if low < 0:
+            raise KitError(f"a part cannot begin {show(low)} along an edge.", where=self.said, do="Write 0 or more.")
+        return replace(self, start=low, end=None)
+
     @property
     def said(self) -> str:
         edges = " and ".join(edge.replace("_", " ") for edge in self.edges)

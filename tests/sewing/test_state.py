@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from kit.errors import KitError
 from kit.sewing.run import Run
 from kit.sewing.state import sew
 from kit.sewing.walk import path_of, run_length, runs_opposed, spans
@@ -116,3 +117,13 @@ def test_runs_turn_their_edges_to_follow_on(wrap):
     (only,) = spans(pattern, backward.between(0 * mm, 100 * mm))
     size = pattern.piece("front").edge("wrap_neck").path.length
     assert (only.edge, only.start, only.end) == ("wrap_neck", pytest.approx(size - 100), pytest.approx(size))
+
+
+def test_a_part_may_run_to_the_end_of_its_edge(wrap):
+    side = Run("front", ("side",), "left").after(5 * cm)
+    pattern = wrap.pattern_of([])
+    assert run_length(pattern, side) == pytest.approx(160)
+    (span,) = spans(pattern, side)
+    assert (span.start, span.end) == (pytest.approx(50), pytest.approx(210))
+    with pytest.raises(KitError, match="front left side"):
+        side.after(5)
