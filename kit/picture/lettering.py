@@ -122,6 +122,10 @@ def place(
     first: tuple[float, float, float] | None = None
     for choice in _with_rings(choices, width, height):
         first = first or choice
+        # Better over a line nearby than far from what it names.
+        far = math.hypot(choice[0] - first[0], choice[1] - first[1]) * height * 0.5
+        if crossing is not None and far >= crossing[0]:
+            continue
         lying = (choice[0], choice[1], width, height, choice[2])
         box = text_box(*lying)
         cost = 0.0
@@ -134,10 +138,8 @@ def place(
             if under < 1e-9:
                 taken.append(lying)
                 return choice
-            away = math.hypot(choice[0] - first[0], choice[1] - first[1])
-            worth = under + away * height * 0.5  # better over a line nearby than far from what it names
-            if crossing is None or worth < crossing[0]:
-                crossing = (worth, choice)
+            if crossing is None or under + far < crossing[0]:
+                crossing = (under + far, choice)
         if best is None or cost + under < best[0]:
             best = (cost + under, choice)
     found = crossing or best

@@ -134,6 +134,7 @@ def oblong(wide: float, high: float, lean: float, allowance: float, **more: Any)
 def test_small_pieces(
     wide: float, high: float, lean: float, allowance: float, mark: bool, fold: bool, nap: Any
 ) -> None:
+    lean = 0.0 if fold else lean
     middle = Point(wide / 2 + lean / 2, high / 2)
     marks = (Mark("button", "drill", point=middle),) if mark else ()
     piece = oblong(wide, high, lean, allowance, marks=marks, notches=(Notch("side", high / 2),))
