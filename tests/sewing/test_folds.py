@@ -13,8 +13,8 @@ from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.dart import Dart
 from kit.piece.piece import CutPlan
 from kit.piece.pleat import Pleat
-from kit.prose import operation_alt, sentences
 from kit.proof.unfinished import unfinished
+from kit.prose import operation_alt, sentences
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle
 from kit.sewing.sections import folds as shapes

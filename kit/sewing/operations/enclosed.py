@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, ClassVar
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
-from kit.sewing.operations.joined import Seam, shut_in, trouble_on, widely
-from kit.sewing.reading import FINISHES, Reader, Runs, read_size, read_width, read_word
+from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on, widely
+from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
@@ -227,8 +227,9 @@ class LappedSeam(Seam):
             "row": (self.edgestitch, "allowance"),
             "edge": (self.a, "place"),
             "other": (self.b, "place"),
-            "finish": (f"finish.{self.finish}", "word"),
         }
+        if self.finish != "none":
+            values["finish"] = (f"finish.{self.finish}", "word")
         keys = ["turn", "lay", "stitch"] if self.turned else ["lay_raw", "stitch_raw"]
         if self.turned and self.finish != "none":
             keys.append("finish")
@@ -310,7 +311,7 @@ def mock_french_seam(
         allowance=read_width(allowance, f"{where}, allowance"),
         turn=read_width(turn, f"{where}, turn"),
         press=make.pressing(press, first + second, where),
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, first, second, ease, where),
     )
 
 
@@ -344,7 +345,7 @@ def flat_felled_seam(
         trim=wide / 2 if trim is None else read_width(trim, f"{where}, trim"),
         outside=bool(outside),
         press=second[0].piece,
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, first, second, ease, where),
     )
 
 
@@ -372,5 +373,5 @@ def lapped_seam(
         turned=bool(turned),
         finish=read_word(finish, FINISHES, "finish", where),
         press=first[0].piece,
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, first, second, ease, where),
     )

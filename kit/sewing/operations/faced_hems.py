@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.facings import AttachFacing
-from kit.sewing.operations.joined import shut_in, trouble_on, unjoined
+from kit.sewing.operations.joined import read_ease, shut_in, trouble_on, unjoined
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
@@ -112,5 +112,5 @@ def faced_hem(
         by=read_word(by, ("hand", "machine"), "by", where),
         clip=bool(clip),
         grade=bool(grade),
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, a, b, ease, where),
     )

@@ -1,4 +1,4 @@
-"""Rows that close nothing, and fittings: edge finish, topstitch, staystitch, try on."""
+"""Rows that close nothing, and fittings: edge finish, topstitch, edgestitch, staystitch, try on."""
 
 from __future__ import annotations
 
@@ -8,14 +8,19 @@ from typing import TYPE_CHECKING, ClassVar
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.operations.joined import edge_facts, trouble_on
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.verb import verb
+from kit.sewing.walk import sides_of, spans
 from kit.units import Length
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
+
+EDGESTITCH = 3.0
+"""mm from the edge up to which a row is called an edgestitch (common practice, no source)."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,13 +67,35 @@ class EdgeFinish(Operation):
             ),
         )
 
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("edge_finish.why", {}),)
+
+    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+        return tuple(
+            trouble_on(
+                pattern,
+                (run,),
+                "finished_late",
+                f"the raw edge of the {run.said} is shut in already; there is nothing left to finish.",
+                "Put it before that, or take it out.",
+            )
+            for run in self.edges
+            if any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in"))
+            or any(
+                done.how in ("faced", "hemmed") and done.span.overlap(span) > 0.5
+                for span in spans(pattern, run)
+                for done in state.closed
+            )
+        )
+
 
 @dataclass(frozen=True, kw_only=True)
 class Topstitch(Operation):
     """Rows seen from the right side, the first `distance` mm inside a closed edge or seam, the others 6 mm
-    further in each."""
+    further in each. On a seam it runs beside it, through the allowances on that side."""
 
     kind: ClassVar[str] = "topstitch"
+    crosses: ClassVar[bool] = True
 
     along: tuple[Run, ...]
     distance: float
@@ -84,8 +111,11 @@ class Topstitch(Operation):
             "rows": (self.rows, "count"),
             "apart": (6.0, "allowance"),
         }
-        keys = ["sew"] if self.rows == 1 else ["sew", "more"]
+        keys = ["edge" if self.distance <= EDGESTITCH else "sew", *(["more"] if self.rows > 1 else [])]
         return (*(Sentence(f"topstitch.{key}", values) for key in keys), *both_sides(pattern, self.along))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("topstitch.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
@@ -104,6 +134,16 @@ class Topstitch(Operation):
             )
             for run in self.along
             if not state.is_closed(pattern, run)
+        ) + tuple(
+            trouble_on(
+                pattern,
+                (run,),
+                "topstitched_unpressed",
+                f"the {run.said} is topstitched before its seam is pressed.",
+                "Press it first: make.press(...).",
+            )
+            for run in self.along
+            if any((run.piece, side, edge) in state.unpressed for side in sides_of(pattern, run) for edge in run.edges)
         )
 
 
@@ -125,6 +165,9 @@ class Staystitch(Operation):
             "distance": (self.distance, "allowance"),
         }
         return (Sentence("staystitch.sew", values), *both_sides(pattern, self.along))
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return (Sentence("staystitch.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
@@ -220,6 +263,13 @@ def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: 
     if isinstance(rows, bool) or not isinstance(rows, int) or not 1 <= rows <= 6:
         raise KitError(f"{rows!r} rows of topstitching.", where=where, do="Write a whole number from 1 to 6.")
     return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"), rows=rows)
+
+
+@verb
+def edgestitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Topstitch:
+    """A row on the right side, very close to a finished edge or seam."""
+    where = "edgestitch"
+    return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance", EDGESTITCH))
 
 
 @verb

@@ -67,15 +67,17 @@ class Hem(Operation):
 
     def _values(self) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
-        return {
+        values: dict[str, tuple[object, str]] = {
             "edge": (self.edges, "place"),
             "first": (self.first, part),
             "second": (self.second, part),
             "total": (self.first + self.second, "allowance"),
             "row": (EDGE, "allowance"),
-            "finish": (f"finish.{self.finish}", "word"),
             "caught": (self.catching, "place"),
         }
+        if self.finish != "none":
+            values["finish"] = (f"finish.{self.finish}", "word")
+        return values
 
     def _first(self) -> list[str]:
         return [*(["ring"] if self.ring else []), *(["catch"] if self.catching else [])]

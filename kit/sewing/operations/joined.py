@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.piece.dart import mouths_length
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble
+from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
 from kit.sewing.walk import sides_of, spans
 from kit.units import both
@@ -19,6 +20,7 @@ PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
 EASED_EASE = 0.15
 """Share up to which a row of ease stitching takes it up; more is gathered (common practice, no source)."""
+MOST_EASE = 3000.0  # mm by which a gathered edge may be longer
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -111,8 +113,15 @@ def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble
 def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
     """(runs of a, runs of b, a longer than b in mm) for each pair that must agree, on one half. Rows with the
     same number of runs are compared run by run."""
+    return gaps_of(pattern, seam.a, seam.b)
+
+
+def gaps_of(
+    pattern: Cut, a: tuple[Run, ...], b: tuple[Run, ...]
+) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
+    """The same of two rows of runs."""
     found = []
-    for x, y in pairs(seam):
+    for x, y in pairs(a, b):
         halves = (
             2 if all(len({span.side for run in side for span in spans(pattern, run)}) == 2 for side in (x, y)) else 1
         )
@@ -120,11 +129,19 @@ def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[R
     return tuple(found)
 
 
-def pairs(seam: Seam) -> list[tuple[tuple[Run, ...], tuple[Run, ...]]]:
+def pairs(a: tuple[Run, ...], b: tuple[Run, ...]) -> list[tuple[tuple[Run, ...], tuple[Run, ...]]]:
     """The rows that must agree in length: run by run where both have as many, else the whole rows."""
-    if len(seam.a) == len(seam.b):
-        return [((x,), (y,)) for x, y in zip(seam.a, seam.b, strict=True)]
-    return [(seam.a, seam.b)]
+    if len(a) == len(b):
+        return [((x,), (y,)) for x, y in zip(a, b, strict=True)]
+    return [(a, b)]
+
+
+def read_ease(make: Reader, a: tuple[Run, ...], b: tuple[Run, ...], ease: object, where: str) -> float:
+    """By how much (mm on each half) one row is longer on purpose: a length, or "gathered" for all that the edges
+    differ by, drawn up before."""
+    if ease == "gathered":
+        return abs(sum(gap for _, _, gap in gaps_of(make.cut, a, b)))
+    return read_size(ease, f"{where}, ease", MOST_EASE)
 
 
 def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
@@ -158,7 +175,7 @@ def half_facts(pattern: Cut, run: Run, what: str, more: str) -> tuple[Fact, ...]
 def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
     """Fullness too great to be pinned in needs its ease stitching or gathers first; gathers must be taken up, and
     be drawn up to the length they are sewn to."""
-    for a, b in pairs(seam):
+    for a, b in pairs(seam.a, seam.b):
         one, two = stitch_length(pattern, a), stitch_length(pattern, b)
         longer, shorter, most, least = (a, b, one, two) if one >= two else (b, a, two, one)
         for runs in (a, b):

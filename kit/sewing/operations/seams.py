@@ -10,10 +10,10 @@ from kit.errors import KitError
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, Uses, both_sides, closings, shown, taken
-from kit.sewing.operations.joined import Seam, shut_in, widely
+from kit.sewing.operations.joined import Seam, read_ease, shut_in, widely
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.joined import unjoined as unjoined
-from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_size, read_width, read_word
+from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
@@ -385,7 +385,7 @@ def plain_seam(
         together=bool(together),
         binding="" if binding is None else make.strip(binding, where),
         ends=read_word(ends, ("raw edge", "stitch line"), "ends", where),
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, first, second, ease, where),
     )
 
 
@@ -418,5 +418,5 @@ def french_seam(
         second=read_width(second, f"{where}, second row"),
         press=make.pressing(press, one + other, where),
         trim=None if trim is None else read_width(trim, f"{where}, trim"),
-        ease=read_size(ease, f"{where}, ease"),
+        ease=read_ease(make, one, other, ease, where),
     )
