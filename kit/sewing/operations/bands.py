@@ -26,7 +26,7 @@ from kit.sewing.operation import (
     taken,
 )
 from kit.sewing.operations.drawn import fits
-from kit.sewing.operations.places import beside, facts_of, lacking, refuse, sewn_length, without_end
+from kit.sewing.operations.places import beside, facts_of, lacking, raw_beside, refuse, sewn_length, without_end
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.operations.turned import SeamToTurn, still_inside_out, turned_facts
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
@@ -201,6 +201,17 @@ class SetBand(Operation):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         rows = unjoined(state, pattern, self.b)
+        raw = None if rows else raw_beside(state, pattern, self.b)
+        if raw is not None:
+            rows = (
+                refuse(
+                    pattern,
+                    raw,
+                    "band_end_raw",
+                    f"the {raw.said} is still raw where the band begins or ends.",
+                    "Hem or face that edge, set in its zip or sew its seam first: the band ends at its finished line.",
+                ),
+            )
         return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")
 
 

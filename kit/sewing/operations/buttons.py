@@ -98,6 +98,19 @@ class OnMarks(Operation):
             if near is None:
                 continue
             edge, at = near
+            for _, piece, side, name in (fact for fact in state.facts if fact[0] == "band_set"):
+                mine = piece == place.piece and place.side in (None, side)
+                if mine and ("band_closed", piece, side, name) not in state.facts:
+                    return [
+                        refuse(
+                            pattern,
+                            _ground(pattern, place),
+                            f"{what}_early",
+                            f"the {pattern.piece(piece).title.lower()} is not closed yet: only one layer lies at the "
+                            f"{place.said}.",
+                            "Close the band first: make.close_band(...).",
+                        )
+                    ]
             for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
                 done = state.on((place.piece, side, edge))
                 if not any(each.span.start - 0.5 <= at <= each.span.end + 0.5 for each in done):

@@ -145,6 +145,26 @@ def without_end(pattern: Cut, run: Run, at: Run | None, size: float) -> tuple[Ru
     return tuple(replace(short if side == at.side else run, side=side) for side in halves)
 
 
+def corner(pattern: Cut, run: Run, name: str) -> float:
+    """mm along the edge `name`, a neighbour of the run, where the two meet."""
+    return 0.0 if _touching(pattern, run, name) else pattern.piece(run.piece).edge(name).path.length
+
+
+def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
+    """An edge beside the runs that is still raw where it meets them, if there is one; parts of edges are not asked."""
+    for run in runs:
+        piece = pattern.piece(run.piece)
+        if run.start is not None or run.end is not None:
+            continue
+        for name in neighbours(piece, run.edges):
+            at = corner(pattern, run, name)
+            for side in sides_of(pattern, run):
+                done = state.on((run.piece, side, name))
+                if name != piece.fold and not any(d.span.start - 0.5 <= at <= d.span.end + 0.5 for d in done):
+                    return Run(run.piece, (name,), side)
+    return None
+
+
 # ---- rings ----------------------------------------------------------------------------------------------------
 
 

@@ -29,7 +29,7 @@ from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, runs_opposed
+from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -211,7 +211,8 @@ class TurnOut(Operation):
             if name not in state.inside_out
         ]
         for gap in self.through:
-            if not state.is_raw(pattern, gap):
+            raw = sum(span.length for span in spans(pattern, gap)) - state.covered(pattern, gap)
+            if raw / len(sides_of(pattern, gap)) < NARROWEST_GAP:
                 found.append(
                     refuse(
                         pattern,
