@@ -1,0 +1,366 @@
+"""Several sizes of a pattern laid over one another: the nest of each piece.
+
+The sizes of a piece lie as they were drafted, grain along grain and fold on fold. Where the origin of the draft would
+push their corners far apart (a facing traced from high up), they are laid on the corner that keeps them closest, so
+that the lines still run beside one another. What sizes draw alike is drawn once (`kit.paper.share`), a piece's text
+once, and the name of each size stands in its line at several places.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+import shapely
+from shapely import affinity
+from shapely.ops import polylabel
+
+from kit.errors import KitError
+from kit.geometry import Line, Motion, Point
+from kit.lesson.pattern import Pattern
+from kit.paper.papers import A0, A4, LETTER, Paper
+from kit.paper.request import PageRequest
+from kit.paper.share import Part, shared
+from kit.paper.sheet import GAP, Sheet, lay
+from kit.paper.size_names import size_names
+from kit.picture.drawing import Fill, Item, Label, Stroke
+from kit.picture.fitted import Room
+from kit.picture.piece_sheet import moved, piece_items, piece_lines, piece_words
+from kit.piece.allowance import cut_line
+from kit.piece.piece import Piece
+
+_CLOSER = 0.8
+_LINE = 0.5  # half the width of the heaviest line, and a little
+
+
+@dataclass(frozen=True)
+class NestedPiece:
+    """One piece in all sizes. `pieces` and `motions` go by size (None: that size has no such piece); a motion takes
+    the piece's own mm to the nest's. `parts` are its lines, `stitches` its stitch lines in the same manner, `names`
+    the name of a size in its own lines, `text` what is written on the piece; `corners` is the line around it all,
+    `areas` what is cut out, by size (shapely)."""
+
+    pieces: tuple[Piece | None, ...]
+    motions: tuple[Motion, ...]
+    parts: tuple[Part, ...]
+    stitches: tuple[Part, ...]
+    names: tuple[Part, ...]
+    text: tuple[Item, ...]
+    corners: tuple[Point, ...]
+    areas: tuple[Any, ...]
+
+    @property
+    def piece(self) -> Piece:
+        """The piece in the middle of the sizes that have it; for words, not for places."""
+        has = [piece for piece in self.pieces if piece is not None]
+        return has[len(has) // 2]
+
+    @property
+    def alike(self) -> bool:
+        """Whether every size is the same piece."""
+        return all(len(part.sizes) == len(self.pieces) for part in self.parts if _cuts(part))
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """Everything drawn, in the nest's mm."""
+        parts = (*self.parts, *self.stitches, *self.names)
+        return tuple(item for part in parts for item in part.items) + self.text
+
+
+@dataclass(frozen=True)
+class Nest:
+    """The pieces of `patterns`, one pattern a size, in order. `places` are the sizes' places in the lesson's chart,
+    counted from 1; they choose the look of each line."""
+
+    patterns: tuple[Pattern, ...]
+    places: tuple[int, ...]
+    pieces: tuple[NestedPiece, ...]
+
+    @property
+    def sizes(self) -> tuple[str, ...]:
+        return tuple(pattern.body.name for pattern in self.patterns)
+
+    @property
+    def several(self) -> bool:
+        return len(self.patterns) > 1
+
+    @property
+    def said(self) -> str:
+        """The sizes in words: "W4", "W1 and W4", "W1 to W10"."""
+        return said_sizes(self.sizes, self.places)
+
+    @property
+    def pattern(self) -> Pattern:
+        """The pattern that stands for all where words are needed; its body is named after all sizes."""
+        middle = self.patterns[len(self.patterns) // 2]
+        return replace(middle, body=replace(middle.body, name=self.said)) if self.several else middle
+
+
+def said_sizes(sizes: Sequence[str], places: Sequence[int]) -> str:
+    """Sizes in words, neighbours in the chart drawn together: "W1 to W3 and W7"."""
+    runs: list[list[str]] = []
+    last = None
+    for size, place in zip(sizes, places, strict=True):
+        if last is not None and place == last + 1:
+            runs[-1].append(size)
+        else:
+            runs.append([size])
+        last = place
+    words: list[str] = []
+    for run in runs:
+        words += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else run
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def nest(patterns: Sequence[Pattern], chart: Sequence[str] = ()) -> Nest:
+    """The nest of `patterns`, one for each size, small to large; `chart` names all sizes of the lesson in order.
+
+    Raises `KitError` for no sizes, a size given twice, patterns without pieces, and what `cut_line` refuses.
+    """
+    if not patterns:
+        raise KitError("no sizes are chosen.", where="--sizes", do="Name some, such as --sizes W3,W4, or all.")
+    names = [pattern.body.name for pattern in patterns]
+    twice = next((name for name in names if names.count(name) > 1), None)
+    if twice is not None:
+        raise KitError(f"the size {twice} is chosen twice.", where="--sizes", do="Name each size once.")
+    if not any(pattern.pieces for pattern in patterns):
+        raise KitError(
+            "this pattern has no pieces, so there is nothing to print.",
+            where=patterns[0].lesson.title,
+            do="Run the drafting steps that make the pieces.",
+        )
+    known = list(chart) if set(names) <= set(chart) else names
+    places = tuple(known.index(name) + 1 for name in names)
+    order = list(dict.fromkeys(piece.name for pattern in patterns for piece in pattern.pieces))
+    by_name = [{piece.name: piece for piece in pattern.pieces} for pattern in patterns]
+    whole = Nest(tuple(patterns), places, ())
+    return replace(whole, pieces=tuple(_nested(tuple(pieces.get(name) for pieces in by_name), whole) for name in order))
+
+
+def lay_nest(
+    made: Nest,
+    papers: Sequence[Paper] = (A4, LETTER),
+    gap: float = GAP,
+    limit: float = A0.width,
+    request: PageRequest | None = None,
+    head: tuple[float, float] | None = None,
+) -> Sheet:
+    """The nests of all pieces on one sheet, laid as `kit.paper.sheet.lay` does; its placements are in the order of
+    `made.pieces`."""
+    return lay([(each.piece, each.items, each.corners) for each in made.pieces], papers, gap, limit, request, head)
+
+
+def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
+    has = [piece for piece in pieces if piece is not None]
+    if len(pieces) == 1:
+        pattern = whole.patterns[0]
+        items = piece_items(has[0], pattern, pattern.lesson.units)
+        corners = tuple(cut_line(has[0]).points(0.1))
+        return NestedPiece(
+            pieces, (Motion(),), (Part((0,), items),), (), (), (), corners, (_closed(corners, Motion()),)
+        )
+    found = iter(_alignment(has))
+    motions = tuple(Motion() if piece is None else next(found) for piece in pieces)
+    drawings = [
+        () if piece is None else moved(piece_lines(piece, pattern), motion)
+        for piece, motion, pattern in zip(pieces, motions, whole.patterns, strict=True)
+    ]
+    by_size = tuple(
+        None if piece is None else _drawn_area(piece, drawing) for piece, drawing in zip(pieces, drawings, strict=True)
+    )
+    areas = [area for area in by_size if area is not None]
+    shared_area = shapely.intersection_all(areas)
+    lines = _one_grain([tuple(item for item in drawing if not _stitch(item)) for drawing in drawings], shared_area)
+    parts = shared(lines)
+    stitches = shared([tuple(item for item in drawing if _stitch(item)) for drawing in drawings])
+    sizes = [place for place, piece in enumerate(pieces) if piece is not None]
+    said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
+    if all(len(part.sizes) == len(pieces) for part in parts if _cuts(part)):
+        said = f"{said}, all alike"
+    inner = shapely.intersection_all(
+        [_closed(piece.outline.points(0.2), motion) for piece, motion in zip(pieces, motions, strict=True) if piece]
+    )
+    text = _words(_smallest(has), whole, said, _largest(shared_area), _largest(inner), [part.items for part in parts])
+    names = size_names(parts, whole.sizes, [item for item in text if isinstance(item, Label)])
+    around: Any = shapely.union_all(areas).buffer(_LINE, quad_segs=2).simplify(0.1)
+    if around.geom_type != "Polygon":
+        around = around.convex_hull
+    corners = tuple(Point(x, y) for x, y in around.exterior.coords[:-1])
+    return NestedPiece(pieces, motions, parts, stitches, names, text, corners, by_size)
+
+
+def _stitch(item: Item) -> bool:
+    return isinstance(item, Stroke) and item.role == "stitch"
+
+
+def _cuts(part: Part) -> bool:
+    return any(isinstance(item, Stroke) and item.role == "cut" for item in part.items)
+
+
+def _area(piece: Piece, motion: Motion) -> Any:
+    return _closed(cut_line(piece).points(0.1), motion)
+
+
+def _drawn_area(piece: Piece, drawing: Sequence[Item]) -> Any:
+    """The paper of a drawn piece, read off its cut line and fold."""
+    strokes = [item for item in drawing if isinstance(item, Stroke)]
+    cut = [item for item in strokes if item.role == "cut"]
+    if not cut:
+        return _area(piece, Motion())  # refuses a piece without allowances
+    rest = [] if cut[0].closed else [item for item in strokes if item.role == "fold"]
+    points = [point for item in (*cut, *rest) for curve in item.curves for point in curve.points(0.1)]
+    return _closed(points, Motion())
+
+
+def _closed(points: Iterable[Point], motion: Motion) -> Any:
+    placed = [motion(point) for point in points]
+    return shapely.make_valid(shapely.Polygon([(point.x, point.y) for point in placed]))
+
+
+def _largest(area: Any) -> Any:
+    return max(getattr(area, "geoms", [area]), key=lambda part: part.area)
+
+
+# ---- a common place ----------------------------------------------------------------------------------------
+
+
+def _alignment(pieces: Sequence[Piece]) -> list[Motion]:
+    """How each size is laid: grain parallel to that of the smallest, then on the origin of the draft or, where that
+    is clearly closer, on a corner they all have (on the fold, for a piece that has one)."""
+    small = _smallest(pieces)
+    turns = [_turn(piece, small) for piece in pieces]
+    corners = [
+        {edge.name: turn(edge.path.start) for edge in piece.edges} for piece, turn in zip(pieces, turns, strict=True)
+    ]
+    common = [name for name in corners[0] if all(name in each for each in corners)]
+    home = corners[pieces.index(small)]
+
+    def spread(slides: Sequence[tuple[float, float]]) -> float:
+        return sum(
+            math.hypot(each[name].x + dx - home[name].x, each[name].y + dy - home[name].y)
+            for each, (dx, dy) in zip(corners, slides, strict=True)
+            for name in common
+        )
+
+    best = [(0.0, 0.0)] * len(pieces)
+    least = spread(best) * _CLOSER
+    for name in _anchors(small, common):
+        slides = [(home[name].x - each[name].x, home[name].y - each[name].y) for each in corners]
+        if spread(slides) < least - 1e-6:
+            best, least = slides, spread(slides)
+    return [turn.then(Motion(dx=dx, dy=dy)) for turn, (dx, dy) in zip(turns, best, strict=True)]
+
+
+def _smallest(pieces: Sequence[Piece]) -> Piece:
+    return min(pieces, key=lambda piece: abs(piece.outline.area))
+
+
+def _turn(piece: Piece, small: Piece) -> Motion:
+    if piece.grain is None or small.grain is None:
+        return Motion()
+    one, other = piece.grain.end - piece.grain.start, small.grain.end - small.grain.start
+    angle = math.remainder(math.atan2(other.y, other.x) - math.atan2(one.y, one.x), math.pi)
+    return Motion() if abs(angle) < 1e-6 else Motion.rotation(angle)
+
+
+def _anchors(piece: Piece, common: Sequence[str]) -> list[str]:
+    """The edges whose start may be the common point: both ends of the fold, else every corner."""
+    if not piece.fold:
+        return list(common)
+    names = [edge.name for edge in piece.edges]
+    place = names.index(piece.fold)
+    return [name for name in (names[place], names[(place + 1) % len(names)]) if name in common]
+
+
+# ---- once for all sizes ------------------------------------------------------------------------------------
+
+
+def _one_grain(drawings: Sequence[tuple[Item, ...]], inside: Any) -> list[tuple[Item, ...]]:
+    """Grainlines and fold brackets differ from size to size only in where they stand: where they run the same way in
+    all, one serves all. It lies in every size; a grainline for which there is none is drawn anew across the paper
+    that all have."""
+    has = [_signs(drawing) for drawing in drawings if drawing]
+    fitting: dict[str, Stroke] = {}
+    near = inside.buffer(0.1)
+    shapely.prepare(near)
+    for name in dict.fromkeys(name for signs in has for name in signs):
+        signs = [each[name] for each in has if name in each]
+        if any(abs(math.remainder(_way(other) - _way(signs[0]), math.pi)) > 1e-3 for other in signs):
+            continue
+        for sign in signs:
+            line = shapely.LineString([(p.x, p.y) for curve in sign.curves for p in curve.points(0.5)])
+            if near.covers(line):
+                fitting[name] = sign
+                break
+        else:
+            across = _across(inside, signs[0]) if len(signs[0].curves) == 1 else None
+            if across is not None:
+                fitting[name] = replace(signs[0], curves=(across,))
+    return [
+        tuple(fitting.get(item.name, item) if isinstance(item, Stroke) and _sign(item) else item for item in drawing)
+        for drawing in drawings
+    ]
+
+
+def _across(inside: Any, sign: Stroke) -> Line | None:
+    """A line the way of `sign` through the middle of the widest place of `inside`, as long as there is room for."""
+    area = _largest(inside)
+    if area.is_empty or area.geom_type != "Polygon":
+        return None
+    middle = polylabel(area, 2.0)
+    way = _way(sign)
+    far = sign.curves[0].length
+    cos, sin = math.cos(way), math.sin(way)
+    ray = shapely.LineString(
+        [(middle.x - far * cos, middle.y - far * sin), (middle.x + far * cos, middle.y + far * sin)]
+    )
+    met = ray.intersection(area.buffer(-4.0))
+    run = next((part for part in getattr(met, "geoms", [met]) if part.distance(middle) < 1e-6), None)
+    if run is None or run.length < 15.0:
+        return None
+    spots = [run.interpolate(share, normalized=True) for share in (0.08, 0.92)]
+    ends = sorted((Point(spot.x, spot.y) for spot in spots), key=lambda point: point.x * cos + point.y * sin)
+    return Line(*ends)
+
+
+def _signs(drawing: Sequence[Item]) -> dict[str, Stroke]:
+    return {item.name: item for item in drawing if isinstance(item, Stroke) and _sign(item)}
+
+
+def _sign(item: Stroke) -> bool:
+    return item.role == "grain"
+
+
+def _way(item: Stroke) -> float:
+    way = item.curves[0].end - item.curves[0].start
+    return math.atan2(way.y, way.x)
+
+
+def _words(
+    piece: Piece, whole: Nest, said: str, area: Any, inner: Any, lines: Sequence[Sequence[Item]]
+) -> tuple[Item, ...]:
+    """All text of a nest, once: on paper every size has, clear of the lines of all. `piece` is the smallest, in whose
+    mm the nest lies."""
+    pattern = whole.patterns[len(whole.patterns) // 2]
+    pattern = replace(pattern, body=replace(pattern.body, name=said))
+    flat = [item for items in lines for item in items]
+    return tuple(piece_words(piece, pattern, Room(area, inner, flat, 1.0), pattern.lesson.units))
+
+
+def sized(each: NestedPiece, size: int) -> tuple[Item, ...]:
+    """What is drawn of one size, in the nest's mm: its lines, stitch lines and name."""
+    parts = (*each.parts, *each.stitches, *each.names)
+    return tuple(item for part in parts if size in part.sizes for item in part.items if not isinstance(item, Fill))
+
+
+def size_areas(made: Nest, laid: Sheet, size: int) -> list[Any]:
+    """The paper of one size on the sheet (shapely)."""
+    out = []
+    for each, placement in zip(made.pieces, laid.placements, strict=True):
+        area = each.areas[size]
+        if area is not None:
+            m = placement.motion
+            out.append(affinity.affine_transform(area, [m.cos, -m.sin, m.sin, m.cos, m.dx, m.dy]))
+    return out

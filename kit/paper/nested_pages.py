@@ -1,0 +1,217 @@
+"""Pages that hold several sizes: layers, a key on every page, and a page that says which pages a size needs.
+
+Viewers that know layers show one size at a time; for the many that do not, every line carries its size's name and
+look, and the last page lists the pages of each size, so that nobody prints more than needed.
+"""
+
+from __future__ import annotations
+
+import math
+from io import BytesIO
+
+import pikepdf
+from reportlab.pdfgen.canvas import Canvas
+
+from kit.errors import KitError
+from kit.geometry import Line, Point
+from kit.paper.head import edition_line
+from kit.paper.layers import HOW_TO_READ, SHARED, Shelf, declared_in, size_ink, size_layers, size_look, stitch_layer
+from kit.paper.nested import Nest, size_areas
+from kit.paper.pages import plan, tile
+from kit.paper.papers import Paper
+from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, new_canvas, rule, text_width, wrap, write
+from kit.paper.plan import PagePlan, plan_on
+from kit.paper.request import PageRequest
+from kit.paper.share import Part
+from kit.paper.sheet import Sheet, finish
+from kit.picture.drawing import Stroke
+from kit.units import both
+
+_ROW = 2.15
+_SAMPLE = 17.0
+_HINT = "The last page says how to find your size and which pages it needs."
+
+
+def nest_content(made: Nest, laid: Sheet) -> bytes:
+    """A PDF of one page, exactly the sheet, with the nests alone, each size on its layer; what sizes share shows
+    while any of them does."""
+    target = BytesIO()
+    canvas = new_canvas(target, laid.width, laid.height, f"{made.pattern.lesson.title}, {edition_line(made.pattern)}")
+    shelf = Shelf(size_layers(made.sizes) if made.several else ())
+    looks = [size_look(place) for place in made.places]
+    for each, placement in zip(made.pieces, laid.placements, strict=True):
+        canvas.saveState()
+        a, b, d, e, x, y = placement.matrix
+        canvas.transform(a, d, b, e, x * MM, y * MM)
+        for stitches, parts in ((True, each.stitches), (False, each.parts), (False, each.names)):
+            for part in parts:
+                with shelf.on(canvas, _layers(made, part, stitches)):
+                    draw(canvas, part.items, _look(part, looks, made.several))
+        draw(canvas, each.text)
+        canvas.restoreState()
+    canvas.showPage()
+    canvas.save()
+    return shelf.placed(target.getvalue())
+
+
+def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | None = None) -> bytes:
+    """Pages of `paper` with all sizes of `made`, which lies on the sheet as `laid`; the last page says which pages
+    each size needs. Raises `KitError` for several sizes at a class scale."""
+    asked = request or PageRequest((paper,))
+    if made.several and not asked.full_size:
+        raise KitError(
+            "several sizes over one another cannot be read at a class scale.",
+            where="--scale",
+            do="Print one size at that scale, or leave --scale out.",
+        )
+    pdf = tile(nest_content(made, laid), laid, made.pattern, paper, asked)
+    if not made.several:
+        return pdf
+    pages = plan(laid, paper, asked)
+    with pikepdf.open(BytesIO(pdf)) as document:
+        before = len(document.pages) - len(pages.tiles)
+        held, enlarged = pages.paper, asked.enlarged(pages.paper)
+        target = BytesIO()
+        title = str(document.docinfo.get("/Title", ""))
+        canvas = new_canvas(target, held.width * enlarged[0], held.height * enlarged[1], title)
+        canvas.scale(*enlarged)
+        key(canvas, made, held)
+        canvas.showPage()
+        canvas.scale(*enlarged)
+        _sizes_page(canvas, made, laid, pages, before)
+        canvas.showPage()
+        canvas.save()
+        with pikepdf.open(BytesIO(target.getvalue())) as own:
+            form = document.copy_foreign(own.pages[0].as_form_xobject())
+            for page in document.pages:
+                page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sizes)
+                page.contents_add(b"\nq /Sizes Do Q\n")
+            document.pages.append(own.pages[1])
+            declared_in(document, size_layers(made.sizes))
+            return finish(document, tray=not paper.prints_on)
+
+
+def pages_of_sizes(made: Nest, laid: Sheet, pages: PagePlan, before: int) -> dict[str, tuple[int, ...]]:
+    """For each size the numbers of the pages that hold paper of it; `before` pages stand in front."""
+    numbers = {(each.row, each.column): number for number, each in enumerate(pages.tiles, before + 1)}
+    found = {}
+    for place, name in enumerate(made.sizes):
+        own = plan_on(size_areas(made, laid, place), laid.width, laid.height, pages.paper)
+        at = [numbers[each.row, each.column] for each in own.tiles if (each.row, each.column) in numbers]
+        found[name] = tuple(sorted(at))
+    return found
+
+
+def key(canvas: Canvas, made: Nest, held: Paper) -> None:
+    """The look of every size in the margin at the right of a page, read from the side, in one or two rows."""
+    long = held.height - 2 * held.margin_y
+    count = len(made.sizes)
+    name = max(text_width(size, 1.5, bold=True) for size in made.sizes) + 1.5
+    across = max(1, min(count, int(long // (name + _SAMPLE + 2.5))))
+    step = long / across
+    canvas.saveState()
+    canvas.translate((held.width - held.margin_x) * MM, held.margin_y * MM)
+    canvas.rotate(90)
+    for i, (size, place) in enumerate(zip(made.sizes, made.places, strict=True)):
+        row, column = divmod(i, across)
+        x, y = column * step, -2.5 - _ROW * row
+        write(canvas, size, x, y, 1.5, bold=True)
+        rule(canvas, x + name, y + 0.75, x + step - 2.5, y + 0.75, size_ink(place))
+    write(canvas, _HINT, long / 2, -2.5 - _ROW * math.ceil(count / across), 1.5, grey=0.25, anchor="middle")
+    canvas.restoreState()
+
+
+def ranges(numbers: tuple[int, ...]) -> str:
+    """Page numbers as a printing dialogue takes them: "1-3, 7"."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}-{run[-1]}" for run in runs)
+
+
+# ---- drawing -----------------------------------------------------------------------------------------------
+
+
+def _layers(made: Nest, part: Part, stitches: bool) -> tuple[str, ...]:
+    """The layers a part belongs to; none when it is everybody's and always shown."""
+    if not made.several or (len(part.sizes) == len(made.sizes) and not stitches):
+        return ()
+    names = [made.sizes[size] for size in part.sizes]
+    return tuple(stitch_layer(name) if stitches else name for name in names)
+
+
+def _look(part: Part, looks: list[Look], several: bool) -> Look:
+    return looks[part.sizes[0]] if several and len(part.sizes) == 1 else PLAIN
+
+
+def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before: int) -> None:
+    """The last page: how to find one's size, every size's line, its pages, and the strips."""
+    paper = pages.paper
+    left, right, y = paper.margin_x, paper.width - paper.margin_x, paper.height - paper.margin_y - 6
+    write(canvas, "Find your size", left, y, 4.5, bold=True)
+    y -= 7
+    notes = (
+        f"These pages hold the sizes {made.said} of {made.pattern.lesson.title}, one over the other.",
+        HOW_TO_READ,
+        f"{SHARED} The name of a size stands in its line here and there; colour your line before you cut.",
+        "In a program that shows layers, switch off the sizes you do not need; the stitch line of each size is a "
+        "layer of its own, off until you switch it on.",
+        "Allowances are included; their widths stand along the edges.",
+        "Print only the pages listed for your size; the first has the test square, the last is this one.",
+    )
+    for note in notes:
+        for line in wrap(note, 2.2, right - left):
+            write(canvas, line, left, y, 2.2)
+            y -= 4.1
+        y -= 0.8
+    y -= 2
+    needed = pages_of_sizes(made, laid, pages, before)
+    total = len(pages.tiles) + before + 1
+    middle, far = left + 18, left + 18 + max(50.0, (right - left) * 0.42)
+    for x, heading in ((left, "Size"), (middle, "Its cut line"), (far + 5, f"Print these of the {total} pages")):
+        write(canvas, heading, x, y, 2.2, bold=True)
+    y -= 2
+    rule(canvas, left, y, right, y, Ink(0.25))
+    high = min(9.0, max(5.2, (y - paper.margin_y - 18) / (len(made.sizes) + 1)))
+    for size, place in zip(made.sizes, made.places, strict=True):
+        y -= high
+        write(canvas, size, left, y, 3.0, bold=True)
+        rule(canvas, middle, y + 1.3, far, y + 1.3, size_ink(place))
+        numbers = (*range(1, before + 1), *needed[size], total)
+        for line in wrap(ranges(numbers), 2.3, right - far - 5)[:2]:
+            write(canvas, line, far + 5, y, 2.3)
+    y -= high
+    write(canvas, "all", left, y, 3.0, bold=True)
+    draw(canvas, [Stroke((Line(Point(middle, y + 1.3), Point(far, y + 1.3)),), "cut")])
+    write(canvas, "shared by sizes", far + 5, y, 2.3)
+    _strips(canvas, made, left, right, y - 9, paper.margin_y)
+
+
+def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bottom: float) -> None:
+    """Strips cut without a paper piece: once where all sizes have the same, else by size."""
+    lines = []
+    for strip in made.pattern.strips:
+        cut: dict[str, list[str]] = {}
+        for pattern in made.patterns:
+            own = next((other for other in pattern.strips if other.name == strip.name), None)
+            if own is not None:
+                words = f"{both(own.length)} by {both(own.width)}"
+                cut.setdefault(words, []).append(pattern.body.name)
+        if len(cut) == 1:
+            lines.append(f"{strip.title}: {next(iter(cut))} in every size.")
+        else:
+            told = "; ".join(f"{', '.join(names)} {words}" for words, names in cut.items())
+            lines.append(f"{strip.title}: {told}.")
+    if not lines:
+        return
+    write(canvas, "Strips cut without a paper piece", left, y, 2.4, bold=True)
+    y -= 4.5
+    for told in lines:
+        for line in wrap(told, 2.0, right - left):
+            if y < bottom:
+                return
+            write(canvas, line, left, y, 2.0)
+            y -= 3.8
