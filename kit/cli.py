@@ -105,10 +105,23 @@ def _pages_parser(commands: Any) -> None:
         "--margin", metavar="MM", help="what the printer leaves blank: 8mm, or 6mm,15mm for sides and top and bottom"
     )
     pages.add_argument(
-        "--printer-scale", metavar="PERCENT", help="what the gauge says: 97%%, or 97%%,98.5%% for across and down"
+        "--printer-scale",
+        metavar="PERCENT",
+        help="what the gauge says: 97%%, or 97%%,98.5%% for the paper's short and long side",
     )
     pages.add_argument("--scale", metavar="SCALE", help="1, 1/2 or 1/4: for drafting practice in class")
     pages.add_argument("--whole", action="store_true", help="draw pieces cut on the fold whole")
+    pages.add_argument("--sizes", metavar="SIZES", help="several sizes of the lesson's chart, such as W1,W4, or all")
+    pages.add_argument("--nested", action="store_true", help="lay the sizes over one another, each on its own layer")
+    pages.add_argument("--each", action="store_true", help="with --nested, write every size by itself as well")
+    pages.add_argument(
+        "--projector",
+        nargs="?",
+        const="fitted",
+        metavar="SIZE",
+        help="one sheet for a projector as well, fitted to the pieces or of a size such as 1500x900mm",
+    )
+    pages.add_argument("--files", default="", metavar="KINDS", help="files for other programs: svg,dxf,json")
     _choices(pages)
     pages.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
     pages.set_defaults(run=_pages)
@@ -157,7 +170,7 @@ def _build(options: argparse.Namespace) -> int:
 def _pages(options: argparse.Namespace) -> int:
     from kit.atomic import write_atomically
     from kit.booklet.run_notebook import read_notebook, run_notebook
-    from kit.paper.printing import print_files
+    from kit.paper.range_files import RangeRequest, range_files, read_files, read_sheet, read_sizes
     from kit.paper.request import PageRequest, read_class_scale, read_margins, read_papers, read_printer_scale
     from kit.proof import failed, prove
 
@@ -170,6 +183,21 @@ def _pages(options: argparse.Namespace) -> int:
         class_scale=read_class_scale(options.scale) if options.scale else 1.0,
         whole=options.whole,
     )
+    sizes = read_sizes(options.sizes or "")
+    if options.nested and len(sizes) < 2 and [size.lower() for size in sizes] != ["all"]:
+        raise KitError(
+            "there are no sizes to lay over one another.", where="--nested", do="Add --sizes W1,W4 or --sizes all."
+        )
+    if options.size and sizes:
+        raise KitError("both --size and --sizes are given.", where="pages", do="Leave one of them out.")
+    wanted = RangeRequest(
+        request,
+        options.nested,
+        options.each,
+        options.projector is not None,
+        read_sheet(options.projector or ""),
+        read_files(options.files),
+    )
     out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
     print("This runs the notebook's code.", flush=True)
     ran = run_notebook(
@@ -178,14 +206,19 @@ def _pages(options: argparse.Namespace) -> int:
         name=options.notebook.name,
         size=options.size,
         units=options.units,
+        sizes=sizes,
         timeout=options.timeout,
     )
-    pattern = ran.handover.pattern
-    made = print_files(pattern, request, progress=lambda line: print(line, flush=True))
-    findings = prove(pattern)
-    _print_findings(findings)
-    if failed(findings):
-        print("Proof failed. Do not cut from these pages.")
+    patterns = ran.handover.sizes or (ran.handover.pattern,)
+    chart = [row.name for row in ran.handover.chart]
+    made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
+    for pattern in patterns:
+        findings = prove(pattern)
+        if findings and len(patterns) > 1:
+            print(f"Size {pattern.body.name}:")
+        _print_findings(findings)
+        if failed(findings):
+            print("Proof failed. Do not cut from these pages.")
     for name, data in made.items():
         print(write_atomically(out / name, data))
     return 0
