@@ -20,13 +20,12 @@ from kit.sewing.operation import (
     Operation,
     Sentence,
     Trouble,
-    both_sides,
     closings,
     shown,
     taken,
 )
 from kit.sewing.operations.drawn import fits
-from kit.sewing.operations.places import beside, facts_of, lacking, raw_beside, refuse, sewn_length, without_end
+from kit.sewing.operations.places import alike, beside, facts_of, lacking, raw_beside, refuse, sewn_length, without_end
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.operations.turned import SeamToTurn, still_inside_out, turned_facts
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
@@ -93,7 +92,7 @@ class BandEnds(Operation):
             "allowance": (self.allowance, "allowance"),
         }
         keys = ["fold", "sew", *(["extra"] if self.extra else []), "trim"]
-        return (*(Sentence(f"band_ends.{key}", values) for key in keys), *both_sides(pattern, self.ends))
+        return (*(Sentence(f"band_ends.{key}", values) for key in keys), *alike(pattern, self.ends))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("band_ends.why", {}),)
@@ -179,7 +178,7 @@ class SetBand(Operation):
         keys = ["pin", "ends_beyond" if self.beyond > 0 else "match"]
         keys += ["ease"] if self.ease > 0 else []
         keys += ["sew", "trim", "press"]
-        return (*(Sentence(f"set_band.{key}", values) for key in keys), *both_sides(pattern, self.b))
+        return (*(Sentence(f"set_band.{key}", values) for key in keys), *alike(pattern, self.a))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("set_band.why", {}),)
@@ -252,7 +251,7 @@ class CloseBand(Operation):
             "allowance": (self.allowance, "allowance"),
         }
         keys = ("turn", "pin", self.method)
-        return (*(Sentence(f"close_band.{key}", values) for key in keys), *both_sides(pattern, self.inner))
+        return (*(Sentence(f"close_band.{key}", values) for key in keys), *alike(pattern, self.inner))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("close_band.why", {}),)

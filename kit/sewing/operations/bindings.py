@@ -172,7 +172,11 @@ class Bind(EdgeStrip):
         found = [Sentence(f"bind.{key}", values) for key in keys]
         found += self._row()
         keys = ["sew", "wrap_double" if self.double else "wrap", f"last_{self.last}"]
-        return (*found, *(Sentence(f"bind.{key}", values) for key in keys), *both_sides(pattern, self.edges))
+        return (
+            *found,
+            *(Sentence(f"bind.{key}", values) for key in keys),
+            *(both_sides(pattern, self.edges) if self.count > 1 else ()),
+        )
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("bind.why", {}), *((Sentence("bind.why_double", {}),) if self.double else ()))
@@ -224,7 +228,7 @@ class BiasFacing(EdgeStrip):
         found = [Sentence(f"bias_facing.{key}", values) for key in ("fold", "pin")]
         found += [Sentence(f"bind.ends_{self.ends}", values), *self._row()]
         found += [Sentence(f"bias_facing.{key}", values) for key in ("sew", "trim", "turn", "stitch")]
-        return (*found, *both_sides(pattern, self.edges))
+        return (*found, *(both_sides(pattern, self.edges) if self.count > 1 else ()))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("bias_facing.why", {}),)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses
+from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides
 from kit.sewing.operations.places import lacking, marks, place_facts, refuse
 from kit.sewing.reading import Reader, read_width, read_word
 from kit.sewing.run import Place, Run
@@ -90,6 +90,9 @@ class OnMarks(Operation):
             ),
         )
 
+    def _halves(self, pattern: Cut) -> tuple[Sentence, ...]:
+        return both_sides(pattern, [_ground(pattern, place) for place in self.places if place.side is None])
+
     def _too_early(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
         """What is worked at an edge that is still raw would lie under the seam, or in one layer only."""
         found = []
@@ -169,7 +172,8 @@ class Buttonholes(OnMarks):
             "places": (self.places, "mark"),
             "length": (self.length, "length"),
         }
-        return tuple(Sentence(f"buttonholes.{key}", values) for key in ("try", "work", "cut"))
+        said = tuple(Sentence(f"buttonholes.{key}", values) for key in ("try", "work", "cut"))
+        return (*said, *self._halves(pattern))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("buttonholes.why", {"thick": (THICK, "allowance")}),)

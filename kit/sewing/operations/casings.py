@@ -15,12 +15,12 @@ from kit.sewing.operation import (
     Sentence,
     Trouble,
     Uses,
-    both_sides,
     closings,
     shown,
     taken,
 )
 from kit.sewing.operations.places import (
+    alike,
     closed_but,
     facts_of,
     lacking,
@@ -106,7 +106,7 @@ class Casing(Operation):
             values["gap"] = (sewn_length(pattern, (self.gap,)), "length")
             values["where"] = ((self.gap,), "place")
             keys += ["sew_gap"]
-        return (*(Sentence(f"casing.{key}", values) for key in keys), *both_sides(pattern, self.edges))
+        return (*(Sentence(f"casing.{key}", values) for key in keys), *alike(pattern, self.edges))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("casing.why", {}),)

@@ -54,9 +54,10 @@ class Seam(Operation):
     def _pin(self, faces: str) -> Sentence:
         """How the two are laid together: by their one edge name, or run on run."""
         first, second = self._names()
-        if first == second:
+        alike = {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}
+        if first == second and alike:
             return Sentence(f"pin_{faces}_same_piece", self._place())
-        if {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}:
+        if alike:
             return Sentence(f"pin_{faces}", self._place())
         return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
 

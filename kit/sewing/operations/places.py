@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError
-from kit.sewing.operation import Closing, Cut, Fact, How, Trouble
+from kit.sewing.operation import Closing, Cut, Fact, How, Sentence, Trouble, both_sides
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
 from kit.sewing.walk import Span, neighbours, path_of, run_length, sides_of, spans
@@ -179,6 +179,12 @@ def is_ring(state: State, pattern: Cut, runs: tuple[Run, ...]) -> bool:
         if name != pattern.piece(run.piece).fold
     }
     return all(any(end in seam and len(seam & ends) == 2 for seam in state.seams) for end in ends)
+
+
+def alike(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
+    """The closing sentence when there are two of everything: no piece is one cloth across both halves."""
+    found = tuple(runs)
+    return both_sides(pattern, found) if all(pattern.piece(run.piece).cut.mirrored for run in found) else ()
 
 
 # ---- lengths and facts ----------------------------------------------------------------------------------------

@@ -134,7 +134,8 @@ class FoldPocket(Operation):
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values: dict[str, tuple[object, str]] = {
-            "edge": (self.edges, "place"),
+            "edge": (self.edges, "edge"),
+            "pocket": (tuple(dict.fromkeys(run.piece for run in self.edges)), "piece"),
             "allowance": (self.allowance, "allowance"),
         }
         keys = (

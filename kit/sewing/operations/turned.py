@@ -17,12 +17,11 @@ from kit.sewing.operation import (
     Sentence,
     Trouble,
     Uses,
-    both_sides,
     closings,
     shown,
     taken,
 )
-from kit.sewing.operations.places import NARROWEST_GAP, closed_but, opening_run, part, refuse
+from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, opening_run, part, refuse
 from kit.sewing.operations.seams import Seam
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Place, Run
@@ -116,7 +115,7 @@ class SeamToTurn(Seam):
         if self.extra:
             found.append(Sentence("seam_to_turn.extra", values))
         found += [Sentence(f"seam_to_turn.{key}", values) for key in ("trim", "clip")]
-        return (*found, *both_sides(pattern, self.a))
+        return (*found, *alike(pattern, self.a))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("seam_to_turn.why", {}),)
