@@ -36,8 +36,9 @@ from typing import Any
 from kit.atomic import write_atomically
 from kit.geometry import Point
 from kit.lesson.pattern import Pattern
-from kit.paper.pages import tile
-from kit.paper.papers import A4, LETTER
+from kit.paper.papers import A0, A4, LETTER
+from kit.paper.printing import print_files
+from kit.paper.request import PageRequest
 from kit.paper.sheet import sheet, sheet_content, sheet_pdf
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.dart import darts_lying, mouth, sewn_point
@@ -57,14 +58,11 @@ def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = Non
     so a pattern that cannot be printed leaves the last good files as they are. Raises `KitError`.
     """
     tell = progress or (lambda text: None)
+    tell("Laying the pieces on pages")
+    made = print_files(pattern, PageRequest((A4, LETTER)), tell)
     tell("Laying the pieces on one sheet")
-    laid = sheet(pattern, (A4, LETTER))
-    content = sheet_content(laid, pattern)
-    made: dict[str, bytes] = {}
-    for paper in (A4, LETTER):
-        tell(f"Making the {paper.title} pages")
-        made[f"pages-{paper.name}.pdf"] = tile(content, laid, pattern, paper)
-    made["sheet.pdf"] = sheet_pdf(content, laid, pattern)
+    laid = sheet(pattern, (A0,))
+    made["sheet.pdf"] = sheet_pdf(sheet_content(laid, pattern), laid, pattern)
     made["pattern.json"] = pattern_text(pattern).encode("utf-8")
     tell("Writing the pages")
     return {name: write_atomically(out / name, data) for name, data in made.items()}

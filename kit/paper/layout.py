@@ -21,7 +21,7 @@ from shapely import affinity
 from kit.paper.nest import EDGE, Lying, Mesh, Spot, lying, nest
 from kit.paper.papers import Paper
 
-_PLACED = 180  # shapes laid in all tries for one way to hold the paper
+_PLACED = 300  # shapes laid in all tries for all ways to hold the paper
 _SEED = 1
 
 
@@ -99,7 +99,7 @@ def _tries(
             [lying(shape, angle, mesh, most) for angle in turns] for shape, turns in zip(shapes, angles, strict=True)
         ]
         fewest = math.inf
-        for order, columns, way_in in _plans(shapes, ways, mesh, most):
+        for order, columns, way_in in _plans(shapes, ways, mesh, most, _PLACED // len(helds)):
             found = nest(ways, order, mesh, columns, way_in=way_in, at_most=fewest)
             if found is not None and found[0] not in seen:
                 fewest = found[1]
@@ -108,7 +108,7 @@ def _tries(
 
 
 def _plans(
-    shapes: Sequence[Any], ways: Sequence[Sequence[Lying]], mesh: Mesh, most: int
+    shapes: Sequence[Any], ways: Sequence[Sequence[Lying]], mesh: Mesh, most: int, placed: int
 ) -> Iterator[tuple[list[int], int, int]]:
     """Order, width in cells and preference of each try, the likeliest good ones first."""
     places = list(range(len(shapes)))
@@ -121,7 +121,7 @@ def _plans(
     widths = [columns for pages in range(1, most) if needed <= (columns := pages * mesh.columns + spare) <= most]
     square = math.sqrt(sum(areas) * 1.3) / mesh.wide
     widths = sorted(dict.fromkeys([*widths, most]), key=lambda columns: (abs(columns - square), columns))[:6]
-    count = max(8, _PLACED // len(places))
+    count = max(8, placed // len(places))
     plans = [(order, columns, first) for order in (by_area, by_length) for columns in widths for first in range(4)]
     yield from plans[:count]
     chance = random.Random(_SEED)  # a fixed seed: the same shuffles every time

@@ -141,7 +141,7 @@ def nest(
     shape and the number of pages in use, or None when a shape is too wide or more than `at_most` pages are needed."""
     area = sum(min(way.cells.sum() for way in each) for each in ways)
     tallest = max(min(way.cells.shape[0] for way in each) for each in ways)
-    rows = _even(int(area / columns * 1.6) + 2 * tallest)
+    rows = _even(int(area / columns * 1.3) + tallest + min(mesh.rows, tallest))
     total = sum(max(way.cells.shape[0] for way in each) for each in ways)
     while True:
         found = _laid(ways, order, mesh, columns, rows, way_in, at_most)
@@ -171,7 +171,7 @@ def _laid(
     size = (rows, columns)
     depth = 0
     for place in order:
-        wave = np.fft.rfft2(taken, size)
+        wave = np.fft.rfft2(taken.astype(np.float32), size) if depth else None
         before = np.zeros((fresh.shape[0], fresh.shape[1] + 1), dtype=np.int64)
         np.cumsum(fresh, axis=1, out=before[:, 1:])
         best: tuple[float, int, int, Lying] | None = None
@@ -179,14 +179,16 @@ def _laid(
             tall, wide = way.cells.shape
             if tall > rows or wide > columns:
                 continue
-            if size not in way.waves:
-                way.waves[size] = np.conj(np.fft.rfft2(way.cells, size))
-            meeting = np.fft.irfft2(wave * way.waves[size], size)
             # Below what is taken every page row is like the next.
-            free = meeting[: min(rows - tall + 1, depth + mesh.rows), : columns - wide + 1] < 0.5
+            high, across = min(rows - tall + 1, depth + mesh.rows), columns - wide + 1
+            if wave is None:
+                free = np.ones((high, across), dtype=bool)
+            else:
+                if size not in way.waves:
+                    way.waves[size] = np.conj(np.fft.rfft2(way.cells.astype(np.float32), size))
+                free = np.fft.irfft2(wave * way.waves[size], size)[:high, :across] < 0.5
             if not free.any():
                 continue
-            high, across = free.shape
             top = np.arange(high)
             phase, page = top % mesh.rows, top // mesh.rows
             new = np.zeros(free.shape)
@@ -206,18 +208,18 @@ def _laid(
                 best = (float(worth.flat[at]), *divmod(at, across), way)
         if best is None:
             return None
-        _, row, column, way = best
+        _, at_row, column, way = best
         tall, wide = way.cells.shape
-        taken[row : row + tall, column : column + wide] |= way.cells
-        depth = max(depth, row + tall)
+        taken[at_row : at_row + tall, column : column + wide] |= way.cells
+        depth = max(depth, at_row + tall)
         for each in range(way.first.shape[1]):
-            span = slice(way.first[row % mesh.rows, each, column], way.last[row % mesh.rows, each, column] + 1)
-            fresh[row // mesh.rows + each, span] = 0
+            span = slice(way.first[at_row % mesh.rows, each, column], way.last[at_row % mesh.rows, each, column] + 1)
+            fresh[at_row // mesh.rows + each, span] = 0
         used = int(fresh.size - fresh.sum())
         if used > at_most:
             return (), used
         spots[place] = Spot(
-            way.angle, column * mesh.wide - mesh.shift - way.left, -row * mesh.high + mesh.shift - way.top
+            way.angle, column * mesh.wide - mesh.shift - way.left, -at_row * mesh.high + mesh.shift - way.top
         )
     return tuple(spot for spot in spots if spot is not None), int(fresh.size - fresh.sum())
 
