@@ -92,6 +92,7 @@ def _items(pattern: Pattern, notebook: NotebookNode) -> list[_Item]:
     place = {cell.get("id", ""): index for index, cell in enumerate(cells)}
     records: list[StepRecord | SewRecord] = [*pattern.steps, *pattern.sewing]
     at = {id(record): place.get(record.cell, -1) for record in records}
+    _after_what_they_follow(pattern, at)
     if all(where >= 0 for where in at.values()):
         records.sort(key=lambda record: at[id(record)])
     items: list[_Item] = []
@@ -109,6 +110,19 @@ def _items(pattern: Pattern, notebook: NotebookNode) -> list[_Item]:
         items.append(record)
     markdown_until(len(cells))
     return items
+
+
+def _after_what_they_follow(pattern: Pattern, at: dict[int, int]) -> None:
+    """A cell that opens another notebook's lesson brings drafting and sewing steps at once. Its sewing comes after all
+    drafting, and none of its steps before those it follows in the lesson."""
+    both = {record.cell for record in pattern.steps} & {record.cell for record in pattern.sewing}
+    if not both:
+        return
+    drafted = max(at[id(record)] for record in pattern.steps)
+    for records, least in ((pattern.steps, 0), (pattern.sewing, drafted)):
+        for record in records:
+            least = max(least, at[id(record)])
+            at[id(record)] = least
 
 
 def _head_of(items: list[_Item], index: int) -> int:

@@ -139,6 +139,10 @@ class BenchStrip:
 
     # ---- the end of the step --------------------------------------------------------------------------
 
+    def worn_loose(self) -> None:
+        """The strip is made, but sewn to nothing: a belt, a hair ribbon."""
+        self.strip = replace(self.strip, loose=True)
+
     def freeze(self) -> Strip:
         """The strip as an immutable value; `KitError` when the step never gave its size, or it cannot be pieced."""
         made = self.strip

@@ -31,7 +31,7 @@ class CornerVerbs:
 
         def _edge_name(self, item: str | PaperLine) -> str: ...
 
-    def corner(
+    def finish_corner(
         self,
         first: str | PaperLine,
         second: str | PaperLine,

@@ -12,7 +12,7 @@ from typing import Any, Literal
 
 from kit.geometry import Cubic, Curve, Motion, Path, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dimension, Drawing, Fill, Item, Label, Stroke
+from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.laid import Placed, box_of, half_motion
 from kit.picture.place import (
     flat_motion,
@@ -48,8 +48,9 @@ def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = 
         for p in placed:
             items.extend(_ties(p, pattern, view, attached))
             items.extend(_piece(p, pattern))
+            items.extend(_sewn_on(p, pattern, attached))
         items.extend(_loops(placed, pattern, attached))
-    loose = [piece for piece in shown if piece not in body]
+    loose = [piece for piece in shown if piece not in body and piece.name not in attached]
     strips = [strip for strip in pattern.strips if strip.name not in attached]
     beside = _beside(loose, strips, box_of(tuple(c for p in placed for c in p.outline)) if placed else None)
     items.extend(beside)
@@ -60,7 +61,9 @@ def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = 
     if across:
         alt += f" As it lies it is {across[0].text} wide and {across[1].text} long."
     if attached:
-        alt += f" With {', '.join(pattern.strip(name).title for name in sorted(attached))}."
+        titles = {piece.name: piece.title for piece in pattern.pieces}
+        titles |= {strip.name: strip.title for strip in pattern.strips}
+        alt += f" With {', '.join(titles[name] for name in sorted(attached))}."
     if loose or strips:
         parts = [piece.title for piece in loose] + [strip.title for strip in strips]
         alt += f" Beside it: {', '.join(parts)}."
@@ -149,6 +152,66 @@ def _rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:
             if allowance > 3.0:
                 found.append((Run(piece.name, (name,)), allowance - 2.0))
     return found
+
+
+# ---- bands and pockets ------------------------------------------------------------------------------------
+
+
+def _sewn_on(p: Placed, pattern: Pattern, attached: set[str]) -> list[Item]:
+    """Bands, cuffs and waistbands along the edges of this half, as wide as they are finished, and its patch pockets."""
+    items: list[Item] = []
+    stuff: FillRole = "right_side" if p.layer.up == "right" else "wrong_side"
+    for op in _operations(pattern, "set_band"):
+        (name, *_) = dict.fromkeys(run.piece for run in op.a)
+        wide = _band_width(pattern.piece(name), pattern)
+        for run in op.b:
+            if run.piece != p.piece.name:
+                continue
+            attached.update(other.piece for other in op.a)
+            attached.update(inner for inner in _inner_bands(name, pattern))
+            band = _beyond(path_of(pattern, run), wide, p.piece)
+            for side in p.piece.sides if p.piece.fold else (p.side,):
+                if run.side in (None, side):
+                    outline = moved_curves(band, half_motion(p, side))
+                    items += [Fill(outline, stuff, name), Stroke(outline, "edge", closed=True, name=name)]
+    for op in _operations(pattern, "patch_pocket"):
+        if op.at.piece != p.piece.name or op.at.mark.path is None:
+            continue
+        attached.update(run.piece for run in op.edges)
+        if p.layer.up == "wrong" or op.at.side not in (None, p.side):
+            continue
+        for side in p.piece.sides if p.piece.fold else (p.side,):
+            outline = moved_curves(op.at.mark.path.curves, half_motion(p, side))
+            name = op.edges[0].piece
+            items += [Fill(outline, "right_side", name), Stroke(outline, "edge", closed=True, name=name)]
+    return items
+
+
+def _beyond(path: Path, wide: float, piece: Piece) -> tuple[Curve, ...]:
+    """The outline of a band `wide` mm along the outside of an edge, as lines at most 0.3 mm off."""
+    from shapely.geometry import LineString, Polygon
+
+    own = Polygon([(q.x, q.y) for curve in piece.outline.curves for q in list(curve.points(0.3))[:-1]]).buffer(0)
+    around = LineString([(q.x, q.y) for q in path.points(0.3)]).buffer(wide, cap_style="flat")
+    left = around.difference(own)
+    largest = max(getattr(left, "geoms", [left]), key=lambda part: part.area)
+    return polyline([Point(x, y) for x, y in largest.exterior.coords])
+
+
+def _inner_bands(name: str, pattern: Pattern) -> list[str]:
+    """The pieces that a band is seamed to: its inner half, where it is two."""
+    found = []
+    for op in _operations(pattern, "seam_band"):
+        names = [run.piece for run in op.runs()]
+        if name in names:
+            found += names
+    return found
+
+
+def _band_width(piece: Piece, pattern: Pattern) -> float:
+    """How wide a band is finished: its height, or half of it when it is one piece folded lengthwise."""
+    x0, y0, x1, y1 = piece.outline.bounds()
+    return min(x1 - x0, y1 - y0) / (1.0 if _inner_bands(piece.name, pattern) else 2.0)
 
 
 # ---- strips -----------------------------------------------------------------------------------------------

@@ -182,6 +182,7 @@ class Strip:
     join: Literal["straight", "diagonal"] = "straight"
     join_allowance: float = 0.0
     square: float = 0.0
+    loose: bool = False
 
     @property
     def pieces(self) -> int:

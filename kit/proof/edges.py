@@ -152,7 +152,7 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
             )
     for strip in pattern.strips:
         made, count = strip.name in state.made, state.count(strip.name)
-        if not made or count < strip.count:
+        if not made or (count < strip.count and not strip.loose):
             done = f"only {count} of {strip.count} attached" if count else "never attached"
             found.append(
                 Finding(

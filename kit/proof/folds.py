@@ -12,8 +12,6 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from shapely.geometry import Point as Spot
-
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector
 from kit.lesson.pattern import Pattern
@@ -188,6 +186,8 @@ def _chord(reference: Path, low: tuple[float, Point], high: tuple[float, Point],
 
 def _sticks_out(line: CutLine, own: Path, corner: Point, out: Vector, away: Vector, folds: tuple[float, ...]) -> float:
     """How far in mm the half of a folded allowance's cut edge that is nearer the corner sticks out of the garment."""
+    from shapely.geometry import Point as Spot
+
     cloth = line.polygon(0.05)
     worst = 0.0
     half = own.length / 2

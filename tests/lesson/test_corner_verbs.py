@@ -25,9 +25,9 @@ def bench(name: str = "front") -> BenchPiece:
 
 def test_corners_are_kept_by_hand_and_drawn() -> None:
     front = bench()
-    front.corner(front.side, front.hem, "turned", turned=front.hem, folds=(0, 3 * cm))
-    front.corner(front.waist, front.side, "squared")
-    front.corner(front.centre, front.waist, "clipped", size=12 * mm)
+    front.finish_corner(front.side, front.hem, "turned", turned=front.hem, folds=(0, 3 * cm))
+    front.finish_corner(front.waist, front.side, "squared")
+    front.finish_corner(front.centre, front.waist, "clipped", size=12 * mm)
     piece = front.freeze()
     assert piece.corners == (
         Corner("side", "hem", "turned", turned="hem", folds=(0.0, 30.0), by_hand=True),
@@ -39,11 +39,11 @@ def test_corners_are_kept_by_hand_and_drawn() -> None:
 
 def test_the_order_of_the_edges_is_free_and_the_last_word_counts() -> None:
     front = bench()
-    front.corner(front.hem, front.side, "turned")
-    front.corner("side", "hem", "rounded")
-    front.corner(front.hem, front.side, "mitre")
+    front.finish_corner(front.hem, front.side, "turned")
+    front.finish_corner("side", "hem", "rounded")
+    front.finish_corner(front.hem, front.side, "mitre")
     assert front.freeze().corners == (Corner("side", "hem", "mitre", by_hand=True),)
-    front.corner(front.hem, front.side, "turned")
+    front.finish_corner(front.hem, front.side, "turned")
     assert front.freeze().corners[0].turned == "hem"
 
 
@@ -59,7 +59,7 @@ def test_the_order_of_the_edges_is_free_and_the_last_word_counts() -> None:
 )
 def test_wrong_edges_and_rules_are_refused(words: tuple[object, object, str], say: str) -> None:
     with pytest.raises(KitError, match=say) as caught:
-        bench().corner(*words)  # type: ignore[arg-type]
+        bench().finish_corner(*words)  # type: ignore[arg-type]
     assert caught.value.do
 
 
@@ -81,7 +81,7 @@ def test_wrong_edges_and_rules_are_refused(words: tuple[object, object, str], sa
 def test_sizes_that_do_not_fit_are_refused(rule: str, more: dict[str, object], say: str) -> None:
     front = bench()
     with pytest.raises(KitError, match=say) as caught:
-        front.corner(front.hem, front.side, rule, **more)  # type: ignore[arg-type]
+        front.finish_corner(front.hem, front.side, rule, **more)  # type: ignore[arg-type]
     assert "hem" in str(caught.value)
     assert front.freeze().corners == ()
 
@@ -89,7 +89,7 @@ def test_sizes_that_do_not_fit_are_refused(rule: str, more: dict[str, object], s
 def test_an_edge_of_another_piece_is_refused() -> None:
     front, back = bench(), bench("back")
     with pytest.raises(KitError, match="another piece, back"):
-        front.corner(front.side, back.hem, "squared")
+        front.finish_corner(front.side, back.hem, "squared")
 
 
 def test_a_corner_drawn_on_purpose_is_declared() -> None:
