@@ -14,6 +14,7 @@ from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.pleats import pleats
 from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
+from kit.proof.unfinished import unfinished
 from kit.sewing.state import sew
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
@@ -33,6 +34,7 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
         found += raw_edges(pattern, state)
         found += allowances(pattern)
         found += used(pattern, state)
+        found += unfinished(pattern, state)
         found += fold_true(pattern, sound)
         found += openings(pattern) + notch_pairs(pattern)
         found += notions(pattern)
