@@ -160,7 +160,7 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         "In a program that shows layers, switch off the sizes you do not need; the stitch line of each size is a "
         "layer of its own, off until you switch it on.",
         "Allowances are included; their widths stand along the edges.",
-        "Print only the pages listed for your size; the first has the test square, the last is this one.",
+        "Print only the pages listed for your size; the first one has the test square.",
     )
     for note in notes:
         for line in wrap(note, 2.2, right - left):
@@ -169,9 +169,8 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         y -= 0.8
     y -= 2
     needed = pages_of_sizes(made, laid, pages, before)
-    total = len(pages.tiles) + before + 1
     middle, far = left + 18, left + 18 + max(50.0, (right - left) * 0.42)
-    for x, heading in ((left, "Size"), (middle, "Its cut line"), (far + 5, f"Print these of the {total} pages")):
+    for x, heading in ((left, "Size"), (middle, "Its cut line"), (far + 5, "Print these pages")):
         write(canvas, heading, x, y, 2.2, bold=True)
     y -= 2
     rule(canvas, left, y, right, y, Ink(0.25))
@@ -180,7 +179,7 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         y -= high
         write(canvas, size, left, y, 3.0, bold=True)
         rule(canvas, middle, y + 1.3, far, y + 1.3, size_ink(place))
-        numbers = (*range(1, before + 1), *needed[size], total)
+        numbers = (*range(1, before + 1), *needed[size])
         for line in wrap(ranges(numbers), 2.3, right - far - 5)[:2]:
             write(canvas, line, far + 5, y, 2.3)
     y -= high
