@@ -20,6 +20,7 @@ from kit.piece.piece import Edge, Piece
 from kit.sewing.operation import Operation
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.hems import Hem
+from kit.sewing.operations.pressing import Press
 from kit.sewing.operations.seams import FrenchSeam, Seam
 from kit.sewing.run import Run
 from kit.sewing.walk import Span, spans
@@ -67,7 +68,7 @@ def turnings(pattern: Pattern) -> Turnings:
         for operation in record.operations:
             number += 1
             if isinstance(operation, Hem | Seam):
-                for run, folds, hem in _folded(operation):
+                for run, folds, hem in _folded(_pressed_later(operation, pattern)):
                     turning = Turning(operation, number, folds, hem, record.key, record.title)
                     for key in _ends(pattern, run):
                         found.setdefault(key, turning)
@@ -97,6 +98,18 @@ def _folded(operation: Operation) -> Iterator[tuple[Run, tuple[float, ...], bool
         for side, runs in (("a", operation.a), ("b", operation.b)):
             for run in runs:
                 yield run, OPEN if both or onto == side else STRAIGHT, False
+
+
+def _pressed_later(operation: Operation, pattern: Pattern) -> Operation:
+    """A seam pressed by an operation of its own, as if it had been pressed so at once; open where none presses it."""
+    if not isinstance(operation, Seam) or operation.press != "later":
+        return operation
+    sewn = {(run.piece, edge) for run in operation.runs() for edge in run.edges}
+    for record in pattern.sewing:
+        for other in record.operations:
+            if isinstance(other, Press) and any((run.piece, e) in sewn for run in other.seams for e in run.edges):
+                return replace(operation, press=other.way)
+    return operation
 
 
 def _pressed_onto(operation: Seam) -> str:

@@ -154,3 +154,12 @@ def test_the_pattern_that_leaves_a_lesson_carries_its_corners() -> None:
     allowing = next(step for step in pattern.steps if "back" in step.allowed)
     drawn = next(piece for piece in allowing.pieces if piece.name == "back")
     assert drawn.corners == pattern.piece("back").corners
+
+
+def test_a_seam_pressed_later_folds_as_it_is_pressed_then() -> None:
+    def pressed(make: Make, front: PieceHandle, back: PieceHandle) -> None:
+        make.press(front.shoulder, way="back")
+
+    found = sewn(shoulder_seam("later"), pressed, side_seam())
+    assert found["back"]["shoulder", "side"].rule == "turned"
+    assert found["front"]["shoulder", "side"].rule == "mitre"
