@@ -1,0 +1,315 @@
+"""Bands, sleeves and pieces turned through a gap: what is refused, what they close and take, their sections."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from kit.errors import KitError
+from kit.piece.piece import CutPlan
+from kit.sewing.operations.places import beside, is_ring, without_end
+from kit.sewing.run import Run
+from kit.sewing.sections import bands as shapes
+from kit.sewing.state import sew
+from kit.units import cm, mm
+
+
+def codes(pattern) -> list[str]:
+    return [refusal.trouble.code for refusal in sew(pattern)[1]]
+
+
+def changed(garment, title, write):
+    """The garment's order with one step written otherwise."""
+    return garment.pattern([(name, write if name == title else own) for name, own in garment.steps])
+
+
+def operation_of(pattern, title):
+    return next(record for record in pattern.sewing if record.title == title).operations[0]
+
+
+# ---- what reaches beyond --------------------------------------------------------------------------------------
+
+
+def test_the_extension_lies_next_to_its_end(garments):
+    pattern = garments.SKIRT.pattern()
+    end = Run("waistband", ("end",))
+    one, two = beside(pattern, end, 30.0)
+    assert {(run.edges[0], run.start, run.end) for run in (one, two)} == {
+        ("waist", 800.0, 830.0),
+        ("inner", 0.0, 30.0),
+    }
+    assert without_end(pattern, Run("waistband", ("waist",)), end, 30.0) == (
+        Run("waistband", ("waist",), None, 0.0, 800.0),
+    )
+    assert without_end(pattern, Run("waistband", ("inner",)), end, 30.0) == (
+        Run("waistband", ("inner",), None, 30.0, 830.0),
+    )
+
+
+def test_an_extension_on_one_half_of_a_band_on_the_fold(garments):
+    pattern = garments.JACKET.pattern()
+    left = Run("band", ("end",), "left")
+    halves = without_end(pattern, Run("band", ("neck",)), left, 20.0)
+    size = garments.NECK
+    assert halves == (Run("band", ("neck",), "left", 0.0, size - 20.0), Run("band", ("neck",), "right"))
+
+
+def test_every_part_of_a_waistband_is_closed_by_its_own_step(garments):
+    pattern = garments.SKIRT.pattern()
+    state, _ = sew(pattern)
+    closed = {
+        edge: sorted((done.step, round(done.span.length)) for done in state.on(("waistband", "right", edge)))
+        for edge in ("waist", "end", "inner", "start")
+    }
+    assert closed == {
+        "waist": [("Set waistband", 800), ("Waistband ends", 30)],
+        "inner": [("Close waistband", 800), ("Waistband ends", 30)],
+        "end": [("Waistband ends", 70)],
+        "start": [("Waistband ends", 70)],
+    }
+
+
+# ---- lengths --------------------------------------------------------------------------------------------------
+
+
+def test_a_band_too_short_for_its_edge_is_refused(garments):
+    def set_short(t):
+        t.make.set_band(
+            t.waistband.waist,
+            [t.back.left.waist, t.front.waist, t.back.right.waist],
+            allowance=1 * cm,
+            overlap=5 * cm,
+            at=t.waistband.end,
+        )
+
+    pattern = changed(garments.SKIRT, "Set waistband", set_short)
+    (found,) = [r.trouble for r in sew(pattern)[1] if r.trouble.code == "band_length"]
+    assert found.amount == pytest.approx(20.0)
+    assert found.what == (
+        "the waistband waist gives 78 cm (30 11/16 in), but the edge it is sewn to is 2 cm (13/16 in) longer than that."
+    )
+
+
+def test_gathers_drawn_up_to_another_length_are_refused(garments):
+    pattern = changed(garments.JACKET, "Gather wrists", lambda t: t.make.gather(t.sleeve.wrist, to=15 * cm))
+    assert codes(pattern) == ["band_length"]
+
+
+def test_a_little_fullness_is_eased_by_a_row_of_long_stitches(garments):
+    """Ease of 3 of 18 cm is gathered, 1 of 21 is eased (common practice, no source)."""
+
+    def cuff_of(wide: float):
+        return garments.rectangle(
+            "cuff",
+            wide,
+            100,
+            {"lower": 10, "end": 10, "inner": 10, "start": 10},
+            cut=CutPlan(count=2, mirrored=True, interfacing=2),
+        )
+
+    def set_(ease):
+        return lambda t: t.make.set_band(
+            t.cuff.lower, t.sleeve.wrist, allowance=1 * cm, overlap=3 * cm, at=t.cuff.end, ease=ease
+        )
+
+    steps = [step for step in garments.JACKET.steps if step[0] not in ("Gather wrists", "Buttonholes", "Buttons")]
+
+    def order(ease, *first):
+        return [
+            piece
+            for name, own in steps
+            for piece in ([*first, (name, set_(ease))] if name == "Set cuffs" else [(name, own)])
+        ]
+
+    eased = ("Ease wrists", lambda t: t.make.ease_stitch(t.sleeve.wrist))
+    narrow, wide = cuff_of(210.0), cuff_of(240.0)
+    assert codes(garments.JACKET.pattern(order(8 * cm), cuff=narrow)) == ["not_gathered_yet"]
+    assert codes(garments.JACKET.pattern(order(2 * cm), cuff=wide)) == ["not_eased_yet"]
+    assert codes(garments.JACKET.pattern(order(2 * cm, eased), cuff=wide)) == []
+    assert codes(garments.JACKET.pattern(order(1 * cm, eased), cuff=wide)) == ["band_length"]
+
+
+def test_an_overlap_is_named_with_its_end(garments):
+    def broken(t):
+        t.make.set_band(t.waistband.waist, t.front.waist, allowance=1 * cm, overlap=3 * cm)
+
+    with pytest.raises(KitError, match="needs the end"):
+        changed(garments.SKIRT, "Set waistband", broken)
+
+    def long(t):
+        t.make.band_ends(t.waistband.end, allowance=1 * cm, overlap=8 * cm, at=t.waistband.waist)
+
+    with pytest.raises(KitError, match="takes all of the"):
+        changed(garments.SKIRT, "Waistband ends", long)
+
+
+def test_an_inner_band_drawn_otherwise_is_refused(garments):
+    size = garments.NECK
+    inner = garments.polygon(
+        "inner_band",
+        [(0, 0), (size - 5, 0), (size - 5, 35), (0, 35)],
+        {"neck": 10, "end": 10, "top": 10, "centre": 0},
+        cut=CutPlan(fold="centre"),
+    )
+    found = codes(garments.JACKET.pattern(inner_band=inner))
+    assert "band_inner_length" in found
+
+
+# ---- what it takes and says -----------------------------------------------------------------------------------
+
+
+def test_allowances_of_a_band(garments):
+    pattern = garments.JACKET.pattern()
+    assert operation_of(pattern, "Set band").takes(pattern) == {
+        ("band", "neck"): 10.0,
+        ("front", "neck"): 10.0,
+        ("back", "neck"): 10.0,
+    }
+    assert operation_of(pattern, "Close band").takes(pattern) == {("inner_band", "neck"): 10.0}
+    assert operation_of(pattern, "Cuffs").takes(pattern) == {
+        ("cuff", edge): 10.0 for edge in ("start", "end", "lower", "inner")
+    }
+
+
+@pytest.mark.parametrize(("method", "key"), [("edgestitch", "Edgestitch"), ("groove", "From"), ("hand", "Slip")])
+def test_a_band_is_closed_in_three_ways(garments, method, key):
+    def close(t):
+        t.make.close_band(t.inner_band.neck, t.band.neck, allowance=1 * cm, method=method)
+
+    pattern = changed(garments.JACKET, "Close band", close)
+    assert codes(pattern) == []
+    from kit.prose import sentences
+
+    assert sentences(pattern, operation_of(pattern, "Close band"))[2].startswith(key)
+
+
+# ---- sleeves --------------------------------------------------------------------------------------------------
+
+
+def test_rings(garments):
+    pattern = garments.JACKET.without("Sleeves")
+    state, _ = sew(pattern)
+    hole = (Run("back", ("armscye",)), Run("front", ("armscye",)))
+    cap = (Run("sleeve", ("back_cap", "front_cap")),)
+    assert is_ring(state, pattern, hole) and is_ring(state, pattern, cap)
+    assert not is_ring(state, pattern, (Run("back", ("armscye",)),))
+    open_shoulders = garments.JACKET.without("Sleeves", "Shoulders")
+    assert not is_ring(sew(open_shoulders)[0], open_shoulders, hole)
+
+
+def test_a_cap_with_another_ease_is_found_by_the_proof(garments):
+    from kit.proof import prove
+
+    def sleeves(t):
+        t.make.set_in_sleeve(
+            t.sleeve.back_cap + t.sleeve.front_cap, [t.back.armscye, t.front.armscye], allowance=15 * mm, ease=2 * cm
+        )
+
+    pattern = changed(garments.JACKET, "Sleeves", sleeves)
+    assert "ease_amount" in {finding.code for finding in prove(pattern)}
+
+
+def test_a_sleeve_says_its_notches(garments):
+    pattern = garments.JACKET.pattern()
+    keys = [key for key, _ in operation_of(pattern, "Sleeves").sentences(pattern)]
+    assert keys == [f"set_in_sleeve.{key}" for key in ("place", "pin_notched", "ease", "sew", "finish", "press")] + [
+        "both_sides"
+    ]
+    bare = garments.JACKET.pattern(sleeve=replace(garments.SLEEVE, notches=()))
+    assert "set_in_sleeve.pin" in [key for key, _ in operation_of(bare, "Sleeves").sentences(bare)]
+
+
+# ---- turned through a gap -------------------------------------------------------------------------------------
+
+
+@pytest.fixture(scope="module")
+def pouch(garments):
+    """Two squares to be seamed all round and turned through a gap."""
+
+    def square(name):
+        return garments.rectangle(name, 200, 200, {"lower": 10, "far": 10, "upper": 10, "near": 10})
+
+    return square("front"), square("back")
+
+
+def round_(gap=(6 * cm, 14 * cm)):
+    def write(make, front, back):
+        make.seam_to_turn(front.far + front.upper + front.near, back.far + back.upper + back.near, allowance=1 * cm)
+        make.seam_to_turn(front.lower, back.lower, allowance=1 * cm, gap=gap)
+
+    return write
+
+
+def turn(make, front, back):
+    make.turn_out(front, back, through=front.lower)
+
+
+def close(make, front, back):
+    make.slip_stitch(front.lower.between(6 * cm, 14 * cm), back.lower.between(6 * cm, 14 * cm), allowance=1 * cm)
+
+
+def test_a_pouch_is_turned_through_its_gap_and_closed_by_hand(sewn, pouch):
+    found = sewn(pouch, round_(), turn, close)
+    assert found.codes == []
+    assert found.state.inside_out == frozenset()
+    for piece in pouch:
+        for edge in piece.edges:
+            assert found.state.raw(piece, "right", edge.name) == ()
+    assert found.last.takes(found.pattern) == {("front", "lower"): 10.0, ("back", "lower"): 10.0}
+    assert found.said[1].startswith("Slip stitch by hand")
+
+
+@pytest.mark.parametrize(
+    ("writes", "code"),
+    [
+        ((round_(gap=None), turn), "gap_shut"),
+        ((round_(), close), "inside_out"),
+        ((turn, round_()), "right_side_out_already"),
+        ((round_(), turn, turn), "right_side_out_already"),
+        ((round_(gap=(6 * cm, 7 * cm)), turn), "gap_narrow"),
+    ],
+)
+def test_turning_is_refused(sewn, pouch, writes, code):
+    assert code in sewn(pouch, *writes).codes
+
+
+def test_a_piece_left_inside_out_is_wanted_turned(sewn, pouch):
+    found = sewn(pouch, round_())
+    wanted = {
+        fact for record in found.pattern.sewing for each in record.operations for fact in each.wants(found.pattern)
+    }
+    assert {("turned_out", "front"), ("turned_out", "back")} <= wanted - found.state.facts
+
+
+# ---- cross-sections: counts worked by hand (common practice, no source) ----------------------------------------
+
+BY_HAND = {
+    # name: (section, cut edges, of these shut in, folds of each ply)
+    "set": (shapes.band_set(), 2, 1, [0, 1]),
+    "closed": (shapes.band_closed(), 3, 3, [1, 0, 1]),
+    "closed by hand": (shapes.band_closed(stitched=False), 3, 3, [1, 0, 1]),
+    "turned": (shapes.turned_out(), 2, 2, [1, 1]),
+    "end": (shapes.band_end(), 2, 0, [1]),
+    "gap": (shapes.gap_closed(), 2, 2, [1, 1]),
+    "sleeve": (shapes.sleeve_set(), 2, 1, [0, 1]),
+}
+
+
+@pytest.mark.parametrize("name", BY_HAND)
+def test_cut_edges_and_folds(name):
+    found, raw, enclosed, folds = BY_HAND[name]
+    assert (found.raw_edges, found.enclosed) == (raw, enclosed)
+    assert [ply.folds for ply in found.plies] == folds
+
+
+def test_what_lies_in_a_closed_band():
+    band = shapes.band_closed()
+    assert band.at(2.0) == ("inner band", "inner band", "garment", "outer band", "outer band")
+    assert band.at(-5.0) == ("garment",)
+    assert band.at(8.0) == ("inner band", "outer band")
+    assert band.through(0) == ("garment", "outer band")
+    assert band.through(1) == ("inner band", "inner band", "garment", "outer band", "outer band")
+    assert shapes.band_closed(stitched=False).through(1) == ("inner band", "inner band", "garment")
+    assert shapes.sleeve_set().through(0) == ("body", "sleeve")
+    assert shapes.gap_closed().through(0) == ("inner", "outer")
