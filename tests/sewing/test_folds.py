@@ -6,6 +6,8 @@ from dataclasses import replace
 
 import pytest
 
+from kit.blocks import darted_bodice_block, skirt_block, trouser_block
+from kit.body import workshop_chart
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.geometry import Path, Point
@@ -165,7 +167,9 @@ def test_the_fold_is_a_line_through_the_middle_of_the_dart(skirt):
     first, last = pattern.sewing[0].operations[0].scenes(pattern)
     fold = first.layers[0].fold
     assert fold is not None and fold.distance_to(Point(90, -50)) < 1e-6
-    assert [row.ink for row in last.rows] == ["old", "old"]
+    assert [row.line.length for row in last.rows] == pytest.approx([100.5, 100.5], abs=0.1)  # both legs, 20 short
+    left = (fold.end - fold.start).cross(first.rows[0].line.at(50.0) - fold.start)
+    assert left > 0  # the leg that stays where it is, not the one folded over
     assert "folded" in operation_alt(pattern, pattern.sewing[0].operations[0])
 
 
@@ -180,3 +184,22 @@ def test_sections_by_hand():
     assert shapes.folded(sewn=False).stitches == ()
     assert shapes.folded_double().at(2.0) == ("main", "main")
     assert len(shapes.drawn_up(2).stitches) == 2 and shapes.drawn_up().raw_edges == 1
+
+
+@pytest.mark.parametrize(
+    "block", [skirt_block, darted_bodice_block, trouser_block], ids=["skirt", "bodice", "trousers"]
+)
+def test_the_darts_of_the_blocks_can_be_sewn(block):
+    """Every dart of a block is sewn by one line, and only then may its edge be closed."""
+    for piece in block(workshop_chart()["W4"]):
+        edges = dict.fromkeys(each.edge for each in piece.darts)
+        if not edges:
+            continue
+        close = [lambda make, p, edge=edge: make.hem(getattr(p, edge), first=1 * cm) for edge in edges]
+        pattern, state, codes = order(piece, dart, *close)
+        assert codes == []
+        assert {fact[3] for fact in state.facts if fact[0] == "dart"} == {each.name for each in piece.darts}
+        assert sum("Stitch the" in line for line in sentences(pattern, pattern.sewing[0].operations[0])) == len(
+            piece.darts
+        )
+        assert set(order(piece, *close)[2]) == {"dart_open"}

@@ -10,7 +10,7 @@ from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import read_ease, shut_in, trouble_on, unjoined
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene
+from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
 from kit.sewing.verb import verb
 
@@ -66,7 +66,12 @@ class FacedHem(AttachFacing):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         first, last = super().scenes(pattern)
         garment = shown(pattern, self.b[-1])
-        return (replace(first, pins=(garment,)), replace(last, section=shapes.faced_down()))
+        free = shown(pattern, self.free[0], garment.side)
+        down = Row(free, inset=1.5, style="hand" if self.by == "hand" else "machine")
+        return (
+            replace(first, pins=(garment,)),
+            replace(last, rows=(*last.rows, down), section=shapes.faced_down()),
+        )
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = super().check(state, pattern) + unjoined(state, pattern, self.free)

@@ -105,6 +105,12 @@ def _through(piece: Piece, fold: Path) -> Path:
     return Path.line(fold.start - way * reach, fold.end + way * reach)
 
 
+def _staying(across: Path, lines: tuple[Path, Path]) -> Path:
+    """That of two lines which stays in its place when what lies right of the fold is folded over."""
+    way, foot = (across.end - across.start).unit(), across.start
+    return max(lines, key=lambda line: way.cross(line.at(line.length / 2) - foot))
+
+
 @dataclass(frozen=True, kw_only=True)
 class SewDarts(Folding):
     """Darts folded right sides together along their middle, stitched leg on leg from the edge to nothing at the point,
@@ -148,23 +154,23 @@ class SewDarts(Folding):
         piece = pattern.piece(fold.piece)
         dart = dart_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        one, two = dart_legs(piece, dart)
+        across = _through(piece, dart_fold(piece, dart))
         near = run_around(piece, dart.edge, dart.start, dart.end, run)
         return (
             Scene(
-                layers=(Layer(run, up="wrong", fold=_through(piece, dart_fold(piece, dart))),),
-                rows=(Row(run, line=two),),
+                layers=(Layer(run, up="right", fold=across),),
+                rows=(Row(run, line=_staying(across, dart_legs(piece, dart))),),
+                focus=near,
                 section=shapes.folded_double(),
             ),
             Scene(
                 layers=(Layer(run, up="wrong"),),
                 rows=tuple(
-                    Row(run, line=leg, ink="old")
+                    Row(run, line=leg)
                     for other in self.folds
                     if other.piece == fold.piece
                     for leg in dart_legs(piece, dart_of(piece, other.name))
-                )
-                or (Row(run, line=one, ink="old"),),
+                ),
                 focus=near,
                 section=shapes.folded(),
             ),
@@ -221,16 +227,17 @@ class FoldPleats(Folding):
         pleat = pleat_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
         near = run_around(piece, fold.edge, pleat.start, pleat.end, run)
-        one, two = pleat.lines
+        across = _through(piece, pleat_fold(pleat))
         return (
             Scene(
-                layers=(Layer(run, up="right", fold=_through(piece, pleat_fold(pleat))),),
-                rows=(Row(run, line=one, ink="old"), Row(run, line=two, ink="old")),
+                layers=(Layer(run, up="wrong", fold=across),),
+                rows=(Row(run, line=_staying(across, pleat.lines), ink="old"),),
+                focus=near,
                 section=replace(shapes.folded_double(), stitches=()),
             ),
             Scene(
                 layers=(Layer(run, up="right"),),
-                rows=(Row(near, inset=-3.0, style="baste"), Row(run, line=one, ink="old")),
+                rows=(Row(near, inset=-3.0, style="baste"), *(Row(run, line=line, ink="old") for line in pleat.lines)),
                 focus=near,
                 section=shapes.folded(sewn=False),
             ),
@@ -265,18 +272,19 @@ class SewTucks(FoldPleats):
         piece = pattern.piece(fold.piece)
         pleat = pleat_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        line = pleat.lines[1]
-        if 0 < pleat.sewn < line.length:
-            line = line.between(0.0, pleat.sewn)
+        across = _through(piece, pleat_fold(pleat))
+        both = tuple(line.between(0.0, pleat.sewn) if 0 < pleat.sewn < line.length else line for line in pleat.lines)
+        line = _staying(across, (both[0], both[1]))
         return (
             Scene(
-                layers=(Layer(run, up="right", fold=_through(piece, pleat_fold(pleat))),),
+                layers=(Layer(run, up="wrong", fold=across),),
                 rows=(Row(run, line=line),),
+                focus=run_around(piece, fold.edge, pleat.start, pleat.end, run),
                 section=shapes.folded_double(),
             ),
             Scene(
                 layers=(Layer(run, up="right"),),
-                rows=(Row(run, line=line, ink="old"),),
+                rows=tuple(Row(run, line=each) for each in both),
                 focus=run_around(piece, fold.edge, pleat.start, pleat.end, run),
                 section=shapes.folded(),
             ),

@@ -104,7 +104,7 @@ class WideHem(HandHem):
         keys += ["wide_hem.ease"] if eased else []
         keys += ["wide_hem.tape" if not eased else "wide_hem.tape_eased"] if self.tape else []
         keys += ["hem.finish"] if not self.tape and self.finish != "none" else []
-        keys += ["hem.single", *(["wide_hem.draw"] if eased else []), f"wide_hem.{self.by}", "blind_hem.press"]
+        keys += ["hem.single", *(["wide_hem.draw"] if eased else []), f"wide_hem.{self.by}", "wide_hem.press"]
         return (*(Sentence(key, values) for key in keys), *both_sides(pattern, self.edges))
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
