@@ -250,7 +250,7 @@ class LappedSeam(Seam):
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         lap = Layer(a, up="right", on=b, how="open")
         shape = shapes.lapped() if self.turned else shapes.lapped_raw()
-        turn = tuple((edge, 0.0) for edge in a.edges)
+        turn = tuple((edge, self.allowance) for edge in a.edges)
         rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch),)
         if not self.turned:
             rows = (Row(a, inset=self.edgestitch - self.allowance), Row(a, inset=self.allowance - self.edgestitch))
