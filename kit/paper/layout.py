@@ -121,7 +121,7 @@ def _plans(
     widths = [columns for pages in range(1, most) if needed <= (columns := pages * mesh.columns + spare) <= most]
     square = math.sqrt(sum(areas) * 1.3) / mesh.wide
     widths = sorted(dict.fromkeys([*widths, most]), key=lambda columns: (abs(columns - square), columns))[:6]
-    count = max(8, placed // len(places))
+    count = max(5, placed // len(places))
     plans = [(order, columns, first) for order in (by_area, by_length) for columns in widths for first in range(4)]
     yield from plans[:count]
     chance = random.Random(_SEED)  # a fixed seed: the same shuffles every time

@@ -23,6 +23,8 @@ CELL = 10.0
 EDGE = 2.0
 """How far (mm) shapes keep from the borders of the sheet."""
 _SAMPLE = 2.0
+_PAGE_ROWS = 150
+_STEP = 48  # transforms come in few sizes, so that they can be kept
 
 Cells = npt.NDArray[np.bool_]
 
@@ -139,48 +141,27 @@ def nest(
     """Lay one of each shape's `ways` on a sheet `columns` cells wide, in `order`. Of equally good places the highest
     is taken (`way_in` 0), the leftmost (1), the highest then rightmost (2) or the rightmost (3). Gives a spot for each
     shape and the number of pages in use, or None when a shape is too wide or more than `at_most` pages are needed."""
-    area = sum(min(way.cells.sum() for way in each) for each in ways)
-    tallest = max(min(way.cells.shape[0] for way in each) for each in ways)
-    rows = _even(int(area / columns * 1.3) + tallest + min(mesh.rows, tallest))
-    total = sum(max(way.cells.shape[0] for way in each) for each in ways)
-    while True:
-        found = _laid(ways, order, mesh, columns, rows, way_in, at_most)
-        if found is None:
-            if rows > total:
-                return None
-        elif found[1] > at_most:
-            return None
-        else:
-            return found
-        rows = _even(rows * 2)
-
-
-def _laid(
-    ways: Sequence[Sequence[Lying]],
-    order: Sequence[int],
-    mesh: Mesh,
-    columns: int,
-    rows: int,
-    way_in: int,
-    at_most: float,
-) -> tuple[tuple[Spot, ...], int] | None:
-    taken = np.zeros((rows, columns), dtype=bool)
+    tallest = max(way.cells.shape[0] for each in ways for way in each)
+    # Below what is taken every page row is like the next; on a sheet of one page row there is no next.
+    below = mesh.rows if mesh.rows <= _PAGE_ROWS else 1
+    total = sum(max(way.cells.shape[0] for way in each) + below for each in ways)
+    taken = np.zeros((total + tallest + below, columns), dtype=bool)
+    rows = len(taken)
     bands = max(way.first.shape[1] for each in ways for way in each)
     fresh = np.ones((rows // mesh.rows + 1 + bands, columns // mesh.columns + 3), dtype=np.int64)
     spots: list[Spot | None] = [None] * len(ways)
-    size = (rows, columns)
     depth = 0
     for place in order:
-        wave = np.fft.rfft2(taken.astype(np.float32), size) if depth else None
+        size = (_even(math.ceil((depth + below + tallest) / _STEP) * _STEP), columns)
+        wave = np.fft.rfft2(taken[: size[0]].astype(np.float32), size) if depth else None
         before = np.zeros((fresh.shape[0], fresh.shape[1] + 1), dtype=np.int64)
         np.cumsum(fresh, axis=1, out=before[:, 1:])
         best: tuple[float, int, int, Lying] | None = None
         for way in ways[place]:
             tall, wide = way.cells.shape
-            if tall > rows or wide > columns:
+            if wide > columns:
                 continue
-            # Below what is taken every page row is like the next.
-            high, across = min(rows - tall + 1, depth + mesh.rows), columns - wide + 1
+            high, across = depth + below, columns - wide + 1
             if wave is None:
                 free = np.ones((high, across), dtype=bool)
             else:
@@ -215,9 +196,8 @@ def _laid(
         for each in range(way.first.shape[1]):
             span = slice(way.first[at_row % mesh.rows, each, column], way.last[at_row % mesh.rows, each, column] + 1)
             fresh[at_row // mesh.rows + each, span] = 0
-        used = int(fresh.size - fresh.sum())
-        if used > at_most:
-            return (), used
+        if fresh.size - fresh.sum() > at_most:
+            return None
         spots[place] = Spot(
             way.angle, column * mesh.wide - mesh.shift - way.left, -at_row * mesh.high + mesh.shift - way.top
         )

@@ -1,11 +1,15 @@
 """Pattern pages: ours (sheet drawn once, placed on every page) against a baseline in the same run, which draws
-the same pieces anew on every page with matplotlib. The aim is 0.5 s for the pages of one size."""
+the same pieces anew on every page with matplotlib; growth with the number of pieces; and how many pages our packing
+takes against boxes on shelves. The aim is 0.5 s for the pages of one size on an idle machine."""
 
 from __future__ import annotations
 
 import importlib.util
+import sys
+from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
+from types import ModuleType
 from typing import Any
 
 import pytest
@@ -13,31 +17,49 @@ import pytest
 from kit.lesson.pattern import Pattern
 from kit.paper.export import pattern_text
 from kit.paper.pages import page_origin, plan, tile
-from kit.paper.papers import A4, LETTER
-from kit.paper.sheet import Sheet, sheet, sheet_content, sheet_pdf
+from kit.paper.papers import A3, A4, LETTER, Paper
+from kit.paper.printing import laid_for, print_files
+from kit.paper.request import PageRequest
+from kit.paper.sheet import Sheet, sheet_content, sheet_pdf
 from kit.picture.drawing import Label, Stroke
+
+ON_A4 = PageRequest((A4,))
+
+
+def loaded(path: Path) -> ModuleType:
+    spec = importlib.util.spec_from_file_location(f"bench_{path.stem}", path)
+    assert spec and spec.loader
+    module = importlib.util.module_from_spec(spec)
+    sys.modules[spec.name] = module
+    spec.loader.exec_module(module)
+    return module
 
 
 @pytest.fixture(scope="module")
 def garment(root: Path) -> Pattern:
     """The top of the paper tests."""
-    spec = importlib.util.spec_from_file_location("paper_conftest", root / "tests" / "paper" / "conftest.py")
-    assert spec and spec.loader
-    module = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(module)
-    return module.make_garment()  # type: ignore[no-any-return]
+    return loaded(root / "tests" / "paper" / "conftest.py").make_garment()  # type: ignore[no-any-return]
 
 
-def ours(pattern: Pattern) -> bytes:
-    laid = sheet(pattern)
-    return tile(sheet_content(laid, pattern), laid, pattern, A4)
+@pytest.fixture(scope="module")
+def lessons(root: Path, garment: Pattern) -> dict[str, Pattern]:
+    """The top of the paper tests and the example lesson's own."""
+    example = loaded(root / "tests" / "example.py")
+    return {"plain top": garment, "Tideline": example.notebook_names(example.EXAMPLE)["lesson"].work(values={})}
+
+
+def of_pieces(garment: Pattern, count: int) -> Pattern:
+    """The garment's pieces over and over, `count` of them."""
+    pieces = tuple(
+        replace(garment.pieces[place % 3], name=f"{garment.pieces[place % 3].name}_{place}") for place in range(count)
+    )
+    return replace(garment, pieces=pieces)
 
 
 def all_outputs(pattern: Pattern) -> list[bytes]:
-    laid = sheet(pattern)
-    content = sheet_content(laid, pattern)
-    pages = [tile(content, laid, pattern, paper) for paper in (A4, LETTER)]
-    return [*pages, sheet_pdf(content, laid, pattern), pattern_text(pattern).encode()]
+    pages = print_files(pattern, PageRequest((A4, LETTER)))
+    laid = laid_for(pattern, A4, ON_A4)
+    return [*pages.values(), sheet_pdf(sheet_content(laid, pattern), laid, pattern), pattern_text(pattern).encode()]
 
 
 def drawn_anew(laid: Sheet) -> bytes:
@@ -71,15 +93,46 @@ def drawn_anew(laid: Sheet) -> bytes:
 
 @pytest.mark.benchmark(group="pages")
 def test_pages_a4(benchmark: Any, garment: Pattern) -> None:
-    assert benchmark(ours, garment).startswith(b"%PDF")
+    made = benchmark(print_files, garment, ON_A4)
+    assert made["pages-a4.pdf"].startswith(b"%PDF")
+
+
+@pytest.mark.benchmark(group="pages")
+def test_pages_a4_drawn_only(benchmark: Any, garment: Pattern) -> None:
+    """What the baseline does: the pieces have been laid already."""
+    laid = laid_for(garment, A4, ON_A4)
+    made = benchmark(lambda: tile(sheet_content(laid, garment), laid, garment, A4, ON_A4))
+    benchmark.extra_info["bytes"] = len(made)
 
 
 @pytest.mark.benchmark(group="pages")
 def test_pages_baseline_drawn_anew(benchmark: Any, garment: Pattern) -> None:
-    laid = sheet(garment)
-    assert benchmark.pedantic(drawn_anew, args=(laid,), rounds=3).startswith(b"%PDF")
+    laid = laid_for(garment, A4, ON_A4)
+    made = benchmark.pedantic(drawn_anew, args=(laid,), rounds=3)
+    benchmark.extra_info["bytes"] = len(made)
+
+
+@pytest.mark.benchmark(group="pages by pieces")
+@pytest.mark.parametrize("count", [3, 6, 12, 24])
+def test_growth_with_pieces(benchmark: Any, garment: Pattern, count: int) -> None:
+    pattern = of_pieces(garment, count)
+    made = benchmark.pedantic(print_files, args=(pattern, ON_A4), rounds=2)
+    benchmark.extra_info["bytes"] = len(made["pages-a4.pdf"])
+
+
+@pytest.mark.benchmark(group="packing")
+@pytest.mark.parametrize("paper", [A4, LETTER, A3], ids=lambda paper: paper.name)
+@pytest.mark.parametrize("name", ["plain top", "Tideline"])
+def test_packing(benchmark: Any, root: Path, lessons: dict[str, Pattern], name: str, paper: Paper) -> None:
+    """Pages taken, against next-fit shelves of boxes as drafted (tests/paper/shelf.py); never more."""
+    shelf = loaded(root / "tests" / "paper" / "shelf.py")
+    request = PageRequest((paper,))
+    laid = benchmark.pedantic(laid_for, args=(lessons[name], paper, request), rounds=2)
+    ours, shelves = len(plan(laid, paper, request).tiles), shelf.shelf_pages(laid, paper)
+    benchmark.extra_info.update(pages=ours, shelf_pages=shelves)
+    assert ours <= shelves
 
 
 @pytest.mark.benchmark(group="outputs")
 def test_all_paper_outputs(benchmark: Any, garment: Pattern) -> None:
-    assert len(benchmark(all_outputs, garment)) == 4
+    assert len(benchmark.pedantic(all_outputs, args=(garment,), rounds=3)) == 4
