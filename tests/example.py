@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import json
+import re
+from contextlib import chdir
 from pathlib import Path
 from typing import Any
 
+_PANEL = re.compile(r"^panel\(", re.MULTILINE)
 EXAMPLE = Path(__file__).resolve().parents[1] / "example_notebooks" / "tideline_wrap_top.ipynb"
 
 
@@ -14,6 +17,7 @@ def notebook_names(path: Path) -> dict[str, Any]:
     names: dict[str, Any] = {}
     for cell in json.loads(path.read_text(encoding="utf-8"))["cells"]:
         source = "".join(cell["source"])
-        if cell["cell_type"] == "code" and not source.startswith("panel("):
-            exec(compile(source, cell["id"], "exec"), names)
+        if cell["cell_type"] == "code" and not _PANEL.search(source):
+            with chdir(path.parent):
+                exec(compile(source, cell["id"], "exec"), names)
     return names

@@ -24,10 +24,10 @@ from kit.booklet.tables import (
 )
 from kit.cloth.cut_list import cut_list
 from kit.lesson.pattern import Pattern
-from kit.picture.draft import piece_drawing
 from kit.picture.drawing import Dimension
 from kit.picture.flat import laid_flat
 from kit.picture.legend import legend
+from kit.picture.piece_sheet import piece_drawing
 from kit.proof import Finding
 from kit.prose import cautions, terms
 

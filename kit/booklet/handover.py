@@ -64,14 +64,15 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
             raise KitError(f"there is no size '{size}'.", where="--sizes", do=near(size, [*names, "all"]))
     if any(size.lower() == "all" for size in sizes):
         sizes = names
-    worked = []
+    worked: list[Pattern] = []
     for name in names:
         if name in sizes:
             try:
                 pattern: Pattern = lesson.work(body=lesson.sizes[name])
             except KitError as error:
                 raise error.at(f"Size {name}") from None
-            worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
+            if all(pattern.body.name != other.body.name for other in worked):  # a lesson may know one size only
+                worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
     return worked
 
 

@@ -33,7 +33,8 @@ def open_lesson(path: str | os.PathLike[str]) -> Any:
     Runs that notebook's code. Raises `KitError` when the file is missing or broken, when a cell fails, when it has no
     lesson or several, and when two notebooks open each other.
     """
-    file = Path(path).resolve()
+    opened = _OPENING.get()
+    file = ((opened[-1].parent if opened else Path()) / path).resolve()
     if file in _OPENING.get():
         raise KitError(
             f"'{file.name}' opens itself, by way of {' and '.join(p.name for p in _OPENING.get())}.",

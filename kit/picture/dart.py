@@ -7,8 +7,8 @@ from collections.abc import Iterable
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
-from kit.picture.fitted import Note, Place, around
 from kit.picture.lettering import upright
+from kit.picture.notes import Note, Place, around
 from kit.picture.place import Scaling
 from kit.piece.allowance import CutLine
 from kit.piece.dart import Dart, depth, fold_line, legs

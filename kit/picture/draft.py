@@ -18,7 +18,6 @@ from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import upright
 from kit.picture.markings import place_of, pleat_in_step, signs
-from kit.picture.piece_sheet import piece_drawing, piece_items
 from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
@@ -29,7 +28,7 @@ from kit.units import both as both_systems
 _SIGNS = 0.003
 """How large drill marks and bars of buttonholes are drawn in a step's picture, as a share of its reach."""
 
-__all__ = ["bench_drawing", "piece_drawing", "piece_items", "shown_value", "step_drawing"]
+__all__ = ["bench_drawing", "shown_value", "step_drawing"]
 
 
 def shown_value(spot: Spot, system: System, both: bool = False) -> str:

@@ -9,44 +9,28 @@ outside: a leader runs from the text to the piece.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 import numpy as np
 import shapely
 
-from kit.geometry import Line, Path, Point, Vector
+from kit.geometry import Line, Point, Vector
 from kit.picture.drawing import Dot, Item, Label, LabelRole, Stroke
-from kit.picture.lettering import LEAST, LINE_HEIGHT, text_width, upright
+from kit.picture.lettering import LEAST, LINE_HEIGHT, text_width
+from kit.picture.notes import GAP, Note, Place
 
-TITLE, TEXT, SMALL = 8.0, 5.0, 4.0
+TITLE, TEXT = 8.0, 5.0
 _SCALES = (1.0, 0.85, LEAST / TEXT)
 _LEADING = 1.35
-_GAP = 1.0
 _TIP = 0.7
 _AWAY = 6.0
 _LEADER = 7.0
 _TRIES = 700
 _BOLD = frozenset(("title", "number", "new"))
 
-Place = tuple[Point, float]
-Places = Callable[[float, float], Iterable[Place]]
-"""Where text of that width and type size may stand, best first."""
 Line_ = tuple[str, LabelRole, float]
 """One line of a block: text, role and type size."""
-
-
-@dataclass(frozen=True)
-class Note:
-    """Text that belongs beside `anchor`. It is led outside where it fits at none of its `places`, or left out when
-    not `needed`."""
-
-    text: str
-    anchor: Point
-    places: Places
-    sizes: tuple[float, ...] = (SMALL, LEAST)
-    needed: bool = True
 
 
 def label_box(label: Label) -> Any:
@@ -57,35 +41,6 @@ def label_box(label: Label) -> Any:
     way = Vector(math.cos(label.angle), math.sin(label.angle))
     at = label.at + way * shift
     return _boxes(np.array([[at.x, at.y]]), wide, high, label.angle)[0]
-
-
-def beside(path: Path, shares: Sequence[float] = (0.72, 0.5, 0.3, 0.86, 0.14)) -> Places:
-    """Along a line, on either side of it."""
-
-    def places(_: float, size: float) -> Iterable[Place]:
-        for far in (0.85, 1.2):
-            for share in shares:
-                at, along = path.at(path.length * share), path.tangent_at(path.length * share)
-                for side in (1.0, -1.0):
-                    angle = upright(math.atan2(along.y, along.x))
-                    up = Vector(-math.sin(angle), math.cos(angle)) * side
-                    yield at + up * (size * far + _GAP), angle
-
-    return places
-
-
-def around(point: Point, clear: float) -> Places:
-    """Level, on any side of a point, `clear` mm from it, then turned."""
-
-    def places(wide: float, size: float) -> Iterable[Place]:
-        for angle in (0.0, math.pi / 2):
-            along, up = Vector(math.cos(angle), math.sin(angle)), Vector(-math.sin(angle), math.cos(angle))
-            for far in (1.0, 1.8):
-                out = clear * far + _GAP + size * 0.2
-                for a, b in ((1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, 1), (1, -1), (-1, -1)):
-                    yield point + along * (a * (wide / 2 + out)) + up * (b * (size * 0.6 + out)), angle
-
-    return places
 
 
 def _boxes(middles: Any, wide: float, high: float, angle: float) -> Any:
@@ -102,7 +57,7 @@ class Room:
 
     def __init__(self, area: Any, inner: Any, items: Iterable[Item], letters: float) -> None:
         self.letters = letters
-        self.gap = _GAP * letters
+        self.gap = GAP * letters
         self.area = area
         ink = [shape for item in items for shape in _ink(item, letters)]
         shut = shapely.union_all(ink)
@@ -251,7 +206,7 @@ class Room:
 
 def _ink(item: Item, letters: float) -> Iterable[Any]:
     """The paper a line, an arrow head or a dot covers, with a little air."""
-    air = _GAP * letters
+    air = GAP * letters
     if isinstance(item, Stroke) and item.curves:
         places = [point for curve in item.curves for point in curve.points(0.2)]
         if item.closed:

@@ -12,8 +12,8 @@ from collections.abc import Iterable
 
 from kit.geometry import Arc, Line, Path, Point, Vector
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
-from kit.picture.fitted import Note, Place, Places, around, beside
 from kit.picture.lettering import upright
+from kit.picture.notes import Note, Place, Places, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
 from kit.piece.piece import Mark, Piece
 from kit.piece.pleat import Pleat, fold_line, lies

@@ -18,9 +18,10 @@ from kit.geometry import Curve, Line, Motion, Path, Point, Vector
 from kit.lesson.pattern import LessonInfo, Pattern
 from kit.picture.dart import dart_note, on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
-from kit.picture.fitted import LEAST, SMALL, TEXT, Note, Place, Places, Room, beside
-from kit.picture.lettering import upright
+from kit.picture.fitted import TEXT, Room
+from kit.picture.lettering import LEAST, upright
 from kit.picture.markings import mark_items, mark_note, pleat_items, pleat_note
+from kit.picture.notes import SMALL, Note, Place, Places, beside
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import darts_lying, intake
 from kit.piece.piece import CutPlan, Edge, Grain, Piece

@@ -9,8 +9,9 @@ import pytest
 from kit.blocks import darted_bodice_block
 from kit.body import workshop_chart
 from kit.picture.dart import DRILL
-from kit.picture.draft import piece_drawing, step_drawing
+from kit.picture.draft import step_drawing
 from kit.picture.drawing import Dot, Stroke
+from kit.picture.piece_sheet import piece_drawing
 from kit.piece.allowance import cut_line
 from kit.piece.dart import legs, sewn_point
 

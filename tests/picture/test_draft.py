@@ -8,8 +8,9 @@ import pytest
 
 from kit.geometry import Point
 from kit.lesson.pattern import Pattern
-from kit.picture.draft import bench_drawing, piece_drawing, piece_items, shown_value, step_drawing
+from kit.picture.draft import bench_drawing, shown_value, step_drawing
 from kit.picture.drawing import Dimension, Dot, Label, Stroke
+from kit.picture.piece_sheet import piece_drawing, piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Strip
 from kit.units import System, both, show

@@ -11,10 +11,11 @@ from svgpathtools import parse_path
 
 from kit.geometry import Arc, Line, Point
 from kit.lesson.pattern import Pattern
-from kit.picture.draft import bench_drawing, piece_drawing
+from kit.picture.draft import bench_drawing
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.legend import legend
 from kit.picture.lettering import overlap, text_box
+from kit.picture.piece_sheet import piece_drawing
 from kit.picture.place import rectangle
 from kit.picture.svg_pen import path_data, svg
 from kit.picture.theme import THEME, contrast
