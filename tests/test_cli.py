@@ -132,3 +132,33 @@ def test_wrong_options_are_refused(capsys: pytest.CaptureFixture[str]) -> None:
             main(arguments)
         assert left.value.code == 2
     assert "soon" in capsys.readouterr().err
+
+
+def test_pages_for_a_paper_and_a_printer(
+    write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path, out = str(write_lesson()), tmp_path / "out"
+    arguments = ["--paper", "letter", "--paper", "a0", "--joining", "butt", "--printer-scale", "97%,98.5%"]
+    assert main(["pages", path, *arguments, "--size", "W4", "--out", str(out)]) == 0
+    said = capsys.readouterr().out
+    assert sorted(each.name for each in out.iterdir()) == ["pages-letter.pdf", "sheet-a0.pdf"]
+    assert "US Letter: " in said and "A0: 1 sheet" in said and str(out / "pages-letter.pdf") in said
+    assert main(["pages", path, "--paper", "a4", "--scale", "1/2", "--out", str(out)]) == 0
+    assert (out / "pages-a4-half.pdf").read_bytes().startswith(b"%PDF")
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (("--paper", "300x500"), "'300x500' does not say its unit"),
+        (("--paper", "leter"), "Did you mean 'letter'"),
+        (("--printer-scale", "97 mm"), "97 mm"),
+        (("--printer-scale", "50%"), "prints at 50 %"),
+        (("--scale", "1/3"), "Choose 1, 1/2 or 1/4"),
+        (("--margin", "2mm"), "a page margin of 2 mm"),
+    ],
+)
+def test_pages_that_cannot_be_are_refused_before_the_notebook_runs(
+    arguments: tuple[str, ...], said: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert said in refused(capsys, "pages", str(tmp_path / "none.ipynb"), *arguments)

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from kit.errors import KitError
-from kit.paper.papers import A0, A3, A4, LETTER, Paper, paper
+from kit.paper.papers import A0, A3, A4, COMMON, LETTER, TABLOID, Paper, paper
 from kit.paper.pdf_pen import MM
 
 # ISO 216:2007, main A series, trimmed sizes in mm.
@@ -51,3 +51,22 @@ def test_margins_that_leave_nothing_are_refused() -> None:
         Paper("a4", "A4", 210, 297, 80, 80)
     with pytest.raises(KitError, match="margin of 2 mm"):
         Paper("a4", "A4", 210, 297, 2, 2)
+
+
+def test_papers_in_inches() -> None:
+    # ANSI/ASME Y14.1, size B: 11 x 17 in. A roll of 36 in is 914.4 mm, not the 914 mm roll.
+    assert pytest.approx((279.4, 431.8)) == (TABLOID.width, TABLOID.height)
+    assert paper("36in").width == pytest.approx(914.4) and paper("914 mm roll").width == 914
+    assert paper("13x19in").width == pytest.approx(13 * 25.4)
+
+
+def test_pages_for_both_fit_on_both() -> None:
+    assert COMMON.width <= min(A4.width, LETTER.width) and COMMON.height <= min(A4.height, LETTER.height)
+    assert COMMON.area == (A4.area[0], LETTER.area[1])
+    assert paper("a4+letter") == paper("a4-or-letter") == COMMON
+
+
+def test_a_size_of_ones_own_lies_upright() -> None:
+    assert (paper("500x300mm").width, paper("500x300mm").height) == (300, 500)
+    assert paper("30 x 50 cm").area == (280, 480)
+    assert paper("600x900mm").kind == "sheet" and paper("300x500mm").kind == "page"

@@ -95,3 +95,25 @@ def test_laying_together_takes_no_more_pages_than_each_piece_alone(garment: Patt
 def test_a_pattern_without_pieces_is_refused(garment: Pattern) -> None:
     with pytest.raises(KitError, match="no pieces"):
         sheet(replace(garment, pieces=()))
+
+
+def test_only_pages_that_share_a_piece_are_joined() -> None:
+    across, down = A4.step
+    one = shapely.box(5, down + 5, across + 50, 2 * down - 5)  # over the upper two pages
+    other = shapely.box(5, 5, 60, 60)  # alone on the lower left one
+    plan = plan_on([one, other], 2 * across, 2 * down, A4)
+    assert [tile.name for tile in plan.tiles] == ["1A", "1B", "2A"]
+    assert [(a.name, b.name) for a, b in plan.borders] == [("1A", "1B")]
+    assert plan.groups == 2
+
+
+def test_pages_of_one_patch_are_joined_all_round() -> None:
+    # A ring of a piece over four pages: the border that nothing crosses is joined too, or the pages would overlap.
+    across, down = A4.step
+    ring = shapely.Polygon(
+        [(20, 20), (2 * across - 20, 20), (2 * across - 20, 2 * down - 20), (across + 20, 2 * down - 20)]
+        + [(across + 20, 60), (across - 20, 60), (across - 20, 2 * down - 20), (20, 2 * down - 20)]
+    )
+    plan = plan_on([ring], 2 * across, 2 * down, A4)
+    assert len(plan.tiles) == 4 and plan.groups == 1
+    assert len(plan.crossed) == 3 and len(plan.borders) == 4
