@@ -48,6 +48,9 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
         "strip": "ply_strip",
         "lining": "ply_lining",
         "binding": "ply_strip",
+        "zip": "ply_interfacing",
+        "elastic": "ply_strip",
+        "cord": "ply_strip",
     }
     for ply in section.plies:
         curves = polyline([at(x, y) for x, y in ply.path])

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.geometry import Path
 from kit.sewing.operation import (
     Closing,
     Cut,
@@ -25,7 +26,17 @@ from kit.sewing.operation import (
     taken,
 )
 from kit.sewing.operations.drawn import fits
-from kit.sewing.operations.places import alike, beside, facts_of, lacking, raw_beside, refuse, sewn_length, without_end
+from kit.sewing.operations.places import (
+    alike,
+    beside,
+    facts_of,
+    lacking,
+    part,
+    raw_beside,
+    refuse,
+    sewn_length,
+    without_end,
+)
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.operations.turned import SeamToTurn, still_inside_out, turned_facts
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
@@ -33,7 +44,7 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.verb import verb
-from kit.sewing.walk import neighbours, sides_of
+from kit.sewing.walk import neighbours, path_of, run_length, sides_of
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -98,20 +109,31 @@ class BandEnds(Operation):
         return (Sentence("band_ends.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        runs = [shown(pattern, run) for run in self.runs()]
+        fold = self._fold(pattern)
+        first = shown(pattern, self.ends[0])
+        seen = [_above(pattern, shown(pattern, run, first.side), fold) for run in self.runs()]
         return (
             Scene(
-                layers=(Layer(runs[0], up="wrong"),),
-                rows=tuple(Row(run) for run in runs if run.piece == runs[0].piece and run.side == runs[0].side),
-                focus=runs[0],
+                layers=(Layer(first, up="wrong" if fold is None else "right", fold=fold),),
+                rows=tuple(Row(run) for run in seen if run is not None and run.piece == first.piece),
+                focus=first,
                 section=section.band_end(),
             ),
         )
 
+    def _fold(self, pattern: Cut) -> Path | None:
+        """The middle of the band, from end to end, where both its ends are there to be seen."""
+        piece = self.ends[0].piece
+        ends = {run.edges: path_of(pattern, run) for run in self.ends if run.piece == piece}
+        if len(ends) != 2:
+            return None
+        one, two = ends.values()
+        return Path.line(one.at(one.length / 2), two.at(two.length / 2))
+
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = []
         for run in self.ends:
-            if any((what, run.piece) in state.facts for what in ("turned_out",)):
+            if ("turned_out", run.piece) in state.facts:
                 found.append(
                     refuse(
                         pattern,
@@ -123,6 +145,22 @@ class BandEnds(Operation):
                     )
                 )
         return tuple(found)
+
+
+def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:
+    """What of a run is still to be seen where it was, once the cloth to the right of `fold` is folded over."""
+    if fold is None:
+        return run
+    size = run_length(pattern, run)
+    way = fold.end - fold.start
+    path = path_of(pattern, run)
+
+    def left(at: float) -> bool:
+        return way.cross(path.at(at) - fold.start) > 0
+
+    if left(1.0) == left(size - 1.0):
+        return run if left(size / 2) else None
+    return part(pattern, run, 0.0, size / 2) if left(1.0) else part(pattern, run, size / 2, size)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -406,7 +444,7 @@ def set_band(
     a, b = make.pair(band, to, where)
     end, size = _end(make, at, overlap, where)
     return SetBand(
-        a=tuple(part for run in a for part in without_end(make.cut, run, end, size)),
+        a=tuple(cut for run in a for cut in without_end(make.cut, run, end, size)),
         b=b,
         allowance=read_width(allowance, f"{where}, allowance"),
         ease=read_size(ease, f"{where}, ease", 3000.0),
@@ -436,7 +474,7 @@ def close_band(
             return runs
         twins = [end if run.piece == end.piece else Run(run.piece, end.edges, end.side) for run in runs]
         pairs = zip(runs, twins, strict=True)
-        return tuple(part for run, twin in pairs for part in without_end(make.cut, run, twin, size))
+        return tuple(kept for run, twin in pairs for kept in without_end(make.cut, run, twin, size))
 
     return CloseBand(
         inner=cut(inner),

@@ -21,14 +21,13 @@ from kit.sewing.operation import (
     shown,
     taken,
 )
-from kit.sewing.operations.places import refuse, sewn_length
+from kit.sewing.operations.places import inside, refuse, sewn_length
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
 from kit.sewing.verb import verb
-from kit.sewing.walk import path_of
 from kit.units import Length, both
 
 if TYPE_CHECKING:
@@ -183,14 +182,13 @@ class Bind(EdgeStrip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        line = path_of(pattern, run)
         style = "hand" if self.last == "hand" else "machine"
         return (
             Scene(
                 layers=(Layer(run, up="right"),),
                 rows=(Row(run, inset=self.finished),),
                 focus=run,
-                things=(Thing("binding", run, line, 4 * self.finished),),
+                things=(Thing("binding", run, inside(pattern, run, 2 * self.finished), 4 * self.finished),),
                 pins=(run,),
                 section=section.bound_first(self.double),
             ),
@@ -198,7 +196,7 @@ class Bind(EdgeStrip):
                 layers=(Layer(run, up="wrong"),),
                 rows=(Row(run, inset=self.finished, style=style),),  # type: ignore[arg-type]
                 focus=run,
-                things=(Thing("binding", run, line, 2 * self.finished),),
+                things=(Thing("binding", run, inside(pattern, run, self.finished / 2), self.finished),),
                 section=section.bound_double() if self.double else section.bound(),
             ),
         )
@@ -235,13 +233,16 @@ class BiasFacing(EdgeStrip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        line = path_of(pattern, run)
         return (
             Scene(
                 layers=(Layer(run, up="right"),),
                 rows=(Row(run),),
                 focus=run,
-                things=(Thing("binding", run, line, 2 * self.allowance),),
+                things=(
+                    Thing(
+                        "binding", run, inside(pattern, run, self.cut_width() / 2 - self.allowance), self.cut_width()
+                    ),
+                ),
                 pins=(run,),
                 section=section.bound_first(),
             ),
@@ -249,7 +250,7 @@ class BiasFacing(EdgeStrip):
                 layers=(Layer(run, up="wrong"),),
                 rows=(Row(run, inset=self.finished - 2.0),),
                 focus=run,
-                things=(Thing("binding", run, line, 2 * self.finished),),
+                things=(Thing("binding", run, inside(pattern, run, self.finished / 2), self.finished),),
                 arrows=((run, "in"),),
                 section=section.bias_faced(),
             ),

@@ -23,6 +23,7 @@ from kit.sewing.operations.places import (
     alike,
     closed_but,
     facts_of,
+    inside,
     lacking,
     marks,
     opening_run,
@@ -36,7 +37,6 @@ from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
 from kit.sewing.verb import verb
-from kit.sewing.walk import path_of
 from kit.units import Length, both, length
 
 if TYPE_CHECKING:
@@ -142,8 +142,8 @@ class Casing(Operation):
                 )
             )
         if self.gap is not None:
-            inside = {(each.piece, edge) for each in self.edges for edge in each.edges}
-            if any((self.gap.piece, edge) not in inside for edge in self.gap.edges):
+            covered = {(each.piece, edge) for each in self.edges for edge in each.edges}
+            if any((self.gap.piece, edge) not in covered for edge in self.gap.edges):
                 found.append(
                     refuse(
                         pattern,
@@ -249,7 +249,7 @@ class ThreadElastic(Thread):
                 layers=(Layer(run, up="wrong", turn=tuple((edge, self.width + ROOM) for edge in run.edges)),),
                 rows=(Row(run, inset=self.width + ROOM, ink="old"),),
                 focus=run,
-                things=(Thing("elastic", run, path_of(pattern, run), self.width),),
+                things=(Thing("elastic", run, inside(pattern, run, self.width / 2 + ROOM / 2), self.width),),
                 section=section.casing("elastic"),
             ),
         )
@@ -337,7 +337,7 @@ class ThreadCord(Thread):
             Scene(
                 layers=(Layer(run, up="right"),),
                 focus=run,
-                things=(Thing("cord", run, path_of(pattern, run), 4.0),),
+                things=(Thing("cord", run, inside(pattern, run, 10.0), 4.0),),
                 section=section.casing("cord"),
             ),
         )

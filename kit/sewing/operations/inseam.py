@@ -93,7 +93,7 @@ class PocketBag(Seam):
                 layers=(Layer(garment, up="right"), Layer(bag, up="right", on=garment, how="open")),
                 rows=(Row(garment, ink="old"),),
                 focus=garment,
-                arrows=((bag, "out"),),
+                arrows=((bag, "in"),),
                 section=shapes.bag_sewn(),
             ),
         )

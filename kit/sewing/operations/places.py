@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError
+from kit.geometry import Path
 from kit.sewing.operation import Closing, Cut, Fact, How, Sentence, Trouble, both_sides
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
@@ -185,6 +186,18 @@ def alike(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
     """The closing sentence when there are two of everything: no piece is one cloth across both halves."""
     found = tuple(runs)
     return both_sides(pattern, found) if all(pattern.piece(run.piece).cut.mirrored for run in found) else ()
+
+
+def inside(pattern: Cut, run: Run, depth: float) -> Path:
+    """The line `depth` mm inside a run, in draft coordinates; the run itself where such a line cannot be drawn."""
+    path = path_of(pattern, run)
+    outline = pattern.piece(run.piece).outline
+    middle = path.length / 2
+    left = outline.contains(path.at(middle) + path.normal_at(middle) * 2.0)
+    try:
+        return path.parallel(depth if left else -depth)
+    except KitError:
+        return path
 
 
 # ---- lengths and facts ----------------------------------------------------------------------------------------

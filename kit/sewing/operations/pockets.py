@@ -240,7 +240,10 @@ class PatchPocket(Operation):
         rows = (Row(ground, line=line),) if line is not None else ()
         own = shown(pattern, self.edges[0])
         return (
-            Scene(layers=(Layer(own, up="right"),), rows=(Row(own, inset=self.distance),), focus=own),
+            Scene(
+                layers=(Layer(own, up="right"),),
+                rows=tuple(Row(shown(pattern, run, own.side), inset=self.distance) for run in self.edges),
+            ),
             Scene(layers=(Layer(ground, up="right"),), rows=rows, section=shapes.patch_edge()),
         )
 

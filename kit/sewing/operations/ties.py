@@ -84,8 +84,7 @@ class AttachHandle(Operation):
             Scene(
                 layers=(Layer(run, up="wrong" if self.method == "in_hem" else "right"),),
                 rows=tuple(Row(end, inset=inset, style=style) for end in ends),  # type: ignore[arg-type]
-                focus=run,
-                pins=ends,
+                focus=ends[0],
                 strip=self.name,
             ),
         )

@@ -81,7 +81,7 @@ class Zip(Operation):
     def _scene(self, pattern: Cut, shape: Section) -> Scene:
         over, under = shown(pattern, self.over), shown(pattern, self.under)
         return Scene(
-            layers=(Layer(under, up="right"), Layer(over, up="right", on=under, how="open")),
+            layers=(Layer(under, up="wrong"), Layer(over, up="wrong", on=under, how="open")),
             rows=(Row(over, inset=self.lap),),
             focus=over,
             things=(Thing("zip", over, path_of(pattern, over), 25.0),),
