@@ -53,7 +53,7 @@ def start(pattern: Pattern) -> list[Finding]:
 
 
 def notions(pattern: Pattern) -> list[Finding]:
-    """Things the sewing uses up that the lesson's notions do not list, and interfacing listed for nothing."""
+    """Things the sewing uses up that the lesson's notions do not list, and things listed for nothing."""
     listed = " ".join(pattern.lesson.notions).lower()
     wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
     if any(piece.cut.interfacing or piece.cut.cloth == "interfacing" for piece in pattern.pieces):
@@ -69,14 +69,23 @@ def notions(pattern: Pattern) -> list[Finding]:
         for need in sorted(wanted)
         if not any(word in listed for word in _WORDS.get(need, (_said(need),)))
     ]
-    if pattern.sewing and "interfacing" in listed and "interfacing" not in wanted:
-        found.append(
-            Finding(
-                "notion_spare",
-                "note",
-                "the list of notions names interfacing, but no piece is interfaced.",
-                "Notions",
-                do="Take it off the list.",
-            )
-        )
+    if pattern.sewing:
+        found += _spare(pattern, wanted)
     return found
+
+
+def _spare(pattern: Pattern, wanted: set[str]) -> list[Finding]:
+    """Notions that are listed and that no step uses, nor any of its tools."""
+    tools = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
+    used = {word for need in wanted for word in _WORDS.get(need, (_said(need),))} | {_said(tool) for tool in tools}
+    return [
+        Finding(
+            "notion_spare",
+            "warning",
+            f"the list of notions names '{text}', but no sewing step uses it.",
+            "Notions",
+            do="Take it off the list, or add the step that needs it.",
+        )
+        for text in pattern.lesson.notions
+        if not any(word in text.lower() for word in used)
+    ]
