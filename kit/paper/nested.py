@@ -161,6 +161,7 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
         return NestedPiece(
             pieces, (Motion(),), (Part((0,), items),), (), (), (), corners, (_closed(corners, Motion()),)
         )
+    edges = {f"{piece.name}.{edge.name}" for piece in has for edge in piece.edges}
     found = iter(_alignment(has))
     motions = tuple(Motion() if piece is None else next(found) for piece in pieces)
     drawings = [
@@ -172,9 +173,11 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     )
     areas = [area for area in by_size if area is not None]
     shared_area = shapely.intersection_all(areas)
-    lines = _one_grain([tuple(item for item in drawing if not _stitch(item)) for drawing in drawings], shared_area)
+    lines = _one_grain(
+        [tuple(item for item in drawing if not _stitch(item, edges)) for drawing in drawings], shared_area
+    )
     parts = shared(lines)
-    stitches = shared([tuple(item for item in drawing if _stitch(item)) for drawing in drawings])
+    stitches = shared([tuple(item for item in drawing if _stitch(item, edges)) for drawing in drawings])
     sizes = [place for place, piece in enumerate(pieces) if piece is not None]
     said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
     if all(len(part.sizes) == len(pieces) for part in parts if _cuts(part)):
@@ -191,8 +194,10 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     return NestedPiece(pieces, motions, parts, stitches, names, text, corners, by_size)
 
 
-def _stitch(item: Item) -> bool:
-    return isinstance(item, Stroke) and item.role == "stitch"
+def _stitch(item: Item, edges: set[str]) -> bool:
+    """Whether a line is the stitch line of one of `edges`; a dart's legs and a tuck's rows are not, they are marked on
+    the cloth whatever is made of the seams."""
+    return isinstance(item, Stroke) and item.role == "stitch" and item.name in edges
 
 
 def _cuts(part: Part) -> bool:

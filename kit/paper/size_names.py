@@ -22,6 +22,8 @@ _TYPES = (3.4, 2.7, 2.1)
 _STEP = 8.0
 _AIR = 0.5
 _BEND = 1 / 40
+_INNER = ("stitch", "mark", "pleat", "placement")
+_LEAST = 40.0  # a line inside the piece shorter than this has no room for a name
 
 
 @dataclass(frozen=True)
@@ -33,68 +35,90 @@ class _Spot:
     angle: float
 
 
+@dataclass
+class _Run:
+    """A line that wants names: whose it is, its curves, and where along it names are still wanted (mm)."""
+
+    size: int
+    number: int
+    curves: list[Curve]
+    length: float
+    reach: float
+    wanted: list[float]
+    spots: list[_Spot]
+
+
 def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Label]) -> tuple[Part, ...]:
-    """For each size the names in the cut lines that are its own: a patch of paper and the label on it. `words` are
-    the labels that stand already."""
-    own = [_own(parts, size) for size in range(len(sizes))]
-    lines, owners = _lines(parts)
+    """For each size its names: along the cut lines that are its own, and one in each dart leg or mark that is; a patch
+    of paper and the label on it. `words` are the labels that stand already."""
+    runs = _runs(parts, len(sizes))
+    lines, owners = _lines(parts, runs)
     tree = shapely.STRtree(lines)
     taken: list[Any] = [_boxes([_Spot(0.0, word.at, word.angle)], *label_size(word))[0] for word in words]
     taken += [shapely.Point(i.at.x, i.at.y).buffer(1.5) for part in parts for i in part.items if isinstance(i, Dot)]
     items: list[list[Item]] = [[] for _ in sizes]
-    spots = [_spots(curves) for curves in own]
-    lengths = [sum(curve.length for curve in curves) for curves in own]
-    counts = [max(2, round(length / EVERY)) for length in lengths]
-    wanted = [
-        [(i + 0.15 + 0.7 * size / len(sizes)) * lengths[size] / counts[size] for i in range(counts[size])]
-        for size in range(len(sizes))
-    ]
     for height in _TYPES:
-        for size, name in enumerate(sizes):
-            if not spots[size] or not wanted[size]:
-                continue
-            wide, high = label_size(Label(name, Point(0, 0), "new", size=height))
-            boxes = _boxes(spots[size], wide, high)
-            places, met = tree.query(boxes, predicate="intersects")
-            free = np.ones(len(boxes), dtype=bool)
-            free[places[owners[met] != size]] = False
-            reach = lengths[size] / counts[size] / 2
+        open_runs = [run for run in runs if run.spots and run.wanted]
+        if not open_runs:
+            break
+        rooms = [label_size(Label(name, Point(0, 0), "new", size=height)) for name in sizes]
+        boxes = [_boxes(run.spots, *rooms[run.size]) for run in open_runs]
+        starts = np.cumsum([0, *map(len, boxes)])
+        whose = np.repeat([run.number for run in open_runs], [len(each) for each in boxes])
+        places, met = tree.query(np.concatenate(boxes), predicate="intersects")
+        free = np.ones(starts[-1], dtype=bool)
+        free[places[owners[met] != whose[places]]] = False
+        for run, own, start in zip(open_runs, boxes, starts, strict=False):
             left = []
-            for target in wanted[size]:
-                found = _nearest(spots[size], boxes, free, target, reach, taken)
+            for target in run.wanted:
+                found = _nearest(run.spots, own, free[start : start + len(own)], target, run.reach, taken)
                 if found is None:
                     left.append(target)
                     continue
-                spot = spots[size][found]
-                taken.append(boxes[found])
-                items[size] += [_patch(spot, wide, high), Label(name, spot.at, "new", spot.angle, height)]
-            wanted[size] = left
+                spot = run.spots[found]
+                taken.append(own[found])
+                wide, high = rooms[run.size]
+                name = Label(sizes[run.size], spot.at, "new", spot.angle, height)
+                items[run.size] += [_patch(spot, wide, high), name]
+            run.wanted = left
     return tuple(Part((size,), tuple(found)) for size, found in enumerate(items) if found)
 
 
-def _own(parts: Sequence[Part], size: int) -> list[Curve]:
-    return [
-        curve
-        for part in parts
-        if part.sizes == (size,)
-        for item in part.items
-        if isinstance(item, Stroke) and item.role == "cut"
-        for curve in item.curves
-    ]
+def _runs(parts: Sequence[Part], count: int) -> list[_Run]:
+    """The lines of each size to be named: all its cut lines as one, and each line inside the piece (of a dart's two
+    legs the first)."""
+    runs: list[_Run] = []
+    for size in range(count):
+        strokes = [i for part in parts if part.sizes == (size,) for i in part.items if isinstance(i, Stroke)]
+        curves = [curve for stroke in strokes if stroke.role == "cut" for curve in stroke.curves]
+        length = sum(curve.length for curve in curves)
+        places = max(2, round(length / EVERY))
+        wanted = [(i + 0.15 + 0.7 * size / count) * length / places for i in range(places)]
+        runs.append(_Run(size, size, curves, length, length / places / 2, wanted, _spots(curves)))
+        inner: dict[str, list[Curve]] = {}
+        for stroke in strokes:
+            if stroke.role in _INNER and not stroke.closed and not stroke.name.endswith(".fold"):
+                inner.setdefault(stroke.name, list(stroke.curves))
+        for own in inner.values():
+            length = sum(curve.length for curve in own)
+            if length > _LEAST:
+                at = (0.3 + 0.4 * size / count) * length
+                runs.append(_Run(size, count + len(runs), own, length, length / 2, [at], _spots(own)))
+    return runs
 
 
-def _lines(parts: Sequence[Part]) -> tuple[list[Any], Any]:
-    """Every curve drawn, and the size whose own cut line it is (-1: none's)."""
+def _lines(parts: Sequence[Part], runs: Sequence[_Run]) -> tuple[list[Any], Any]:
+    """Every curve drawn, and the number of the run it belongs to (-1: none)."""
+    numbers = {id(curve): run.number for run in runs for curve in run.curves}
     lines, owners = [], []
     for part in parts:
         for item in part.items:
             if isinstance(item, Stroke):
-                owner = part.sizes[0] if len(part.sizes) == 1 and item.role == "cut" else -1
                 for curve in item.curves:
                     points = [(p.x, p.y) for p in curve.points(0.3)]
                     if len(points) > 1:
                         lines.append(shapely.LineString(points))
-                        owners.append(owner)
+                        owners.append(numbers.get(id(curve), -1))
     return lines, np.array(owners, dtype=int)
 
 

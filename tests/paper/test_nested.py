@@ -28,6 +28,7 @@ from kit.paper.sheet import Sheet
 from kit.picture.drawing import Fill, Label, Stroke
 from kit.picture.piece_sheet import moved, piece_lines
 from kit.piece.allowance import cut_line
+from kit.piece.dart import Dart
 from kit.piece.piece import Grain, Piece
 from tests.example import EXAMPLE, notebook_names
 from tests.paper.sizes import box, boxes
@@ -185,7 +186,7 @@ def test_names_stand_in_their_line_clear_of_everything_else(made: Nest) -> None:
         boxes_found = []
         for part in each.names:
             (size,) = part.sizes
-            own = lines([i for p in each.parts if p.sizes == (size,) for i in p.items], "cut")
+            own = lines([i for p in each.parts if p.sizes == (size,) for i in p.items], "cut", "mark")
             others = [(p.sizes, lines(p.items, "cut", "notch", "fold", "mark", "grain")) for p in each.parts]
             for item in part.items:
                 if isinstance(item, Label):
@@ -201,6 +202,22 @@ def test_names_stand_in_their_line_clear_of_everything_else(made: Nest) -> None:
     front = next(each for each in made.pieces if each.piece.name == "front")
     for size in range(len(SIZES)):
         assert sum(isinstance(i, Label) for part in front.names if part.sizes == (size,) for i in part.items) >= 3
+
+
+def test_darts_are_drawn_and_named_for_each_size() -> None:
+    def darted(size: str, wide: float) -> Pattern:
+        piece = box("front", wide, 300)
+        dart = Dart("waist_dart", "top", Point(wide / 2, 180), wide / 2 - 12, wide / 2 + 12)
+        return boxes(size, replace(piece, darts=(dart,)))
+
+    found = nest([darted("W1", 200), darted("W2", 280)]).pieces[0]
+    for size, name in enumerate(("W1", "W2")):
+        legs = [i for p in found.parts if p.sizes == (size,) for i in p.items if isinstance(i, Stroke)]
+        legs = [item for item in legs if item.role == "stitch"]
+        assert len(legs) == 2 and all(item.name == "front.waist_dart" for item in legs)
+        labels = [i for p in found.names if p.sizes == (size,) for i in p.items if isinstance(i, Label)]
+        there = [i for i in labels if lines(legs, "stitch").distance(shapely.Point(i.at.x, i.at.y)) < 0.05]
+        assert [item.text for item in there] == [name]
 
 
 def test_sizes_in_words() -> None:

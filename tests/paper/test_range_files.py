@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from io import BytesIO
+from types import SimpleNamespace
 
 import pikepdf
 import pytest
 
 from kit import cli
+from kit.body.body import NOBODY
 from kit.booklet.handover import work
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
@@ -35,6 +37,15 @@ def test_sizes_are_worked_in_the_order_of_the_chart() -> None:
     assert work(lesson, None, None).sizes == ()
     with pytest.raises(KitError, match="no size 'W44'"):
         work(lesson, None, None, ("W4", "W44"))
+
+
+def test_a_lesson_of_one_size_is_worked_once() -> None:
+    bag = boxes(NOBODY.name, box("bag", 100, 150))
+    sizes = notebook_names(EXAMPLE)["lesson"].sizes
+    lesson = SimpleNamespace(
+        sizes=sizes, units="cm", saved=SimpleNamespace(trouble=""), start=None, measures=(), work=lambda body=None: bag
+    )
+    assert len(work(lesson, None, None, ("all",)).sizes) == 1
 
 
 def test_sizes_by_themselves(two: tuple[Pattern, ...]) -> None:
