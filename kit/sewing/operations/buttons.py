@@ -1,4 +1,4 @@
-"""Buttonholes and buttons, snaps and hooks, eyelets."""
+"""Buttonholes and buttons, and what is worked at marks in general."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides
 from kit.sewing.operations.places import lacking, marks, place_facts, refuse
-from kit.sewing.reading import Reader, read_width, read_word
+from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Scene, Thing
 from kit.sewing.sections import closures as section
@@ -35,7 +35,7 @@ def _spot(pattern: Cut, place: Place) -> Point | None:
     return pattern.piece(place.piece).edge(mark.edge).path.at(mark.start) if mark.edge else None
 
 
-def _nearest(pattern: Cut, place: Place) -> tuple[str, float] | None:
+def nearest(pattern: Cut, place: Place) -> tuple[str, float] | None:
     """(edge, mm along it) nearest to a mark, its fold aside."""
     at = _spot(pattern, place)
     piece = pattern.piece(place.piece)
@@ -46,9 +46,9 @@ def _nearest(pattern: Cut, place: Place) -> tuple[str, float] | None:
     return edge.name, float(edge.path.nearest(at))
 
 
-def _ground(pattern: Cut, place: Place) -> Run:
+def ground(pattern: Cut, place: Place) -> Run:
     """A run of the mark's piece, to show and tell it by."""
-    near = _nearest(pattern, place)
+    near = nearest(pattern, place)
     piece = pattern.piece(place.piece)
     return Run(place.piece, (near[0] if near else piece.edges[0].name,), place.side)
 
@@ -72,9 +72,9 @@ class OnMarks(Operation):
 
     def _scene(self, pattern: Cut, kind: str, size: float, shape: bool = False) -> tuple[Scene, ...]:
         first = self.places[0]
-        ground = _ground(pattern, first)
-        side = ground.side or sides_of(pattern, ground)[-1]
-        run = Run(ground.piece, ground.edges, side)
+        base = ground(pattern, first)
+        side = base.side or sides_of(pattern, base)[-1]
+        run = Run(base.piece, base.edges, side)
         things = []
         for place in self.places:
             at = _spot(pattern, place)
@@ -91,13 +91,13 @@ class OnMarks(Operation):
         )
 
     def _halves(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return both_sides(pattern, [_ground(pattern, place) for place in self.places if place.side is None])
+        return both_sides(pattern, [ground(pattern, place) for place in self.places if place.side is None])
 
     def _too_early(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
         """What is worked at an edge that is still raw would lie under the seam, or in one layer only."""
         found = []
         for place in self.places:
-            near = _nearest(pattern, place)
+            near = nearest(pattern, place)
             if near is None:
                 continue
             edge, at = near
@@ -107,7 +107,7 @@ class OnMarks(Operation):
                     return [
                         refuse(
                             pattern,
-                            _ground(pattern, place),
+                            ground(pattern, place),
                             f"{what}_early",
                             f"the {pattern.piece(piece).title.lower()} is not closed yet: only one layer lies at the "
                             f"{place.said}.",
@@ -136,7 +136,7 @@ class OnMarks(Operation):
                 return [
                     refuse(
                         pattern,
-                        _ground(pattern, place),
+                        ground(pattern, place),
                         f"{what}_twice",
                         f"the {place.said} has been worked already.",
                         "Take one of the two operations out.",
@@ -189,7 +189,7 @@ class Buttonholes(OnMarks):
                 found.append(
                     refuse(
                         pattern,
-                        _ground(pattern, place),
+                        ground(pattern, place),
                         "buttonhole_size",
                         f"the {place.said} is marked {both(path.length)} long, but worked {both(self.length)}.",
                         "Mark and work it alike.",
@@ -244,13 +244,13 @@ class Buttons(OnMarks):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = self._again(state, pattern, "button") + self._too_early(state, pattern, "button")
-        ground = _ground(pattern, self.places[0])
+        first = ground(pattern, self.places[0])
         number, wanted = self.count(pattern), len(place_facts(pattern, self.holes, ""))
         if self.holes and number != wanted:
             found.append(
                 refuse(
                     pattern,
-                    ground,
+                    first,
                     "buttons_and_holes",
                     f"there are {number} buttons for {wanted} buttonholes.",
                     "Give every buttonhole its button; name one side where a mark is on both halves (front.left).",
@@ -260,7 +260,7 @@ class Buttons(OnMarks):
             found.append(
                 refuse(
                     pattern,
-                    ground,
+                    first,
                     "no_buttonhole",
                     "a button is set under a buttonhole that is not worked yet.",
                     "Work the buttonholes first: make.buttonholes(...).",
@@ -272,7 +272,7 @@ class Buttons(OnMarks):
             found.append(
                 refuse(
                     pattern,
-                    ground,
+                    first,
                     "button_wide",
                     f"a button {both(self.size, style='allowance')} across does not pass a buttonhole of "
                     f"{both(min(sizes), style='allowance')}.",
@@ -284,7 +284,7 @@ class Buttons(OnMarks):
             found.append(
                 refuse(
                     pattern,
-                    ground,
+                    first,
                     "button_slips",
                     f"a button {both(self.size, style='allowance')} across slips out of a buttonhole of "
                     f"{both(max(sizes), style='allowance')}.",
@@ -292,128 +292,6 @@ class Buttons(OnMarks):
                     max(sizes) - self.size,
                 )
             )
-        return tuple(found)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Fasteners(OnMarks):
-    """Base: pairs sewn on by hand, one half at `places` on the overlap, the other at `under`."""
-
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("small_parts",)
-    tools: ClassVar[tuple[str, ...]] = ("hand_needle", "chalk", "pins")
-
-    under: tuple[Place, ...] = ()
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in (*self.places, *self.under))))
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=place_facts(pattern, (*self.places, *self.under), "fastener"))
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {self.kind: (self.count(pattern), "count")}
-
-    def minutes(self, pattern: Cut) -> float:
-        return 3.0 + 6.0 * self.count(pattern)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "places": (self.places, "mark"),
-            "under": (self.under, "mark"),
-        }
-        return tuple(Sentence(f"{self.kind}.{key}", values) for key in ("first", "second"))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence(f"{self.kind}.why", {}),)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return self._scene(pattern, "button", 10.0)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found = self._again(state, pattern, "fastener") + self._too_early(state, pattern, "fastener")
-        number, other = self.count(pattern), len(place_facts(pattern, self.under, ""))
-        if number != other:
-            found.append(
-                refuse(
-                    pattern,
-                    _ground(pattern, self.places[0]),
-                    "fasteners_unequal",
-                    f"there are {number} places on top and {other} underneath.",
-                    "Name as many places on either side.",
-                )
-            )
-        return tuple(found)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Snaps(Fasteners):
-    """Snap fasteners."""
-
-    kind: ClassVar[str] = "snaps"
-    notions: ClassVar[tuple[str, ...]] = ("thread", "snaps")
-
-
-@dataclass(frozen=True, kw_only=True)
-class Hooks(Fasteners):
-    """Hooks and eyes."""
-
-    kind: ClassVar[str] = "hooks"
-    notions: ClassVar[tuple[str, ...]] = ("thread", "hooks")
-
-
-@dataclass(frozen=True, kw_only=True)
-class Eyelets(OnMarks):
-    """Eyelets set in one layer where a cord comes out of a casing, backed with a scrap of interfacing."""
-
-    kind: ClassVar[str] = "eyelets"
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("ripper", "cords")
-    tools: ClassVar[tuple[str, ...]] = ("chalk", "scissors")
-    notions: ClassVar[tuple[str, ...]] = ("eyelets",)
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=place_facts(pattern, self.places, "eyelet"))
-
-    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
-        return place_facts(pattern, self.places, "eyelet_used")
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"eyelets": (self.count(pattern), "count")}
-
-    def minutes(self, pattern: Cut) -> float:
-        return 4.0 + 3.0 * self.count(pattern)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {"places": (self.places, "mark")}
-        return tuple(Sentence(f"eyelets.{key}", values) for key in ("back", "set"))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("eyelets.why", {}),)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return self._scene(pattern, "button", 8.0)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found = self._again(state, pattern, "eyelet")
-        for place in self.places:
-            near = _nearest(pattern, place)
-            if near is None:
-                continue
-            for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
-                if ("casing", place.piece, side, near[0]) in state.facts:
-                    found.append(
-                        refuse(
-                            pattern,
-                            _ground(pattern, place),
-                            "eyelet_late",
-                            f"the casing at the {place.said} is sewn already: an eyelet would go through both its "
-                            "layers.",
-                            "Set the eyelets before the casing is folded.",
-                        )
-                    )
-                    return tuple(found)
         return tuple(found)
 
 
@@ -444,22 +322,3 @@ def buttons(
         holes=marks((holes,), f"{where}, holes", empty=True),
         shank=bool(shank),
     )
-
-
-@verb
-def fasteners(
-    make: Reader,
-    *places: Place,
-    under: Place | list[Place] | tuple[Place, ...],
-    kind: str = "snaps",
-) -> Fasteners:
-    """Sew on snaps or hooks: `places` on the overlap, `under` below them."""
-    where = "fasteners"
-    made = {"snaps": Snaps, "hooks": Hooks}[read_word(kind, ("snaps", "hooks"), "kind", where)]
-    return made(places=marks(places, where), under=marks((under,), f"{where}, under"))
-
-
-@verb
-def eyelets(make: Reader, *places: Place) -> Eyelets:
-    """Set eyelets where a cord comes out of a casing."""
-    return Eyelets(places=marks(places, "eyelets"))

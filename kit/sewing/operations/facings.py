@@ -22,7 +22,7 @@ from kit.sewing.operation import (
     shown,
     taken,
 )
-from kit.sewing.operations.places import facts_of, refuse
+from kit.sewing.operations.places import facts_of
 from kit.sewing.operations.seams import Seam
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
@@ -303,11 +303,6 @@ class Understitch(Operation):
         )
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        if all(fact in state.facts for fact in facts_of(pattern, self.along, "understitched")):
-            run = self.along[0]
-            return (
-                refuse(pattern, run, "understitched_twice", f"{run.said} is understitched already.", "Take one out."),
-            )
         return tuple(
             Trouble(
                 "understitched_early",

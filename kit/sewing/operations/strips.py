@@ -1,4 +1,4 @@
-"""Ties, belt loops and other strips: made, attached."""
+"""Ties and other strips: made, attached."""
 
 from __future__ import annotations
 
@@ -18,6 +18,14 @@ from kit.units import Length, both
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
+
+_CUT_FOR = {
+    "in_four": "to be folded in four",
+    "in_two": "to be folded in two",
+    "band": "as a band",
+    "single_binding": "as a binding",
+    "double_binding": "as a double binding",
+}
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -221,7 +229,7 @@ class AttachStrip(Operation):
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         number = len(sides_of(pattern, self.to))
         found = list(attach_trouble(state, pattern, self.name, number))
-        found += _beyond(pattern, self.to, self.at, pattern.strip(self.name).title)
+        found += beyond(pattern, self.to, self.at, pattern.strip(self.name).title)
         if not found or found[-1].code != "place_outside_run":
             strip = pattern.strip(self.name)
             place = around(pattern, self.to, self.at, strip.finished_width or strip.width / 4)
@@ -251,7 +259,7 @@ class AttachStrip(Operation):
         return tuple(found)
 
 
-def _beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]:
+def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]:
     size = run_length(pattern, run)
     if at <= size + 0.5:
         return ()
@@ -266,87 +274,6 @@ def _beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...
             edge=run.edges[-1],
         ),
     )
-
-
-@dataclass(frozen=True, kw_only=True)
-class BeltLoop(Operation):
-    """A loop stitched over a sewn seam, its top end `at` mm along it; both `ends` (mm) are turned under. `halves`
-    is how many loops that makes."""
-
-    kind: ClassVar[str] = "belt_loop"
-
-    name: str
-    seam: Run
-    at: float
-    ends: float = 10.0
-    halves: int = 1
-
-    def runs(self) -> tuple[Run, ...]:
-        return (self.seam,)
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(pieces=(self.seam.piece,), strips={self.name: self.halves})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(attached={self.name: self.halves})
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "strip": (self.name, "strip"),
-            "seam": ((self.seam,), "edge"),
-            "at": (self.at, "length"),
-            "ends": (self.ends, "allowance"),
-            "length": (pattern.strip(self.name).length - 2 * self.ends, "length"),
-        }
-        return tuple(Sentence(f"belt_loop.{key}", values) for key in ("turn", "place", "sew"))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.seam)
-        size = run_length(pattern, run)
-        loop = max(pattern.strip(self.name).length - 2 * self.ends, 10.0)
-        low = (run.start or 0.0) + min(self.at, max(size - loop, 0.0))
-        part = Run(run.piece, run.edges, run.side, low, low + min(loop, size))
-        return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=part, strip=self.name),)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        number = len(sides_of(pattern, self.seam))
-        found = list(attach_trouble(state, pattern, self.name, number))
-        found += _beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
-        strip = pattern.strip(self.name)
-        left = strip.length - 2 * self.ends
-        if strip.finished_length and abs(left - strip.finished_length) > 0.5:
-            found.append(
-                Trouble(
-                    "strip_length",
-                    f"cut {both(strip.length)} long with {both(self.ends, style='allowance')} turned under at each end "
-                    f"it comes out {both(left)} long, not {both(strip.finished_length)}.",
-                    strip.title,
-                    "Change the cut length, the turned ends or the finished length.",
-                    amount=abs(left - strip.finished_length),
-                )
-            )
-        if not state.is_closed(pattern, self.seam):
-            found.append(
-                Trouble(
-                    "loop_before_seam",
-                    f"it is stitched onto the {self.seam.said} before that seam is sewn.",
-                    pattern.strip(self.name).title,
-                    "Sew the seam first.",
-                    piece=self.seam.piece,
-                    edge=self.seam.edges[0],
-                )
-            )
-        return tuple(found)
-
-
-_CUT_FOR = {
-    "in_four": "to be folded in four",
-    "in_two": "to be folded in two",
-    "band": "as a band",
-    "single_binding": "as a binding",
-    "double_binding": "as a double binding",
-}
 
 
 @verb
@@ -421,20 +348,5 @@ def attach_strip(
         lap=read_width(lap, f"{where}, lap"),
         near=close,
         mark=to.mark.label if isinstance(to, Place) else "",
-        halves=len(sides_of(make.cut, run)),
-    )
-
-
-@verb
-def belt_loop(make: Reader, strip: StripHandle, seam: Run, *, at: object, ends: object = Length(10.0)) -> BeltLoop:
-    """Stitch a made strip over a seam as a loop, its top end `at` along the seam."""
-    where = "belt loop"
-    name = make.strip(strip, where)
-    run, place, _ = make.spot(seam, at, where)
-    return BeltLoop(
-        name=name,
-        seam=run,
-        at=place,
-        ends=read_size(ends, f"{where}, ends"),
         halves=len(sides_of(make.cut, run)),
     )
