@@ -311,7 +311,11 @@ class Lesson:
     def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
-        return work(self.definition, (body or self._body) if self.measures else NOBODY, self.values if values is None else values)
+        return work(
+            self.definition,
+            (body or self._body) if self.measures else NOBODY,
+            self.values if values is None else values,
+        )
 
     def __repr__(self) -> str:
         return f"<Lesson '{self.info.title}': {len(self.entries)} steps>"

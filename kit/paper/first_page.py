@@ -230,8 +230,8 @@ def draw_front(
         if number == 0:
             _title(canvas, pattern, held, about, class_banner(request))
         else:
-            said = [pattern.lesson.title, edition_line(pattern), class_banner(request).upper()]
-            line = " · ".join(part for part in said if part)
+            words = [pattern.lesson.title, edition_line(pattern), class_banner(request).upper()]
+            line = " · ".join(part for part in words if part)
             y = held.margin_y - 4.1 if held.margin_y >= _CAPTION else held.margin_y
             bold = not request.full_size
             write(canvas, line, held.margin_x, y, _fitted(line, 1.9, held.area[0], bold), bold=bold)
