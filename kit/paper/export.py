@@ -61,7 +61,7 @@ def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = Non
     tell("Laying the pieces on pages")
     made = print_files(pattern, PageRequest((A4, LETTER)), tell)
     tell("Laying the pieces on one sheet")
-    laid = sheet(pattern, (A0,))
+    laid = sheet(pattern, (A0,), limit=A0.area[0])
     made["sheet.pdf"] = sheet_pdf(sheet_content(laid, pattern), laid, pattern)
     made["pattern.json"] = pattern_text(pattern).encode("utf-8")
     tell("Writing the pages")

@@ -280,7 +280,7 @@ def _square(canvas: Canvas, spot: Spot, side: float, name: str, said: str, full:
         write(canvas, name, spot.x + side / 2, top - 14, 7.0, bold=True, anchor="middle")
         write(canvas, said, spot.x + side / 2, top - 19.5, 2.4, anchor="middle")
         return
-    write(canvas, name, spot.x + side / 2, top - side / 2 - 1, min(5.0, side * 0.16), bold=True, anchor="middle")
+    write(canvas, name, spot.x + side / 2, top - side / 2 - 1, min(5.0, side * 0.1), bold=True, anchor="middle")
     for number, line in enumerate(wrap(said, 2.2, spot.width - side - 6)):
         write(canvas, line, spot.x + side + 3, top - 4 - number * _LINE, 2.2)
 

@@ -59,7 +59,7 @@ def draw_head(
     for (left, top), (side, name, _) in zip(places, square_sides(request), strict=True):
         step = 0.0 if request.full_size else side / 10 if side % 5 == 0 else side / 8
         draw_square(canvas, left, top - side, side, step)
-        write(canvas, name, left + side / 2, top - side + 7, min(5.0, side * 0.16), bold=True, anchor="middle")
+        write(canvas, name, left + side / 2, top - side + 7, min(5.0, side * 0.1), bold=True, anchor="middle")
     (first, top), (second, _) = places
     aside = 0.0 if request.full_size else max(side for side, _, _ in square_sides(request))
     width = METRIC_SIDE - aside - 12

@@ -24,6 +24,8 @@ EDGE = 2.0
 """How far (mm) shapes keep from the borders of the sheet."""
 _SAMPLE = 2.0
 _PAGE_ROWS = 150
+_PAGE, _PART = 10**10, 10**7  # a page more, then a part more, outweigh any place on the sheet
+_NEVER = 2**62
 _STEP = 48  # transforms come in few sizes, so that they can be kept
 
 Cells = npt.NDArray[np.bool_]
@@ -62,7 +64,8 @@ class Mesh:
 class Lying:
     """A shape turned by `angle` radians: the `cells` it takes, its corner in the upper left one; `left` and `top` are
     that corner in mm of the turned shape. `first` and `last` say for each row phase, page row and column which page
-    columns its ink reaches; what the transforms need is kept in `waves`."""
+    columns its ink reaches (`last` no more), `parts` what lying on so many pages counts; what the transforms need is
+    kept in `waves`."""
 
     angle: float
     left: float
@@ -70,6 +73,7 @@ class Lying:
     cells: Cells
     first: npt.NDArray[np.int64]
     last: npt.NDArray[np.int64]
+    parts: npt.NDArray[np.int64]
     waves: dict[tuple[int, int], Any] = field(default_factory=dict)
 
 
@@ -96,13 +100,12 @@ def lying(shape: Any, angle: float, mesh: Mesh, limit: int) -> Lying:
     x, y = np.meshgrid(left + mesh.wide * np.arange(wide), top - mesh.high * np.arange(tall))
     shapely.prepare(grown)
     taken = np.asarray(shapely.intersects(grown, shapely.box(x, y - mesh.high, x + mesh.wide, y)), dtype=bool)
-    first, last = _pages(turned, reach, mesh, max(1, limit - wide + 1))
-    return Lying(angle, left, top, taken, first, last)
+    return Lying(angle, left, top, taken, *_pages(turned, reach, mesh, max(1, limit - wide + 1)))
 
 
-def _pages(turned: Any, reach: tuple[float, ...], mesh: Mesh, places: int) -> tuple[Any, Any]:
-    """First and last page column that the ink reaches, as arrays [row phase, page row, column of the shape's corner];
-    last < first where it reaches none."""
+def _pages(turned: Any, reach: tuple[float, ...], mesh: Mesh, places: int) -> tuple[Any, Any, Any]:
+    """The first page column that the ink reaches and the one after the last, as arrays [row phase, page row, column of
+    the shape's corner]; and what its lying on so many pages counts, as [row phase, column]."""
     parts = shapely.get_parts(turned)
     parts = parts[shapely.length(parts) > 1e-3]  # a line of no length cannot be cut into segments
     points = shapely.get_coordinates(shapely.segmentize(parts, _SAMPLE))
@@ -125,8 +128,9 @@ def _pages(turned: Any, reach: tuple[float, ...], mesh: Mesh, places: int) -> tu
     spread_high[none] = 0.0
     first = ((at + spread_low[..., None] - 0.6) // mesh.across).astype(np.int64).clip(0)
     last = ((at + spread_high[..., None] + 0.6) // mesh.across).astype(np.int64)
-    last[none] = first[none] - 1
-    return first, last
+    last += 1
+    last[none] = first[none]
+    return first, last, (last - first).sum(axis=1) * _PART
 
 
 def nest(
@@ -156,7 +160,8 @@ def nest(
         wave = np.fft.rfft2(taken[: size[0]].astype(np.float32), size) if depth else None
         before = np.zeros((fresh.shape[0], fresh.shape[1] + 1), dtype=np.int64)
         np.cumsum(fresh, axis=1, out=before[:, 1:])
-        best: tuple[float, int, int, Lying] | None = None
+        sums = before.ravel()
+        best: tuple[int, int, int, Lying] | None = None
         for way in ways[place]:
             tall, wide = way.cells.shape
             if wide > columns:
@@ -172,21 +177,20 @@ def nest(
                 continue
             top = np.arange(high)
             phase, page = top % mesh.rows, top // mesh.rows
-            new = np.zeros(free.shape)
-            parts = np.zeros(free.shape)
+            new = np.zeros(free.shape, dtype=np.int64)
             for each in range(way.first.shape[1]):
-                first, last = way.first[phase, each, :across], way.last[phase, each, :across]
-                row = (page + each)[:, None]
-                new += before[row, last + 1] - before[row, first]
-                parts += last - first + 1
-            down, side = (top + tall)[:, None] * 1.0, (np.arange(across) + wide)[None, :] * 1.0
+                row = ((page + each) * before.shape[1])[:, None]
+                new += sums.take(way.last[phase, each, :across] + row)
+                new -= sums.take(way.first[phase, each, :across] + row)
+            down, side = (top + tall)[:, None], np.arange(across)[None, :]
             if way_in >= 2:
-                side = columns - side + wide
-            worth = new * 1e9 + parts * 1e6 + (side * 1e3 + down if way_in % 2 else down * 1e3 + side)
-            worth[~free] = np.inf
+                side = across - side
+            worth = new * _PAGE + way.parts[phase, :across]
+            worth += (side * 1000 + down) if way_in % 2 else (down * 1000 + side)
+            worth[~free] = _NEVER
             at = int(worth.argmin())
             if best is None or worth.flat[at] < best[0]:
-                best = (float(worth.flat[at]), *divmod(at, across), way)
+                best = (int(worth.flat[at]), *divmod(at, across), way)
         if best is None:
             return None
         _, at_row, column, way = best
@@ -194,7 +198,7 @@ def nest(
         taken[at_row : at_row + tall, column : column + wide] |= way.cells
         depth = max(depth, at_row + tall)
         for each in range(way.first.shape[1]):
-            span = slice(way.first[at_row % mesh.rows, each, column], way.last[at_row % mesh.rows, each, column] + 1)
+            span = slice(way.first[at_row % mesh.rows, each, column], way.last[at_row % mesh.rows, each, column])
             fresh[at_row // mesh.rows + each, span] = 0
         if fresh.size - fresh.sum() > at_most:
             return None

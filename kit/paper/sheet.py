@@ -27,7 +27,7 @@ from kit.lesson.pattern import Pattern
 from kit.paper.head import draw_head, head_room
 from kit.paper.head import edition_line as edition_line
 from kit.paper.layout import best_layout
-from kit.paper.nest import Spot
+from kit.paper.nest import EDGE, Spot
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.pdf_pen import MM, PLAIN, draw, label_size, new_canvas
 from kit.paper.plan import count_pages
@@ -39,7 +39,7 @@ from kit.piece.piece import Piece
 from kit.piece.unfold import unfolded
 
 GAP = 10.0
-_EDGE = 10.0  # what is left blank around the head of the copy-shop sheet
+_EDGE = 10.0  # what is left blank around the copy-shop sheet
 _CLASS_TEXT = 0.8  # text on class pages, against its usual size on paper
 
 
@@ -183,21 +183,22 @@ def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
 
 
 def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern) -> bytes:
-    """The sheet for a copy shop: `content` (from `sheet_content`) in the lower left corner, and above it a head
+    """The sheet for a copy shop: `content` (from `sheet_content`) 10 mm from its edges, and above it a head
     with the title, two test squares and gauges. One page at true scale which asks the viewer for no scaling."""
-    block = head_room()
-    width, height = max(laid.width, block[0] + 2 * _EDGE), laid.height + block[1] + 2 * _EDGE
+    block, around = head_room(), _EDGE - EDGE
+    width = max(laid.width + 2 * around, block[0] + 2 * _EDGE)
+    height = laid.height + around + block[1] + 2 * _EDGE
     target = BytesIO()
     canvas = new_canvas(target, width, height, _title(pattern))
     pieces = f"{len(laid.placements)} paper {'piece' if len(laid.placements) == 1 else 'pieces'} on one sheet"
-    draw_head(canvas, pattern, (_EDGE, laid.height + _EDGE), pieces, PageRequest((A0,)))
+    draw_head(canvas, pattern, (_EDGE, laid.height + around + _EDGE), pieces, PageRequest((A0,)))
     canvas.showPage()
     canvas.save()
     with pikepdf.open(BytesIO(content)) as drawn, pikepdf.open(BytesIO(target.getvalue())) as document:
         form = document.copy_foreign(drawn.pages[0].as_form_xobject())
         page = document.pages[0]
         page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
-        page.contents_add(b"q /Sheet Do Q\n", prepend=True)
+        page.contents_add(f"q 1 0 0 1 {around * MM:.4f} {around * MM:.4f} cm /Sheet Do Q\n".encode(), prepend=True)
         return finish(document)
 
 
