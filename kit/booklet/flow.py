@@ -21,7 +21,7 @@ from kit.picture.drawing import Drawing
 from kit.picture.sewing import scene_drawing
 from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
-from kit.prose import fill_words, scene_alt, sentences, step_alt
+from kit.prose import about_minutes, fill_words, scene_alt, sentences, step_alt, whys
 from kit.sewing.operation import Operation as SewingOperation
 
 PRIVATE = "notes-to-self"
@@ -197,7 +197,9 @@ def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block |
             _operation(operation, f"sew{count}-{i}", pattern) for i, operation in enumerate(record.operations)
         )
         text = to_html(fill_words(record.text, record.values, system), folder) if record.text else Markup()
-        return SewStep(count, record.key, record.title, text, operations)
+        minutes = sum(operation.minutes(pattern) for operation in record.operations)
+        time = about_minutes(minutes) if minutes else ""
+        return SewStep(count, record.key, record.title, text, operations, time, record.words)
 
     return write
 
@@ -211,7 +213,8 @@ def _operation(operation: SewingOperation, name: str, pattern: Pattern) -> Opera
         drawing = scene_drawing(scene, pattern, system, fit=size)
         caption = f"{i + 1} of {len(stages)}" if len(stages) > 1 else ""
         pictures.append(picture(drawing, f"{name}-{i}", *size, caption, scene_alt(pattern, scene, system)))
-    return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures))
+    why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
+    return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures), why)
 
 
 def _is_wide(drawing: Drawing) -> bool:

@@ -93,6 +93,7 @@ class Operation:
 
     text: str
     pictures: tuple[Picture, ...]
+    why: str = ""
 
 
 @dataclass(frozen=True)
@@ -104,6 +105,8 @@ class SewStep:
     title: str
     text: Markup
     operations: tuple[Operation, ...]
+    time: str = ""
+    words: str = "before"
 
 
 Block = Words | DraftStep | SewStep

@@ -19,13 +19,14 @@ from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
 from kit.lesson.parameter import Kind, Parameter
-from kit.lesson.pattern import LessonInfo, Nap, Pattern
+from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
 from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
 from kit.lesson.working import Definition, work
 from kit.units import System, length
 
 F = TypeVar("F", bound=Callable[..., Any])
 NAPS: tuple[str, ...] = get_args(Nap)
+WORDS: tuple[str, ...] = get_args(Words)
 
 
 def slug(title: str) -> str:
@@ -36,7 +37,8 @@ def slug(title: str) -> str:
 class Lesson:
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
     "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
-    whether the cloth has one ("none", "one_way", or a "print" to match); the rest is printed in the booklet.
+    whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
+    why each sewing operation is done as it is; the rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
     """
@@ -59,6 +61,7 @@ class Lesson:
         notions: Sequence[str] = (),
         cautions: Sequence[str] = (),
         nap: str = "none",
+        whys: bool = False,
     ) -> None:
         if units not in ("cm", "inch"):
             raise KitError(f"units are 'cm' or 'inch', not '{units}'.", where=title)
@@ -87,6 +90,7 @@ class Lesson:
             cautions=tuple(cautions),
             start_notes=tuple(getattr(start, "notes", ())),
             nap=cast("Nap", nap),
+            whys=bool(whys),
         )
         self.start = start
         self.sizes = sizes if sizes is not None else workshop_chart()
@@ -233,16 +237,25 @@ class Lesson:
         of the one it is named like, or comes right `after` the step of that name."""
         return self._adding("step", title, _names(makes), _names(strips), after)
 
-    def sew(self, title: str, *, after: str = "") -> Callable[[F], F]:
-        """A sewing step: asks for `make`, pieces, strips and parameters by name. `after` as in `step`."""
-        return self._adding("sew", title, after=after)
+    def sew(self, title: str, *, after: str = "", words: str = "before") -> Callable[[F], F]:
+        """A sewing step: asks for `make`, pieces, strips and parameters by name. `after` as in `step`. The docstring is
+        read "before" the sentences of its operations, "after" them, or "instead" of them."""
+        if words not in WORDS:
+            raise KitError(f"words is {words!r}.", where=f"Step '{title}'", do=near(words, WORDS))
+        return self._adding("sew", title, after=after, words=words)
 
     def finished(self, title: str) -> Callable[[F], F]:
         """A finished measurement: a function of pieces that returns a length."""
         return self._adding("finished", title)
 
     def _adding(
-        self, kind: Any, title: str, makes: tuple[str, ...] = (), strips: tuple[str, ...] = (), after: str = ""
+        self,
+        kind: Any,
+        title: str,
+        makes: tuple[str, ...] = (),
+        strips: tuple[str, ...] = (),
+        after: str = "",
+        words: str = "before",
     ) -> Callable[[F], F]:
         def add(function: F) -> F:
             cell, run = running_cell()
@@ -254,7 +267,9 @@ class Lesson:
                         where=f"Step '{title}'",
                         do=f"Add {name} to the function's arguments.",
                     )
-            entry = Entry(kind, function.__name__, title, function, uses, makes, strips, cell, run)
+            entry = Entry(
+                kind, function.__name__, title, function, uses, makes, strips, cell, run, words=cast("Words", words)
+            )
             if after:
                 self.entries = following(self.entries, entry, after)
             else:

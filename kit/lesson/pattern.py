@@ -13,6 +13,7 @@ from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.units import System
 
 Nap = Literal["none", "one_way", "print"]
+Words = Literal["before", "after", "instead"]
 
 
 @dataclass(frozen=True)
@@ -35,6 +36,7 @@ class LessonInfo:
     cautions: tuple[str, ...] = ()
     start_notes: tuple[str, ...] = ()
     nap: Nap = "none"
+    whys: bool = False
 
 
 @dataclass(frozen=True)
@@ -96,7 +98,8 @@ class StepRecord:
 
 @dataclass(frozen=True)
 class SewRecord:
-    """One sewing step: its `operations` (kit.sewing values) in order, the teacher's own words `text`."""
+    """One sewing step: its `operations` (kit.sewing values) in order, the teacher's own words `text`, and whether they
+    stand "before" or "after" the operations' sentences or "instead" of them."""
 
     key: str
     title: str
@@ -104,6 +107,7 @@ class SewRecord:
     cell: str
     operations: tuple[Any, ...]
     values: tuple[tuple[str, float, str], ...] = ()
+    words: Words = "before"
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,7 @@ from typing import Any, Literal
 
 from kit.errors import KitError, near
 from kit.lesson.cells import saved_cells
+from kit.lesson.pattern import Words
 
 Kind = Literal["step", "sew", "finished"]
 
@@ -21,7 +22,8 @@ Kind = Literal["step", "sew", "finished"]
 class Entry:
     """One function a lesson holds: its `kind`, `name` (the function's), `title`, the names it `uses`, the
     pieces and strips it `makes`, and the `cell` and `run` (execution count) that wrote it. `placed` is the cell whose
-    place it takes in the order instead of its own: that of a step it replaces in a variation, or follows."""
+    place it takes in the order instead of its own: that of a step it replaces in a variation, or follows. `words` says
+    where the text of a sewing step stands."""
 
     kind: Kind
     name: str
@@ -33,6 +35,7 @@ class Entry:
     cell: str = ""
     run: int = 0
     placed: str = ""
+    words: Words = "before"
 
     @property
     def text(self) -> str:

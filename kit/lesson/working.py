@@ -253,7 +253,9 @@ def _sew(entry: Entry, table: _Table) -> SewRecord:
                 f"the text names {{{name}}}, which the step does not use.",
                 do="Add it to the step's arguments.",
             )
-    return SewRecord(entry.name, entry.title, entry.text, entry.cell, tuple(make.operations), tuple(values))
+    return SewRecord(
+        entry.name, entry.title, entry.text, entry.cell, tuple(make.operations), tuple(values), entry.words
+    )
 
 
 def _finished(entry: Entry, table: _Table) -> float:

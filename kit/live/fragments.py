@@ -82,16 +82,20 @@ def step(record: StepRecord, system: System) -> str:
 def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
     """A sewing step: title, the teacher's words, each operation's sentences and pictures."""
     from kit.picture.sewing import scene_drawing
-    from kit.prose import fill_words, sentences
+    from kit.prose import fill_words, sentences, whys
 
-    body = _paragraphs(fill_words(record.text, record.values, system))
+    own = _paragraphs(fill_words(record.text, record.values, system))
+    body = "" if record.words == "after" else own
     for operation in record.operations:
-        body += f"<p>{escape(' '.join(sentences(pattern, operation, system)))}</p>"
+        if record.words != "instead":
+            body += f"<p>{escape(' '.join(sentences(pattern, operation, system)))}</p>"
+        if pattern.lesson.whys and operation.whys(pattern):
+            body += f"<p><em>{escape(' '.join(whys(pattern, operation, system)))}</em></p>"
         drawings = [scene_drawing(scene, pattern, system) for scene in operation.scenes(pattern)]
         if drawings:
             shown = "".join(f"<div>{picture(drawing, SCENE_WIDTH)}</div>" for drawing in drawings)
             body += f'<div style="display:flex;flex-wrap:wrap;gap:12px">{shown}</div>'
-    return _titled(record.title, body)
+    return _titled(record.title, body + (own if record.words == "after" else ""))
 
 
 def one_finished(title: str, value: float, system: System) -> str:

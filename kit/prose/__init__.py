@@ -2,12 +2,13 @@
 
 from kit.prose.alt import operation_alt, scene_alt, step_alt
 from kit.prose.notes import Caution, Term, cautions, notions, terms, tools
-from kit.prose.say import edges_said, pieces_said, places_said, sentences
+from kit.prose.say import about_minutes, edges_said, pieces_said, places_said, sentences, whys
 from kit.prose.words import fill_words
 
 __all__ = [
     "Caution",
     "Term",
+    "about_minutes",
     "cautions",
     "edges_said",
     "fill_words",
@@ -20,4 +21,5 @@ __all__ = [
     "step_alt",
     "terms",
     "tools",
+    "whys",
 ]

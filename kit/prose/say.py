@@ -30,6 +30,24 @@ def sentences(pattern: Cut, operation: Operation, system: System = "cm", languag
     ]
 
 
+def whys(pattern: Cut, operation: Operation, system: System = "cm", language: str = "en") -> list[str]:
+    """Why it is done so, for teaching."""
+    return [
+        say(
+            key,
+            {name: _worded(pattern, name, value, {}, system, language) for name, value in values.items()},
+            language,
+        )
+        for key, values in operation.whys(pattern)
+    ]
+
+
+def about_minutes(minutes: float, language: str = "en") -> str:
+    """A rough time, in steps of five minutes, or of a quarter of an hour from one hour on."""
+    step = 5 if minutes < 60 else 15
+    return phrase("minutes", language, count=f"{max(step, round(minutes / step) * step)}")
+
+
 def _parts(found: Sequence[Sentence], system: System) -> dict[str, str]:
     """Text of every value of kind part, by name."""
     exact: dict[str, float] = {}

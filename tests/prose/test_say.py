@@ -238,3 +238,15 @@ def test_every_caution_tool_and_notion_key_has_words():
         assert set(operation.cautions) <= set(words["cautions"]), name
         assert set(operation.tools) <= set(words["tools"]), name
         assert set(operation.notions) <= set(words["notions"]), name
+
+
+def test_times_are_rough():
+    from kit.prose import about_minutes
+
+    assert [about_minutes(m) for m in (1, 12, 58, 70, 128)] == [
+        "about 5 minutes",
+        "about 10 minutes",
+        "about 60 minutes",
+        "about 75 minutes",
+        "about 135 minutes",
+    ]
