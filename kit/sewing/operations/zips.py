@@ -75,8 +75,15 @@ class Zip(Operation):
             "length": (self.length, "length"),
             "allowance": (self.allowance, "allowance"),
             "lap": (self.lap, "allowance"),
-            "top": (max(run_length(pattern, self.over) - self.length, 0.0), "allowance"),
+            "top": (self._top(pattern), "allowance"),
         }
+
+    def _top(self, pattern: Cut) -> float:
+        """mm from the stitch line at the top down to the slider."""
+        return max(run_length(pattern, self.over) - self.length, 0.0)
+
+    def _slider(self, pattern: Cut, key: str) -> str:
+        return key if self._top(pattern) >= 1.0 else f"{key}_flush"
 
     def _scene(self, pattern: Cut, shape: Section) -> Scene:
         over, under = shown(pattern, self.over), shown(pattern, self.under)
@@ -184,7 +191,7 @@ class LappedZip(Zip):
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values = self._values(pattern)
-        keys = ("press", "under", "stitch_under", "lay", "stitch_over")
+        keys = ("press", self._slider(pattern, "under"), "stitch_under", "lay", "stitch_over")
         return tuple(Sentence(f"lapped_zip.{key}", values) for key in keys)
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
@@ -204,7 +211,7 @@ class CentredZip(Zip):
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         values = self._values(pattern)
-        keys = ("baste", "press", "lay", "stitch", "open")
+        keys = ("baste", "press", self._slider(pattern, "lay"), "stitch", "open")
         return tuple(Sentence(f"centred_zip.{key}", values) for key in keys)
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
