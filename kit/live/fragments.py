@@ -140,8 +140,9 @@ def checking() -> str:
 
 def findings(found: Sequence[Finding], pattern: Pattern | None = None, system: System = "cm") -> str:
     """What the proof found, in the proof's own order. With its pattern the first ones can be unfolded to show where."""
+    passed = "" if any(finding.level != "note" for finding in found) else "<div>Every check passed.</div>"
     if not found:
-        return f"{_heading('Proof')}<div>Every check passed.</div>"
+        return f"{_heading('Proof')}{passed}"
     lines = []
     for number, finding in enumerate(found):
         word, colour = _LEVELS[finding.level]
@@ -150,7 +151,8 @@ def findings(found: Sequence[Finding], pattern: Pattern | None = None, system: S
             f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{colour}">{word}.</strong> '
             f"{escape(str(finding))}{where}</li>"
         )
-    return f'{_heading("Proof")}<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
+    listed = f'<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
+    return f"{_heading('Proof')}{passed}{listed}"
 
 
 def _where(finding: Finding, pattern: Pattern, system: System) -> str:

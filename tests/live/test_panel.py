@@ -421,3 +421,13 @@ def test_a_build_does_not_redraw_the_panel(make_lesson: LessonMaker, monkeypatch
     shown = panel(lesson)
     lesson.change(hem_drop=9 * cm)
     assert shown.drawn == 1
+
+
+def test_notes_do_not_spoil_a_proof_that_passed() -> None:
+    from kit.live import fragments
+    from kit.proof import Finding
+
+    note, warning = Finding("x", "note", "mind the hem."), Finding("x", "warning", "look here.")
+    assert "Every check passed" in fragments.findings([])
+    assert "Every check passed" in fragments.findings([note]) and "mind the hem" in fragments.findings([note])
+    assert "Every check passed" not in fragments.findings([warning, note])
