@@ -64,7 +64,7 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
             where="--scale",
             do="Print one size at that scale, or leave --scale out.",
         )
-    pdf = tile(nest_content(made, laid), laid, made.pattern, paper, asked)
+    pdf = tile(nest_content(made, laid), laid, made.pattern, paper, asked, int(made.several))
     if not made.several:
         return pdf
     pages = plan(laid, paper, asked)

@@ -106,11 +106,14 @@ def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
     return paper.margin_x - tile.left, paper.height - paper.margin_y - tile.top
 
 
-def tile(content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None) -> bytes:
+def tile(
+    content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None, more: int = 0
+) -> bytes:
     """The pages as a PDF: the front page or pages, then every page that carries paper of a piece, in reading order.
     A sheet with a title block (`laid.head`) needs no front page: the block stands on the sheet.
 
-    `content` is the one-page PDF of `sheet_content`; it is embedded once. The same input gives the same bytes.
+    `more` pages, made by others, follow and are counted. `content` is the one-page PDF of `sheet_content`; it is
+    embedded once. The same input gives the same bytes.
     """
     asked = request or PageRequest((paper,))
     pages = plan(laid, paper, asked)
@@ -130,14 +133,14 @@ def tile(content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: P
             canvas.scale(*enlarged)
 
     way = "on its side" if held.landscape else "upright"
-    about = f"pattern pages on {paper.title}, {way} · {_counted(len(pages.tiles))} to follow"
+    about = f"pattern pages on {paper.title}, {way} · {_counted(len(pages.tiles) + more)} to follow"
     before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin)
     total = len(pages.tiles) + before
     places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
     for number, each in enumerate(pages.tiles, before + 1):
         begin()
         _furniture(
-            canvas, pattern, pages, links, each, asked, f"{'sheet' if laid.head else 'page'} {number} of {total}"
+            canvas, pattern, pages, links, each, asked, f"{'sheet' if laid.head else 'page'} {number} of {total + more}"
         )
         x, y = page_origin(each, held)
         if total > 1:

@@ -345,6 +345,12 @@ def test_every_page_has_the_key_and_the_last_lists_the_pages(made: Nest, laid: S
     assert "Tie" in last
 
 
+def test_the_page_of_sizes_is_counted(pdf: bytes) -> None:
+    with pikepdf.open(BytesIO(pdf)) as document:
+        count = len(document.pages)
+    assert f"page {count - 1} of {count}" in " ".join(words(pdf, count - 1).split())
+
+
 def test_pages_of_unwanted_sizes_are_not_listed() -> None:
     small, large = boxes("W1", box("front", 150, 200, True)), boxes("W2", box("front", 900, 200, True))
     found = nest([small, large])
