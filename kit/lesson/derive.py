@@ -14,7 +14,7 @@ from itertools import pairwise
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point
 from kit.lesson.pencil import FAR
-from kit.piece.dart import closing
+from kit.piece.folded import folded
 from kit.piece.piece import Edge, Mark, Notch, Piece
 from kit.units import show
 
@@ -73,46 +73,6 @@ class Facing:
 # ---- the run ----------------------------------------------------------------------------------------------
 
 
-def folded(piece: Piece, edge: str) -> tuple[Path, tuple[tuple[float, float], ...], Motion]:
-    """(path, what was taken out as (start, end) along the edge, motion of what lies beyond) of an edge with its darts
-    and pleats folded shut, its start lying as drawn."""
-    path = piece.edge(edge).path
-    takes: list[tuple[float, float, Motion]] = []
-    for dart in piece.darts:
-        if dart.edge == edge:
-            takes.append((dart.start, dart.end, closing(piece, dart)))
-    for pleat in piece.pleats:
-        if pleat.edge == edge:
-            one, two = pleat.lines
-            takes.append((pleat.start, pleat.end, Motion.matching(two.start, two.end, one.start, one.end)))
-    motion, at, done = Motion.identity(), 0.0, None
-    for start, end, shut in sorted(takes, key=lambda take: take[0]):
-        if start < at - 1e-6:
-            raise KitError(
-                f"two darts or pleats lie over one another on the {piece.edge(edge).label}.",
-                where=piece.title,
-                do="Move one of them.",
-            )
-        done = _onto(done, path, at, start, motion)
-        motion, at = shut.then(motion), end
-    done = _onto(done, path, at, path.length, motion)
-    if done is None:
-        raise KitError(
-            f"darts take up all of the {piece.edge(edge).label}.", where=piece.title, do="Make them narrower."
-        )
-    return done, tuple((start, end) for start, end, _ in sorted(takes, key=lambda take: take[0])), motion
-
-
-def _onto(done: Path | None, path: Path, start: float, end: float, motion: Motion) -> Path | None:
-    if end - start <= 1e-6:
-        return done
-    part = path.between(start, end).moved(motion)
-    if done is None:
-        return part
-    gap = done.end - part.start
-    return done.joined(part.moved(Motion.translation(gap)) if gap.length > 1e-9 else part)
-
-
 def laid(piece: Piece, names: Sequence[str]) -> Laid:
     """The run of the edges `names`, one following the other around the piece in either direction. `KitError` when
     they do not."""
@@ -135,14 +95,15 @@ def laid(piece: Piece, names: Sequence[str]) -> Laid:
     run = list(names) if ahead else list(reversed(names))
     motion, stretches = Motion.identity(), []
     for name in run:
-        path, takes, shut = folded(piece, name)
+        sewn = folded(piece, (name,), ways=(True,))
+        long = piece.edge(name).path.length
         notches = tuple(
-            replace(n, distance=min(max(_kept(n.distance, takes), 0.0), path.length))
+            replace(n, distance=sewn.sewn(name, min(max(n.distance, 0.0), long)) or 0.0)
             for n in piece.notches
             if n.edge == name
         )
-        stretches.append(Stretch(piece.name, name, piece.edge(name).said, path.moved(motion), notches))
-        motion = shut.then(motion)
+        stretches.append(Stretch(piece.name, name, piece.edge(name).said, sewn.path.moved(motion), notches))
+        motion = sewn.beyond.then(motion)
     before = order[order.index(run[0]) - 1]
     after = order[(order.index(run[-1]) + 1) % len(order)]
     left = inside_left(piece)
@@ -154,11 +115,6 @@ def laid(piece: Piece, names: Sequence[str]) -> Laid:
         left,
     )
     return made if ahead else turned(made)
-
-
-def _kept(distance: float, takes: tuple[tuple[float, float], ...]) -> float:
-    """A distance along an edge with what lies before it folded out."""
-    return distance - sum(max(0.0, min(distance, end) - start) for start, end in takes)
 
 
 def inside_left(piece: Piece) -> bool:

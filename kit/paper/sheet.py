@@ -12,7 +12,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from io import BytesIO
-from pathlib import Path as FilePath
 from typing import Any
 
 import numpy as np
@@ -20,7 +19,6 @@ import pikepdf
 import shapely
 from shapely import affinity
 
-from kit.atomic import write_atomically
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.lesson.pattern import Pattern
@@ -200,11 +198,6 @@ def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern) -> bytes:
         page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
         page.contents_add(f"q 1 0 0 1 {around * MM:.4f} {around * MM:.4f} cm /Sheet Do Q\n".encode(), prepend=True)
         return finish(document)
-
-
-def write_sheet_pdf(laid: Sheet, pattern: Pattern, path: FilePath) -> FilePath:
-    """Write the copy-shop sheet to `path`. Raises `KitError` when it cannot be written."""
-    return write_atomically(path, sheet_pdf(sheet_content(laid, pattern), laid, pattern))
 
 
 def finish(document: pikepdf.Pdf, language: str = "en", *, tray: bool = True) -> bytes:

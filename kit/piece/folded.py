@@ -8,7 +8,7 @@ measured on the stitch line, in mm.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Vector
@@ -52,13 +52,15 @@ class Fold:
 
 @dataclass(frozen=True)
 class Folded:
-    """The run as sewn: `path` in the order walked, lying as its first stretch was drafted."""
+    """The run as sewn: `path` in the order walked, lying as its first stretch was drafted; `beyond` is where what
+    follows the run comes to lie."""
 
     piece: Piece
     edges: tuple[str, ...]
     path: Path
     stretches: tuple[Stretch, ...]
     folds: tuple[Fold, ...] = ()
+    beyond: Motion = field(default_factory=Motion.identity)
 
     @property
     def length(self) -> float:
@@ -126,7 +128,8 @@ class Folded:
                 kept.append(replace(one, low=low, high=low + b - a, at=a - start))
         folds = tuple(replace(f, at=f.at - start) for f in self.folds if start - _NONE <= f.at <= end + _NONE)
         edges = tuple(name for name in self.edges if any(one.edge == name for one in kept))
-        return Folded(self.piece, edges, self.path.between(start, end), tuple(kept), folds)
+        path = self.path.between(start, end)
+        return Folded(self.piece, edges, path, tuple(kept), folds, kept[-1].motion if kept else self.beyond)
 
 
 def cloth_left(piece: Piece) -> bool:
@@ -193,6 +196,12 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
         on = _folds_on(piece, name)
         marks = [0.0, *(place for start, end, *_ in on for place in (start, end)), path.length]
         bounds = list(zip(marks[::2], marks[1::2], strict=True))
+        if any(high < low - _NONE for low, high in bounds):
+            raise KitError(
+                f"two darts or pleats lie over one another on the {piece.edge(name).label}.",
+                where=piece.title,
+                do="Move one of them.",
+            )
         order = list(range(len(bounds))) if forward else list(reversed(range(len(bounds))))
         for number, i in enumerate(order):
             low, high = bounds[i]
@@ -218,7 +227,7 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
             where=piece.title,
             do="Make the darts narrower.",
         )
-    return Folded(piece, edges, whole, tuple(stretches), tuple(folds))
+    return Folded(piece, edges, whole, tuple(stretches), tuple(folds), motion)
 
 
 @dataclass(frozen=True)
