@@ -3,7 +3,7 @@
 A `Length` is a float of millimetres that remembers it is one: `1.2 * cm` is a Length, adding a bare number
 to it is refused (the commonest slip at the drafting table is a number without its unit). Geometry keeps
 plain floats; `float(length)` is the millimetre value. One inch is exactly 25.4 mm (international yard and
-pound agreement, 1959).
+pound agreement, 1959). What people read is written in the spoken language: its decimal mark, its unit signs.
 """
 
 from __future__ import annotations
@@ -12,9 +12,13 @@ import math
 import re
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any, Literal
 
+from babel.numbers import get_decimal_symbol
+
 from kit.errors import KitError
+from kit.language import language, say
 
 System = Literal["cm", "inch"]
 Style = Literal["draft", "allowance", "finished", "shop"]
@@ -23,10 +27,12 @@ _TEXT = re.compile(
     r"""^\s*(?P<sign>[-\N{MINUS SIGN}])?\s*
     (?:(?P<whole>\d+(?:[.,]\d+)?)(?:\s+|-|(?=[½¼¾⅛⅜⅝⅞])|(?![\d/])))?
     (?:(?P<num>\d+)\s*[/\N{FRACTION SLASH}]\s*(?P<den>\d+)|(?P<vulgar>[½¼¾⅛⅜⅝⅞]))?
-    \s*(?P<unit>mm|cm|m|in\.?|inch|inches|yd|yards?|"|\N{DOUBLE PRIME}|\N{RIGHT DOUBLE QUOTATION MARK})?\s*$""",
+    \s*(?P<unit>mm|cm|m|in\.?|inch|inches|yd|yards?
+    |zoll|pulg\.?|pulgadas?|po\.?|pouces?|"|\N{DOUBLE PRIME}|\N{RIGHT DOUBLE QUOTATION MARK})?\s*$""",
     re.VERBOSE | re.IGNORECASE,
 )
 _VULGAR = {"½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅛": (1, 8), "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8)}
+_PLAIN_DIGITS = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", "01234567890123456789")
 _FACTOR = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "yd": 914.4, "yard": 914.4, "yards": 914.4}
 
 
@@ -137,7 +143,7 @@ def parse(text: str, default: System | None = None) -> Length:
     `default` is the unit of a number typed without one ("cm" or "inch"); without a default that is refused.
     Raises `KitError` for text that is not one length.
     """
-    found = _TEXT.match(text)
+    found = _TEXT.match(text.translate(_PLAIN_DIGITS))
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
         raise KitError(
             f"'{text.strip()}' cannot be read as a length.", do='Type, for example, 2.5 cm, 25 mm, 1 1/2 in or 3/8".'
@@ -168,9 +174,62 @@ def _half_up(value: float) -> int:
     return math.floor(value + 0.5 + 1e-9)
 
 
-def _number(value: float, digits: int) -> str:
+def plain(value: float, digits: int = 1) -> str:
+    """A number with at most so many `digits` after the decimal mark of the language."""
     text = f"{value:.{digits}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return text.replace(".", _decimal(language()))
+
+
+_HERE = "\0"
+
+
+@lru_cache(maxsize=8)
+def _decimal(code: str) -> str:
+    return get_decimal_symbol(code)
+
+
+@lru_cache(maxsize=64)
+def _unit(code: str, unit: str) -> str:
+    """How a length in `unit` is written in the language `code`, with `_HERE` in the place of the number."""
+    return say(f"unit.{unit}", amount=_HERE)
+
+
+def _with_unit(number: str, unit: str) -> str:
+    return _unit(language(), unit).replace(_HERE, number)
+
+
+def percent(value: float, digits: int = 0) -> str:
+    """A share (0..1) in per cent, as the language writes it: 95%, 95 %."""
+    return _with_unit(plain(value * 100, digits), "percent")
+
+
+def unitless(text: str) -> str:
+    """A length without its unit: "2.5 cm" -> "2.5", for tables that name the unit once."""
+    for unit in ("cm", "mm", "in"):
+        before, _, after = _unit(language(), unit).partition(_HERE)
+        if text.startswith(before) and text.endswith(after):
+            return text[len(before) : len(text) - len(after)]
+    return text
+
+
+_SUPER = str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹")
+_SUB = str.maketrans("0123456789", "₀₁₂₃₄₅₆₇₈₉")
+_FRACTION = re.compile(r"(?:(?<![\d.,/])(\d+)[ \u00a0\u202f])?(?<![\d/])(\d{1,2})/(2|4|8|16|32)(?![\d/])")
+_SET = {"1/2": "½", "1/4": "¼", "3/4": "¾", "1/8": "⅛", "3/8": "⅜", "5/8": "⅝", "7/8": "⅞"}
+
+
+def set_fractions(text: str) -> str:
+    """`text` with its fractions of an inch or a yard set as real ones, for print: "1 3/16 in" -> "1³⁄₁₆ in"."""
+
+    def real(found: re.Match[str]) -> str:
+        top, bottom = found[2], found[3]
+        if int(top) >= int(bottom):
+            return found[0]
+        part = _SET.get(f"{top}/{bottom}") or f"{top.translate(_SUPER)}\N{FRACTION SLASH}{bottom.translate(_SUB)}"
+        return f"{found[1] or ''}{part}"
+
+    return _FRACTION.sub(real, text)
 
 
 def mixed(value: Fraction) -> str:
@@ -189,13 +248,13 @@ def show_metric(value: float, style: Style = "draft") -> str:
     size = abs(float(value))
     sign = "-" if value < 0 else ""
     if style == "shop":
-        return f"{sign}{_number(math.ceil(size / 100 - 1e-6) / 10, 1)} m"
+        return _with_unit(f"{sign}{plain(math.ceil(size / 100 - 1e-6) / 10)}", "m")
     if style == "finished":
-        return f"{sign}{_number(_half_up(size / 5) / 2, 1)} cm"
+        return _with_unit(f"{sign}{plain(_half_up(size / 5) / 2)}", "cm")
     whole = _half_up(size)
     if whole < 10:
-        return f"{'' if whole == 0 else sign}{whole} mm"
-    return f"{sign}{_number(whole / 10, 1)} cm"
+        return _with_unit(f"{'' if whole == 0 else sign}{whole}", "mm")
+    return _with_unit(f"{sign}{plain(whole / 10)}", "cm")
 
 
 def show_inch(value: float, style: Style = "draft") -> str:
@@ -203,9 +262,9 @@ def show_inch(value: float, style: Style = "draft") -> str:
     yards to 1/8 (rounded up)."""
     step = _INCH_STEP[style]
     if style == "shop":
-        return f"{mixed(Fraction(math.ceil(abs(float(value)) / 914.4 * step - 1e-6), step))} yd"
+        return _with_unit(mixed(Fraction(math.ceil(abs(float(value)) / 914.4 * step - 1e-6), step)), "yd")
     count = _half_up(abs(float(value)) / 25.4 * step)
-    return f"{mixed(Fraction(-count if value < 0 else count, step))} in"
+    return _with_unit(mixed(Fraction(-count if value < 0 else count, step)), "in")
 
 
 def show(value: float, system: System = "cm", style: Style = "draft") -> str:
@@ -216,7 +275,12 @@ def show(value: float, system: System = "cm", style: Style = "draft") -> str:
 def both(value: float, first: System = "cm", style: Style = "draft") -> str:
     """`value` (mm) in both systems, the lesson's own first: '2.5 cm (1 in)'. Each is rounded on its own."""
     second: System = "inch" if first == "cm" else "cm"
-    return f"{show(value, first, style)} ({show(value, second, style)})"
+    return both_said(show(value, first, style), show(value, second, style))
+
+
+def both_said(first: str, second: str) -> str:
+    """Two texts of one length, the second in brackets."""
+    return f"{first} ({second})"
 
 
 def parts(values: Sequence[float], system: System, style: Style = "allowance") -> list[float]:

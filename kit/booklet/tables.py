@@ -12,7 +12,7 @@ from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Cloth as ClothName
 from kit.piece.piece import Strip
 from kit.prose import notions, tools
-from kit.units import System, both, show
+from kit.units import System, both, percent, show, unitless
 
 _CLOTH = {"main": "Main cloth", "interfacing": "Interfacing", "lining": "Lining"}
 _PER_CLOTH = {"main": "main cloth", "interfacing": "interfacing", "lining": "lining"}
@@ -28,7 +28,7 @@ def said(name: str) -> str:
 def _stacked(value: float, system: System) -> str:
     """A length in both systems on two lines, without units: '96' over '37 3/4'."""
     second: System = "inch" if system == "cm" else "cm"
-    return "\n".join(show(value, one, "finished").removesuffix(" cm").removesuffix(" in") for one in (system, second))
+    return "\n".join(unitless(show(value, one, "finished")) for one in (system, second))
 
 
 def _order(system: System) -> str:
@@ -120,7 +120,7 @@ def choice_table(pattern: Pattern) -> Table | None:
 def number(value: float, kind: str, system: System) -> str:
     """A parameter's or measure's value as people read it."""
     if kind == "share":
-        return f"{value * 100:.0f}%"
+        return percent(value)
     if kind == "count":
         return f"{value:.0f}"
     return both(value, system)

@@ -7,7 +7,7 @@ from typing import Literal
 
 from kit.errors import KitError
 from kit.lesson.pattern import Value
-from kit.units import System, both
+from kit.units import System, both, percent
 
 Kind = Literal["length", "share", "count"]
 
@@ -35,7 +35,7 @@ class Parameter:
     def show(self, value: float, system: System = "cm") -> str:
         """`value` as people read it."""
         if self.kind == "share":
-            return f"{value * 100:.0f}%"
+            return percent(value)
         if self.kind == "count":
             return f"{value:.0f}"
         return both(value, system)

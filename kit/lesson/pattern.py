@@ -17,10 +17,32 @@ Words = Literal["before", "after", "instead"]
 
 
 @dataclass(frozen=True)
+class Photo:
+    """A photo in the lesson's folder, printed beside the step or sewing step of the key `beside`; `alt` tells what it
+    shows."""
+
+    file: str
+    beside: str
+    alt: str
+    caption: str = ""
+
+
+@dataclass(frozen=True)
+class Video:
+    """A film at `address` and where in it each step is shown: (step key, seconds from its start)."""
+
+    address: str
+    marks: tuple[tuple[str, float], ...] = ()
+
+
+@dataclass(frozen=True)
 class LessonInfo:
     """What a lesson says of itself. `edition` and `date` are printed on every piece and page; `start_notes` are what
     must be known of the block or traced top it starts from. `nap`: one_way for cloth whose pile or print must run
-    the same way in every piece, print for a pattern to be matched as well."""
+    the same way in every piece, print for a pattern to be matched as well. `language` is that of its own words
+    (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on washing it, `shrinkage` (0..1) is how
+    much it loses in length. `cover` is a picture in the lesson's folder, told in `cover_alt`. `variations` are (title,
+    words)."""
 
     title: str
     slug: str
@@ -37,6 +59,20 @@ class LessonInfo:
     start_notes: tuple[str, ...] = ()
     nap: Nap = "none"
     whys: bool = False
+    language: str = "en"
+    fibre: str = ""
+    weight: str = ""
+    drape: str = ""
+    avoid: str = ""
+    prewash: str = ""
+    shrinkage: float = 0.0
+    licence: str = ""
+    credits: tuple[str, ...] = ()
+    cover: str = ""
+    cover_alt: str = ""
+    variations: tuple[tuple[str, str], ...] = ()
+    photos: tuple[Photo, ...] = ()
+    videos: tuple[Video, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -112,7 +148,8 @@ class SewRecord:
 
 @dataclass(frozen=True)
 class Pattern:
-    """A lesson worked for one body and one set of values."""
+    """A lesson worked for one body and one set of values. `finished` measurements are (title, mm), `over` says which
+    body measurement one of them goes over: (title, measurement), so that its ease can be told."""
 
     lesson: LessonInfo
     body: Body
@@ -122,6 +159,7 @@ class Pattern:
     steps: tuple[StepRecord, ...]
     sewing: tuple[SewRecord, ...]
     finished: tuple[tuple[str, float], ...] = ()
+    over: tuple[tuple[str, str], ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""

@@ -9,33 +9,33 @@ from kit.prose.phrases import listed, phrase, say, word
 from kit.prose.say import edge_said, edges_said, title_said
 from kit.sewing.operation import Cut, Operation
 from kit.sewing.scene import Layer, Row, Scene
-from kit.units import System, both
+from kit.units import System, both, percent
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import StepRecord
 
 
-def operation_alt(pattern: Cut, operation: Operation, system: System = "cm", language: str = "en") -> str:
+def operation_alt(pattern: Cut, operation: Operation, system: System = "cm") -> str:
     """What an operation's pictures show, stage by stage."""
-    return " ".join(scene_alt(pattern, scene, system, language) for scene in operation.scenes(pattern))
+    return " ".join(scene_alt(pattern, scene, system) for scene in operation.scenes(pattern))
 
 
-def scene_alt(pattern: Cut, scene: Scene, system: System = "cm", language: str = "en") -> str:
+def scene_alt(pattern: Cut, scene: Scene, system: System = "cm") -> str:
     """What one picture shows: the layers from the bottom up, the rows, the folds."""
     found: list[str] = []
     for layer in scene.layers:
-        found += _layer(pattern, layer, first=layer is scene.layers[0], system=system, language=language)
-    found += [say("alt.pinned", {"edge": edges_said(pattern, (run,), language)}, language) for run in scene.pins]
+        found += _layer(pattern, layer, first=layer is scene.layers[0], system=system)
+    found += [say("alt.pinned", {"edge": edges_said(pattern, (run,))}) for run in scene.pins]
     for row in scene.rows:
-        found += _row(pattern, row, system, language)
+        found += _row(pattern, row, system)
     for kind, count in Counter(thing.kind for thing in scene.things).items():
-        thing = word(f"thing.{kind}", language)
+        thing = word(f"thing.{kind}")
         key = "alt.thing" if count == 1 else "alt.things"
-        found.append(say(key, {"thing": thing, "count": f"{count}"}, language))
+        found.append(say(key, {"thing": thing, "count": count}))
     if scene.strip:
-        found.append(say("alt.strip", {"strip": title_said(pattern.strip(scene.strip).title)}, language))
+        found.append(say("alt.strip", {"strip": title_said(pattern.strip(scene.strip).title)}))
     if scene.section is not None:
-        found.append(say("alt.section", {}, language))
+        found.append(say("alt.section", {}))
     return " ".join(found)
 
 
@@ -43,80 +43,79 @@ def _capital(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System, language: str) -> list[str]:
+def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System) -> list[str]:
     piece = pattern.piece(layer.run.piece)
     title = title_said(piece.title)
     if layer.stuff == "interfacing":
-        name = word("stuff.interfacing", language)
+        name = word("stuff.interfacing")
     elif layer.run.side and piece.cut.mirrored:
-        name = phrase("piece_on_side", language, side=word(layer.run.side, language), piece=title)
+        name = phrase("piece_on_side", side=word(layer.run.side), piece=title)
     else:
-        name = phrase("piece", language, piece=title)
+        name = phrase("piece", piece=title)
     values = {
         "piece": _capital(name),
-        "face": word(f"{'interfacing' if layer.stuff == 'interfacing' else 'face'}.{layer.up}", language),
-        "edge": edges_said(pattern, (layer.run,), language),
+        "face": word(f"{'interfacing' if layer.stuff == 'interfacing' else 'face'}.{layer.up}"),
+        "edge": edges_said(pattern, (layer.run,)),
     }
     key = "bottom" if first or layer.on is None else layer.how
-    found = [say(f"alt.{key}", values, language)]
+    found = [say(f"alt.{key}", values)]
     for edge, depth in layer.turn:
         found.append(
             say(
                 "alt.turned",
-                {"edge": edge_said(piece.edge(edge), language), "depth": both(depth, system, "allowance")},
-                language,
+                {"edge": edge_said(piece.edge(edge)), "depth": both(depth, system, "allowance")},
             )
         )
     if layer.fold is not None:
-        found.append(say("alt.folded", values, language))
+        found.append(say("alt.folded", values))
     return found
 
 
-def _row(pattern: Cut, row: Row, system: System, language: str) -> list[str]:
+def _row(pattern: Cut, row: Row, system: System) -> list[str]:
     values = {
-        "edge": edges_said(pattern, (row.run,), language),
+        "edge": edges_said(pattern, (row.run,)),
         "inset": both(abs(row.inset), system, "allowance"),
     }
     if row.ink == "old":
-        return [say("alt.old_row", values, language)]
+        return [say("alt.old_row", values)]
     if row.line is not None or row.style in ("baste", "gather", "hand"):
-        return [say(f"alt.row_{row.style}" if row.line is None else "alt.row_line", values, language)]
+        return [say(f"alt.row_{row.style}" if row.line is None else "alt.row_line", values)]
     key = "row" if abs(row.inset) < 0.5 else "row_inside" if row.inset > 0 else "row_outside"
-    found = [say(f"alt.{key}", values, language)]
+    found = [say(f"alt.{key}", values)]
     if row.gap is not None:
-        found.append(say("alt.gap", {"gap": both(row.gap[1] - row.gap[0], system)}, language))
+        found.append(say("alt.gap", {"gap": both(row.gap[1] - row.gap[0], system)}))
     return found
 
 
-def step_alt(step: StepRecord, system: System = "cm", language: str = "en") -> str:
+def step_alt(step: StepRecord, system: System = "cm") -> str:
     """What a drafting step's picture shows: its pieces, what is new, what was taken away, the measures."""
-    names = [phrase("piece", language, piece=title_said(piece.title)) for piece in step.pieces]
-    found = [say("alt.draft", {"pieces": listed(names, language)}, language)] if names else []
+    names = [phrase("piece", piece=title_said(piece.title)) for piece in step.pieces]
+    found = [say("alt.draft", {"pieces": listed(names)})] if names else []
     if step.strips:
         strips = [title_said(strip.title) for strip in step.strips]
-        found.append(say("alt.draft_strips", {"strips": listed(strips, language)}, language))
-    labels = {(piece.name, edge.name): edge_said(edge, language) for piece in step.pieces for edge in piece.edges}
+        found.append(say("alt.draft_strips", {"strips": listed(strips)}))
+    labels = {(piece.name, edge.name): edge_said(edge) for piece in step.pieces for edge in piece.edges}
 
     def lines(records: tuple[tuple[str, str, object], ...]) -> str:
-        return listed([labels.get((piece, name), name.replace("_", " ")) for piece, name, _ in records], language)
+        return listed([labels.get((piece, name), name.replace("_", " ")) for piece, name, _ in records])
 
     if step.new:
-        found.append(say("alt.draft_new", {"lines": lines(step.new)}, language))
+        found.append(say("alt.draft_new", {"lines": lines(step.new)}))
     if step.removed:
-        found.append(say("alt.draft_removed", {"lines": lines(step.removed)}, language))
+        found.append(say("alt.draft_removed", {"lines": lines(step.removed)}))
     if step.new_points:
-        found.append(say("alt.draft_points", {"points": lines(step.new_points)}, language))
+        found.append(say("alt.draft_points", {"points": lines(step.new_points)}))
     measures = []
     for spot in step.spots:
         value = _spot_value(spot.value, spot.kind, system)
         label = spot.label or spot.name.replace("_", " ")
-        measures.append(say("alt.draft_measure", {"name": label, "value": value}, language))
+        measures.append(say("alt.draft_measure", {"name": label, "value": value}))
     if measures:
-        found.append(say("alt.draft_measures", {"measures": listed(measures, language)}, language))
+        found.append(say("alt.draft_measures", {"measures": listed(measures)}))
     return " ".join(found)
 
 
 def _spot_value(value: float, kind: str, system: System) -> str:
     if kind == "share":
-        return f"{value * 100:.0f}%"
+        return percent(value)
     return f"{round(value)}" if kind == "count" else both(value, system)

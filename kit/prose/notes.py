@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from kit.prose.phrases import word_table
+from kit.language import keys, say
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import Pattern
@@ -33,10 +33,10 @@ class Term:
 _ALWAYS = ("rotary", "scissors", "flame")
 
 
-def cautions(pattern: Pattern, language: str = "en") -> list[Caution]:
+def cautions(pattern: Pattern) -> list[Caution]:
     """The usual cautions for what this lesson does, in a fixed order, then the lesson's own, then the one that
     defers to local rules. Cutting and loose clothing always count; cords when there are strips."""
-    table = word_table(language)
+    known = keys("caution")
     wanted = set(_ALWAYS)
     for record in pattern.sewing:
         for operation in record.operations:
@@ -44,35 +44,35 @@ def cautions(pattern: Pattern, language: str = "en") -> list[Caution]:
             wanted.update({"pins"} & set(operation.tools))
     if pattern.strips:
         wanted.add("cords")
-    own = [text for text in pattern.lesson.cautions if text not in table["cautions"]]
-    wanted.update(text for text in pattern.lesson.cautions if text in table["cautions"])
-    found = [
-        Caution(key, str(entry["title"]), str(entry["text"]))
-        for key, entry in table["cautions"].items()
-        if key in wanted
-    ]
+    own = [text for text in pattern.lesson.cautions if text not in known]
+    wanted.update(text for text in pattern.lesson.cautions if text in known)
+    found = [Caution(key, say(f"caution.{key}"), say(f"caution_text.{key}")) for key in known if key in wanted]
     found += [Caution("", "", text) for text in own]
-    return [*found, Caution("local", "", str(table["local"]["text"]))]
+    return [*found, Caution("local", "", say("caution_local.text"))]
 
 
-def tools(pattern: Pattern, language: str = "en") -> list[str]:
+def tools(pattern: Pattern) -> list[str]:
     """The tools the operations need, in a fixed order."""
     wanted = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
-    return [str(name) for key, name in word_table(language)["tools"].items() if key in wanted]
+    return [say(f"tool.{key}") for key in keys("tool") if key in wanted]
 
 
-def notions(pattern: Pattern, language: str = "en") -> list[str]:
+def notions(pattern: Pattern) -> list[str]:
     """What the operations use up, in a fixed order."""
     wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
-    return [str(name) for key, name in word_table(language)["notions"].items() if key in wanted]
+    return [say(f"notion.{key}") for key in keys("notion") if key in wanted]
 
 
-def terms(texts: Iterable[str], language: str = "en") -> list[Term]:
+def terms(texts: Iterable[str]) -> list[Term]:
     """The terms that stand in `texts`, in alphabetical order, matched as whole words."""
     body = "\n".join(texts).lower()
     found = [
-        Term(str(entry["term"]), str(entry["meaning"]))
-        for entry in word_table(language)["terms"]
-        if any(re.search(rf"\b{re.escape(str(form).lower())}\b", body) for form in entry["forms"])
+        Term(say(f"term.{key}"), say(f"term_meaning.{key}"))
+        for key in keys("term")
+        if any(re.search(rf"\b{re.escape(form)}\b", body) for form in _forms(key))
     ]
     return sorted(found, key=lambda term: term.term.lower())
+
+
+def _forms(key: str) -> list[str]:
+    return [form.strip().lower() for form in say(f"term_forms.{key}").split("|")]

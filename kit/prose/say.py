@@ -6,8 +6,10 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from kit.errors import KitError
+from kit.language import say as said_in
+from kit.language import says
 from kit.piece.piece import Edge
-from kit.prose.phrases import listed, phrase, say, sentence_table, word
+from kit.prose.phrases import listed, phrase, say, word
 from kit.sewing.operation import Cut, Operation, Sentence
 from kit.sewing.run import Place, Run
 from kit.units import Style, System, both, parts, show
@@ -15,7 +17,7 @@ from kit.units import Style, System, both, parts, show
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
 
-def sentences(pattern: Cut, operation: Operation, system: System = "cm", language: str = "en") -> list[str]:
+def sentences(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
     """What to do, sentence by sentence, lengths in both systems with `system` first. The parts of one
     operation are rounded so that they add up to their rounded total."""
     found = operation.sentences(pattern)
@@ -23,29 +25,27 @@ def sentences(pattern: Cut, operation: Operation, system: System = "cm", languag
     return [
         say(
             key,
-            {name: _worded(pattern, name, value, shown_parts, system, language) for name, value in values.items()},
-            language,
+            {name: _worded(pattern, name, value, shown_parts, system) for name, value in values.items()},
         )
         for key, values in found
     ]
 
 
-def whys(pattern: Cut, operation: Operation, system: System = "cm", language: str = "en") -> list[str]:
+def whys(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
     """Why it is done so, for teaching."""
     return [
         say(
             key,
-            {name: _worded(pattern, name, value, {}, system, language) for name, value in values.items()},
-            language,
+            {name: _worded(pattern, name, value, {}, system) for name, value in values.items()},
         )
         for key, values in operation.whys(pattern)
     ]
 
 
-def about_minutes(minutes: float, language: str = "en") -> str:
+def about_minutes(minutes: float) -> str:
     """A rough time, in steps of five minutes, or of a quarter of an hour from one hour on."""
     step = 5 if minutes < 60 else 15
-    return phrase("minutes", language, count=f"{max(step, round(minutes / step) * step)}")
+    return phrase("minutes", count=int(max(step, round(minutes / step) * step)))
 
 
 def _parts(found: Sequence[Sentence], system: System) -> dict[str, str]:
@@ -63,29 +63,29 @@ def _parts(found: Sequence[Sentence], system: System) -> dict[str, str]:
 
 
 def _worded(
-    pattern: Cut, name: str, given: tuple[Any, str], shown_parts: Mapping[str, str], system: System, language: str
-) -> str:
+    pattern: Cut, name: str, given: tuple[Any, str], shown_parts: Mapping[str, str], system: System
+) -> str | int:
     value, kind = given
     if kind == "part":
         return shown_parts[name]
     if kind in _STYLES:
         return both(float(value), system, _STYLES[kind])
     if kind == "count":
-        return f"{int(value)}"
+        return int(value)
     if kind == "text":
         return str(value)
     if kind == "word":
-        return word(str(value), language)
+        return word(str(value))
     if kind == "edge":
-        return edges_said(pattern, value, language)
+        return edges_said(pattern, value)
     if kind == "place":
-        return places_said(pattern, value, language)
+        return places_said(pattern, value)
     if kind == "piece":
-        return pieces_said(pattern, value, language)
+        return pieces_said(pattern, value)
     if kind == "strip":
         return title_said(pattern.strip(str(value)).title)
     if kind == "mark":
-        return listed([_mark_said(pattern, place, language) for place in value], language)
+        return listed([_mark_said(pattern, place) for place in value])
     raise KitError(f"'{name}' is of the unknown kind '{kind}'.")
 
 
@@ -95,48 +95,49 @@ def title_said(title: str) -> str:
     return title if len(first) > 1 and first.isupper() else title[:1].lower() + title[1:]
 
 
-def pieces_said(pattern: Cut, names: Sequence[str], language: str = "en") -> str:
+def pieces_said(pattern: Cut, names: Sequence[str]) -> str:
     """'the front and the back'."""
-    return listed([phrase("piece", language, piece=title_said(pattern.piece(n).title)) for n in names], language)
+    return listed([phrase("piece", piece=title_said(pattern.piece(n).title)) for n in names])
 
 
-def _labels(pattern: Cut, run: Run, language: str) -> str:
+def _labels(pattern: Cut, run: Run) -> str:
     piece = pattern.piece(run.piece)
-    return listed([edge_said(piece.edge(name), language) for name in run.edges], language)
+    return listed([edge_said(piece.edge(name)) for name in run.edges])
 
 
-def edge_said(edge: Edge, language: str = "en") -> str:
+def edge_said(edge: Edge) -> str:
     """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
-    return edge.said or str(sentence_table(language)["edges"].get(edge.name, edge.label))
+    key = f"edge.{edge.name}"
+    return edge.said or (said_in(key) if says(key) else edge.label)
 
 
-def edges_said(pattern: Cut, runs: Sequence[Run], language: str = "en") -> str:
+def edges_said(pattern: Cut, runs: Sequence[Run]) -> str:
     """'left side seam', 'underarm and side seam'."""
     found = []
     for run in runs:
-        label = _labels(pattern, run, language)
-        found.append(phrase("edge_on_side", language, side=word(run.side, language), edge=label) if run.side else label)
-    return listed(found, language)
+        label = _labels(pattern, run)
+        found.append(phrase("edge_on_side", side=word(run.side), edge=label) if run.side else label)
+    return listed(found)
 
 
-def places_said(pattern: Cut, runs: Sequence[Run], language: str = "en") -> str:
+def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
     """'neck of the back', 'hem of the front and back', 'side seam of the right front'."""
     groups: dict[tuple[str, str | None], list[str]] = {}
     for run in runs:
         title = title_said(pattern.piece(run.piece).title)
-        groups.setdefault((_labels(pattern, run, language), run.side), []).append(title)
+        groups.setdefault((_labels(pattern, run), run.side), []).append(title)
     found = []
     for (label, side), titles in groups.items():
-        piece = listed(titles, language)
+        piece = listed(titles)
         if side:
-            found.append(phrase("place_on_side", language, edge=label, side=word(side, language), piece=piece))
+            found.append(phrase("place_on_side", edge=label, side=word(side), piece=piece))
         else:
-            found.append(phrase("place", language, edge=label, piece=piece))
-    return listed(found, language)
+            found.append(phrase("place", edge=label, piece=piece))
+    return listed(found)
 
 
-def _mark_said(pattern: Cut, place: Place, language: str) -> str:
+def _mark_said(pattern: Cut, place: Place) -> str:
     title = title_said(pattern.piece(place.piece).title)
     if place.side:
-        return phrase("place_on_side", language, edge=place.mark.label, side=word(place.side, language), piece=title)
-    return phrase("place", language, edge=place.mark.label, piece=title)
+        return phrase("place_on_side", edge=place.mark.label, side=word(place.side), piece=title)
+    return phrase("place", edge=place.mark.label, piece=title)

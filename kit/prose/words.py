@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from kit.errors import KitError, near
 from kit.placeholder import Placeholder, fill
-from kit.units import System, both, show
+from kit.units import System, both, percent, plain, show
 
 FORMATS = {
     "length": ("cm", "inch", "allowance", "finished"),
@@ -40,7 +40,7 @@ def fill_words(text: str, values: Sequence[tuple[str, float, str]], system: Syst
 
 def _shown(value: float, kind: str, style: str, system: System) -> str:
     if kind == "share":
-        return _plain(value, 2) if style == "number" else f"{_plain(value * 100, 1)}%"
+        return plain(value, 2) if style == "number" else percent(value, 1)
     if kind == "count":
         return f"{round(value)}"
     if style == "cm":
@@ -52,8 +52,3 @@ def _shown(value: float, kind: str, style: str, system: System) -> str:
     if style == "finished":
         return both(value, system, "finished")
     return both(value, system)
-
-
-def _plain(value: float, digits: int) -> str:
-    text = f"{value:.{digits}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text

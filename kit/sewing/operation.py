@@ -37,7 +37,7 @@ class Cut(Protocol):
 
 
 class Sentence(NamedTuple):
-    """`key` of a sentence in templates/sentences, and what fills it: name -> (value, kind). Kinds: length and
+    """`key` of a sentence in templates/language, and what fills it: name -> (value, kind). Kinds: length and
     allowance (mm), part (mm; the parts of one operation are rounded so that they add up), count, edge (runs),
     place (runs with their piece), piece (names), strip (name), word (key of a word), text (the teacher's own)."""
 
@@ -102,7 +102,7 @@ class Trouble:
 class Operation:
     """Base of all operations. `kind` is the key by which sentences and pictures know it; `seam_class` its
         ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where sure; `cautions`, `tools`
-    and `notions` are keys of templates/words; `crosses`: a seam that runs into it must have been pressed."""
+    and `notions` are keys of templates/language; `crosses`: a seam that runs into it must have been pressed."""
 
     kind: ClassVar[str] = ""
     seam_class: ClassVar[str] = ""

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from dataclasses import replace
 
 import pytest
 
 from kit.errors import KitError
+from kit.language import keys, speaking
 from kit.piece.piece import Notch
 from kit.prose import cautions, notions, operation_alt, sentences, step_alt, terms, tools
-from kit.resources import templates
 from kit.units import cm, mm
 
 
@@ -174,8 +173,8 @@ def test_every_sentence_of_the_language_is_plain(wrap):
 def test_an_unknown_language_is_refused(wrap):
     table = wrap.table()
     french(table)
-    with pytest.raises(KitError, match="language 'xx'"):
-        sentences(wrap.pattern_of([]), table.make.operations[0], "cm", "xx")
+    with pytest.raises(KitError, match="language 'xx'"), speaking("xx"):
+        sentences(wrap.pattern_of([]), table.make.operations[0], "cm")
 
 
 def test_the_alternative_text_tells_what_the_scene_holds(wrap):
@@ -233,11 +232,10 @@ def test_only_the_terms_that_are_used_are_printed():
 def test_every_caution_tool_and_notion_key_has_words():
     from kit.sewing.operations import KINDS
 
-    words = tomllib.loads((templates() / "words" / "en.toml").read_text(encoding="utf-8"))
     for name, operation in KINDS.items():
-        assert set(operation.cautions) <= set(words["cautions"]), name
-        assert set(operation.tools) <= set(words["tools"]), name
-        assert set(operation.notions) <= set(words["notions"]), name
+        assert set(operation.cautions) <= set(keys("caution")), name
+        assert set(operation.tools) <= set(keys("tool")), name
+        assert set(operation.notions) <= set(keys("notion")), name
 
 
 def test_times_are_rough():

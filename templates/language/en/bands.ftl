@@ -1,0 +1,18 @@
+# Sentences of kit/sewing/operations/bands.py.
+
+seam_band-why = The outer band is the one that shows; it is interfaced, so that the seams and the wear do not show through.
+
+band_ends-fold = Fold { $pieces } lengthwise, right sides together, edge to edge.
+band_ends-sew = Stitch across at the { $edge }, { $allowance } from the cut edge, through both layers, and backstitch at the fold.
+band_ends-extra = At the overlap carry the row on round the corner, through both long edges, up to where the garment begins. Clip the allowance there up to the stitches.
+band_ends-trim = Trim the allowances and cut the corners off close to the stitches.
+band_ends-why = The ends are stitched from inside and turned, so that no raw edge is left where the band is fastened.
+
+set_band-pin = Pin { $band } to { $edge }, right sides together.
+set_band-match = Match centres, seams and notches; the ends of { $band } lie exactly at the ends of the edge.
+set_band-ends_beyond = Match centres, seams and notches; one end of { $band } reaches { $beyond } beyond the edge.
+set_band-ease = The edge is { $ease } longer in all on purpose: spread that fullness evenly and pin it.
+set_band-sew = Stitch { $allowance } from the edge.
+set_band-trim = Trim the allowances, that of { $band } narrower, and clip the curves.
+set_band-press = Press both allowances into { $band }.
+set_band-why = The allowances fill the band and are shut in when it is closed; they never lie on the garment, where they would press through.

@@ -1,0 +1,88 @@
+# Sentences of the sewing operations, pictures' alternative texts, and the small words they are put together
+# from. Braces hold values; a translation keeps the names and may put them in any order.
+
+language-name = English
+
+phrase-minutes = about { $count } minutes
+
+# How places and lists are said.
+
+phrase-edge_on_side = { $side } { $edge }
+phrase-piece = the { $piece }
+phrase-piece_on_side = the { $side } { $piece }
+phrase-place = the { $edge } of the { $piece }
+phrase-place_on_side = the { $edge } of the { $side } { $piece }
+phrase-two = { $first } and { $last }
+phrase-more = { $first }, { $last }
+
+word-left = left
+word-right = right
+word-face-right = right side up
+word-face-wrong = wrong side up
+word-interfacing-right = adhesive side down
+word-interfacing-wrong = adhesive side up
+word-finish-zigzag = a zigzag stitch
+word-finish-overlock = an overlock stitch
+word-finish-pinked = pinking shears
+word-stuff-interfacing = interfacing
+word-thing-zip = zip
+word-thing-button = button
+word-thing-buttonhole = buttonhole
+word-thing-elastic = length of elastic
+word-thing-cord = cord
+word-thing-binding = binding strip
+
+# What people call an edge that the lesson gives no words of its own, by its name.
+
+edge-outer = outer edge
+edge-inner = inner edge
+edge-wrist = wrist edge
+edge-side = side seam
+edge-neck = neck edge
+edge-shoulder = shoulder seam
+edge-opening = sleeve opening
+edge-centre = centre line
+
+common-both_sides = Work the left and the right side alike.
+common-pin_right = Pin { $a } to { $b }, right sides together, along the { $edge }.
+common-pin_wrong = Pin { $a } to { $b }, wrong sides together, along the { $edge }.
+common-pin_right_same_piece = Pin the left and the right half right sides together along the { $edge }.
+common-pin_wrong_same_piece = Pin the left and the right half wrong sides together along the { $edge }.
+common-pin_right_run_on_run = Pin { $a } to { $b }, right sides together.
+common-pin_wrong_run_on_run = Pin { $a } to { $b }, wrong sides together.
+common-match_notches = Match the notches.
+common-match_seams = Match the seams.
+common-match_seams_and_notches = Match the seams and the notches.
+common-ease = One edge is { $ease } longer on purpose: spread that fullness evenly and pin it.
+common-press_open = Press the allowances open.
+common-press_one_side = Press the seam to one side.
+common-press_later = Do not press it yet.
+common-press_towards = Press the seam towards { $piece }.
+
+alt-bottom = { $piece } lies { $face }.
+alt-together = { $piece } lies on top, { $face }, edge to edge along the { $edge }.
+alt-open = { $piece } lies beside it, opened out at the { $edge }, { $face }.
+alt-flat = { $piece } lies on it, { $face }.
+alt-turned = The { $edge } is folded over by { $depth }.
+alt-row = A new row of stitching runs along the { $edge }.
+alt-row_inside = A new row of stitching runs { $inset } inside the { $edge }.
+alt-row_outside = A new row of stitching runs in the allowance, { $inset } outside the stitch line of the { $edge }.
+alt-old_row = The earlier row along the { $edge } shows.
+alt-gap = It leaves { $gap } open.
+alt-strip = The { $strip } is shown.
+alt-pinned = Pins hold the { $edge }.
+alt-folded = { $piece } is folded over along a line.
+alt-thing = A { $thing } is shown in its place.
+alt-things = { $count } of these are shown in their places: { $thing }.
+alt-row_line = A new row of stitching follows the marked line.
+alt-row_baste = A row of long basting stitches runs along the { $edge }.
+alt-row_gather = Rows of long stitches for gathering run along the { $edge }.
+alt-row_hand = Hand stitches run along the { $edge }.
+alt-section = A cross-section shows how the layers lie.
+alt-draft = Draft of { $pieces }.
+alt-draft_strips = Strips to cut: { $strips }.
+alt-draft_new = New lines: { $lines }.
+alt-draft_removed = Taken away or redrawn: { $lines }.
+alt-draft_points = New points: { $points }.
+alt-draft_measures = Measures: { $measures }.
+alt-draft_measure = { $name } { $value }

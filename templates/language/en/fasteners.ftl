@@ -1,0 +1,13 @@
+# Sentences of kit/sewing/operations/fasteners.py.
+
+snaps-first = Sew the flat half of each snap to the inside of the overlap at { $places }, through the inner layer only.
+snaps-second = Chalk it, close the garment to mark where it meets, and sew the other halves on at { $under }.
+snaps-why = The chalk prints the exact place, so that the closed edge lies flat.
+
+hooks-first = Sew the hooks to the inside of the overlap at { $places }, a little back from its edge.
+hooks-second = Close the garment, mark where the hooks reach, and sew the eyes or bars on at { $under }.
+hooks-why = Set a little back, the hook is hidden and the overlap is drawn taut.
+
+eyelets-back = Fuse or baste a scrap of interfacing behind { $places }.
+eyelets-set = Set an eyelet at each by the maker's instructions, or work a small buttonhole, through this one layer only.
+eyelets-why = In one layer only, the cord comes out of the casing and not through the garment; the scrap keeps the hole from tearing out.

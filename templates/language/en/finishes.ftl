@@ -1,0 +1,16 @@
+# Sentences of kit/sewing/operations/finishes.py.
+
+edge_finish-sew = Finish { $edge } with { $finish }.
+edge_finish-why = Stitches over the raw edge hold the threads that would fray out of it.
+
+topstitch-sew = From the right side stitch along { $edge }, { $distance } from it.
+topstitch-edge = Edgestitch along { $edge } from the right side, { $distance } from it.
+topstitch-more = Add rows until there are { $rows }, { $apart } apart.
+topstitch-why = A row from the right side keeps an edge flat and its layers in place, and it is meant to be seen.
+
+staystitch-sew = Stitch along { $edge }, { $distance } outside the stitch line, so that it cannot stretch.
+staystitch-why = A curve cut across the grain stretches as soon as it is handled.
+
+try_on-wear = Try it on, inside out or right side out, with the shoes and underclothes it will be worn with.
+try_on-mark = Mark { $places } with pins or chalk.
+try_on-note = { $note }

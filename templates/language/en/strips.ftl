@@ -1,0 +1,26 @@
+# Sentences of kit/sewing/operations/strips.py.
+
+fold_strip-half = Fold the { $strip } lengthwise through the middle, wrong sides together, press and open out.
+fold_strip-ends = Turn in { $ends } at each short end that will show, and press.
+fold_strip-quarter = Fold both long edges to that crease, then fold along it again: { $width } wide.
+fold_strip-sew = Edgestitch { $edgestitch } from both long edges.
+fold_strip-count = Make { $count } alike.
+
+turn_strip-fold = Fold the { $strip } lengthwise, right sides together, and pin.
+turn_strip-sew = Stitch { $allowance } from the long raw edges.
+turn_strip-slant = At one end carry on across it on a slant, so that the fold is { $slant } longer than the seamed edge. Trim the allowance there and cut the corners off. The other end stays open for turning.
+turn_strip-turn = Turn right side out and press: { $width } wide.
+turn_strip-ends = Tuck in { $ends } at each short end that will show, and close it by stitching.
+turn_strip-count = Make { $count } alike.
+
+attach_strip-stitched_on-place_start = Lay the end of the { $strip } { $lap } over the start of { $run }, on the inside.
+attach_strip-stitched_on-place_end = Lay the end of the { $strip } { $lap } over the end of { $run }, on the inside.
+attach_strip-stitched_on-place_along = Lay the end of the { $strip } { $lap } over { $run }, { $at } from its start, on the inside.
+attach_strip-stitched_on-place_mark = Lay the end of the { $strip } { $lap } over { $run } at the mark for the { $mark }, on the inside.
+attach_strip-stitched_on-sew = Stitch it down in a small box with a cross.
+
+attach_strip-caught-place_start = Lay the { $strip } on the right side at the start of { $run }, raw end to raw edge.
+attach_strip-caught-place_end = Lay the { $strip } on the right side at the end of { $run }, raw end to raw edge.
+attach_strip-caught-place_along = Lay the { $strip } on the right side of { $run }, { $at } from its start, raw end to raw edge.
+attach_strip-caught-place_mark = Lay the { $strip } on the right side of { $run } at the mark for the { $mark }, raw end to raw edge.
+attach_strip-caught-sew = Baste it inside the allowance; the next seam catches it. Keep the loose end out of the way.

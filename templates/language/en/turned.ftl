@@ -1,0 +1,16 @@
+# Sentences of kit/sewing/operations/turned.py.
+
+seam_to_turn-sew = Stitch { $allowance } from the edge. At corners stop with the needle down, lift the foot and pivot.
+seam_to_turn-sew_gap = Stitch { $allowance } from the edge, but leave { $size } of the { $edge } open for turning, from { $from } along it. Backstitch at both ends of the gap.
+seam_to_turn-extra = Carry the row on round the corner below the overlap, up to where the garment begins. Clip the allowance there up to the stitches.
+seam_to_turn-trim = Trim the allowances, one narrower than the other, and cut the corners off close to the stitches.
+seam_to_turn-clip = Clip allowances that curve in, cut notches out of those that curve out.
+seam_to_turn-why = Once turned, both raw edges lie between the layers. Little cloth in the corners gives sharp corners, layers trimmed to different widths make no ridge.
+
+turn_out-turn = Turn { $pieces } right side out through { $edge } and push the corners out gently.
+turn_out-press = Roll the seam to the very edge and press.
+turn_out-why = What is turned must have an edge left open; that edge is closed last.
+
+slip_stitch-turn = Turn the edges of the gap on { $edge } in by { $allowance } each, press and pin fold on fold.
+slip_stitch-sew = Slip stitch by hand: through one fold for a few millimetres, straight across into the other, and so on.
+slip_stitch-why = The thread runs inside the folds, so that it shows on neither side.
