@@ -78,7 +78,7 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
 
 def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     used = list(dict.fromkeys(name for step in pattern.steps for name in step.uses))
-    wanted = [*getattr(lesson.start, "measures", ()), *used]
+    wanted = [*getattr(lesson.start, "measures", ()), *used, *(name for _, name in pattern.over)]
     rows: list[SizeRow] = []
     if not any(name in lesson.sizes[lesson.sizes.names[0]] for name in wanted):
         return rows

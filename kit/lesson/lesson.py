@@ -18,6 +18,7 @@ from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
+from kit.lesson.ease import measured
 from kit.lesson.parameter import Kind, Parameter
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
 from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
@@ -213,7 +214,8 @@ class Lesson:
     @property
     def measures(self) -> tuple[str, ...]:
         """The body measurements its block and its steps use, in the order of the measurement table."""
-        used = {*getattr(self.start, "measures", ()), *(use for entry in self.entries for use in entry.uses)}
+        asked = [name for entry in self.entries for name in (*entry.uses, entry.over)]
+        used = {*getattr(self.start, "measures", ()), *asked}
         return tuple(name for name in MEASUREMENTS if name in used)
 
     def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
@@ -244,9 +246,10 @@ class Lesson:
             raise KitError(f"words is {words!r}.", where=f"Step '{title}'", do=near(words, WORDS))
         return self._adding("sew", title, after=after, words=words)
 
-    def finished(self, title: str) -> Callable[[F], F]:
-        """A finished measurement: a function of pieces that returns a length."""
-        return self._adding("finished", title)
+    def finished(self, title: str, *, over: str = "") -> Callable[[F], F]:
+        """A finished measurement: a function of pieces that returns a length. `over` names the body measurement it
+        goes over, so that its ease can be told."""
+        return self._adding("finished", title, over=over and measured(over, title, self._body))
 
     def _adding(
         self,
@@ -256,6 +259,7 @@ class Lesson:
         strips: tuple[str, ...] = (),
         after: str = "",
         words: str = "before",
+        over: str = "",
     ) -> Callable[[F], F]:
         def add(function: F) -> F:
             cell, run = running_cell()
@@ -267,9 +271,8 @@ class Lesson:
                         where=f"Step '{title}'",
                         do=f"Add {name} to the function's arguments.",
                     )
-            entry = Entry(
-                kind, function.__name__, title, function, uses, makes, strips, cell, run, words=cast("Words", words)
-            )
+            said = cast("Words", words)
+            entry = Entry(kind, function.__name__, title, function, uses, makes, strips, cell, run, "", said, over)
             if after:
                 self.entries = following(self.entries, entry, after)
             else:

@@ -98,7 +98,8 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
     shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)
-    pattern = Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished))
+    over = tuple((entry.title, entry.over) for entry in definition.entries if entry.kind == "finished" and entry.over)
+    pattern = Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished), over)
     pattern = with_corners(pattern)
     if whole:
         for piece in pattern.pieces:
