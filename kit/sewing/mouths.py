@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
+from kit.language import say
 from kit.piece.piece import Piece, Side
 from kit.piece.pleat import taken_up
 from kit.sewing.operation import Cut, Fact, Operation, Trouble
+from kit.sewing.told import edge_told
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -52,9 +54,9 @@ def left_open(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble
             if mouth.edge == span.edge and inside > _SLACK and fact not in made:
                 found[fact] = Trouble(
                     "dart_open" if mouth.kind == "dart" else "pleat_open",
-                    f"the {piece.edge(span.edge).label} is closed while the {mouth.label} in it is still open.",
+                    say("sewing_trouble.fold_open", edge=edge_told(piece.edge(span.edge)), fold=mouth.label),
                     piece.title,
-                    f"Sew it first: make.{mouth.kind}({piece.name}).",
+                    say("sewing_trouble.fold_open_do", call=f"make.{mouth.kind}({piece.name})"),
                     amount=inside,
                     piece=piece.name,
                     edge=span.edge,

@@ -11,10 +11,12 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, NamedTuple
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.piece import Piece, Side
 from kit.sewing.mouths import left_open
 from kit.sewing.operation import Closing, Cut, Fact, How, Operation, Trouble
 from kit.sewing.run import Run
+from kit.sewing.told import edge_told, side_told
 from kit.sewing.walk import Span, neighbours, sides_of, spans
 from kit.units import both
 
@@ -173,9 +175,9 @@ def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, 
                 if key in state.unpressed:
                     found[key] = Trouble(
                         "not_pressed",
-                        f"the {side_words(piece, side)}{piece.edge(name).label} is crossed before it is pressed.",
+                        say("sewing_trouble.not_pressed", edge=side_told(piece, side, name)),
                         piece.title,
-                        "Press that seam first: make.press(...), or say press=... where it is sewn.",
+                        say("sewing_trouble.not_pressed_do"),
                         piece=piece.name,
                         edge=name,
                     )
@@ -206,9 +208,9 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Tr
             found.append(
                 Trouble(
                     "fold_sewn",
-                    f"the {edge.label} lies on the fold, so there is no raw edge to sew.",
+                    say("sewing_trouble.fold_sewn", edge=edge_told(edge)),
                     piece.title,
-                    "Name another edge, or cut the piece as a pair with a seam there.",
+                    say("sewing_trouble.fold_sewn_do"),
                     piece=piece.name,
                     edge=edge.name,
                 )
@@ -216,14 +218,18 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Tr
         for done in state.on((span.piece, span.side, span.edge)):
             shared = done.span.overlap(span)
             if shared > TOLERANCE:
-                by = f" by '{done.step}'" if done.step else ""
-                place = f"{side_words(piece, span.side)}{edge.label}"
+                key = f"closed_twice_{done.how}{'_by' if done.step else ''}"
                 found.append(
                     Trouble(
                         "closed_twice",
-                        f"{both(shared)} of the {place} is already {done.how}{by}.",
+                        say(
+                            f"sewing_trouble.{key}",
+                            amount=both(shared),
+                            edge=side_told(piece, span.side, span.edge),
+                            step=done.step,
+                        ),
                         piece.title,
-                        "Take one of the two operations out, or name only the part that is still raw.",
+                        say("sewing_trouble.closed_twice_do"),
                         amount=shared,
                         piece=piece.name,
                         edge=edge.name,

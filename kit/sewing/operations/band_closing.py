@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import (
     Closing,
     Cut,
@@ -30,6 +31,7 @@ from kit.sewing.reading import Reader, Runs, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.told import edge_told, title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
 from kit.units import both
@@ -104,8 +106,8 @@ class CloseBand(Operation):
                     pattern,
                     self.over[0],
                     "band_not_set",
-                    f"the {self.over[0].said} is not sewn to the garment yet, so there is no seam to close over.",
-                    "Set the band on first: make.set_band(...).",
+                    say("sewing_trouble.band_not_set", place=told(pattern, self.over[0])),
+                    say("sewing_trouble.band_not_set_do"),
                 ),
             )
         found = list(still_inside_out(state, pattern, self.inner + self.over))
@@ -121,8 +123,8 @@ class CloseBand(Operation):
                         pattern,
                         run,
                         "band_not_seamed",
-                        f"the {pattern.piece(run.piece).title.lower()} is not seamed to the outer band yet.",
-                        "Seam the two and turn them out first: make.seam_band(...), make.turn_out(...).",
+                        say("sewing_trouble.band_not_seamed", piece=title_told(pattern.piece(run.piece).title)),
+                        say("sewing_trouble.band_not_seamed_do"),
                     )
                 )
                 break
@@ -137,9 +139,12 @@ class CloseBand(Operation):
                         pattern,
                         Run(run.piece, (open_ends[0],), side),
                         "band_end_open",
-                        f"the {piece.edge(open_ends[0]).label} of the {piece.title.lower()} is still raw; once the "
-                        "inner edge is closed it can no longer be turned in.",
-                        "Stitch the ends first, and turn the band out.",
+                        say(
+                            "sewing_trouble.band_end_open",
+                            edge=edge_told(piece.edge(open_ends[0])),
+                            piece=title_told(piece.title),
+                        ),
+                        say("sewing_trouble.band_end_open_do"),
                     )
                 )
                 break
@@ -150,9 +155,12 @@ class CloseBand(Operation):
                     pattern,
                     first,
                     "band_inner_length",
-                    f"the {first.said} is {both(abs(off))} {'longer' if off > 0 else 'shorter'} than the edge it is "
-                    "laid over.",
-                    "Draw both edges of the band alike.",
+                    say(
+                        f"sewing_trouble.band_inner_{'longer' if off > 0 else 'shorter'}",
+                        place=told(pattern, first),
+                        amount=both(abs(off)),
+                    ),
+                    say("sewing_trouble.band_inner_do"),
                     abs(off),
                 )
             )

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.language import say
 from kit.sewing.operation import (
     Closing,
     Cut,
@@ -42,6 +43,7 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.told import title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, path_of, run_length
 from kit.units import both
@@ -135,9 +137,8 @@ class BandEnds(Operation):
                         pattern,
                         run,
                         "turned_already",
-                        f"the {pattern.piece(run.piece).title.lower()} has been turned already, so its end can no "
-                        "longer be stitched from inside.",
-                        "Stitch the ends before the band is turned.",
+                        say("sewing_trouble.turned_already", piece=title_told(pattern.piece(run.piece).title)),
+                        say("sewing_trouble.turned_already_do"),
                     )
                 )
         return tuple(found)
@@ -241,8 +242,8 @@ class SetBand(Operation):
                     pattern,
                     raw,
                     "band_end_raw",
-                    f"the {raw.said} is still raw where the band begins or ends.",
-                    "Hem or face that edge, set in its zip or sew its seam first: the band ends at its finished line.",
+                    say("sewing_trouble.band_end_raw", place=told(pattern, raw)),
+                    say("sewing_trouble.band_end_raw_do"),
                 ),
             )
         return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")

@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
 from kit.sewing.operations.strips import attach_trouble, beyond
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
@@ -69,10 +71,15 @@ class BeltLoop(Operation):
             found.append(
                 Trouble(
                     "strip_length",
-                    f"cut {both(strip.length)} long with {both(self.ends, style='allowance')} turned under at each end "
-                    f"it comes out {both(left)} long, not {both(strip.finished_length)}.",
+                    say(
+                        "sewing_trouble.strip_length",
+                        length=both(strip.length),
+                        ends=both(self.ends, style="allowance"),
+                        left=both(left),
+                        finished_length=both(strip.finished_length),
+                    ),
                     strip.title,
-                    "Change the cut length, the turned ends or the finished length.",
+                    say("sewing_trouble.strip_length_do"),
                     amount=abs(left - strip.finished_length),
                 )
             )
@@ -80,9 +87,9 @@ class BeltLoop(Operation):
             found.append(
                 Trouble(
                     "loop_before_seam",
-                    f"it is stitched onto the {self.seam.said} before that seam is sewn.",
+                    say("sewing_trouble.loop_before_seam", place=told(pattern, self.seam)),
                     pattern.strip(self.name).title,
-                    "Sew the seam first.",
+                    say("sewing_trouble.do_sew_seam_first"),
                     piece=self.seam.piece,
                     edge=self.seam.edges[0],
                 )

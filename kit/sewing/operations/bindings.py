@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.strips import binding
 from kit.sewing.operation import (
     Closing,
@@ -27,6 +28,7 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
+from kit.sewing.told import title_told, told
 from kit.sewing.verb import verb
 from kit.units import Length, both
 
@@ -95,9 +97,13 @@ class EdgeStrip(Operation):
             found.append(
                 Trouble(
                     "too_few_strips",
-                    f"{state.count(self.name) + self.count} are sewn on, but only {strip.count} cut.",
+                    say(
+                        "sewing_trouble.too_few_strips_bound",
+                        count=state.count(self.name) + self.count,
+                        cut=strip.count,
+                    ),
                     strip.title,
-                    "Cut more, or bind fewer edges.",
+                    say("sewing_trouble.too_few_strips_bound_do"),
                 )
             )
         off = strip.width - self.cut_width()
@@ -105,10 +111,14 @@ class EdgeStrip(Operation):
             found.append(
                 Trouble(
                     "binding_width",
-                    f"cut {both(strip.width)} wide it does not give {both(self.finished, style='allowance')}: that "
-                    f"needs {both(self.cut_width())}.",
+                    say(
+                        "sewing_trouble.binding_width",
+                        width=both(strip.width),
+                        finished=both(self.finished, style="allowance"),
+                        cut_width=both(self.cut_width()),
+                    ),
                     strip.title,
-                    "Change the cut width or the finished width.",
+                    say("sewing_trouble.binding_width_do"),
                     amount=abs(off),
                 )
             )
@@ -117,9 +127,9 @@ class EdgeStrip(Operation):
             found.append(
                 Trouble(
                     "binding_short",
-                    f"it is cut {both(strip.length)} long, but the edge with its ends needs {both(needed)}.",
+                    say("sewing_trouble.binding_short_edge", length=both(strip.length), needed=both(needed)),
                     strip.title,
-                    "Cut it longer, or say how many strips share the edges: count=....",
+                    say("sewing_trouble.binding_short_edge_do"),
                     amount=needed - strip.length,
                     piece=first.piece,
                     edge=first.edges[0],
@@ -134,9 +144,10 @@ class EdgeStrip(Operation):
                     pattern,
                     curved[0],
                     "binding_not_bias",
-                    f"the {curved[0].said} is curved, but the {strip.title.lower()} is cut on the straight grain and "
-                    "does not bend round it.",
-                    "Cut the strip on the bias.",
+                    say(
+                        "sewing_trouble.binding_not_bias", place=told(pattern, curved[0]), piece=title_told(strip.title)
+                    ),
+                    say("sewing_trouble.binding_not_bias_do"),
                 )
             )
         return tuple(found)

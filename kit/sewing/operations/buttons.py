@@ -7,12 +7,14 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides
 from kit.sewing.operations.places import lacking, marks, place_facts, refuse
 from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Scene, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.told import edge_told, title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 from kit.units import both
@@ -109,22 +111,25 @@ class OnMarks(Operation):
                             pattern,
                             ground(pattern, place),
                             f"{what}_early",
-                            f"the {pattern.piece(piece).title.lower()} is not closed yet: only one layer lies at the "
-                            f"{place.said}.",
-                            "Close the band first: make.close_band(...).",
+                            say(
+                                "sewing_trouble.worked_before_band",
+                                piece=title_told(pattern.piece(piece).title),
+                                place=told(pattern, place),
+                            ),
+                            say("sewing_trouble.worked_before_band_do"),
                         )
                     ]
             for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
                 done = state.on((place.piece, side, edge))
                 if not any(each.span.start - 0.5 <= at <= each.span.end + 0.5 for each in done):
-                    label = pattern.piece(place.piece).edge(edge).label
+                    label = edge_told(pattern.piece(place.piece).edge(edge))
                     found.append(
                         refuse(
                             pattern,
                             Run(place.piece, (edge,), side),
                             f"{what}_early",
-                            f"the {label} beside the {place.said} is still raw: only one layer lies there yet.",
-                            "Finish that edge first (facing, band or hem).",
+                            say("sewing_trouble.worked_at_raw_edge", edge=label, place=told(pattern, place)),
+                            say("sewing_trouble.worked_at_raw_edge_do"),
                         )
                     )
                     return found
@@ -138,8 +143,8 @@ class OnMarks(Operation):
                         pattern,
                         ground(pattern, place),
                         f"{what}_twice",
-                        f"the {place.said} has been worked already.",
-                        "Take one of the two operations out.",
+                        say("sewing_trouble.worked_twice", place=told(pattern, place)),
+                        say("sewing_trouble.do_take_one_operation_out"),
                     )
                 ]
         return []
@@ -191,8 +196,13 @@ class Buttonholes(OnMarks):
                         pattern,
                         ground(pattern, place),
                         "buttonhole_size",
-                        f"the {place.said} is marked {both(path.length)} long, but worked {both(self.length)}.",
-                        "Mark and work it alike.",
+                        say(
+                            "sewing_trouble.buttonhole_size",
+                            place=told(pattern, place),
+                            length=both(path.length),
+                            worked=both(self.length),
+                        ),
+                        say("sewing_trouble.buttonhole_size_do"),
                         abs(path.length - self.length),
                     )
                 )
@@ -252,8 +262,8 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "buttons_and_holes",
-                    f"there are {number} buttons for {wanted} buttonholes.",
-                    "Give every buttonhole its button; name one side where a mark is on both halves (front.left).",
+                    say("sewing_trouble.buttons_and_holes", number=number, wanted=wanted),
+                    say("sewing_trouble.buttons_and_holes_do"),
                 )
             )
         if lacking(state, place_facts(pattern, self.holes, "buttonhole")):
@@ -262,8 +272,8 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "no_buttonhole",
-                    "a button is set under a buttonhole that is not worked yet.",
-                    "Work the buttonholes first: make.buttonholes(...).",
+                    say("sewing_trouble.no_buttonhole"),
+                    say("sewing_trouble.no_buttonhole_do"),
                 )
             )
         keys = set(place_facts(pattern, self.holes, "buttonhole_length"))
@@ -274,9 +284,12 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "button_wide",
-                    f"a button {both(self.size, style='allowance')} across does not pass a buttonhole of "
-                    f"{both(min(sizes), style='allowance')}.",
-                    f"Work the buttonhole as long as the button is wide and {both(THICK, style='allowance')} more.",
+                    say(
+                        "sewing_trouble.button_wide",
+                        size=both(self.size, style="allowance"),
+                        sizes=both(min(sizes), style="allowance"),
+                    ),
+                    say("sewing_trouble.button_wide_do", more=both(THICK, style="allowance")),
                     self.size + 1.0 - min(sizes),
                 )
             )
@@ -286,9 +299,12 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "button_slips",
-                    f"a button {both(self.size, style='allowance')} across slips out of a buttonhole of "
-                    f"{both(max(sizes), style='allowance')}.",
-                    "Take larger buttons, or work shorter buttonholes.",
+                    say(
+                        "sewing_trouble.button_slips",
+                        size=both(self.size, style="allowance"),
+                        sizes=both(max(sizes), style="allowance"),
+                    ),
+                    say("sewing_trouble.button_slips_do"),
                     max(sizes) - self.size,
                 )
             )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import (
     Closing,
     Cut,
@@ -29,6 +30,7 @@ from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bindings as section
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.units import Length
 
@@ -117,8 +119,8 @@ class Casing(Operation):
                     pattern,
                     run,
                     "hem_turns",
-                    "the first turn is deeper than the second, so it does not fit inside the casing.",
-                    "Make the second turn at least as deep as the first.",
+                    say("sewing_trouble.casing_turns"),
+                    say("sewing_trouble.do_deepen_second_turn"),
                     self.first - self.depth,
                 )
             )
@@ -130,8 +132,8 @@ class Casing(Operation):
                         pattern,
                         self.gap,
                         "gap_elsewhere",
-                        f"the gap lies on the {self.gap.said}, which is not part of the casing.",
-                        "Leave it in one of the edges of the casing.",
+                        say("sewing_trouble.gap_elsewhere", place=told(pattern, self.gap)),
+                        say("sewing_trouble.gap_elsewhere_do"),
                     )
                 )
         return tuple(found)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from kit.language import say
 from kit.sewing.operation import Cut, Trouble
 from kit.sewing.operations.places import facts_of, refuse, sewn_length
 from kit.sewing.run import Run
+from kit.sewing.told import told
 from kit.sewing.walk import sides_of
-from kit.units import both
+from kit.units import both, percent
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -45,14 +47,19 @@ def fits(
         return ()
     if abs(flat - wanted - ease) > AGREE:
         off = drawn - wanted - (ease if drawn == flat else 0.0)
+        key = f"fits_{'longer' if off > 0 else 'shorter'}{'_with_ease' if ease else ''}"
         return (
             refuse(
                 pattern,
                 to[0],
                 code,
-                f"the {to[0].said} gives {both(wanted)}, but the edge it is sewn to is {both(abs(off))} "
-                f"{'longer' if off > 0 else 'shorter'} than that{' with its ease' if ease else ''}.",
-                "Draw the two alike, gather the longer one to fit, or say the overlap and the ease.",
+                say(
+                    f"sewing_trouble.{key}",
+                    place=told(pattern, to[0]),
+                    wanted=both(wanted),
+                    amount=both(abs(off)),
+                ),
+                say("sewing_trouble.fits_do"),
                 abs(off),
             ),
         )
@@ -67,8 +74,8 @@ def fits(
                 pattern,
                 first,
                 "not_gathered_yet",
-                f"the {first.said} is {round(share * 100)}% longer than what it is sewn to: too much to ease in.",
-                "Gather it first: make.gather(..., fit=...).",
+                say("sewing_trouble.not_gathered_yet", place=told(pattern, first), share=percent(share)),
+                say("sewing_trouble.not_gathered_yet_do"),
                 ease,
             ),
         )
@@ -78,8 +85,8 @@ def fits(
                 pattern,
                 first,
                 "not_eased_yet",
-                f"the {first.said} is {both(ease)} longer than what it is sewn to, and nothing draws it in yet.",
-                "Run a row of ease stitching along it first: make.ease_stitch(...).",
+                say("sewing_trouble.not_eased_yet", place=told(pattern, first), ease=both(ease)),
+                say("sewing_trouble.not_eased_yet_do"),
                 ease,
             ),
         )

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing.operation import (
     Closing,
     Cut,
@@ -32,6 +33,7 @@ from kit.sewing.reading import Reader, Runs, read_width
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.units import Length, both, length
 
@@ -82,8 +84,8 @@ class Thread(Operation):
                     pattern,
                     run,
                     "no_casing",
-                    f"there is no casing along the {run.said} yet to draw anything through.",
-                    "Make the casing first: make.casing(...).",
+                    say("sewing_trouble.no_casing", place=told(pattern, run)),
+                    say("sewing_trouble.no_casing_do"),
                 ),
             )
         if any(fact in state.facts for fact in facts_of(pattern, self.edges, "threaded")):
@@ -92,8 +94,8 @@ class Thread(Operation):
                     pattern,
                     run,
                     "threaded_twice",
-                    f"something has been drawn through the casing of the {run.said} already.",
-                    "Take one of the two operations out.",
+                    say("sewing_trouble.threaded_twice", place=told(pattern, run)),
+                    say("sewing_trouble.do_take_one_operation_out"),
                 ),
             )
         if self.gap is not None and not state.is_raw(pattern, self.gap):
@@ -102,8 +104,8 @@ class Thread(Operation):
                     pattern,
                     self.gap,
                     "gap_shut",
-                    f"it is to be threaded through the gap in the {self.gap.said}, but that is sewn shut.",
-                    "Leave the gap in the casing: make.casing(..., gap=...).",
+                    say("sewing_trouble.gap_shut", place=told(pattern, self.gap)),
+                    say("sewing_trouble.gap_shut_do"),
                 ),
             )
         return ()
@@ -160,9 +162,12 @@ class ThreadElastic(Thread):
                     pattern,
                     run,
                     "elastic_wide",
-                    f"elastic {both(self.width, style='allowance')} wide does not run freely in a casing "
-                    f"{both(deep, style='allowance')} deep.",
-                    "Take narrower elastic, or make the casing deeper.",
+                    say(
+                        "sewing_trouble.elastic_wide",
+                        width=both(self.width, style="allowance"),
+                        deep=both(deep, style="allowance"),
+                    ),
+                    say("sewing_trouble.elastic_wide_do"),
                     self.width - (deep - ROOM - EDGE),
                 )
             )
@@ -174,9 +179,8 @@ class ThreadElastic(Thread):
                     pattern,
                     run,
                     "elastic_long",
-                    f"the elastic measures {both(worn)} when joined, but the casing is only {both(whole)} long: it "
-                    "would draw nothing in.",
-                    "Cut the elastic shorter than the edge.",
+                    say("sewing_trouble.elastic_long", worn=both(worn), whole=both(whole)),
+                    say("sewing_trouble.elastic_long_do"),
                     worn - whole,
                 )
             )
@@ -243,7 +247,14 @@ class ThreadCord(Thread):
         run = self.edges[0]
         if self.name and self.name not in state.made:
             title = pattern.strip(self.name).title
-            found.append(Trouble("strip_not_made", "it is drawn in before it is made.", title, "Make the strip first."))
+            found.append(
+                Trouble(
+                    "strip_not_made",
+                    say("sewing_trouble.strip_not_made_drawn_in"),
+                    title,
+                    say("sewing_trouble.do_make_strip_first"),
+                )
+            )
         if lacking(state, place_facts(pattern, self.through, "eyelet")):
             place = self.through[0]
             found.append(
@@ -251,8 +262,8 @@ class ThreadCord(Thread):
                     pattern,
                     run,
                     "no_eyelet",
-                    f"the cord is to come out at the {place.said}, but there is no eyelet yet.",
-                    "Work the eyelets before the casing is sewn: make.eyelets(...).",
+                    say("sewing_trouble.no_eyelet", place=told(pattern, place)),
+                    say("sewing_trouble.no_eyelet_do"),
                 )
             )
         whole = sewn_length(pattern, self.edges)
@@ -262,9 +273,8 @@ class ThreadCord(Thread):
                     pattern,
                     run,
                     "cord_short",
-                    f"the cord is {both(self._length(pattern))} long, but the casing {both(whole)}: its ends would "
-                    "slip inside.",
-                    "Take a longer cord: the edge and enough at both ends to tie.",
+                    say("sewing_trouble.cord_short", length=both(self._length(pattern)), whole=both(whole)),
+                    say("sewing_trouble.cord_short_do"),
                     whole - self._length(pattern),
                 )
             )

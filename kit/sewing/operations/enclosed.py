@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on, widely
@@ -86,10 +87,13 @@ class MockFrenchSeam(Seam):
                     pattern,
                     self.a,
                     "mock_french_turn",
-                    f"an allowance of {widely(self.allowance)} turned in by "
-                    f"{widely(self.turn)} leaves {widely(left)}: the turned edges do "
-                    "not fit between the seam and the fold.",
-                    f"Turn in at least {widely(LEAST_TURN)} and less than half of the allowance.",
+                    say(
+                        "sewing_trouble.mock_french_turn",
+                        allowance=widely(self.allowance),
+                        turn=widely(self.turn),
+                        left=widely(left),
+                    ),
+                    say("sewing_trouble.mock_french_turn_do", least=widely(LEAST_TURN)),
                     amount=self.turn - self.allowance / 2,
                 ),
             )
@@ -177,9 +181,8 @@ class FlatFelledSeam(Seam):
                     pattern,
                     self.b,
                     "felled_trim",
-                    f"the trimmed allowance is {widely(self.trim)} wide, too wide to lie flat in a fell "
-                    f"of {widely(self.width)}.",
-                    f"Trim it to {widely(self.width - FELL_EDGE)} or less, or make the fell wider.",
+                    say("sewing_trouble.felled_trim", trim=widely(self.trim), width=widely(self.width)),
+                    say("sewing_trouble.felled_trim_do", most=widely(self.width - FELL_EDGE)),
                     amount=self.trim - self.width + FELL_EDGE,
                 )
             )
@@ -189,10 +192,13 @@ class FlatFelledSeam(Seam):
                     pattern,
                     self.a,
                     "felled_width",
-                    f"a fell of {widely(self.width)} leaves {widely(max(turned, 0.0))} "
-                    f"of the {widely(self.allowance)} allowance to turn under.",
-                    f"At least {widely(LEAST_TURN)} must be turned under, and no more than the fell is "
-                    "wide: change the width or the allowance.",
+                    say(
+                        "sewing_trouble.felled_width",
+                        width=widely(self.width),
+                        turned=widely(max(turned, 0.0)),
+                        allowance=widely(self.allowance),
+                    ),
+                    say("sewing_trouble.felled_width_do", least=widely(LEAST_TURN)),
                     amount=abs(turned),
                 )
             )
@@ -266,9 +272,12 @@ class LappedSeam(Seam):
                     pattern,
                     self.a,
                     "lapped_row",
-                    f"the row lies {widely(self.edgestitch)} from the fold, beyond the allowance under "
-                    f"it, which is {widely(self.allowance)} wide.",
-                    "Stitch nearer the fold.",
+                    say(
+                        "sewing_trouble.lapped_row",
+                        edgestitch=widely(self.edgestitch),
+                        allowance=widely(self.allowance),
+                    ),
+                    say("sewing_trouble.lapped_row_do"),
                     amount=self.edgestitch - self.allowance,
                 ),
             )

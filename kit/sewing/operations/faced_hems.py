@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import read_ease, shut_in, trouble_on, unjoined
@@ -12,6 +13,7 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 
 if TYPE_CHECKING:
@@ -81,8 +83,8 @@ class FacedHem(AttachFacing):
                     pattern,
                     (run,),
                     "free_edge_raw",
-                    f"the {run.said} is sewn down while it is still raw.",
-                    "Turn it under (turn=...), or finish it before.",
+                    say("sewing_trouble.free_edge_raw", place=told(pattern, run)),
+                    say("sewing_trouble.free_edge_raw_do"),
                 )
                 for run in self.free
                 if not state.is_closed(pattern, run)

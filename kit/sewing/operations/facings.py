@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.piece import interfacing_cut
 from kit.sewing import section
 from kit.sewing.operation import (
@@ -27,6 +28,7 @@ from kit.sewing.operations.seams import Seam
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
 from kit.units import Length
@@ -44,9 +46,9 @@ def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> t
             found.append(
                 Trouble(
                     "no_interfacing_cut",
-                    "it is interfaced, but no interfacing is cut for it.",
+                    say("sewing_trouble.no_interfacing_cut"),
                     piece.title,
-                    "Say in the piece's cutting plan that it is cut in interfacing too, or draw its interfacing.",
+                    say("sewing_trouble.no_interfacing_cut_do"),
                     piece=name,
                 )
             )
@@ -54,9 +56,9 @@ def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> t
             found.append(
                 Trouble(
                     "fused_twice",
-                    "it has been interfaced already.",
+                    say("sewing_trouble.fused_twice"),
                     piece.title,
-                    "Take one of the two operations out.",
+                    say("sewing_trouble.do_take_one_operation_out"),
                     piece=name,
                 )
             )
@@ -64,9 +66,9 @@ def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> t
             found.append(
                 Trouble(
                     "fused_late",
-                    "it has been sewn already; interfacing is put on the flat piece.",
+                    say("sewing_trouble.fused_late"),
                     piece.title,
-                    "Interface this piece before its first seam.",
+                    say("sewing_trouble.fused_late_do"),
                     piece=name,
                 )
             )
@@ -306,9 +308,9 @@ class Understitch(Operation):
         return tuple(
             Trouble(
                 "understitched_early",
-                f"{run.said} is not sewn to anything yet, so there is no seam to understitch.",
+                say("sewing_trouble.understitched_early", place=told(pattern, run)),
                 pattern.piece(run.piece).title,
-                "Attach the facing first.",
+                say("sewing_trouble.understitched_early_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )

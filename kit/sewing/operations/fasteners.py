@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Fact, Sentence, Trouble, Uses
 from kit.sewing.operations.buttons import OnMarks, ground, nearest
 from kit.sewing.operations.places import marks, place_facts, refuse
 from kit.sewing.reading import Reader, read_word
 from kit.sewing.run import Place
 from kit.sewing.scene import Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 
 if TYPE_CHECKING:
@@ -62,8 +64,8 @@ class Fasteners(OnMarks):
                     pattern,
                     ground(pattern, self.places[0]),
                     "fasteners_unequal",
-                    f"there are {number} places on top and {other} underneath.",
-                    "Name as many places on either side.",
+                    say("sewing_trouble.fasteners_unequal", number=number, other=other),
+                    say("sewing_trouble.fasteners_unequal_do"),
                 )
             )
         return tuple(found)
@@ -130,9 +132,8 @@ class Eyelets(OnMarks):
                             pattern,
                             ground(pattern, place),
                             "eyelet_late",
-                            f"the casing at the {place.said} is sewn already: an eyelet would go through both its "
-                            "layers.",
-                            "Set the eyelets before the casing is folded.",
+                            say("sewing_trouble.eyelet_late", place=told(pattern, place)),
+                            say("sewing_trouble.eyelet_late_do"),
                         )
                     )
                     return tuple(found)

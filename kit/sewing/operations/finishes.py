@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import edge_facts, trouble_on
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of, spans
 from kit.units import Length
@@ -76,8 +78,8 @@ class EdgeFinish(Operation):
                 pattern,
                 (run,),
                 "finished_late",
-                f"the raw edge of the {run.said} is shut in already; there is nothing left to finish.",
-                "Put it before that, or take it out.",
+                say("sewing_trouble.finished_late", place=told(pattern, run)),
+                say("sewing_trouble.finished_late_do"),
             )
             for run in self.edges
             if any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in"))
@@ -126,9 +128,9 @@ class Topstitch(Operation):
         return tuple(
             Trouble(
                 "edge_still_raw",
-                f"the {run.said} is topstitched while it is still raw.",
+                say("sewing_trouble.topstitched_raw", place=told(pattern, run)),
                 pattern.piece(run.piece).title,
-                "Sew, face or hem it first.",
+                say("sewing_trouble.topstitched_raw_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )
@@ -139,8 +141,8 @@ class Topstitch(Operation):
                 pattern,
                 (run,),
                 "topstitched_unpressed",
-                f"the {run.said} is topstitched before its seam is pressed.",
-                "Press it first: make.press(...).",
+                say("sewing_trouble.topstitched_unpressed", place=told(pattern, run)),
+                say("sewing_trouble.topstitched_unpressed_do"),
             )
             for run in self.along
             if any((run.piece, side, edge) in state.unpressed for side in sides_of(pattern, run) for edge in run.edges)
@@ -184,9 +186,9 @@ class Staystitch(Operation):
         found = [
             Trouble(
                 "staystitched_late",
-                f"the {run.said} is sewn already; staystitching holds the raw edge before it can stretch.",
+                say("sewing_trouble.staystitched_late", place=told(pattern, run)),
                 pattern.piece(run.piece).title,
-                "Put it before the first seam there.",
+                say("sewing_trouble.staystitched_late_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )
@@ -200,9 +202,9 @@ class Staystitch(Operation):
                     found.append(
                         Trouble(
                             "staystitch_outside_cloth",
-                            "the row would lie on or beyond the cut edge.",
+                            say("sewing_trouble.staystitch_outside_cloth"),
                             pattern.piece(run.piece).title,
-                            "Sew it nearer the stitch line than the allowance is wide.",
+                            say("sewing_trouble.staystitch_outside_cloth_do"),
                             amount=self.distance - allowance,
                             piece=run.piece,
                             edge=name,

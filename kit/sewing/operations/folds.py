@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.language import say
 from kit.piece.dart import Dart, dart_of
 from kit.piece.dart import depth as dart_depth
 from kit.piece.dart import fold_line as dart_fold
@@ -21,6 +22,7 @@ from kit.sewing.reading import Reader
 from kit.sewing.run import Fold, PieceHandle, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.told import edge_told
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, sides_of
 
@@ -66,7 +68,11 @@ class Folding(Operation):
                     continue
                 if fact in state.facts:
                     found[fold.said] = _told(
-                        piece, mouth, "twice", "is sewn or folded already.", "Take one of the two out."
+                        piece,
+                        mouth,
+                        "twice",
+                        say("sewing_trouble.fold_twice", fold=mouth.label),
+                        say("sewing_trouble.do_take_one_out"),
                     )
                 span = Span(piece.name, fact[2], mouth.edge, mouth.start, mouth.end)  # type: ignore[arg-type]
                 if any(done.span.overlap(span) > 0.5 for done in state.on((piece.name, span.side, mouth.edge))):
@@ -74,8 +80,8 @@ class Folding(Operation):
                         piece,
                         mouth,
                         "late",
-                        f"opens on the {piece.edge(mouth.edge).label}, which is closed already.",
-                        "Put it before the first seam, hem, facing or band there.",
+                        say("sewing_trouble.fold_late", fold=mouth.label, edge=edge_told(piece.edge(mouth.edge))),
+                        say("sewing_trouble.fold_late_do"),
                     )
         return tuple(found.values())
 
@@ -85,7 +91,7 @@ class Folding(Operation):
 
 def _told(piece: Piece, mouth: Mouth, code: str, what: str, do: str) -> Trouble:
     kind = "dart" if mouth.kind == "dart" else "pleat"
-    return Trouble(f"{kind}_{code}", f"the {mouth.label} {what}", piece.title, do, piece=piece.name, edge=mouth.edge)
+    return Trouble(f"{kind}_{code}", what, piece.title, do, piece=piece.name, edge=mouth.edge)
 
 
 def _toward(piece: Piece, edge: str, end: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Sentence, Trouble, both_sides
 from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.joined import shut_in, trouble_on, widely
@@ -74,8 +75,8 @@ class HandHem(Hem):
                     pattern,
                     self.edges,
                     "blind_hem_narrow",
-                    f"a hem {widely(self.depth)} deep is too narrow to be sewn blind.",
-                    f"Make it at least {widely(LEAST_BLIND)} deep, or roll it by hand.",
+                    say("sewing_trouble.blind_hem_narrow", depth=widely(self.depth)),
+                    say("sewing_trouble.blind_hem_narrow_do", least=widely(LEAST_BLIND)),
                     amount=LEAST_BLIND - self.depth,
                 ),
             )
@@ -124,9 +125,8 @@ class WideHem(HandHem):
                     pattern,
                     self.edges,
                     "wide_hem_short",
-                    f"the edge curves inward, so that the raw edge turned up {widely(self.first)} is {both(-surplus)} "
-                    "too short for the place it is sewn to and would pull.",
-                    "Face it (make.faced_hem), or make the hem narrower.",
+                    say("sewing_trouble.wide_hem_short", first=widely(self.first), surplus=both(-surplus)),
+                    say("sewing_trouble.do_face_or_narrow_hem"),
                     amount=-surplus,
                 ),
             )
@@ -137,9 +137,8 @@ class WideHem(HandHem):
                     pattern,
                     self.edges,
                     "wide_hem_full",
-                    f"turned up {widely(self.first)}, the raw edge is {both(surplus)} longer than the place it is sewn "
-                    "to: too much to lie flat on so curved an edge.",
-                    "Face it (make.faced_hem), or make the hem narrower.",
+                    say("sewing_trouble.wide_hem_full", first=widely(self.first), surplus=both(surplus)),
+                    say("sewing_trouble.do_face_or_narrow_hem"),
                     amount=surplus,
                 ),
             )
@@ -205,8 +204,8 @@ class RolledHem(Hem):
                     pattern,
                     self.edges,
                     "rolled_hem_wide",
-                    f"an edge turned {widely(self.first)} is too much to roll between the fingers.",
-                    f"Give it {widely(MOST_ROLLED)} or less, or sew a narrow hem.",
+                    say("sewing_trouble.rolled_hem_wide", first=widely(self.first)),
+                    say("sewing_trouble.rolled_hem_wide_do", most=widely(MOST_ROLLED)),
                     amount=self.first - MOST_ROLLED,
                 ),
             )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Operation, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import shut_in, trouble_on, unjoined
@@ -12,6 +13,7 @@ from kit.sewing.operations.places import is_ring
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 from kit.units import Length
@@ -131,17 +133,17 @@ class Hem(Operation):
                     pattern,
                     self.edges,
                     "not_a_ring_yet",
-                    f"the {self.edges[0].said} is hemmed as a ring, but its ends are not sewn together yet.",
-                    "Sew the seam that closes it first, or leave out ring=True and hem it flat.",
+                    say("sewing_trouble.not_a_ring_yet", place=told(pattern, self.edges[0])),
+                    say("sewing_trouble.not_a_ring_yet_do"),
                 )
             )
         if self.second > 0 and self.first > self.second + 0.5:
             found.append(
                 Trouble(
                     "hem_turns",
-                    "the first turn is deeper than the second, so it does not fit inside the hem.",
+                    say("sewing_trouble.hem_turns"),
                     pattern.piece(self.edges[0].piece).title,
-                    "Make the second turn at least as deep as the first.",
+                    say("sewing_trouble.do_deepen_second_turn"),
                     amount=self.first - self.second,
                     piece=self.edges[0].piece,
                     edge=self.edges[0].edges[0],
@@ -157,8 +159,8 @@ class Hem(Operation):
                 pattern,
                 (run,),
                 "caught_loose",
-                f"the {run.said} is to be caught in the hem, but the piece is not sewn to the garment yet.",
-                "Attach it first.",
+                say("sewing_trouble.caught_loose", place=told(pattern, run)),
+                say("sewing_trouble.caught_loose_do"),
             )
             for run in self.catching
             if any(not any(state.joined((run.piece, side), part) for part in hemmed) for side in sides_of(pattern, run))

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Fact, Sentence, Trouble, both_sides, closings, shown, taken
@@ -20,6 +21,7 @@ from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, r
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.told import title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, run_length, runs_opposed, sides_of, spans
 from kit.units import both
@@ -108,8 +110,8 @@ class PocketBag(Seam):
                         pattern,
                         run,
                         "mouth_whole_edge",
-                        f"the bag is sewn along all of the {run.said}, so nothing of the seam is left above or below.",
-                        "Sew it to the opening marked for the pocket's mouth.",
+                        say("sewing_trouble.bag_whole_seam", place=told(pattern, run)),
+                        say("sewing_trouble.bag_whole_seam_do"),
                     ),
                 )
         return found
@@ -216,8 +218,8 @@ class PocketSeam(Seam):
                         pattern,
                         run,
                         "bag_not_set",
-                        f"the {pattern.piece(run.piece).title.lower()} is not sewn to its side of the mouth yet.",
-                        "Sew both bags on first: make.pocket_bag(...).",
+                        say("sewing_trouble.bag_not_set", piece=title_told(pattern.piece(run.piece).title)),
+                        say("sewing_trouble.bag_not_set_do"),
                     )
                 )
         sewn = {
@@ -236,8 +238,8 @@ class PocketSeam(Seam):
                         pattern,
                         Run(span.piece, (span.edge,), span.side),
                         "mouth_moved",
-                        f"the seam leaves {both(span.start)} to {both(span.end)} open, but no bag is sewn on there.",
-                        "Name the same opening for the bags and for the seam.",
+                        say("sewing_trouble.mouth_moved", start=both(span.start), end=both(span.end)),
+                        say("sewing_trouble.mouth_moved_do"),
                     )
                 )
                 break
@@ -248,8 +250,8 @@ class PocketSeam(Seam):
                     pattern,
                     self.bags[0],
                     "bags_unequal",
-                    f"the two bags differ by {both(abs(one - two))} around the pocket.",
-                    "Draw both bags alike.",
+                    say("sewing_trouble.bags_unequal", gap=both(abs(one - two))),
+                    say("sewing_trouble.bags_unequal_do"),
                     abs(one - two),
                 )
             )
@@ -260,8 +262,8 @@ class PocketSeam(Seam):
                     pattern,
                     first,
                     "mouth_whole_edge",
-                    "the mouth takes the whole seam.",
-                    "Leave part of the seam to sew.",
+                    say("sewing_trouble.mouth_whole_seam"),
+                    say("sewing_trouble.mouth_whole_seam_do"),
                 )
             )
         return tuple(found)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
 from kit.sewing.operations.facings import interfaced, interfacing_trouble
@@ -87,9 +88,8 @@ class BasteInterfacing(Operation):
                         pattern,
                         run,
                         "basting_outside_cloth",
-                        f"basted {both(self.distance, style='allowance')} outside the stitch line it would lie on or "
-                        "beyond the cut edge.",
-                        "Baste nearer the stitch line than the allowance is wide.",
+                        say("sewing_trouble.basting_outside_cloth", distance=both(self.distance, style="allowance")),
+                        say("sewing_trouble.basting_outside_cloth_do"),
                         self.distance - allowance,
                     )
                 )

@@ -6,12 +6,14 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.piece.dart import mouths_length
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
+from kit.sewing.told import told
 from kit.sewing.walk import sides_of, spans
-from kit.units import both
+from kit.units import both, percent
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -100,9 +102,9 @@ def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble
     return tuple(
         Trouble(
             "not_joined_yet",
-            f"{before.said} and {after.said} are sewn as one row, but the pieces are not joined there yet.",
+            say("sewing_trouble.not_joined_yet", place=told(pattern, before), other=told(pattern, after)),
             pattern.piece(before.piece).title,
-            "Sew the seam between them first, or sew the two one after the other.",
+            say("sewing_trouble.not_joined_yet_do"),
             piece=before.piece,
             edge=before.edges[-1],
         )
@@ -187,9 +189,8 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
                         pattern,
                         runs,
                         "gathers_not_taken_up",
-                        f"the {runs[0].said} is gathered, but the seam takes up no fullness there.",
-                        "Say in the seam by how much the gathered edge is longer (ease=...), or leave out the "
-                        "gathering.",
+                        say("sewing_trouble.gathers_not_taken_up", place=told(pattern, runs[0])),
+                        say("sewing_trouble.gathers_not_taken_up_do"),
                     ),
                 )
         if not seam.ease or least <= 0:
@@ -201,16 +202,14 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
         )
         if share > PINNED_EASE and not ready:
             gathers = share > EASED_EASE
+            key = "seam_not_gathered" if gathers else "seam_not_eased"
             return (
                 trouble_on(
                     pattern,
                     longer,
                     "not_gathered_yet" if gathers else "not_eased_yet",
-                    f"the {longer[0].said} is {round(share * 100)}% longer than what it is sewn to: "
-                    f"{'too much to ease in' if gathers else 'too much to be pinned in by hand'}.",
-                    "Gather it first: make.gather(...)."
-                    if gathers
-                    else "Run a row of ease stitching along it first: make.ease_stitch(...).",
+                    say(f"sewing_trouble.{key}", place=told(pattern, longer[0]), share=percent(share)),
+                    say(f"sewing_trouble.{key}_do"),
                     amount=most - least,
                 ),
             )
@@ -236,8 +235,13 @@ def _drawn_wrong(state: State, pattern: Cut, longer: tuple[Run, ...], shorter: t
                         pattern,
                         longer,
                         "gathered_to_another_length",
-                        f"the {run.said} is gathered to {both(float(to))}, but the edge it is sewn to is {both(size)}.",
-                        "Gather it to fit that edge.",
+                        say(
+                            "sewing_trouble.gathered_to_another_length",
+                            place=told(pattern, run),
+                            to=both(float(to)),
+                            size=both(size),
+                        ),
+                        say("sewing_trouble.gathered_to_another_length_do"),
                         amount=abs(off),
                     ),
                 )

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import (
     Closing,
@@ -27,6 +28,7 @@ from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width,
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.told import edge_told, title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
 from kit.units import Length, both
@@ -100,8 +102,8 @@ class PocketHem(Operation):
                     pattern,
                     self.mouth,
                     "hem_turns",
-                    "the first turn is deeper than the second, so it does not fit inside the pocket's hem.",
-                    "Make the second turn at least as deep as the first.",
+                    say("sewing_trouble.pocket_turns"),
+                    say("sewing_trouble.do_deepen_second_turn"),
                     self.first - self.second,
                 ),
             )
@@ -167,8 +169,8 @@ class FoldPocket(Operation):
                     pattern,
                     run,
                     "folded_twice",
-                    f"the {run.said} is pressed under already.",
-                    "Take one of the two out.",
+                    say("sewing_trouble.folded_twice", place=told(pattern, run)),
+                    say("sewing_trouble.do_take_one_out"),
                 ),
             )
         return tuple(
@@ -176,8 +178,8 @@ class FoldPocket(Operation):
                 pattern,
                 each,
                 "folded_late",
-                f"the {each.said} is sewn already; its allowance is pressed under before the pocket is sewn on.",
-                "Put it before the pocket is sewn on.",
+                say("sewing_trouble.folded_late", place=told(pattern, each)),
+                say("sewing_trouble.folded_late_do"),
             )
             for each in self.edges
             if not state.is_raw(pattern, each)
@@ -249,7 +251,7 @@ class PatchPocket(Operation):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         first = self.edges[0]
-        title = pattern.piece(first.piece).title.lower()
+        title = title_told(pattern.piece(first.piece).title)
         found: list[Trouble] = []
         hemmed = half_facts(pattern, (first,), "pocket_hemmed")
         if lacking(state, hemmed):
@@ -258,8 +260,8 @@ class PatchPocket(Operation):
                     pattern,
                     first,
                     "pocket_not_hemmed",
-                    f"the {title} is sewn on before its mouth is hemmed; afterwards the hem's ends cannot be reached.",
-                    "Hem it first: make.pocket_hem(pocket.top, ...).",
+                    say("sewing_trouble.pocket_not_hemmed", piece=title),
+                    say("sewing_trouble.pocket_not_hemmed_do"),
                 )
             )
         for fact in lacking(state, facts_of(pattern, self.edges, "folded"))[:1]:
@@ -269,8 +271,8 @@ class PatchPocket(Operation):
                     pattern,
                     Run(fact[1], (fact[3],)),
                     "pocket_not_folded",
-                    f"the {edge.label} of the {title} is not pressed under yet, so its raw edge would show.",
-                    "Press the edges under first: make.fold_pocket(...).",
+                    say("sewing_trouble.pocket_not_folded", edge=edge_told(edge), piece=title),
+                    say("sewing_trouble.pocket_not_folded_do"),
                 )
             )
         if any(fact in state.facts for fact in place_facts(pattern, (self.at,), "pocket_on")):
@@ -279,8 +281,8 @@ class PatchPocket(Operation):
                     pattern,
                     first,
                     "pocket_twice",
-                    f"there is a pocket at the {self.at.said} already.",
-                    "Take one of the two out, or name another mark.",
+                    say("sewing_trouble.pocket_twice", place=told(pattern, self.at)),
+                    say("sewing_trouble.pocket_twice_do"),
                 )
             )
         if self.at.mark.path is not None:
@@ -300,8 +302,8 @@ class PatchPocket(Operation):
                 pattern,
                 self.edges[0],
                 "pocket_place_size",
-                f"the pocket is {both(own)} round its sewn edges, but the line it is laid on is {both(line.length)}.",
-                "Draw the placement from the pocket, or the pocket from its placement.",
+                say("sewing_trouble.pocket_place_size", own=both(own), length=both(line.length)),
+                say("sewing_trouble.pocket_place_size_do"),
                 off,
             )
         ]

@@ -6,15 +6,17 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, both_sides, shown
 from kit.sewing.operations.joined import EASED_EASE, edge_facts, stitch_length, trouble_on
 from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
-from kit.units import Length, both
+from kit.units import Length, both, percent, plain
 
 if TYPE_CHECKING:
     from kit.sewing.state import State
@@ -87,8 +89,8 @@ class DrawnUp(Operation):
                         pattern,
                         (run,),
                         f"{self.fact}_late",
-                        f"the {run.said} is sewn already, so it cannot be drawn up any more.",
-                        "Put it before the seam that takes up the fullness.",
+                        say("sewing_trouble.drawn_up_late", place=told(pattern, run)),
+                        say("sewing_trouble.drawn_up_late_do"),
                     )
                 )
             elif any(fact in state.facts for fact in edge_facts(pattern, (run,), self.fact)) and run.start is None:
@@ -97,8 +99,8 @@ class DrawnUp(Operation):
                         pattern,
                         (run,),
                         f"{self.fact}_twice",
-                        f"the {run.said} is {self.fact} already.",
-                        "Take one of the two operations out.",
+                        say(f"sewing_trouble.{self.fact}_twice", place=told(pattern, run)),
+                        say("sewing_trouble.do_take_one_operation_out"),
                     )
                 )
         return tuple(found)
@@ -141,8 +143,13 @@ class Gather(DrawnUp):
                     pattern,
                     self.along,
                     "gathers_too_few",
-                    f"the {self.along[0].said} is {both(full)} long; drawn up to {both(drawn)} it shows no gathers.",
-                    "Make the edge longer, draw it up to less, or ease it: make.ease_stitch(...).",
+                    say(
+                        "sewing_trouble.gathers_too_few",
+                        place=told(pattern, self.along[0]),
+                        full=both(full),
+                        drawn=both(drawn),
+                    ),
+                    say("sewing_trouble.gathers_too_few_do"),
                     amount=full - drawn,
                 ),
             )
@@ -153,9 +160,14 @@ class Gather(DrawnUp):
                     pattern,
                     self.along,
                     "gathers_too_many",
-                    f"the {self.along[0].said} is {both(full)} long, {ratio:.1f} times the {both(drawn)} it is to be "
-                    "drawn up to: so much cloth cannot be pushed together.",
-                    "Make the edge shorter, or lay it in pleats.",
+                    say(
+                        "sewing_trouble.gathers_too_many",
+                        place=told(pattern, self.along[0]),
+                        full=both(full),
+                        ratio=plain(ratio),
+                        drawn=both(drawn),
+                    ),
+                    say("sewing_trouble.gathers_too_many_do"),
                     amount=full - drawn,
                 ),
             )
@@ -196,16 +208,21 @@ class EaseStitch(DrawnUp):
             return found
         share = (full - drawn) / drawn
         if share <= 0 or share > EASED_EASE:
-            short = share <= 0
+            code = "nothing_to_ease" if share <= 0 else "too_much_to_ease"
             return (
                 *found,
                 trouble_on(
                     pattern,
                     self.along,
-                    "nothing_to_ease" if short else "too_much_to_ease",
-                    f"the {self.along[0].said} is {both(full)} long and to be eased to {both(drawn)}"
-                    + (", which is not less." if short else f": {round(share * 100)}% is too much to lie smooth."),
-                    "Check the two lengths." if short else "Gather it, or lay a dart or pleats in it.",
+                    code,
+                    say(
+                        f"sewing_trouble.{code}",
+                        place=told(pattern, self.along[0]),
+                        full=both(full),
+                        drawn=both(drawn),
+                        share=percent(share),
+                    ),
+                    say(f"sewing_trouble.{code}_do"),
                     amount=abs(full - drawn),
                 ),
             )
@@ -253,8 +270,8 @@ class Baste(Operation):
                 pattern,
                 (run,),
                 "basted_late",
-                f"the {run.said} is closed already; there is nothing left for basting to hold.",
-                "Put it before the seam there.",
+                say("sewing_trouble.basted_late", place=told(pattern, run)),
+                say("sewing_trouble.basted_late_do"),
             )
             for run in self.along
             if state.is_closed(pattern, run)
@@ -300,8 +317,8 @@ class RemoveBasting(Operation):
                         pattern,
                         (run,),
                         "not_basted",
-                        f"there is no basting along the {run.said} to take out.",
-                        "Baste it first, or take this out.",
+                        say("sewing_trouble.not_basted", place=told(pattern, run)),
+                        say("sewing_trouble.not_basted_do"),
                     )
                 )
             elif not state.is_closed(pattern, run):
@@ -310,8 +327,8 @@ class RemoveBasting(Operation):
                         pattern,
                         (run,),
                         "basting_out_early",
-                        f"the {run.said} is not sewn yet, so only the basting holds it.",
-                        "Sew it first.",
+                        say("sewing_trouble.basting_out_early", place=told(pattern, run)),
+                        say("sewing_trouble.basting_out_early_do"),
                     )
                 )
         return tuple(found)

@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, both_sides, shown
 from kit.sewing.reading import Reader, Runs, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 
@@ -75,9 +77,9 @@ class Press(Operation):
                 found.append(
                     Trouble(
                         "pressed_early",
-                        f"there is no seam along {run.said} to press yet.",
+                        say("sewing_trouble.pressed_early", place=told(pattern, run)),
                         pattern.piece(run.piece).title,
-                        "Sew it first, or name the edge of the seam that is meant.",
+                        say("sewing_trouble.pressed_early_do"),
                         piece=run.piece,
                         edge=run.edges[0],
                     )
@@ -90,9 +92,9 @@ class Press(Operation):
                 found.append(
                     Trouble(
                         "pressed_open_shut_in",
-                        f"the allowances along {run.said} are shut in, so they cannot be pressed open.",
+                        say("sewing_trouble.pressed_open_shut_in", place=told(pattern, run)),
                         pattern.piece(run.piece).title,
-                        'Press it to one side: make.press(..., way="one side").',
+                        say("sewing_trouble.pressed_open_shut_in_do"),
                         piece=run.piece,
                         edge=run.edges[0],
                     )

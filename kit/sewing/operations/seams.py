@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, Uses, both_sides, closings, shown, taken
@@ -17,6 +18,7 @@ from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, r
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
@@ -192,9 +194,14 @@ class PlainSeam(Seam):
                 found += (
                     Trouble(
                         "opening_outside_seam",
-                        f"the opening ends {both(end)} along {self.a[0].said}, which is only {both(size)} long.",
+                        say(
+                            "sewing_trouble.opening_outside_seam",
+                            end=both(end),
+                            place=told(pattern, self.a[0]),
+                            size=both(size),
+                        ),
                         pattern.piece(self.a[0].piece).title,
-                        "Move the opening up, or make it smaller.",
+                        say("sewing_trouble.opening_outside_seam_do"),
                         amount=end - size,
                         piece=self.a[0].piece,
                         edge=self.a[0].edges[-1],
@@ -212,9 +219,9 @@ class PlainSeam(Seam):
         return (
             Trouble(
                 "binding_short",
-                f"binding its allowances takes {both(wanted)}, but only {both(left)} of the strip is left.",
+                say("sewing_trouble.binding_short_seam", wanted=both(wanted), left=both(left)),
                 strip.title,
-                "Cut more of it, or make it longer.",
+                say("sewing_trouble.binding_short_seam_do"),
                 amount=wanted - left,
             ),
         )
@@ -315,10 +322,9 @@ class FrenchSeam(Seam):
             found += (
                 Trouble(
                     "french_seam_trimmed",
-                    f"the trimmed allowances are {widely(self.trim)} wide, no narrower than the second "
-                    f"row, {widely(self.second)} from the crease: their raw edges would show.",
+                    say("sewing_trouble.french_seam_trimmed", trim=widely(self.trim), second=widely(self.second)),
                     pattern.piece(self.a[0].piece).title,
-                    "Trim them narrower, or make the second row wider.",
+                    say("sewing_trouble.french_seam_trimmed_do"),
                     amount=self.trim - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],
@@ -328,10 +334,9 @@ class FrenchSeam(Seam):
             found += (
                 Trouble(
                     "french_seam_rows",
-                    f"the second row is {widely(self.second)} from the crease, too narrow to shut in "
-                    "trimmed raw edges.",
+                    say("sewing_trouble.french_seam_rows", second=widely(self.second)),
                     pattern.piece(self.a[0].piece).title,
-                    f"Make the second row at least {widely(NARROWEST)}.",
+                    say("sewing_trouble.french_seam_rows_do", least=widely(NARROWEST)),
                     amount=NARROWEST - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],

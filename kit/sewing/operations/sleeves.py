@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.language import say
 from kit.sewing.operation import Closing, Cut, Sentence, Trouble, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of, is_ring, lacking, refuse
 from kit.sewing.operations.seams import Seam
 from kit.sewing.reading import FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.units import both
 
@@ -80,23 +82,15 @@ class SetInSleeve(Seam):
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
         found = list(super().check(state, pattern))
-        for runs, code, what, do in (
-            (self.a, "sleeve_no_ring", "its underarm seam is not sewn yet", "Sew the sleeve's underarm seam first"),
-            (
-                self.b,
-                "armhole_no_ring",
-                "the shoulder or the side seam beside it is not sewn yet",
-                "Sew both first",
-            ),
-        ):
+        for runs, code in ((self.a, "sleeve_no_ring"), (self.b, "armhole_no_ring")):
             if not is_ring(state, pattern, runs):
                 found.append(
                     refuse(
                         pattern,
                         runs[0],
                         code,
-                        f"the {runs[0].said} is no closed ring: {what}.",
-                        f"{do}, or sew the sleeve in flat with a plain seam.",
+                        say(f"sewing_trouble.{code}", place=told(pattern, runs[0])),
+                        say(f"sewing_trouble.{code}_do"),
                     )
                 )
         codes = {trouble.code for trouble in found}
@@ -109,8 +103,8 @@ class SetInSleeve(Seam):
                     pattern,
                     self.a[0],
                     "not_eased_yet",
-                    f"the cap is {both(self.ease)} longer than the armhole, and no ease stitching draws it in yet.",
-                    "Run it along the cap first: make.ease_stitch(sleeve.cap, fit=...).",
+                    say("sewing_trouble.cap_not_eased", ease=both(self.ease)),
+                    say("sewing_trouble.cap_not_eased_do"),
                     self.ease,
                 )
             )

@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
 from kit.sewing.operations.places import around
 from kit.sewing.reading import DEEPEST_HEM, Reader, read_size, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
@@ -70,15 +72,27 @@ class MakeStrip(Operation):
         strip = pattern.strip(self.name)
         found: list[Trouble] = []
         if self.name in state.made:
-            found.append(Trouble("strip_made_twice", "it has been made already.", strip.title, "Take one out."))
+            found.append(
+                Trouble(
+                    "strip_made_twice",
+                    say("sewing_trouble.strip_made_twice"),
+                    strip.title,
+                    say("sewing_trouble.strip_made_twice_do"),
+                )
+            )
         width = self.finished_width(strip.width)
         if strip.finished_width and abs(width - strip.finished_width) > 0.5:
             found.append(
                 Trouble(
                     "strip_width",
-                    f"cut {both(strip.width)} wide it comes out {both(width)} wide, not {both(strip.finished_width)}.",
+                    say(
+                        "sewing_trouble.strip_width",
+                        width=both(strip.width),
+                        comes=both(width),
+                        finished_width=both(strip.finished_width),
+                    ),
                     strip.title,
-                    "Change the cut width or the finished width.",
+                    say("sewing_trouble.strip_width_do"),
                     amount=abs(width - strip.finished_width),
                 )
             )
@@ -129,9 +143,9 @@ class TurnStrip(MakeStrip):
             found += (
                 Trouble(
                     "slant_long",
-                    f"a slant of {both(self.slant)} is more than half of its length of {both(strip.length)}.",
+                    say("sewing_trouble.slant_long", slant=both(self.slant), length=both(strip.length)),
                     strip.title,
-                    "Make the slant shorter.",
+                    say("sewing_trouble.slant_long_do"),
                     amount=self.slant - strip.length / 2,
                 ),
             )
@@ -155,15 +169,20 @@ def attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Tr
     found: list[Trouble] = []
     if name not in state.made:
         found.append(
-            Trouble("strip_not_made", "it is attached before it is made.", strip.title, "Make the strip first.")
+            Trouble(
+                "strip_not_made",
+                say("sewing_trouble.strip_not_made"),
+                strip.title,
+                say("sewing_trouble.do_make_strip_first"),
+            )
         )
     if state.count(name) + more > strip.count:
         found.append(
             Trouble(
                 "too_few_strips",
-                f"{state.count(name) + more} are attached, but only {strip.count} cut.",
+                say("sewing_trouble.too_few_strips", count=state.count(name) + more, cut=strip.count),
                 strip.title,
-                "Cut more, or attach fewer (name one side: front.left).",
+                say("sewing_trouble.too_few_strips_do"),
             )
         )
     return tuple(found)
@@ -238,9 +257,9 @@ class AttachStrip(Operation):
                 found.append(
                     Trouble(
                         "edge_closed_already",
-                        f"the {self.to.said} is closed already, so no seam can catch it there.",
+                        say("sewing_trouble.edge_closed_already", place=told(pattern, self.to)),
                         pattern.strip(self.name).title,
-                        "Attach it before that seam is sewn, or stitch it on.",
+                        say("sewing_trouble.edge_closed_already_do"),
                         piece=self.to.piece,
                         edge=self.to.edges[0],
                     )
@@ -249,9 +268,9 @@ class AttachStrip(Operation):
                 found.append(
                     Trouble(
                         "edge_still_raw",
-                        f"it is stitched onto the {self.to.said} while that edge is still raw.",
+                        say("sewing_trouble.strip_edge_raw", place=told(pattern, self.to)),
                         pattern.strip(self.name).title,
-                        "Finish the edge first, or let the seam catch it.",
+                        say("sewing_trouble.strip_edge_raw_do"),
                         piece=self.to.piece,
                         edge=self.to.edges[0],
                     )
@@ -266,9 +285,9 @@ def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]
     return (
         Trouble(
             "place_outside_run",
-            f"it is placed {both(at)} along the {run.said}, which is only {both(size)} long.",
+            say("sewing_trouble.place_outside_run", at=both(at), place=told(pattern, run), size=both(size)),
             title,
-            "Measure from the start of the run.",
+            say("sewing_trouble.place_outside_run_do"),
             amount=at - size,
             piece=run.piece,
             edge=run.edges[-1],

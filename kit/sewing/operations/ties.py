@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides, shown
 from kit.sewing.operations.places import around, refuse
 from kit.sewing.operations.strips import attach_trouble
 from kit.sewing.reading import Reader, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
@@ -99,8 +101,13 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "place_outside_run",
-                    f"an end is placed {both(max(self.at))} along the {self.to.said}, which is only {both(size)} long.",
-                    "Measure both places from the start of the run.",
+                    say(
+                        "sewing_trouble.end_outside_run",
+                        at=both(max(self.at)),
+                        place=told(pattern, self.to),
+                        size=both(size),
+                    ),
+                    say("sewing_trouble.end_outside_run_do"),
                     max(self.at) - size,
                 ),
             )
@@ -110,8 +117,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "handle_twice",
-                    f"a strip is fixed at this place of the {self.to.said} already.",
-                    "Take one of the two operations out.",
+                    say("sewing_trouble.handle_twice", place=told(pattern, self.to)),
+                    say("sewing_trouble.do_take_one_operation_out"),
                 )
             )
         ends = [around(pattern, self.to, at, self._width(pattern)) for at in self.at]
@@ -121,8 +128,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "edge_still_raw",
-                    f"it is stitched onto the {self.to.said} while that edge is still raw.",
-                    "Finish the edge first, or let a seam or hem catch it.",
+                    say("sewing_trouble.handle_edge_raw", place=told(pattern, self.to)),
+                    say("sewing_trouble.handle_edge_raw_do"),
                 )
             )
         if self.method != "stitched_on" and not all(state.is_raw(pattern, end) for end in ends):
@@ -131,8 +138,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "edge_closed_already",
-                    f"the {self.to.said} is closed already, so nothing can catch the ends there.",
-                    "Attach it before that edge is sewn or hemmed, or stitch it on.",
+                    say("sewing_trouble.handle_edge_closed", place=told(pattern, self.to)),
+                    say("sewing_trouble.handle_edge_closed_do"),
                 )
             )
         return tuple(found)

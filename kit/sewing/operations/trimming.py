@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar, Literal
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing import section
 from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, both_sides, shown
 from kit.sewing.operations.joined import edge_facts, trouble_on, widely
@@ -13,6 +14,7 @@ from kit.sewing.reading import Reader, Runs, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
+from kit.sewing.told import title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
 from kit.units import Length
@@ -83,8 +85,8 @@ class OnAllowance(Operation):
                         pattern,
                         (run,),
                         f"{self.kind}_early",
-                        f"the allowance of the {run.said} is cut before its seam is sewn.",
-                        "Sew the seam first.",
+                        say("sewing_trouble.cut_into_early", place=told(pattern, run)),
+                        say("sewing_trouble.do_sew_seam_first"),
                     )
                 )
             elif any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in")):
@@ -93,15 +95,16 @@ class OnAllowance(Operation):
                         pattern,
                         (run,),
                         f"{self.kind}_late",
-                        f"the allowance of the {run.said} is shut in already, where no scissors reach it.",
-                        "Put it before that.",
+                        say("sewing_trouble.cut_into_late", place=told(pattern, run)),
+                        say("sewing_trouble.cut_into_late_do"),
                     )
                 )
         return tuple(found)
 
-    def _wrong_bend(self, pattern: Cut, wrong: Bend, code: str, what: str, do: str) -> tuple[Trouble, ...]:
+    def _wrong_bend(self, pattern: Cut, wrong: Bend, code: str) -> tuple[Trouble, ...]:
+        key = f"sewing_trouble.{code}"
         return tuple(
-            trouble_on(pattern, (run,), code, f"the {run.said} {what}", do)
+            trouble_on(pattern, (run,), code, say(key, place=told(pattern, run)), say(f"{key}_do"))
             for run in self.along
             if bend(pattern, run) == wrong
         )
@@ -114,13 +117,7 @@ class Clip(OnAllowance):
     kind: ClassVar[str] = "clip"
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        return super().check(state, pattern) + self._wrong_bend(
-            pattern,
-            "out",
-            "clipped_outward_curve",
-            "bends outward: turned, its clipped allowance would still lie in a heap.",
-            "Notch it instead: make.notch_curve(...).",
-        )
+        return super().check(state, pattern) + self._wrong_bend(pattern, "out", "clipped_outward_curve")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -130,13 +127,7 @@ class NotchCurve(OnAllowance):
     kind: ClassVar[str] = "notch_curve"
 
     def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        return super().check(state, pattern) + self._wrong_bend(
-            pattern,
-            "in",
-            "notched_inward_curve",
-            "bends inward: its allowance must spread when turned, and wedges cut away would leave gaps.",
-            "Clip it instead: make.clip(...).",
-        )
+        return super().check(state, pattern) + self._wrong_bend(pattern, "in", "notched_inward_curve")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -162,9 +153,13 @@ class Trim(OnAllowance):
                         pattern,
                         (run,),
                         "nothing_to_trim",
-                        f"the allowance of the {run.said} is only {widely(narrow[0])} wide, so trimming it to "
-                        f"{widely(self.to)} takes nothing off.",
-                        "Trim it narrower, or leave this out.",
+                        say(
+                            "sewing_trouble.nothing_to_trim",
+                            place=told(pattern, run),
+                            width=widely(narrow[0]),
+                            to=widely(self.to),
+                        ),
+                        say("sewing_trouble.nothing_to_trim_do"),
                         amount=self.to - narrow[0],
                     )
                 )
@@ -205,8 +200,8 @@ class Grade(OnAllowance):
                         pattern,
                         (run,),
                         "one_layer_graded",
-                        f"the {run.said} is sewn to no other edge, so there are no two allowances to grade.",
-                        "Sew the seam first, or trim it: make.trim(...).",
+                        say("sewing_trouble.one_layer_graded", place=told(pattern, run)),
+                        say("sewing_trouble.one_layer_graded_do"),
                     )
                 )
         return tuple(found)
@@ -220,8 +215,8 @@ def too_narrow(pattern: Cut, run: Run, to: float) -> list[Trouble]:
             pattern,
             (run,),
             "trimmed_away",
-            f"an allowance of {widely(to)} frays out of its seam.",
-            f"Leave at least {widely(LEFT_AT_LEAST)}.",
+            say("sewing_trouble.trimmed_away", to=widely(to)),
+            say("sewing_trouble.trimmed_away_do", least=widely(LEFT_AT_LEAST)),
             amount=LEFT_AT_LEAST - to,
         )
     ]
@@ -277,8 +272,8 @@ class TackDown(Operation):
                         pattern,
                         (run,),
                         "tacked_raw",
-                        f"the {run.said} is tacked down while it is still raw.",
-                        "Finish it first.",
+                        say("sewing_trouble.tacked_raw", place=told(pattern, run)),
+                        say("sewing_trouble.tacked_raw_do"),
                     )
                 )
         for run in self.to:
@@ -288,8 +283,8 @@ class TackDown(Operation):
                         pattern,
                         (run,),
                         "tacked_to_no_seam",
-                        f"there is no seam along the {run.said} yet to tack it to.",
-                        "Sew that seam first.",
+                        say("sewing_trouble.tacked_to_no_seam", place=told(pattern, run)),
+                        say("sewing_trouble.tacked_to_no_seam_do"),
                     )
                 )
         parts = [(run.piece, side) for run in self.to for side in sides_of(pattern, run)]
@@ -301,8 +296,8 @@ class TackDown(Operation):
                             pattern,
                             (run,),
                             "tacked_loose",
-                            f"the {pattern.piece(run.piece).title.lower()} is not sewn to the garment yet.",
-                            "Attach it first, then tack its edge down.",
+                            say("sewing_trouble.tacked_loose", piece=title_told(pattern.piece(run.piece).title)),
+                            say("sewing_trouble.tacked_loose_do"),
                         )
                     )
         return tuple(found)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, ClassVar
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.operation import (
@@ -27,6 +28,7 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
+from kit.sewing.told import title_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
@@ -47,8 +49,8 @@ def still_inside_out(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple
             pattern,
             run,
             "inside_out",
-            f"the {pattern.piece(run.piece).title.lower()} is still inside out.",
-            "Turn it first: make.turn_out(..., through=...).",
+            say("sewing_trouble.inside_out", piece=title_told(pattern.piece(run.piece).title)),
+            say("sewing_trouble.inside_out_do"),
         )
         for run in {run.piece: run for run in runs}.values()
         if run.piece in state.inside_out
@@ -141,8 +143,8 @@ class SeamToTurn(Seam):
                     pattern,
                     self.a[0],
                     "gap_narrow",
-                    f"a gap of {both(size)} is too narrow to turn the piece through.",
-                    f"Leave at least {both(NARROWEST_GAP)}; more in thick cloth.",
+                    say("sewing_trouble.gap_narrow", size=both(size)),
+                    say("sewing_trouble.gap_narrow_do", least=both(NARROWEST_GAP)),
                     NARROWEST_GAP - size,
                 ),
             )
@@ -203,8 +205,8 @@ class TurnOut(Operation):
                 pattern,
                 run,
                 "right_side_out_already",
-                f"the {pattern.piece(name).title.lower()} is not inside out, so there is nothing to turn.",
-                "Sew it right sides together first, or take this out.",
+                say("sewing_trouble.right_side_out_already", piece=title_told(pattern.piece(name).title)),
+                say("sewing_trouble.right_side_out_already_do"),
             )
             for name in self.pieces
             if name not in state.inside_out
@@ -217,8 +219,8 @@ class TurnOut(Operation):
                         pattern,
                         gap,
                         "gap_shut",
-                        f"it is to be turned through the {gap.said}, but that is sewn shut.",
-                        "Leave a gap in the seam, or turn it before that edge is closed.",
+                        say("sewing_trouble.turned_gap_shut", place=told(pattern, gap)),
+                        say("sewing_trouble.turned_gap_shut_do"),
                     )
                 )
         return tuple(found)
@@ -284,8 +286,8 @@ class SlipStitch(Operation):
                     pattern,
                     self.a,
                     "gap_unequal",
-                    f"the two edges of the gap differ: {both(one)} and {both(two)}.",
-                    "Name the same part of both edges.",
+                    say("sewing_trouble.gap_unequal", one=both(one), two=both(two)),
+                    say("sewing_trouble.gap_unequal_do"),
                     abs(one - two),
                 ),
             )

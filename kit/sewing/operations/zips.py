@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar, Literal
 
 from kit.errors import KitError
+from kit.language import say
 from kit.sewing.operation import Closing, Cut, Effect, Operation, Sentence, Trouble, closings, shown, taken
 from kit.sewing.operations.places import facts_of, minus, opening_run, refuse
 from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.told import edge_told, told
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.units import Length, both
@@ -104,8 +106,8 @@ class Zip(Operation):
                     pattern,
                     self.over,
                     "zip_sides",
-                    f"the two sides of its opening differ: {both(size)} and {both(other)}.",
-                    "Mark the opening at the same place on both edges.",
+                    say("sewing_trouble.zip_sides", size=both(size), other=both(other)),
+                    say("sewing_trouble.zip_sides_do"),
                     abs(size - other),
                 )
             )
@@ -116,10 +118,8 @@ class Zip(Operation):
                     pattern,
                     self.over,
                     "zip_long" if long else "zip_short",
-                    f"the zip is {both(self.length)} long, but its opening {both(size)}.",
-                    "Take a shorter zip or a longer opening."
-                    if long
-                    else f"Take a longer zip or a shorter opening; no more than {both(TOP)} may be left at the top.",
+                    say("sewing_trouble.zip_length", length=both(self.length), opening=both(size)),
+                    say("sewing_trouble.zip_long_do") if long else say("sewing_trouble.zip_short_do", most=both(TOP)),
                     abs(size - self.length),
                 )
             )
@@ -138,9 +138,8 @@ class Zip(Operation):
                             pattern,
                             beyond,
                             "seam_below_zip",
-                            f"the {beyond.said} is not sewn beside the opening yet; a zip is set into a seam that ends "
-                            "at it.",
-                            "Sew the seam up to the opening first.",
+                            say("sewing_trouble.seam_below_zip", place=told(pattern, beyond)),
+                            say("sewing_trouble.seam_below_zip_do"),
                         )
                     ]
             for name, at in self._tops(pattern, run):
@@ -154,9 +153,8 @@ class Zip(Operation):
                                 pattern,
                                 Run(run.piece, (name,), side),
                                 "zip_late",
-                                f"the {piece.edge(name).label} is closed already, so the upper end of the zip can no "
-                                "longer be sewn in there.",
-                                "Set the zip in before the waistband, facing or hem that covers its end.",
+                                say("sewing_trouble.zip_late", edge=edge_told(piece.edge(name))),
+                                say("sewing_trouble.zip_late_do"),
                             )
                         ]
         return []

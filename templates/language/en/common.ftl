@@ -12,6 +12,13 @@ phrase-piece = the { $piece }
 phrase-piece_on_side = the { $side } { $piece }
 phrase-place = the { $edge } of the { $piece }
 phrase-place_on_side = the { $edge } of the { $side } { $piece }
+# A piece with its edge or mark, such as "front side" and "front left side".
+phrase-run = { $piece } { $edge }
+phrase-run_on_side = { $piece } { $side } { $edge }
+# Runs of edges sewn as one row to another.
+phrase-row = { $first } with { $last }
+# A title within a sentence: $small is in small letters, $given as the lesson writes it (for languages with capital nouns).
+phrase-title = { $small }
 phrase-two = { $first } and { $last }
 phrase-more = { $first }, { $last }
 

@@ -1,0 +1,294 @@
+# What speaks against sewing in the order of the lesson: what is wrong, and what to do (keys that end in _do). The piece's
+# title stands before it, so that "it" is that piece or strip. $place is a piece with its edge or mark ("front side"),
+# $edge an edge, $piece a piece; lengths come with their units. What is written in the notebook, such as make.press(...),
+# stays as it is.
+
+sewing_trouble-band_not_set = the { $place } is not sewn to the garment yet, so there is no seam to close over.
+sewing_trouble-band_not_set_do = Set the band on first: make.set_band(...).
+sewing_trouble-band_not_seamed = the { $piece } is not seamed to the outer band yet.
+sewing_trouble-band_not_seamed_do = Seam the two and turn them out first: make.seam_band(...), make.turn_out(...).
+sewing_trouble-band_end_open = the { $edge } of the { $piece } is still raw; once the inner edge is closed it can no longer be turned in.
+sewing_trouble-band_end_open_do = Stitch the ends first, and turn the band out.
+sewing_trouble-band_end_raw = the { $place } is still raw where the band begins or ends.
+sewing_trouble-band_end_raw_do = Hem or face that edge, set in its zip or sew its seam first: the band ends at its finished line.
+sewing_trouble-turned_already = the { $piece } has been turned already, so its end can no longer be stitched from inside.
+sewing_trouble-turned_already_do = Stitch the ends before the band is turned.
+# Said of a strip; its title stands before. $length is the length cut, $ends what is turned under, $left what it measures when done.
+sewing_trouble-strip_length = cut { $length } long with { $ends } turned under at each end it comes out { $left } long, not { $finished_length }.
+sewing_trouble-strip_length_do = Change the cut length, the turned ends or the finished length.
+sewing_trouble-loop_before_seam = it is stitched onto the { $place } before that seam is sewn.
+sewing_trouble-do_sew_seam_first = Sew the seam first.
+sewing_trouble-too_few_strips_bound =
+    { $count ->
+        [one] { $count } is sewn on
+       *[other] { $count } are sewn on
+    }, but only { $cut } cut.
+sewing_trouble-too_few_strips_bound_do = Cut more, or bind fewer edges.
+sewing_trouble-binding_width = cut { $width } wide it does not give { $finished }: that needs { $cut_width }.
+sewing_trouble-binding_width_do = Change the cut width or the finished width.
+sewing_trouble-binding_short_edge = it is cut { $length } long, but the edge with its ends needs { $needed }.
+sewing_trouble-binding_short_edge_do = Cut it longer, or say how many strips share the edges: count=....
+sewing_trouble-binding_not_bias = the { $place } is curved, but the { $piece } is cut on the straight grain and does not bend round it.
+sewing_trouble-binding_not_bias_do = Cut the strip on the bias.
+sewing_trouble-buttons_and_holes =
+    { $number ->
+        [one] there is { $number } button
+       *[other] there are { $number } buttons
+    } for { $wanted ->
+        [one] { $wanted } buttonhole
+       *[other] { $wanted } buttonholes
+    }.
+sewing_trouble-buttons_and_holes_do = Give every buttonhole its button; name one side where a mark is on both halves (front.left).
+sewing_trouble-no_buttonhole = a button is set under a buttonhole that is not worked yet.
+sewing_trouble-no_buttonhole_do = Work the buttonholes first: make.buttonholes(...).
+# $size is the button, $sizes the shortest buttonhole.
+sewing_trouble-button_wide = a button { $size } across does not pass a buttonhole of { $sizes }.
+sewing_trouble-button_wide_do = Work the buttonhole as long as the button is wide and { $more } more.
+sewing_trouble-buttonhole_size = the { $place } is marked { $length } long, but worked { $worked }.
+sewing_trouble-buttonhole_size_do = Mark and work it alike.
+sewing_trouble-button_slips = a button { $size } across slips out of a buttonhole of { $sizes }.
+sewing_trouble-button_slips_do = Take larger buttons, or work shorter buttonholes.
+sewing_trouble-casing_turns = the first turn is deeper than the second, so it does not fit inside the casing.
+sewing_trouble-do_deepen_second_turn = Make the second turn at least as deep as the first.
+sewing_trouble-gap_elsewhere = the gap lies on the { $place }, which is not part of the casing.
+sewing_trouble-gap_elsewhere_do = Leave it in one of the edges of the casing.
+# $share is a percentage.
+sewing_trouble-not_gathered_yet = the { $place } is { $share } longer than what it is sewn to: too much to ease in.
+sewing_trouble-not_gathered_yet_do = Gather it first: make.gather(..., fit=...).
+sewing_trouble-not_eased_yet = the { $place } is { $ease } longer than what it is sewn to, and nothing draws it in yet.
+sewing_trouble-not_eased_yet_do = Run a row of ease stitching along it first: make.ease_stitch(...).
+sewing_trouble-no_casing = there is no casing along the { $place } yet to draw anything through.
+sewing_trouble-no_casing_do = Make the casing first: make.casing(...).
+sewing_trouble-threaded_twice = something has been drawn through the casing of the { $place } already.
+sewing_trouble-do_take_one_operation_out = Take one of the two operations out.
+sewing_trouble-gap_shut = it is to be threaded through the gap in the { $place }, but that is sewn shut.
+sewing_trouble-gap_shut_do = Leave the gap in the casing: make.casing(..., gap=...).
+sewing_trouble-elastic_wide = elastic { $width } wide does not run freely in a casing { $deep } deep.
+sewing_trouble-elastic_wide_do = Take narrower elastic, or make the casing deeper.
+sewing_trouble-elastic_long = the elastic measures { $worn } when joined, but the casing is only { $whole } long: it would draw nothing in.
+sewing_trouble-elastic_long_do = Cut the elastic shorter than the edge.
+sewing_trouble-strip_not_made_drawn_in = it is drawn in before it is made.
+sewing_trouble-do_make_strip_first = Make the strip first.
+sewing_trouble-no_eyelet = the cord is to come out at the { $place }, but there is no eyelet yet.
+sewing_trouble-no_eyelet_do = Work the eyelets before the casing is sewn: make.eyelets(...).
+sewing_trouble-cord_short = the cord is { $length } long, but the casing { $whole }: its ends would slip inside.
+sewing_trouble-cord_short_do = Take a longer cord: the edge and enough at both ends to tie.
+sewing_trouble-mock_french_turn = an allowance of { $allowance } turned in by { $turn } leaves { $left }: the turned edges do not fit between the seam and the fold.
+sewing_trouble-mock_french_turn_do = Turn in at least { $least } and less than half of the allowance.
+sewing_trouble-felled_trim = the trimmed allowance is { $trim } wide, too wide to lie flat in a fell of { $width }.
+sewing_trouble-felled_trim_do = Trim it to { $most } or less, or make the fell wider.
+sewing_trouble-felled_width = a fell of { $width } leaves { $turned } of the { $allowance } allowance to turn under.
+sewing_trouble-felled_width_do = At least { $least } must be turned under, and no more than the fell is wide: change the width or the allowance.
+sewing_trouble-lapped_row = the row lies { $edgestitch } from the fold, beyond the allowance under it, which is { $allowance } wide.
+sewing_trouble-lapped_row_do = Stitch nearer the fold.
+sewing_trouble-free_edge_raw = the { $place } is sewn down while it is still raw.
+sewing_trouble-free_edge_raw_do = Turn it under (turn=...), or finish it before.
+sewing_trouble-no_interfacing_cut = it is interfaced, but no interfacing is cut for it.
+sewing_trouble-no_interfacing_cut_do = Say in the piece's cutting plan that it is cut in interfacing too, or draw its interfacing.
+sewing_trouble-fused_twice = it has been interfaced already.
+sewing_trouble-fused_late = it has been sewn already; interfacing is put on the flat piece.
+sewing_trouble-fused_late_do = Interface this piece before its first seam.
+sewing_trouble-understitched_early = { $place } is not sewn to anything yet, so there is no seam to understitch.
+sewing_trouble-understitched_early_do = Attach the facing first.
+sewing_trouble-fasteners_unequal =
+    { $number ->
+        [one] there is { $number } place on top
+       *[other] there are { $number } places on top
+    } and { $other } underneath.
+sewing_trouble-fasteners_unequal_do = Name as many places on either side.
+sewing_trouble-eyelet_late = the casing at the { $place } is sewn already: an eyelet would go through both its layers.
+sewing_trouble-eyelet_late_do = Set the eyelets before the casing is folded.
+sewing_trouble-staystitched_late = the { $place } is sewn already; staystitching holds the raw edge before it can stretch.
+sewing_trouble-staystitched_late_do = Put it before the first seam there.
+sewing_trouble-finished_late = the raw edge of the { $place } is shut in already; there is nothing left to finish.
+sewing_trouble-finished_late_do = Put it before that, or take it out.
+sewing_trouble-topstitched_raw = the { $place } is topstitched while it is still raw.
+sewing_trouble-topstitched_raw_do = Sew, face or hem it first.
+sewing_trouble-topstitched_unpressed = the { $place } is topstitched before its seam is pressed.
+sewing_trouble-topstitched_unpressed_do = Press it first: make.press(...).
+sewing_trouble-staystitch_outside_cloth = the row would lie on or beyond the cut edge.
+sewing_trouble-staystitch_outside_cloth_do = Sew it nearer the stitch line than the allowance is wide.
+sewing_trouble-blind_hem_narrow = a hem { $depth } deep is too narrow to be sewn blind.
+sewing_trouble-blind_hem_narrow_do = Make it at least { $least } deep, or roll it by hand.
+sewing_trouble-wide_hem_short = the edge curves inward, so that the raw edge turned up { $first } is { $surplus } too short for the place it is sewn to and would pull.
+sewing_trouble-do_face_or_narrow_hem = Face it (make.faced_hem), or make the hem narrower.
+sewing_trouble-wide_hem_full = turned up { $first }, the raw edge is { $surplus } longer than the place it is sewn to: too much to lie flat on so curved an edge.
+sewing_trouble-rolled_hem_wide = an edge turned { $first } is too much to roll between the fingers.
+sewing_trouble-rolled_hem_wide_do = Give it { $most } or less, or sew a narrow hem.
+sewing_trouble-caught_loose = the { $place } is to be caught in the hem, but the piece is not sewn to the garment yet.
+sewing_trouble-caught_loose_do = Attach it first.
+sewing_trouble-not_a_ring_yet = the { $place } is hemmed as a ring, but its ends are not sewn together yet.
+sewing_trouble-not_a_ring_yet_do = Sew the seam that closes it first, or leave out ring=True and hem it flat.
+sewing_trouble-hem_turns = the first turn is deeper than the second, so it does not fit inside the hem.
+sewing_trouble-bags_unequal = the two bags differ by { $gap } around the pocket.
+sewing_trouble-bags_unequal_do = Draw both bags alike.
+sewing_trouble-mouth_whole_seam = the mouth takes the whole seam.
+sewing_trouble-mouth_whole_seam_do = Leave part of the seam to sew.
+sewing_trouble-bag_whole_seam = the bag is sewn along all of the { $place }, so nothing of the seam is left above or below.
+sewing_trouble-bag_whole_seam_do = Sew it to the opening marked for the pocket's mouth.
+sewing_trouble-bag_not_set = the { $piece } is not sewn to its side of the mouth yet.
+sewing_trouble-bag_not_set_do = Sew both bags on first: make.pocket_bag(...).
+sewing_trouble-mouth_moved = the seam leaves { $start } to { $end } open, but no bag is sewn on there.
+sewing_trouble-mouth_moved_do = Name the same opening for the bags and for the seam.
+sewing_trouble-basting_outside_cloth = basted { $distance } outside the stitch line it would lie on or beyond the cut edge.
+sewing_trouble-basting_outside_cloth_do = Baste nearer the stitch line than the allowance is wide.
+sewing_trouble-not_joined_yet = { $place } and { $other } are sewn as one row, but the pieces are not joined there yet.
+sewing_trouble-not_joined_yet_do = Sew the seam between them first, or sew the two one after the other.
+sewing_trouble-gathers_not_taken_up = the { $place } is gathered, but the seam takes up no fullness there.
+sewing_trouble-gathers_not_taken_up_do = Say in the seam by how much the gathered edge is longer (ease=...), or leave out the gathering.
+sewing_trouble-gathered_to_another_length = the { $place } is gathered to { $to }, but the edge it is sewn to is { $size }.
+sewing_trouble-gathered_to_another_length_do = Gather it to fit that edge.
+sewing_trouble-pocket_place_size = the pocket is { $own } round its sewn edges, but the line it is laid on is { $length }.
+sewing_trouble-pocket_place_size_do = Draw the placement from the pocket, or the pocket from its placement.
+sewing_trouble-pocket_turns = the first turn is deeper than the second, so it does not fit inside the pocket's hem.
+sewing_trouble-folded_twice = the { $place } is pressed under already.
+sewing_trouble-do_take_one_out = Take one of the two out.
+sewing_trouble-folded_late = the { $place } is sewn already; its allowance is pressed under before the pocket is sewn on.
+sewing_trouble-folded_late_do = Put it before the pocket is sewn on.
+sewing_trouble-pocket_not_hemmed = the { $piece } is sewn on before its mouth is hemmed; afterwards the hem's ends cannot be reached.
+sewing_trouble-pocket_not_hemmed_do = Hem it first: make.pocket_hem(pocket.top, ...).
+sewing_trouble-pocket_not_folded = the { $edge } of the { $piece } is not pressed under yet, so its raw edge would show.
+sewing_trouble-pocket_not_folded_do = Press the edges under first: make.fold_pocket(...).
+sewing_trouble-pocket_twice = there is a pocket at the { $place } already.
+sewing_trouble-pocket_twice_do = Take one of the two out, or name another mark.
+sewing_trouble-gathers_too_few = the { $place } is { $full } long; drawn up to { $drawn } it shows no gathers.
+sewing_trouble-gathers_too_few_do = Make the edge longer, draw it up to less, or ease it: make.ease_stitch(...).
+# $ratio is a number such as 3.5.
+sewing_trouble-gathers_too_many = the { $place } is { $full } long, { $ratio } times the { $drawn } it is to be drawn up to: so much cloth cannot be pushed together.
+sewing_trouble-gathers_too_many_do = Make the edge shorter, or lay it in pleats.
+sewing_trouble-basted_late = the { $place } is closed already; there is nothing left for basting to hold.
+sewing_trouble-basted_late_do = Put it before the seam there.
+sewing_trouble-not_basted = there is no basting along the { $place } to take out.
+sewing_trouble-not_basted_do = Baste it first, or take this out.
+sewing_trouble-basting_out_early = the { $place } is not sewn yet, so only the basting holds it.
+sewing_trouble-basting_out_early_do = Sew it first.
+sewing_trouble-pressed_early = there is no seam along { $place } to press yet.
+sewing_trouble-pressed_early_do = Sew it first, or name the edge of the seam that is meant.
+sewing_trouble-pressed_open_shut_in = the allowances along { $place } are shut in, so they cannot be pressed open.
+sewing_trouble-pressed_open_shut_in_do = Press it to one side: make.press(..., way="one side").
+sewing_trouble-binding_short_seam = binding its allowances takes { $wanted }, but only { $left } of the strip is left.
+sewing_trouble-binding_short_seam_do = Cut more of it, or make it longer.
+sewing_trouble-french_seam_trimmed = the trimmed allowances are { $trim } wide, no narrower than the second row, { $second } from the crease: their raw edges would show.
+sewing_trouble-french_seam_trimmed_do = Trim them narrower, or make the second row wider.
+sewing_trouble-french_seam_rows = the second row is { $second } from the crease, too narrow to shut in trimmed raw edges.
+sewing_trouble-french_seam_rows_do = Make the second row at least { $least }.
+sewing_trouble-opening_outside_seam = the opening ends { $end } along { $place }, which is only { $size } long.
+sewing_trouble-opening_outside_seam_do = Move the opening up, or make it smaller.
+sewing_trouble-cap_not_eased = the cap is { $ease } longer than the armhole, and no ease stitching draws it in yet.
+sewing_trouble-cap_not_eased_do = Run it along the cap first: make.ease_stitch(sleeve.cap, fit=...).
+sewing_trouble-place_outside_run = it is placed { $at } along the { $place }, which is only { $size } long.
+sewing_trouble-place_outside_run_do = Measure from the start of the run.
+sewing_trouble-strip_not_made = it is attached before it is made.
+sewing_trouble-too_few_strips =
+    { $count ->
+        [one] { $count } is attached
+       *[other] { $count } are attached
+    }, but only { $cut } cut.
+sewing_trouble-too_few_strips_do = Cut more, or attach fewer (name one side: front.left).
+sewing_trouble-strip_made_twice = it has been made already.
+sewing_trouble-strip_made_twice_do = Take one out.
+sewing_trouble-strip_width = cut { $width } wide it comes out { $comes } wide, not { $finished_width }.
+sewing_trouble-strip_width_do = Change the cut width or the finished width.
+sewing_trouble-slant_long = a slant of { $slant } is more than half of its length of { $length }.
+sewing_trouble-slant_long_do = Make the slant shorter.
+sewing_trouble-edge_closed_already = the { $place } is closed already, so no seam can catch it there.
+sewing_trouble-edge_closed_already_do = Attach it before that seam is sewn, or stitch it on.
+sewing_trouble-strip_edge_raw = it is stitched onto the { $place } while that edge is still raw.
+sewing_trouble-strip_edge_raw_do = Finish the edge first, or let the seam catch it.
+sewing_trouble-end_outside_run = an end is placed { $at } along the { $place }, which is only { $size } long.
+sewing_trouble-end_outside_run_do = Measure both places from the start of the run.
+sewing_trouble-handle_twice = a strip is fixed at this place of the { $place } already.
+sewing_trouble-handle_edge_raw = it is stitched onto the { $place } while that edge is still raw.
+sewing_trouble-handle_edge_raw_do = Finish the edge first, or let a seam or hem catch it.
+sewing_trouble-handle_edge_closed = the { $place } is closed already, so nothing can catch the ends there.
+sewing_trouble-handle_edge_closed_do = Attach it before that edge is sewn or hemmed, or stitch it on.
+sewing_trouble-trimmed_away = an allowance of { $to } frays out of its seam.
+sewing_trouble-trimmed_away_do = Leave at least { $least }.
+sewing_trouble-nothing_to_trim = the allowance of the { $place } is only { $width } wide, so trimming it to { $to } takes nothing off.
+sewing_trouble-nothing_to_trim_do = Trim it narrower, or leave this out.
+sewing_trouble-one_layer_graded = the { $place } is sewn to no other edge, so there are no two allowances to grade.
+sewing_trouble-one_layer_graded_do = Sew the seam first, or trim it: make.trim(...).
+sewing_trouble-tacked_raw = the { $place } is tacked down while it is still raw.
+sewing_trouble-tacked_raw_do = Finish it first.
+sewing_trouble-tacked_to_no_seam = there is no seam along the { $place } yet to tack it to.
+sewing_trouble-tacked_to_no_seam_do = Sew that seam first.
+sewing_trouble-tacked_loose = the { $piece } is not sewn to the garment yet.
+sewing_trouble-tacked_loose_do = Attach it first, then tack its edge down.
+sewing_trouble-inside_out = the { $piece } is still inside out.
+sewing_trouble-inside_out_do = Turn it first: make.turn_out(..., through=...).
+sewing_trouble-right_side_out_already = the { $piece } is not inside out, so there is nothing to turn.
+sewing_trouble-right_side_out_already_do = Sew it right sides together first, or take this out.
+sewing_trouble-gap_narrow = a gap of { $size } is too narrow to turn the piece through.
+sewing_trouble-gap_narrow_do = Leave at least { $least }; more in thick cloth.
+sewing_trouble-gap_unequal = the two edges of the gap differ: { $one } and { $two }.
+sewing_trouble-gap_unequal_do = Name the same part of both edges.
+sewing_trouble-turned_gap_shut = it is to be turned through the { $place }, but that is sewn shut.
+sewing_trouble-turned_gap_shut_do = Leave a gap in the seam, or turn it before that edge is closed.
+sewing_trouble-zip_sides = the two sides of its opening differ: { $size } and { $other }.
+sewing_trouble-zip_sides_do = Mark the opening at the same place on both edges.
+sewing_trouble-seam_below_zip = the { $place } is not sewn beside the opening yet; a zip is set into a seam that ends at it.
+sewing_trouble-seam_below_zip_do = Sew the seam up to the opening first.
+sewing_trouble-zip_late = the { $edge } is closed already, so the upper end of the zip can no longer be sewn in there.
+sewing_trouble-zip_late_do = Set the zip in before the waistband, facing or hem that covers its end.
+sewing_trouble-fold_sewn = the { $edge } lies on the fold, so there is no raw edge to sew.
+sewing_trouble-fold_sewn_do = Name another edge, or cut the piece as a pair with a seam there.
+sewing_trouble-band_inner_longer = the { $place } is { $amount } longer than the edge it is laid over.
+sewing_trouble-band_inner_shorter = the { $place } is { $amount } shorter than the edge it is laid over.
+sewing_trouble-band_inner_do = Draw both edges of the band alike.
+sewing_trouble-worked_before_band = the { $piece } is not closed yet: only one layer lies at the { $place }.
+sewing_trouble-worked_before_band_do = Close the band first: make.close_band(...).
+sewing_trouble-worked_at_raw_edge = the { $edge } beside the { $place } is still raw: only one layer lies there yet.
+sewing_trouble-worked_at_raw_edge_do = Finish that edge first (facing, band or hem).
+sewing_trouble-worked_twice = the { $place } has been worked already.
+# $wanted is what the first edge measures.
+sewing_trouble-fits_longer = the { $place } gives { $wanted }, but the edge it is sewn to is { $amount } longer than that.
+sewing_trouble-fits_shorter = the { $place } gives { $wanted }, but the edge it is sewn to is { $amount } shorter than that.
+sewing_trouble-fits_longer_with_ease = the { $place } gives { $wanted }, but the edge it is sewn to is { $amount } longer than that with its ease.
+sewing_trouble-fits_shorter_with_ease = the { $place } gives { $wanted }, but the edge it is sewn to is { $amount } shorter than that with its ease.
+sewing_trouble-fits_do = Draw the two alike, gather the longer one to fit, or say the overlap and the ease.
+# $fold is the name of a dart, pleat or tuck.
+sewing_trouble-fold_twice = the { $fold } is sewn or folded already.
+sewing_trouble-fold_late = the { $fold } opens on the { $edge }, which is closed already.
+sewing_trouble-fold_late_do = Put it before the first seam, hem, facing or band there.
+sewing_trouble-seam_not_gathered = the { $place } is { $share } longer than what it is sewn to: too much to ease in.
+sewing_trouble-seam_not_gathered_do = Gather it first: make.gather(...).
+sewing_trouble-seam_not_eased = the { $place } is { $share } longer than what it is sewn to: too much to be pinned in by hand.
+sewing_trouble-seam_not_eased_do = Run a row of ease stitching along it first: make.ease_stitch(...).
+sewing_trouble-drawn_up_late = the { $place } is sewn already, so it cannot be drawn up any more.
+sewing_trouble-drawn_up_late_do = Put it before the seam that takes up the fullness.
+sewing_trouble-gathered_twice = the { $place } is gathered already.
+sewing_trouble-eased_twice = the { $place } is eased already.
+sewing_trouble-nothing_to_ease = the { $place } is { $full } long and to be eased to { $drawn }, which is not less.
+sewing_trouble-nothing_to_ease_do = Check the two lengths.
+sewing_trouble-too_much_to_ease = the { $place } is { $full } long and to be eased to { $drawn }: { $share } is too much to lie smooth.
+sewing_trouble-too_much_to_ease_do = Gather it, or lay a dart or pleats in it.
+sewing_trouble-sleeve_no_ring = the { $place } is no closed ring: its underarm seam is not sewn yet.
+sewing_trouble-sleeve_no_ring_do = Sew the sleeve's underarm seam first, or sew the sleeve in flat with a plain seam.
+sewing_trouble-armhole_no_ring = the { $place } is no closed ring: the shoulder or the side seam beside it is not sewn yet.
+sewing_trouble-armhole_no_ring_do = Sew both first, or sew the sleeve in flat with a plain seam.
+# Said of trimming, clipping, notching and grading an allowance.
+sewing_trouble-cut_into_early = the allowance of the { $place } is cut before its seam is sewn.
+sewing_trouble-cut_into_late = the allowance of the { $place } is shut in already, where no scissors reach it.
+sewing_trouble-cut_into_late_do = Put it before that.
+sewing_trouble-clipped_outward_curve = the { $place } bends outward: turned, its clipped allowance would still lie in a heap.
+sewing_trouble-clipped_outward_curve_do = Notch it instead: make.notch_curve(...).
+sewing_trouble-notched_inward_curve = the { $place } bends inward: its allowance must spread when turned, and wedges cut away would leave gaps.
+sewing_trouble-notched_inward_curve_do = Clip it instead: make.clip(...).
+sewing_trouble-zip_length = the zip is { $length } long, but its opening { $opening }.
+sewing_trouble-zip_long_do = Take a shorter zip or a longer opening.
+sewing_trouble-zip_short_do = Take a longer zip or a shorter opening; no more than { $most } may be left at the top.
+sewing_trouble-fold_open = the { $edge } is closed while the { $fold } in it is still open.
+# $call is what is written in the notebook, such as make.dart(front).
+sewing_trouble-fold_open_do = Sew it first: { $call }.
+sewing_trouble-not_pressed = the { $edge } is crossed before it is pressed.
+sewing_trouble-not_pressed_do = Press that seam first: make.press(...), or say press=... where it is sewn.
+sewing_trouble-closed_twice_do = Take one of the two operations out, or name only the part that is still raw.
+# $amount is a length, $step the title of a sewing step.
+sewing_trouble-closed_twice_sewn = { $amount } of the { $edge } is already sewn.
+sewing_trouble-closed_twice_sewn_by = { $amount } of the { $edge } is already sewn by '{ $step }'.
+sewing_trouble-closed_twice_faced = { $amount } of the { $edge } is already faced.
+sewing_trouble-closed_twice_faced_by = { $amount } of the { $edge } is already faced by '{ $step }'.
+sewing_trouble-closed_twice_hemmed = { $amount } of the { $edge } is already hemmed.
+sewing_trouble-closed_twice_hemmed_by = { $amount } of the { $edge } is already hemmed by '{ $step }'.
+sewing_trouble-closed_twice_finished = { $amount } of the { $edge } is already finished.
+sewing_trouble-closed_twice_finished_by = { $amount } of the { $edge } is already finished by '{ $step }'.
