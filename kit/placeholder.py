@@ -1,7 +1,7 @@
 """Placeholders in a teacher's words: `{name}` or `{name:format}`, and nothing more.
 
 A small parser of our own, never `str.format`: no attribute access, no indexing, no code. `{{` and `}}` are
-literal braces.
+literal braces. The formats "step" and "piece" refer to a step or a piece instead of showing a value.
 """
 
 from __future__ import annotations
@@ -11,6 +11,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from kit.errors import KitError
+
+REFERENCES = ("step", "piece")
 
 _TOKEN = re.compile(r"\{\{|\}\}|\{([^{}]*)\}|\{|\}")
 _INSIDE = re.compile(r"\s*([A-Za-z_]\w*)\s*(?::\s*([A-Za-z_]\w*)\s*)?")
@@ -53,8 +55,15 @@ def split(text: str) -> list[str | Placeholder]:
 
 
 def names(text: str) -> list[str]:
-    """The placeholder names in `text`, in order of first use."""
-    return list(dict.fromkeys(part.name for part in split(text) if isinstance(part, Placeholder)))
+    """The names of the values in `text`, in order of first use; references to steps and pieces are not among them."""
+    found = (part for part in split(text) if isinstance(part, Placeholder))
+    return list(dict.fromkeys(part.name for part in found if part.format not in REFERENCES))
+
+
+def references(text: str) -> list[Placeholder]:
+    """The references in `text`, `{name:step}` and `{name:piece}`, in order, each once."""
+    found = (part for part in split(text) if isinstance(part, Placeholder))
+    return list(dict.fromkeys(part for part in found if part.format in REFERENCES))
 
 
 def fill(text: str, value_of: Callable[[Placeholder], str]) -> str:

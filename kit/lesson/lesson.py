@@ -19,8 +19,10 @@ from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
 from kit.lesson.ease import measured
+from kit.lesson.fitting import Fittings
 from kit.lesson.parameter import Kind, Parameter
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
+from kit.lesson.publishing import Publishing, check_cover, check_references, checked
 from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
 from kit.lesson.working import Definition, work
 from kit.units import System, length
@@ -35,11 +37,13 @@ def slug(title: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-") or "lesson"
 
 
-class Lesson:
+class Lesson(Fittings, Publishing):
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
     "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
     whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
-    why each sewing operation is done as it is; the rest is printed in the booklet.
+    why each sewing operation is done as it is; `language` is that of the lesson's own words (BCP 47); `shrinkage`, 0 to
+    0.3, is how much the cloth loses in length; `cover` is a picture in the lesson's folder, told in `cover_alt`;
+    `variations` are (title, words). The rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
     """
@@ -63,6 +67,18 @@ class Lesson:
         cautions: Sequence[str] = (),
         nap: str = "none",
         whys: bool = False,
+        language: str = "en",
+        fibre: str = "",
+        weight: str = "",
+        drape: str = "",
+        avoid: str = "",
+        prewash: str = "",
+        shrinkage: float = 0.0,
+        licence: str = "",
+        credits: Sequence[str] = (),
+        cover: str = "",
+        cover_alt: str = "",
+        variations: Sequence[tuple[str, str]] = (),
     ) -> None:
         if units not in ("cm", "inch"):
             raise KitError(f"units are 'cm' or 'inch', not '{units}'.", where=title)
@@ -76,7 +92,7 @@ class Lesson:
                 where=title,
                 do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
             )
-        self.info = LessonInfo(
+        info = LessonInfo(
             title=title,
             slug=slug(title),
             units=units,
@@ -86,13 +102,27 @@ class Lesson:
             summary=summary,
             cloth=cloth,
             cloth_widths=tuple(float(length(width, "cloth width")) for width in cloth_widths),
-            notions=tuple(notions),
+            notions=notions,  # type: ignore[arg-type]  # made a tuple when checked
             level=level,
-            cautions=tuple(cautions),
+            cautions=cautions,  # type: ignore[arg-type]
             start_notes=tuple(getattr(start, "notes", ())),
             nap=cast("Nap", nap),
             whys=bool(whys),
+            language=language,
+            fibre=fibre,
+            weight=weight,
+            drape=drape,
+            avoid=avoid,
+            prewash=prewash,
+            shrinkage=shrinkage,
+            licence=licence,
+            credits=credits,  # type: ignore[arg-type]
+            cover=cover,
+            cover_alt=cover_alt,
+            variations=variations,  # type: ignore[arg-type]
         )
+        self.info = checked(info)
+        check_cover(self.info)
         self.start = start
         self.sizes = sizes if sizes is not None else workshop_chart()
         self.parameters: tuple[Parameter, ...] = ()
@@ -130,6 +160,8 @@ class Lesson:
             ):
                 self.entries = tuple(e for e in former.entries if e.cell != self.cell)
                 self._changed = dict(former._changed)
+                self._fittings_of(former, self.cell)
+                self._keep_published(former)
                 self._adopted(former)
                 return
 
@@ -277,6 +309,7 @@ class Lesson:
                 self.entries = following(self.entries, entry, after)
             else:
                 self.entries = added(self.entries, self._placed(entry))
+            self._forget_run(cell, run)
             self._registered(entry)
             return function
 
@@ -312,10 +345,10 @@ class Lesson:
         remove steps on it."""
         new = type(self).__new__(type(self))
         new.__dict__.update(self.__dict__)
-        new.info = replace(self.info, title=title, slug=slug(title), **changes)
+        new._inherit_published(self, {"title": title, "slug": slug(title), **changes})
         new.sidecar = sidecar.path_for(new.info.slug)
         new.saved = sidecar.read(new.sidecar)
-        new._changed = {}
+        new._changed, new._written, new._begun = {}, (), None
         new.parent = self
         return new
 
@@ -324,16 +357,18 @@ class Lesson:
     @property
     def definition(self) -> Definition:
         """The lesson as a value."""
-        return Definition(self.info, self.start, self.parameters, ordered(self.entries))
+        return Definition(self.published, self.start, self.parameters, ordered(self.entries))
 
     def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
-        return work(
+        pattern = work(
             self.definition,
             (body or self._body) if self.measures else NOBODY,
             self.values if values is None else values,
         )
+        check_references(pattern)
+        return pattern
 
     def __repr__(self) -> str:
         return f"<Lesson '{self.info.title}': {len(self.entries)} steps>"

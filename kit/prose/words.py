@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from kit.errors import KitError, near
-from kit.placeholder import Placeholder, fill
+from kit.placeholder import REFERENCES, Placeholder, fill
 from kit.units import System, both, percent, plain, show
 
 FORMATS = {
@@ -15,27 +15,39 @@ FORMATS = {
 }
 
 
-def fill_words(text: str, values: Sequence[tuple[str, float, str]], system: System = "cm") -> str:
+def fill_words(
+    text: str,
+    values: Sequence[tuple[str, float, str]],
+    system: System = "cm",
+    refer: Callable[[Placeholder], str] | None = None,
+) -> str:
     """`text` with its placeholders replaced. `values` are (name, value, kind): a length is in mm and shown in
     both systems, `system` first, or in one ({x:cm}, {x:inch}), or rounded as an {x:allowance} or a {x:finished}
-    measurement; a share (0..1) as percent or {x:number}; a count as a whole number. Plain text out, nothing
-    escaped. Raises `KitError` for an unknown name or format, or a brace left open."""
+    measurement; a share (0..1) as percent or {x:number}; a count as a whole number. A reference {x:step} or {x:piece}
+    is said by `refer`, else by its name. Plain text out, nothing escaped. Raises `KitError` for an unknown name or
+    format, or a brace left open."""
+    return fill(text, lambda found: worded(found, values, system, refer))
+
+
+def worded(
+    found: Placeholder,
+    values: Sequence[tuple[str, float, str]],
+    system: System = "cm",
+    refer: Callable[[Placeholder], str] | None = None,
+) -> str:
+    """What stands for one placeholder, as `fill_words` says it."""
+    if found.format in REFERENCES:
+        return refer(found) if refer else found.name.replace("_", " ")
     known = {name: (float(value), kind) for name, value, kind in values}
-
-    def value_of(found: Placeholder) -> str:
-        if found.name not in known:
-            raise KitError(
-                f"the text names {{{found.name}}}, which this step does not know.", do=near(found.name, known)
-            )
-        value, kind = known[found.name]
-        if found.format and found.format not in FORMATS.get(kind, ()):
-            raise KitError(
-                f"{{{found.name}:{found.format}}}: a {kind} cannot be shown as '{found.format}'.",
-                do=near(found.format, FORMATS.get(kind, ())),
-            )
-        return _shown(value, kind, found.format, system)
-
-    return fill(text, value_of)
+    if found.name not in known:
+        raise KitError(f"the text names {{{found.name}}}, which this step does not know.", do=near(found.name, known))
+    value, kind = known[found.name]
+    if found.format and found.format not in FORMATS.get(kind, ()):
+        raise KitError(
+            f"{{{found.name}:{found.format}}}: a {kind} cannot be shown as '{found.format}'.",
+            do=near(found.format, FORMATS.get(kind, ())),
+        )
+    return _shown(value, kind, found.format, system)
 
 
 def _shown(value: float, kind: str, style: str, system: System) -> str:

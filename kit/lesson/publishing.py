@@ -1,0 +1,297 @@
+"""What a lesson brings to its booklet beside its steps: advice on cloth, licence and credits, photos and films.
+
+Photos and films stand beside a step by the name of its function. They follow the rule of steps: a cell that is run
+again replaces what it added before. A variation inherits those of the steps it keeps; a step it writes anew looks
+different, so that step's photo and time mark are not inherited.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, fields, replace
+from typing import Any, Generic, TypeVar
+from urllib.parse import urlsplit
+
+from kit.errors import KitError, near
+from kit.lesson import sidecar
+from kit.lesson.cells import running_cell
+from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, StepRecord, Video
+from kit.lesson.steps import Entry
+from kit.placeholder import references
+
+MOST_SHRINKAGE = 0.3
+_TEXTS = (
+    *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
+    *("title", "date", "author", "summary", "cloth", "level"),
+)
+_LISTS = ("credits", "notions", "cautions")
+# RFC 5646, section 2.1: language, script, region, variants, extensions, private use.
+_TAG = re.compile(
+    r"[a-z]{2,3}(-[a-z]{3}){0,3}(-[a-z]{4})?(-([a-z]{2}|\d{3}))?(-([a-z0-9]{5,8}|\d[a-z0-9]{3}))*"
+    r"(-[0-9a-wy-z](-[a-z0-9]{2,8})+)*(-x(-[a-z0-9]{1,8})+)?",
+    re.IGNORECASE,
+)
+_CLOCK = re.compile(r"(?:(\d+):)?(\d{1,2}):(\d{2}(?:\.\d+)?)")
+
+Thing = TypeVar("Thing", bound=Photo | Video)
+
+
+@dataclass(frozen=True)
+class Added(Generic[Thing]):
+    """A photo or film with the `cell` and `run` (execution count) that added it. `shows` are the functions of the steps
+    it was inherited with: step name -> function; None for what the lesson added itself."""
+
+    thing: Thing
+    cell: str = ""
+    run: int = 0
+    shows: Mapping[str, Callable[..., Any]] | None = None
+
+
+def checked(info: LessonInfo) -> LessonInfo:
+    """`info` with its lists as tuples. Raises `KitError` naming the keyword for a value that cannot be printed."""
+    where = info.title
+    for name in _TEXTS:
+        if not isinstance(getattr(info, name), str):
+            raise KitError(
+                f"{name} is {getattr(info, name)!r}, not a text.", where=where, do=f'Write it in quotes: {name}="...".'
+            )
+    lists: dict[str, Any] = {}
+    for name in _LISTS:
+        given = getattr(info, name)
+        if isinstance(given, str) or not _all_texts(given):
+            raise KitError(
+                f"{name} is {given!r}, not a list of texts.", where=where, do=f'Write {name}=["...", "..."].'
+            )
+        lists[name] = tuple(given)
+    if not isinstance(info.language, str) or not _TAG.fullmatch(info.language):
+        raise KitError(
+            f"{info.language!r} is not the code of a language.",
+            where=where,
+            do='Write a language tag (BCP 47) such as "en", "de" or "pt-BR".',
+        )
+    return replace(info, shrinkage=_shrinkage(info), variations=_variations(info), **lists)
+
+
+def changed(info: LessonInfo, changes: Mapping[str, Any]) -> LessonInfo:
+    """`info` with some of its fields changed and checked; `KitError` for a field there is not."""
+    known = [field.name for field in fields(LessonInfo) if field.name not in ("photos", "videos", "slug")]
+    for name in changes:
+        if name not in known and name not in ("slug",):
+            raise KitError(f"a lesson has no '{name}'.", where=info.title, do=near(name, known))
+    return checked(replace(info, **changes))
+
+
+def _all_texts(given: object) -> bool:
+    return isinstance(given, Sequence) and all(isinstance(item, str) for item in given)
+
+
+def _shrinkage(info: LessonInfo) -> float:
+    given = info.shrinkage
+    if isinstance(given, bool) or not isinstance(given, int | float) or not 0.0 <= given <= MOST_SHRINKAGE:
+        raise KitError(
+            f"shrinkage is {given!r}; it lies between 0 and {MOST_SHRINKAGE:g}.",
+            where=info.title,
+            do="Write 0.05 for cloth that loses 5 % of its length in the first wash.",
+        )
+    return float(given)
+
+
+def _variations(info: LessonInfo) -> tuple[tuple[str, str], ...]:
+    given = info.variations
+    if isinstance(given, str) or not isinstance(given, Sequence):
+        given = (given,)
+    for item in given:
+        if isinstance(item, str) or not _all_texts(item) or len(item) != 2 or not item[0].strip():
+            raise KitError(
+                f"variations holds {item!r}, which is not a title and its words.",
+                where=info.title,
+                do='Write variations=[("Long sleeves", "Carry the overarm on to the wrist.")].',
+            )
+    return tuple((title, words) for title, words in given)
+
+
+def check_cover(info: LessonInfo) -> None:
+    """`KitError` for a cover picture that nobody who cannot see it is told of."""
+    if info.cover and not info.cover_alt.strip():
+        raise KitError(
+            f"the cover picture '{info.cover}' has no words for those who cannot see it.",
+            where=info.title,
+            do='Add cover_alt="what the picture shows".',
+        )
+    if info.cover_alt and not info.cover:
+        raise KitError("cover_alt is given without a cover.", where=info.title, do='Add cover="photos/name.jpg".')
+
+
+def seconds(mark: object, where: str) -> float:
+    """A time mark in seconds: "3:20", "1:02:10", or a number of seconds. `KitError` for anything else."""
+    if isinstance(mark, int | float) and not isinstance(mark, bool) and 0 <= mark < float("inf"):
+        return float(mark)
+    text = str(mark).strip()
+    found = _CLOCK.fullmatch(text)
+    if found and float(found[3]) < 60 and (found[1] is None or int(found[2]) < 60):
+        return int(found[1] or 0) * 3600 + int(found[2]) * 60 + float(found[3])
+    long = re.fullmatch(r"(\d{3,}):(\d{2})", text)  # minutes of a film longer than an hour and a half
+    if long and int(long[2]) < 60:
+        return int(long[1]) * 60 + float(long[2])
+    if isinstance(mark, str) and re.fullmatch(r"\d+(\.\d+)?", text):
+        return float(text)
+    raise KitError(
+        f"{mark!r} is not a time in a film.",
+        where=where,
+        do='Write minutes and seconds "3:20", hours too "1:02:10", or seconds 200.',
+    )
+
+
+class Publishing:
+    """The part of a lesson that speaks of its booklet."""
+
+    info: LessonInfo
+    entries: tuple[Entry, ...]
+    saved: sidecar.Saved
+    _photos: tuple[Added[Photo], ...] = ()
+    _videos: tuple[Added[Video], ...] = ()
+
+    def photo(self, file: str, *, beside: str, alt: str = "", caption: str = "") -> None:
+        """Print the picture `file` of the lesson's folder beside a step or sewing step; `beside` is the name of its
+        function. `alt` says what the picture shows, for those who cannot see it. Running the cell again replaces
+        it; so does the same file beside the same step."""
+        where = f"Photo '{file}'"
+        for name, given in (("file", file), ("beside", beside), ("alt", alt), ("caption", caption)):
+            if not isinstance(given, str):
+                raise KitError(f"{name} is {given!r}, not a text.", where=where, do="Write it in quotes.")
+        if not file.strip():
+            raise KitError("a photo needs the name of its file.", do='Write lesson.photo("photos/hem.jpg", ...).')
+        if not beside.isidentifier():
+            raise KitError(
+                f"beside is {beside!r}, which is not the name of a step.",
+                where=where,
+                do="Write the name of the step's function, such as hem_it.",
+            )
+        if not alt.strip():
+            raise KitError(
+                "it has no words for those who cannot see it.", where=where, do='Add alt="what the photo shows".'
+            )
+        cell, run = running_cell()
+        new = Added(Photo(file, beside, alt, caption), cell, run)
+        self._photos = _added(self._photos, new, lambda one: (one.file, one.beside))
+
+    def video(self, address: str, /, **marks: object) -> None:
+        """A film on the web and where in it each step is shown: `lesson.video("https://example.org/film",
+        hem_it="1:02:10")`. Marks are "m:ss", "h:mm:ss" or seconds. Without marks, those recorded beside the notebook
+        are used."""
+        where = f"Film '{address}'"
+        try:
+            parts = urlsplit(address)
+            sound = parts.scheme in ("http", "https") and bool(parts.hostname)
+        except (ValueError, AttributeError, TypeError):
+            sound = False
+        if not sound or re.search(r"[\s<>\"'\\{}|^`\x00-\x1f\x7f]", address):
+            raise KitError(
+                f"{address!r} is not an address on the web.",
+                where="Film",
+                do='Write one such as "https://example.org/film".',
+            )
+        found = tuple((name, seconds(mark, f"{where}, {name}")) for name, mark in marks.items())
+        cell, run = running_cell()
+        self._videos = _added(self._videos, Added(Video(address, found), cell, run), lambda one: one.address)
+
+    @property
+    def published(self) -> LessonInfo:
+        """What the lesson says of itself, with its photos and films."""
+        if not self._photos and not self._videos:
+            return self.info
+        kept = {entry.name: entry.function for entry in self.entries if entry.kind != "finished"}
+        photos = tuple(one.thing for one in self._photos if _still(one, one.thing.beside, kept))
+        return replace(self.info, photos=photos, videos=tuple(self._films(kept)))
+
+    def _films(self, kept: Mapping[str, Callable[..., Any]]) -> list[Video]:
+        recorded = {name: at for name, at in self.saved.marks.items() if name in kept}
+        bare = [one for one in self._videos if not one.thing.marks and one.shows is None]
+        if recorded and len(bare) > 1:
+            raise KitError(
+                f"{len(bare)} films have no time marks, and the recorded ones can belong to one only.",
+                where=self.info.title,
+                do=f"Give '{bare[0].thing.address}' its marks: lesson.video(address, {next(iter(recorded))}=\"0:00\").",
+            )
+        films = []
+        for one in self._videos:
+            marks = one.thing.marks or (tuple(recorded.items()) if one in bare else ())
+            marks = tuple((name, at) for name, at in marks if _still(one, name, kept))
+            if marks or not one.thing.marks:
+                films.append(Video(one.thing.address, marks))
+        return films
+
+    def _keep_published(self, former: Publishing) -> None:
+        """Keep the photos and films that other cells added to the lesson this one replaces."""
+        cell, _ = running_cell()
+        self._photos = tuple(one for one in former._photos if one.cell != cell)
+        self._videos = tuple(one for one in former._videos if one.cell != cell)
+
+    def _forget_run(self, cell: str, run: int) -> None:
+        """A cell is run again: what it added in an earlier run goes."""
+        self._photos = tuple(one for one in self._photos if not _earlier(one, cell, run))
+        self._videos = tuple(one for one in self._videos if not _earlier(one, cell, run))
+
+    def _inherit_published(self, parent: Publishing, changes: Mapping[str, Any]) -> None:
+        """In a variation: photos and films of `parent` stay with the steps that stay; its cover and list of variations
+        are the parent's own."""
+        own = {"cover": "", "cover_alt": "", "variations": ()}
+        self.info = changed(replace(parent.info, **own), changes)  # type: ignore[arg-type]
+        check_cover(self.info)
+        steps = {entry.name: entry.function for entry in parent.entries if entry.kind != "finished"}
+        recorded = tuple((name, at) for name, at in parent.saved.marks.items() if name in steps)
+        self._photos = tuple(replace(one, cell="", shows=one.shows or steps) for one in parent._photos)
+        self._videos = tuple(
+            replace(one, cell="", shows=one.shows or steps, thing=Video(one.thing.address, one.thing.marks or recorded))
+            for one in parent._videos
+        )
+
+
+def _still(one: Added[Any], name: str, kept: Mapping[str, Callable[..., Any]]) -> bool:
+    """Whether a photo or mark beside the step `name` is shown: always what the lesson added itself, of what it
+    inherited only that of steps left as they were."""
+    return one.shows is None or (name in one.shows and kept.get(name) is one.shows[name])
+
+
+def _earlier(one: Added[Any], cell: str, run: int) -> bool:
+    return bool(cell) and one.cell == cell and one.run != run
+
+
+def _added(
+    them: tuple[Added[Thing], ...], new: Added[Thing], key: Callable[[Thing], object]
+) -> tuple[Added[Thing], ...]:
+    """`them` with `new` in the place of what it replaces: an earlier run of its cell, or the same thing elsewhere."""
+    gone = [_earlier(one, new.cell, new.run) or key(one.thing) == key(new.thing) for one in them]
+    at = gone.index(True) if True in gone else len(them)
+    before = tuple(one for one, out in zip(them[:at], gone, strict=False) if not out)
+    after = tuple(one for one, out in zip(them[at:], gone[at:], strict=True) if not out)
+    return (*before, new, *after)
+
+
+def check_references(pattern: Pattern) -> None:
+    """`KitError` for a photo, a time mark or a `{name:step}` or `{name:piece}` in a step's words that belongs to
+    nothing the pattern has."""
+    records: list[StepRecord | SewRecord] = [*pattern.steps, *pattern.sewing]
+    steps = [record.key for record in records]
+    pieces = [piece.name for piece in pattern.pieces]
+    for photo in pattern.lesson.photos:
+        if photo.beside not in steps:
+            raise _no_step(f"Photo '{photo.file}'", photo.beside, steps)
+    for video in pattern.lesson.videos:
+        for name, _ in video.marks:
+            if name not in steps:
+                raise _no_step(f"Film '{video.address}'", name, steps)
+    for record in records:
+        for found in references(record.text):
+            known = steps if found.format == "step" else pieces
+            if found.name not in known:
+                raise KitError(
+                    f"the text names {{{found.name}:{found.format}}}, but there is no {found.format} '{found.name}'.",
+                    where=f"Step '{record.title}'",
+                    do=near(found.name, known),
+                )
+
+
+def _no_step(where: str, name: str, steps: Sequence[str]) -> KitError:
+    return KitError(f"there is no step '{name}' to stand beside.", where=where, do=near(name, steps))
