@@ -229,7 +229,7 @@ def set_fractions(text: str) -> str:
         part = _SET.get(f"{top}/{bottom}") or f"{top.translate(_SUPER)}\N{FRACTION SLASH}{bottom.translate(_SUB)}"
         return f"{found[1] or ''}{part}"
 
-    return _FRACTION.sub(real, text)
+    return _FRACTION.sub(real, text) if "/" in text else text
 
 
 def mixed(value: Fraction) -> str:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from kit.language import say
+
 
 @dataclass(frozen=True)
 class Measure:
@@ -30,7 +32,7 @@ class Body:
     @property
     def said(self) -> str:
         """As it is written on pieces and pages: "size W4", or "one size" for what is drawn without a body."""
-        return self.name if self == NOBODY else f"size {self.name}"
+        return say("body.one_size") if self == NOBODY else say("body.size", name=self.name)
 
     def __contains__(self, name: object) -> bool:
         return any(measure.name == name for measure in self.measures)

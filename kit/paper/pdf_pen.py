@@ -3,7 +3,8 @@
 One millimetre of the drawing is one millimetre of paper (72 / 25.4 points). Curves are written as the Bezier
 curves they are, so a piece costs a few numbers and stays smooth at any size. Inks are black and greys that
 survive a draft-mode printer; line kinds differ in dash as well as in weight. Text is set in DejaVu Sans, which
-comes with matplotlib, and is embedded, so that no page depends on the fonts of a computer or print shop.
+comes with matplotlib, and is embedded, so that no page depends on the fonts of a computer or print shop. Fractions of
+an inch are set as real ones.
 """
 
 from __future__ import annotations
@@ -23,6 +24,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from kit.geometry import Curve, Line, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
+from kit.units import set_fractions
 
 MM = 72 / 25.4
 """Points in a millimetre: a point is 1/72 in, an inch exactly 25.4 mm."""
@@ -191,6 +193,7 @@ def write(
 ) -> None:
     """One line of text with its baseline at (x, y) mm; `size` is the capital height in mm, `angle` radians."""
     face = fonts()[bold]
+    text = set_fractions(text)
     points = size * MM / _CAP
     width = pdfmetrics.stringWidth(text, face, points)
     shift = {"start": 0.0, "middle": -width / 2, "end": -width}[anchor]
@@ -205,8 +208,8 @@ def write(
 
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
-    """How many mm `text` takes at a capital height of `size` mm."""
-    return float(pdfmetrics.stringWidth(text, fonts()[bold], size * MM / _CAP)) / MM
+    """How many mm `text`, its fractions set, takes at a capital height of `size` mm."""
+    return float(pdfmetrics.stringWidth(set_fractions(text), fonts()[bold], size * MM / _CAP)) / MM
 
 
 def label_size(label: Label) -> tuple[float, float]:
@@ -217,8 +220,8 @@ def label_size(label: Label) -> tuple[float, float]:
 
 
 def wrap(text: str, size: float, width: float, *, bold: bool = False) -> list[str]:
-    """`text` broken into lines of at most `width` mm at a capital height of `size` mm."""
-    return [str(line) for line in simpleSplit(text, fonts()[bold], size * MM / _CAP, width * MM)]
+    """`text`, its fractions set, broken into lines of at most `width` mm at a capital height of `size` mm."""
+    return [str(line) for line in simpleSplit(set_fractions(text), fonts()[bold], size * MM / _CAP, width * MM)]
 
 
 def _path(canvas: Canvas, curves: Sequence[Curve], closed: bool) -> object:

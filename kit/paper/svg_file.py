@@ -36,6 +36,7 @@ from kit.paper.sheet import Sheet
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.piece_sheet import moved
 from kit.picture.svg_path import number, path_data
+from kit.units import set_fractions
 
 SIDE = 100.0
 _HEAD = 4.0  # arrow heads, mm
@@ -188,7 +189,7 @@ def _label(label: Label) -> str:
     weight = ' font-weight="bold"' if bold else ""
     return (
         f'<text x="{number(x)}" y="{number(y)}" font-family="{_FONT}" font-size="{number(size)}" '
-        f'text-anchor="{label.anchor}" fill="{_grey(grey)}"{weight}{turn}>{escape(label.text)}</text>'
+        f'text-anchor="{label.anchor}" fill="{_grey(grey)}"{weight}{turn}>{escape(set_fractions(label.text))}</text>'
     )
 
 

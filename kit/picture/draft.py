@@ -11,8 +11,10 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
+from kit.body.measures import said as measure_said
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern, Spot, StepRecord
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
@@ -22,7 +24,8 @@ from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
-from kit.units import System, show
+from kit.prose.phrases import listed
+from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
 
 _SIGNS = 0.003
@@ -34,9 +37,9 @@ __all__ = ["bench_drawing", "shown_value", "step_drawing"]
 def shown_value(spot: Spot, system: System, both: bool = False) -> str:
     """A measured spot's value as people read it: lengths in the system (or both), shares and counts bare."""
     if spot.kind == "share":
-        return f"{round(spot.value * 100)}%"
+        return percent(spot.value)
     if spot.kind == "count":
-        return f"{round(spot.value)}"
+        return plain(spot.value, 0)
     return both_systems(spot.value, system) if both else show(spot.value, system)
 
 
@@ -73,32 +76,45 @@ def _changed(record: StepRecord) -> set[str]:
 
 def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> str:
     """What the step's picture shows, in words: pieces, new lines and points, measures, what is taken away."""
-    parts = [f"{record.title}."]
+    parts = [say("picture.step_title", title=record.title)]
     titles = [piece.title or _words(piece.name) for piece in record.pieces]
     if titles:
-        parts.append(f"Pieces: {_list(titles)}.")
+        parts.append(say("picture.step_pieces", pieces=listed(titles)))
     labels = _edge_labels(record)
-    new = [f"{labels.get((piece, name), _words(name))} on the {_words(piece)}" for piece, name, _ in record.new]
+    new = [_line_on(labels.get((piece, name), _words(name)), piece) for piece, name, _ in record.new]
     if new:
-        parts.append(f"New, drawn heavy: {_list(new)}.")
+        parts.append(say("picture.step_new", lines=listed(new)))
     points = [_words(name) for _, name, _ in record.new_points]
     if points:
-        parts.append(f"New points: {_list(points)}.")
+        parts.append(say("picture.step_points", points=listed(points)))
     if record.spots:
-        said = [f"{spot.label or _words(spot.name)} {shown_value(spot, system, both)}" for spot in record.spots]
-        parts.append(f"Measures: {_list(said)}.")
-    marks = [f"{mark.label} on the {_words(piece)}" for piece, mark in record.new_marks]
-    marks += [f"a {notch.kind} notch on the {_words(notch.edge)} of the {_words(p)}" for p, notch in record.new_notches]
+        said = [_measured(spot, shown_value(spot, system, both)) for spot in record.spots]
+        parts.append(say("picture.step_measures", measures=listed(said)))
+    marks = [_line_on(mark.label, piece) for piece, mark in record.new_marks]
+    marks += [
+        say("picture.notch_on", kind=notch.kind, edge=_words(notch.edge), piece=_words(piece))
+        for piece, notch in record.new_notches
+    ]
     if marks:
-        parts.append(f"Marked: {_list(marks)}.")
+        parts.append(say("picture.step_marked", marks=listed(marks)))
     if record.allowed:
-        parts.append(f"The cut line is drawn around: {_list([_words(name) for name in record.allowed])}.")
-    gone = [f"{_words(name)} on the {_words(piece)}" for piece, name, _ in record.removed]
+        parts.append(say("picture.step_cut_line", pieces=listed([_words(name) for name in record.allowed])))
+    gone = [_line_on(_words(name), piece) for piece, name, _ in record.removed]
     if gone:
-        parts.append(f"Taken away, shown dashed: {_list(gone)}.")
+        parts.append(say("picture.step_removed", lines=listed(gone)))
     for strip in record.strips:
-        parts.append(f"{strip.title}: strip {show(strip.length, system)} by {show(strip.width, system)}.")
+        length, width = show(strip.length, system), show(strip.width, system)
+        parts.append(say("picture.step_strip", strip=strip.title, length=length, width=width))
     return " ".join(parts)
+
+
+def _line_on(line: str, piece: str) -> str:
+    return say("picture.line_on", line=line, piece=_words(piece))
+
+
+def _measured(spot: Spot, value: str) -> str:
+    """A measure by its name: the lesson's, a body measurement's, or the one it has in the code."""
+    return say("picture.measure", name=spot.label or measure_said(spot.name), value=value)
 
 
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
@@ -123,9 +139,9 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
             items.append(Dot(point + move, "kept", f"{piece.name}.{name}"))
         foot = Point((bounds[0] + bounds[2]) / 2, bounds[1] - reach * 0.05)
         items.append(Label(piece.title, foot + move, "name"))
-        size = f"{show(bounds[2] - bounds[0], system)} by {show(bounds[3] - bounds[1], system)}"
-        said.append(f"{piece.title}, {size}")
-    alt = f"The draft of {pattern.lesson.title} for {pattern.body.name}: {'; '.join(said)}."
+        width, height = show(bounds[2] - bounds[0], system), show(bounds[3] - bounds[1], system)
+        said.append(say("picture.draft_piece", piece=piece.title, width=width, height=height))
+    alt = say("picture.draft", title=pattern.lesson.title, body=pattern.body.said, pieces="; ".join(said))
     return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
 
 
@@ -171,7 +187,7 @@ def _step_piece(
                 continue
             text = labels.get((owner, name), _words(name))
             if below and name == "outer":
-                text = f"{title}: {text} edge"
+                text = say("picture.traced_edge", piece=title, edge=text)
             names.append(_name_beside(text, path, middle, reach, put))
     for dart in piece.darts:
         if below is None or dart.edge in new:
@@ -274,7 +290,7 @@ def _dimension(
     """The spot's dimension, set off to the outer side of the piece so that it does not cover its line. `bare`
     leaves out its name, where the picture shows what it measures."""
     value = shown_value(spot, system, both)
-    text = value if bare else f"{spot.label or _words(spot.name)} {value}"
+    text = value if bare else _measured(spot, value)
     half = spot.start.mid(spot.end) if spot.along is None else spot.along.at(spot.along.length / 2)
     span = spot.end - spot.start
     side = 1.0 if span.cross(half - middle) >= 0 else -1.0
@@ -310,7 +326,7 @@ def _strips(strips: tuple[Strip, ...], y: float, system: System, both: bool) -> 
         a, b, c = Point(0.0, y), Point(strip.length, y), Point(strip.length, y - strip.width)
         yield Dimension(a, b, _length(strip.length, system, both), room, name=f"{strip.name}.length")
         yield Dimension(b, c, _length(strip.width, system, both), room, name=f"{strip.name}.width")
-        count = f"{strip.title}, cut {strip.count}"
+        count = say("picture.strip_cut", strip=strip.title, count=strip.count)
         yield Label(count, Point(max(strip.length, longest * 0.3) / 2, y - strip.width - room), "name")
         y -= strip.width + room * 1.6
 
@@ -365,7 +381,3 @@ def _edge_labels(record: StepRecord) -> dict[tuple[str, str], str]:
 
 def _words(name: str) -> str:
     return name.replace("_", " ")
-
-
-def _list(parts: list[str]) -> str:
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"

@@ -13,6 +13,7 @@ from typing import Literal
 from kit.body.measures import MEASUREMENTS, measurement, said
 from kit.geometry import Curve, Line, Motion, Point
 from kit.geometry.spline import spline
+from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 
 View = Literal["front", "back"]
@@ -109,10 +110,11 @@ def measuring_figure(names: Sequence[str] | None = None, view: View = "front") -
         tags.append((number, spot, side))
     items += _numbers(tags)
     told = ", ".join(f"{number} {said(wanted[number - 1])}" for number, _, _ in sorted(tags))
-    seen = "from the front" if view == "front" else "from the back"
-    alt = f"A standing figure seen {seen}, with a numbered tape for each measurement: {told or 'none'}."
+    alt = say(f"picture.figure_{view}", tapes=told or say("picture.figure_none"))
     floor = -30.0 if _LOW & set(wanted) else 640.0
-    return Drawing(tuple(items), alt=alt, title=f"Where to measure, {view}", bounds=(-480.0, floor, 480.0, 1700.0))
+    return Drawing(
+        tuple(items), alt=alt, title=say(f"picture.figure_title_{view}"), bounds=(-480.0, floor, 480.0, 1700.0)
+    )
 
 
 def views(name: str) -> tuple[View, ...]:

@@ -10,6 +10,7 @@ import math
 
 from kit.errors import KitError
 from kit.geometry import Arc, Line, Motion, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.lettering import upright
@@ -19,6 +20,7 @@ from kit.picture.walk import outline_of, walk_drawing
 from kit.piece.folded import CornerAt, Folded
 from kit.proof.corners import Kink, kinks
 from kit.proof.finding import Finding
+from kit.prose.say import title_said
 from kit.sewing.operations.seams import Seam
 from kit.sewing.walked import Walk, walk
 from kit.units import System
@@ -88,15 +90,16 @@ def corner_drawing(kink: Kink, alt: str = "") -> Drawing:
     for run, corner, way in ((one, kink.one, across), (other, kink.other, beyond)):
         side = way.left() * (1.0 if way.cross(seam) > 0 else -1.0)
         at = tip + way * (_NEAR * 0.62) + side * (_NEAR * 0.09)
-        name = f"{run.piece.edge(corner.beside).label}, {(run.piece.title or run.piece.name).lower()}"
+        title = title_said(run.piece.title or run.piece.name)
+        name = say("picture.corner_edge", edge=run.piece.edge(corner.beside).label, piece=title)
         items.append(Label(name, at, "small", upright(math.atan2(way.y, way.x))))
-    words = "corners differ" if kink.turned_under else "bends"
-    head = f"{words} by {abs(kink.degrees):.0f}\u00b0"
+    key = "picture.corner_differs" if kink.turned_under else "picture.corner_bends"
+    head = say(key, degrees=f"{abs(kink.degrees):.0f}")
     items.append(Label(head, tip + seam * (-_NEAR * 0.22), "new"))
     middle = tip + seam * (_NEAR * 0.25)
     box = (middle.x - _NEAR, middle.y - _NEAR * 0.8, middle.x + _NEAR, middle.y + _NEAR * 0.8)
     items.append(Stroke(rectangle(*box), "page", closed=True))
-    return Drawing(tuple(items), alt or kink.finding().what, "Where the corner is not true", box)
+    return Drawing(tuple(items), alt or kink.finding().what, say("picture.corner_title"), box)
 
 
 def _laid(run: Folded, corner: CornerAt, end: bool, motion: Motion) -> tuple[Point, Vector, Vector]:
@@ -123,7 +126,7 @@ def _angle(tip: Point, seam: Vector, way: Vector, size: float, degrees: float) -
     at = tip + Vector(math.cos(middle), math.sin(middle)) * (size * 1.3)
     return [
         Stroke((Arc(tip, size, start, turn),), "press", arrow="both"),
-        Label(f"{degrees:.0f}\u00b0", at, "measure"),
+        Label(say("picture.angle", degrees=f"{degrees:.0f}"), at, "measure"),
     ]
 
 

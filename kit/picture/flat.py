@@ -11,6 +11,7 @@ from __future__ import annotations
 from typing import Any, Literal
 
 from kit.geometry import Cubic, Curve, Motion, Path, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.laid import Placed, box_of, half_motion
@@ -57,17 +58,17 @@ def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = 
     across = _across(placed, measured) if measured and placed else []
     items.extend(across)
     names = [piece.title for piece in body] or [piece.title for piece in shown]
-    alt = f"{pattern.lesson.title} laid flat, seen from the {view}: {', '.join(names)}."
+    alt = [say(f"picture.flat_{view}", title=pattern.lesson.title, pieces=", ".join(names))]
     if across:
-        alt += f" As it lies it is {across[0].text} wide and {across[1].text} long."
+        alt.append(say("picture.flat_measured", width=across[0].text, length=across[1].text))
     if attached:
         titles = {piece.name: piece.title for piece in pattern.pieces}
         titles |= {strip.name: strip.title for strip in pattern.strips}
-        alt += f" With {', '.join(titles[name] for name in sorted(attached))}."
+        alt.append(say("picture.flat_with", pieces=", ".join(titles[name] for name in sorted(attached))))
     if loose or strips:
         parts = [piece.title for piece in loose] + [strip.title for strip in strips]
-        alt += f" Beside it: {', '.join(parts)}."
-    return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
+        alt.append(say("picture.flat_beside", pieces=", ".join(parts)))
+    return Drawing(tuple(items), alt=" ".join(alt), title=pattern.lesson.title)
 
 
 def _across(placed: list[Placed], system: System) -> list[Dimension]:

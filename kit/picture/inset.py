@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.geometry import Line, Point
+from kit.language import say
 from kit.picture.drawing import Fill, Item, Label, Stroke, StrokeRole
 from kit.picture.laid import Box, Placed
 from kit.picture.place import Scaling, polyline, rectangle
@@ -59,7 +60,7 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
     for x, a, b in section.stitches:
         items.append(Stroke((Line(at(x, a), at(x, b)),), "needle"))
     foot = Point(cx, frame[1] + (frame[3] - frame[1]) * 0.08)
-    items.append(Label("cross-section", foot, "small"))
+    items.append(Label(say("picture.section"), foot, "small"))
     return items
 
 

@@ -1,6 +1,7 @@
 """Where text goes: its size on the picture, and a free place for it.
 
-Pens have no font metrics at hand, so widths are taken from a small table measured on DejaVu Sans, the widest
+What is written has real fractions (`kit.units.set_fractions`), and its room is that of the text so set. Pens have no
+font metrics at hand, so widths are taken from a small table measured on DejaVu Sans, the widest
 of the fonts a booklet falls back to; a narrower font leaves a little more air.
 """
 
@@ -8,6 +9,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+
+from kit.units import set_fractions
 
 Box = tuple[float, float, float, float]
 
@@ -23,12 +26,15 @@ _WIDTH = {
     **dict.fromkeys("mwMW%", 0.95),
     **dict.fromkeys("ABCDEFGHKLNOPQRSTUVXYZ", 0.70),
     **dict.fromkeys("½¼¾⅛⅜⅝⅞", 0.97),
+    **dict.fromkeys("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", 0.41),
+    "\N{FRACTION SLASH}": 0.17,
 }
 _OTHER = 0.62
 
 
 def text_width(text: str, size: float, bold: bool = False) -> float:
-    """Width of `text` in the unit of `size` (the em)."""
+    """Width of `text` as it is set, in the unit of `size` (the em)."""
+    text = set_fractions(text) if "/" in text else text
     width = sum([_WIDTH.get(letter, _OTHER) for letter in text])
     return width * size * (1.12 if bold else 1.0)
 

@@ -11,6 +11,7 @@ from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
 from kit.picture.lettering import upright
 from kit.picture.svg_pen import bounds_of, shifted
 from kit.picture.theme import THEME, Theme
+from kit.units import set_fractions
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -133,7 +134,7 @@ def _write(
     ax.text(
         x,
         y,
-        text.replace("$", r"\$"),
+        set_fractions(text).replace("$", r"\$"),
         rotation=math.degrees(angle),
         rotation_mode="anchor",
         ha=across,

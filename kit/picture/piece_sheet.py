@@ -15,6 +15,7 @@ from typing import Any
 import shapely
 
 from kit.geometry import Curve, Line, Motion, Path, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import LessonInfo, Pattern
 from kit.picture.dart import dart_note, on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
@@ -29,38 +30,41 @@ from kit.piece.pleat import intake as pleat_intake
 from kit.piece.pleat import pleats_lying
 from kit.units import System, show
 
-_CLOTH = {"main": "main cloth", "interfacing": "interfacing", "lining": "lining"}
-_NAP = {"one_way": "one-way cloth: arrow to the top", "print": "one-way cloth: match the print"}
-_GRAIN = {"crosswise": "crosswise grain", "bias": "bias grain"}
+_NBSP = "\N{NO-BREAK SPACE}"
 _EDGE_TEXT = 25.0  # mm of edge that must be there for its allowance to be written
 
 
 def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Drawing:
     """One pattern piece as it is printed: cut line, stitch line, fold, grainline, notches, marks and text."""
-    alt = [f"Pattern piece {piece.number}, {piece.title}: {cut_text(piece.cut)}."]
+    alt = [say("picture.piece", number=str(piece.number), title=piece.title, cut=cut_text(piece.cut))]
     edges = []
     for edge in piece.edges:
         if edge.name == piece.fold:
-            edges.append(f"{edge.label} on the fold")
+            edges.append(say("picture.edge_on_fold", edge=edge.label))
         elif edge.allowance is not None:
-            edges.append(f"{edge.label} with {show(edge.allowance, system, 'allowance')} allowance")
+            width = show(edge.allowance, system, "allowance")
+            edges.append(say("picture.edge_allowance", edge=edge.label, allowance=width))
         else:
             edges.append(edge.label)
-    alt.append(f"Edges: {', '.join(edges)}.")
+    alt.append(say("picture.piece_edges", edges=", ".join(edges)))
     marks = [mark.label for mark in piece.marks]
     if marks:
-        alt.append(f"Marks: {', '.join(marks)}.")
+        alt.append(say("picture.piece_marks", marks=", ".join(marks)))
     if piece.darts:
-        darts = [f"{dart.label} taking {show(intake(piece, dart), system)}" for dart in darts_lying(piece)]
-        alt.append(f"Darts: {', '.join(darts)}.")
+        darts = [_taking(dart.label, intake(piece, dart), system) for dart in darts_lying(piece)]
+        alt.append(say("picture.piece_darts", darts=", ".join(darts)))
     if piece.pleats:
-        said = [f"{pleat.label} taking {show(pleat_intake(pleat), system)}" for pleat in pleats_lying(piece)]
-        alt.append(f"Pleats and tucks: {', '.join(said)}.")
+        said = [_taking(pleat.label, pleat_intake(pleat), system) for pleat in pleats_lying(piece)]
+        alt.append(say("picture.piece_pleats", pleats=", ".join(said)))
     if piece.grain is not None and piece.grain.kind != "lengthwise":
-        alt.append(f"Laid on the {_GRAIN[piece.grain.kind]}.")
-    if pattern.lesson.nap in _NAP:
-        alt.append(f"For {_NAP[pattern.lesson.nap]}.")
+        alt.append(say(f"picture.laid_{piece.grain.kind}"))
+    if pattern.lesson.nap != "none":
+        alt.append(say(f"picture.for_{pattern.lesson.nap}"))
     return Drawing(_items(piece, pattern, _booklet_scale(piece), system), alt=" ".join(alt), title=piece.title)
+
+
+def _taking(name: str, taken: float, system: System) -> str:
+    return say("picture.taking", name=name, intake=show(taken, system))
 
 
 def piece_items(
@@ -149,7 +153,9 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
     """What must be told beside a line, hardest to place first."""
     if piece.fold:
         _, p, q, _ = _bracket(piece, letters)
-        yield Note("place on fold", p.mid(q), beside(Path.line(p, q), (0.5, 0.3, 0.7)), (TEXT, SMALL, LEAST))
+        yield Note(
+            say("picture.place_on_fold"), p.mid(q), beside(Path.line(p, q), (0.5, 0.3, 0.7)), (TEXT, SMALL, LEAST)
+        )
     for mark in piece.marks:
         note = mark_note(piece, mark, letters)
         if note is not None:
@@ -162,8 +168,8 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
         yield pleat_note(pleat)
     grain = piece.grain
     if grain is not None and (grain.kind != "lengthwise" or _one_way(grain, lesson)):
-        words = [_GRAIN[grain.kind]] if grain.kind != "lengthwise" else []
-        words += ["one way"] if _one_way(grain, lesson) else []
+        words = [say(f"picture.grain_{grain.kind}")] if grain.kind != "lengthwise" else []
+        words += [say("picture.one_way")] if _one_way(grain, lesson) else []
         line = Path.line(grain.start, grain.end)
         yield Note(", ".join(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)), needed=False)
 
@@ -202,15 +208,14 @@ def _lies_on(curve: Curve, edge: Path, along: Line) -> bool:
 
 def cut_text(cut: CutPlan) -> str:
     """How a piece is cut, in words: "cut 2 mirrored, main cloth"."""
-    how = f"cut {cut.count}"
-    if cut.fold:
-        how += " on the fold"
-    elif cut.mirrored:
-        how += " mirrored"
-    elif cut.right_side_up:
-        how += " single, right side up"
-    text = f"{how}, {_CLOTH[cut.cloth]}"
-    return f"{text}; interfacing: cut {cut.interfacing}" if cut.interfacing else text
+    return "; ".join(_cut_phrases(cut))
+
+
+def _cut_phrases(cut: CutPlan) -> list[str]:
+    """How it is cut of its cloth and, where there is any, of interfacing."""
+    how = "fold" if cut.fold else "mirrored" if cut.mirrored else "single" if cut.right_side_up else "plain"
+    said = [say("picture.cut", how=how, count=cut.count, cloth=say(f"picture.cloth_{cut.cloth}"))]
+    return [*said, say("picture.cut_interfacing", count=cut.interfacing)] if cut.interfacing else said
 
 
 def moved(items: Iterable[Item], motion: Motion) -> tuple[Item, ...]:
@@ -289,13 +294,16 @@ def piece_text(piece: Piece, pattern: Pattern) -> tuple[str, tuple[str, ...]]:
     """What is written on a piece: its number and title, and phrases for lesson, size, cutting, grain and edition.
     No-break spaces hold together what must not be parted by the end of a line."""
     lesson = pattern.lesson
-    head = f"{piece.number}\u00a0 {piece.title}" if piece.number else piece.title
-    how, _, more = cut_text(piece.cut).partition("; ")
-    phrases = [lesson.title, pattern.body.said.replace(" ", "\u00a0"), how, more]
-    phrases.append(_GRAIN.get(piece.grain.kind, "") if piece.grain is not None else "")
-    turned = "one way: arrow to the top" if piece.grain is not None and piece.grain.one_way else ""
-    phrases.append(_NAP.get(lesson.nap, turned))
-    phrases.append(f"edition\u00a0{lesson.edition}" + (f", {lesson.date}" if lesson.date else ""))
+    head = f"{piece.number}{_NBSP} {piece.title}" if piece.number else piece.title
+    phrases = [lesson.title, pattern.body.said.replace(" ", _NBSP), *_cut_phrases(piece.cut)]
+    if piece.grain is not None and piece.grain.kind != "lengthwise":
+        phrases.append(say(f"picture.grain_{piece.grain.kind}"))
+    if lesson.nap != "none":
+        phrases.append(say(f"picture.nap_{lesson.nap}"))
+    elif piece.grain is not None and piece.grain.one_way:
+        phrases.append(say("picture.one_way_top"))
+    edition = say("picture.edition", edition=lesson.edition).replace(" ", _NBSP)
+    phrases.append(f"{edition}, {lesson.date}" if lesson.date else edition)
     return head, tuple(phrase for phrase in phrases if phrase)
 
 

@@ -12,6 +12,7 @@ import math
 from typing import Any
 
 from kit.geometry import Curve, Line, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.inset import panel
@@ -33,6 +34,8 @@ from kit.picture.place import is_facing, strip_outline, widths_of
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
+from kit.prose.phrases import listed
+from kit.prose.say import title_said
 from kit.sewing.run import Run
 from kit.sewing.scene import Face, Scene
 from kit.sewing.walk import path_of
@@ -190,8 +193,9 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
             continue
         widest = max(parts, key=lambda g: g.area)
         spot = polylabel(widest, 1.0)
-        title = p.piece.title if counts[p.piece.name, p.layer.stuff] == 1 else f"{p.piece.title}, {p.side}"
-        text = f"{title}: {'interfacing' if p.layer.stuff == 'interfacing' else f'{face} side'}"
+        title = p.piece.title if counts[p.piece.name, p.layer.stuff] == 1 else _half(p)
+        stuff = "interfacing" if p.layer.stuff == "interfacing" else face
+        text = say("picture.layer_face", piece=title, face=stuff)
         wide, high = text_width(text, letter) + letter * 0.3, letter * 1.3
         inside = [Point(spot.x, spot.y + high * up) for up in (0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6)]
         frames = [box(*text_box(q.x, q.y, wide, high, 0.0)) for q in inside]
@@ -268,9 +272,15 @@ def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: B
             items.append(Stroke((Line(Point(0.0, y), Point(strip.length, y)),), "fold"))
         down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
         items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "press", arrow="end"))
-        items.append(Label(f"{strip.title}, as cut", Point(strip.length / 2, strip.width / 2 + gap * 0.35), "name"))
+        items.append(
+            Label(
+                say("picture.strip_as_cut", strip=strip.title),
+                Point(strip.length / 2, strip.width / 2 + gap * 0.35),
+                "name",
+            )
+        )
         foot = -strip.width / 2 - gap - strip.finished_width - gap * 0.35
-        items.append(Label("folded and stitched", Point(strip.length / 2, foot), "name"))
+        items.append(Label(say("picture.strip_folded"), Point(strip.length / 2, foot), "name"))
         box = grown(box_of(cut + made), gap * 0.8)
         return items, box
     return _strip_at(scene, pattern, placed), window
@@ -330,17 +340,24 @@ def _middle(curves: tuple[Curve, ...]) -> tuple[float, float]:
 def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
     parts = []
     for p in placed:
-        how = {
-            "together": "laid on it so that the edges meet",
-            "open": "opened out beside it",
-            "flat": "laid flat",
-        }[p.layer.how if p.layer.on is not None else "flat"]
-        face = "interfacing" if p.layer.stuff == "interfacing" else f"{p.layer.up} side up"
-        parts.append(f"{p.piece.title}, {p.side}, {face}, {how}")
-    text = f"From the bottom up: {'; '.join(parts)}." if parts else ""
-    new = [row.run.said for row in scene.rows if row.ink == "new"]
+        lies = say(f"picture.lies_{p.layer.how if p.layer.on is not None else 'flat'}")
+        face = "interfacing" if p.layer.stuff == "interfacing" else p.layer.up
+        parts.append(say("picture.scene_layer", piece=_half(p), face=face, lies=lies))
+    text = [say("picture.scene_layers", layers="; ".join(parts))] if parts else []
+    new = [_run_said(row.run, pattern) for row in scene.rows if row.ink == "new"]
     if new:
-        text += f" Stitched along: {', '.join(new)}."
+        text.append(say("picture.scene_rows", runs=", ".join(new)))
     if scene.strip:
-        text += f" Strip: {pattern.strip(scene.strip).title}."
-    return text.strip() or "Sewing picture."
+        text.append(say("picture.scene_strip", strip=pattern.strip(scene.strip).title))
+    return " ".join(text) or say("picture.scene_empty")
+
+
+def _half(p: Placed) -> str:
+    """A layer's piece and which half of it lies there."""
+    return say("picture.half", piece=p.piece.title, side=p.side)
+
+
+def _run_said(run: Run, pattern: Pattern) -> str:
+    piece = pattern.piece(run.piece)
+    edges = listed([piece.edge(name).label for name in run.edges])
+    return say("picture.scene_run", piece=title_said(piece.title), side=run.side or "both", edges=edges)

@@ -21,6 +21,7 @@ from kit.picture.lettering import LINE_HEIGHT, Box, Ink, Turned, place, text_box
 from kit.picture.svg_path import number as _n
 from kit.picture.svg_path import path_data, shifted
 from kit.picture.theme import THEME, Cloth, Theme
+from kit.units import set_fractions
 
 __all__ = ["bounds_of", "escape", "path_data", "shifted", "svg"]
 
@@ -308,7 +309,7 @@ class _Pen:
             f'<rect x="{_n(-w / 2)}" y="{_n(-h / 2)}" width="{_n(w)}" height="{_n(h)}" rx="{_n(size * 0.25)}" '
             f'fill="{self.theme.paper}" fill-opacity=".86"/>'
             f'<text y="{base}" font-family="{escape(self.theme.font)}" font-size="{size:.4g}" '
-            f'text-anchor="middle" fill="{ink.colour}"{weight}{slant}>{escape(text)}</text></g>'
+            f'text-anchor="middle" fill="{ink.colour}"{weight}{slant}>{escape(set_fractions(text))}</text></g>'
         )
 
     def _dimension(self, item: Dimension) -> None:

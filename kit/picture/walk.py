@@ -8,12 +8,15 @@ difference written to it. Picture, alternative text and the words under a cell c
 from __future__ import annotations
 
 from kit.geometry import Curve, Line, Motion, Path, Point
+from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 from kit.picture.laid import Box, grown
 from kit.picture.place import moved_curves, rectangle
 from kit.piece.dart import dart_of, sewn_point
 from kit.piece.folded import Folded
 from kit.piece.piece import Piece
+from kit.prose.phrases import listed
+from kit.prose.say import title_said
 from kit.sewing.walked import Station, Walk
 from kit.units import System, both
 
@@ -49,20 +52,25 @@ def walk_drawing(walk: Walk, system: System = "cm", *, ghosts: int = GHOSTS, at:
 
 
 def walk_title(walk: Walk) -> str:
-    return f"The {walk.b.label} walked along the {walk.a.label}"
+    return say(
+        "picture.walk_title",
+        rolled=_edges(walk.b),
+        rolled_piece=_title(walk.b),
+        still=_edges(walk.a),
+        still_piece=_title(walk.a),
+    )
 
 
 def walk_words(walk: Walk, system: System = "cm") -> list[str]:
     """The walk in words: what is walked, every place with its difference, and the whole."""
-    said = [f"{walk_title(walk)}."]
+    said = [say("picture.walk_title_sentence", title=walk_title(walk))]
     for number, station in enumerate(walk.stations, start=1):
         if station.what not in ("start", "end"):
-            said.append(f"{number}: {place_words(walk, station, system)}.")
+            said.append(say("picture.walk_numbered", number=number, place=place_words(walk, station, system)))
     whole = difference_words(walk, walk.difference, system)
-    ends = f"In all {both(walk.a.length, system)} and {both(walk.b.length, system)}: {whole}"
-    if walk.ease and abs(walk.difference - walk.ease) <= _EQUAL:
-        ends += ", which is eased in"
-    said.append(f"{ends}.")
+    eased = walk.ease and abs(walk.difference - walk.ease) <= _EQUAL
+    lengths = {"first": both(walk.a.length, system), "second": both(walk.b.length, system)}
+    said.append(say("picture.walk_all_eased" if eased else "picture.walk_all", lengths, difference=whole))
     return said
 
 
@@ -70,25 +78,34 @@ def place_words(walk: Walk, station: Station, system: System) -> str:
     """One place on the walk: what it is, how far along, and the difference there."""
     if station.on == "both":
         how = difference_words(walk, station.difference, system)
-        return f"{station.name} at {both(station.a, system)}: {how}"
+        return say("picture.walk_place", place=station.name, at=both(station.a, system), difference=how)
     run = walk.a if station.on == "a" else walk.b
     at = station.a if station.on == "a" else station.b
-    lone = ", without a partner" if station.what == "notch" else ""
-    return f"{station.name} at {both(at, system)} on the {_piece(walk, run)} only{lone}"
+    key = "picture.walk_notch_alone" if station.what == "notch" else "picture.walk_place_alone"
+    return say(key, place=station.name, at=both(at, system), piece=_piece(walk, run))
 
 
 def difference_words(walk: Walk, difference: float, system: System) -> str:
     """Which edge is longer so far, and by how much."""
     if abs(difference) <= _EQUAL:
-        return "equal"
-    return f"{_piece(walk, walk.b if difference > 0 else walk.a)} {both(abs(difference), system)} longer"
+        return say("picture.walk_equal")
+    longer = walk.b if difference > 0 else walk.a
+    return say("picture.walk_longer", piece=_piece(walk, longer), by=both(abs(difference), system))
 
 
 def _piece(walk: Walk, run: Folded) -> str:
     """What tells the two edges apart: their pieces, or their edges where both lie on one piece."""
     if walk.a.piece.name == walk.b.piece.name:
         return run.piece.edge(run.edges[0]).label
-    return (run.piece.title or run.piece.name).lower()
+    return _title(run)
+
+
+def _title(run: Folded) -> str:
+    return title_said(run.piece.title or run.piece.name)
+
+
+def _edges(run: Folded) -> str:
+    return listed([run.piece.edge(name).label for name in run.edges])
 
 
 # ---- the rolling ------------------------------------------------------------------------------------------
@@ -185,7 +202,7 @@ def _rulers(walk: Walk, window: Box, system: System) -> tuple[list[Item], Box]:
     one, two = left + wide * 0.06, left + wide * 0.14
     for x, run in ((one, walk.a), (two, walk.b)):
         items.append(Stroke((Line(Point(x, top), Point(x, top - run.length * scale)),), "edge"))
-    heads = f"left: {_piece(walk, walk.a)}; right: {_piece(walk, walk.b)}"
+    heads = say("picture.walk_heads", first=_piece(walk, walk.a), second=_piece(walk, walk.b))
     size = wide * _LETTERS
     items.append(Label(heads, Point(one - wide * 0.02, window[1] - row), "name", size=size, anchor="start"))
     heights = _spread([top - s.a * scale for s in walk.stations], row, top, foot)
@@ -207,9 +224,9 @@ def _rulers(walk: Walk, window: Box, system: System) -> tuple[list[Item], Box]:
 
 def _short(walk: Walk, station: Station, system: System) -> str:
     if station.what == "start":
-        return "start"
+        return say("picture.walk_start")
     if station.what == "end":
-        return f"end: {difference_words(walk, walk.difference, system)}"
+        return say("picture.walk_end", difference=difference_words(walk, walk.difference, system))
     return place_words(walk, station, system)
 
 

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Literal
 
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
+from kit.language import say
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
 from kit.sewing.run import Run
@@ -29,15 +30,33 @@ REACH = 20.0
 
 
 @dataclass(frozen=True)
+class Name:
+    """What lies at a place: the message `key` with the piece's own words in it, or these words alone. As text it is
+    said in the spoken language."""
+
+    key: str = ""
+    words: tuple[str | Name, ...] = ()
+
+    def __str__(self) -> str:
+        words = [str(word) for word in self.words]
+        return say(f"walk.{self.key}", dict(zip(("first", "second"), words, strict=False))) if self.key else words[0]
+
+
+@dataclass(frozen=True)
 class Station:
     """One place on the walk, `a` mm along the first edge and `b` mm along the second. `on` says which edge carries
     it; where only one does, the place opposite is reckoned between the stations on both."""
 
-    name: str
+    called: Name
     what: What
     a: float
     b: float
     on: On = "both"
+
+    @property
+    def name(self) -> str:
+        """What lies here, in the spoken language."""
+        return str(self.called)
 
     @property
     def difference(self) -> float:
@@ -195,7 +214,7 @@ def _turned(run: Folded) -> Folded:
 
 @dataclass(frozen=True)
 class _Spot:
-    name: str
+    name: Name
     what: What
     at: float
     key: str = ""
@@ -206,26 +225,26 @@ def _spots(run: Folded) -> list[_Spot]:
     piece, found = run.piece, []
     for notch in piece.notches:
         if notch.edge in run.edges and (at := run.sewn(notch.edge, notch.distance)) is not None:
-            found.append(_Spot("double notch" if notch.kind == "double" else "notch", "notch", at, notch.name))
+            found.append(_Spot(Name("double_notch" if notch.kind == "double" else "notch"), "notch", at, notch.name))
     for before, after in zip(run.stretches, run.stretches[1:], strict=False):
         if before.edge != after.edge:
-            edges = f"{piece.edge(before.edge).label} to {piece.edge(after.edge).label}"
-            found.append(_Spot(edges, "seam", after.at))
+            edges = piece.edge(before.edge).label, piece.edge(after.edge).label
+            found.append(_Spot(Name("seam", edges), "seam", after.at))
     joints = [spot.at for spot in found if spot.what == "seam"] + [fold.at for fold in run.folds]
     for at in run.path.corners:
         if all(abs(at - joint) > MEET for joint in joints):
-            found.append(_Spot("corner", "corner", at))
+            found.append(_Spot(Name("corner"), "corner", at))
     for fold in run.folds:
-        found.append(_Spot(fold.label, "fold", fold.at, fold.name))
+        found.append(_Spot(Name("", (fold.label,)), "fold", fold.at, fold.name))
     for mark in piece.marks:
         if mark.kind == "opening" and mark.edge in run.edges:
             for word, place in (("start", mark.start), ("end", mark.end)):
                 if (at := run.sewn(mark.edge, place)) is not None:
-                    found.append(_Spot(f"{word} of the {mark.label}", "mark", at, f"{mark.name} {word}"))
+                    found.append(_Spot(Name(f"mark_{word}", (mark.label,)), "mark", at, f"{mark.name} {word}"))
         elif mark.kind in ("point", "drill"):
             at = run.sewn(mark.edge, mark.start) if mark.edge in run.edges else _lying(run, mark.point)
             if at is not None:
-                found.append(_Spot(mark.label, "mark", at, mark.name))
+                found.append(_Spot(Name("", (mark.label,)), "mark", at, mark.name))
     return sorted(found, key=lambda spot: spot.at)
 
 
@@ -246,9 +265,9 @@ def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
     reach = REACH + abs(b.length - a.length)
     pairs = _pairs(one, two, reach)
     shared = [(0.0, 0.0), *((one[i].at, two[j].at) for i, j in pairs), (a.length, b.length)]
-    found = [Station("start", "start", 0.0, 0.0), Station("end", "end", a.length, b.length)]
+    found = [Station(Name("start"), "start", 0.0, 0.0), Station(Name("end"), "end", a.length, b.length)]
     for i, j in pairs:
-        name = one[i].name if one[i].name == two[j].name else f"{one[i].name} and {two[j].name}"
+        name = one[i].name if one[i].name == two[j].name else Name("two", (one[i].name, two[j].name))
         found.append(Station(name, one[i].what, one[i].at, two[j].at))
     taken_a, taken_b = {i for i, _ in pairs}, {j for _, j in pairs}
     found += [Station(s.name, s.what, s.at, _between(shared, s.at), "a") for i, s in enumerate(one) if i not in taken_a]

@@ -1,0 +1,14 @@
+# What lies at a place on an edge when one seam line is walked along the other: in pictures, findings and lists.
+
+walk-start = start
+walk-end = end
+walk-notch = notch
+walk-double_notch = double notch
+walk-corner = corner
+# Where one edge of a run meets the next.
+walk-seam = { $first } to { $second }
+# $first is the name of an opening marked on the edge.
+walk-mark_start = start of the { $first }
+walk-mark_end = end of the { $first }
+# Two different things that meet.
+walk-two = { $first } and { $second }
