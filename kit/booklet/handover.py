@@ -15,6 +15,7 @@ from typing import Any
 
 from kit.errors import KitError, near
 from kit.lesson.another import find_lesson
+from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import Pattern
 from kit.units import System
 
@@ -33,14 +34,26 @@ class SizeRow:
 
 
 @dataclass(frozen=True)
+class FittingResult:
+    """A fitting, and the lesson drafted `before` it (its parameters at their earlier values, all else as now) and
+    `after` it. `trouble` says why it cannot be drafted any more; both patterns are None then."""
+
+    fitting: Fitting
+    before: Pattern | None
+    after: Pattern | None
+    trouble: str = ""
+
+
+@dataclass(frozen=True)
 class Handover:
-    """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), and the patterns of other
-    `sizes` when some were asked for, in the order of the chart."""
+    """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), the patterns of other
+    `sizes` when some were asked for, in the order of the chart, and the lesson's `fittings`."""
 
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
     notes: tuple[str, ...] = ()
     sizes: tuple[Pattern, ...] = ()
+    fittings: tuple[FittingResult, ...] = ()
 
 
 def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[str] = ()) -> Handover:
@@ -53,8 +66,20 @@ def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[st
     pattern: Pattern = lesson.work()
     if pattern.lesson.units != lesson.units:
         pattern = replace(pattern, lesson=replace(pattern.lesson, units=lesson.units))
-    notes = (lesson.saved.trouble,) if lesson.saved.trouble else ()
-    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes)))
+    notes = tuple(note for note in (lesson.saved.trouble, lesson.fittings_trouble) if note)
+    fittings = tuple(_fitted(lesson, fitting) for fitting in lesson.fittings)
+    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes)), fittings)
+
+
+def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
+    worked: list[Pattern] = []
+    for values in (fitting.before, fitting.after):
+        try:
+            pattern: Pattern = lesson.work(values={**lesson.values, **values})
+        except KitError as error:
+            return FittingResult(fitting, None, None, str(error))
+        worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
+    return FittingResult(fitting, worked[0], worked[1])
 
 
 def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:

@@ -1,0 +1,289 @@
+"""Fittings: what a try-on changed, and why.
+
+A `Fitting` is a value: which parameters moved, from what to what. It changes nothing by itself; the lesson's present
+values count, and before and after are drafted from the fitting. Those written in the notebook stand in its cells;
+those kept at a live try-on stand in the sidecar file under "fittings":
+`[{"title": ..., "date": "2026-05-04", "why": ..., "changes": [{"parameter": ..., "before": 8.0, "after": 12.0}]}]`,
+lengths in mm.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import Any
+
+from kit.errors import KitError, near
+from kit.lesson.cells import running_cell
+from kit.lesson.parameter import Parameter
+from kit.lesson.sidecar import Saved, keep
+from kit.units import Length, length
+
+KEY = "fittings"
+"""Where they stand in the sidecar file."""
+_SAME = 1e-6
+
+
+@dataclass(frozen=True)
+class Change:
+    """One parameter's value before and after a fitting: mm for a length, 0..1 for a share, whole for a count."""
+
+    parameter: str
+    before: float
+    after: float
+
+
+@dataclass(frozen=True)
+class Fitting:
+    """A try-on: its `title`, `date` (as written, may be empty), `why` in the teacher's words, and the `changes`."""
+
+    title: str
+    date: str
+    why: str
+    changes: tuple[Change, ...]
+
+    @property
+    def before(self) -> dict[str, float]:
+        """The earlier value of every parameter it changed."""
+        return {change.parameter: change.before for change in self.changes}
+
+    @property
+    def after(self) -> dict[str, float]:
+        return {change.parameter: change.after for change in self.changes}
+
+
+@dataclass(frozen=True)
+class Written:
+    """A fitting written in the notebook, and the `cell` and `run` (execution count) that wrote it."""
+
+    fitting: Fitting
+    cell: str = ""
+    run: int = 0
+
+
+@dataclass(frozen=True)
+class Begun:
+    """A fitting that is going on: its `title` and every parameter's value when it began."""
+
+    title: str
+    values: tuple[tuple[str, float], ...]
+
+
+# ---- values in, fitting out -------------------------------------------------------------------------------
+
+
+def fitting_of(
+    title: str, why: str, date: str, changes: Mapping[str, object], parameters: Sequence[Parameter]
+) -> Fitting:
+    """A fitting from pairs (before, after) by parameter, lengths with their unit. `KitError` when a parameter is
+    unknown, a value is no length or out of its range, nothing is named or nothing changes."""
+    where = f"Fitting '{title}'"
+    known = {parameter.name: parameter for parameter in parameters}
+    if not title.strip():
+        raise KitError("a fitting needs a title.", where="Fitting", do='Write, say, "First toile".')
+    if not changes:
+        raise KitError(
+            "nothing is said to have changed.", where=where, do="Name a parameter: sleeve_length=(23 * cm, 25 * cm)."
+        )
+    found = []
+    for name, pair in changes.items():
+        if name not in known:
+            raise KitError(f"there is no parameter '{name}'.", where=where, do=near(name, known))
+        if not isinstance(pair, tuple | list) or len(pair) != 2:
+            raise KitError(
+                f"{name} needs two values, before and after.", where=where, do=f"Write {name}=(1 * cm, 2 * cm)."
+            )
+        before, after = (_number(known[name], value, where) for value in pair)
+        found.append(_change(known[name], before, after, where))
+    return Fitting(title, date, why, tuple(found))
+
+
+def fitting_between(
+    begun: Begun, why: str, date: str, values: Mapping[str, float], parameters: Sequence[Parameter]
+) -> Fitting:
+    """What changed between the values a fitting began with and `values`. `KitError` when nothing did."""
+    earlier = dict(begun.values)
+    moved = {
+        p.name: (earlier[p.name], values[p.name])
+        for p in parameters
+        if p.name in earlier and abs(earlier[p.name] - values[p.name]) > _SAME
+    }
+    if not moved:
+        raise KitError(
+            "nothing has changed since it began.",
+            where=f"Fitting '{begun.title}'",
+            do="Move a slider to what the try-on asks for, then keep it.",
+        )
+    return Fitting(begun.title, date, why, tuple(Change(name, one, two) for name, (one, two) in moved.items()))
+
+
+def _number(parameter: Parameter, value: object, where: str) -> float:
+    if parameter.kind == "length":
+        return float(length(value, f"{where}, {parameter.label}"))
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        example = "0.7" if parameter.kind == "share" else "2"
+        raise KitError(f"{parameter.label} is {value!r}, not a number.", where=where, do=f"Write, say, {example}.")
+    return float(value)
+
+
+def _change(parameter: Parameter, before: float, after: float, where: str) -> Change:
+    for value in (before, after):
+        try:
+            parameter.checked(value)
+        except KitError as error:
+            raise error.at(where) from None
+    if abs(before - after) <= _SAME:
+        raise KitError(
+            f"the {parameter.label} is {parameter.show(before)} before and after.",
+            where=where,
+            do="Leave it out, or write what it was before.",
+        )
+    return Change(parameter.name, before, after)
+
+
+# ---- kept beside the notebook -----------------------------------------------------------------------------
+
+
+def as_data(fittings: Sequence[Fitting]) -> list[dict[str, Any]]:
+    """Fittings as they stand in the sidecar file."""
+    return [
+        {"title": f.title, "date": f.date, "why": f.why, "changes": [asdict(change) for change in f.changes]}
+        for f in fittings
+    ]
+
+
+def from_data(data: object) -> tuple[tuple[Fitting, ...], str]:
+    """The fittings of a sidecar file, and what is wrong with those that cannot be read (empty: nothing)."""
+    found: list[Fitting] = []
+    bad = 0
+    for row in data if isinstance(data, list) else []:
+        try:
+            changes = tuple(Change(str(c["parameter"]), float(c["before"]), float(c["after"])) for c in row["changes"])
+            if not changes:
+                raise ValueError("no changes")
+            found.append(Fitting(str(row["title"]), str(row.get("date", "")), str(row.get("why", "")), changes))
+        except (KeyError, TypeError, ValueError, AttributeError):
+            bad += 1
+    if data is not None and not isinstance(data, list):
+        bad = 1
+    return tuple(found), f"{bad} of the fittings kept beside the notebook cannot be read." if bad else ""
+
+
+# ---- the lesson's side ------------------------------------------------------------------------------------
+
+
+class Fittings:
+    """What a lesson can do with fittings. The lesson gives its parameters, values and sidecar."""
+
+    parameters: tuple[Parameter, ...]
+    sidecar: Path
+    saved: Saved
+    _written: tuple[Written, ...] = ()
+    _begun: Begun | None = None
+
+    @property
+    def values(self) -> dict[str, float]:
+        raise NotImplementedError
+
+    def change(self, **values: object) -> None:
+        raise NotImplementedError
+
+    def save(self) -> None:
+        raise NotImplementedError
+
+    @property
+    def fittings(self) -> tuple[Fitting, ...]:
+        """Those written in the notebook, then those kept at live try-ons."""
+        return (*(written.fitting for written in self._written), *self.kept_fittings)
+
+    @property
+    def kept_fittings(self) -> tuple[Fitting, ...]:
+        """Those kept in the sidecar file."""
+        return from_data(self.saved.more.get(KEY))[0]
+
+    @property
+    def fittings_trouble(self) -> str:
+        """What is wrong with the fittings in the sidecar file, or empty."""
+        return from_data(self.saved.more.get(KEY))[1]
+
+    def fitting(self, title: str, why: str = "", /, *, date: str = "", **changes: object) -> Fitting:
+        """Record in the notebook what a try-on changed and why, each parameter with its value before and after:
+        `lesson.fitting("First toile", "The shoulder pulled.", shoulder_lift=(0.8 * cm, 1.2 * cm))`. It changes no
+        value. A cell run again replaces what it wrote. `KitError` as for `fitting_of`."""
+        new = Written(fitting_of(title, why, date, changes, self.parameters), *running_cell())
+        self._written = _added(self._written, new)
+        return new.fitting
+
+    def begin_fitting(self, title: str) -> None:
+        """Remember every parameter's value now, before a try-on."""
+        if not title.strip():
+            raise KitError("a fitting needs a title.", where="Fitting", do='Write, say, "First toile".')
+        self._begun = Begun(title.strip(), tuple(self.values.items()))
+
+    def keep_fitting(self, why: str, *, date: str | None = None) -> Fitting:
+        """Record what changed since the fitting began, today or on `date`, and save it with the values. `KitError`
+        when none was begun or nothing changed."""
+        if self._begun is None:
+            raise KitError("no fitting has been begun.", do='Begin one first: lesson.begin_fitting("First toile").')
+        day = datetime.date.today().isoformat() if date is None else date
+        new = fitting_between(self._begun, why, day, self.values, self.parameters)
+        self.save()
+        self._keep((*self.kept_fittings, new))
+        self._begun = None
+        return new
+
+    def take_back(self, index: int) -> Fitting:
+        """Remove the fitting of that place in `fittings` and set its parameters back to what they were before it.
+        `KitError` when there is none, when it is written in the notebook, when a later one changed the same parameter
+        again, or when a parameter cannot go back."""
+        every = self.fittings
+        if not 0 <= index < len(every):
+            raise KitError(f"there is no fitting {index}; there are {len(every)}.", do="Count from 0.")
+        gone, where = every[index], f"Fitting '{every[index].title}'"
+        if index < len(self._written):
+            raise KitError("it is written in the notebook.", where=where, do="Delete its cell there.")
+        for later in every[index + 1 :]:
+            again = sorted(set(gone.before) & set(later.before))
+            if again:
+                raise KitError(
+                    f"'{later.title}' changed {again[0].replace('_', ' ')} again after it.",
+                    where=where,
+                    do=f"Take back '{later.title}' first.",
+                )
+        known = {p.name: p for p in self.parameters}
+        back: dict[str, object] = {}
+        for name, value in gone.before.items():
+            if name in known:
+                try:
+                    number = known[name].checked(value)
+                except KitError as error:
+                    raise error.at(where) from None
+                back[name] = Length(number) if known[name].kind == "length" else number
+        self.change(**back)
+        self.save()
+        kept = list(self.kept_fittings)
+        del kept[index - len(self._written)]
+        self._keep(kept)
+        return gone
+
+    def _keep(self, fittings: Sequence[Fitting]) -> None:
+        self.saved = keep(self.sidecar, self.saved, KEY, as_data(fittings))
+
+    def _fittings_of(self, former: Fittings, cell: str) -> None:
+        """Take over what other cells wrote on the lesson this one replaces in the notebook."""
+        self._written = tuple(written for written in former._written if written.cell != cell)
+        self._begun = former._begun
+
+
+def _added(written: tuple[Written, ...], new: Written) -> tuple[Written, ...]:
+    """`written` with `new` in the place of what its cell wrote in an earlier run, or of one with its title."""
+    old = [
+        w
+        for w in written
+        if (new.cell and w.cell == new.cell and w.run != new.run) or w.fitting.title == new.fitting.title
+    ]
+    kept = [w for w in written if w not in old]
+    at = sum(1 for w in written[: written.index(old[0])] if w in kept) if old else len(kept)
+    return (*kept[:at], new, *kept[at:])

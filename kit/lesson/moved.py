@@ -1,0 +1,131 @@
+"""What moved between two drafts of one lesson: which named edges of a piece, where, and by how much.
+
+An edge moved where its later line lies off its earlier one, carried on straight at both ends: an edge that only
+became longer or shorter has not moved, its neighbour has. All is in mm, in the draft's own place.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from kit.geometry import Path, Point, Vector
+from kit.lesson.derive import inside_left
+from kit.lesson.pattern import Pattern
+from kit.piece.piece import Piece
+
+Place = Literal["start", "middle", "end"]
+LEAST = 0.5
+"""An edge has moved where its line shifted by more than this, in mm."""
+TOLD = 0.8
+"""Shifts up to this (mm) are not worth telling: a ruler marked in sixteenths of an inch shows none."""
+_STEPS = 32
+_CARRIED = 500.0
+
+
+@dataclass(frozen=True)
+class Shift:
+    """How far `edge` moved at one `place`: its "start", its "end", or where in the "middle" it moved most. `dx` and
+    `dy` (mm) lead from `at`, on the earlier line, to the later one; `size` is their length; `outward` how much of it
+    goes out of the cloth."""
+
+    edge: str
+    place: Place
+    dx: float
+    dy: float
+    size: float
+    at: Point
+    outward: float = 0.0
+
+    @property
+    def to(self) -> Point:
+        """Where that place lies on the later line."""
+        return Point(self.at.x + self.dx, self.at.y + self.dy)
+
+
+def moved_pieces(before: Pattern, after: Pattern) -> tuple[str, ...]:
+    """Names of the pieces that are not as they were: an edge moved by more than `LEAST`, a dart or pleat lies
+    elsewhere, or the piece is in one draft only."""
+    was, now = ({piece.name: piece for piece in pattern.pieces} for pattern in (before, after))
+    names = list(dict.fromkeys([*now, *was]))
+    return tuple(name for name in names if name not in was or name not in now or _moved(was[name], now[name]))
+
+
+def differences(before: Pattern, after: Pattern, piece: str) -> tuple[Shift, ...]:
+    """For each edge of a piece that moved: the shift at its start, at its end, and in the middle where it moved
+    clearly more there than at both ends. A place that stayed has a size of 0. Empty for a piece of one draft only."""
+    if not all(any(p.name == piece for p in pattern.pieces) for pattern in (before, after)):
+        return ()
+    was, now = before.piece(piece), after.piece(piece)
+    out = -1.0 if inside_left(now) else 1.0
+    found: list[Shift] = []
+    for edge in now.edges:
+        if was.has_edge(edge.name):
+            found += _shifts(edge.name, was.edge(edge.name).path, edge.path, out)
+    return tuple(found)
+
+
+def moved_edges(was: Piece, now: Piece) -> tuple[str, ...]:
+    """The edges of both drafts of a piece whose line moved."""
+    return tuple(
+        edge.name
+        for edge in now.edges
+        if was.has_edge(edge.name) and _offset(was.edge(edge.name).path, edge.path)[0] > LEAST
+    )
+
+
+def _moved(was: Piece, now: Piece) -> bool:
+    if {e.name for e in was.edges} != {e.name for e in now.edges} or moved_edges(was, now):
+        return True
+    if any(now.edge(e.name).path.end.distance(e.path.end) > LEAST for e in was.edges):
+        return True
+    darts = [tuple((d.name, round(d.apex.x), round(d.apex.y), round(d.short)) for d in p.darts) for p in (was, now)]
+    return darts[0] != darts[1] or [p.name for p in was.pleats] != [p.name for p in now.pleats]
+
+
+def _carried(path: Path) -> Path:
+    return path.extended(_CARRIED, "start").extended(_CARRIED, "end")
+
+
+def _offset(old: Path, new: Path) -> tuple[float, float]:
+    """The largest distance of the later line from the earlier one carried on, and how far along the later one."""
+    if old == new:
+        return 0.0, 0.0
+    line = _carried(old)
+    places = [new.length * i / _STEPS for i in range(_STEPS + 1)]
+    return max((line.distance_to(new.at(place)), place) for place in places)
+
+
+def _shifts(name: str, old: Path, new: Path, out: float) -> list[Shift]:
+    most, where = _offset(old, new)
+    if most <= LEAST:
+        return []
+    line = _carried(old)
+
+    def shift(place: Place, a: Point, b: Point, along: float) -> Shift:
+        step = b - a
+        size = step.length
+        return Shift(name, place, step.x, step.y, size, a, step.dot(new.normal_at(along)) * out)
+
+    ends: list[Shift] = []
+    for place, a, b, along in (("start", old.start, new.start, 0.0), ("end", old.end, new.end, new.length)):
+        off = line.distance_to(b)
+        if off <= LEAST:  # at most slid along itself
+            b = a
+        elif off < 0.5 * a.distance(b):  # mostly slid: only what it moved sideways counts
+            a = line.at(line.nearest(b))
+        ends.append(shift(place, a, b, along))  # type: ignore[arg-type]
+    foot = line.at(line.nearest(new.at(where)))
+    middle = shift("middle", foot, new.at(where), where)
+    inner = 0.1 * new.length < where < 0.9 * new.length
+    if inner and middle.size > max(s.size for s in ends) * 1.1 + LEAST:
+        return [ends[0], middle, ends[1]]
+    return ends
+
+
+def direction(shift: Shift) -> Literal["up", "down", "out", "in"]:
+    """The way of a shift as people say it: up or down on the paper, else out of the cloth or into it."""
+    way = Vector(shift.dx, shift.dy)
+    if abs(way.y) >= abs(way.x):
+        return "up" if way.y > 0 else "down"
+    return "out" if shift.outward > 0 else "in"
