@@ -19,6 +19,7 @@ from kit.errors import KitError, near
 from kit.lesson import sidecar
 from kit.lesson.cells import running_cell, shell
 from kit.lesson.ease import measured
+from kit.lesson.exercise import Exercises
 from kit.lesson.fitting import Fittings
 from kit.lesson.parameter import Kind, Parameter
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
@@ -37,7 +38,7 @@ def slug(title: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-") or "lesson"
 
 
-class Lesson(Fittings, Publishing):
+class Lesson(Fittings, Publishing, Exercises):
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
     "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
     whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
@@ -160,6 +161,7 @@ class Lesson(Fittings, Publishing):
             ):
                 self.entries = tuple(e for e in former.entries if e.cell != self.cell)
                 self._changed = dict(former._changed)
+                self.exercises = tuple(e for e in former.exercises if e.cell != self.cell)
                 self._fittings_of(former, self.cell)
                 self._keep_published(former)
                 self._adopted(former)

@@ -8,9 +8,9 @@ knows them weakly, so a closed panel is forgotten.
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any, Self
+from typing import TYPE_CHECKING, Any, Protocol, Self
 from weakref import WeakSet
 
 from kit.body.body import Body
@@ -21,14 +21,28 @@ from kit.lesson.cells import shell
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.lesson.working import work
+from kit.live.history import History
 from kit.live.pace import Settled
-from kit.units import System, length
+from kit.units import Length, System, length
 
 if TYPE_CHECKING:
-    from kit.live.panel import Panel
+    from kit.live.canvas.widget import Canvas
+    from kit.lesson.exercise import Exercise
     from kit.sewing.walked import Walk
 
 _FOLLOW = 0.6  # seconds after the last move
+
+
+class Follower(Protocol):
+    """What shows a lesson and follows its changes: a panel, an exercise. `cell` is the cell that made it."""
+
+    cell: str
+
+    def refresh(self, *, rewritten: bool = False) -> None: ...
+
+    def rebind(self, lesson: Lesson) -> None: ...
+
+    def close(self) -> None: ...
 
 
 @dataclass(frozen=True)
@@ -45,12 +59,42 @@ class Lesson(definition.Lesson):
     __doc__ = definition.Lesson.__doc__
 
     def change(self, **values: object) -> None:
+        before = self.values
         super().change(**values)
+        self.history.note(before, self.values)
         self._moved()
 
     def reset(self) -> None:
+        before = self.values
         super().reset()
+        self.history.seal()
+        self.history.note(before, self.values)
+        self.history.seal()
         self._moved()
+
+    @property
+    def history(self) -> History:
+        """The changes of values that can be undone and redone."""
+        found: History = self.__dict__.setdefault("_history", History())
+        return found
+
+    def undo(self) -> bool:
+        """Take the last change of values back; whether there was one."""
+        return self._put(self.history.undo())
+
+    def redo(self) -> bool:
+        """Make the change taken back last again; whether there was one."""
+        return self._put(self.history.redo())
+
+    def _put(self, values: Mapping[str, float] | None) -> bool:
+        if values is None:
+            return False
+        kinds = {p.name: p.kind for p in self.parameters}
+        for name, value in values.items():
+            if name in kinds:
+                super().change(**{name: Length(value) if kinds[name] == "length" else value})
+        self._moved()
+        return True
 
     def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
         super().choose(size=size, body=body, units=units)
@@ -62,7 +106,7 @@ class Lesson(definition.Lesson):
 
     def variation(self, title: str, **changes: Any) -> Self:
         new = super().variation(title, **changes)
-        for own in ("_panels", "_shown_", "_walks_", "_follow"):
+        for own in ("_panels", "_canvases", "_history", "_shown_", "_walks_", "_follow"):
             new.__dict__.pop(own, None)
         return new
 
@@ -87,6 +131,18 @@ class Lesson(definition.Lesson):
             html = fragments.message(fragments.plain(error))
         self._walks[first, second] = (display(HTML(html), display_id=True), html, asked)
 
+    def exercise(self, title: str, task: str = "", **parts: Any) -> Exercise:
+        new = super().exercise(title, task, **parts)
+        if shell() is not None and not os.environ.get("LESSONKIT_BUILD") and not opening():
+            from IPython.display import display
+
+            from kit.live.exercise import ExerciseView
+
+            display(ExerciseView(self, new))
+        return new
+
+    exercise.__doc__ = definition.Lesson.exercise.__doc__
+
     def _walked(self, asked: _Asked, pattern: Pattern | None = None) -> Walk:
         from kit.sewing.walked import walk
 
@@ -96,10 +152,20 @@ class Lesson(definition.Lesson):
     # ---- panels -------------------------------------------------------------------------------------------
 
     @property
-    def panels(self) -> WeakSet[Panel]:
-        """The panels that show this lesson."""
-        found: WeakSet[Panel] = self.__dict__.setdefault("_panels", WeakSet())
+    def panels(self) -> WeakSet[Follower]:
+        """The panels and exercises that show this lesson."""
+        found: WeakSet[Follower] = self.__dict__.setdefault("_panels", WeakSet())
         return found
+
+    @property
+    def canvases(self) -> WeakSet[Canvas]:
+        """The canvases that show this lesson."""
+        found: WeakSet[Canvas] = self.__dict__.setdefault("_canvases", WeakSet())
+        return found
+
+    @property
+    def _views(self) -> tuple[Panel | Canvas, ...]:
+        return (*self.canvases, *self.panels)
 
     def so_far(self, entry: Entry) -> Pattern:
         """The pattern as `entry` leaves it, for the current body and values. Outlines need not close yet."""
@@ -125,8 +191,9 @@ class Lesson(definition.Lesson):
         if isinstance(former, Lesson):
             self._shown.update(former._shown)
             self._walks.update(former._walks)
-            for panel in tuple(former.panels):
-                panel.rebind(self)
+            self.__dict__["_history"] = former.history
+            for view in former._views:
+                view.rebind(self)
 
     def _registered(self, entry: Entry) -> None:
         if shell() is not None and not os.environ.get("LESSONKIT_BUILD") and not opening():
@@ -134,14 +201,14 @@ class Lesson(definition.Lesson):
         self._rewritten()
 
     def _moved(self) -> None:
-        for panel in tuple(self.panels):
-            panel.refresh()
+        for view in self._views:
+            view.refresh()
         if self._shown or self._walks:
             self._following.ask()
 
     def _rewritten(self) -> None:
-        for panel in tuple(self.panels):
-            panel.refresh(rewritten=True)
+        for view in self._views:
+            view.refresh(rewritten=True)
 
     # ---- under the cells ----------------------------------------------------------------------------------
 
