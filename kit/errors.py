@@ -45,10 +45,15 @@ def _again(kind: type[KitError], what: str, where: str, do: str) -> KitError:
     return kind(what, where=where, do=do)
 
 
+def nearest(name: str, known: Iterable[str]) -> str:
+    """The known name that `name` may have been meant for; empty when none is near."""
+    return next(iter(get_close_matches(name, sorted(set(known)), n=1, cutoff=0.6)), "")
+
+
 def near(name: str, known: Iterable[str]) -> str:
     """A closing hint for an unknown name: the nearest known one, else the list of all."""
     names = sorted(set(known))
-    close = get_close_matches(name, names, n=1, cutoff=0.6)
+    close = nearest(name, names)
     if close:
-        return f"Did you mean '{close[0]}'?"
+        return f"Did you mean '{close}'?"
     return f"Known here: {', '.join(names)}." if names else "There are none here yet."

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from kit.errors import KitError
 from kit.geometry import Point
+from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import CornerAt, Folded, corner_at
 from kit.piece.piece import Piece
@@ -19,6 +20,7 @@ from kit.proof.finding import Finding
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam
 from kit.sewing.run import Run
+from kit.sewing.told import listed, name_told, title_told
 from kit.sewing.walked import Walk, as_sewn, drawn, walked
 
 TRUE_ANGLE = 3.0
@@ -43,29 +45,35 @@ class Kink:
 
     def finding(self) -> Finding:
         a, b = self.walk.a.piece, self.walk.b.piece
-        first, second = a.edge(self.one.beside).label, b.edge(self.other.beside).label
+        first, second = name_told(a, self.one.beside), name_told(b, self.other.beside)
+        run = listed([name_told(a, name) for name in self.walk.a.edges])
+        one, other = title_told(a.title or a.name), title_told(b.title or b.name)
         if self.turned_under:
-            what = (
-                f"at the end of the {self.walk.a.label} the corner to the {first} measures "
-                f"{math.degrees(self.one.angle):.0f} degrees, that of the {b.title.lower()} it is turned onto "
-                f"{math.degrees(self.other.angle):.0f}: the two will not lie on one another."
+            what = say(
+                "proof.corner_facing",
+                edge=run,
+                piece=one,
+                beside=first,
+                facing=other,
+                degrees=round(math.degrees(self.one.angle)),
+                facing_degrees=round(math.degrees(self.other.angle)),
             )
-            do = "Draw the facing from the garment's own edges."
+            do = say("proof.corner_facing_do")
         else:
-            shape = "comes to a point" if self.degrees > 0 else "dips in"
-            what = (
-                f"where the {first} of the {a.title.lower()} meets the {second} of the {b.title.lower()} at the end of "
-                f"this seam, the line bends by {abs(self.degrees):.0f} degrees: it {shape}."
+            what = say(
+                "proof.corner_point" if self.degrees > 0 else "proof.corner_dip",
+                edge=first,
+                piece=one,
+                other_edge=second,
+                other_piece=other,
+                degrees=round(abs(self.degrees)),
             )
-            do = (
-                "True the two edges: lay the seam together and draw the line across it smooth; or declare the corner "
-                "where it is meant to be one."
-            )
+            do = say("proof.corner_do")
         return Finding(
             "corner_not_true",
             "warning",
             what,
-            f"{a.title}, {self.walk.a.label}, step '{self.title}'",
+            say("proof.where_edge", title=a.title, edge=run, piece=one, step=self.title),
             do=do,
             step=self.step,
             piece=a.name,

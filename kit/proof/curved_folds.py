@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.language import say
 from kit.piece.allowance import allowance_of
 from kit.piece.dart import closed_edge
 from kit.piece.offset import inside_left
@@ -16,7 +17,8 @@ from kit.piece.piece import Edge, Piece
 from kit.proof.finding import Finding, Level
 from kit.sewing.ends import Turning, Turnings, allowed
 from kit.sewing.operations.facings import AttachFacing
-from kit.units import both
+from kit.sewing.told import edge_told
+from kit.units import both, percent
 
 EASES = 0.05
 """The share of its length by which cloth can be eased in, or drawn out, without pleats (common practice, no source)."""
@@ -117,38 +119,40 @@ def fit_findings(piece: Piece, fit: CurvedFit) -> list[Finding]:
     """A warning where the hem cannot be eased in at all, a note where it can along its whole length alone."""
     if fit.lies_flat:
         return []
-    edge = fit.edge.label
     long = fit.sharp_share > 0
     hem = fit.turning.hem
-    percent = f"{abs(fit.sharp_share) * 100:.0f}" if math.isfinite(fit.sharp_share) else "more than 100"
-    what = (
-        f"turned {both(fit.depth, style='allowance')} deep, the {edge} is {both(abs(fit.surplus))} "
-        f"{'longer' if long else 'shorter'} at its turned edge than the line it lies on; it is worst {both(fit.at)} "
-        f"along, {both(abs(fit.sharp_surplus))} within {both(WINDOW)} ({percent} %, and cloth eases about "
-        f"{EASES * 100:.0f} %). "
+    known = math.isfinite(fit.sharp_share)
+    what = say(
+        f"proof.fold_{'longer' if long else 'shorter'}{'' if known else '_by_far'}",
+        depth=both(fit.depth, style="allowance"),
+        edge=edge_told(fit.edge),
+        surplus=both(abs(fit.surplus)),
+        at=both(fit.at),
+        sharp=both(abs(fit.sharp_surplus)),
+        window=both(WINDOW),
+        share=percent(abs(fit.sharp_share) if known else 1.0),
+        eases=percent(EASES),
     )
     spread = abs(fit.share) <= EASES
     if spread and hem:
-        what += f"Over its whole length {'it can be eased in' if long else 'it can be drawn out'}, not there alone."
+        then = say("proof.fold_can_be_eased" if long else "proof.fold_can_be_drawn_out")
     else:
-        what += f"It will {'lie in pleats' if long else 'pull'}."
+        then = say("proof.fold_in_pleats" if long else "proof.fold_pulls")
     flat = math.floor(fit.widest)
     if not hem:
-        do = "Clip the curve: clip=True."
+        do = say("proof.fold_clip_do")
     elif flat >= 3:
-        do = f"Turn it no deeper than {both(flat, style='allowance')}, or face the edge."
-        if spread and long:
-            do = "Draw it in with an ease stitch along the hem, or turn it no deeper than "
-            do += f"{both(flat, style='allowance')}."
+        key = "proof.fold_ease_do" if spread and long else "proof.fold_shallower_do"
+        do = say(key, depth=both(flat, style="allowance"))
     else:
-        do = "Face or bind the edge: no turned hem lies flat there."
+        do = say("proof.fold_face_do")
     return [
         fold_finding(
             piece,
             fit.edge,
             fit.turning,
             "hem_not_flat" if hem else "facing_not_flat",
-            what,
+            f"{what} {then}",
             do,
             abs(fit.surplus) if hem else abs(fit.sharp_surplus),
             "note" if spread and hem else "warning",
@@ -171,7 +175,7 @@ def fold_finding(
         code,
         level,
         what,
-        f"{piece.title}, step '{turning.title}'" if turning.title else piece.title,
+        say("proof.where_step", piece=piece.title, step=turning.title) if turning.title else piece.title,
         amount=amount,
         do=do,
         step=turning.step,

@@ -5,9 +5,11 @@ from __future__ import annotations
 import math
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.dart import LEGS_AGREE, Dart, cap, closed_stretches, darts_on, legs, mouth_path, sewn_point
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
+from kit.sewing.told import name_told
 from kit.units import both
 
 TRUE_ANGLE = 3.0  # degrees
@@ -39,7 +41,7 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
     try:
         one, two = legs(piece, dart)
     except KitError as error:
-        return _finding(piece, dart, "dart_not_closed", "error", error.what, error.do or "Draw the dart again.")
+        return _finding(piece, dart, "dart_not_closed", "error", error.what, error.do or say("proof.dart_again_do"))
     gap = abs(one.length - two.length)
     if gap > LEGS_AGREE:
         return _finding(
@@ -47,8 +49,8 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
             dart,
             "dart_legs",
             "error",
-            f"the legs of the {dart.label} are {both(one.length)} and {both(two.length)} long, so it does not close.",
-            "Move its point or a leg until both are equally long.",
+            say("proof.dart_legs", dart=dart.label, one=both(one.length), other=both(two.length)),
+            say("proof.dart_legs_do"),
             gap,
         )
     if not piece.outline.contains(sewn_point(piece, dart)):
@@ -57,8 +59,8 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
             dart,
             "dart_not_closed",
             "error",
-            f"the point of the {dart.label} lies outside the piece.",
-            "Put the point inside.",
+            say("proof.dart_point_outside", dart=dart.label),
+            say("proof.dart_point_outside_do"),
         )
     return None
 
@@ -79,8 +81,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     dart,
                     "dart_not_true",
                     "warning",
-                    f"the {piece.edge(edge).label} bends by {bend:.0f} degrees where the {dart.label} is folded shut.",
-                    "Redraw the edge smooth across the closed dart.",
+                    say("proof.dart_not_true", edge=name_told(piece, edge), degrees=round(bend), dart=dart.label),
+                    say("proof.dart_not_true_do"),
                 )
             )
     for dart in darts_on(piece, edge):
@@ -92,8 +94,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     dart,
                     "dart_cap",
                     "warning",
-                    f"the {dart.label} has no cap: folded, it would miss the edge by {both(short)}.",
-                    f'True it: {piece.name}.true_dart("{dart.name}").',
+                    say("proof.no_cap", fold=dart.label, amount=both(short)),
+                    say("proof.no_cap_do", call=f'{piece.name}.true_dart("{dart.name}")'),
                     short,
                 )
             )

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections import defaultdict
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
-from kit.sewing.state import Refusal, State, side_words
+from kit.sewing.state import Refusal, State
+from kit.sewing.told import edge_told, listed, side_told, title_told
 from kit.units import both
 
 TOLERANCE = 0.5  # mm
@@ -27,15 +29,19 @@ def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
             for side, spans in by_side.items():
                 if alike and side != piece.sides[0]:
                     continue
-                words = "" if alike else side_words(piece, side)
+                name = edge_told(edge) if alike else side_told(piece, side, edge.name)
                 whole = edge.path.length
                 for span in spans:
                     if span.length > whole - TOLERANCE:
-                        what = f"the {words}{edge.label} is never sewn, faced or hemmed ({both(whole)})."
+                        what = say("proof.edge_never_sewn", edge=name, length=both(whole))
                     else:
-                        what = (
-                            f"the {words}{edge.label} is left raw from {both(span.start)} to {both(span.end)} along "
-                            f"it, {both(span.length)} of {both(whole)}."
+                        what = say(
+                            "proof.edge_left_raw",
+                            edge=name,
+                            start=both(span.start),
+                            end=both(span.end),
+                            part=both(span.length),
+                            length=both(whole),
                         )
                     found.append(
                         Finding(
@@ -44,7 +50,7 @@ def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
                             what,
                             piece.title,
                             amount=span.length,
-                            do="Add the seam, facing or hem that closes it, or finish it with leave=True.",
+                            do=say("proof.raw_edge_do"),
                             piece=piece.name,
                             edge=edge.name,
                         )
@@ -77,12 +83,16 @@ def allowances(pattern: Pattern) -> list[Finding]:
                     Finding(
                         "allowance",
                         "error",
-                        f"the pattern gives the {edge.label} {both(edge.allowance, style='allowance')}, but the sewing "
-                        f"takes {both(amount, style='allowance')}: {both(abs(off))} too "
-                        f"{'much' if off > 0 else 'little'}.",
-                        f"{piece.title}, step '{title}'",
+                        say(
+                            "proof.allowance_too_wide" if off > 0 else "proof.allowance_too_narrow",
+                            edge=edge_told(edge),
+                            given=both(edge.allowance, style="allowance"),
+                            taken=both(amount, style="allowance"),
+                            amount=both(abs(off)),
+                        ),
+                        say("proof.where_step", piece=piece.title, step=title),
                         amount=abs(off),
-                        do="Change the allowance on the pattern, or the widths in the sewing step.",
+                        do=say("proof.allowance_do"),
                         step=key,
                         piece=piece.name,
                         edge=edge.name,
@@ -110,9 +120,9 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
                     Finding(
                         "interfacing_unused",
                         "error",
-                        f"it is cut for the {pattern.piece(piece.source).title.lower()}, but never fused.",
+                        say("proof.interfacing_piece_unused", piece=title_told(pattern.piece(piece.source).title)),
                         piece.title,
-                        do="Add the fusing as the first step of that piece, or take it off the pattern.",
+                        do=say("proof.interfacing_piece_unused_do"),
                         piece=piece.name,
                     )
                 )
@@ -122,9 +132,9 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
                 Finding(
                     "piece_unused",
                     "error",
-                    "it is cut, but no sewing step uses it.",
+                    say("proof.piece_unused"),
                     piece.title,
-                    do="Sew it, or take it off the pattern.",
+                    do=say("proof.piece_unused_do"),
                     piece=piece.name,
                 )
             )
@@ -133,9 +143,9 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
                 Finding(
                     "interfacing_unused",
                     "error",
-                    "interfacing is cut for it, but never fused.",
+                    say("proof.interfacing_unused"),
                     piece.title,
-                    do="Add the fusing as the first step of this piece, or cut no interfacing.",
+                    do=say("proof.interfacing_unused_do"),
                     piece=piece.name,
                 )
             )
@@ -144,23 +154,23 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
                 Finding(
                     "interfacing_count",
                     "error",
-                    f"{piece.cut.count} are cut of cloth, but {piece.cut.interfacing} of interfacing.",
+                    say("proof.interfacing_count", cloth=piece.cut.count, interfacing=piece.cut.interfacing),
                     piece.title,
-                    do=f"Cut interfacing for each: interfacing={piece.cut.count}.",
+                    do=say("proof.interfacing_count_do", call=f"interfacing={piece.cut.count}"),
                     piece=piece.name,
                 )
             )
     for strip in pattern.strips:
         made, count = strip.name in state.made, state.count(strip.name)
         if not made or (count < strip.count and not strip.loose):
-            done = f"only {count} of {strip.count} attached" if count else "never attached"
+            key = "strip_never_made" if not made else "strip_too_few" if count else "strip_never_attached"
             found.append(
                 Finding(
                     "strip_unused",
                     "error",
-                    f"it is cut, but {'never made' if not made else done}.",
+                    say(f"proof.{key}", count=count, cut=strip.count),
                     strip.title,
-                    do="Make and attach it, or take it off the cutting list.",
+                    do=say("proof.strip_unused_do"),
                 )
             )
     return found + _loose(pattern, state)
@@ -183,9 +193,9 @@ def _loose(pattern: Pattern, state: State) -> list[Finding]:
             Finding(
                 "loose_piece",
                 "error",
-                f"{' and '.join(dict.fromkeys(names))} is never joined to the rest.",
+                say("proof.loose_piece", count=len(set(names)), pieces=listed(names)),
                 pattern.piece(piece).title,
-                do="Add the seam that joins it.",
+                do=say("proof.loose_piece_do"),
                 piece=piece,
             )
         )
@@ -193,7 +203,10 @@ def _loose(pattern: Pattern, state: State) -> list[Finding]:
 
 
 def _part_title(piece: Piece, side: str) -> str:
-    return f"the {side} {piece.title.lower()}" if piece.cut.mirrored else f"the {piece.title.lower()}"
+    title = title_told(piece.title)
+    if piece.cut.mirrored:
+        return say("phrase.piece_on_side", side=say(f"word.{side}"), piece=title)
+    return say("phrase.piece", piece=title)
 
 
 WARNINGS = frozenset({"fused_late"})
@@ -206,7 +219,9 @@ def order(pattern: Pattern, refusals: tuple[Refusal, ...]) -> list[Finding]:
             trouble.code,
             "warning" if trouble.code in WARNINGS else "error",
             trouble.what,
-            f"{trouble.where}, step '{title}'" if trouble.where else f"step '{title}'",
+            say("proof.where_step", piece=trouble.where, step=title)
+            if trouble.where
+            else say("proof.where_step_alone", step=title),
             amount=trouble.amount,
             do=trouble.do,
             step=key,

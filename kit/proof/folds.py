@@ -14,6 +14,7 @@ from dataclasses import dataclass
 
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
 from kit.piece.offset import inside_left
@@ -21,6 +22,7 @@ from kit.piece.piece import Edge, Piece
 from kit.proof.curved_folds import curved_edges, fit_findings, fold_finding
 from kit.proof.finding import Finding
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
+from kit.sewing.told import edge_told
 from kit.units import both
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
@@ -202,7 +204,7 @@ def _sticks_out(line: CutLine, own: Path, corner: Point, out: Vector, away: Vect
 
 def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
     what = "hem" if end.turning.hem else "seam"
-    edge, beside = end.edge.label, end.neighbour.label
+    edge, beside = edge_told(end.edge), edge_told(end.neighbour)
     if not end.straight:
         if end.degrees <= TRUE_ANGLE:
             return []
@@ -212,17 +214,13 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
                 end.edge,
                 end.turning,
                 f"{what}_end_angle",
-                f"the {edge} is curved, and the end of its allowance at the {beside} lies {end.degrees:.0f} degrees "
-                "beside the mirror image of that edge.",
-                "Let the end of the hem mirror the edge it meets, or square the hem to it."
-                if end.turning.hem
-                else "Let the end of the allowance mirror the edge it meets.",
+                say("proof.end_angle", edge=edge, beside=beside, degrees=round(end.degrees)),
+                say(f"proof.{what}_end_angle_do"),
             )
         ]
     off = max(end.beyond, end.short)
     if off <= TOLERANCE:
         return []
-    turned = "turned" if end.turning.hem else "folded back"
     if end.on_fold:
         return [
             fold_finding(
@@ -230,22 +228,20 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
                 end.edge,
                 end.turning,
                 f"{what}_not_true",
-                f"the {edge} does not meet the fold at a right angle: {turned}, its allowance lies {both(off)} "
-                "beside the fold.",
-                "Draw the last stretch of the hem square to the fold, or declare the corner if a point is meant.",
+                say(f"proof.{what}_beside_fold", edge=edge, amount=both(off)),
+                say("proof.beside_fold_do"),
                 off,
             )
         ]
-    way = "sticks out beyond" if end.beyond >= end.short else "falls short of"
+    way = "beyond" if end.beyond >= end.short else "short"
     return [
         fold_finding(
             piece,
             end.edge,
             end.turning,
             f"{what}_not_true",
-            f"{turned}, the end of the {edge} {way} the cut edge of the {beside} by {both(off)}.",
-            f'Let its end mirror the {beside}: leave the corner to the sewing order or say "turned"; where the angle '
-            "is too sharp for that, make the allowance narrower or face the edge.",
+            say(f"proof.{what}_end_{way}", edge=edge, beside=beside, amount=both(off)),
+            say("proof.end_do", beside=beside),
             off,
         )
     ]

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import Folded
 from kit.proof.finding import Finding
 from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
+from kit.sewing.told import name_told, told
 from kit.sewing.walk import Span
 from kit.sewing.walked import as_sewn, walked
 from kit.units import both
@@ -51,14 +53,16 @@ def _unmatched(
             if off is not None and off <= TOLERANCE + ease:
                 continue
             piece = pattern.piece(run.piece)
-            by = "has no partner there" if off is None else f"misses its partner there by {both(off)}"
+            values = {"at": both(at), "run": told(pattern, run), "other": told(pattern, other)}
             found[(run.piece, edge, round(at, 1))] = Finding(
                 "notch_unmatched",
                 "warning",
-                f"the notch {both(at)} along the {run.said} is sewn to the {other.said} and {by}.",
-                f"{piece.title}, step '{record.title}'",
+                say("proof.notch_alone", values)
+                if off is None
+                else say("proof.notch_misses", values, amount=both(off)),
+                say("proof.where_step", piece=piece.title, step=record.title),
                 amount=off,
-                do="Put both notches at the same distance along the seam.",
+                do=say("proof.notch_do"),
                 step=record.key,
                 piece=run.piece,
                 edge=edge,
@@ -92,12 +96,18 @@ def openings(pattern: Pattern) -> list[Finding]:
                                 Finding(
                                     "opening_moved",
                                     "error",
-                                    f"the {mark.label} is marked from {both(mark.start)} to {both(mark.end)} along the "
-                                    f"{piece.edge(span.edge).label}, but sewing leaves {both(span.start)} to "
-                                    f"{both(span.end)} open.",
-                                    f"{piece.title}, step '{record.title}'",
+                                    say(
+                                        "proof.opening_moved",
+                                        mark=mark.label,
+                                        start=both(mark.start),
+                                        end=both(mark.end),
+                                        edge=name_told(piece, span.edge),
+                                        left=both(span.start),
+                                        right=both(span.end),
+                                    ),
+                                    say("proof.where_step", piece=piece.title, step=record.title),
                                     amount=off,
-                                    do="Mark both sides of the seam at the same place.",
+                                    do=say("proof.opening_moved_do"),
                                     step=record.key,
                                     piece=piece.name,
                                     edge=span.edge,
@@ -112,9 +122,9 @@ def openings(pattern: Pattern) -> list[Finding]:
                     Finding(
                         "opening_sewn_shut",
                         "warning",
-                        f"the {mark.label} is marked on it, but no seam leaves it open.",
+                        say("proof.opening_sewn_shut", mark=mark.label),
                         piece.title,
-                        do="Name the mark in the seam: opening=....",
+                        do=say("proof.opening_sewn_shut_do"),
                         piece=piece.name,
                         edge=mark.edge,
                     )

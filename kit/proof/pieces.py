@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
+from kit.sewing.told import edge_told, name_told
 from kit.units import both
 
 
@@ -21,16 +23,20 @@ def outlines(pieces: tuple[Piece, ...]) -> list[Finding]:
         crossing = outline.self_crossing()
         if crossing is not None:
             first, second, at = crossing
-            one, other = piece.edge(first).label, piece.edge(second).label
-            names = f"the {one} crosses itself" if first == second else f"the {one} crosses the {other}"
+            key = f"crosses_{'itself' if first == second else 'another'}_{'above' if at.y >= 0 else 'below'}"
             found.append(
                 Finding(
                     "crosses_itself",
                     "error",
-                    f"{names}, {both(abs(at.x))} from the draft's upright line and {both(abs(at.y))} "
-                    f"{'above' if at.y >= 0 else 'below'} its level line.",
+                    say(
+                        f"proof.{key}",
+                        edge=name_told(piece, first),
+                        other=name_told(piece, second),
+                        across=both(abs(at.x)),
+                        along=both(abs(at.y)),
+                    ),
                     piece.title,
-                    do="Move the measure you changed last back towards its old value, or redraw one of the two.",
+                    do=say("proof.crosses_do"),
                     piece=piece.name,
                     edge=first,
                 )
@@ -47,9 +53,9 @@ def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
             Finding(
                 "no_allowance",
                 "error",
-                f"the {edge.label} has no allowance.",
+                say("proof.no_allowance", edge=edge_told(edge)),
                 piece.title,
-                do="Declare one on the pattern, 0 where it is cut on the line.",
+                do=say("proof.no_allowance_do"),
                 piece=piece.name,
                 edge=edge.name,
             )
@@ -78,9 +84,9 @@ def markings(pieces: tuple[Piece, ...]) -> list[Finding]:
                 Finding(
                     "no_grainline",
                     "warning",
-                    "it has no grainline.",
+                    say("proof.no_grainline"),
                     piece.title,
-                    do="Draw one, so that it can be laid straight on the cloth.",
+                    do=say("proof.no_grainline_do"),
                     piece=piece.name,
                 )
             )
@@ -89,9 +95,9 @@ def markings(pieces: tuple[Piece, ...]) -> list[Finding]:
                 Finding(
                     "no_fold_edge",
                     "error",
-                    f"it is cut on the fold of '{piece.fold}', but has no such edge.",
+                    say("proof.no_fold_edge", edge=piece.fold),
                     piece.title,
-                    do="Name the edge that lies on the fold.",
+                    do=say("proof.no_fold_edge_do"),
                     piece=piece.name,
                 )
             )
@@ -100,9 +106,9 @@ def markings(pieces: tuple[Piece, ...]) -> list[Finding]:
                 Finding(
                     "fold_not_straight",
                     "error",
-                    f"the {piece.edge(piece.fold).label} lies on the fold but is not straight.",
+                    say("proof.fold_not_straight", edge=name_told(piece, piece.fold)),
                     piece.title,
-                    do="Rule it straight, or cut the piece as a pair.",
+                    do=say("proof.fold_not_straight_do"),
                     piece=piece.name,
                     edge=piece.fold,
                 )

@@ -6,10 +6,12 @@ import math
 from itertools import pairwise
 
 from kit.errors import KitError
+from kit.language import say
 from kit.piece.dart import closed_stretches
 from kit.piece.piece import Piece
 from kit.piece.pleat import LINES_AGREE, Pleat, cap, lies, stretches, taken_up
 from kit.proof.finding import Finding, Level
+from kit.sewing.told import edge_told, name_told
 from kit.units import both
 
 TRUE_ANGLE = 3.0  # degrees
@@ -44,9 +46,14 @@ def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
             pleat,
             "pleat_off_edge",
             "error",
-            f"the {pleat.label} does not lie on its edge: it runs from {both(pleat.start)} to {both(pleat.end)} along "
-            f"'{pleat.edge}'.",
-            "Put it on the edge, or draw it again after changing the edge.",
+            say(
+                "proof.pleat_off_edge",
+                fold=pleat.label,
+                start=both(pleat.start),
+                end=both(pleat.end),
+                edge=pleat.edge,
+            ),
+            say("proof.pleat_off_edge_do"),
         )
     one, two = pleat.lines
     gap = abs(one.length - two.length)
@@ -56,9 +63,8 @@ def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
             pleat,
             "pleat_lines",
             "error",
-            f"the two lines of the {pleat.label} are {both(one.length)} and {both(two.length)} long, so they do not "
-            "lie on each other.",
-            "Draw it again from edge to edge, or move an end until both are equally long.",
+            say("proof.pleat_lines", fold=pleat.label, one=both(one.length), other=both(two.length)),
+            say("proof.pleat_lines_do"),
             gap,
         )
     path = piece.edge(pleat.edge).path
@@ -71,9 +77,8 @@ def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
             pleat,
             "pleat_lines",
             "error",
-            f"the lines of the {pleat.label} start {both(off)} away from its place on the "
-            f"{piece.edge(pleat.edge).label}.",
-            "Draw the pleat again: the edge was changed after it.",
+            say("proof.pleat_moved", fold=pleat.label, amount=both(off), edge=name_told(piece, pleat.edge)),
+            say("proof.pleat_moved_do"),
             off,
         )
     return None
@@ -95,8 +100,14 @@ def _overlapping(piece: Piece) -> list[Finding]:
                         taken[0][3],
                         "pleats_overlap",
                         "error",
-                        f"the {first} and the {second} take up the same {both(end - start)} of the {edge.label}.",
-                        "Move them apart or make one shallower.",
+                        say(
+                            "proof.pleats_overlap",
+                            fold=first,
+                            other=second,
+                            amount=both(end - start),
+                            edge=edge_told(edge),
+                        ),
+                        say("proof.pleats_overlap_do"),
                         end - start,
                         edge.name,
                     )
@@ -120,8 +131,13 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     between[0],
                     "pleat_not_true",
                     "warning",
-                    f"the {piece.edge(edge).label} bends by {bend:.0f} degrees where the {between[0].label} is folded.",
-                    "Redraw the edge smooth across the folded pleat.",
+                    say(
+                        "proof.pleat_not_true",
+                        edge=name_told(piece, edge),
+                        degrees=round(bend),
+                        fold=between[0].label,
+                    ),
+                    say("proof.pleat_not_true_do"),
                     edge=edge,
                 )
             )
@@ -141,8 +157,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     pleat,
                     "pleat_cap",
                     "warning",
-                    f"the {pleat.label} has no cap: folded, it would miss the edge by {both(short)}.",
-                    f'True it: {piece.name}.true_pleat("{pleat.name}").',
+                    say("proof.no_cap", fold=pleat.label, amount=both(short)),
+                    say("proof.no_cap_do", call=f'{piece.name}.true_pleat("{pleat.name}")'),
                     short,
                     edge,
                 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.proof.corners import corners
 from kit.proof.darts import darts
@@ -45,9 +46,9 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
             Finding(
                 "no_sewing",
                 "note",
-                "the lesson has no sewing steps, so seams and raw edges are not proved.",
+                say("proof.no_sewing"),
                 pattern.lesson.title,
-                do="Add the sewing steps.",
+                do=say("proof.no_sewing_do"),
             )
         )
     return tuple(sorted(found, key=lambda finding: _RANK[finding.level]))

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from functools import reduce
+
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.proof.finding import Finding
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam, length_gap
 from kit.sewing.run import Run
+from kit.sewing.told import told
 from kit.units import both
 
 TOLERANCE = 0.5  # mm along the stitch line
@@ -35,8 +39,8 @@ def seam_lengths(pattern: Pattern) -> list[Finding]:
     return found
 
 
-def _said(runs: tuple[Run, ...]) -> str:
-    return " with ".join(run.said for run in runs)
+def _row(pattern: Pattern, runs: tuple[Run, ...]) -> str:
+    return reduce(lambda row, run: say("phrase.row", first=row, last=run), [told(pattern, run) for run in runs])
 
 
 def _unequal(
@@ -47,13 +51,15 @@ def _unequal(
     return Finding(
         "facing_length" if facing else "seam_length",
         "error",
-        f"the {_said(longer)} is {both(abs(gap))} longer than the {_said(shorter)} it is sewn to, measured along the "
-        "stitch line.",
-        f"{pattern.piece(longer[0].piece).title}, step '{record.title}'",
+        say(
+            "proof.seam_length",
+            longer=_row(pattern, longer),
+            shorter=_row(pattern, shorter),
+            amount=both(abs(gap)),
+        ),
+        say("proof.where_step", piece=pattern.piece(longer[0].piece).title, step=record.title),
         amount=abs(gap),
-        do="Draw the facing from the garment's own edge."
-        if facing
-        else "Make the two equal on the draft, or say in the seam that one is eased: ease=...",
+        do=say("proof.facing_length_do" if facing else "proof.seam_length_do"),
         step=record.key,
         piece=longer[0].piece,
         edge=longer[0].edges[0],
@@ -64,10 +70,10 @@ def _eased_wrong(pattern: Pattern, record: SewRecord, operation: Seam, total: fl
     return Finding(
         "ease_amount",
         "error",
-        f"the seam says it is eased by {both(operation.ease)}, but its edges differ by {both(abs(total))}.",
-        f"{pattern.piece(operation.a[0].piece).title}, step '{record.title}'",
+        say("proof.ease_amount", ease=both(operation.ease), amount=both(abs(total))),
+        say("proof.where_step", piece=pattern.piece(operation.a[0].piece).title, step=record.title),
         amount=abs(abs(total) - operation.ease),
-        do="Change the ease or the draft so that they agree.",
+        do=say("proof.ease_amount_do"),
         step=record.key,
         piece=operation.a[0].piece,
         edge=operation.a[0].edges[0],

@@ -2,24 +2,28 @@
 
 from __future__ import annotations
 
-from kit.errors import KitError, near
+from kit.errors import KitError, nearest
+from kit.language import SOURCE, language, say, says, speaking
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.placeholder import names
 from kit.proof.finding import Finding
 
-_WORDS = {
-    "thread": ("thread",),
-    "interfacing": ("interfacing",),
-    "sewn_in_interfacing": ("interfacing",),
-    "buttons": ("button",),
-    "snaps": ("snap",),
-    "hooks": ("hook",),
-    "eyelets": ("eyelet",),
-}
-
 
 def _said(need: str) -> str:
-    return need.replace("_", " ")
+    """What the sewing needs, as people say it."""
+    key = f"proof.need_{need}"
+    return say(key) if says(key) else need.replace("_", " ")
+
+
+def _listed(need: str) -> tuple[str, ...]:
+    """Words by which a list of notions is taken to name that need, in the spoken language and in the source's: a
+    lesson's own words may be in either."""
+    found: list[str] = []
+    for code in dict.fromkeys((SOURCE, language())):
+        with speaking(code):
+            key = f"proof.listed_{need}"
+            found += say(key).lower().split("|") if says(key) else [_said(need).lower()]
+    return tuple(word.strip() for word in found)
 
 
 def placeholders(pattern: Pattern) -> list[Finding]:
@@ -28,18 +32,19 @@ def placeholders(pattern: Pattern) -> list[Finding]:
     records: tuple[StepRecord | SewRecord, ...] = (*pattern.steps, *pattern.sewing)
     for record in records:
         known = {value[0] for value in record.values}
+        where = say("proof.where_step_alone", step=record.title)
         try:
             unknown = [name for name in names(record.text) if name not in known]
         except KitError as error:
-            found.append(Finding("brace", "error", error.what, f"step '{record.title}'", do=error.do, step=record.key))
+            found.append(Finding("brace", "error", error.what, where, do=error.do, step=record.key))
             continue
         found += [
             Finding(
                 "placeholder",
                 "error",
-                f"the text names {{{name}}}, which the step does not know.",
-                f"step '{record.title}'",
-                do=near(name, known),
+                say("proof.placeholder", name=f"{{{name}}}"),
+                where,
+                do=_known(name, known),
                 step=record.key,
             )
             for name in unknown
@@ -47,9 +52,17 @@ def placeholders(pattern: Pattern) -> list[Finding]:
     return found
 
 
+def _known(name: str, known: set[str]) -> str:
+    """The nearest known name, else all of them."""
+    close = nearest(name, known)
+    if close:
+        return say("proof.placeholder_near", name=close)
+    return say("proof.placeholder_known", names=", ".join(sorted(known))) if known else say("proof.placeholder_none")
+
+
 def start(pattern: Pattern) -> list[Finding]:
     """What must be known of the block or traced top the lesson starts from."""
-    return [Finding("start", "note", text, "Start") for text in pattern.lesson.start_notes]
+    return [Finding("start", "note", text, say("proof.where_start")) for text in pattern.lesson.start_notes]
 
 
 def notions(pattern: Pattern) -> list[Finding]:
@@ -62,12 +75,12 @@ def notions(pattern: Pattern) -> list[Finding]:
         Finding(
             "notion_missing",
             "warning",
-            f"the sewing needs {_said(need)}, which the list of notions does not name.",
-            "Notions",
-            do=f"Add {_said(need)} to the lesson's notions.",
+            say("proof.notion_missing", need=_said(need)),
+            say("proof.where_notions"),
+            do=say("proof.notion_missing_do", need=_said(need)),
         )
         for need in sorted(wanted)
-        if not any(word in listed for word in _WORDS.get(need, (_said(need),)))
+        if not any(word in listed for word in _listed(need))
     ]
     if pattern.sewing:
         found += _spare(pattern, wanted)
@@ -77,14 +90,16 @@ def notions(pattern: Pattern) -> list[Finding]:
 def _spare(pattern: Pattern, wanted: set[str]) -> list[Finding]:
     """Notions that are listed and that no step uses, nor any of its tools."""
     tools = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
-    used = {word for need in wanted for word in _WORDS.get(need, (_said(need),))} | {_said(tool) for tool in tools}
+    used = {word for need in wanted for word in _listed(need)} | {tool.replace("_", " ") for tool in tools}
+    if language() != SOURCE:
+        used |= {say(f"tool.{tool}").lower() for tool in tools}
     return [
         Finding(
             "notion_spare",
             "warning",
-            f"the list of notions names '{text}', but no sewing step uses it.",
-            "Notions",
-            do="Take it off the list, or add the step that needs it.",
+            say("proof.notion_spare", notion=text),
+            say("proof.where_notions"),
+            do=say("proof.notion_spare_do"),
         )
         for text in pattern.lesson.notions
         if not any(word in text.lower() for word in used)

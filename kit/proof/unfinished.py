@@ -4,11 +4,13 @@ button, casings that stay empty."""
 from __future__ import annotations
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
 from kit.sewing.mouths import never_folded
 from kit.sewing.state import State
+from kit.sewing.told import name_told
 
 
 def unfinished(pattern: Pattern, state: State) -> list[Finding]:
@@ -18,9 +20,9 @@ def unfinished(pattern: Pattern, state: State) -> list[Finding]:
         Finding(
             "never_folded",
             "error",
-            f"the {mouth.label} is never {'folded' if mouth.kind == 'pleat' else 'sewn'}.",
+            say("proof.never_folded" if mouth.kind == "pleat" else "proof.never_sewn", fold=mouth.label),
             piece.title,
-            do=f"Sew it: make.{mouth.kind}({piece.name}).",
+            do=say("proof.never_folded_do", call=f"make.{mouth.kind}({piece.name})"),
             piece=piece.name,
             edge=mouth.edge,
         )
@@ -31,9 +33,9 @@ def unfinished(pattern: Pattern, state: State) -> list[Finding]:
         Finding(
             "never_pressed",
             "error",
-            f"the seam along the {pattern.piece(piece).edge(edge).label} was left to be pressed later and never is.",
+            say("proof.never_pressed", edge=name_told(pattern.piece(piece), edge)),
             pattern.piece(piece).title,
-            do=f"Add make.press({piece}.{edge}).",
+            do=say("proof.never_pressed_do", call=f"make.press({piece}.{edge})"),
             piece=piece,
             edge=edge,
         )
@@ -42,17 +44,19 @@ def unfinished(pattern: Pattern, state: State) -> list[Finding]:
     return found + _wanted(pattern, state)
 
 
-_WANTED = {
-    # fact: (what is wrong, what to do); {place} is the edge or mark
-    "turned_out": ("it is sewn to be turned right side out and never is", "Add make.turn_out(...)."),
-    "band_closed": ("the band set on along {place} is never closed over the seam", "Add make.close_band(...)."),
-    "buttoned": ("{place} has no button to go through it", "Add make.buttons(..., holes=...)."),
-    "eyelet_used": ("no cord comes out at {place}", "Thread a cord: make.thread_cord(...)."),
-    "threaded": ("the casing at {place} stays empty", "Thread elastic or a cord through it."),
-    "bag_closed": ("the bag of its pocket is never closed", "Sew the two bags together."),
-    "pocket_edge_sewn": ("{place} is pressed under and never sewn down", "Sew the pocket on: make.patch_pocket(...)."),
-    "basting_out": ("the basting along {place} is never taken out", "Add make.remove_basting(...)."),
-}
+_WANTED = frozenset(
+    {
+        "turned_out",
+        "band_closed",
+        "buttoned",
+        "eyelet_used",
+        "threaded",
+        "bag_closed",
+        "pocket_edge_sewn",
+        "basting_out",
+    }
+)
+"""Facts whose want has messages of its own."""
 
 
 def _wanted(pattern: Pattern, state: State) -> list[Finding]:
@@ -70,16 +74,16 @@ def _wanted(pattern: Pattern, state: State) -> list[Finding]:
                 name, piece_name, *_ = fact
                 piece = pattern.piece(piece_name)
                 place = _place(piece, fact[-1]) if len(fact) > 2 else ""
-                what, do = _WANTED.get(name, ("what '{place}' was prepared for is never done", "Finish it."))
+                wanted = f"proof.never_{name if name in _WANTED else 'used'}"
                 key = (name, piece_name, place)
                 found.setdefault(
                     key,
                     Finding(
                         "never_used",
                         "error",
-                        f"{what.replace('{place}', place)}.",
-                        f"{piece.title}, step '{record.title}'",
-                        do=do,
+                        say(wanted, place=place),
+                        say("proof.where_step", piece=piece.title, step=record.title),
+                        do=say(f"{wanted}_do"),
                         step=record.key,
                         piece=piece_name,
                         edge=fact[-1] if piece.has_edge(fact[-1]) else "",
@@ -91,5 +95,5 @@ def _wanted(pattern: Pattern, state: State) -> list[Finding]:
 def _place(piece: Piece, name: str) -> str:
     """An edge or mark as people say it."""
     if piece.has_edge(name):
-        return f"the {piece.edge(name).label}"
-    return next((f"the {mark.label}" for mark in piece.marks if mark.name == name), f"the {name.replace('_', ' ')}")
+        return name_told(piece, name)
+    return next((mark.label for mark in piece.marks if mark.name == name), name.replace("_", " "))

@@ -1,0 +1,200 @@
+# Findings of the proof: what is wrong, and what to do (keys that end in _do). The place stands before it, so that "it" is
+# the piece or strip named there. Names of pieces, edges, darts and marks are the lesson's own; lengths come with their
+# units. What is written in the notebook, such as make.press(...) or ease=..., stays as it is.
+
+# ---- where ----
+proof-where_step = { $piece }, step '{ $step }'
+proof-where_step_alone = step '{ $step }'
+# $title is the piece's title as given, $piece the same in running text.
+proof-where_edge = { $title }, { $edge } of the { $piece }, step '{ $step }'
+proof-where_start = Start
+proof-where_notions = Notions
+
+# ---- pieces ----
+proof-crosses_itself_above = the { $edge } crosses itself, { $across } from the draft's upright line and { $along } above its level line.
+proof-crosses_itself_below = the { $edge } crosses itself, { $across } from the draft's upright line and { $along } below its level line.
+proof-crosses_another_above = the { $edge } crosses the { $other }, { $across } from the draft's upright line and { $along } above its level line.
+proof-crosses_another_below = the { $edge } crosses the { $other }, { $across } from the draft's upright line and { $along } below its level line.
+proof-crosses_do = Move the measure you changed last back towards its old value, or redraw one of the two.
+proof-no_allowance = the { $edge } has no allowance.
+proof-no_allowance_do = Declare one on the pattern, 0 where it is cut on the line.
+proof-no_grainline = it has no grainline.
+proof-no_grainline_do = Draw one, so that it can be laid straight on the cloth.
+proof-no_fold_edge = it is cut on the fold of '{ $edge }', but has no such edge.
+proof-no_fold_edge_do = Name the edge that lies on the fold.
+proof-fold_not_straight = the { $edge } lies on the fold but is not straight.
+proof-fold_not_straight_do = Rule it straight, or cut the piece as a pair.
+
+# ---- darts and pleats ----
+proof-dart_again_do = Draw the dart again.
+proof-dart_legs = the legs of the { $dart } are { $one } and { $other } long, so it does not close.
+proof-dart_legs_do = Move its point or a leg until both are equally long.
+proof-dart_point_outside = the point of the { $dart } lies outside the piece.
+proof-dart_point_outside_do = Put the point inside.
+proof-dart_not_true = the { $edge } bends by { $degrees } degrees where the { $dart } is folded shut.
+proof-dart_not_true_do = Redraw the edge smooth across the closed dart.
+# $fold is the name of a dart, pleat or tuck.
+proof-no_cap = the { $fold } has no cap: folded, it would miss the edge by { $amount }.
+# $call is what is written in the notebook.
+proof-no_cap_do = True it: { $call }.
+proof-pleat_off_edge = the { $fold } does not lie on its edge: it runs from { $start } to { $end } along '{ $edge }'.
+proof-pleat_off_edge_do = Put it on the edge, or draw it again after changing the edge.
+proof-pleat_lines = the two lines of the { $fold } are { $one } and { $other } long, so they do not lie on each other.
+proof-pleat_lines_do = Draw it again from edge to edge, or move an end until both are equally long.
+proof-pleat_moved = the lines of the { $fold } start { $amount } away from its place on the { $edge }.
+proof-pleat_moved_do = Draw the pleat again: the edge was changed after it.
+proof-pleats_overlap = the { $fold } and the { $other } take up the same { $amount } of the { $edge }.
+proof-pleats_overlap_do = Move them apart or make one shallower.
+proof-pleat_not_true = the { $edge } bends by { $degrees } degrees where the { $fold } is folded.
+proof-pleat_not_true_do = Redraw the edge smooth across the folded pleat.
+proof-never_folded = the { $fold } is never folded.
+proof-never_sewn = the { $fold } is never sewn.
+proof-never_folded_do = Sew it: { $call }.
+
+# ---- edges and allowances ----
+proof-edge_never_sewn = the { $edge } is never sewn, faced or hemmed ({ $length }).
+# $part is what is left raw of the whole $length.
+proof-edge_left_raw = the { $edge } is left raw from { $start } to { $end } along it, { $part } of { $length }.
+proof-raw_edge_do = Add the seam, facing or hem that closes it, or finish it with leave=True.
+proof-allowance_too_wide = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too much.
+proof-allowance_too_narrow = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too little.
+proof-allowance_do = Change the allowance on the pattern, or the widths in the sewing step.
+
+# ---- what is cut and used ----
+proof-interfacing_piece_unused = it is cut for the { $piece }, but never fused.
+proof-interfacing_piece_unused_do = Add the fusing as the first step of that piece, or take it off the pattern.
+proof-piece_unused = it is cut, but no sewing step uses it.
+proof-piece_unused_do = Sew it, or take it off the pattern.
+proof-interfacing_unused = interfacing is cut for it, but never fused.
+proof-interfacing_unused_do = Add the fusing as the first step of this piece, or cut no interfacing.
+proof-interfacing_count =
+    { $cloth ->
+        [one] { $cloth } is cut of cloth
+       *[other] { $cloth } are cut of cloth
+    }, but { $interfacing } of interfacing.
+proof-interfacing_count_do = Cut interfacing for each: { $call }.
+proof-strip_never_made = it is cut, but never made.
+proof-strip_never_attached = it is cut, but never attached.
+proof-strip_too_few = it is cut, but only { $count } of { $cut } attached.
+proof-strip_unused_do = Make and attach it, or take it off the cutting list.
+# $pieces is a list such as "the front and the back", $count how many pieces it names.
+proof-loose_piece =
+    { $count ->
+        [one] { $pieces } is never joined to the rest.
+       *[other] { $pieces } are never joined to the rest.
+    }
+proof-loose_piece_do = Add the seam that joins it.
+
+# ---- seams ----
+# $longer and $shorter are pieces with their edges ("front side").
+proof-seam_length = the { $longer } is { $amount } longer than the { $shorter } it is sewn to, measured along the stitch line.
+proof-seam_length_do = Make the two equal on the draft, or say in the seam that one is eased: ease=...
+proof-facing_length_do = Draw the facing from the garment's own edge.
+proof-ease_amount = the seam says it is eased by { $ease }, but its edges differ by { $amount }.
+proof-ease_amount_do = Change the ease or the draft so that they agree.
+proof-notch_alone = the notch { $at } along the { $run } is sewn to the { $other } and has no partner there.
+proof-notch_misses = the notch { $at } along the { $run } is sewn to the { $other } and misses its partner there by { $amount }.
+proof-notch_do = Put both notches at the same distance along the seam.
+# $left and $right are where the opening that sewing leaves begins and ends.
+proof-opening_moved = the { $mark } is marked from { $start } to { $end } along the { $edge }, but sewing leaves { $left } to { $right } open.
+proof-opening_moved_do = Mark both sides of the seam at the same place.
+proof-opening_sewn_shut = the { $mark } is marked on it, but no seam leaves it open.
+proof-opening_sewn_shut_do = Name the mark in the seam: opening=....
+proof-no_sewing = the lesson has no sewing steps, so seams and raw edges are not proved.
+proof-no_sewing_do = Add the sewing steps.
+
+# ---- corners ----
+proof-corner_facing = at the end of the { $edge } of the { $piece } the corner to the { $beside } measures { $degrees } degrees, that of the { $facing } it is turned onto { $facing_degrees }: the two will not lie on one another.
+proof-corner_facing_do = Draw the facing from the garment's own edges.
+proof-corner_point = where the { $edge } of the { $piece } meets the { $other_edge } of the { $other_piece } at the end of this seam, the line bends by { $degrees } degrees: it comes to a point.
+proof-corner_dip = where the { $edge } of the { $piece } meets the { $other_edge } of the { $other_piece } at the end of this seam, the line bends by { $degrees } degrees: it dips in.
+proof-corner_do = True the two edges: lay the seam together and draw the line across it smooth; or declare the corner where it is meant to be one.
+
+# ---- hems, facings and allowances folded back ----
+# $depth: how deep it is turned; $surplus: over the whole edge; $sharp: within $window where it is worst, $at along the edge.
+proof-fold_longer = turned { $depth } deep, the { $edge } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
+proof-fold_longer_by_far = turned { $depth } deep, the { $edge } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } (more than { $share }, and cloth eases about { $eases }).
+proof-fold_shorter = turned { $depth } deep, the { $edge } is { $surplus } shorter at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
+# One of these four follows as a sentence of its own.
+proof-fold_can_be_eased = Over its whole length it can be eased in, not there alone.
+proof-fold_can_be_drawn_out = Over its whole length it can be drawn out, not there alone.
+proof-fold_in_pleats = It will lie in pleats.
+proof-fold_pulls = It will pull.
+proof-fold_clip_do = Clip the curve: clip=True.
+proof-fold_shallower_do = Turn it no deeper than { $depth }, or face the edge.
+proof-fold_ease_do = Draw it in with an ease stitch along the hem, or turn it no deeper than { $depth }.
+proof-fold_face_do = Face or bind the edge: no turned hem lies flat there.
+proof-end_angle = the { $edge } is curved, and the end of its allowance at the { $beside } lies { $degrees } degrees beside the mirror image of that edge.
+proof-hem_end_angle_do = Let the end of the hem mirror the edge it meets, or square the hem to it.
+proof-seam_end_angle_do = Let the end of the allowance mirror the edge it meets.
+proof-hem_beside_fold = the { $edge } does not meet the fold at a right angle: turned, its allowance lies { $amount } beside the fold.
+proof-seam_beside_fold = the { $edge } does not meet the fold at a right angle: folded back, its allowance lies { $amount } beside the fold.
+proof-beside_fold_do = Draw the last stretch of the hem square to the fold, or declare the corner if a point is meant.
+proof-hem_end_beyond = turned, the end of the { $edge } sticks out beyond the cut edge of the { $beside } by { $amount }.
+proof-hem_end_short = turned, the end of the { $edge } falls short of the cut edge of the { $beside } by { $amount }.
+proof-seam_end_beyond = folded back, the end of the { $edge } sticks out beyond the cut edge of the { $beside } by { $amount }.
+proof-seam_end_short = folded back, the end of the { $edge } falls short of the cut edge of the { $beside } by { $amount }.
+# "turned" is what is written in the notebook.
+proof-end_do = Let its end mirror the { $beside }: leave the corner to the sewing order or say "turned"; where the angle is too sharp for that, make the allowance narrower or face the edge.
+
+# ---- what was begun and never finished ----
+proof-never_pressed = the seam along the { $edge } was left to be pressed later and never is.
+proof-never_pressed_do = Add { $call }.
+# $place is an edge or a mark.
+proof-never_turned_out = it is sewn to be turned right side out and never is.
+proof-never_turned_out_do = Add make.turn_out(...).
+proof-never_band_closed = the band set on along the { $place } is never closed over the seam.
+proof-never_band_closed_do = Add make.close_band(...).
+proof-never_buttoned = the { $place } has no button to go through it.
+proof-never_buttoned_do = Add make.buttons(..., holes=...).
+proof-never_eyelet_used = no cord comes out at the { $place }.
+proof-never_eyelet_used_do = Thread a cord: make.thread_cord(...).
+proof-never_threaded = the casing at the { $place } stays empty.
+proof-never_threaded_do = Thread elastic or a cord through it.
+proof-never_bag_closed = the bag of its pocket is never closed.
+proof-never_bag_closed_do = Sew the two bags together.
+proof-never_pocket_edge_sewn = the { $place } is pressed under and never sewn down.
+proof-never_pocket_edge_sewn_do = Sew the pocket on: make.patch_pocket(...).
+proof-never_basting_out = the basting along the { $place } is never taken out.
+proof-never_basting_out_do = Add make.remove_basting(...).
+proof-never_used = what the { $place } was prepared for is never done.
+proof-never_used_do = Finish it.
+
+# ---- the lesson's words and its list of notions ----
+# $name stands in braces, as in the lesson.
+proof-placeholder = the text names { $name }, which the step does not know.
+proof-placeholder_near = Did you mean '{ $name }'?
+proof-placeholder_known = Known here: { $names }.
+proof-placeholder_none = There are none here yet.
+proof-notion_missing = the sewing needs { $need }, which the list of notions does not name.
+proof-notion_missing_do = Add { $need } to the lesson's notions.
+proof-notion_spare = the list of notions names '{ $notion }', but no sewing step uses it.
+proof-notion_spare_do = Take it off the list, or add the step that needs it.
+
+# What the sewing needs, within a sentence.
+proof-need_thread = thread
+proof-need_interfacing = interfacing
+proof-need_sewn_in_interfacing = sewn in interfacing
+proof-need_zip = zip
+proof-need_buttons = buttons
+proof-need_snaps = snaps
+proof-need_hooks = hooks
+proof-need_eyelets = eyelets
+proof-need_elastic = elastic
+proof-need_cord = cord
+proof-need_bias_binding = bias binding
+proof-need_hem_tape = hem tape
+
+# By which words or parts of words a lesson's list of notions is taken to name them (separated by |, in small letters).
+proof-listed_thread = thread
+proof-listed_interfacing = interfacing
+proof-listed_sewn_in_interfacing = interfacing
+proof-listed_zip = zip
+proof-listed_buttons = button
+proof-listed_snaps = snap
+proof-listed_hooks = hook
+proof-listed_eyelets = eyelet
+proof-listed_elastic = elastic
+proof-listed_cord = cord
+proof-listed_bias_binding = bias binding
+proof-listed_hem_tape = hem tape
