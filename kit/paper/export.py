@@ -35,6 +35,7 @@ from typing import Any
 
 from kit.atomic import write_atomically
 from kit.geometry import Point
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER
 from kit.paper.printing import print_files
@@ -58,13 +59,13 @@ def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = Non
     so a pattern that cannot be printed leaves the last good files as they are. Raises `KitError`.
     """
     tell = progress or (lambda text: None)
-    tell("Laying the pieces on pages")
+    tell(say("paper.doing_pages"))
     made = print_files(pattern, PageRequest((A4, LETTER)), tell)
-    tell("Laying the pieces on one sheet")
+    tell(say("paper.doing_sheet"))
     laid = sheet(pattern, (A0,), limit=A0.area[0])
     made["sheet.pdf"] = sheet_pdf(sheet_content(laid, pattern), laid, pattern)
     made["pattern.json"] = pattern_text(pattern).encode("utf-8")
-    tell("Writing the pages")
+    tell(say("paper.doing_writing"))
     return {name: write_atomically(out / name, data) for name, data in made.items()}
 
 

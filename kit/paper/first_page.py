@@ -7,12 +7,13 @@ is found first (`front`), so that it can be asked where a square stands; lengths
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.gauge import (
     GAUGE_LENGTH,
@@ -39,32 +40,11 @@ _CAPTION = 9.0
 _HEADING = 6.0
 _TOP = 22.0  # the title block
 
-_OVERLAP = (
-    "Lay the pages out as in the page plan. Rows have numbers, columns letters.",
-    "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), at the left and at the top. Pages without such "
-    "a line there stay as they are.",
-    "Glue or tape the cut page on the grey area of the page before it. Bring halves with the same number together: "
-    "the ring must close and its diagonals must cross in the centre.",
-    "Join the pages of each row first, then row to row.",
-)
-_BUTT = (
-    "Lay the pages out as in the page plan. Rows have numbers, columns letters.",
-    "Cut each page along its broken trim lines (\N{BLACK SCISSORS}), on every side that has one.",
-    "Lay the cut edges against each other, not over each other, and tape them. Bring halves with the same number "
-    "together: the ring must close and its diagonals must cross in the centre.",
-    "Join the pages of each row first, then row to row.",
-)
-_CUT = (
-    "Cut the pieces on the heavy solid line.",
-    "Blades are sharp. Cut away from your fingers and yourself, close a rotary cutter each time you put it down, "
-    "use it on a cutting mat, and keep blades and pins away from children. The maker's instructions and the rules "
-    "of your workroom come first.",
-)
-_PRACTICE = (
-    "These pages are for drafting practice on a table. Everything is drawn smaller, words excepted: nothing cut from "
-    "them fits a body.",
-    "Keep blades and pins away from children. The rules of your classroom come first.",
-)
+# The notes of the first page, by the keys of their messages.
+_OVERLAP = ("join_plan", "join_trim", "join_glue", "join_rows")
+_BUTT = ("join_plan", "join_trim_all", "join_tape", "join_rows")
+_CUT = ("cut_line", "cut_blades")
+_PRACTICE = ("practise_smaller", "practise_blades")
 
 
 @dataclass(frozen=True)
@@ -94,14 +74,17 @@ class Front:
 
 def print_notes(paper: Paper, request: PageRequest) -> tuple[str, ...]:
     """What to tell the printer."""
-    on = f" Print on {paper.prints_on}." if paper.prints_on else ""
     metric, inch = (name for _, name, _ in square_sides(request))
     return (
-        f"Print this page first, at 100 % (actual size), with no scaling and no fitting to the page.{on}",
-        f"Measure a square before you cut: the metric one measures {metric} on each side, the other {inch}.",
+        say("paper.print_first_common" if paper.common else "paper.print_first"),
+        say("paper.print_measure", metric=metric, inch=inch),
         *how_to_gauge(request),
-        "Then print the other pages with the same settings.",
+        say("paper.print_others"),
     )
+
+
+def _said(keys: Iterable[str]) -> tuple[str, ...]:
+    return tuple(say(f"paper.{key}") for key in keys)
 
 
 def front(held: Paper, request: PageRequest) -> Front:
@@ -220,9 +203,9 @@ def draw_front(
     room = front(held, request)
     squares = square_sides(request)
     texts = {
-        "print": ("Print", print_notes(held, request)),
-        "join": ("Join", _BUTT if request.joining == "butt" else _OVERLAP),
-        "cut": ("Cut", _CUT) if request.full_size else ("Practise", _PRACTICE),
+        "print": (say("paper.print"), print_notes(held, request)),
+        "join": (say("paper.join"), _said(_BUTT if request.joining == "butt" else _OVERLAP)),
+        "cut": (say("paper.cut"), _said(_CUT)) if request.full_size else (say("paper.practise"), _said(_PRACTICE)),
     }
     enlarged = request.enlarged(held)
     for number in range(room.pages):
@@ -324,7 +307,7 @@ def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, spot: Spot) -> None:
     tiles = pages.tiles
     low, high = min(tile.bottom for tile in tiles), max(tile.top for tile in tiles)
     near, far = min(tile.left for tile in tiles), max(tile.right for tile in tiles)
-    write(canvas, "Page plan", spot.x, spot.y + spot.height - 3.0, 3.0, bold=True)
+    write(canvas, say("paper.plan"), spot.x, spot.y + spot.height - 3.0, 3.0, bold=True)
     scale = _map_scale(pages, spot)
     x = spot.x + (spot.width - scale * (far - near)) / 2
     base = spot.y + spot.height - _HEADING - scale * (high - low)
@@ -371,13 +354,15 @@ def tile_frame(pages: PagePlan, tile: Tile, gap: float) -> tuple[float, float, f
 def plan_note(pages: PagePlan) -> str:
     """How many pages there are, what they make and what was left out, in words."""
     count, patches = len(pages.tiles), pages.groups
-    note = f"{count} {'page' if count == 1 else 'pages'}, {pages.rows} {'row' if pages.rows == 1 else 'rows'} by "
-    note += f"{pages.columns} {'column' if pages.columns == 1 else 'columns'}"
+    plan = say(
+        "paper.plan_grid",
+        pages=say("paper.plan_pages", count=count),
+        rows=say("paper.plan_rows", count=pages.rows),
+        columns=say("paper.plan_columns", count=pages.columns),
+    )
     if 1 < patches < count:
-        note += f", in {patches} patches"
+        plan = say("paper.plan_patches", plan=plan, patches=patches)
     elif patches == count > 1:
-        note += ", none to be joined"
+        plan = say("paper.plan_single", plan=plan)
     out = pages.rows * pages.columns - count
-    if out:
-        note += f"; {out} blank {'page is' if out == 1 else 'pages are'} left out"
-    return note
+    return say("paper.plan_blank", plan=plan, count=out) if out else plan

@@ -11,8 +11,10 @@ from __future__ import annotations
 import math
 from typing import Any
 
+from kit.language import say
 from kit.paper.pdf_pen import MM, Ink, set_ink, write
 from kit.paper.request import CLASS_SCALES, PageRequest
+from kit.units import plain
 
 METRIC_SIDE = 100.0
 INCH_SIDE = 101.6
@@ -45,10 +47,10 @@ def draw_square(canvas: Any, left: float, bottom: float, side: float, step: floa
         canvas.line(left * MM, (bottom + along) * MM, (left + long) * MM, (bottom + along) * MM)
 
 
-def draw_gauge(canvas: Any, x: float, y: float, enlarged: float, side: str, upright: bool = False) -> None:
+def draw_gauge(canvas: Any, x: float, y: float, enlarged: float, said: str, upright: bool = False) -> None:
     """The gauge in a room of GAUGE_LENGTH x GAUGE_WIDTH whose lower left corner is (x, y) mm, or on end when
-    `upright`. `enlarged` is how much larger the canvas is drawn along the bar, which the gauge undoes; `side` names
-    the side of the paper it measures."""
+    `upright`. `enlarged` is how much larger the canvas is drawn along the bar, which the gauge undoes; `said` names
+    the gauge and the side of the paper it measures."""
     canvas.saveState()
     canvas.translate((x + (GAUGE_WIDTH if upright else 0.0)) * MM, y * MM)
     if upright:
@@ -78,50 +80,42 @@ def draw_gauge(canvas: Any, x: float, y: float, enlarged: float, side: str, upri
                     bold=per_cent == 100,
                     anchor="middle",
                 )
-    write(canvas, "%, at the ruler's 100 mm", 2 + gauge_place(HIGHEST) * unit - 3, _BASE + 3.9, 1.5, anchor="end")
-    write(
-        canvas, "%, at the ruler's 4 in", 2 + gauge_place(HIGHEST, INCH_SIDE) * unit - 3, _BASE - 5.4, 1.5, anchor="end"
-    )
-    write(canvas, f"Printer gauge, {side}", 4, _BASE + 1.3, 1.9, bold=True)
+    for key, length, y in (("metric", BAR, 3.9), ("inch", INCH_SIDE, -5.4)):
+        text = say(f"paper.gauge_{key}")
+        write(canvas, text, 2 + gauge_place(HIGHEST, length) * unit - 3, _BASE + y, 1.5, anchor="end")
+    write(canvas, said, 4, _BASE + 1.3, 1.9, bold=True)
     write(canvas, "0", 2, _BASE + 3.9, 1.5, anchor="middle")
-    write(canvas, "Lay the ruler's zero on the line at this end.", 4, _BASE - 2.9, 1.6)
+    write(canvas, say("paper.gauge_zero"), 4, _BASE - 2.9, 1.6)
     canvas.restoreState()
 
 
 def gauge_side(horizontal: bool, landscape: bool) -> str:
-    """Which side of the paper a gauge runs along."""
-    return "short side of the paper" if horizontal != landscape else "long side of the paper"
+    """The gauge by the side of the paper it runs along."""
+    return say("paper.gauge_short" if horizontal != landscape else "paper.gauge_long")
 
 
 def how_to_gauge(request: PageRequest) -> tuple[str, ...]:
     """What to do with the gauge, in sentences."""
     if not request.corrected:
-        return (
-            "Printed too small or too large? If a gauge bar measures 97 mm your printer printed at 97 %: look for a "
-            "scaling setting first. A printer that will not obey is put right by pages made for it: "
-            "lessonkit pages with --printer-scale 97%, or 97%,98.5% for the paper's short and long side.",
-        )
-    short, long = (f"{share * 100:.4g} %" for share in request.printer_scale)
-    said = short if short == long else f"{short} along the paper's short side and {long} along its long side"
-    return (
-        f"These pages are made for a printer that prints at {said}. There the test square is true and the gauge "
-        "reads what was corrected. On any other printer they come out wrong.",
-    )
+        return (say("paper.gauge_how"),)
+    short, long = (plain(share * 100, 2) for share in request.printer_scale)
+    if short == long:
+        return (say("paper.gauge_corrected", scale=short),)
+    return (say("paper.gauge_corrected_two", short=short, long=long),)
 
 
 def class_banner(request: PageRequest) -> str:
     """What stands on every page of a class scale; "" at full scale."""
-    return "" if request.full_size else f"{CLASS_SCALES[request.class_scale]}: not for cutting cloth"
+    return "" if request.full_size else say(f"paper.class_{CLASS_SCALES[request.class_scale]}")
 
 
 def square_sides(request: PageRequest) -> tuple[tuple[float, str, str], ...]:
     """For both test squares: side in mm on paper, what it is called, and what is said about it."""
+    sides = (METRIC_SIDE, 4.0)
+    whole = [say(f"unit.{unit}", amount=plain(side)) for side, unit in zip(sides, ("mm", "in"), strict=True)]
     if request.full_size:
-        return ((METRIC_SIDE, "100 mm", "test square: measure it before you cut"),) + (
-            (INCH_SIDE, "4 in", "test square: measure it before you cut"),
-        )
-    metric, inches = METRIC_SIDE * request.class_scale, 4 * request.class_scale
-    return (
-        (metric, f"{metric:g} mm", f"This square measures {metric:g} mm and stands for 100 mm."),
-        (inches * 25.4, f"{inches:g} in", f"This square measures {inches:g} in and stands for 4 in."),
-    )
+        return tuple((mm, name, say("paper.square")) for mm, name in zip((METRIC_SIDE, INCH_SIDE), whole, strict=True))
+    scale = request.class_scale
+    small = [say(f"unit.{unit}", amount=plain(side * scale)) for side, unit in zip(sides, ("mm", "in"), strict=True)]
+    said = [say("paper.square_small", side=own, stands_for=full) for own, full in zip(small, whole, strict=True)]
+    return tuple(zip((METRIC_SIDE * scale, INCH_SIDE * scale), small, said, strict=True))

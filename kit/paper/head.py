@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.gauge import (
     GAUGE_LENGTH,
@@ -26,7 +27,8 @@ _GAP = 5.0
 def edition_line(pattern: Pattern) -> str:
     """Size, edition and date as printed on every page."""
     lesson = pattern.lesson
-    parts = [pattern.body.said, f"edition {lesson.edition}" if lesson.edition else "", lesson.date]
+    edition = say("paper.edition", edition=lesson.edition) if lesson.edition else ""
+    parts = [pattern.body.said, edition, lesson.date]
     return " · ".join(part for part in parts if part)
 
 
@@ -75,12 +77,10 @@ def draw_head(
             write(canvas, part, first + aside + 6, line, height, bold=bool(banner) and text == banner.upper())
     metric, inch = square_sides(request)
     said = (
-        "Print at 100 %, on paper at least as wide as this sheet, with no scaling and no fitting to the page.",
-        f"Measure the squares before you cut: {metric[1]} and {inch[1]} on each side."
-        if request.full_size
-        else f"{metric[2]} {inch[2]}",
+        say("paper.head_print"),
+        say("paper.head_measure", metric=metric[1], inch=inch[1]) if request.full_size else f"{metric[2]} {inch[2]}",
         *how_to_gauge(request),
-        "Blades are sharp: cut away from yourself, and keep blades and pins away from children.",
+        say("paper.head_blades"),
     )
     line = top - 8.0
     for text in said:
@@ -88,16 +88,15 @@ def draw_head(
             line -= 4.0
             write(canvas, part, second + aside + 6, line, 2.2)
         line -= 1.2
-    sides = ("along the sheet's width", "along the sheet's height")
+    sides = ("sheet_width", "sheet_height")
     if request.corrected:
-        short, long = "the paper's short side", "the paper's long side"
-        sides = (long, short) if landscape else (short, long)
-    draw_gauge(canvas, x, y, enlarged[0], sides[0])
+        sides = ("sheet_long", "sheet_short") if landscape else ("sheet_short", "sheet_long")
+    draw_gauge(canvas, x, y, enlarged[0], say(f"paper.gauge_{sides[0]}"))
     draw_gauge(
         canvas,
         x + METRIC_SIDE + INCH_SIDE + 2 * _GAP,
         top - GAUGE_LENGTH / enlarged[1],
         enlarged[1],
-        sides[1],
+        say(f"paper.gauge_{sides[1]}"),
         upright=True,
     )

@@ -16,17 +16,13 @@ from typing import Any
 
 import pikepdf
 
+from kit.language import say
 from kit.paper.pdf_pen import INKS, Ink, Look
 from kit.paper.sheet import finish
 from kit.picture.drawing import StrokeRole
 
-HOW_TO_READ = (
-    "Count the marks between two long dashes: a dot is one, a short dash is five. Even sizes are heavier than odd ones."
-)
-SHARED = "An unbroken line is shared: it belongs to every size whose line runs into it."
 _LONG, _FIVE, _ONE, _GAP = 8.0, 3.0, 0.7, 1.3
 _WIDTHS = (0.42, 0.72)
-_STITCH = " stitch line"
 
 
 @dataclass(frozen=True)
@@ -60,7 +56,7 @@ def size_layers(sizes: Sequence[str]) -> tuple[Layer, ...]:
 
 def stitch_layer(size: str) -> str:
     """The name of the layer that holds the stitch line of a size."""
-    return size + _STITCH
+    return say("paper.layer_stitch", size=size)
 
 
 class Shelf:
@@ -129,7 +125,7 @@ def _catalogue(document: pikepdf.Pdf, groups: Mapping[str, Any], layers: Sequenc
         if below:
             order.append(pikepdf.Array(below))
     settings = pikepdf.Dictionary(
-        Name=pikepdf.String("Sizes"),
+        Name=pikepdf.String(say("paper.layers")),
         BaseState=pikepdf.Name.ON,
         Order=order,
         OFF=pikepdf.Array([groups[layer.name] for layer in layers if not layer.on]),

@@ -19,6 +19,7 @@ from shapely.ops import polylabel
 
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Point
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
@@ -30,6 +31,7 @@ from kit.picture.fitted import Room
 from kit.picture.piece_sheet import moved, piece_items, piece_lines, piece_words
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
+from kit.prose.phrases import listed
 
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little
@@ -110,8 +112,8 @@ def said_sizes(sizes: Sequence[str], places: Sequence[int]) -> str:
         last = place
     words: list[str] = []
     for run in runs:
-        words += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else run
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+        words += [say("paper.sizes_run", first=run[0], last=run[-1])] if len(run) > 2 else run
+    return listed(words)
 
 
 def nest(patterns: Sequence[Pattern], chart: Sequence[str] = ()) -> Nest:
@@ -181,7 +183,7 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     sizes = [place for place, piece in enumerate(pieces) if piece is not None]
     said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
     if all(len(part.sizes) == len(pieces) for part in parts if _cuts(part)):
-        said = f"{said}, all alike"
+        said = say("paper.sizes_alike", sizes=said)
     inner = shapely.intersection_all(
         [_closed(piece.outline.points(0.2), motion) for piece, motion in zip(pieces, motions, strict=True) if piece]
     )

@@ -14,8 +14,9 @@ from reportlab.pdfgen.canvas import Canvas
 
 from kit.errors import KitError
 from kit.geometry import Line, Point
+from kit.language import say
 from kit.paper.head import edition_line
-from kit.paper.layers import HOW_TO_READ, SHARED, Shelf, declared_in, size_ink, size_layers, size_look, stitch_layer
+from kit.paper.layers import Shelf, declared_in, size_ink, size_layers, size_look, stitch_layer
 from kit.paper.nested import Nest, size_areas
 from kit.paper.pages import plan, tile
 from kit.paper.papers import Paper
@@ -29,14 +30,15 @@ from kit.units import both
 
 _ROW = 2.15
 _SAMPLE = 17.0
-_HINT = "The last page says how to find your size and which pages it needs."
+_NOTES = ("sizes_count", "sizes_shared", "sizes_layers", "sizes_allowances", "sizes_print")
 
 
 def nest_content(made: Nest, laid: Sheet) -> bytes:
     """A PDF of one page, exactly the sheet, with the nests alone, each size on its layer; what sizes share shows
     while any of them does."""
     target = BytesIO()
-    canvas = new_canvas(target, laid.width, laid.height, f"{made.pattern.lesson.title}, {edition_line(made.pattern)}")
+    title = say("paper.document", title=made.pattern.lesson.title, edition=edition_line(made.pattern))
+    canvas = new_canvas(target, laid.width, laid.height, title)
     shelf = Shelf(size_layers(made.sizes) if made.several else ())
     looks = [size_look(place) for place in made.places]
     for each, placement in zip(made.pieces, laid.placements, strict=True):
@@ -88,7 +90,7 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
                 page.contents_add(b"\nq /Sizes Do Q\n")
             document.pages.append(own.pages[1])
             declared_in(document, size_layers(made.sizes))
-            return finish(document, tray=not paper.prints_on)
+            return finish(document, tray=not paper.common)
 
 
 def pages_of_sizes(made: Nest, laid: Sheet, pages: PagePlan, before: int) -> dict[str, tuple[int, ...]]:
@@ -117,7 +119,9 @@ def key(canvas: Canvas, made: Nest, held: Paper) -> None:
         x, y = column * step, -2.5 - _ROW * row
         write(canvas, size, x, y, 1.5, bold=True)
         rule(canvas, x + name, y + 0.75, x + step - 2.5, y + 0.75, size_ink(place))
-    write(canvas, _HINT, long / 2, -2.5 - _ROW * math.ceil(count / across), 1.5, grey=0.25, anchor="middle")
+    hint = say("paper.sizes_hint")
+    letters = min(1.5, 1.5 * long / text_width(hint, 1.5))
+    write(canvas, hint, long / 2, -2.5 - _ROW * math.ceil(count / across), letters, grey=0.25, anchor="middle")
     canvas.restoreState()
 
 
@@ -151,16 +155,11 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
     """The last page: how to find one's size, every size's line, its pages, and the strips."""
     paper = pages.paper
     left, right, y = paper.margin_x, paper.width - paper.margin_x, paper.height - paper.margin_y - 6
-    write(canvas, "Find your size", left, y, 4.5, bold=True)
+    write(canvas, say("paper.sizes_find"), left, y, 4.5, bold=True)
     y -= 7
     notes = (
-        f"These pages hold the sizes {made.said} of {made.pattern.lesson.title}, one over the other.",
-        HOW_TO_READ,
-        f"{SHARED} The name of a size stands in its line here and there; colour your line before you cut.",
-        "In a program that shows layers, switch off the sizes you do not need; the stitch line of each size is a "
-        "layer of its own, off until you switch it on.",
-        "Allowances are included; their widths stand along the edges.",
-        "Print only the pages listed for your size; the first one has the test square.",
+        say("paper.sizes_hold", sizes=made.said, title=made.pattern.lesson.title),
+        *(say(f"paper.{key}") for key in _NOTES),
     )
     for note in notes:
         for line in wrap(note, 2.2, right - left):
@@ -170,8 +169,8 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
     y -= 2
     needed = pages_of_sizes(made, laid, pages, before)
     middle, far = left + 18, left + 18 + max(50.0, (right - left) * 0.42)
-    for x, heading in ((left, "Size"), (middle, "Its cut line"), (far + 5, "Print these pages")):
-        write(canvas, heading, x, y, 2.2, bold=True)
+    for x, heading in ((left, "size"), (middle, "line"), (far + 5, "pages")):
+        write(canvas, say(f"paper.sizes_head_{heading}"), x, y, 2.2, bold=True)
     y -= 2
     rule(canvas, left, y, right, y, Ink(0.25))
     high = min(9.0, max(5.2, (y - paper.margin_y - 18) / (len(made.sizes) + 1)))
@@ -183,9 +182,9 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         for line in wrap(ranges(numbers), 2.3, right - far - 5)[:2]:
             write(canvas, line, far + 5, y, 2.3)
     y -= high
-    write(canvas, "all", left, y, 3.0, bold=True)
+    write(canvas, say("paper.sizes_all"), left, y, 3.0, bold=True)
     draw(canvas, [Stroke((Line(Point(middle, y + 1.3), Point(far, y + 1.3)),), "cut")])
-    write(canvas, "shared by sizes", far + 5, y, 2.3)
+    write(canvas, say("paper.sizes_all_line"), far + 5, y, 2.3)
     _strips(canvas, made, left, right, y - 9, paper.margin_y)
 
 
@@ -193,20 +192,23 @@ def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bot
     """Strips cut without a paper piece: once where all sizes have the same, else by size."""
     lines = []
     for strip in made.pattern.strips:
-        cut: dict[str, list[str]] = {}
+        cut: dict[tuple[str, str], list[str]] = {}
         for pattern in made.patterns:
             own = next((other for other in pattern.strips if other.name == strip.name), None)
             if own is not None:
-                words = f"{both(own.length)} by {both(own.width)}"
-                cut.setdefault(words, []).append(pattern.body.name)
+                cut.setdefault((both(own.length), both(own.width)), []).append(pattern.body.name)
         if len(cut) == 1:
-            lines.append(f"{strip.title}: {next(iter(cut))} in every size.")
+            ((length, width),) = cut
+            lines.append(say("paper.strip_every", strip=strip.title, length=length, width=width))
         else:
-            told = "; ".join(f"{', '.join(names)} {words}" for words, names in cut.items())
-            lines.append(f"{strip.title}: {told}.")
+            by_size = [
+                say("paper.strip_size", sizes=", ".join(names), length=length, width=width)
+                for (length, width), names in cut.items()
+            ]
+            lines.append(say("paper.strip_sizes", strip=strip.title, sizes="; ".join(by_size)))
     if not lines:
         return
-    write(canvas, "Strips cut without a paper piece", left, y, 2.4, bold=True)
+    write(canvas, say("paper.strips"), left, y, 2.4, bold=True)
     y -= 4.5
     for told in lines:
         for line in wrap(told, 2.0, right - left):

@@ -25,6 +25,7 @@ import shapely
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.first_page import draw_front
 from kit.paper.gauge import class_banner
@@ -125,29 +126,28 @@ def tile(
         target,
         held.width * enlarged[0],
         held.height * enlarged[1],
-        f"{pattern.lesson.title}, {edition_line(pattern)}, pages on {paper.title}",
+        say("paper.document_pages", title=pattern.lesson.title, edition=edition_line(pattern), paper=paper.said),
     )
 
     def begin() -> None:
         if asked.corrected:
             canvas.scale(*enlarged)
 
-    way = "on its side" if held.landscape else "upright"
-    about = f"pattern pages on {paper.title}, {way} · {_counted(len(pages.tiles) + more)} to follow"
+    key = "paper.about_sideways" if held.landscape else "paper.about_upright"
+    about = say(key, paper=paper.said, count=len(pages.tiles) + more)
     before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin)
     total = len(pages.tiles) + before
     places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
     for number, each in enumerate(pages.tiles, before + 1):
         begin()
-        _furniture(
-            canvas, pattern, pages, links, each, asked, f"{'sheet' if laid.head else 'page'} {number} of {total + more}"
-        )
+        count = say("paper.sheet_of" if laid.head else "paper.page_of", page=number, pages=total + more)
+        _furniture(canvas, pattern, pages, links, each, asked, count)
         x, y = page_origin(each, held)
         if total > 1:
             draw_place(canvas, pages, each, places[each], (x, y), class_banner(asked))
         if laid.head and each.left <= laid.head[0] < each.right and each.bottom <= laid.head[1] < each.top:
             corner = (laid.head[0] + x, laid.head[1] + y)
-            about = f"{_counted(len(laid.placements), 'paper piece')} on {_counted(total, 'sheet')}"
+            about = say("paper.on_sheets", pieces=say("paper.pieces", count=len(laid.placements)), count=total)
             draw_head(canvas, pattern, corner, about, asked, enlarged, held.landscape)
         canvas.showPage()
     canvas.save()
@@ -157,11 +157,7 @@ def tile(
         for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):
             page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
             page.contents_add(_placed(pages, each, enlarged, asked), prepend=True)
-        return finish(document, tray=not paper.prints_on)
-
-
-def _counted(count: int, what: str = "page") -> str:
-    return f"{count} {what}" if count == 1 else f"{count} {what}s"
+        return finish(document, tray=not paper.common)
 
 
 def _placed(pages: PagePlan, each: Tile, enlarged: tuple[float, float], request: PageRequest) -> bytes:
@@ -243,10 +239,11 @@ def _furniture(
         middle_x, middle_y = (left + right) / 2, (bottom + top) / 2
         if after:
             x = right - paper.overlap / 2 + 0.9
-            write(canvas, f"glue {after.name} here", x, middle_y, 1.9, grey=0.4, anchor="middle", angle=math.pi / 2)
+            glue = say("paper.glue", page=after.name)
+            write(canvas, glue, x, middle_y, 1.9, grey=0.4, anchor="middle", angle=math.pi / 2)
         if below:
             y = bottom + paper.overlap / 2 - 0.9
-            write(canvas, f"glue {below.name} here", middle_x, y, 1.9, grey=0.4, anchor="middle")
+            write(canvas, say("paper.glue", page=below.name), middle_x, y, 1.9, grey=0.4, anchor="middle")
     for link in links:
         if each in (link.before, link.after):
             _joint(canvas, link, each, page_origin(each, paper))
@@ -270,7 +267,9 @@ def _caption(canvas: Canvas, pattern: Pattern, paper: Paper, each: Tile, count: 
     left, bottom, right, top = _frame(paper)
     roomy = paper.margin_y >= _CAPTION
     y = bottom - 4.1 if roomy else bottom + 1.4
-    unit, name = ("2 in", 50.8) if pattern.lesson.units == "inch" else ("50 mm", SCALE_LINE)
+    inches = pattern.lesson.units == "inch"
+    name = 50.8 if inches else SCALE_LINE
+    unit = say("unit.in", amount="2") if inches else say("unit.mm", amount="50")
     end = right - text_width(count, 1.9) - 5
     start = end - name
     set_ink(canvas, Ink(0.2))
@@ -280,7 +279,8 @@ def _caption(canvas: Canvas, pattern: Pattern, paper: Paper, each: Tile, count: 
         canvas.line(x * MM, (y + 0.6) * MM, x * MM, (y + (2.0 if tick else 2.4)) * MM)
     write(canvas, unit, start - 1.5, y, 1.7, grey=0.2, anchor="end")
     write(canvas, count, right, y, 1.9, grey=0.2, anchor="end")
-    line = f"{pattern.lesson.title} · {edition_line(pattern)} · row {each.row + 1}, column {each.column_letters}"
+    place = say("paper.place", row=str(each.row + 1), column=each.column_letters)
+    line = f"{pattern.lesson.title} · {edition_line(pattern)} · {place}"
     width = start - 14 - left - 3
     size = 1.9
     while text_width(line, size) > width and size > 1.2:

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from kit.errors import KitError, near
+from kit.language import say, says
 
 INCH = 25.4
 LONGEST = 5080.0
@@ -27,8 +28,7 @@ class Paper:
     Nothing of the pattern is printed within `margin_x` of the sides or `margin_y` of top and bottom (common
     practice, no source: home printers leave up to 6 mm blank); `overlap` is how far the next page lies over this one
     where they are glued. `kind`: a "page" for the printer at home, a "sheet" for a copy shop, or a "roll", which is
-    cut to length: its `height` is the longest piece of it. `prints_on` says which papers a page made for several is
-    printed on.
+    cut to length: its `height` is the longest piece of it. `common` pages are made for A4 and US Letter alike.
     """
 
     name: str
@@ -39,7 +39,7 @@ class Paper:
     margin_y: float = 10.0
     overlap: float = 10.0
     kind: Kind = "page"
-    prints_on: str = ""
+    common: bool = False
 
     def __post_init__(self) -> None:
         for margin in (self.margin_x, self.margin_y):
@@ -56,6 +56,12 @@ class Paper:
                 where=self.title,
                 do="Give a smaller margin or overlap.",
             )
+
+    @property
+    def said(self) -> str:
+        """What people call it in the spoken language."""
+        key = f"paper.name_{self.name.replace('-', '_')}"
+        return say(key) if says(key) else self.title
 
     @property
     def turned(self) -> Paper:
@@ -99,9 +105,7 @@ A3 = Paper("a3", "A3", 297.0, 420.0)
 A0 = Paper("a0", "A0", 841.0, 1189.0, kind="sheet")
 LETTER = Paper("letter", "US Letter", 8.5 * INCH, 11 * INCH)
 TABLOID = Paper("tabloid", "Tabloid", 11 * INCH, 17 * INCH)
-COMMON = Paper(
-    "a4-or-letter", "A4 or US Letter", A4.width, LETTER.height, prints_on="either A4 or US Letter, in the middle of it"
-)
+COMMON = Paper("a4-or-letter", "A4 or US Letter", A4.width, LETTER.height, common=True)
 ROLL_36 = Paper("roll-36in", "36 in roll", 36 * INCH, LONGEST, kind="roll")
 ROLL_914 = Paper("roll-914mm", "914 mm roll", 914.0, LONGEST, kind="roll")
 

@@ -23,6 +23,7 @@ from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.geometry import Curve, Line, Point
+from kit.language import language
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
 from kit.units import set_fractions
 
@@ -129,15 +130,15 @@ def fonts() -> tuple[str, str]:
     return "DejaVuSans", "DejaVuSans-Bold"
 
 
-def new_canvas(target: BinaryIO, width: float, height: float, title: str, language: str = "en") -> Canvas:
-    """A one-size document of `width` x `height` mm. The same drawing gives the same bytes (no clock, no random
-    identifier)."""
+def new_canvas(target: BinaryIO, width: float, height: float, title: str) -> Canvas:
+    """A one-size document of `width` x `height` mm, in the spoken language. The same drawing gives the same bytes (no
+    clock, no random identifier)."""
     canvas = Canvas(
         target,
         pagesize=(width * MM, height * MM),
         invariant=1,
         pageCompression=1,
-        lang=language,
+        lang=language(),
         initialFontName=fonts()[0],  # otherwise Helvetica is named in the file, which is not embedded
     )
     canvas.setTitle(title)

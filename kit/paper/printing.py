@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.head import head_room
 from kit.paper.pages import plan, tile
 from kit.paper.papers import A0, Paper
 from kit.paper.request import PageRequest
 from kit.paper.sheet import GAP, Sheet, sheet, sheet_content
+from kit.units import plain
 
 Progress = Callable[[str], None]
 
@@ -22,7 +24,8 @@ def print_files(pattern: Pattern, request: PageRequest, progress: Progress | Non
     for paper in request.papers:
         laid = laid_for(pattern, paper, request)
         pages = plan(laid, paper, request)
-        tell(f"{paper.title}: {pages_said(laid, paper, len(pages.tiles), pages.rows * pages.columns)}")
+        amount = pages_said(laid, paper, len(pages.tiles), pages.rows * pages.columns)
+        tell(say("paper.doing_paper", paper=paper.said, amount=amount))
         made[file_name(paper, request)] = tile(sheet_content(laid, pattern), laid, pattern, paper, request)
     return made
 
@@ -48,8 +51,8 @@ def file_name(paper: Paper, request: PageRequest) -> str:
 def pages_said(laid: Sheet, paper: Paper, count: int, of: int) -> str:
     """How much paper it takes, in words."""
     if paper.kind == "roll":
-        return f"{(laid.height + 2 * paper.margin_y) / 1000:.2f} m of it"
-    what = "page" if paper.kind == "page" else "sheet"
-    said = f"{count} {what}" if count == 1 else f"{count} {what}s"
+        metres = plain((laid.height + 2 * paper.margin_y) / 1000, 2)
+        return say("paper.amount_roll", length=say("unit.m", amount=metres))
+    said = say("paper.amount_pages" if paper.kind == "page" else "paper.amount_sheets", count=count)
     blank = of - count
-    return f"{said}, {blank} blank left out" if blank else said
+    return say("paper.amount_blank", amount=said, blank=blank) if blank else said

@@ -21,6 +21,7 @@ from shapely import affinity
 
 from kit.errors import KitError
 from kit.geometry import Motion
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.head import edition_line
 from kit.paper.papers import LONGEST
@@ -31,7 +32,7 @@ from kit.picture.drawing import Item
 from kit.picture.piece_sheet import moved, piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
-from kit.units import both
+from kit.units import both, plain
 
 GAP = 20.0
 EDGE = 20.0
@@ -42,7 +43,6 @@ _FITTED = 1600.0  # widest sheet that is fitted to the pieces: what is projected
 _SIDES = ((500.0, 508.0), (300.0, 304.8), (200.0, 203.2), (100.0, 101.6))  # mm, inches: 20, 12, 8, 4
 _INCH = 25.4
 _CAPTION = 26.0
-_MEASURE = "measure each side on the table"
 
 
 @dataclass(frozen=True)
@@ -122,7 +122,7 @@ def projector_sheet(pattern: Pattern, size: tuple[float, float] | None = None) -
 def projector_pdf(laid: ProjectorSheet, pattern: Pattern, dark: bool = False) -> bytes:
     """The sheet as a PDF of one page, exactly its size; `dark` for light lines on black."""
     target = BytesIO()
-    title = f"{pattern.lesson.title}, {edition_line(pattern)}, for a projector"
+    title = say("paper.document_projector", title=pattern.lesson.title, edition=edition_line(pattern))
     canvas = new_canvas(target, laid.width, laid.height, title)
     look = heavy(dark)
     if dark:
@@ -242,10 +242,10 @@ def _calibration(canvas: Canvas, laid: ProjectorSheet, pattern: Pattern, look: L
     top = laid.height - EDGE - _CAPTION
     black = look.grey(0.0)
     write(canvas, pattern.lesson.title, EDGE, laid.height - EDGE - 8, 9.0, bold=True, grey=black)
-    about = f"{edition_line(pattern)} · for a projector, 1:1 · grain from left to right"
+    about = say("paper.projector_about", edition=edition_line(pattern))
     write(canvas, about, EDGE, laid.height - EDGE - 18, 4.5, grey=black)
-    _square(canvas, EDGE, top, metric, 10.0, 10, f"{metric / 10:g} cm", look)
-    _square(canvas, EDGE + metric + GAP, top, inches, _INCH, 4, f"{inches / _INCH:g} in", look)
+    _square(canvas, EDGE, top, metric, 10.0, 10, say("unit.cm", amount=plain(metric / 10)), look)
+    _square(canvas, EDGE + metric + GAP, top, inches, _INCH, 4, say("unit.in", amount=plain(inches / _INCH)), look)
 
 
 def _square(
@@ -268,17 +268,19 @@ def _square(
     canvas.setStrokeGray(look.grey(0.0))
     canvas.rect(left * MM, bottom * MM, side * MM, side * MM, stroke=1, fill=0)
     size = min(12.0, side / 14)
-    wide = max(text_width(said, size, bold=True), text_width(_MEASURE, size * 0.42)) + size
+    measure = say("paper.projector_measure")
+    small = min(size * 0.42, size * 0.42 * (side - 2 * size) / text_width(measure, size * 0.42))
+    wide = max(text_width(said, size, bold=True), text_width(measure, small)) + size
     canvas.setFillGray(look.grey(1.0))
     middle = left + side / 2, bottom + side / 2
     canvas.rect((middle[0] - wide / 2) * MM, (middle[1] - size * 2) * MM, wide * MM, size * 4 * MM, stroke=0, fill=1)
     write(canvas, said, middle[0], middle[1] + size * 0.3, size, bold=True, grey=look.grey(0.0), anchor="middle")
     write(
         canvas,
-        _MEASURE,
+        measure,
         middle[0],
         middle[1] - size * 1.2,
-        size * 0.42,
+        small,
         grey=look.grey(0.0),
         anchor="middle",
     )

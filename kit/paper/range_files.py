@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from kit.errors import KitError, near
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.dxf_file import dxf_text
 from kit.paper.export import pattern_text
@@ -87,7 +88,7 @@ def range_files(
     for pattern in patterns:
         tail = f"-{_plain(pattern.body.name)}" if several else ""
         if several:
-            tell(f"Size {pattern.body.name}")
+            tell(say("paper.doing_size", size=pattern.body.name))
         if not nested or asked.each:
             for name, data in print_files(pattern, asked.pages, tell).items():
                 made[_with(name, tail)] = data
@@ -95,7 +96,7 @@ def range_files(
         if "json" in asked.files:
             made[f"pattern{tail}.json"] = pattern_text(pattern).encode("utf-8")
         if asked.projector:
-            tell("Making the projector's sheet")
+            tell(say("paper.doing_projector"))
             whole = _whole([pattern], asked.pages)[0]
             laid = projector_sheet(whole, asked.projector_size)
             made[f"projector{tail}-light.pdf"] = projector_pdf(laid, whole)
@@ -119,7 +120,7 @@ def _nested(patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeReque
     made = nest(whole, chart)
     out: dict[str, bytes] = {}
     for paper in asked.pages.papers:
-        tell(f"Making the {paper.title} pages of {made.said}")
+        tell(say("paper.doing_nested", paper=paper.said, sizes=made.said))
         laid = laid_nest(made, paper, asked.pages)
         out[_with(file_name(paper, asked.pages), "-sizes")] = nested_pages(made, laid, paper, asked.pages)
     out.update(_drawings(whole, chart, asked, "-sizes"))

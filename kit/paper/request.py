@@ -19,7 +19,7 @@ from kit.units import length
 Orientation = Literal["auto", "upright", "sideways"]
 Joining = Literal["overlap", "butt"]
 
-CLASS_SCALES = {1.0: "full scale", 0.5: "half scale", 0.25: "quarter scale"}
+CLASS_SCALES = {1.0: "full", 0.5: "half", 0.25: "quarter"}
 _FURTHEST = (0.8, 1.25)
 
 

@@ -21,6 +21,7 @@ from shapely import affinity
 
 from kit.errors import KitError
 from kit.geometry import Motion, Point
+from kit.language import language, say
 from kit.lesson.pattern import Pattern
 from kit.paper.head import draw_head, head_room
 from kit.paper.head import edition_line as edition_line
@@ -188,7 +189,7 @@ def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern) -> bytes:
     height = laid.height + around + block[1] + 2 * _EDGE
     target = BytesIO()
     canvas = new_canvas(target, width, height, _title(pattern))
-    pieces = f"{len(laid.placements)} paper {'piece' if len(laid.placements) == 1 else 'pieces'} on one sheet"
+    pieces = say("paper.on_one_sheet", pieces=say("paper.pieces", count=len(laid.placements)))
     draw_head(canvas, pattern, (_EDGE, laid.height + around + _EDGE), pieces, PageRequest((A0,)))
     canvas.showPage()
     canvas.save()
@@ -200,16 +201,16 @@ def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern) -> bytes:
         return finish(document)
 
 
-def finish(document: pikepdf.Pdf, language: str = "en", *, tray: bool = True) -> bytes:
-    """The document as bytes: every page's boxes are the sheet of paper (ISO 32000-1, 14.11.2), viewers are asked not
-    to scale it when printing, to take the `tray` that holds this size, if one does (12.2), and to show its title; the
-    same content gives the same bytes."""
+def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
+    """The document as bytes, in the spoken language: every page's boxes are the sheet of paper (ISO 32000-1, 14.11.2),
+    viewers are asked not to scale it when printing, to take the `tray` that holds this size, if one does (12.2), and to
+    show its title; the same content gives the same bytes."""
     document.Root.ViewerPreferences = pikepdf.Dictionary(
         PrintScaling=pikepdf.Name("/None"), DisplayDocTitle=True, PickTrayByPDFSize=tray
     )
     for page in document.pages:
         page.cropbox = page.trimbox = page.mediabox
-    document.Root.Lang = pikepdf.String(language)
+    document.Root.Lang = pikepdf.String(language())
     target = BytesIO()
     document.save(
         target,
@@ -273,4 +274,4 @@ def _turn(spot: Spot) -> Motion:
 
 
 def _title(pattern: Pattern) -> str:
-    return f"{pattern.lesson.title}, {edition_line(pattern)}"
+    return say("paper.document", title=pattern.lesson.title, edition=edition_line(pattern))

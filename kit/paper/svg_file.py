@@ -27,6 +27,7 @@ from dataclasses import replace
 from xml.sax.saxutils import escape, quoteattr
 
 from kit.geometry import Motion, Point, Vector
+from kit.language import say
 from kit.paper.head import edition_line
 from kit.paper.layers import size_look
 from kit.paper.nested import Nest
@@ -44,15 +45,15 @@ _FOOT = SIDE + 20.0
 _CAP = 0.729  # height of a capital of DejaVu Sans, per em
 _FONT = "'DejaVu Sans', 'Noto Sans', Arial, sans-serif"
 _KINDS = {
-    "cut": ("cut-line", "cut line"),
-    "stitch": ("stitch-line", "stitch line"),
-    "fold": ("fold", "fold"),
-    "grain": ("grainline", "grainline"),
-    "notch": ("notches", "notches"),
+    "cut": "cut-line",
+    "stitch": "stitch-line",
+    "fold": "fold",
+    "grain": "grainline",
+    "notch": "notches",
 }
 _PLAIN = ("", "cut", "notch", "grainline")  # names that say no more than the kind of line
-_MARKS = ("marks", "marks")
-_NAMES = ("names", "names")
+_MARKS = "marks"
+_NAMES = "names"
 
 
 def svg_text(made: Nest, laid: Sheet) -> str:
@@ -60,15 +61,14 @@ def svg_text(made: Nest, laid: Sheet) -> str:
     square at its foot."""
     wide, high = max(laid.width, SIDE + 20.0), laid.height + _FOOT
     pattern = made.pattern
-    title = f"{pattern.lesson.title}, {edition_line(pattern)}"
+    title = say("paper.document", title=pattern.lesson.title, edition=edition_line(pattern))
     ids = _Ids()
     out = [
         '<?xml version="1.0" encoding="UTF-8"?>',
         f'<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="{number(wide)}mm" height="{number(high)}mm" '
         f'viewBox="0 0 {number(wide)} {number(high)}" fill="none" stroke="none">',
         f"<title>{escape(title)}</title>",
-        "<desc>One user unit is one millimetre. A group for each size and for what sizes share, in it a group for each "
-        "piece, in that a group for each kind of line.</desc>",
+        f"<desc>{escape(say('paper.svg_about'))}</desc>",
         *_square(laid.height),
     ]
     for sizes in sorted({part.sizes for part in _parts(made)}, key=lambda sizes: (len(sizes), sizes)):
@@ -87,11 +87,11 @@ def _layer(made: Nest, laid: Sheet, sizes: tuple[int, ...], ids: _Ids) -> list[s
     """What is drawn for exactly these sizes, piece by piece."""
     names = [made.sizes[size] for size in sizes]
     if len(names) == 1:
-        key, said = ids(f"size-{names[0]}"), f"Size {names[0]}"
+        key, said = ids(f"size-{names[0]}"), say("paper.svg_size", size=names[0])
     elif len(names) == len(made.sizes):
-        key, said = ids("all-sizes"), "All sizes"
+        key, said = ids("all-sizes"), say("paper.svg_all_sizes")
     else:
-        key, said = ids(f"sizes-{'-'.join(names)}"), f"Shared by {', '.join(names)}"
+        key, said = ids(f"sizes-{'-'.join(names)}"), say("paper.svg_shared", sizes=", ".join(names))
     look = size_look(made.places[sizes[0]]) if len(sizes) == 1 and made.several else PLAIN
     inside: list[str] = []
     for each, placement in zip(made.pieces, laid.placements, strict=True):
@@ -108,12 +108,12 @@ def _layer(made: Nest, laid: Sheet, sizes: tuple[int, ...], ids: _Ids) -> list[s
 
 def _piece(items: Sequence[Item], key: str, title: str, name: str, look: Look, ids: _Ids) -> list[str]:
     key = ids(key)
-    kinds: dict[tuple[str, str], list[str]] = {}
+    kinds: dict[str, list[str]] = {}
     for item in items:
         if isinstance(item, Stroke):
             kind = _KINDS.get(item.role, _MARKS)
             own = item.name.removeprefix(f"{name}.")
-            line = ids(f"{key}-{kind[0]}-{'line' if own in _PLAIN else own}")
+            line = ids(f"{key}-{kind}-{'line' if own in _PLAIN else own}")
             kinds.setdefault(kind, []).extend(_line(item, line, look))
         elif isinstance(item, Dot):
             grey = _grey(DOTS[item.role])
@@ -124,8 +124,9 @@ def _piece(items: Sequence[Item], key: str, title: str, name: str, look: Look, i
         elif isinstance(item, Label):
             kinds.setdefault(_NAMES, []).append(_label(item))
     inside: list[str] = []
-    for (word, said), lines in kinds.items():
-        inside += _group(ids(f"{key}-{word}"), f"{title}: {said}", lines)
+    for kind, lines in kinds.items():
+        said = say(f"paper.svg_{kind.replace('-', '_')}", piece=title)
+        inside += _group(ids(f"{key}-{kind}"), said, lines)
     return _group(key, title, inside)
 
 
@@ -141,7 +142,7 @@ def _texts(made: Nest, laid: Sheet, ids: _Ids) -> list[str]:
                 PLAIN,
                 ids,
             )
-    return _group(ids("text"), "Text", inside)
+    return _group(ids("text"), say("paper.svg_text"), inside)
 
 
 def _turned(items: Iterable[Item], motion: Motion, laid: Sheet) -> tuple[Item, ...]:
@@ -198,10 +199,8 @@ def _square(top: float) -> list[str]:
         f'<path id="test-square-line" d="M10 {number(top + 10)}h{number(SIDE)}v{number(SIDE)}h-{number(SIDE)}Z" '
         f'stroke="#000000" stroke-width="{number(INKS["cut"].width)}"/>'
     )
-    text = replace(
-        Label("100 mm: measure this square", Point(10 + SIDE / 2, -(top + 10 + SIDE / 2)), "small"), size=5.0
-    )
-    return _group("test-square", "Test square, 100 mm", [line, _label(text)])
+    text = replace(Label(say("paper.svg_measure"), Point(10 + SIDE / 2, -(top + 10 + SIDE / 2)), "small"), size=5.0)
+    return _group("test-square", say("paper.svg_square"), [line, _label(text)])
 
 
 def _grey(value: float) -> str:

@@ -1,4 +1,4 @@
-"""The legend of cloth fills and lines, printed once in each booklet. Its words are the messages picture.legend_<role>."""
+"""The legend of cloth fills and lines, printed once in each booklet. Its words are the messages picture-legend_...."""
 
 from __future__ import annotations
 

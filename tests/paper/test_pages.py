@@ -371,7 +371,7 @@ def test_printing_is_asked_to_be_unscaled(case: str) -> None:
     made = make(CASES[case])
     with pikepdf.open(BytesIO(made.pdf)) as document:
         assert document.Root.ViewerPreferences.PrintScaling == "/None"
-        assert bool(document.Root.ViewerPreferences.PickTrayByPDFSize) == (not made.request.papers[0].prints_on)
+        assert bool(document.Root.ViewerPreferences.PickTrayByPDFSize) == (not made.request.papers[0].common)
         assert str(document.Root.Lang) == "en"
         assert "Tideline wrap top" in str(document.docinfo["/Title"])
         assert (
