@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 
 from kit.language import say as say_plainly
+from kit.sewing.told import listed
+
+__all__ = ["listed", "phrase", "say", "word"]
 
 
 def say(key: str, values: Mapping[str, object]) -> str:
@@ -20,14 +23,3 @@ def word(key: str) -> str:
 def phrase(key: str, **values: object) -> str:
     """A phrase such as "{edge} of the {piece}", filled."""
     return say_plainly(f"phrase.{key}", values)
-
-
-def listed(items: Sequence[str]) -> str:
-    """Items as people list them: a, b and c."""
-    found = list(dict.fromkeys(items))
-    if len(found) < 2:
-        return "".join(found)
-    head = found[0]
-    for item in found[1:-1]:
-        head = phrase("more", first=head, last=item)
-    return phrase("two", first=head, last=found[-1])

@@ -90,9 +90,11 @@ def _worded(
 
 
 def title_said(title: str) -> str:
-    """A title in running text: the first letter small, unless the word is all capitals."""
+    """A title in running text: the first letter small where the language writes it so, unless the word is all
+    capitals."""
     first = title.split(" ")[0]
-    return title if len(first) > 1 and first.isupper() else title[:1].lower() + title[1:]
+    small = title if len(first) > 1 and first.isupper() else title[:1].lower() + title[1:]
+    return phrase("title", small=small, given=title)
 
 
 def pieces_said(pattern: Cut, names: Sequence[str]) -> str:
