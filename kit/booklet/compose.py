@@ -2,27 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
+from markupsafe import Markup
 from nbformat import NotebookNode
 
+from kit.booklet.author import cover_picture, photos_for, video_marks
+from kit.booklet.buying import lengths
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.flow import flow
+from kit.booklet.flow import flow, numbers
+from kit.booklet.forms import PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
+from kit.booklet.live_values import fill_title, live
 from kit.booklet.measuring import measuring
-from kit.booklet.model import Booklet, Cover, DraftStep, Part, PieceCard, SewStep, Words
-from kit.booklet.pictures import COVER, Picture, picture
+from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Words
+from kit.booklet.pictures import COVER, Inks, Picture, picture
+from kit.booklet.setting import Setter
 from kit.booklet.tables import (
     body_table,
     choice_table,
     cloth,
     cut_sentence,
     cut_table,
+    ease_table,
     finished_table,
+    said,
     size_table,
     strip_table,
 )
+from kit.booklet.theme_file import BookTheme, picture_theme
+from kit.booklet.words import fill_markdown, fill_text
 from kit.cloth.cut_list import cut_list
+from kit.language import language, say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension
 from kit.picture.flat import laid_flat
@@ -31,88 +42,127 @@ from kit.picture.piece_sheet import piece_drawing
 from kit.proof import Finding
 from kit.prose import cautions, terms
 
-READING = (
-    "Heavy lines in the accent ink are new in that step; thin grey lines stand from before; dashed pale lines are "
-    "taken away.",
-    "Lengths come in both systems. Work in one of them from beginning to end; each is rounded on its own.",
-    "Cloth is drawn with a tint and a pattern, as in the key below.",
-)
-PRINTING = (
-    "Print the first pattern page alone, at 100 % or “actual size”. Switch off “fit to page” and “shrink”.",
-    "Measure its test squares: one is 100 mm (10 cm), the other 4 in along each side. If either is off, find the "
-    "scaling setting of your printer before you print on.",
-    "Print the rest. The plan on the first page shows where each page goes: by row and column.",
-    "Cut each page along its trim line on two sides only, lay it over its neighbour so that the joining marks "
-    "meet, and tape it.",
-    "Check one long measure on the taped sheet against this booklet before you cut into cloth.",
-)
-
 _MOST = 6  # findings that fit on the cover
+_PRINTING = ("alone", "squares", "rest", "join", "check")
+_READING = ("inks", "units", "cloths", "ticks")
 
 
-def compose(given: Handover, notebook: NotebookNode, folder: LessonFolder, findings: Iterable[Finding] = ()) -> Booklet:
-    """The booklet of a worked lesson. `folder` is where its pictures may be read; `findings` are the proof's.
-    Raises `KitError` when a piece cannot be drawn with its allowances."""
+def compose(
+    given: Handover,
+    notebook: NotebookNode,
+    folder: LessonFolder,
+    findings: Iterable[Finding] = (),
+    form: Form = SCREEN,
+    look: BookTheme | None = None,
+) -> Booklet:
+    """The booklet of a worked lesson in one `form`. `folder` is where its pictures may be read; `findings` are the
+    proof's. Raises `KitError` when a piece cannot be drawn with its allowances."""
     pattern = given.pattern
-    order = flow(pattern, notebook, folder)
-    texts = _texts(pattern, (order.drafting, order.sewing, order.closing), order.opening)
     info = pattern.lesson
+    look = look or BookTheme()
+    inks = Inks.of(picture_theme(look), form)
+    setter = _setter(pattern, notebook, folder, form, inks)
+    order = flow(pattern, notebook, setter)
+    cards = _cards(pattern, form, inks)
+    texts = _texts((order.drafting, order.sewing, order.closing), order.opening, cards)
     return Booklet(
-        title=f"{info.title} – instruction booklet",
-        language="en",
+        title=say("booklet.title", title=info.title),
+        language=language(),
         edition=info.edition,
-        cover=_cover(pattern, findings),
+        slug=info.slug,
+        cover=_cover(pattern, findings, form, inks, cover_picture(info, folder), look.logo),
         opening=order.opening,
+        films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
-        terms=tuple((term.term, term.meaning) for term in terms(texts)),
-        reading=READING,
+        reading=tuple(say(f"booklet.reading_{key}") for key in _READING if key != "ticks" or form.screen),
+        legend=picture(legend(), "legend", form.across, inks, alt=say("booklet.legend_alt")),
+        measuring=measuring(given, form, inks),
         size_table=size_table(given),
         body_table=body_table(given),
-        measuring=measuring(given),
         finished_table=finished_table(given),
-        finished_picture=_finished_picture(pattern),
+        finished_picture=_finished_picture(pattern, form, inks),
+        ease_table=ease_table(pattern),
         choices=choice_table(pattern),
-        cloth=cloth(pattern),
+        cloth=cloth(pattern, lengths(pattern)),
+        lays=(),
         cut_table=cut_table(pattern),
         strip_table=strip_table(pattern),
-        cards=_cards(pattern),
-        legend=picture(legend(), "legend", 620, 260, alt="Key to the cloth patterns used in the pictures."),
+        cards=cards,
+        printing=tuple(say(f"booklet.printing_{key}") for key in _PRINTING),
         drafting=order.drafting,
+        worksheet=(),
         sewing=order.sewing,
+        fittings=(),
+        variations=info.variations,
         closing=order.closing,
-        printing=PRINTING,
+        terms=tuple((term.term, term.meaning) for term in terms(texts)),
+        index=_index(pattern, numbers(pattern, notebook)),
+        licence=info.licence,
+        credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
 
 
-def _cover(pattern: Pattern, findings: Iterable[Finding]) -> Cover:
+def _setter(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks) -> Setter:
+    known = live(pattern, numbers(pattern, notebook))
+
+    def fill(text: str, values: Sequence[tuple[str, float, str]], where: str) -> Markup:
+        return fill_text(text, values, known, folder, where)
+
+    def markdown(source: str, attachments: dict[str, object]) -> Markup:
+        return fill_markdown(source, known, folder, attachments=attachments, level=1)
+
+    def title(text: str) -> str:
+        return fill_title(text, known)
+
+    return Setter(
+        pattern,
+        form,
+        inks,
+        fill,
+        markdown,
+        title,
+        lambda key: photos_for(key, pattern, folder),
+        lambda key: video_marks(key, pattern),
+    )
+
+
+def _cover(
+    pattern: Pattern, findings: Iterable[Finding], form: Form, inks: Inks, photo: Photo | None, logo: str
+) -> Cover:
     info = pattern.lesson
-    first = "centimetres, then inches" if info.units == "cm" else "inches, then centimetres"
-    facts = [("Drafted for", pattern.body.said if _is_size(pattern) else pattern.body.name)]
-    facts += [("Lengths in", first), ("Edition", " · ".join(filter(None, (info.edition, info.date))))]
+    facts = [(say("booklet.drafted_for"), pattern.body.said if _is_size(pattern) else pattern.body.name)]
+    facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_first"))]
+    facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, info.date))))]
     if info.level:
-        facts.append(("For whom", info.level))
+        facts.append((say("booklet.for_whom"), info.level))
     troubles = [_finding(finding) for finding in findings if finding.level == "error"]
     if len(troubles) > _MOST:
         rest = len(troubles) - _MOST + 1
-        troubles = [*troubles[: _MOST - 1], f"And {rest} more: run `lessonkit check`, or see findings.json."]
+        troubles = [*troubles[: _MOST - 1], say("booklet.more_findings", count=rest)]
+    front, back = laid_flat(pattern, "front"), laid_flat(pattern, "back")
+    large = Room(form.measure * PX, form.depth * 0.44 * PX)
+    small = Room(form.measure * 0.36 * PX, form.depth * 0.2 * PX)
     return Cover(
         title=info.title,
         summary=info.summary,
         author=info.author,
-        front=picture(laid_flat(pattern, "front"), "cover-front", 600, 440, paper=COVER),
-        back=picture(laid_flat(pattern, "back"), "cover-back", 230, 190, "Back", paper=COVER),
+        front=picture(front, "cover-front", large, inks, paper=COVER),
+        back=picture(back, "cover-back", small, inks, say("booklet.back_view"), paper=COVER),
         facts=tuple(facts),
         troubles=tuple(troubles),
+        photo=photo,
+        logo=logo,
     )
 
 
-def _finished_picture(pattern: Pattern) -> Picture | None:
+def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
     """The garment laid flat with its width and length, where fronts and backs make a garment of it."""
     drawing = laid_flat(pattern, "back", pattern.lesson.units)
     if not any(isinstance(item, Dimension) for item in drawing.items):
         return None
-    return picture(drawing, "finished", 300, 220, "Laid flat, seen from the back")
+    room = Room(form.measure * 0.6 * PX * min(1.6, form.letters), 60 * PX * form.letters)
+    return picture(drawing, "finished", room, inks, say("booklet.laid_flat_caption"))
 
 
 def _is_size(pattern: Pattern) -> bool:
@@ -124,20 +174,42 @@ def _finding(finding: Finding) -> str:
     return f"{where}{finding.what} {finding.do}".strip()
 
 
-def _cards(pattern: Pattern) -> tuple[PieceCard, ...]:
+def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
     cuts = cut_list(pattern)
+    across = 3 if form.measure > 150 and form.letters == 1 else 2 if form.letters == 1 else 1
+    width = (form.measure - 5 * (across - 1)) / across - 4.4
+    room = Room(width * PX, min(52.0, form.depth * 0.26) * PX * form.letters)
     return tuple(
         PieceCard(
             piece.number,
+            piece.name,
             piece.title,
             tuple(cut_sentence(cut) for cut in cuts if cut.number == piece.number and cut.how != "strip"),
-            picture(piece_drawing(piece, pattern, pattern.lesson.units), f"piece-{piece.number}", 178, 150),
+            picture(piece_drawing(piece, pattern, pattern.lesson.units), f"piece-{piece.number}", room, inks),
         )
         for piece in sorted(pattern.pieces, key=lambda piece: piece.number)
     )
 
 
-def _texts(pattern: Pattern, parts: Iterable[Part], words: Iterable[Words]) -> list[str]:
+def _index(pattern: Pattern, at: dict[str, int]) -> tuple[IndexEntry, ...]:
+    """Every parameter and body measurement with the steps that use it, by name."""
+    labels = {value.name: value.label for value in pattern.values}
+    found: dict[str, list[tuple[int, str]]] = {}
+    for step in pattern.steps:
+        for name in dict.fromkeys((*step.uses, *(name for name, _, _ in step.values))):
+            if name in labels or name in pattern.body:
+                found.setdefault(said(labels.get(name, name)), []).append((at[step.key], step.key))
+    for record in pattern.sewing:
+        for name, _, _ in record.values:
+            if name in labels:
+                found.setdefault(said(labels[name]), []).append((at[record.key], record.key))
+    return tuple(
+        IndexEntry(name, tuple(dict.fromkeys(steps)))
+        for name, steps in sorted(found.items(), key=lambda item: item[0].casefold())
+    )
+
+
+def _texts(parts: Iterable[Part], words: Iterable[Words], cards: Iterable[PieceCard]) -> list[str]:
     """Every text a reader meets, to look for words that want explaining."""
     found = [str(block.html) for block in words]
     for part in parts:
@@ -148,5 +220,5 @@ def _texts(pattern: Pattern, parts: Iterable[Part], words: Iterable[Words]) -> l
                 found += [block.title, str(block.text)]
             elif isinstance(block, SewStep):
                 found += [block.title, str(block.text), *(operation.text for operation in block.operations)]
-    found += [cut_sentence(cut) for cut in cut_list(pattern)]
+    found += [cut for card in cards for cut in card.cuts]
     return found

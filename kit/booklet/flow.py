@@ -4,34 +4,21 @@ notebook."""
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from markupsafe import Markup
 from nbformat import NotebookNode
 
-from kit.booklet.fetch import LessonFolder
-from kit.booklet.model import Block, DraftStep, Operation, Part, SewStep, Words
-from kit.booklet.pictures import picture
-from kit.booklet.tables import number, said
-from kit.booklet.words import to_html
+from kit.booklet.model import Block, Part, Words
+from kit.booklet.paging import Placing, share_out
+from kit.booklet.setting import Planned, Setter
+from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
-from kit.picture.draft import step_drawing
-from kit.picture.drawing import Drawing
-from kit.picture.sewing import scene_drawing
-from kit.picture.svg_pen import bounds_of
-from kit.placeholder import names
-from kit.prose import about_minutes, fill_words, scene_alt, sentences, step_alt, whys
-from kit.sewing.operation import Operation as SewingOperation
 
 PRIVATE = "notes-to-self"
 _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
-# Picture sizes in CSS px (1/96 in): beside the text, across the page under it, one of several in a row under it.
-_BESIDE = (360.0, 305.0)
-_ACROSS = (608.0, 320.0)
-_FULL = (608.0, 560.0)
-_STAGE = (290.0, 270.0)
+_PART_HEAD = 21.0  # mm that the heading of a part takes
 
 
 @dataclass(frozen=True)
@@ -55,10 +42,10 @@ class _Text:
 _Item = _Text | StepRecord | SewRecord
 
 
-def flow(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder) -> Flow:
-    """The lesson in notebook order. Markdown tagged `notes-to-self` is left out; a step whose cell is not in
-    the notebook (made in a loop, or imported) keeps its place among the lesson's steps. Pictures refused in
-    markdown are added to `folder.left_out`."""
+def flow(pattern: Pattern, notebook: NotebookNode, setter: Setter) -> Flow:
+    """The lesson in notebook order, set by `setter`. Markdown tagged `notes-to-self` is left out; a step whose cell is
+    not in the notebook (made in a loop, or imported) keeps its place among the lesson's steps. Steps are numbered
+    through drafting and sewing."""
     items = _items(pattern, notebook)
     kinds = [type(item) for item in items]
     first_draft = kinds.index(StepRecord) if StepRecord in kinds else len(items)
@@ -71,18 +58,19 @@ def flow(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder) -> Flow
     drafting, sewing = items[heading:sewing_at], items[sewing_at : last + 1]
     if first_sew < first_draft:
         drafting, sewing = [], items[heading : last + 1]
-
-    def words(texts: Iterable[_Item]) -> tuple[Words, ...]:
-        made = [_words(text, pattern, folder) for text in texts if isinstance(text, _Text)]
-        return tuple(block for block in made if block.html.strip())
-
-    write = _writer(pattern, folder)
+    order = _Order(pattern, setter, numbers(pattern, notebook))
     return Flow(
-        opening=words(items[:heading]),
-        drafting=_part("Drafting", drafting, write),
-        sewing=_part("Sewing", sewing, write),
-        closing=_part("To finish", items[last + 1 :] if last >= 0 else [], write),
+        opening=tuple(Words(html) for html in map(order.html, items[:heading]) if html.strip()),
+        drafting=order.part(say("booklet.drafting"), drafting),
+        sewing=order.part(say("booklet.sewing"), sewing),
+        closing=order.part(say("booklet.to_finish"), items[last + 1 :] if last >= 0 else []),
     )
+
+
+def numbers(pattern: Pattern, notebook: NotebookNode) -> dict[str, int]:
+    """The number of every step and sewing step, by key: as they follow each other in the booklet."""
+    records = [item for item in _items(pattern, notebook) if not isinstance(item, _Text)]
+    return {record.key: count for count, record in enumerate(records, 1)}
 
 
 def _items(pattern: Pattern, notebook: NotebookNode) -> list[_Item]:
@@ -139,99 +127,52 @@ def _head_of(items: list[_Item], index: int) -> int:
     return index
 
 
-def _part(title: str, items: list[_Item], write: Callable[[_Item], Block | None]) -> Part:
-    """A section; a heading that opens it in the notebook becomes its title."""
-    if items and isinstance(items[0], _Text):
-        found = _HEADING.match(items[0].source)
-        if found:
-            title = Markup(to_html_title(found[2])).striptags()
-            items = [_Text(items[0].source[found.end() :], items[0].attachments), *items[1:]]
-    blocks = [write(item) for item in items]
-    return Part(title, tuple(block for block in blocks if block is not None))
+@dataclass(frozen=True)
+class _Order:
+    pattern: Pattern
+    setter: Setter
+    numbers: dict[str, int]
+
+    def html(self, item: _Item) -> Markup:
+        """A markdown cell as safe HTML; nothing for a step."""
+        if not isinstance(item, _Text):
+            return Markup()
+        source = item.source
+        found = _HEADING.match(source)
+        if found and len(found[1]) == 1 and found[2].strip().lower() == self.pattern.lesson.title.lower():
+            source = source[found.end() :]
+        return self.setter.markdown(source, item.attachments)
+
+    def part(self, title: str, items: list[_Item]) -> Part:
+        """A section; a heading that opens it in the notebook becomes its title."""
+        if items and isinstance(items[0], _Text):
+            found = _HEADING.match(items[0].source)
+            if found:
+                title = self.setter.title(Markup(to_html_title(found[2])).striptags())
+                items = [_Text(items[0].source[found.end() :], items[0].attachments), *items[1:]]
+        planned = [plan for plan in map(self._planned, items) if plan is not None]
+        units = [unit for plan in planned for unit in plan.units]
+        form = self.setter.form
+        if form.screen:
+            placings = tuple(Placing(1.0, False) for _ in units)
+        else:
+            placings = share_out(units, form.depth, form.depth - _PART_HEAD)
+        blocks: list[Block] = []
+        at = 0
+        for plan in planned:
+            blocks.append(plan.block(placings[at : at + len(plan.units)]))
+            at += len(plan.units)
+        return Part(title, tuple(blocks))
+
+    def _planned(self, item: _Item) -> Planned | None:
+        if isinstance(item, StepRecord):
+            return self.setter.draft(item, self.numbers[item.key])
+        if isinstance(item, SewRecord):
+            return self.setter.sew(item, self.numbers[item.key])
+        html = self.html(item)
+        return self.setter.words(html) if html.strip() else None
 
 
 def to_html_title(text: str) -> str:
     """A heading's words without its markup characters."""
     return re.sub(r"[*_`]+", "", str(Markup.escape(text)))
-
-
-def _words(text: _Text, pattern: Pattern, folder: LessonFolder) -> Words:
-    source = text.source
-    found = _HEADING.match(source)
-    if found and len(found[1]) == 1 and found[2].strip().lower() == pattern.lesson.title.lower():
-        source = source[found.end() :]
-    return Words(to_html(source, folder, attachments=text.attachments, level=1))
-
-
-def _writer(pattern: Pattern, folder: LessonFolder) -> Callable[[_Item], Block | None]:
-    system = pattern.lesson.units
-    counts = {"draft": 0, "sew": 0}
-
-    def write(item: _Item) -> Block | None:
-        if isinstance(item, _Text):
-            words = _words(item, pattern, folder)
-            return words if words.html.strip() else None
-        if isinstance(item, StepRecord):
-            counts["draft"] += 1
-            return draft_step(item, counts["draft"], pattern, folder)
-        counts["sew"] += 1
-        return sew_step(item, counts["sew"], pattern, folder)
-
-    def draft_step(record: StepRecord, count: int, pattern: Pattern, folder: LessonFolder) -> DraftStep:
-        drawing = step_drawing(record, system)
-        many = len(record.allowed) > 2
-        across = many or _is_wide(drawing)
-        room = _FULL if many else _ACROSS if across else _BESIDE
-        return DraftStep(
-            count,
-            record.key,
-            record.title,
-            to_html(fill_words(record.text, record.values, system), folder),
-            _numbers(record, pattern),
-            picture(drawing, f"draft{count}", *room, alt=step_alt(record, system)),
-            across,
-        )
-
-    def sew_step(record: SewRecord, count: int, pattern: Pattern, folder: LessonFolder) -> SewStep:
-        operations = tuple(
-            _operation(operation, f"sew{count}-{i}", pattern) for i, operation in enumerate(record.operations)
-        )
-        text = to_html(fill_words(record.text, record.values, system), folder) if record.text else Markup()
-        minutes = sum(operation.minutes(pattern) for operation in record.operations)
-        time = about_minutes(minutes) if minutes else ""
-        return SewStep(count, record.key, record.title, text, operations, time, record.words)
-
-    return write
-
-
-def _operation(operation: SewingOperation, name: str, pattern: Pattern) -> Operation:
-    system = pattern.lesson.units
-    stages = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
-    size = _BESIDE if len(stages) == 1 else _STAGE
-    pictures = []
-    for i, scene in enumerate(stages):
-        drawing = scene_drawing(scene, pattern, system, fit=size)
-        caption = f"{i + 1} of {len(stages)}" if len(stages) > 1 else ""
-        pictures.append(picture(drawing, f"{name}-{i}", *size, caption, scene_alt(pattern, scene, system)))
-    why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
-    return Operation(" ".join(sentences(pattern, operation, system)), tuple(pictures), why)
-
-
-def _is_wide(drawing: Drawing) -> bool:
-    left, bottom, right, top = bounds_of(drawing)
-    return right - left > 1.75 * (top - bottom)
-
-
-def _numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:
-    """The measures a step uses or its text names, each once, as the text and the picture show them. Others
-    that only the picture dimensions (every allowance, say) stay there."""
-    system = pattern.lesson.units
-    wanted = {*names(record.text), *record.uses}
-    labels = {spot.name: spot.label for spot in record.spots if spot.label}
-    labels |= {value.name: value.label for value in pattern.values}
-    guessed = {measure.name for measure in pattern.body.estimated}
-    return tuple(
-        (said(labels.get(name, name)), number(value, kind, system) + (", estimated" if name in guessed else ""))
-        for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
-        if name in wanted
-    )

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from kit.body.measures import MEASUREMENTS
+from kit.booklet.forms import PX, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.model import Measuring, Tape
-from kit.booklet.pictures import Picture, picture
+from kit.booklet.pictures import Inks, Picture, picture
+from kit.language import say
 from kit.picture.figure import View, measuring_figure, views
 from kit.units import both
 
@@ -17,7 +19,7 @@ def used_measures(given: Handover) -> tuple[str, ...]:
     return tuple(name for name in MEASUREMENTS if name in asked)
 
 
-def measuring(given: Handover) -> Measuring | None:
+def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
     """How the measurements the lesson uses are taken; None when it uses none. The reader's values stand beside
     the notes when the body is not a size of the chart, estimated ones marked."""
     names = used_measures(given)
@@ -36,10 +38,11 @@ def measuring(given: Handover) -> Measuring | None:
         )
         for number, name in enumerate(names, 1)
     )
-    return Measuring(_side(names, "front"), _side(names, "back"), tapes)
+    return Measuring(_side(names, "front", form, inks), _side(names, "back", form, inks), tapes)
 
 
-def _side(names: tuple[str, ...], view: View) -> Picture | None:
+def _side(names: tuple[str, ...], view: View, form: Form, inks: Inks) -> Picture | None:
     if not any(view in views(name) for name in names):
         return None
-    return picture(measuring_figure(names, view), f"measuring-{view}", 300, 530, view.capitalize())
+    room = Room(form.measure * 0.46 * PX, min(135.0, form.depth * 0.52) * PX)
+    return picture(measuring_figure(names, view), f"measuring-{view}", room, inks, say(f"booklet.{view}_view"))

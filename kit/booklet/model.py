@@ -10,9 +10,18 @@ from kit.booklet.pictures import Picture
 
 
 @dataclass(frozen=True)
+class Photo:
+    """A photo of the author's: a data: address, what it shows, and a caption."""
+
+    address: str
+    alt: str
+    caption: str = ""
+
+
+@dataclass(frozen=True)
 class Cover:
     """The first page. `facts` are (label, text) pairs; `troubles` are error findings in words, shown under a
-    "Proof failed" banner."""
+    "Proof failed" banner; a `photo` of the author's stands in the place of the drawn views."""
 
     title: str
     summary: str
@@ -21,18 +30,21 @@ class Cover:
     back: Picture | None
     facts: tuple[tuple[str, str], ...]
     troubles: tuple[str, ...] = ()
+    photo: Photo | None = None
+    logo: str = ""
 
 
 @dataclass(frozen=True)
 class Table:
     """A table of texts: `head`, `rows` (the first cell names the row), the index of the `marked` column or
-    row, and a `note` under it."""
+    row, and a `note` under it. `kind` is a style: "chart" sets a column for each size."""
 
     title: str
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     marked: int = -1
     note: str = ""
+    kind: str = "plain"
 
 
 @dataclass(frozen=True)
@@ -61,6 +73,7 @@ class PieceCard:
     """One pattern piece among the thumbnails: `cuts` are sentences such as "Cut 1 on the fold"."""
 
     number: int
+    name: str
     title: str
     cuts: tuple[str, ...]
     picture: Picture
@@ -71,12 +84,21 @@ class Words:
     """A teacher's markdown, as safe HTML."""
 
     html: Markup
+    breaks: bool = False
+
+
+@dataclass(frozen=True)
+class Mark:
+    """Where a film shows a step: a clock reading and the address that begins there."""
+
+    clock: str
+    address: str
 
 
 @dataclass(frozen=True)
 class DraftStep:
     """A numbered drafting step: its text with live numbers, its `numbers` (label, text), its picture, which
-    goes `across` the page when it is wide."""
+    goes `across` the page when it is wide. `breaks`: it begins a new page."""
 
     number: int
     key: str
@@ -85,15 +107,20 @@ class DraftStep:
     numbers: tuple[tuple[str, str], ...]
     picture: Picture
     across: bool = False
+    photos: tuple[Photo, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    breaks: bool = False
 
 
 @dataclass(frozen=True)
 class Operation:
-    """One operation of a sewing step: its sentences, and a picture of each stage worth showing."""
+    """One operation of a sewing step: its sentences, and a picture of each stage worth showing, `in_rows` of two or
+    under each other."""
 
     text: str
     pictures: tuple[Picture, ...]
     why: str = ""
+    breaks: bool = False
 
 
 @dataclass(frozen=True)
@@ -107,6 +134,9 @@ class SewStep:
     operations: tuple[Operation, ...]
     time: str = ""
     words: str = "before"
+    photos: tuple[Photo, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    breaks: bool = False
 
 
 Block = Words | DraftStep | SewStep
@@ -122,13 +152,44 @@ class Part:
 
 @dataclass(frozen=True)
 class Cloth:
-    """Cloth and notions. `lengths` is the shopping table; `words` the lesson's own advice on cloth."""
+    """Cloth and notions. `advice` are (label, text) pairs: fibre, weight, drape, what to avoid, washing first."""
 
     words: str
+    advice: tuple[tuple[str, str], ...]
     lengths: Table | None
     notions: tuple[str, ...]
     tools: tuple[str, ...] = ()
     note: str = ""
+
+
+@dataclass(frozen=True)
+class SheetStep:
+    """One step of the hand-drafting worksheet: what to rule, and the guide points of each curve."""
+
+    number: str
+    title: str
+    lines: tuple[str, ...]
+    curves: tuple[Table, ...]
+    pictures: tuple[Picture, ...] = ()
+
+
+@dataclass(frozen=True)
+class FittingNote:
+    """What a try-on changed: the sentences, and each changed piece before and after."""
+
+    title: str
+    date: str
+    why: str
+    lines: tuple[str, ...]
+    pictures: tuple[Picture, ...]
+
+
+@dataclass(frozen=True)
+class IndexEntry:
+    """A measure and the steps that use it: (step number, key)."""
+
+    name: str
+    steps: tuple[tuple[int, str], ...]
 
 
 @dataclass(frozen=True)
@@ -138,24 +199,34 @@ class Booklet:
     title: str
     language: str
     edition: str
+    slug: str
     cover: Cover
     opening: tuple[Words, ...]
+    films: tuple[str, ...]
     cautions: tuple[tuple[str, str], ...]
-    terms: tuple[tuple[str, str], ...]
     reading: tuple[str, ...]
+    legend: Picture | None
+    measuring: Measuring | None
     size_table: Table | None
     body_table: Table | None
-    measuring: Measuring | None
     finished_table: Table | None
     finished_picture: Picture | None
+    ease_table: Table | None
     choices: Table | None
     cloth: Cloth
+    lays: tuple[Picture, ...]
     cut_table: Table
     strip_table: Table | None
     cards: tuple[PieceCard, ...]
-    legend: Picture | None
-    drafting: Part
-    sewing: Part
-    closing: Part
     printing: tuple[str, ...]
+    drafting: Part
+    worksheet: tuple[SheetStep, ...]
+    sewing: Part
+    fittings: tuple[FittingNote, ...]
+    variations: tuple[tuple[str, str], ...]
+    closing: Part
+    terms: tuple[tuple[str, str], ...]
+    index: tuple[IndexEntry, ...]
+    licence: str
+    credits: tuple[str, ...]
     left_out: tuple[str, ...] = field(default=())

@@ -4,51 +4,86 @@ no other picture on the page has."""
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from html import escape
 
 from markupsafe import Markup
 
+from kit.booklet.forms import Form, Room
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
-from kit.picture.theme import THEME
+from kit.picture.theme import THEME, Theme
 
-FONT = "'Booklet Sans','Source Sans 3','Noto Sans','DejaVu Sans',sans-serif"
+FONT = "'Booklet Sans','Source Sans Pro','Source Sans 3','Noto Sans','DejaVu Sans',sans-serif"
 COVER = "#fdfbf6"  # the cover's paper, as in booklet.css
 _ID = re.compile(r'(\bid="|url\(#|href="#|\baria-labelledby="|\baria-describedby=")([\w.-]+)')
 _OPEN = re.compile(r"<svg\b[^>]*>")
+_SIZE = re.compile(r'<svg\b[^>]*?\bwidth="([\d.]+)"[^>]*?\bheight="([\d.]+)"')
 _TITLE = re.compile(r"<(title|desc)\b[^>]*>.*?</\1>", re.DOTALL)
 _SCRIPT = re.compile(r"<(script|foreignObject|iframe)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
 class Picture:
-    """A finished picture: inline `svg`, alternative text `alt`, and an optional `caption`."""
+    """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`."""
 
     svg: Markup
     alt: str
     caption: str = ""
+    width: float = 0.0
+    height: float = 0.0
+
+
+@dataclass(frozen=True)
+class Inks:
+    """The inks and letters of a booklet's pictures: the author's theme, letters enlarged for the form."""
+
+    theme: Theme = THEME
+
+    @classmethod
+    def of(cls, theme: Theme, form: Form) -> Inks:
+        texts = {role: replace(text, size=text.size * 1.06 * form.letters) for role, text in theme.texts.items()}
+        return cls(replace(theme, font=FONT, texts=texts))
+
+
+@dataclass(frozen=True)
+class Sketch:
+    """A picture not inked yet: `draw` gives its drawing for a room, so that it can be tried at several heights."""
+
+    draw: Callable[[Room], Drawing]
+    name: str
+    room: Room
+    caption: str = ""
+    alt: str = ""
+
+    def inked(self, inks: Inks, share: float = 1.0) -> Picture:
+        """The picture with so much of its room's height."""
+        room = self.room.times(share)
+        return picture(self.draw(room), self.name, room, inks, self.caption, self.alt)
 
 
 def picture(
     drawing: Drawing,
     name: str,
-    width: float,
-    height: float,
+    room: Room,
+    inks: Inks,
     caption: str = "",
     alt: str = "",
     paper: str = "#ffffff",
 ) -> Picture:
-    """`drawing` fitted inside `width` x `height` CSS px on `paper`. `name` makes its ids its own; `alt`
-    replaces the drawing's own alternative text."""
+    """`drawing` fitted inside `room` on `paper`. `name` makes its ids its own; `alt` replaces the drawing's own
+    alternative text."""
     said = alt or drawing.alt or drawing.title or caption
     text = svg(
         replace(drawing, alt=said),
-        width=round(width),
-        height=round(height),
-        theme=replace(THEME, font=FONT, paper=paper),
+        width=round(room.width),
+        height=round(room.height),
+        theme=replace(inks.theme, paper=paper),
     )
-    return Picture(Markup(_named(text, name, said)), said, caption)
+    size = _SIZE.search(text)
+    width, height = (float(size[1]), float(size[2])) if size else room
+    return Picture(Markup(_named(text, name, said)), said, caption, width, height)
 
 
 def _named(text: str, name: str, alt: str) -> str:

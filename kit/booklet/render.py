@@ -1,79 +1,46 @@
-"""The booklet's model as a web page and as a printed page."""
+"""The booklet's page set in type."""
 
 from __future__ import annotations
 
 import logging
 from pathlib import Path
 
-import matplotlib
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
-from markupsafe import Markup
 from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
 
 from kit.booklet.fetch import FONT_SCHEME, Fetcher, LessonFolder
-from kit.booklet.model import Booklet
-from kit.resources import templates
+from kit.booklet.html import to_html
+from kit.booklet.tagging import finish
+from kit.booklet.theme_file import BookTheme
+from kit.booklet.type import FACES
 
-# The letters of the booklet travel with matplotlib, so that a page breaks the same way on every machine.
-_FACES = (
-    ("Booklet Sans", "normal", "normal", "DejaVuSans.ttf"),
-    ("Booklet Sans", "bold", "normal", "DejaVuSans-Bold.ttf"),
-    ("Booklet Sans", "normal", "italic", "DejaVuSans-Oblique.ttf"),
-    ("Booklet Sans", "bold", "italic", "DejaVuSans-BoldOblique.ttf"),
-    ("Booklet Serif", "normal", "normal", "DejaVuSerif.ttf"),
-    ("Booklet Serif", "bold", "normal", "DejaVuSerif-Bold.ttf"),
-    ("Booklet Serif", "normal", "italic", "DejaVuSerif-Italic.ttf"),
-)
+__all__ = ["font_files", "to_html", "to_pdf"]
 
 
-def to_html(book: Booklet) -> str:
-    """The booklet as one self-contained HTML page: style sheet and pictures inside it."""
-    folder = templates() / "booklet"
-    environment = Environment(
-        loader=FileSystemLoader(folder),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
-    css = (folder / "booklet.css").read_text(encoding="utf-8")
-    page = environment.get_template("booklet.html.j2")
-    return page.render(book=book, css=Markup(css), contents=_contents(book))
-
-
-def to_pdf(html: str, lesson: LessonFolder, style: str = "") -> bytes:
-    """The page as PDF, tagged, with bookmarks from its headings. Reads only inside the lesson's folder;
-    `style` is CSS added to the booklet's own."""
-    fonts = matplotlib_fonts()
+def to_pdf(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> bytes:
+    """The page as PDF/UA-1 (ISO 14289-1): tagged, with title, language and bookmarks from its headings, every
+    letter's font inside. Reads only inside the lesson's folder; `style` is CSS added to the booklet's own."""
+    look = look or BookTheme()
+    fonts = font_files(look)
     fetcher = Fetcher(lesson, fonts)
     configuration = FontConfiguration()
     logging.getLogger("weasyprint").setLevel(logging.ERROR)
-    faces = CSS(string=_font_faces(), url_fetcher=fetcher, font_config=configuration)
+    faces = CSS(string=_font_faces(look), url_fetcher=fetcher, font_config=configuration)
     sheets = [faces, CSS(string=style, url_fetcher=fetcher)] if style else [faces]
     page = HTML(string=html, base_url=lesson.folder.as_uri() + "/", url_fetcher=fetcher)
-    pdf = page.write_pdf(stylesheets=sheets, font_config=configuration, pdf_tags=True)
+    pdf = page.write_pdf(stylesheets=sheets, font_config=configuration, pdf_variant="pdf/ua-1")
     assert isinstance(pdf, bytes)
-    return pdf
+    return finish(pdf)
 
 
-def matplotlib_fonts() -> dict[str, Path]:
-    """The booklet's font files by name."""
-    folder = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
-    return {file: folder / file for *_, file in _FACES if (folder / file).is_file()}
+def font_files(look: BookTheme) -> dict[str, Path]:
+    """The booklet's font files by name, the author's own among them."""
+    return {str(path): path for *_, path in FACES} | {str(path): path for _, path in look.fonts}
 
 
-def _font_faces() -> str:
+def _font_faces(look: BookTheme) -> str:
+    faces = [*FACES, *((family, 400, "normal", path) for family, path in look.fonts)]
     return "".join(
-        f"@font-face{{font-family:'{family}';font-weight:{weight};font-style:{style};src:url({FONT_SCHEME}:{file})}}"
-        for family, weight, style, file in _FACES
+        f"@font-face{{font-family:'{family}';font-weight:{weight};font-style:{style};src:url('{FONT_SCHEME}:{path}')}}"
+        for family, weight, style, path in faces
     )
-
-
-def _contents(book: Booklet) -> list[tuple[str, str]]:
-    entries = [("sizes", "Sizes and finished measurements")]
-    entries += [("measuring", "How to measure")] if book.measuring else []
-    entries += [("cloth", "Cloth and notions"), ("pieces", "Pieces")]
-    parts = (("drafting", book.drafting), ("sewing", book.sewing), ("closing", book.closing))
-    entries += [(name, part.title) for name, part in parts if part.blocks]
-    return [*entries, ("printing", "Printing the pattern pages")]

@@ -2,26 +2,23 @@
 
 from __future__ import annotations
 
+from kit.body.measures import MEASUREMENTS
 from kit.booklet.handover import Handover
 from kit.booklet.measuring import used_measures
 from kit.booklet.model import Cloth, Table
-from kit.cloth.cut_list import INTERFACING_WIDTH, Cut, boxes, cut_list
-from kit.cloth.need import nap_note, need
-from kit.errors import KitError
+from kit.cloth.cut_list import Cut, cut_list
+from kit.language import say
+from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, Value
-from kit.piece.piece import Cloth as ClothName
 from kit.piece.piece import Strip
 from kit.prose import notions, tools
+from kit.prose.phrases import listed
 from kit.units import System, both, percent, show, unitless
-
-_CLOTH = {"main": "Main cloth", "interfacing": "Interfacing", "lining": "Lining"}
-_PER_CLOTH = {"main": "main cloth", "interfacing": "interfacing", "lining": "lining"}
-_UNIT = {"cm": "centimetres", "inch": "inches"}
 
 
 def said(name: str) -> str:
-    """A measurement's or parameter's name as people read it: bust_girth -> Bust girth."""
-    text = name.replace("_", " ").strip()
+    """A measurement's or parameter's name as people read it at the head of a row: bust_girth -> Bust girth."""
+    text = MEASUREMENTS[name].said if name in MEASUREMENTS else name.replace("_", " ").strip()
     return text[:1].upper() + text[1:]
 
 
@@ -32,8 +29,7 @@ def _stacked(value: float, system: System) -> str:
 
 
 def _order(system: System) -> str:
-    second: System = "inch" if system == "cm" else "cm"
-    return f"{said(_UNIT[system])} above, {_UNIT[second]} below."
+    return say(f"booklet.{system}_above")
 
 
 def size_table(given: Handover) -> Table | None:
@@ -52,10 +48,11 @@ def size_table(given: Handover) -> Table | None:
     mine = given.pattern.body.name
     note = _order(system)
     if mine in sizes:
-        note += f" This booklet is drafted for size {mine}."
+        note = say("booklet.drafted_for_size", order=note, size=mine)
     else:
-        note += f" This booklet is drafted for the measurements of {mine}, listed below."
-    return Table("Body measurements", ("Size", *sizes), tuple(rows), sizes.index(mine) if mine in sizes else -1, note)
+        note = say("booklet.drafted_for_body", order=note, name=mine)
+    marked = sizes.index(mine) if mine in sizes else -1
+    return Table(say("booklet.body_measurements"), (say("booklet.size"), *sizes), tuple(rows), marked, note, "chart")
 
 
 def body_table(given: Handover) -> Table | None:
@@ -69,13 +66,15 @@ def body_table(given: Handover) -> Table | None:
     if not used:
         return None
     rows = tuple(
-        (said(m.name), both(m.value, system, "draft"), "estimated" if m.estimated else "measured") for m in used
+        (said(m.name), both(m.value, system, "draft"), say("booklet.estimated" if m.estimated else "booklet.measured"))
+        for m in used
     )
     note = ""
     if any(measure.estimated for measure in used):
-        names = ", ".join(said(measure.name).lower() for measure in used if measure.estimated)
-        note = f"Estimated from the nearest size, not measured: {names}. Measure them before you cut."
-    return Table(f"Measurements of {body.name}", ("Measurement", "Value", ""), rows, note=note)
+        names = listed([MEASUREMENTS[m.name].said if m.name in MEASUREMENTS else m.name for m in used if m.estimated])
+        note = say("booklet.estimated_note", names=names)
+    head = (say("booklet.measurement"), say("booklet.value"), "")
+    return Table(say("booklet.measurements_of", name=body.name), head, rows, note=note)
 
 
 def finished_table(given: Handover) -> Table | None:
@@ -87,7 +86,7 @@ def finished_table(given: Handover) -> Table | None:
     sizes = [row.name for row in given.chart]
     if pattern.body.name not in sizes:
         plain = tuple((title, both(value, system, "finished")) for title, value in pattern.finished)
-        return Table("Finished measurements", ("Garment", "Finished"), plain)
+        return Table(say("booklet.finished"), (say("booklet.garment"), say("booklet.finished_value")), plain)
     rows = tuple(
         (
             title,
@@ -101,8 +100,22 @@ def finished_table(given: Handover) -> Table | None:
     note = _order(system)
     refused = [row for row in given.chart if row.trouble]
     if refused:
-        note += f" With these choices it cannot be drafted in {', '.join(row.name for row in refused)}."
-    return Table("Finished measurements", ("Garment", *sizes), rows, sizes.index(pattern.body.name), note)
+        note = say("booklet.not_in_sizes", order=note, sizes=listed([row.name for row in refused]))
+    marked = sizes.index(pattern.body.name)
+    return Table(say("booklet.finished"), (say("booklet.garment"), *sizes), rows, marked, note, "chart")
+
+
+def ease_table(pattern: Pattern) -> Table | None:
+    """How much larger than the body the garment is, for the measurements that say what they go over."""
+    system = pattern.lesson.units
+    rows = tuple(
+        (title, said(over), both(pattern.body[over], system, "finished"), both(value, system, "finished"))
+        for title, over, value in ease(pattern)
+    )
+    if not rows:
+        return None
+    head = tuple(say(f"booklet.{key}") for key in ("garment", "goes_over", "body_value", "ease_value"))
+    return Table(say("booklet.ease"), head, rows, note=say("booklet.ease_note"), kind="plain ease")
 
 
 def choice_table(pattern: Pattern) -> Table | None:
@@ -114,7 +127,8 @@ def choice_table(pattern: Pattern) -> Table | None:
         (said(value.label), number(value.value, value.kind, system), _range(value, system), value.why)
         for value in pattern.values
     )
-    return Table("Choices in this draft", ("Measure", "Here", "Range", "Why"), rows)
+    head = tuple(say(f"booklet.{key}") for key in ("choice", "here", "range", "why"))
+    return Table(say("booklet.choices"), head, rows, kind="plain choices")
 
 
 def number(value: float, kind: str, system: System) -> str:
@@ -128,36 +142,20 @@ def number(value: float, kind: str, system: System) -> str:
 
 def _range(value: Value, system: System) -> str:
     if value.kind == "length":
-        return f"{show(value.least, system)} to {show(value.most, system)}"
-    return f"{number(value.least, value.kind, system)} to {number(value.most, value.kind, system)}"
+        return say("booklet.from_to", least=show(value.least, system), most=show(value.most, system))
+    least, most = (number(end, value.kind, system) for end in (value.least, value.most))
+    return say("booklet.from_to", least=least, most=most)
 
 
-def cloth(pattern: Pattern) -> Cloth:
-    """What to buy: cloth per width from a simple lay, and notions."""
-    info, system = pattern.lesson, pattern.lesson.units
-    rows: list[tuple[str, ...]] = []
-    kinds: tuple[ClothName, ...] = ("main", "lining", "interfacing")
-    for kind in kinds:
-        cut = boxes(pattern, kind)
-        if not cut:
-            continue
-        widths = (INTERFACING_WIDTH,) if kind == "interfacing" else info.cloth_widths
-        for width in widths:
-            try:
-                found = need(cut, width)
-            except KitError as error:
-                rows.append((_CLOTH[kind], both(width, system, "finished"), "too narrow", str(error)))
-                continue
-            lay = "folded lengthwise" if found.lay == "folded" else "opened out flat"
-            rows.append((_CLOTH[kind], both(width, system, "finished"), both(found.length, system, "shop"), lay))
-    table = Table("Cloth to buy", ("Cloth", "Width", "Length to buy", "Laid"), tuple(rows)) if rows else None
-    note = (
-        "Lengths are worked out by laying the pieces in simple rows, each in its own rectangle and on the grain, "
-        "rounded up as cloth is sold. A careful lay may need less; cloth that shrinks"
-    )
-    more = nap_note(info.nap)
-    note += f" needs more. {more}" if more else ", has a nap or a pattern to match needs more."
-    return Cloth(info.cloth, table, _notions(pattern), tuple(tools(pattern)), note if table else "")
+def cloth(pattern: Pattern, lengths: Table | None) -> Cloth:
+    """What to buy and bring: the lesson's advice on cloth, the table of `lengths`, notions and tools."""
+    info = pattern.lesson
+    given = [(key, getattr(info, key)) for key in ("fibre", "weight", "drape", "avoid", "prewash")]
+    advice = [(say(f"booklet.{key}"), text) for key, text in given if text]
+    if info.shrinkage:
+        advice.append((say("booklet.shrinkage"), say("booklet.shrinks", share=percent(info.shrinkage, 1))))
+    nap = say(f"booklet.nap_{info.nap}")
+    return Cloth(info.cloth, tuple(advice), lengths, _notions(pattern), tuple(tools(pattern)), nap)
 
 
 def _notions(pattern: Pattern) -> tuple[str, ...]:
@@ -169,27 +167,28 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
 
 def cut_sentence(cut: Cut) -> str:
     """'Cut 2 of main cloth and 2 of interfacing, as mirrored pairs' and its like."""
-    start = f"Cut {cut.count} of {_PER_CLOTH[cut.cloth]}"
-    if cut.interfacing:
-        start += f" and {cut.interfacing} of interfacing"
+    values = {"count": cut.count, "interfacing": cut.interfacing, "edge": cut.edge}
+    values["cloth"] = say(f"booklet.of_{cut.cloth}")
     if cut.how == "fold":
-        return f"{start}, with the {cut.edge} on the fold"
-    if cut.how == "pair" and cut.count > 1:
-        pairs = cut.count > 2 or cut.interfacing > 1
-        return f"{start}, as {'mirrored pairs' if pairs else 'a mirrored pair'}"
-    if cut.how == "right_side_up":
-        return f"{start}, {'each ' if cut.count > 1 else ''}single, right side up"
-    if cut.how == "strip" and cut.square:
-        return f"{start}, one after the other from a continuous bias strip"
-    if cut.how == "strip" and cut.joins:
-        return f"{start}, {cut.joins + 1} to each strip"
-    return start
+        key = "cut_fold"
+    elif cut.how == "pair" and cut.count > 1:
+        key = "cut_pairs" if cut.count > 2 or cut.interfacing > 1 else "cut_pair"
+    elif cut.how == "right_side_up":
+        key = "cut_face_up"
+    elif cut.how == "strip" and cut.square:
+        key = "cut_continuous"
+    elif cut.how == "strip" and cut.joins:
+        key, values["lengths"] = "cut_joined", cut.joins + 1
+    else:
+        key = "cut"
+    return say(f"booklet.{key}{'_interfaced' if cut.interfacing else ''}", values)
 
 
 def cut_table(pattern: Pattern) -> Table:
     """The cut list of pieces and strips."""
     rows = tuple((str(cut.number), cut.title, cut_sentence(cut)) for cut in cut_list(pattern))
-    return Table("Cut list", ("No.", "Piece", "Cut"), rows)
+    head = (say("booklet.no"), say("booklet.piece"), say("booklet.to_cut"))
+    return Table(say("booklet.cut_list"), head, rows, kind="plain cutlist")
 
 
 def strip_table(pattern: Pattern) -> Table | None:
@@ -202,34 +201,25 @@ def strip_table(pattern: Pattern) -> Table | None:
             str(strip.number),
             strip.title,
             str(strip.count if strip.square else strip.pieces),
-            f"{both(strip.cut_length, system)} × {both(strip.width, system)}{_how_cut(strip, system)}",
-            f"{both(strip.finished_width, system)} wide" if strip.finished_width else "",
+            _strip_size(strip, system),
+            say("booklet.wide", width=both(strip.finished_width, system)) if strip.finished_width else "",
         )
         for strip in pattern.strips
     )
-    along = (
-        "on the grain each names" if {strip.grain for strip in pattern.strips} - {"lengthwise"} else "along the grain"
-    )
-    note = f"Strips have no paper piece: chalk them straight onto the cloth, {along}. Allowances are included."
-    return Table("Strips", ("No.", "Strip", "Cut", "Length × width as cut", "Finished"), rows, note=note)
+    mixed = {strip.grain for strip in pattern.strips} - {"lengthwise"}
+    note = say("booklet.strips_note_mixed" if mixed else "booklet.strips_note")
+    head = tuple(say(f"booklet.{key}") for key in ("no", "strip", "to_cut", "strip_size", "finished_value"))
+    return Table(say("booklet.strips"), head, rows, note=note)
 
 
-_ALONG = {"lengthwise": "", "crosswise": "across the cloth", "bias": "on the bias"}
-
-
-def _how_cut(strip: Strip, system: System) -> str:
-    """What more is said of how a strip is cut: its grain, its joins, the square it comes from."""
-    said = [_ALONG[strip.grain]]
+def _strip_size(strip: Strip, system: System) -> str:
+    """The size a strip is cut in, and what more is said of it: its grain, its joins, the square it comes from."""
+    size = say("booklet.length_by_width", length=both(strip.cut_length, system), width=both(strip.width, system))
+    found = [size] + ([] if strip.grain == "lengthwise" else [say(f"booklet.strip_{strip.grain}")])
     seams = both(strip.join_allowance, system, "allowance")
     if strip.square:
-        said.append(
-            f"as one continuous strip from a square of {both(strip.square, system)} sewn into a tube with "
-            f"seams of {seams}"
-        )
+        found.append(say("booklet.strip_square", square=both(strip.square, system), seams=seams))
     elif strip.joins:
-        each = "each strip" if strip.count > 1 else "the strip"
-        number = "one join" if strip.joins == 1 else f"{strip.joins} joins"
-        way = "diagonal" if strip.join == "diagonal" else "straight"
-        said.append(f"{each} pieced with {number}, {way}, with {seams} to each side")
-    found = "; ".join(part for part in said if part)
-    return f", {found}" if found else ""
+        key = f"strip_pieced_{strip.join}" + ("_each" if strip.count > 1 else "")
+        found.append(say(f"booklet.{key}", joins=strip.joins, seams=seams))
+    return "; ".join(found)

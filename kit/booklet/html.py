@@ -1,0 +1,64 @@
+"""The booklet's model as one self-contained HTML page: style sheet and pictures inside it, for print or a screen."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from markupsafe import Markup
+
+from kit.booklet.fine import fine
+from kit.booklet.forms import SCREEN, Form
+from kit.booklet.model import Booklet
+from kit.booklet.theme_file import BookTheme
+from kit.language import say
+from kit.resources import templates
+
+
+def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -> str:
+    """The booklet as a page in one `form`, in the author's `look`."""
+    look = look or BookTheme()
+    environment = _environment()
+    given = {"form": form, "look": look, "comma_page": say("booklet.comma_page")}
+    sheets = ["booklet.css.j2", "screen.css.j2" if form.screen else "print.css.j2"]
+    css = "\n".join(environment.get_template(sheet).render(given) for sheet in sheets)
+    page = environment.get_template("booklet.html.j2")
+    narrow = not form.beside and not form.screen
+    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow, extra="")
+
+
+def contents(book: Booklet) -> list[tuple[str, str]]:
+    """(id, title) of every part, in order."""
+    parts: list[tuple[str, str, object]] = [
+        ("begin", say("booklet.begin"), True),
+        ("measuring", say("booklet.measure"), book.measuring),
+        ("sizes", say("booklet.sizes"), True),
+        ("cloth", say("booklet.cloth_and_notions"), True),
+        ("lays", say("booklet.lays"), book.lays),
+        ("pieces", say("booklet.pieces"), True),
+        ("printing", say("booklet.printing"), True),
+        ("drafting", book.drafting.title, book.drafting.blocks),
+        ("worksheet", say("booklet.worksheet"), book.worksheet),
+        ("sewing", book.sewing.title, book.sewing.blocks),
+        ("fitting", say("booklet.fitting"), book.fittings),
+        ("variations", say("booklet.variations"), book.variations),
+        ("closing", book.closing.title, book.closing.blocks),
+        ("terms", say("booklet.terms"), book.terms),
+        ("index", say("booklet.index"), book.index),
+        ("credits", say("booklet.credits"), True),
+    ]
+    return [(target, title) for target, title, there in parts if there]
+
+
+@lru_cache(maxsize=1)
+def _environment() -> Environment:
+    environment = Environment(
+        loader=FileSystemLoader(templates() / "booklet"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    environment.filters["fine"] = fine
+    environment.globals["say"] = say
+    return environment

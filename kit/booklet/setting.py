@@ -1,0 +1,244 @@
+"""Steps as blocks of a page: their words, their pictures, and how tall they come out.
+
+The heights here answer to the style sheet (`templates/booklet/booklet.css.j2`): when a size changes there, it changes
+here, and `tests/booklet/test_paging.py` compares both on the finished page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+from markupsafe import Markup
+
+from kit.booklet.forms import PX, Form, Room
+from kit.booklet.model import Block, DraftStep, Mark, Operation, Photo, SewStep, Words
+from kit.booklet.paging import Placing, Tall, Unit
+from kit.booklet.pictures import Inks, Picture, Sketch
+from kit.booklet.tables import number, said
+from kit.booklet.type import SERIF, lines
+from kit.language import say
+from kit.lesson.pattern import Pattern, SewRecord, StepRecord
+from kit.picture.draft import step_drawing
+from kit.picture.drawing import Drawing
+from kit.picture.sewing import scene_drawing
+from kit.picture.svg_pen import bounds_of
+from kit.placeholder import names
+from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
+from kit.sewing.operation import Operation as SewingOperation
+from kit.sewing.scene import Scene
+
+MM = 25.4 / 72  # mm in a pt
+LEADING = 1.42
+_FRAME = 5.0  # mm that the frame of a picture adds to its height
+_AFTER, _BETWEEN = 7.0, 4.5  # mm under a step, between its operations
+_HEAD = 1.32  # size of a step's title, in the size of the text
+_CAPTION = 4.6
+
+
+Fill = Callable[[str, Sequence[tuple[str, float, str]], str], Markup]
+"""Words of the teacher's with live values, as safe HTML: the text, the values it may name, and where it stands."""
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A block that waits for its place: the `units` it is made of, and the block for their placings."""
+
+    units: tuple[Unit, ...]
+    block: Callable[[Sequence[Placing]], Block]
+
+
+@dataclass(frozen=True)
+class Setter:
+    """Sets the steps of one lesson in one form. `fill` puts live values and cross references into words."""
+
+    pattern: Pattern
+    form: Form
+    inks: Inks
+    fill: Fill
+    markdown: Callable[[str, dict[str, object]], Markup]
+    title: Callable[[str], str]
+    photos_of: Callable[[str], tuple[Photo, ...]]
+    marks_of: Callable[[str], tuple[Mark, ...]]
+
+    # ---- heights ----------------------------------------------------------------------------------------
+
+    def _line(self, size: float = 1.0) -> float:
+        return self.form.size * size * LEADING * MM
+
+    def _indent(self) -> float:
+        return 9.0 if self.form.beside else 0.0
+
+    def text_height(self, text: str, measure: float, size: float = 1.0) -> float:
+        """Height in mm of paragraphs, which a blank line parts."""
+        found = [part for part in text.split("\n\n") if part.strip()]
+        height = sum(lines(part, measure, self.form.size * size) * self._line(size) for part in found)
+        return height + 0.55 * self._line(size) * max(0, len(found) - 1)
+
+    def _head_height(self, title: str) -> float:
+        size = self.form.size * _HEAD
+        measure = self.form.measure - (9.0 if self.form.beside else 12.0)
+        return lines(title, measure, size, SERIF) * size * 1.22 * MM + 2.4
+
+    def _numbers_height(self, count: int, beside: bool) -> float:
+        if not count:
+            return 0.0
+        each = 2 * self._line(0.84) + 1.8
+        return 2.5 + (count if beside else -(-count // self._numbers_across())) * each
+
+    def _numbers_across(self) -> int:
+        return max(1, int((self.form.measure - self._indent()) // (self.form.size * 4.6)))
+
+    def _row(self, pictures: Sequence[Picture], room: Room, around: float) -> tuple[Tall, ...]:
+        """A row of `pictures` drawn in `room`, each with so much `around` it."""
+
+        def tall(picture: Picture) -> Tall:
+            full = picture.height if picture.width > room.width - 2 else picture.height * room.width / picture.width
+            return Tall(room.height / PX, full / PX, around)
+
+        return tuple(tall(picture) for picture in pictures)
+
+    # ---- words ------------------------------------------------------------------------------------------
+
+    def words(self, html: Markup) -> Planned:
+        """A teacher's words between steps."""
+        plain = str(html.striptags())
+        height = self.text_height(plain, min(self.form.measure, 140.0)) + 5.0
+
+        def block(placed: Sequence[Placing]) -> Words:
+            return Words(html, placed[0].breaks)
+
+        return Planned((Unit(height, keeps=True),), block)
+
+    def _extras_height(self, photos: Sequence[Photo], marks: Sequence[Mark]) -> float:
+        rows = -(-len(photos) // 2) if self.form.measure > 120 else len(photos)
+        return rows * 66.0 + (self._line() + 1.0 if marks else 0.0)
+
+    # ---- drafting ---------------------------------------------------------------------------------------
+
+    def draft(self, record: StepRecord, count: int) -> Planned:
+        """A drafting step."""
+        pattern, form = self.pattern, self.form
+        system = pattern.lesson.units
+        drawing = step_drawing(record, system)
+        many = len(record.allowed) > 2
+        across = many or _is_wide(drawing) or not form.beside
+        room = form.full if many else form.across if across and form.beside else form.step
+        sketch = Sketch(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
+        made = sketch.inked(self.inks)
+        values = self._numbers(record)
+        text = self.fill(record.text, record.values, f"step {record.title}")
+        photos, marks = self.photos_of(record.key), self.marks_of(record.key)
+        measure = form.measure - self._indent() - (0.0 if across else form.picture_width + 6.0)
+        written = self.text_height(str(text.striptags()), measure) + self._numbers_height(len(values), not across)
+        fixed = self._head_height(record.title) + _AFTER + self._extras_height(photos, marks)
+        row = self._row([made], room, _FRAME)
+        unit = Unit(fixed + written + 3.0, (row,)) if across else Unit(fixed, (row,), written)
+
+        def block(placed: Sequence[Placing]) -> DraftStep:
+            (place,) = placed
+            picture = made if place.share == 1.0 else sketch.inked(self.inks, place.share)
+            return DraftStep(
+                count, record.key, record.title, text, values, picture, across, photos, marks, place.breaks
+            )
+
+        return Planned((unit,), block)
+
+    def _numbers(self, record: StepRecord) -> tuple[tuple[str, str], ...]:
+        """The measures a step uses or its text names, each once, as the text and the picture show them. Others
+        that only the picture dimensions (every allowance, say) stay there."""
+        pattern, system = self.pattern, self.pattern.lesson.units
+        wanted = {*names(record.text), *record.uses}
+        labels = {spot.name: spot.label for spot in record.spots if spot.label}
+        labels |= {value.name: value.label for value in pattern.values}
+        guessed = {measure.name for measure in pattern.body.estimated}
+
+        def shown(name: str, value: float, kind: str) -> str:
+            text = number(value, kind, system)
+            return say("booklet.estimated_value", value=text) if name in guessed else text
+
+        return tuple(
+            (said(labels.get(name, name)), shown(name, value, kind))
+            for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
+            if name in wanted
+        )
+
+    # ---- sewing -----------------------------------------------------------------------------------------
+
+    def sew(self, record: SewRecord, count: int) -> Planned:
+        """A sewing step, each operation a unit of its own."""
+        pattern = self.pattern
+        text = self.fill(record.text, record.values, f"step {record.title}") if record.text else Markup()
+        minutes = sum(operation.minutes(pattern) for operation in record.operations)
+        time = about_minutes(minutes) if minutes else ""
+        photos, marks = self.photos_of(record.key), self.marks_of(record.key)
+        parts = [
+            self._operation(operation, f"sew{count}-{i}", record.words == "instead")
+            for i, operation in enumerate(record.operations)
+        ]
+        teacher = self.text_height(str(text.striptags()), self.form.measure - self._indent()) + 3.0 if text else 0.0
+        extras = self._extras_height(photos, marks)
+        units = [part.unit for part in parts] or [Unit(0.0)]
+        first, last = units[0], units[-1]
+        before = self._head_height(record.title) + (0.0 if record.words == "after" else teacher)
+        units[0] = replace(first, fixed=first.fixed + before)
+        last = units[-1]
+        units[-1] = replace(
+            last, fixed=last.fixed + _AFTER - _BETWEEN + extras + (teacher if record.words == "after" else 0.0)
+        )
+
+        def block(placed: Sequence[Placing]) -> SewStep:
+            operations = tuple(part.made(place) for part, place in zip(parts, placed, strict=False))
+            breaks = placed[0].breaks
+            if operations:
+                operations = (replace(operations[0], breaks=False), *operations[1:])
+            return SewStep(count, record.key, record.title, text, operations, time, record.words, photos, marks, breaks)
+
+        return Planned(tuple(units), block)
+
+    def _operation(self, operation: SewingOperation, name: str, silent: bool) -> _Part:
+        pattern, form = self.pattern, self.form
+        system = pattern.lesson.units
+        stages = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
+        single = len(stages) == 1
+        room = form.step if single else form.stage
+        sketches = []
+        for i, scene in enumerate(stages):
+            caption = "" if single else say("booklet.stage", number=i + 1, count=len(stages))
+
+            def drawn(room: Room, scene: Scene = scene) -> Drawing:
+                fit = (room.width / form.letters, room.height / form.letters)
+                return scene_drawing(scene, pattern, system, fit=fit)
+
+            sketches.append(Sketch(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
+        made = [sketch.inked(self.inks) for sketch in sketches]
+        text = "" if silent else " ".join(sentences(pattern, operation, system))
+        why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
+        narrow = single and form.beside
+        measure = form.measure - self._indent() - (form.picture_width + 6.0 if narrow else 0.0)
+        written = self.text_height("\n\n".join(part for part in (text, why) if part), measure)
+        if narrow:
+            unit = Unit(_BETWEEN, (self._row(made, room, _FRAME),), written)
+        else:
+            each = 2 if form.stage.width < form.across.width * 0.75 and not single else 1
+            around = _FRAME + (0.0 if single else _CAPTION)
+            rows = [self._row(made[i : i + each], room, around) for i in range(0, len(made), each)]
+            gaps = 2.5 + 5.0 * (len(rows) - 1) if rows else 0.0
+            unit = Unit(_BETWEEN + written + gaps, tuple(rows))
+
+        def finished(place: Placing) -> Operation:
+            pictures = made if place.share == 1.0 else [sketch.inked(self.inks, place.share) for sketch in sketches]
+            return Operation(text, tuple(pictures), why, place.breaks)
+
+        return _Part(unit, finished)
+
+
+@dataclass(frozen=True)
+class _Part:
+    unit: Unit
+    made: Callable[[Placing], Operation]
+
+
+def _is_wide(drawing: Drawing) -> bool:
+    left, bottom, right, top = bounds_of(drawing)
+    return right - left > 1.75 * (top - bottom)

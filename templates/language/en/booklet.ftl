@@ -1,0 +1,221 @@
+# The booklet: its headings, tables and standing words.
+
+# { $title } is the lesson's title.
+booklet-title = { $title } – instruction booklet
+booklet-kind = Instruction booklet
+booklet-cover = Cover
+booklet-contents = In this booklet
+booklet-about = About this design
+booklet-begin = Before you begin
+booklet-take_care = Take care
+booklet-how_to_read = How to read the pictures
+booklet-measure = How to measure
+booklet-sizes = Choose your size
+booklet-finished = Finished measurements
+booklet-cloth_and_notions = Cloth and notions
+booklet-lays = Cutting layouts
+booklet-pieces = Pieces
+booklet-printing = Printing and taping the pattern
+booklet-drafting = Drafting
+booklet-sewing = Sewing
+booklet-to_finish = To finish
+booklet-worksheet = Worksheet for drafting by hand
+booklet-fitting = What the fittings changed
+booklet-variations = Variations
+booklet-terms = Words used here
+booklet-index = Where each measure is used
+booklet-credits = Rights and thanks
+booklet-left_out = Left out
+booklet-untranslated = Not translated yet
+
+# A numbered step of the drafting or sewing, referred to from elsewhere. In print ", page 9" may follow.
+booklet-see_step = step { $number }
+# Follows a reference in print: the page number is set right after it. Keep the space at the end by the two characters {" "}.
+booklet-comma_page = , page{" "}
+booklet-step = Step { $number }
+booklet-stage = { $number } of { $count }
+# In front of a letter for each part of a sewing step is nothing; { $letter } is a, b, c ...
+booklet-part_letter = { $letter }
+booklet-video_at = Video at { $clock }
+booklet-video = The film that goes with this booklet: { $address }
+booklet-author_by = { $author }
+
+## Cover
+
+booklet-drafted_for = Drafted for
+booklet-lengths_in = Lengths in
+booklet-cm_first = centimetres, then inches
+booklet-inch_first = inches, then centimetres
+booklet-edition = Edition
+booklet-for_whom = For whom
+booklet-back_view = Back
+booklet-front_view = Front
+booklet-proof_failed = Proof failed
+booklet-do_not_cut = Do not cut from this pattern. The proof found:
+booklet-more_findings =
+    { $count ->
+        [one] And one more: run `lessonkit check`, or see findings.json.
+       *[other] And { $count } more: run `lessonkit check`, or see findings.json.
+    }
+
+## Before you begin
+
+booklet-how_to_use = Read a whole step before you draw or cut. Draft on paper first, try the garment on in cheap cloth, and only then cut the good one.
+booklet-how_to_use_pages = You can draft the pattern yourself, step by step, or print the pattern pages and begin with the sewing.
+booklet-reading_inks = Heavy lines in the accent ink are new in that step; thin grey lines stand from before; dashed pale lines are taken away.
+booklet-reading_units = Lengths come in both systems. Work in one of them from beginning to end; each is rounded on its own.
+booklet-reading_cloths = Cloth is drawn with a tint and a pattern, as in the key below.
+booklet-reading_ticks = Tick a step when it is done; this device remembers it.
+booklet-legend_alt = Key to the cloth patterns and lines used in the pictures.
+
+## Measuring
+
+booklet-measure_intro = Measure over underwear or a thin top. Stand as you always stand, breathe easily, and let somebody else hold the tape if you can: close to the body, never tight. Tie a narrow tape around the waist first; several measures start or end at it.
+
+## Sizes and measurements
+
+booklet-size = Size
+booklet-body_measurements = Body measurements
+booklet-cm_above = Centimetres above, inches below.
+booklet-inch_above = Inches above, centimetres below.
+# { $order } is one of the two sentences before.
+booklet-drafted_for_size = { $order } This booklet is drafted for size { $size }.
+booklet-drafted_for_body = { $order } This booklet is drafted for the measurements of { $name }, listed below.
+booklet-not_in_sizes = { $order } With these choices it cannot be drafted in { $sizes }.
+booklet-estimated = estimated
+booklet-measured = measured
+booklet-estimated_value = { $value }, estimated
+booklet-estimated_note = Estimated from the nearest size, not measured: { $names }. Measure them before you cut.
+booklet-measurements_of = Measurements of { $name }
+booklet-measurement = Measurement
+booklet-value = Value
+booklet-garment = Garment
+booklet-finished_value = Finished
+booklet-laid_flat_caption = Laid flat, seen from the back
+booklet-ease = Ease
+booklet-goes_over = Over
+booklet-body_value = Body
+booklet-ease_value = Ease
+booklet-ease_note = Ease is how much larger the garment is than the body it goes over: room to move, and the look of the design.
+booklet-choices = Choices in this draft
+booklet-choice = Measure
+booklet-here = Here
+booklet-range = Range
+booklet-why = Why
+booklet-from_to = { $least } to { $most }
+
+## Cloth, notions, cutting
+
+booklet-fibre = Fibre
+booklet-weight = Weight
+booklet-drape = Drape
+booklet-avoid = Better not
+booklet-prewash = Before cutting
+booklet-shrinkage = Shrinkage
+booklet-shrinks = Reckoned with { $share } in length; the lengths to buy allow for it. Wash and press the cloth as you will wash the garment, before you cut.
+booklet-cloth = Cloth
+booklet-width = Width
+booklet-to_buy = Length to buy
+booklet-laid = Laid
+booklet-laid_folded = folded lengthwise
+booklet-laid_flat = opened out flat
+booklet-laid_part = partly folded
+booklet-cloth_to_buy = Cloth to buy
+booklet-cloth_main = Main cloth
+booklet-cloth_lining = Lining
+booklet-cloth_interfacing = Interfacing
+booklet-too_narrow = too narrow
+booklet-lengths_note = Lengths are those of the cutting layouts, rounded up as cloth is sold.
+booklet-lengths_by_size = Cloth to buy for each size
+booklet-nap_none = Cloth that shrinks, has a nap or a pattern to match needs more.
+booklet-nap_one_way = Lay every piece with its top the same way: none is turned round, here or when you cut. Cloth that shrinks needs more.
+booklet-nap_print = Lay every piece with its top the same way: none is turned round, here or when you cut. Match the print at the seams; for that buy one repeat of it more for each row of pieces. Cloth that shrinks needs more.
+booklet-notions = Notions
+booklet-tools = Tools
+booklet-lays_intro = Chalk around the pieces and check each grainline against the selvedge before you cut. Keep the pieces in the order shown; what is cut from the opened cloth comes last.
+
+## Pieces
+
+booklet-no = No.
+booklet-piece = Piece
+booklet-to_cut = Cut
+booklet-cut_list = Cut list
+booklet-strip = Strip
+booklet-strips = Strips
+booklet-strip_size = Length × width as cut
+# How many layers of which cloth are cut: { $cloth } is one of these three.
+booklet-of_main = main cloth
+booklet-of_lining = lining
+booklet-of_interfacing = interfacing
+booklet-cut = Cut { $count } of { $cloth }
+booklet-cut_interfaced = Cut { $count } of { $cloth } and { $interfacing } of interfacing
+booklet-cut_fold = Cut { $count } of { $cloth }, with the { $edge } on the fold
+booklet-cut_fold_interfaced = Cut { $count } of { $cloth } and { $interfacing } of interfacing, with the { $edge } on the fold
+booklet-cut_pair = Cut { $count } of { $cloth }, as a mirrored pair
+booklet-cut_pair_interfaced = Cut { $count } of { $cloth } and { $interfacing } of interfacing, as a mirrored pair
+booklet-cut_pairs = Cut { $count } of { $cloth }, as mirrored pairs
+booklet-cut_pairs_interfaced = Cut { $count } of { $cloth } and { $interfacing } of interfacing, as mirrored pairs
+booklet-cut_face_up =
+    { $count ->
+        [one] Cut 1 of { $cloth }, single, right side up
+       *[other] Cut { $count } of { $cloth }, each single, right side up
+    }
+booklet-cut_face_up_interfaced =
+    { $count ->
+        [one] Cut 1 of { $cloth } and { $interfacing } of interfacing, single, right side up
+       *[other] Cut { $count } of { $cloth } and { $interfacing } of interfacing, each single, right side up
+    }
+booklet-cut_continuous = Cut { $count } of { $cloth }, one after the other from a continuous bias strip
+booklet-cut_joined = Cut { $count } of { $cloth }, { $lengths } to each strip
+booklet-length_by_width = { $length } × { $width }
+booklet-wide = { $width } wide
+booklet-strips_note = Strips have no paper piece: chalk them straight onto the cloth, along the grain. Allowances are included.
+booklet-strips_note_mixed = Strips have no paper piece: chalk them straight onto the cloth, on the grain each names. Allowances are included.
+booklet-strip_crosswise = across the cloth
+booklet-strip_bias = on the bias
+booklet-strip_square = as one continuous strip from a square of { $square } sewn into a tube with seams of { $seams }
+booklet-strip_pieced_straight =
+    { $joins ->
+        [one] the strip pieced with one join, straight, with { $seams } to each side
+       *[other] the strip pieced with { $joins } joins, straight, with { $seams } to each side
+    }
+booklet-strip_pieced_straight_each =
+    { $joins ->
+        [one] each strip pieced with one join, straight, with { $seams } to each side
+       *[other] each strip pieced with { $joins } joins, straight, with { $seams } to each side
+    }
+booklet-strip_pieced_diagonal =
+    { $joins ->
+        [one] the strip pieced with one join, diagonal, with { $seams } to each side
+       *[other] the strip pieced with { $joins } joins, diagonal, with { $seams } to each side
+    }
+booklet-strip_pieced_diagonal_each =
+    { $joins ->
+        [one] each strip pieced with one join, diagonal, with { $seams } to each side
+       *[other] each strip pieced with { $joins } joins, diagonal, with { $seams } to each side
+    }
+
+## Printing
+
+booklet-printing_alone = Print the first pattern page alone, at 100 % or “actual size”. Switch off “fit to page” and “shrink”.
+booklet-printing_squares = Measure its test squares: one is 100 mm (10 cm), the other 4 in along each side. If either is off, find the scaling setting of your printer before you print on.
+booklet-printing_rest = Print the rest. The plan on the first page shows where each page goes: by row and column.
+booklet-printing_join = Cut each page along its trim line on two sides only, lay it over its neighbour so that the joining marks meet, and tape it.
+booklet-printing_check = Check one long measure on the taped sheet against this booklet before you cut into cloth.
+
+## Worksheet
+
+booklet-worksheet_intro = Your own numbers, step by step, for ruler and set square. Points are given from the starting point of each piece: so far across, so far up. To draw a curve, rule its straight line, set off the distances, and draw a smooth line through them.
+booklet-worksheet_start = Start
+
+## Fittings
+
+booklet-fitting_intro = Each change was made after trying on. The dashed line is the draft before it, the heavy line the draft as it is now.
+booklet-fitting_on = { $title }, { $date }
+
+## Index and rights
+
+booklet-index_intro = Measures in alphabetical order, with the steps that use them.
+booklet-licence = Licence
+booklet-made_with = Drafted, proved and set from one notebook. Every picture and number in it follows the draft.
+booklet-language = Language
