@@ -1,0 +1,58 @@
+"""Which forms of the booklet a build is asked for, and the files they become."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from kit.booklet.forms import FORMS
+from kit.booklet.impose import Sheet
+from kit.errors import KitError, near
+
+HTML, EPUB = "booklet.html", "booklet.epub"
+# What is asked for: print forms to set, other files to make.
+_SAID: dict[str, str] = {
+    **{key: f"booklet-{key}.pdf" for key in FORMS},
+    "large": "booklet-a4-large.pdf",
+    "fold": "booklet-a5-on-a4.pdf",
+    "fold-letter": "booklet-half-letter-on-letter.pdf",
+    "html": HTML,
+    "epub": EPUB,
+}
+FOLDED: dict[str, tuple[str, Sheet]] = {
+    "booklet-a5-on-a4.pdf": ("a5", "a4"),
+    "booklet-half-letter-on-letter.pdf": ("half-letter", "letter"),
+}
+ALL = tuple(dict.fromkeys(_SAID.values()))
+DEFAULT = ("a4", "letter", "html", "epub")
+CHOICES = (*_SAID, "all")
+
+
+@dataclass(frozen=True)
+class Wanted:
+    """The booklet files a build makes, in the order they are named; `prints` are the keys of the forms that must be set
+    in type for them."""
+
+    files: tuple[str, ...]
+
+    @property
+    def prints(self) -> tuple[str, ...]:
+        own = [key for key in FORMS if f"booklet-{key}.pdf" in self.files]
+        folded = [FOLDED[file][0] for file in self.files if file in FOLDED]
+        return tuple(dict.fromkeys([*own, *folded]))
+
+
+def wanted(said: str = "") -> Wanted:
+    """The forms in a text such as "a4,letter,fold,html,epub" or "all"; empty: those of `DEFAULT`. Raises `KitError`
+    for one that does not exist."""
+    names = [name.strip().lower() for name in said.split(",") if name.strip()] if said else list(DEFAULT)
+    if not names:
+        raise KitError("no form is named.", where="--forms", do=f"Choose from {', '.join(CHOICES)}.")
+    files: list[str] = []
+    for name in names:
+        if name == "all":
+            files += ALL
+        elif name in _SAID:
+            files.append(_SAID[name])
+        else:
+            raise KitError(f"there is no booklet form '{name}'.", where="--forms", do=near(name, CHOICES))
+    return Wanted(tuple(file for file in ALL if file in files))
