@@ -221,7 +221,7 @@ class _CellKernelClient(AsyncKernelClient):
         return str(message["header"]["msg_id"])
 
 
-class _OwnPython(KernelSpecManager):
+class OwnPython(KernelSpecManager):
     """Whatever kernel the notebook names, it runs in this same Python: the pattern it hands over must be
     made of the same classes."""
 
@@ -261,7 +261,7 @@ class _Client(NotebookClient):
         self._asking = asking
 
     def create_kernel_manager(self) -> AsyncKernelManager:
-        self.km = AsyncKernelManager(kernel_name="python3", kernel_spec_manager=_OwnPython(), config=self.config)
+        self.km = AsyncKernelManager(kernel_name="python3", kernel_spec_manager=OwnPython(), config=self.config)
         if os.name == "posix":  # sockets in a private folder, so that nobody else on the machine can speak to it
             self.km.transport = "ipc"
             self.km.ip = str(self._scratch / "kernel")

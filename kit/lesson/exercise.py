@@ -315,6 +315,11 @@ def _positive(value: object, where: str) -> float:
 # ---- the exercise -----------------------------------------------------------------------------------------
 
 
+def short_name(title: str) -> str:
+    """A title as it is typed on the command line: "Longer underarm" -> "longer-underarm"."""
+    return re.sub(r"[^\w]+", "-", title.lower()).strip("-")
+
+
 @dataclass(frozen=True)
 class Exercise:
     """One exercise: `task` in the teacher's words, `goals` that must all be met, `hints` shown one at a time, and the
@@ -331,7 +336,7 @@ class Exercise:
     @property
     def key(self) -> str:
         """The title as a short name: "longer-underarm"."""
-        return re.sub(r"[^\w]+", "-", self.title.lower()).strip("-")
+        return short_name(self.title)
 
     def results(self, attempt: Attempt) -> tuple[Result, ...]:
         """How far each goal is. Raises `KitError` with the exercise's title for a name that is not drawn."""

@@ -25,6 +25,7 @@ from kit.body.measures import MEASUREMENTS, plausible
 from kit.errors import KitError
 from kit.lesson.lesson import Lesson
 from kit.live import fragments
+from kit.live.class_lesson import in_class
 from kit.picture.figure import measuring_figure
 from kit.units import System, both, parse, show
 
@@ -256,6 +257,9 @@ class BodyForm(widgets.VBox):
                     do="It is left as it was. Choose another name.",
                 ) from None
         save_body(path, body, self.units.value)
+        if in_class():
+            self._tell(f"Saved to {path}.", good=True)
+            return
         self._tell(
             f"Saved to {path}. To build the booklet for this body, put lesson.choose(body=load_body({str(path)!r})) "
             "in a cell below the lesson.",
@@ -275,7 +279,9 @@ class BodyForm(widgets.VBox):
         name = self.file.value.strip()
         if not name:
             raise KitError("the file has no name.", where="File", do="Type, say, mine.toml.")
-        path = Path(os.path.expanduser(name))
+        path = Path(name if in_class() else os.path.expanduser(name))
+        if in_class() and path.name != name:
+            raise KitError(f"'{name}' names a folder.", where="File", do="Type only a name, such as mine.toml.")
         if path.suffix.lower() != ".toml":
             path = path.with_name(path.name + ".toml")
             self._put(self.file, str(path))

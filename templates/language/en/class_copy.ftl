@@ -95,3 +95,15 @@ class_copy-print_done = Made for { $who } at { $when }.
 class_copy-print_unsound = The proof found something to put right: do not cut from these pages yet.
 class_copy-file_booklet = Booklet
 class_copy-file_pages = Pattern pages, { $paper }
+
+# The door of a class served to a room.
+class_copy-room = Pattern class
+class_copy-code = Class code
+class_copy-code_enter = Enter
+class_copy-code_ask = Type the code your teacher has put on the board.
+class_copy-code_wrong = That is not the code of this class. Look again: there is no letter o, i or l and no figure 0 or 1 in it.
+class_copy-room_full =
+    { $count ->
+        [one] There is room for one student, and somebody is here already. Try again when they have left.
+       *[other] There is room for { $count } students, and they are all here. Try again when somebody has left.
+    }

@@ -1,0 +1,102 @@
+"""The lesson of a class copy, opened for one student.
+
+In JupyterLab the student works in the folder of the class copy. Served to a room (`lessonkit serve`), every student
+has a folder of their own, named in the environment, and values, body and printed pages stay in it; the lesson is read
+from the teacher's folder and never written to.
+"""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+from typing import Any
+from weakref import WeakKeyDictionary
+
+from kit.body.body import Body
+from kit.body.file import load_body, save_body
+from kit.errors import KitError
+from kit.lesson import sidecar
+from kit.lesson.another import open_lesson
+from kit.live.lesson import Lesson
+
+ROOM = "LESSONKIT_CLASS_ROOM"
+"""Set in a served kernel: the folder of the class copy. The kernel's own working folder is the student's."""
+_BODY = "own-body.toml"
+
+
+def in_class() -> bool:
+    """Whether this kernel serves a student of a room, on the teacher's machine."""
+    return bool(os.environ.get(ROOM))
+
+
+def class_lesson(path: str) -> Lesson:
+    """The lesson at `path` beside the class copy, with the student's own values and body. Raises `KitError` when it is
+    missing or cannot be worked."""
+    student, room = Path.cwd(), Path(os.environ.get(ROOM) or Path.cwd())
+    file = (room / path).resolve()
+    if not file.is_file():
+        raise KitError(
+            f"the lesson '{path}' is not there.",
+            where=str(room),
+            do="Keep the folder that came with the class copy beside it.",
+        )
+    try:
+        os.chdir(file.parent)  # what its cells read lies beside it
+        lesson = open_lesson(file.name)
+    finally:
+        os.chdir(student)
+    if not isinstance(lesson, Lesson):
+        raise KitError("it is no lesson that can be shown.", where=path, do="Make the class copy again.")
+    for shown in tuple(lesson.panels):
+        shown.close()
+    lesson._walks.clear()
+    _restore(lesson, student)
+    _OPENED[lesson] = file, _Keeper(lesson, student)
+    lesson.panels.add(_OPENED[lesson][1])
+    return lesson
+
+
+def opened_from(lesson: Lesson) -> Path | None:
+    """The notebook a class copy's lesson was opened from; None for a lesson written in the running notebook."""
+    return _OPENED[lesson][0] if lesson in _OPENED else None
+
+
+def _restore(lesson: Lesson, folder: Path) -> None:
+    lesson.sidecar = sidecar.path_for(lesson.info.slug, folder)
+    lesson.saved = sidecar.read(lesson.sidecar)
+    units: Any = lesson.saved.units or None
+    lesson.choose(size=lesson.saved.size if lesson.saved.size in lesson.sizes.names else "", units=units)
+    if not lesson.saved.size and (folder / _BODY).is_file():
+        try:
+            lesson.choose(body=load_body(folder / _BODY, lesson.sizes))
+        except KitError:
+            pass  # the size of the lesson stands; the form says what is wrong when the file is loaded
+
+
+class _Keeper:
+    """Keeps the student's own body, so that it is there again after the page is loaded anew."""
+
+    cell = ""
+
+    def __init__(self, lesson: Lesson, folder: Path) -> None:
+        self.lesson, self.folder = lesson, folder
+        self._kept: Body | None = None
+
+    def refresh(self, *, rewritten: bool = False) -> None:
+        body = self.lesson.body
+        if body.name in self.lesson.sizes.names or body == self._kept:
+            return
+        self._kept = body
+        try:
+            save_body(self.folder / _BODY, body, self.lesson.units)
+        except KitError:
+            pass  # a folder that cannot be written: the body stands as long as the kernel
+
+    def rebind(self, lesson: Lesson) -> None:
+        self.lesson = lesson
+
+    def close(self) -> None:
+        self.lesson.panels.discard(self)
+
+
+_OPENED: WeakKeyDictionary[Lesson, tuple[Path, _Keeper]] = WeakKeyDictionary()
