@@ -25,10 +25,15 @@ if TYPE_CHECKING:
     from kit.body.make import make_body
     from kit.errors import KitError
     from kit.lesson.another import open_lesson
+    from kit.lesson.exercise import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
     from kit.live.body_form import body_form
+    from kit.live.canvas.widget import canvas
+    from kit.live.class_lesson import class_lesson
+    from kit.live.exercise import exercise
     from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
+    from kit.live.print_mine import print_mine
     from kit.sewing.walked import walk
     from kit.units import Length, cm, inch, mm
 
@@ -37,7 +42,19 @@ if TYPE_CHECKING:
 _HOMES = {
     "Lesson": "kit.live.lesson",
     "panel": "kit.live.panel",
+    "canvas": "kit.live.canvas.widget",
     "body_form": "kit.live.body_form",
+    "grows": "kit.lesson.exercise",
+    "shrinks": "kit.lesson.exercise",
+    "keeps": "kit.lesson.exercise",
+    "is_length": "kit.lesson.exercise",
+    "at_least": "kit.lesson.exercise",
+    "at_most": "kit.lesson.exercise",
+    "moves": "kit.lesson.exercise",
+    "passes_proof": "kit.lesson.exercise",
+    "exercise": "kit.live.exercise",
+    "class_lesson": "kit.live.class_lesson",
+    "print_mine": "kit.live.print_mine",
     "mm": "kit.units",
     "cm": "kit.units",
     "inch": "kit.units",
@@ -69,7 +86,19 @@ _HOMES = {
 __all__ = [
     "Lesson",
     "panel",
+    "canvas",
     "body_form",
+    "grows",
+    "shrinks",
+    "keeps",
+    "is_length",
+    "at_least",
+    "at_most",
+    "moves",
+    "passes_proof",
+    "exercise",
+    "class_lesson",
+    "print_mine",
     "mm",
     "cm",
     "inch",

@@ -26,8 +26,8 @@ from kit.live.pace import Settled
 from kit.units import Length, System, length
 
 if TYPE_CHECKING:
-    from kit.live.canvas.widget import Canvas
     from kit.lesson.exercise import Exercise
+    from kit.live.canvas.widget import Canvas
     from kit.sewing.walked import Walk
 
 _FOLLOW = 0.6  # seconds after the last move
@@ -164,7 +164,7 @@ class Lesson(definition.Lesson):
         return found
 
     @property
-    def _views(self) -> tuple[Panel | Canvas, ...]:
+    def _views(self) -> tuple[Follower, ...]:
         return (*self.canvases, *self.panels)
 
     def so_far(self, entry: Entry) -> Pattern:
