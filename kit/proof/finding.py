@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import asdict, dataclass
 from typing import Any, Literal
 
+from kit.language import say
+
 Level = Literal["error", "warning", "note"]
 
 
@@ -24,7 +26,7 @@ class Finding:
     edge: str = ""
 
     def __str__(self) -> str:
-        head = f"{self.where}: {self.what}" if self.where else self.what
+        head = say("proof.at", where=self.where, what=self.what) if self.where else self.what
         return f"{head} {self.do}" if self.do else head
 
     def as_dict(self) -> dict[str, Any]:

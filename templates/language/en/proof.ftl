@@ -3,6 +3,7 @@
 # units. What is written in the notebook, such as make.press(...) or ease=..., stays as it is.
 
 # ---- where ----
+proof-at = { $where }: { $what }
 proof-where_step = { $piece }, step '{ $step }'
 proof-where_step_alone = step '{ $step }'
 # $title is the piece's title as given, $piece the same in running text.
