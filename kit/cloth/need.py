@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.pattern import Nap
 from kit.piece.strips import SELVEDGE
 
@@ -108,9 +109,4 @@ def _rows(rectangles: list[tuple[float, float, bool]], width: float) -> float:
 
 def nap_note(nap: Nap) -> str:
     """What the cloth's nap or print asks of the lay, in words; empty when it has none."""
-    if nap == "none":
-        return ""
-    note = "Lay every piece with its top the same way: none is turned round, here or when you cut."
-    if nap == "print":
-        note += " Match the print at the seams; for that buy one repeat of it more for each row of pieces."
-    return note
+    return "" if nap == "none" else say("cloth.print" if nap == "print" else "cloth.nap")
