@@ -69,3 +69,9 @@ def references(text: str) -> list[Placeholder]:
 def fill(text: str, value_of: Callable[[Placeholder], str]) -> str:
     """`text` with every placeholder replaced by what `value_of` gives for it."""
     return "".join(part if isinstance(part, str) else value_of(part) for part in split(text))
+
+
+def name_of(title: str) -> str:
+    """A title as the name that stands for it between braces: "Finished length" -> "finished_length"."""
+    name = re.sub(r"\W+", "_", title.lower()).strip("_")
+    return name if name[:1].isascii() and name[:1].isalpha() else f"_{name}"

@@ -16,7 +16,7 @@ FLOORS = (
     ("proof", "cloth"),
     ("picture", "prose"),
     ("booklet", "paper"),
-    ("cli", "class_cli", "live"),
+    ("cli", "words_cli", "class_cli", "live"),
 )
 FLOOR = {room: number for number, rooms in enumerate(FLOORS) for room in rooms}
 ROOF = len(FLOORS)  # kit/__init__.py and kit/__main__.py: they may import any room, no room may import them

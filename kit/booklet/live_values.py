@@ -16,7 +16,7 @@ from markupsafe import Markup, escape
 from kit.errors import KitError, near
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.placeholder import REFERENCES, Placeholder, fill
+from kit.placeholder import REFERENCES, Placeholder, fill, name_of
 from kit.prose.words import worded
 from kit.units import System
 
@@ -69,12 +69,6 @@ class Live:
             f"the text names {{{found.name}:{found.format}}}, but there is no {found.format} '{found.name}'.",
             do=near(found.name, known),
         )
-
-
-def name_of(title: str) -> str:
-    """What a finished measurement is called between braces: "Finished length" -> "finished_length"."""
-    name = re.sub(r"\W+", "_", title.lower()).strip("_")
-    return name if name[:1].isascii() and name[:1].isalpha() else f"_{name}"
 
 
 def live(pattern: Pattern, numbers: Mapping[str, int] | None = None) -> Live:

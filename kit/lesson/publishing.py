@@ -48,6 +48,11 @@ class Added(Generic[Thing]):
     shows: Mapping[str, Callable[..., Any]] | None = None
 
 
+def is_language(tag: object) -> bool:
+    """Whether `tag` looks like a language tag (BCP 47)."""
+    return isinstance(tag, str) and bool(_TAG.fullmatch(tag))
+
+
 def checked(info: LessonInfo) -> LessonInfo:
     """`info` with its lists as tuples. Raises `KitError` naming the keyword for a value that cannot be printed."""
     where = info.title
@@ -64,7 +69,7 @@ def checked(info: LessonInfo) -> LessonInfo:
                 f"{name} is {given!r}, not a list of texts.", where=where, do=f'Write {name}=["...", "..."].'
             )
         lists[name] = tuple(given)
-    if not isinstance(info.language, str) or not _TAG.fullmatch(info.language):
+    if not is_language(info.language):
         raise KitError(
             f"{info.language!r} is not the code of a language.",
             where=where,

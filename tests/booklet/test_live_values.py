@@ -10,11 +10,12 @@ import pytest
 
 from kit.booklet import live_values
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.live_values import Live, fill_title, first_words, live, name_of
+from kit.booklet.live_values import Live, fill_title, first_words, live
 from kit.booklet.words import fill_markdown, fill_text, to_html
 from kit.errors import KitError
 from kit.lesson.another import open_lesson
 from kit.lesson.pattern import Pattern
+from kit.placeholder import name_of
 from tests.example import EXAMPLE
 
 

@@ -1,0 +1,52 @@
+"""A worked lesson and its notebook with the lesson's own words in another language."""
+
+from __future__ import annotations
+
+import copy
+from dataclasses import replace
+
+from babel.messages.catalog import Catalog
+from nbformat import NotebookNode
+
+from kit.booklet.handover import Handover
+from kit.lesson.own_words import Translator
+
+PRIVATE = "notes-to-self"
+
+
+def in_language(
+    given: Handover, notebook: NotebookNode, catalogue: Catalog | None, language: str, file: str = ""
+) -> tuple[Handover, NotebookNode, tuple[str, ...]]:
+    """The handover and the notebook in `language`, and a sentence that says how many texts have no translation (none
+    when all have). Patterns of other sizes, fittings and the size chart go with it. `KitError` for a translation
+    whose placeholders are not those of its original."""
+    translator = Translator(catalogue, language, given, file)
+    made: Handover = translator.of(given)
+    titles = dict(zip((title for title, _ in given.pattern.finished), made.pattern.finished, strict=True))
+    chart = tuple(
+        replace(row, finished=tuple((titles[title][0] if title in titles else title, mm) for title, mm in row.finished))
+        for row in made.chart
+    )
+    book = copy.deepcopy(notebook)
+    for number, cell in enumerate(_public(book), 1):
+        cell.source = translator.markdown(cell.source, f"Markdown cell {number}")
+    return replace(made, chart=chart), book, _told(translator, given.pattern.lesson.language, file)
+
+
+def markdown_cells(notebook: NotebookNode) -> list[str]:
+    """The markdown of a notebook that readers see."""
+    return [cell.source for cell in _public(notebook)]
+
+
+def _public(notebook: NotebookNode) -> list[NotebookNode]:
+    return [
+        cell for cell in notebook.cells if cell.cell_type == "markdown" and PRIVATE not in cell.metadata.get("tags", [])
+    ]
+
+
+def _told(translator: Translator, source: str, file: str) -> tuple[str, ...]:
+    from kit.language import say
+
+    if not translator.missing:
+        return ()
+    return (say("own_words.missing", count=len(translator.missing), language=source, file=file),)

@@ -1,0 +1,56 @@
+"""The command `lessonkit words`: the file in which a lesson's own words are translated."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import Any
+
+from kit.errors import KitError
+
+
+def add_words(commands: Any, code: str = "") -> None:
+    """Add the command to the parser's `commands`; `code` warns that the notebook's code runs."""
+    words = commands.add_parser(
+        "words",
+        help="write or update the file for translating a lesson's own words",
+        description=f"Collect a lesson's own words in a gettext PO file beside the notebook. {code}".strip(),
+    )
+    words.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    words.add_argument("--language", required=True, metavar="CODE", help="the language to translate into, such as es")
+    words.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
+    words.set_defaults(run=_words)
+
+
+def _words(options: argparse.Namespace) -> int:
+    from kit.booklet.own_language import PRIVATE, markdown_cells
+    from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.language import languages
+    from kit.lesson.own_words import own_texts
+    from kit.lesson.word_file import path_of, read_words, write_words
+
+    path = path_of(options.notebook, options.language)
+    read_words(path, options.language)  # a broken file is told before the notebook runs
+    book = read_notebook(options.notebook)
+    print("This runs the notebook's code.", flush=True)
+    ran = run_notebook(
+        book, options.notebook.resolve().parent, name=options.notebook.name, timeout=max(1, options.timeout)
+    )
+    lesson = ran.handover.pattern.lesson
+    if lesson.language.lower() == options.language.lower():
+        raise KitError(
+            f"the lesson is written in that language ({lesson.language}).",
+            where=options.notebook.name,
+            do='Choose another one, or say what it is written in: Lesson(..., language="...").',
+        )
+    texts = own_texts(ran.handover, markdown_cells(ran.notebook))
+    counted = write_words(path, texts, lesson.title, options.language)
+    print(path)
+    looked = f", {counted.fuzzy} more to be looked at again (marked fuzzy)" if counted.fuzzy else ""
+    print(f"{counted.done} of {counted.total} texts are translated{looked}.")
+    if options.language not in languages():
+        print(
+            f"The kit itself has no words in '{options.language}' yet; it has {', '.join(languages())}. "
+            f"Markdown tagged {PRIVATE} is not translated."
+        )
+    return 0
