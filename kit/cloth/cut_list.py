@@ -114,7 +114,7 @@ def lengthwise(grain: Grain | None) -> Vector:
 def _piece_box(piece: Piece, count: int) -> Box:
     way = lengthwise(piece.grain)
     folded = bool(piece.fold)
-    if folded and not _at_fold(piece, way):
+    if folded and not at_fold(piece, way):
         # The cloth is folded along its length; a fold that lies otherwise is opened out whole.
         piece, folded = unfolded(piece), False
     single = piece.cut.right_side_up
@@ -128,7 +128,8 @@ def _piece_box(piece: Piece, count: int) -> Box:
     return Box(piece.title, along, across, count, folded, piece.cut.mirrored, single)
 
 
-def _at_fold(piece: Piece, way: Vector) -> bool:
+def at_fold(piece: Piece, way: Vector) -> bool:
+    """Whether the fold of `piece` runs along `way`, the cloth's length."""
     fold = piece.edge(piece.fold).path
     return abs((fold.end - fold.start).unit().cross(way)) < 0.02
 

@@ -89,11 +89,22 @@ def _folded(boxes: tuple[Box, ...], width: float) -> float | None:
 
 
 def _rows(rectangles: list[tuple[float, float, bool]], width: float) -> float:
-    """Length used when (along, across, at the fold) rectangles are laid one after another, longest first,
-    each as near the beginning of the cloth as it goes."""
+    """Length used when (along, across, at the fold) rectangles lie in rows."""
+    return max(
+        (begin + item[0] for (_, begin), item in zip(rows(rectangles, width), rectangles, strict=True)), default=0.0
+    )
+
+
+def rows(rectangles: list[tuple[float, float, bool]], width: float) -> list[tuple[float, float]]:
+    """Where (along, across, at the fold) rectangles lie when they are laid one after another, longest first, each as
+    near the beginning of the cloth as it goes: (place across, place along) of each, in the order given."""
     placed: list[tuple[float, float, float]] = []  # from, to across the cloth; end along it
-    order = sorted(rectangles, key=lambda item: (not item[2], -item[0], -item[1]))
-    for along, across, fold in order:
+    found = [(0.0, 0.0)] * len(rectangles)
+    order = sorted(
+        range(len(rectangles)), key=lambda at: (not rectangles[at][2], -rectangles[at][0], -rectangles[at][1])
+    )
+    for each in order:
+        along, across, fold = rectangles[each]
         places = [0.0] if fold else sorted({0.0, *(right for _, right, _ in placed)})
         best: tuple[float, float] | None = None
         for left in places:
@@ -104,7 +115,8 @@ def _rows(rectangles: list[tuple[float, float, bool]], width: float) -> float:
                 best = (begin, left)
         begin, left = best or (max((end for _, _, end in placed), default=0.0), 0.0)
         placed.append((left, left + across + GAP, begin + along + GAP))
-    return max((end for _, _, end in placed), default=GAP) - GAP
+        found[each] = (left, begin)
+    return found
 
 
 def nap_note(nap: Nap) -> str:

@@ -1,0 +1,292 @@
+"""The lay plan: where each piece and strip lies on the cloth, with its true cut outline and on its grain.
+
+Two ways to lay are tried: the cloth opened out flat, and folded lengthwise with right sides together (pieces on the
+fold at the fold, pairs cut through both layers), what is cut single lying on the opened cloth below. Each is packed by
+`kit.cloth.tuck` and, as a bound, laid in the simple rows of `kit.cloth.need`; the shortest counts, and of lays that
+cost the same in the shop the folded one, which is quicker to cut. Places are in mm: x across the cloth (from the fold
+where it is folded), y along it, the tops of the pieces upward unless they are turned.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from typing import Any, Literal
+
+from kit.cloth.cut_list import INTERFACING_WIDTH, boxes
+from kit.cloth.need import GAP, Box, need, rows
+from kit.cloth.parts import Part, motion_of, moved, napped, parts, polygon, turns
+from kit.cloth.tuck import COLUMN, Mask, best_tuck, mask
+from kit.errors import KitError
+from kit.geometry import Curve, Motion, Point, Vector
+from kit.lesson.pattern import Pattern
+from kit.piece.piece import Cloth
+from kit.piece.strips import SELVEDGE
+
+Fold = Literal["lengthwise", "flat", "part"]
+CLOTHS: tuple[Cloth, ...] = ("main", "lining", "interfacing")
+_FEWEST, _HINTS = 3, 6
+PLACED = 600
+"""Shapes laid in all the tries of one way to fold."""
+_SHOP = 100.0  # mm: cloth is sold by tenths of a metre
+
+
+@dataclass(frozen=True)
+class Placed:
+    """One piece or strip on the cloth. `copy` counts those of the same name from 1; `sides` are the halves it gives
+    ("right" as drafted, "left" mirrored). `at` is the lower left corner of the box around it, `turn` is 0 or 180
+    degrees; `turned_over`: its paper lies printed side down. It is cut through so many `layers`, which gives `gives`
+    cut pieces. `opened`: it lies on cloth that is opened out, one layer. `outline` is its cut line on the cloth (half
+    of it `on_fold`, which lies at x = 0), `grain` its grainline there, `axis` the fold line of a piece whose paper is
+    a half but which is laid whole."""
+
+    piece: str
+    title: str
+    number: int
+    kind: Literal["piece", "strip"]
+    copy: int
+    sides: tuple[str, ...]
+    at: Point
+    turn: int
+    turned_over: bool
+    on_fold: bool
+    layers: int
+    gives: int
+    opened: bool
+    outline: tuple[Curve, ...]
+    grain: tuple[Point, Point] | None = None
+    axis: tuple[Point, Point] | None = None
+
+
+@dataclass(frozen=True)
+class Lay:
+    """All of one `cloth` laid at a `width`: it takes `length` mm. `fold`: the whole length folded, opened out flat, or
+    folded in part, up to `folded` mm of its length, and opened out beyond. `waste` is the share (0..1) of the cloth
+    that no piece covers. `nap`: no piece is turned round."""
+
+    cloth: Cloth
+    width: float
+    length: float
+    fold: Fold
+    placed: tuple[Placed, ...]
+    waste: float
+    folded: float = 0.0
+    nap: bool = False
+
+
+class TooNarrow(KitError):
+    """A piece is wider than the cloth."""
+
+
+def lays(pattern: Pattern, placed: int = PLACED) -> tuple[Lay, ...]:
+    """The lay of each cloth at each width it is sold in, main cloth first, interfacing at its usual width. A width that
+    is too narrow for a piece has none. Raises `KitError` when a piece has no allowances yet."""
+    found: list[Lay] = []
+    for cloth in CLOTHS:
+        if boxes(pattern, cloth):
+            bench = Bench.of(pattern, cloth)
+            for width in widths(pattern, cloth):
+                try:
+                    found.append(bench.lay(width, placed))
+                except TooNarrow:
+                    continue
+    return tuple(found)
+
+
+def lay(pattern: Pattern, cloth: Cloth, width: float, placed: int = PLACED) -> Lay:
+    """The best lay found of what is cut from `cloth` on cloth `width` mm wide; `placed` says how many shapes may be
+    laid in trying. Raises `TooNarrow`, a `KitError`, when a piece is wider than the cloth."""
+    return Bench.of(pattern, cloth).lay(width, placed)
+
+
+def widths(pattern: Pattern, cloth: Cloth) -> tuple[float, ...]:
+    """The widths (mm) in which `cloth` is bought."""
+    return (INTERFACING_WIDTH,) if cloth == "interfacing" else pattern.lesson.cloth_widths
+
+
+@dataclass(frozen=True)
+class _Item:
+    """One laying: `part`, its half at the fold or its whole, through so many layers; `ways` are (turn, over)."""
+
+    part: Part
+    half: bool
+    layers: int
+    sides: tuple[str, ...]
+    ways: tuple[tuple[int, bool], ...]
+
+
+Hints = dict[tuple[Cloth, float, str], list[tuple[int, ...]]]
+"""Orders of laying that did well, by cloth, width of the room, and how it is folded."""
+
+
+@dataclass(frozen=True)
+class Bench:
+    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes."""
+
+    cloth: Cloth
+    nap: bool
+    parts: tuple[Part, ...]
+    rough: tuple[Box, ...]
+    masks: dict[tuple[Any, ...], Mask] = field(default_factory=dict, compare=False)
+    hints: Hints = field(default_factory=dict, compare=False)
+
+    @classmethod
+    def of(cls, pattern: Pattern, cloth: Cloth, hints: Hints | None = None) -> Bench:
+        """`hints` are shared with the same lesson in other sizes: orders that did well are tried again. Raises
+        `KitError` when a piece has no allowances yet."""
+        return cls(
+            cloth,
+            napped(pattern, cloth),
+            parts(pattern, cloth),
+            boxes(pattern, cloth),
+            {},
+            {} if hints is None else hints,
+        )
+
+    def lay(self, width: float, placed: int = PLACED) -> Lay:
+        """The best lay found at this `width`. Raises `TooNarrow`."""
+        try:
+            need(self.rough, width)
+        except KitError as error:
+            raise TooNarrow(error.what, where=error.where, do=error.do) from None
+        simple = [self._flat(width, 0), self._folded(width, 0)]
+        bound = min(made.length for made in simple if made is not None)
+        found = [made for made in (*simple, self._flat(width, placed), self._folded(width, placed)) if made is not None]
+        best = min((made for made in found if made.length <= bound + 1e-6), key=_worth)
+        best = replace(best, placed=_numbered(best.placed))
+        area = sum(polygon(each.outline).area * (2 if each.layers == 2 else 1) for each in best.placed)
+        return replace(best, waste=1.0 - area / (width * best.length) if best.length else 0.0)
+
+    # ---- the two ways to fold ---------------------------------------------------------------------------------
+
+    def _flat(self, width: float, placed: int) -> Lay:
+        items = [self._single(part, copy) for part in self.parts for copy in range(len(part.copies))]
+        laid, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
+        return Lay(self.cloth, width, length, "flat", laid, 0.0, 0.0, self.nap)
+
+    def _folded(self, width: float, placed: int) -> Lay | None:
+        """Folded, with what is single below it; None when a piece is too wide for half the cloth or nothing is cut
+        from both layers."""
+        doubled: list[_Item] = []
+        single: list[_Item] = []
+        for part in self.parts:
+            count = len(part.copies)
+            if part.half:
+                ways = tuple((turn, part.over != (turn == 180)) for turn in turns(self.nap))
+                doubled += [_Item(part, True, 2, ("right", "left"), ways)] * count
+                continue
+            pairs = count // 2 if part.doubles else 0
+            doubled += [self._double(part, pair) for pair in range(pairs)]
+            single += [self._single(part, copy) for copy in range(2 * pairs, count)]
+        half = width / 2 - SELVEDGE
+        if not doubled or any(item.part.width(item.half) > half + 1e-6 for item in doubled):
+            return None
+        laid, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
+        if not single:
+            return Lay(self.cloth, width, length, "lengthwise", laid, 0.0, length, self.nap)
+        below, end = self._lay_out(single, SELVEDGE, width - SELVEDGE, length + GAP, placed)
+        return Lay(self.cloth, width, end, "part", (*laid, *below), 0.0, length, self.nap)
+
+    def _single(self, part: Part, copy: int) -> _Item:
+        side = part.copies[copy]
+        sides = ("right", "left") if part.half else (side,)
+        return _Item(part, False, 1, sides, tuple((turn, side == "left") for turn in turns(self.nap)))
+
+    def _double(self, part: Part, pair: int) -> _Item:
+        over = (False, True) if part.paired else (False,)
+        ways = tuple((turn, flip) for flip in over for turn in turns(self.nap))
+        return _Item(part, False, 2, part.copies[2 * pair : 2 * pair + 2], ways)
+
+    # ---- laying -----------------------------------------------------------------------------------------------
+
+    def _lay_out(
+        self, items: Sequence[_Item], left: float, right: float, begin: float, placed: int
+    ) -> tuple[tuple[Placed, ...], float]:
+        """`items` between `left` and `right` from `begin` on: where each lies, and where the last one ends. Without
+        any shapes to try (`placed` 0) their boxes are laid in rows."""
+        if not placed:
+            sizes = []
+            for item in items:
+                x0, y0, x1, y1 = item.part.bounds(item.half)
+                sizes.append((y1 - y0, x1 - x0, item.half))
+            spots = rows(sizes, right - left)
+            corners = [Point(left + x, begin + y) for x, y in spots]
+            return self._settled(items, [0] * len(items), corners)
+        single = not any(item.layers == 2 for item in items)
+        keep = 0 if single else math.ceil(GAP / COLUMN)  # what is not on the fold keeps off it
+        ways = [[self._mask(item, way, keep) for way in item.ways] for item in items]
+        areas = [item.part.area(item.half) for item in items]
+        across = right - left + GAP
+        longest = max((masks[0].rows for masks in ways), default=0)
+        key = (self.cloth, across, "single" if single else "double")
+        known = self.hints.setdefault(key, [])
+        found = best_tuck(ways, areas, across, max(_FEWEST, placed // max(1, len(items))), longest, known)
+        if found is not None and found.order not in known:
+            known[:] = [found.order, *known[: _HINTS - 1]]
+        if found is None:
+            return self._lay_out(items, left, right, begin, 0)
+        which = [way for way, _, _ in found.places]
+        corners = []
+        for item, masks, (way, column, row) in zip(items, ways, found.places, strict=True):
+            x0, y0, _, _ = item.part.bounds(item.half, *item.ways[way])
+            lying = masks[way]
+            corners.append(Point(left - GAP / 2 + column * COLUMN + x0 - lying.left, begin + row + y0 - lying.low))
+        down = min((corner.y for corner in corners), default=begin) - begin
+        return self._settled(items, which, [Point(corner.x, corner.y - down) for corner in corners])
+
+    def _mask(self, item: _Item, way: tuple[int, bool], keep: int) -> Mask:
+        key = (item.part.name, item.half, *way, keep)
+        if key not in self.masks:
+            shape = item.part.lying(item.half, *way)
+            self.masks[key] = mask(shape, GAP, 0, 0) if item.half else mask(shape, GAP, -1, keep)
+        return self.masks[key]
+
+    def _settled(
+        self, items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]
+    ) -> tuple[tuple[Placed, ...], float]:
+        made: list[Placed] = []
+        end = 0.0
+        for item, way, corner in zip(items, which, corners, strict=True):
+            part, (turn, over) = item.part, item.ways[way]
+            x0, y0, _, y1 = part.bounds(item.half, turn, over)
+            motion = motion_of(turn, over != (item.half and part.over)).then(
+                Motion.translation(Vector(corner.x - x0, corner.y - y0))
+            )
+            made.append(
+                Placed(
+                    part.name,
+                    part.title,
+                    part.number,
+                    part.kind,
+                    1,
+                    item.sides,
+                    corner,
+                    turn,
+                    over,
+                    item.half,
+                    item.layers,
+                    part.gives * (1 if item.half else item.layers),
+                    item.layers == 1,
+                    moved(part.half if item.half else part.whole, motion),
+                    part.grain_on(item.half, motion),
+                    None if item.half else part.axis_on(motion),
+                )
+            )
+            end = max(end, corner.y + y1 - y0)
+        return tuple(made), end
+
+
+def _numbered(placed: Sequence[Placed]) -> tuple[Placed, ...]:
+    """Every placed piece with the number of the first copy it gives."""
+    given: dict[str, int] = {}
+    found = []
+    for each in placed:
+        found.append(replace(each, copy=given.get(each.piece, 0) + 1))
+        given[each.piece] = given.get(each.piece, 0) + each.gives
+    return tuple(found)
+
+
+def _worth(made: Lay) -> tuple[float, bool, float]:
+    """Cheaper in the shop first, then what is quicker to cut, then the shorter one."""
+    return math.ceil(made.length / _SHOP - 1e-6), made.fold == "flat", made.length

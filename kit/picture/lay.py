@@ -1,0 +1,313 @@
+"""The lay plan as a picture: the cloth with its selvedges, fold, width and length, and every piece on it.
+
+Cloth that is folded shows its wrong side, opened cloth its right side; the paper pieces lie on it, each with number,
+title and grainline. Paper that is turned over has a dashed outline and says so. Where cloth is opened out beyond a
+folded part, that part is drawn below, on its own.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from itertools import pairwise
+from typing import Any, Literal
+
+import numpy as np
+import shapely
+
+from kit.cloth.lay import Lay, Placed
+from kit.cloth.parts import moved, polygon
+from kit.geometry import Line, Motion, Point, Vector
+from kit.language import say
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke
+from kit.picture.lettering import text_width, upright
+from kit.picture.place import rectangle
+from kit.piece.strips import SELVEDGE
+from kit.units import System, both, both_said, show
+
+_ACROSS = 560.0
+"""CSS pixels for which the letters are sized: a picture as wide as the text of a printed page."""
+_NARROW = 1000.0  # mm: pictures of narrower cloth keep the letters of this width
+_TEXT, _SMALL, _LEAST = 12.5, 10.5, 9.0
+_LEADING = 1.2
+_GRID = 25
+_SHORT = 110.0  # px of cloth beside which a length can be written
+_STUB = 0.4  # of a grainline, where the whole line leaves no room for the title
+_FILLS: dict[str, tuple[FillRole, FillRole]] = {
+    # folded with the right side inside, opened out
+    "main": ("wrong_side", "right_side"),
+    "lining": ("lining", "lining"),
+    "interfacing": ("interfacing", "interfacing"),
+}
+
+
+def lay_drawing(lay: Lay, pattern: Pattern, system: System | None = None) -> Drawing:
+    """The picture of `lay`, in mm of cloth with its beginning at the bottom of each part. Lengths are written in both
+    systems, `system` (the lesson's own when None) first."""
+    return _Plan(lay, pattern, system or pattern.lesson.units).drawing()
+
+
+class _Plan:
+    """One picture being put together, from the top down."""
+
+    def __init__(self, lay: Lay, pattern: Pattern, system: System) -> None:
+        self.lay = lay
+        self.squares = {strip.name for strip in pattern.strips if strip.square}
+        self.system = system
+        self.wide = lay.width / 2 if lay.fold == "lengthwise" else lay.width
+        self.px = max(self.wide * 1.2, _NARROW) / _ACROSS
+        self.left, self.right = -40.0 * self.px, self.wide + 54.0 * self.px
+        spare = _NARROW - (self.right - self.left)
+        if spare > 0:
+            self.left, self.right = self.left - spare / 2, self.right + spare / 2
+        self.top = 0.0
+        self.items: list[Item] = []
+
+    def drawing(self) -> Drawing:
+        lay = self.lay
+        parts: list[tuple[str, float, float, bool]] = []
+        if lay.fold != "flat":
+            parts.append(("folded", 0.0, lay.folded, True))
+        if lay.fold != "lengthwise":
+            parts.append(("opened" if lay.fold == "part" else "flat", lay.folded, lay.length, False))
+        heading = say(
+            f"lay.heading_{lay.cloth}",
+            width=both(lay.width, self.system, "finished"),
+            length=_up(lay.length, self.system),
+        )
+        self._lines([heading], "title", _TEXT + 1.0)
+        for key, begin, end, folded in parts:
+            self.top -= 6.0 * self.px
+            stuff = "interfacing" if lay.cloth == "interfacing" else "cloth"
+            long = _up(end - begin, self.system)
+            self._lines([say(f"lay.{key}_{stuff}", length=long)], "small", _TEXT)
+            self._part(begin, end, folded)
+        if any(each.turned_over for each in lay.placed):
+            self.top -= 4.0 * self.px
+            self._lines([say("lay.dashed")], "small", _TEXT)
+        bounds = (self.left, self.top - 4.0 * self.px, self.right, 4.0 * self.px)
+        return Drawing(tuple(self.items), alt=self._alt(heading), title=say("lay.title"), bounds=bounds)
+
+    def _alt(self, heading: str) -> str:
+        said = [say("lay.alt", heading=heading)]
+        said.append(say(f"lay.alt_{self.lay.fold}"))
+        for number, title in dict.fromkeys((each.number, each.title) for each in self.lay.placed):
+            those = [each for each in self.lay.placed if (each.number, each.title) == (number, title)]
+            count = sum(each.gives for each in those)
+            key = "lay.alt_fold" if those[0].on_fold else "lay.alt_piece"
+            said.append(say(key, number=number, title=title, count=count))
+        over = len([each for each in self.lay.placed if each.turned_over])
+        if over:
+            said.append(say("lay.alt_over", count=over))
+        return " ".join(said)
+
+    def _lines(self, texts: Iterable[str], role: LabelRole, size: float) -> None:
+        """Lines of text across the picture, wrapped where they are too long."""
+        em = size * self.px
+        room = self.right - self.left - 8.0 * self.px
+        for text in texts:
+            for line in _wrapped(text, room, em, role == "title"):
+                self.top -= em * _LEADING
+                at = Point((self.left + self.right) / 2, self.top + em * 0.45)
+                self.items.append(Label(line, at, role, 0.0, em))
+
+    # ---- the cloth --------------------------------------------------------------------------------------------
+
+    def _part(self, begin: float, end: float, folded: bool) -> None:
+        px, lay = self.px, self.lay
+        across = lay.width / 2 if folded else lay.width
+        self.top -= 26.0 * px  # the width is written above the cloth
+        low = self.top - (end - begin)
+        shift = low - begin
+        fill = _FILLS[lay.cloth][0 if folded else 1]
+        self.items.append(Fill(rectangle(0.0, low, across, self.top), fill, name="cloth"))
+        for y in (low, self.top):
+            self._line(Point(0.0, y), Point(across, y), "edge")
+        if folded:
+            self._line(Point(0.0, low), Point(0.0, self.top), "fold", "fold")
+            self._beside("lay.fold", Point(-9.0 * px, (low + self.top) / 2), end - begin)
+            self._beside("lay.selvedges", Point(across + 9.0 * px, (low + self.top) / 2), end - begin)
+        else:
+            self._line(Point(0.0, low), Point(0.0, self.top), "edge", "selvedge")
+            self._line(Point(SELVEDGE, low), Point(SELVEDGE, self.top), "kept")
+            self._beside("lay.selvedge", Point(-9.0 * px, (low + self.top) / 2), end - begin)
+            self._beside("lay.selvedge", Point(across + 9.0 * px, (low + self.top) / 2), end - begin)
+        self._line(Point(across, low), Point(across, self.top), "edge", "selvedge")
+        self._line(Point(across - SELVEDGE, low), Point(across - SELVEDGE, self.top), "kept")
+        self._measures(low, across, folded, begin, end)
+        for each in lay.placed:
+            if each.opened != folded:
+                self._piece(each, Motion.translation(Vector(0.0, shift)))
+        self.top = low
+
+    def _line(self, a: Point, b: Point, role: Any, name: str = "") -> None:
+        self.items.append(Stroke((Line(a, b),), role, name=name))
+
+    def _beside(self, key: str, at: Point, room: float) -> None:
+        if text_width(say(key), _SMALL * self.px) < room:
+            self.items.append(Label(say(key), at, "small", math.pi / 2, _SMALL * self.px))
+
+    def _measures(self, low: float, across: float, folded: bool, begin: float, end: float) -> None:
+        px = self.px
+        wide = both(self.lay.width, self.system, "finished")
+        if folded:
+            wide = say("lay.half_width", half=both(across, self.system, "finished"))
+        self._measure(Point(0.0, self.top), Point(across, self.top), wide, 12.0 * px)
+        if end - begin < _SHORT * px:
+            return  # its length stands in the line above
+        self._measure(Point(across, self.top), Point(across, low), _up(end - begin, self.system), 30.0 * px)
+        x = -26.0 * px
+        middle, reach = (low + self.top) / 2, min((self.top - low) * 0.3, 90.0 * px)
+        way = Line(Point(x, middle - reach), Point(x, middle + reach))
+        self.items.append(Stroke((way,), "grain", arrow="end" if self.lay.nap else "both", name="grain of the cloth"))
+        word = say("lay.grain_nap" if self.lay.nap else "lay.grain")
+        self.items.append(Label(word, Point(x, middle), "small", math.pi / 2, _SMALL * px))
+
+    def _measure(self, a: Point, b: Point, text: str, offset: float) -> None:
+        self.items.append(Dimension(a, b, text, offset))
+
+    # ---- a piece ----------------------------------------------------------------------------------------------
+
+    def _piece(self, each: Placed, slide: Motion) -> None:
+        curves = moved(each.outline, slide)
+        name = f"{each.piece} {each.copy}"
+        self.items.append(Fill(curves, "paper", name=name))
+        self.items.append(Stroke(curves, "placement" if each.turned_over else "cut", closed=True, name=name))
+        if each.kind == "strip" and each.gives > each.layers and each.piece not in self.squares:
+            self._between(curves, each.gives)
+        if each.axis:
+            self._line(slide(each.axis[0]), slide(each.axis[1]), "fold", f"{name} fold")
+        self._words(each, polygon(curves), slide)
+
+    def _between(self, curves: Sequence[Any], count: int) -> None:
+        """The cuts between strips that lie side by side: from one end of the block to the other."""
+        one, two = curves[1], curves[3]
+        for at in range(1, count):
+            self._line(one.point(at / count), two.point(1 - at / count), "cut")
+
+    def _words(self, each: Placed, area: Any, slide: Motion) -> None:
+        """Number and title, and the grainline, shortened where it would leave no room for the title."""
+        number = str(each.number) if each.number else ""
+        title = say("lay.piece_title", number=number, title=each.title) if number else each.title
+        note = [say("lay.turned_over")] if each.turned_over else []
+        if each.kind == "strip" and each.gives > each.layers:
+            note.append(say("lay.strips", count=each.gives))
+        angles = (0.0, math.pi / 2, _lie(area))
+        fixed = [slide(point) for point in each.axis or ()]
+        whole = [slide(point) for point in each.grain or ()]
+        grain = whole
+        for share in (1.0, _STUB):
+            if share < 1.0 and whole:
+                grain = [whole[0], whole[0] + (whole[1] - whole[0]) * share]
+            clear = self._clear(area, (fixed, grain))
+            if self._told(title, note, clear, angles):
+                break
+        else:
+            grain = whole
+            clear = self._clear(area, (fixed, grain))
+            if not (note and self._set([number or title, *note], 1, _LEAST * self.px, clear, angles)):
+                self._number(number or title, clear.buffer(1.2 * self.px), area, angles)
+        if grain:
+            arrow: Literal["end", "both"] = "end" if self.lay.nap else "both"
+            self.items.append(Stroke((Line(grain[0], grain[1]),), "grain", arrow=arrow, name="grainline"))
+
+    def _clear(self, area: Any, lines: Iterable[Sequence[Point]]) -> Any:
+        """What of `area` text may cover: away from its edge and from `lines`."""
+        clear = area.buffer(-2.0 * self.px)
+        for ends in lines:
+            if ends:
+                line = shapely.LineString([(point.x, point.y) for point in ends])
+                clear = clear.difference(line.buffer(3.0 * self.px, quad_segs=2))
+        return clear
+
+    def _told(self, title: str, note: Sequence[str], clear: Any, angles: Sequence[float]) -> bool:
+        for size in (_TEXT, _SMALL, _LEAST):
+            em = size * self.px
+            for count in (1, 2, 3):
+                head = _broken(title, count, em)
+                if self._set([*head, *note], len(head), em, clear, angles):
+                    return True
+        return False
+
+    def _number(self, number: str, clear: Any, area: Any, angles: Sequence[float]) -> None:
+        for size in (_TEXT, _SMALL, _LEAST):
+            if self._set([number], 1, size * self.px, clear, angles):
+                return
+        spot = area.representative_point()
+        self.items.append(Label(number, Point(spot.x, spot.y), "name", 0.0, _LEAST * self.px))
+
+    def _set(self, lines: Sequence[str], bold: int, em: float, clear: Any, angles: Sequence[float]) -> bool:
+        """Write `lines` (so many of them bold) where they are furthest from every line; False when there is no room."""
+        wide = max(text_width(text, em, at < bold) for at, text in enumerate(lines)) + em * 0.15
+        high = len(lines) * em * _LEADING
+        for angle in angles:
+            spot = _room(clear, wide, high, angle)
+            if spot is None:
+                continue
+            down = Vector(math.sin(angle), -math.cos(angle))
+            offset = -high / 2 + em * _LEADING / 2
+            for at, text in enumerate(lines):
+                role: LabelRole = "title" if at < bold else "small"
+                self.items.append(Label(text, spot + down * offset, role, angle, em))
+                offset += em * _LEADING
+            return True
+        return False
+
+
+def _room(clear: Any, wide: float, high: float, angle: float) -> Point | None:
+    """The middle of the roomiest free place for a box of text, turned by `angle`, inside `clear`; or None."""
+    if clear.is_empty:
+        return None
+    x0, y0, x1, y1 = clear.bounds
+    c, s = math.cos(angle), math.sin(angle)
+    half = abs(c) * wide / 2 + abs(s) * high / 2, abs(s) * wide / 2 + abs(c) * high / 2
+    if x1 - x0 < 2 * half[0] or y1 - y0 < 2 * half[1]:
+        return None
+    grid = np.meshgrid(np.linspace(x0 + half[0], x1 - half[0], _GRID), np.linspace(y0 + half[1], y1 - half[1], _GRID))
+    middles = np.column_stack([axis.ravel() for axis in grid])
+    corners = np.array([(-wide, -high), (wide, -high), (wide, high), (-wide, high)]) / 2 @ np.array([[c, s], [-s, c]])
+    boxes = shapely.polygons(middles[:, None, :] + corners[None, :, :])
+    shapely.prepare(clear)
+    fits = np.flatnonzero(shapely.contains_properly(clear, boxes))
+    if not len(fits):
+        return None
+    far = shapely.distance(boxes[fits], clear.boundary)
+    centre = clear.centroid
+    away = np.hypot(middles[fits, 0] - centre.x, middles[fits, 1] - centre.y)
+    x, y = middles[fits[int(np.argmax(far - 0.05 * away))]]
+    return Point(float(x), float(y))
+
+
+def _lie(shape: Any) -> float:
+    """The direction of the longer side of the smallest rectangle around a shape."""
+    corners = shape.minimum_rotated_rectangle.exterior.coords
+    sides = [Vector(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(corners)]
+    return upright(max(sides, key=lambda side: side.length).angle)
+
+
+def _up(length: float, system: System) -> str:
+    """A length of cloth in both systems, rounded up as far as it is shown: less would not do."""
+    other: System = "inch" if system == "cm" else "cm"
+    step = {"cm": 5.0, "inch": 25.4 / 4}
+    one, two = (show(math.ceil(length / step[each] - 1e-6) * step[each], each, "finished") for each in (system, other))
+    return both_said(one, two)
+
+
+def _broken(text: str, lines: int, em: float) -> list[str]:
+    """`text` in at most so many lines of about equal width."""
+    if lines == 1:
+        return [text]
+    return _wrapped(text, text_width(text, em, True) / lines * 1.15, em, True)
+
+
+def _wrapped(text: str, room: float, em: float, bold: bool) -> list[str]:
+    words = text.split(" ")
+    lines = [words[0]]
+    for word in words[1:]:
+        longer = f"{lines[-1]} {word}"
+        if text_width(longer, em, bold) <= room:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
