@@ -132,7 +132,7 @@ def test_strips_in_cut_list_need_and_booklet(tmp_path: FilePath, monkeypatch: py
     text = " ".join(cell for row in table.rows for cell in row)
     assert "across the cloth; the strip pieced with one join, straight, with 1 cm (3/8 in) to each side" in text
     assert "on the bias; as one continuous strip from a square of" in text
-    assert "top the same way" in cloth(pattern).note
+    assert "top the same way" in cloth(pattern, None).note
 
 
 def test_nap_in_words() -> None:
