@@ -145,7 +145,6 @@ class Canvas {
   hear() {
     const { model, stage } = this;
     this.listening = {
-      "change:scene": () => (this.fresh = true),
       "change:answer": () => this.answered(),
       "change:slopes": () => this.sloped(),
       "change:steps": () => this.fillSteps(),
@@ -182,7 +181,6 @@ class Canvas {
     this.fillSteps();
     this.showLayers();
     this.sloped();
-    this.fresh = true;
     if (this.model.get("answer").scene) this.answered();
   }
 
@@ -214,6 +212,7 @@ class Canvas {
   /** Make the elements of a scene anew; what had the focus has it again. */
   furnish(scene) {
     const held = this.root.getRootNode().activeElement?.dataset?.key;
+    this.furnished = scene.id;
     this.world.replaceChildren();
     this.over.replaceChildren();
     this.items = scene.items.map((item) => this.element(item));
@@ -304,8 +303,7 @@ class Canvas {
     const places = JSON.stringify(answer.places);
     const laid = places !== this.laid && this.fitted !== false && !this.grip;
     this.laid = places;
-    const refit = (this.fresh && this.furnish(scene)) || laid;
-    this.fresh = false;
+    const refit = (scene.id !== this.furnished && this.furnish(scene)) || laid;
     this.texts(answer);
     if (this.asked && answer.turn >= this.asked.turn) {
       const { name, value } = this.asked;

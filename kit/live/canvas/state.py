@@ -142,8 +142,9 @@ class _Sheet:
         if "dims" in layers:
             for spot in self._spots():
                 self._dimension(spot)
-        for piece in self.seen.pieces:
-            self._points(piece)
+        if "stitch" in layers:
+            for piece in self.seen.pieces:
+                self._points(piece)
         ground = Ground(self.pattern, self.view.step, block)
         for handle in handles:
             self._handle(handle, ground)

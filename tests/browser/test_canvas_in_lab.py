@@ -1,0 +1,345 @@
+"""The canvas in JupyterLab: dragging, keys, hover, undo, layers, touch and what cannot be drafted."""
+
+from __future__ import annotations
+
+import re
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import nbformat
+import pytest
+from playwright.sync_api import Browser, Locator, expect
+
+sys.path.insert(0, str(Path(__file__).parent))
+from lab import Lab
+from notebook import Notebook
+
+pytestmark = pytest.mark.browser
+
+EXAMPLE, NAME = "tideline_wrap_top.ipynb", "on_the_canvas.ipynb"
+CANVAS = "from kit import canvas\n\ndrawing = canvas(lesson)\ndrawing"
+CHOSEN = "print('chosen', drawing.selected)"
+
+
+class Drawing:
+    """The canvas in the notebook `opened`."""
+
+    def __init__(self, opened: Notebook) -> None:
+        self.opened = opened
+        self.page = opened.page
+        self.root = self.page.locator(".jp-OutputArea-output .lessonkit-canvas").first
+        self.stage = self.root.locator(".lessonkit-canvas-stage")
+        self.info = self.root.locator(".lessonkit-canvas-info")
+        self.message = self.root.get_by_role("alert")
+
+    def handle(self, name: str) -> Locator:
+        return self.root.locator(f'[data-handle="{name}"]')
+
+    def edge(self, name: str) -> Locator:
+        return self.root.locator(f'[data-edge="{name}"]')
+
+    def path(self, name: str) -> str:
+        return self.root.locator(f'.lessonkit-canvas-line[data-name="{name}"]').get_attribute("d") or ""
+
+    def middle(self, of: Locator) -> tuple[float, float]:
+        box = of.bounding_box()
+        assert box is not None
+        return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+
+    def value(self, name: str) -> float:
+        return float(self.handle(name).get_attribute("aria-valuenow") or "nan")
+
+    def button(self, act: str) -> Locator:
+        return self.root.locator(f'[data-act="{act}"]')
+
+    def until(self, true: Callable[[], bool], seconds: float = 10.0) -> bool:
+        for _ in range(int(seconds / 0.05)):
+            if true():
+                return True
+            self.page.wait_for_timeout(50)
+        return False
+
+    def rest(self) -> None:
+        """Until the kernel has answered and found the handles again."""
+        expect(self.root).to_have_attribute("data-waiting", "false")
+        self.page.wait_for_timeout(900)
+
+    def look(self) -> None:
+        self.root.scroll_into_view_if_needed()
+        self.page.wait_for_timeout(100)
+
+
+@pytest.fixture(scope="module")
+def drawing(lab: Lab, browser: Browser) -> Iterator[Drawing]:
+    book = nbformat.read(lab.folder / EXAMPLE, 4)
+    place = next(i for i, cell in enumerate(book.cells) if cell.source.startswith("panel("))
+    book.cells.insert(place + 1, nbformat.v4.new_code_cell(CANVAS))
+    book.cells.append(nbformat.v4.new_code_cell(CHOSEN))
+    nbformat.write(book, lab.folder / NAME)
+    page = browser.new_page(viewport={"width": 1500, "height": 1150})
+    opened = Notebook(page, lab.page_of(NAME))
+    opened.run_all()
+    found = Drawing(opened)
+    found.look()
+    found.handle("sleeve_length").wait_for()
+    found.rest()
+    yield found
+    page.close()
+
+
+def step_text(drawing: Drawing, name: str) -> Locator:
+    """What is shown under the cell of the step `name`."""
+    written = drawing.page.locator(".jp-InputArea-editor", has_text=f"def {name}(")
+    return drawing.page.locator(".jp-CodeCell").filter(has=written).locator(".jp-OutputArea")
+
+
+def test_the_draft_is_shown_with_its_handles(drawing: Drawing, out_folder: Path) -> None:
+    for edge in ("front.wrap_neck", "front.overarm", "back.neck", "front_facing.outer"):
+        assert drawing.path(edge), edge
+    assert drawing.root.locator("[data-handle]").count() >= 14
+    drawing.root.screenshot(path=out_folder / "canvas-draft.png")
+
+
+def test_hover_tells_name_length_and_what_it_is_sewn_to(drawing: Drawing, out_folder: Path) -> None:
+    overarm = drawing.edge("front.overarm")
+    box = overarm.bounding_box()
+    assert box is not None
+    # The overarm is straight, from the box's upper left to its lower right corner (0.36 misses handles and notch).
+    drawing.page.mouse.move(box["x"] + 0.36 * box["width"], box["y"] + 0.36 * box["height"])
+    expect(drawing.info).to_have_text(
+        re.compile(r"Shoulder and overarm seam, front: 37\.8 cm \(14 7/8 in\)\. Sewn to the .* of the back\.")
+    )
+    drawing.root.screenshot(path=out_folder / "canvas-hover.png")
+
+
+def test_a_dragged_handle_moves_parameter_slider_words_and_later_steps(drawing: Drawing, out_folder: Path) -> None:
+    page, handle = drawing.page, drawing.handle("sleeve_length")
+    before, start = drawing.value("sleeve_length"), drawing.middle(handle)
+    facing, underarm = drawing.path("front_facing.outer"), drawing.path("back.underarm")
+    page.mouse.move(*start)
+    page.mouse.down()
+    for step in range(1, 11):
+        page.mouse.move(start[0] - 5 * step, start[1] + 2 * step)
+        page.wait_for_timeout(30)
+    drawing.root.screenshot(path=out_folder / "canvas-dragging.png")
+    assert drawing.until(lambda: drawing.value("sleeve_length") < before - 40), "exact answers while it is held"
+    page.mouse.up()
+    expect(drawing.root).to_have_attribute("data-waiting", "false")
+    end = drawing.middle(handle)
+    assert abs(end[0] - (start[0] - 50)) < 14, "it went where it was dragged, along its line"
+    value = drawing.value("sleeve_length")
+    shown = f"{value / 10:.1f}".removesuffix(".0") + " cm"
+    assert drawing.opened.box("Sleeve length").input_value() == shown
+    expect(step_text(drawing, "overarm")).to_contain_text(f"carry it on for {shown}", timeout=10_000)
+    drawing.look()
+    assert drawing.path("back.underarm") != underarm, "a later step"
+    assert drawing.path("front_facing.outer") == facing, "not what does not depend on it"
+
+
+def test_keys_move_a_handle_by_a_step_or_ten(drawing: Drawing) -> None:
+    drawing.rest()
+    handle, live = drawing.handle("hem_drop"), drawing.root.get_by_role("status")
+    start = drawing.value("hem_drop")
+    handle.focus()
+    drawing.page.keyboard.press("ArrowUp")
+    expect(handle).to_have_attribute("aria-valuenow", f"{start + 1:g}")
+    drawing.page.keyboard.press("Shift+ArrowDown")
+    expect(handle).to_have_attribute("aria-valuenow", f"{start - 9:g}")
+    expect(live).to_have_text(re.compile(r"^Hem drop: 13\.1 cm \(5 3/16 in\)$"))
+    expect(drawing.opened.box("Hem drop")).to_have_value("13.1 cm")
+    drawing.rest()
+    assert drawing.page.evaluate("document.activeElement?.dataset?.handle") == "hem_drop", "the focus stays"
+
+
+def test_tab_reaches_every_edge_and_handle(drawing: Drawing) -> None:
+    wanted = drawing.root.locator("[data-edge], [data-handle]").evaluate_all("all => all.map(e => e.dataset.key)")
+    drawing.stage.focus()
+    seen = set()
+    for _ in range(len(wanted) + 60):
+        drawing.page.keyboard.press("Tab")
+        key = drawing.page.evaluate("document.activeElement?.dataset?.key ?? ''")
+        label = drawing.page.evaluate("document.activeElement?.getAttribute('aria-label') ?? ''")
+        assert not key or label, f"{key} has a name"
+        seen.add(key)
+    assert set(wanted) <= seen
+
+
+def test_undo_and_redo(drawing: Drawing) -> None:
+    drawing.look()
+    now = drawing.value("hem_drop")
+    drawing.handle("hem_drop").focus()
+    drawing.page.keyboard.press("Control+z")
+    expect(drawing.handle("hem_drop")).not_to_have_attribute("aria-valuenow", f"{now:g}")
+    expect(drawing.opened.box("Hem drop")).to_have_value("14 cm")
+    drawing.page.keyboard.press("Control+Shift+Z")
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", f"{now:g}")
+    drawing.button("undo").click()
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "140")
+    drawing.button("undo").click()
+    expect(drawing.handle("sleeve_length")).to_have_attribute("aria-valuenow", "260")
+    expect(drawing.button("undo")).to_be_disabled()
+    expect(drawing.button("redo")).to_be_enabled()
+
+
+def test_an_inch_fraction_typed_in_the_panel_moves_the_canvas(drawing: Drawing) -> None:
+    before, box = drawing.path("front.hem"), drawing.opened.box("Hem drop")
+    box.fill("4 1/2 in")
+    box.press("Enter")
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuetext", "11.4 cm (4 1/2 in)")
+    assert drawing.until(lambda: drawing.path("front.hem") != before)
+    drawing.look()
+
+
+def test_what_cannot_be_drafted_snaps_back(drawing: Drawing, out_folder: Path) -> None:
+    """An opening of 8 cm does not fit on a side seam that ends 4 cm below the waist."""
+    box = drawing.opened.box("Hem drop")
+    box.fill("4 cm")
+    box.press("Enter")
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "40")
+    expect(drawing.message).to_contain_text("does not fit on the side")
+    box.fill("9 cm")
+    box.press("Enter")
+    expect(drawing.message).to_be_empty()
+    drawing.look()
+    drawing.rest()
+    kept = drawing.value("opening_size")
+    drawing.handle("opening_size").focus()
+    drawing.page.keyboard.press("End")
+    expect(drawing.message).to_contain_text("does not fit on the side")
+    assert drawing.value("opening_size") == kept
+    drawing.root.screenshot(path=out_folder / "canvas-refused.png")
+    drawing.page.keyboard.press("ArrowDown")
+    expect(drawing.message).to_be_empty()
+    box.fill("14 cm")
+    box.press("Enter")
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "140")
+
+
+def test_pan_zoom_and_fit(drawing: Drawing, out_folder: Path) -> None:
+    drawing.look()
+    world = drawing.stage.locator("g").nth(1)
+    drawing.button("fit").click()
+    fitted = world.get_attribute("transform")
+    box = drawing.stage.bounding_box()
+    assert box is not None
+    corner = (box["x"] + 30, box["y"] + box["height"] - 60)
+    drawing.page.mouse.move(*corner)
+    drawing.page.mouse.down()
+    drawing.page.mouse.move(corner[0] + 80, corner[1] - 40, steps=4)
+    drawing.page.mouse.up()
+    panned = world.get_attribute("transform")
+    assert panned != fitted
+    drawing.stage.focus()
+    drawing.page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    drawing.page.mouse.wheel(0, -600)
+    drawing.page.wait_for_timeout(200)
+    zoomed = world.get_attribute("transform")
+    assert zoomed != panned
+    drawing.page.keyboard.press("+")
+    drawing.page.keyboard.press("+")
+    drawing.page.wait_for_timeout(200)
+    drawing.root.screenshot(path=out_folder / "canvas-zoomed.png")
+    drawing.page.keyboard.press("0")
+    assert world.get_attribute("transform") == fitted
+
+
+def test_layers_and_steps(drawing: Drawing, out_folder: Path) -> None:
+    for layer in ("body", "block"):
+        drawing.root.locator(f'input[data-layer="{layer}"]').check()
+    expect(drawing.root.get_by_text("quarter of the waist girth").first).to_be_visible()
+    drawing.rest()
+    drawing.root.screenshot(path=out_folder / "canvas-body.png")
+    drawing.root.locator("select").select_option("wrap")
+    expect(drawing.root.get_by_text("wrap reach")).to_be_visible()
+    drawing.rest()
+    drawing.root.screenshot(path=out_folder / "canvas-step.png")
+    drawing.root.locator('input[data-layer="dims"]').uncheck()
+    expect(drawing.root.get_by_text("wrap reach")).to_have_count(0)
+    drawing.root.locator('input[data-layer="dims"]').check()
+    for layer in ("body", "block"):
+        drawing.root.locator(f'input[data-layer="{layer}"]').uncheck()
+    drawing.root.locator("select").select_option("")
+    drawing.handle("seam").wait_for()
+
+
+def test_inches(drawing: Drawing, out_folder: Path) -> None:
+    drawing.opened.panel.get_by_role("button", name="inch", exact=True).click()
+    expect(drawing.root.get_by_text(re.compile("sleeve length 10 1/4 in"))).to_be_visible()
+    expect(drawing.root.get_by_text(re.compile("^Grid: .* in"))).to_be_visible()
+    drawing.look()
+    drawing.root.screenshot(path=out_folder / "canvas-inches.png")
+    handle = drawing.handle("sleeve_length")
+    handle.focus()
+    drawing.page.keyboard.press("ArrowUp")
+    expect(handle).to_have_attribute("aria-valuetext", "10 5/16 in (26.2 cm)")
+    drawing.page.keyboard.press("Control+z")
+    drawing.opened.panel.get_by_role("button", name="cm", exact=True).click()
+
+
+def test_choosing_edges_points_and_pieces(drawing: Drawing) -> None:
+    drawing.look()
+    drawing.edge("front.hem").focus()
+    drawing.page.keyboard.press("Enter")
+    expect(drawing.edge("front.hem")).to_have_attribute("aria-pressed", "true")
+    drawing.page.keyboard.press("Escape")
+    expect(drawing.edge("front.hem")).to_have_attribute("aria-pressed", "false")
+    title = drawing.stage.locator('[data-kind="piece"][data-piece="back"]')
+    title.click()
+    expect(title).to_have_attribute("aria-pressed", "true")
+    drawing.edge("back.hem").focus()
+    drawing.page.keyboard.press("Shift+Enter")
+    code = drawing.page.locator(".jp-CodeCell").filter(
+        has=drawing.page.locator(".jp-InputArea-editor", has_text="'chosen'")
+    )
+    code.locator(".cm-content").click()
+    drawing.page.keyboard.press("Control+Enter")
+    expect(code.locator(".jp-OutputArea")).to_contain_text(
+        "chosen [{'kind': 'piece', 'piece': 'back', 'name': 'back'}, {'kind': 'edge', 'piece': 'back', 'name': 'hem'}]"
+    )
+    drawing.look()
+
+
+def test_a_touch_drags_a_handle_and_two_fingers_zoom(drawing: Drawing) -> None:
+    """Real touches, as the browser makes them from what a screen reports."""
+    drawing.look()
+    client = drawing.page.context.new_cdp_session(drawing.page)
+
+    def touch(kind: str, *points: tuple[float, float]) -> None:
+        spots = [{"x": x, "y": y, "id": i} for i, (x, y) in enumerate(points)]
+        client.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": spots})
+        drawing.page.wait_for_timeout(40)
+
+    start, before = drawing.middle(drawing.handle("wrap_share")), drawing.value("wrap_share")
+    touch("touchStart", start)
+    for step in range(1, 6):
+        touch("touchMove", (start[0] + 4 * step, start[1]))
+    touch("touchEnd")
+    assert drawing.until(lambda: drawing.value("wrap_share") < before - 0.05)
+    world = drawing.stage.locator("g").nth(1)
+    fitted = world.get_attribute("transform")
+    box = drawing.stage.bounding_box()
+    assert box is not None
+    x, y = box["x"] + 40, box["y"] + box["height"] - 80
+    touch("touchStart", (x, y), (x + 60, y))
+    touch("touchMove", (x, y), (x + 120, y))
+    touch("touchEnd")
+    assert world.get_attribute("transform") != fitted
+    drawing.button("undo").click()
+    drawing.button("fit").click()
+
+
+def test_values_outlive_the_kernel(drawing: Drawing, out_folder: Path) -> None:
+    drawing.handle("hem_drop").focus()
+    drawing.page.keyboard.press("Shift+ArrowDown")
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "130")
+    drawing.page.wait_for_timeout(900)  # longer than the canvas waits before it saves
+    drawing.opened.restart_and_run_all()
+    drawing.look()
+    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "130")
+    drawing.page.screenshot(path=out_folder / "canvas-after-restart.png")
+
+
+def test_the_page_reported_no_error(drawing: Drawing) -> None:
+    seen = [t for t in drawing.opened.troubles if not re.search(r"favicon|ResizeObserver loop", t)]
+    assert seen == []
