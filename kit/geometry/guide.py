@@ -30,6 +30,7 @@ FLAT = 0.3
 """A line that stands off the straight one by no more than this is ruled."""
 _STEEP = math.cos(math.radians(57.0))
 _LEAST = 12.0
+_MANY = 4
 _DENSE = 0.02
 
 Pin = Callable[[Point], Point]
@@ -146,7 +147,7 @@ def _curves(path: Path, system: System, pin: Pin, depth: int) -> list[GuideCurve
         for alongs in _choices(chord, system):
             made = _made(path, start, end, chord, seen, alongs, HANDY[system][0])
             if _off(made, seen[0], system) <= TRUE[system]:
-                return [made]
+                return _fewer(made, system, pin, depth)
     if path.length < _LEAST or depth > 8:  # too short to be measured any finer
         middle = (on_ruler(chord / 2, system),)
         return (
@@ -156,6 +157,15 @@ def _curves(path: Path, system: System, pin: Pin, depth: int) -> list[GuideCurve
         )
     one, two = path.split(_farthest(path))
     return [*_curves(one, system, pin, depth + 1), *_curves(two, system, pin, depth + 1)]
+
+
+def _fewer(made: GuideCurve, system: System, pin: Pin, depth: int) -> list[GuideCurve]:
+    """The curve, or two halves of it where a short one needs many points and they need far fewer together."""
+    if len(made.points) <= _MANY or made.chord > 3 * HANDY[system][0] or depth > 1:
+        return [made]
+    one, two = made.path.split(_farthest(made.path))
+    halves = [*_curves(one, system, pin, depth + 1), *_curves(two, system, pin, depth + 1)]
+    return halves if len(halves) == 2 and sum(len(half.points) + 1 for half in halves) < len(made.points) else [made]
 
 
 _Seen = tuple[list[tuple[float, float]], float, float]

@@ -149,7 +149,8 @@ class SewRecord:
 @dataclass(frozen=True)
 class Pattern:
     """A lesson worked for one body and one set of values. `finished` measurements are (title, mm), `over` says which
-    body measurement one of them goes over: (title, measurement), so that its ease can be told."""
+    body measurement one of them goes over: (title, measurement), so that its ease can be told. `start` are the pieces
+    of the block it began with."""
 
     lesson: LessonInfo
     body: Body
@@ -160,6 +161,7 @@ class Pattern:
     sewing: tuple[SewRecord, ...]
     finished: tuple[tuple[str, float], ...] = ()
     over: tuple[tuple[str, str], ...] = ()
+    start: tuple[Piece, ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""

@@ -48,7 +48,8 @@ class _Table:
         if unknown:
             name = sorted(unknown)[0]
             raise KitError(f"there is no parameter '{name}'.", do=near(name, self.parameters))
-        self.pieces: dict[str, Piece] = {piece.name: piece for piece in definition.start(body)}
+        self.start = tuple(definition.start(body))
+        self.pieces: dict[str, Piece] = {piece.name: piece for piece in self.start}
         self.strips: dict[str, Strip] = {}
 
     def number(self, name: str) -> Length | float:
@@ -99,7 +100,18 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
     shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)
     over = tuple((entry.title, entry.over) for entry in definition.entries if entry.kind == "finished" and entry.over)
-    pattern = Pattern(definition.info, body, shown, pieces, strips, tuple(steps), tuple(sewing), tuple(finished), over)
+    pattern = Pattern(
+        definition.info,
+        body,
+        shown,
+        pieces,
+        strips,
+        tuple(steps),
+        tuple(sewing),
+        tuple(finished),
+        over,
+        table.start,
+    )
     pattern = with_corners(pattern)
     if whole:
         for piece in pattern.pieces:

@@ -1,0 +1,200 @@
+"""The hand-drafting worksheet: someone with its printed numbers alone draws the same pieces.
+
+Outside source of the curves drawn from it: scipy.interpolate.CubicSpline with its end slopes given (scipy >= 1.13).
+"""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+from pathlib import Path as File
+
+import pytest
+from scipy.interpolate import CubicSpline
+
+from kit.blocks.darted_bodice import darted_bodice_block
+from kit.blocks.skirt import skirt_block
+from kit.blocks.sleeve import with_sleeve
+from kit.blocks.trousers import trouser_block
+from kit.geometry import Line, Path, Point
+from kit.geometry.guide import System, on_ruler
+from kit.lesson.lesson import Lesson
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Dot, Label, Stroke
+from kit.picture.guide_points import guide_drawing
+from kit.picture.svg_pen import svg
+from kit.prose.worksheet import PieceSheet, SheetLine, WorksheetStep, worksheet
+from kit.units import parse
+from tests.example import EXAMPLE, notebook_names
+
+NOTEBOOKS = ("tideline_wrap_top", "harbour_jacket", "dune_skirt", "ferry_tote")
+TRUE: dict[System, float] = {"cm": 2.0, "inch": 2.0}
+"""How far a piece drawn from the sheet may lie off the pattern, in mm."""
+
+
+def length_in(text: str) -> float:
+    """The length printed in a text such as "8.2 cm right" or "1 3/16 in to the left"."""
+    found = re.search(r"\d+(?:\.\d+)?(?: \d+/\d+)?(?:/\d+)? (?:cm|mm|in)\b", text)
+    assert found, text
+    return float(parse(found[0]))
+
+
+def place_of(across: str, above: str) -> Point:
+    x = 0.0 if "on the upright" in across else length_in(across) * (1 if across.endswith("right") else -1)
+    y = 0.0 if "on the level" in above else length_in(above) * (1 if above.endswith("up") else -1)
+    return Point(x, y)
+
+
+def off_in(text: str) -> float:
+    if text in ("", "on the line"):
+        return 0.0
+    return length_in(text) * (1 if text.endswith("left") else -1)
+
+
+class Reader:
+    """Someone who has only the printed sheet."""
+
+    def __init__(self) -> None:
+        self.points: dict[str, dict[str, Point]] = {}
+        self.drawn: dict[str, dict[str, list[list[Point]]]] = {}
+
+    def follow(self, steps: tuple[WorksheetStep, ...]) -> None:
+        for step in steps:
+            for sheet in step.sheets:
+                self._sheet(sheet)
+
+    def _sheet(self, sheet: PieceSheet) -> None:
+        name = sheet.piece.name
+        points = self.points.setdefault(name, {})
+        for point in sheet.points:
+            assert point.letter not in points
+            points[point.letter] = place_of(point.across, point.above)
+        before = dict(self.drawn.setdefault(name, {}))
+        after: dict[str, list[list[Point]]] = {}
+        for line in sheet.lines:
+            if line.edge:
+                after.setdefault(line.edge, []).append(self._line(line, points, before))
+        self.drawn[name].update(after)
+
+    def _line(self, line: SheetLine, points: dict[str, Point], before: dict[str, list[list[Point]]]) -> list[Point]:
+        start, end = points[line.start], points[line.end]
+        if line.kind == "rule":
+            return [start, end]
+        if line.kind in ("trim", "trace"):
+            lines = before if line.kind == "trim" else self.drawn[line.source[0]]
+            whole = Path(tuple(Line(a, b) for a, b in pairwise(joined(lines[line.source[1]]))))
+            low, high = whole.nearest(start), whole.nearest(end)
+            return whole.between(low, high).points()
+        chord = start.distance(end)
+        xs = [0.0, *(length_in(along) for along, _ in line.rows), chord]
+        ys = [0.0, *(off_in(off) for _, off in line.rows), 0.0]
+        first = off_in(line.leaves[1]) / length_in(line.leaves[0]) if line.leaves[0] else 0.0
+        last = -off_in(line.arrives[1]) / length_in(line.arrives[0]) if line.arrives[0] else 0.0
+        spline = CubicSpline(xs, ys, bc_type=((1, first), (1, last)))
+        way = (end - start).unit()
+        return [start + way * (chord * i / 120) + way.left() * float(spline(chord * i / 120)) for i in range(121)]
+
+
+def joined(parts: list[list[Point]]) -> list[Point]:
+    found: list[Point] = []
+    for part in parts:
+        found += [p for p in part if not found or p.distance(found[-1]) > 1e-6]
+    return found
+
+
+def worst(pattern: Pattern, system: System) -> tuple[float, str]:
+    """The largest distance between the pattern's stitch lines and those a reader draws, and where."""
+    reader = Reader()
+    reader.follow(worksheet(pattern, system))
+    found = (0.0, "")
+    for piece in pattern.pieces:
+        for edge in piece.edges:
+            points = joined(reader.drawn[piece.name][edge.name])
+            drawn = Path(tuple(Line(a, b) for a, b in pairwise(points)))
+            off = max(
+                *(edge.path.distance_to(p) for p in points),
+                *(drawn.distance_to(edge.path.at(edge.path.length * i / 40)) for i in range(41)),
+            )
+            found = max(found, (off, f"{piece.name}.{edge.name}"))
+    return found
+
+
+@pytest.mark.parametrize("system", ["cm", "inch"])
+@pytest.mark.parametrize("notebook", NOTEBOOKS)
+def test_the_pieces_are_drawn_again_from_the_printed_numbers(notebook: str, system: System) -> None:
+    lesson = notebook_names(File(EXAMPLE).parent / f"{notebook}.ipynb")["lesson"]
+    assert isinstance(lesson, Lesson)
+    for size in (lesson.sizes.names[0], lesson.sizes.names[5], lesson.sizes.names[-1]):
+        off, where = worst(lesson.work(body=lesson.sizes[size], values={}), system)
+        assert off <= TRUE[system], (size, where, off)
+
+
+@pytest.mark.parametrize("block", [darted_bodice_block, with_sleeve(darted_bodice_block), skirt_block, trouser_block])
+def test_so_are_the_blocks(block: object) -> None:
+    lesson = Lesson("Block", start=block, size="W4")  # type: ignore[arg-type]
+    off, where = worst(lesson.work(), "cm")
+    assert off <= TRUE["cm"], where
+
+
+@pytest.fixture(scope="module")
+def tideline() -> Pattern:
+    lesson = notebook_names(EXAMPLE)["lesson"]
+    assert isinstance(lesson, Lesson)
+    return lesson.work(values={})
+
+
+def test_a_wrong_number_would_be_seen(tideline: Pattern, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("kit.prose.worksheet.on_ruler", lambda value, system: on_ruler(value, system) + 4.0)
+    assert worst(tideline, "cm")[0] > TRUE["cm"]
+
+
+def test_the_block_comes_first_then_every_step(tideline: Pattern) -> None:
+    steps = worksheet(tideline)
+    assert steps[0].key == "start" and [s.piece.name for s in steps[0].sheets] == ["front", "back"]
+    assert "The upright line is the centre line." in steps[0].sheets[0].origin
+    keys = [step.key for step in steps[1:]]
+    assert keys == [record.key for record in tideline.steps if record.key in keys]
+    assert {"overarm", "true_hem", "wrap", "allowances", "strips"} <= set(keys)
+
+
+def test_every_sentence_stands_in_the_readers_numbers(tideline: Pattern) -> None:
+    (overarm,) = [step for step in worksheet(tideline) if step.key == "overarm"]
+    assert "Rub out: shoulder seam." in overarm.lines
+    assert any(re.fullmatch(r"Overarm: rule from B to K, 37\.7 cm\.", line) for line in overarm.lines)
+    (strips,) = [step for step in worksheet(tideline) if step.key == "strips"]
+    assert strips.strips[0].startswith("Tie: cut 2 strips 77 cm long")
+    (allow,) = [step for step in worksheet(tideline, "inch") if step.key == "allowances"]
+    assert any("3/8 in of allowance" in line for line in allow.lines)
+    assert not any(" cm" in line for step in worksheet(tideline, "inch") for line in step.lines)
+
+
+def test_the_back_is_traced_from_the_front(tideline: Pattern) -> None:
+    (back,) = [step for step in worksheet(tideline) if step.key == "back_from_front"]
+    traced = {line.edge for line in back.sheets[0].lines if line.kind == "trace"}
+    assert {"overarm", "opening", "underarm", "hem"} <= traced
+    assert [line.edge for line in back.sheets[0].lines if line.kind == "trim"] == ["side"]
+    assert [line.edge for line in back.curves] == ["neck"]
+
+
+def test_every_letter_named_is_marked_before_or_here(tideline: Pattern) -> None:
+    for step in worksheet(tideline):
+        for sheet in step.sheets:
+            letters = {point.letter for point in (*sheet.points, *sheet.known)}
+            assert all({line.start, line.end} <= letters for line in sheet.lines), step.key
+            assert not {"I", "O"} & letters
+
+
+def test_the_picture_shows_letters_chords_and_offsets(tideline: Pattern) -> None:
+    for step in worksheet(tideline):
+        for sheet in step.sheets:
+            drawing = guide_drawing(sheet)
+            texts = [item.text for item in drawing.items if isinstance(item, Label)]
+            assert {point.letter for point in sheet.points} <= set(texts)
+            offsets = [text.rsplit(" to the ", 1)[0] for line in sheet.curves for _, text in line.rows]
+            for text in offsets:
+                if text != "on the line":
+                    assert text in texts
+            strokes = [item for item in drawing.items if isinstance(item, Stroke)]
+            assert sum(s.name.endswith(".chord") for s in strokes) == len(sheet.curves)
+            assert sum(isinstance(item, Dot) for item in drawing.items) >= len(sheet.points)
+            assert svg(drawing, 520).startswith("<svg") and all(line.words in drawing.alt for line in sheet.lines)
