@@ -23,7 +23,7 @@ def add_words(commands: Any, code: str = "") -> None:
 
 
 def _words(options: argparse.Namespace) -> int:
-    from kit.booklet.own_language import PRIVATE, markdown_cells
+    from kit.booklet.own_language import markdown_cells
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.language import languages
     from kit.lesson.own_words import own_texts
@@ -49,8 +49,5 @@ def _words(options: argparse.Namespace) -> int:
     looked = f", {counted.fuzzy} more to be looked at again (marked fuzzy)" if counted.fuzzy else ""
     print(f"{counted.done} of {counted.total} texts are translated{looked}.")
     if options.language not in languages():
-        print(
-            f"The kit itself has no words in '{options.language}' yet; it has {', '.join(languages())}. "
-            f"Markdown tagged {PRIVATE} is not translated."
-        )
+        print(f"The kit itself has no words in '{options.language}' yet; it has {', '.join(languages())}.")
     return 0

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import lru_cache
 from typing import Any, NamedTuple, TypeVar
 
 from babel.messages.catalog import Catalog
@@ -18,7 +19,7 @@ from babel.messages.catalog import Catalog
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError
-from kit.language import keys, says
+from kit.language import SOURCE, keys, languages, say, says, speaking
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, Spot, StepRecord, Value
 from kit.piece.dart import Dart
@@ -33,6 +34,7 @@ _INFO = (
     *("title", "summary", "level", "cloth", "fibre", "weight", "drape", "avoid", "prewash", "licence", "cover_alt"),
     *("notions", "cautions", "credits", "start_notes"),
 )
+_UNREAD = ((Pattern, "start"),)  # the block's own pieces, which the booklet does not show
 _FENCE = re.compile(r" {0,3}(`{3,}(?=[^`]*$)|~{3,})")
 _HEADING = re.compile(r"(\s{0,3}#{1,6}\s+)(\S.*?)(?:\s+#+)?\s*")
 _CODE = re.compile(r"(?<!`)(`+)(?!`).*?(?<!`)\1(?!`)", re.DOTALL)
@@ -227,7 +229,7 @@ class _Walk:
         self._place = _place_of(thing) or self._place
         changes = {name: text for name, text in self._own(thing).items() if text != getattr(thing, name)}
         for field in fields(thing):
-            if field.name not in changes:
+            if field.name not in changes and (type(thing), field.name) not in _UNREAD:
                 value = getattr(thing, field.name)
                 new = self.of(value)
                 if new is not value:
@@ -256,7 +258,10 @@ class _Walk:
             case Piece() | Strip():
                 return self._said(thing, "title")
             case Edge():
-                return {} if not thing.said and says(f"edge.{thing.name}") else self._label(thing, "edge")
+                known = _kit_words(thing.name)
+                if known and thing.said in ("", known):
+                    return {"said": _kit_words(thing.name, self._language)} if self._language in languages() else {}
+                return self._label(thing, "edge")
             case Mark():
                 return self._label(thing, "mark")
             case Dart():
@@ -271,6 +276,9 @@ class _Walk:
             case Fitting():
                 return self._said(thing, "title", "why")
             case Pattern():
+                for field in fields(thing):  # in reading order: what was measured comes last
+                    if (Pattern, field.name) not in _UNREAD:
+                        self.of(getattr(thing, field.name))
                 titles = {title: self._speak(title, _finished(title), False) for title, _ in thing.finished}
                 finished = tuple((titles[title], mm) for title, mm in thing.finished)
                 return {"finished": finished, "over": tuple((titles.get(t, t), name) for t, name in thing.over)}
@@ -309,6 +317,13 @@ class _Walk:
         return {
             name: self._say(value, name) for name, value in held.items() if isinstance(value, str) and value in texts
         }
+
+
+@lru_cache(maxsize=256)
+def _kit_words(edge: str, language: str = SOURCE) -> str:
+    """What the kit itself calls an edge of that name; empty where it has no words for it."""
+    with speaking(language):
+        return say(f"edge.{edge}") if says(f"edge.{edge}") else ""
 
 
 def _without_words(thing: Any) -> bool:

@@ -24,6 +24,7 @@ from kit.booklet.words import fill_markdown
 from kit.cli import main
 from kit.errors import KitError
 from kit.geometry import Path as Curve
+from kit.lesson import own_words
 from kit.lesson.another import open_lesson
 from kit.lesson.own_words import OwnText, Translator, own_texts, split_blocks, translate, translate_markdown
 from kit.lesson.pattern import Pattern
@@ -102,9 +103,26 @@ def test_every_kind_of_text_is_found(pattern: Pattern) -> None:
 
 
 def test_edges_the_kit_has_words_for_are_not_the_lessons(pattern: Pattern) -> None:
-    found = [text for text, where in own_texts(pattern) if "edge '" in where]
-    assert "wrap edge" in found or "overarm" in found or found
-    assert "neck" not in found and "side" not in found
+    front = pattern.piece("front")
+    edges = (*(replace(e, said="") for e in front.edges if e.name == "side"), *front.edges[:1])
+    edges = (edges[0], replace(edges[1], name="slant_end", said=""), replace(edges[1], name="neck", said="collar edge"))
+    given = replace(pattern, pieces=(replace(front, edges=edges),), steps=(), sewing=())
+    found = [text for text, where in own_texts(given) if ", edge '" in where]
+    assert found == ["slant end", "collar edge"]
+    made, missing = translate(given, None, "es")
+    assert [found.text for found in missing if ", edge '" in found.where] == found
+    assert [edge.said for edge in made.piece("front").edges][1:] == ["slant end [en]", "collar edge [en]"]
+
+
+def test_the_kits_own_words_for_an_edge_come_from_its_catalogue(
+    pattern: Pattern, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(own_words, "languages", lambda: ("en", "es"))
+    monkeypatch.setattr(own_words, "_kit_words", lambda name, code="en": {"en": "side seam", "es": "costado"}[code])
+    edge = replace(pattern.piece("front").edge("side"), said="side seam")
+    given = replace(pattern, pieces=(replace(pattern.piece("front"), edges=(edge,)),), steps=(), sewing=())
+    made, _ = translate(given, None, "es")
+    assert made.piece("front").edges[0].said == "costado"
 
 
 def test_texts_say_where_they_stand(pattern: Pattern) -> None:
@@ -139,12 +157,14 @@ def test_a_whole_translation_leaves_nothing_of_the_original(pattern: Pattern) ->
     made, missing = translate(pattern, whole(pattern), "es")
     assert missing == ()
     before = {text for text, _ in own_texts(pattern) if upper(text) != text}
-    left = set(strings(replace(made, body=None))) & before  # type: ignore[arg-type]
+    read = [getattr(made, field.name) for field in fields(made) if field.name not in ("body", "start")]
+    left = set(strings(tuple(read))) & before
     names = {piece.name for piece in pattern.pieces} | {strip.name for strip in pattern.strips}
     names |= {edge.name for record in pattern.steps for piece in record.pieces for edge in piece.edges}
     names |= {name for record in pattern.steps for name, *_ in record.values} | {v.name for v in pattern.values}
     names |= {mark.name for piece in pattern.pieces for mark in piece.marks}
     names |= {spot.name for record in pattern.steps for spot in record.spots}
+    names |= {own_words._kit_words(name) for name in names}  # the kit says those
     assert left <= names, left - names
     assert made.lesson.language == "es" and made.lesson.slug == pattern.lesson.slug
     assert made.over == tuple((upper(title), name) for title, name in pattern.over)
