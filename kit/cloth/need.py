@@ -110,7 +110,8 @@ def rows(rectangles: list[tuple[float, float, bool]], width: float) -> list[tupl
         for left in places:
             if left and left + across > width + 1e-6:
                 continue
-            begin = max((end for a, b, end in placed if a < left + across - 1e-6 and b > left + 1e-6), default=0.0)
+            right = left + across + GAP
+            begin = max((end for a, b, end in placed if a < right - 1e-6 and b > left + 1e-6), default=0.0)
             if best is None or (begin, left) < best:
                 best = (begin, left)
         begin, left = best or (max((end for _, _, end in placed), default=0.0), 0.0)
