@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import copy
 from dataclasses import replace
+from pathlib import Path
 
 from babel.messages.catalog import Catalog
 from nbformat import NotebookNode
 
 from kit.booklet.handover import Handover
+from kit.language import say
 from kit.lesson.own_words import Translator
+from kit.lesson.word_file import path_of, read_words
 
 PRIVATE = "notes-to-self"
 
@@ -33,6 +36,16 @@ def in_language(
     return replace(made, chart=chart), book, _told(translator, given.pattern.lesson.language, file)
 
 
+def spoken(
+    given: Handover, notebook: NotebookNode, path: Path, language: str
+) -> tuple[Handover, NotebookNode, tuple[str, ...]]:
+    """`in_language` with the words of the file beside the notebook at `path`. `KitError` for a broken file."""
+    if given.pattern.lesson.language == language:
+        return given, notebook, ()
+    file = path_of(path, language)
+    return in_language(given, notebook, read_words(file, language), language, file.name)
+
+
 def markdown_cells(notebook: NotebookNode) -> list[str]:
     """The markdown of a notebook that readers see."""
     return [cell.source for cell in _public(notebook)]
@@ -45,8 +58,6 @@ def _public(notebook: NotebookNode) -> list[NotebookNode]:
 
 
 def _told(translator: Translator, source: str, file: str) -> tuple[str, ...]:
-    from kit.language import say
-
     if not translator.missing:
         return ()
     return (say("own_words.missing", count=len(translator.missing), language=source, file=file),)

@@ -19,7 +19,7 @@ from babel.messages.mofile import write_mo
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.live_values import live
-from kit.booklet.own_language import in_language
+from kit.booklet.own_language import in_language, spoken
 from kit.booklet.words import fill_markdown
 from kit.cli import main
 from kit.errors import KitError
@@ -285,7 +285,7 @@ def test_a_finished_measurement_is_named_by_its_translated_title(pattern: Patter
     assert " cm (" in fill_markdown(said, live(made), LessonFolder(tmp_path))
 
 
-def test_a_handover_and_its_notebook(pattern: Pattern) -> None:
+def test_a_handover_and_its_notebook(pattern: Pattern, tmp_path: Path) -> None:
     given = Handover(pattern, (SizeRow("W4", (), pattern.finished),), sizes=(pattern,))
     book = nbformat.v4.new_notebook()
     book.cells = [
@@ -299,6 +299,9 @@ def test_a_handover_and_its_notebook(pattern: Pattern) -> None:
     assert book.cells[0].source == "# Hello"
     _, _, told = in_language(given, book, None, "es", "top.es.po")
     assert "texts of the lesson have no translation in top.es.po" in told[0] and "[en]" in told[0]
+    path = tmp_path / "top.ipynb"
+    write_words(path_of(path, "es"), own_texts(given), "Top", "es")
+    assert spoken(given, book, path, "es")[2] == told and spoken(given, book, path, "en") == (given, book, ())
 
 
 # ---- the file ---------------------------------------------------------------------------------------------
