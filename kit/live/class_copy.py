@@ -150,11 +150,11 @@ def _notebook(told: Told, chosen: Sequence[Told], folder: str) -> NotebookNode:
         _words(f"## {say('class_copy.values')}"),
         _code("panel(lesson)"),
     ]
-    if told["measures"]:
-        cells += [_words(f"## {say('class_copy.body')}"), _code("body_form(lesson)")]
     if chosen:
         cells.append(_words(f"## {say('class_copy.exercises')}"))
         cells += [_code(f"exercise(lesson, {each['key']!r})") for each in chosen]
+    if told["measures"]:
+        cells += [_words(f"## {say('class_copy.body')}"), _code("body_form(lesson)")]
     cells += [_words(f"## {say('class_copy.print')}"), _code("print_mine(lesson)")]
     spec = {"kernelspec": {"display_name": "Python 3 (ipykernel)", "language": "python", "name": "python3"}}
     about = {"lessonkit": {"class_copy": path, "title": told["title"]}}

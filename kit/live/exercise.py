@@ -39,8 +39,8 @@ def exercise(lesson: Lesson, name: str) -> ExerciseView:
 
 
 class ExerciseView(widgets.VBox):
-    """The widget `exercise` gives. Its parts: `goals` (how far each is), `hint` (the button), `hints`, `answer` (the
-    button, in the teacher's notebook), `message`. `results` are those of the last check, `solved` whether all goals
+    """The widget `exercise` gives. Its parts: `goals` (how far each is), `start` (back to the lesson's values), `hint` (the
+    button), `hints`, `answer` (the button, in the teacher's notebook), `message`. `results` are those of the last check, `solved` whether all goals
     are met."""
 
     def __init__(self, lesson: Lesson, exercise: Exercise) -> None:
@@ -104,10 +104,14 @@ class ExerciseView(widgets.VBox):
         self.message = widgets.HTML()
         self.hints = widgets.HTML()
         self.hint = widgets.Button(layout=plain, tooltip=say("class_copy.hint_tooltip"))
+        self.start = widgets.Button(
+            description=say("class_copy.start"), tooltip=say("class_copy.start_tooltip"), layout=plain
+        )
         self.answer = widgets.Button(description=say("class_copy.answer"), layout=plain)
+        self.start.on_click(self._guarded(self._start))
         self.hint.on_click(self._guarded(self._next_hint))
         self.answer.on_click(self._guarded(self._tell_answer))
-        buttons = [*([self.hint] if told.hints else []), *([self.answer] if told.answer else [])]
+        buttons = [self.start, *([self.hint] if told.hints else []), *([self.answer] if told.answer else [])]
         self._parts = [self.task, self.goals, self.message, widgets.HBox(buttons), self.hints]
         self._show_hints()
 
@@ -119,6 +123,10 @@ class ExerciseView(widgets.VBox):
                 self.message.value = fragments.message(fragments.plain(error))
 
         return guarded
+
+    def _start(self) -> None:
+        self.lesson.reset()
+        self.lesson.save()
 
     def _next_hint(self) -> None:
         self._shown = min(self._shown + 1, len(self.exercise.hints))

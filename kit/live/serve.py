@@ -334,6 +334,8 @@ def _configuration() -> Config:
     config.VoilaConfiguration.strip_sources = True
     config.VoilaConfiguration.file_allowlist = []
     config.VoilaConfiguration.show_tracebacks = False
+    if os.name == "posix":  # sockets in a private folder: nobody else on the machine can speak to a kernel
+        config.KernelManager.transport = "ipc"
     config.MappingKernelManager.cull_idle_timeout = _IDLE
     config.MappingKernelManager.cull_interval = 60
     config.MappingKernelManager.cull_connected = False

@@ -53,6 +53,8 @@ class_copy-sound_not =
 # The exercise on the screen.
 class_copy-exercise = Exercise: { $title }
 class_copy-done = Well done – { $title } is solved.
+class_copy-start = Start from the lesson's values
+class_copy-start_tooltip = Puts every value back; goals are measured from the lesson's own draft
 class_copy-hint =
     { $left ->
         [one] Show a hint (one left)

@@ -1,0 +1,96 @@
+"""A class served to a room, for tests and measurements: the example lesson with two exercises, made into a class copy
+and opened on a free port."""
+
+from __future__ import annotations
+
+import re
+import signal
+import subprocess
+import sys
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import nbformat
+
+ROOT = Path(__file__).resolve().parent.parent
+LESSONKIT = (sys.executable, "-m", "kit.cli")
+ANSWERS = ("11.9", "11.25")
+EXERCISES = """\
+from kit import at_most, grows, keeps, passes_proof
+
+# the answer is a drop of 11.9 cm
+lesson.exercise(
+    "Longer underarm",
+    "Make the underarm seam 2 cm longer without moving the sleeve opening.",
+    goals=[grows("front.underarm", 2 * cm), keeps("front.opening")],
+    hints=["Which measure says where the underarm curve joins the side?", "Look for 'Underarm drop'."],
+    answer={"underarm_drop": 11.9 * cm},
+)
+lesson.exercise(
+    "Shorter top",
+    "Make the back 3 cm shorter and keep the underarm as it is.",
+    goals=[keeps("front.underarm"), at_most("Back length, neck to hem", 53 * cm), passes_proof()],
+    answer={"hem_drop": 11.25 * cm},
+)"""
+
+
+def write_lesson(folder: Path, *cells: str, name: str = "tideline_wrap_top.ipynb") -> Path:
+    """The example lesson with `cells` (the exercises when none are given) at its end, in `folder`."""
+    book = nbformat.read(ROOT / "example_notebooks" / "tideline_wrap_top.ipynb", as_version=4)
+    book.cells += [nbformat.v4.new_code_cell(text) for text in cells or (EXERCISES,)]
+    folder.mkdir(parents=True, exist_ok=True)
+    nbformat.write(book, folder / name)
+    return folder / name
+
+
+@dataclass
+class Room:
+    """An open room: the address with its class code, the folder of the class copy and that of the students. `said` is
+    what the command printed."""
+
+    link: str
+    folder: Path
+    sessions: Path
+    process: int
+    said: list[str] = field(default_factory=list)
+
+    @property
+    def address(self) -> str:
+        return self.link.split("/?")[0]
+
+    @property
+    def code(self) -> str:
+        return self.link.split("token=")[1]
+
+
+@contextmanager
+def running_room(base: Path, *options: str) -> Iterator[Room]:
+    """The class copy of the example lesson, open to a room."""
+    lesson = write_lesson(base / "class")
+    subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True, cwd=base)
+    copy, sessions = lesson.with_name("tideline_wrap_top_class.ipynb"), base / "sessions"
+    command = [*LESSONKIT, "serve", str(copy), "--port", "0", "--keep", str(sessions), *options]
+    with (base / "serve.log").open("wb") as log:
+        serving = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, text=True, cwd=base)
+        assert serving.stdout is not None
+        said: list[str] = []
+        try:
+            for line in serving.stdout:
+                said.append(line.rstrip())
+                if "Ctrl+C" in line:
+                    break
+            else:
+                raise RuntimeError(f"the room did not open:\n{(base / 'serve.log').read_text()[-3000:]}")
+            threading.Thread(target=serving.stdout.read, daemon=True).start()
+            link = next(found[0] for found in map(re.compile(r"http://\S+").search, said) if found)
+            yield Room(link, copy.parent, sessions, serving.pid, said)
+        finally:
+            serving.send_signal(signal.SIGINT)
+            try:
+                serving.wait(30)
+            except subprocess.TimeoutExpired:
+                serving.kill()
+                serving.wait()
