@@ -13,7 +13,7 @@ from typing import Literal
 
 from kit.geometry import Path, Point
 from kit.geometry.guide import GuideCurve, GuidePoint, guide_points, on_ruler
-from kit.language import say
+from kit.language import say, says
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Edge, Mark, Piece, Strip
@@ -117,7 +117,7 @@ class WorksheetStep:
 def worksheet(pattern: Pattern, units: System | None = None) -> tuple[WorksheetStep, ...]:
     """The starting block (where there is one) and every drafting step, in the numbers of one system: `units`, else the
     lesson's. Steps that draw nothing are left out."""
-    desk = _Desk(units or pattern.lesson.units)
+    desk = _Desk(units or pattern.lesson.units, pattern)
     found = []
     block = tuple(desk.sheet(piece) for piece in pattern.start if piece.edges)
     if block:
@@ -138,8 +138,13 @@ def _step(record: StepRecord, desk: _Desk) -> WorksheetStep:
 class _Desk:
     """The paper as it grows: what is drawn on every piece so far, and its points by letter."""
 
-    def __init__(self, system: System) -> None:
+    def __init__(self, system: System, pattern: Pattern) -> None:
         self.system = system
+        self.titles = {piece.name: piece.title for piece in pattern.pieces}
+        self.words: dict[tuple[str, str], str] = {}  # what the lesson's steps call an edge of the block
+        for piece in (*(p for record in pattern.steps for p in record.pieces), *pattern.pieces):
+            for edge in piece.edges:
+                self.words.setdefault((piece.name, edge.name), edge.said)
         self.pieces: dict[str, Piece] = {}
         self.letters: dict[str, dict[tuple[float, float], SheetPoint]] = {}
 
@@ -148,10 +153,11 @@ class _Desk:
     def sheet(self, piece: Piece) -> PieceSheet:
         """What is new on `piece`, which is remembered as it is now."""
         was = self.pieces.get(piece.name)
-        origin = "" if was else self._origin(piece)
+        piece = replace(piece, title=self.titles.get(piece.name, piece.title))
+        self.now = piece
         self.fresh: list[SheetPoint] = []
         self.known: dict[str, SheetPoint] = {}
-        self.now = piece
+        origin = "" if was else self._origin(piece)
         lines: list[SheetLine] = []
         rubbed: list[str] = []
         old = {edge.name: edge for edge in was.edges} if was else {}
@@ -165,8 +171,8 @@ class _Desk:
                     and not _part_of(before.path, edge.path)
                     and not any(line.kind == "trim" and line.source[1] == edge.name for line in found)
                 ):
-                    rubbed.append(edge_said(before))
-        rubbed += [edge_said(edge) for edge in old.values() if not piece.has_edge(edge.name)]
+                    rubbed.append(self._said(before))
+        rubbed += [self._said(edge) for edge in old.values() if not piece.has_edge(edge.name)]
         lines += self._inside(piece, was)
         notes = [*self._notches(piece, was), *self._allowances(piece, was)]
         self.pieces[piece.name] = piece
@@ -185,13 +191,18 @@ class _Desk:
 
     def _origin(self, piece: Piece) -> str:
         found = [say("worksheet.origin")]
-        named = [(edge_said(edge), edge.path) for edge in piece.edges]
-        named += [(name.replace("_", " "), path) for name, path in piece.guides]
+        named = [(self._said(edge), edge.path) for edge in piece.edges]
+        named += [(_named(name), path) for name, path in piece.guides]
         for key, flat in (("upright", 0), ("level", 1)):
             lying = [name for name, path in named if all(abs((p.x, p.y)[flat]) < 0.01 for p in path.points())]
             if lying:
                 found.append(say(f"worksheet.{key}", line=lying[0]))
         return " ".join(found)
+
+    def _said(self, edge: Edge, piece: str = "") -> str:
+        """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
+        own = self.words.get((piece or self.now.name, edge.name)) or edge.said
+        return edge_said(replace(edge, said=own)) if own or says(f"edge.{edge.name}") else _named(edge.name)
 
     # ---- points -------------------------------------------------------------------------------------------
 
@@ -206,7 +217,7 @@ class _Desk:
         if key not in known:
             count = len(known)
             letter = _LETTERS[count % len(_LETTERS)] + (str(count // len(_LETTERS) + 1) if count >= 24 else "")
-            name = name or next((n.replace("_", " ") for n, p in self.now.points if p.distance(place) < _NAMED), "")
+            name = name or next((_named(n) for n, p in self.now.points if p.distance(place) < _NAMED), "")
             across = self._cell(at.x, "right", "left", "on_upright")
             above = self._cell(at.y, "up", "down", "on_level")
             said = {"letter": letter, "across": across, "above": above}
@@ -228,7 +239,7 @@ class _Desk:
 
     def _edge(self, edge: Edge, was: Piece | None) -> list[SheetLine]:
         """An edge as a part of one drawn before, a line traced from another piece, or lines to draw."""
-        label = edge_said(edge)
+        label = self._said(edge)
         kept = self._kept(edge.path, was)
         if kept is not None:
             return [self._taken("trim", edge.name, label, edge.path, kept, {})]
@@ -236,7 +247,7 @@ class _Desk:
             if name != self.now.name:
                 for other in piece.edges:
                     if _alike(edge.path, other.path) or (not edge.path.is_straight and _part_of(edge.path, other.path)):
-                        more = {"line": edge_said(other), "piece": piece.title or name.replace("_", " ")}
+                        more = {"line": self._said(other, name), "piece": piece.title or name.replace("_", " ")}
                         return [self._taken("trace", edge.name, label, edge.path, (name, other.name), more)]
         return self._drawn(label, edge.path, edge.name, was)
 
@@ -328,14 +339,14 @@ class _Desk:
 
     def _on_edge(self, piece: Piece, name: str) -> dict[str, str]:
         edge = piece.edge(name)
-        return {"edge": _capital(edge_said(edge)), "start": self.letter(edge.path.start)}
+        return {"edge": _capital(self._said(edge)), "start": self.letter(edge.path.start)}
 
     def _allowances(self, piece: Piece, was: Piece | None) -> Iterable[str]:
         old = {edge.name: edge.allowance for edge in was.edges} if was else {}
         widths: dict[str, list[str]] = {}
         for edge in piece.edges:
             if edge.allowance and old.get(edge.name) != edge.allowance:
-                widths.setdefault(show(edge.allowance, self.system, "allowance"), []).append(edge_said(edge))
+                widths.setdefault(show(edge.allowance, self.system, "allowance"), []).append(self._said(edge))
         for width, lines in widths.items():
             yield say("worksheet.allow", width=width, lines=listed(lines))
 
@@ -357,6 +368,12 @@ def _part_of(part: Path, whole: Path) -> bool:
         return False
     steps = 8
     return all(whole.distance_to(part.at(part.length * i / steps)) < _SAME for i in (0, steps, *range(1, steps)))
+
+
+def _named(name: str) -> str:
+    """A point or line of a block by its name in the language, else by the name the lesson gave it."""
+    key = f"worksheet.name.{name}"
+    return say(key) if says(key) else name.replace("_", " ")
 
 
 def _capital(text: str) -> str:

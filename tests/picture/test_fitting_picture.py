@@ -13,6 +13,8 @@ from kit.picture.svg_pen import svg
 from kit.prose.fitting import fitting_words
 from kit.units import System, both
 from tests.example import EXAMPLE, notebook_names
+from tests.lesson_words import own_words
+from tests.pseudo import OPEN, escaped, pseudo
 
 
 @pytest.fixture(scope="module")
@@ -102,3 +104,17 @@ def test_shares_in_per_cent_and_lines_that_stay(lesson: Lesson) -> None:
     assert words[0] == "Wrap share from 70% to 80%."
     seam = fitting_words(Fitting("", "", "", (Change("seam", 10.0, 12.0),)), *pair(lesson, "seam", 10.0, 12.0))
     assert seam == ("Seam allowance from 1 cm (3/8 in) to 1.2 cm (1/2 in).", "No stitch line moves.")
+
+
+@pytest.mark.parametrize(("name", "low", "high"), [*CASES, ("seam", 10.0, 12.0), ("hem_rise", 18.0, 10.0)])
+def test_every_text_comes_from_the_catalogue(lesson: Lesson, name: str, low: float, high: float) -> None:
+    before, after = pair(lesson, name, low, high)
+    allowed = own_words(before)
+    fitting = Fitting("", "", "", (Change(name, low, high),))
+    with pseudo():
+        texts = list(fitting_words(fitting, before, after))
+        for piece in moved_pieces(before, after):
+            drawing = fitting_drawing(before, after, piece)
+            texts += [drawing.alt, drawing.title]
+        for text in texts:
+            assert text.startswith(OPEN) and escaped(text, allowed) == [], text

@@ -12,12 +12,15 @@ from pathlib import Path as File
 import pytest
 from scipy.interpolate import CubicSpline
 
+from kit.blocks.bodice import bodice_block
 from kit.blocks.darted_bodice import darted_bodice_block
 from kit.blocks.skirt import skirt_block
 from kit.blocks.sleeve import with_sleeve
 from kit.blocks.trousers import trouser_block
+from kit.body.chart import workshop_chart
 from kit.geometry import Line, Path, Point
 from kit.geometry.guide import System, on_ruler
+from kit.language import says
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Label, Stroke
@@ -26,6 +29,8 @@ from kit.picture.svg_pen import svg
 from kit.prose.worksheet import PieceSheet, SheetLine, WorksheetStep, worksheet
 from kit.units import parse
 from tests.example import EXAMPLE, notebook_names
+from tests.lesson_words import own_words
+from tests.pseudo import OPEN, escaped, pseudo
 
 NOTEBOOKS = ("tideline_wrap_top", "harbour_jacket", "dune_skirt", "ferry_tote")
 TRUE: dict[System, float] = {"cm": 2.0, "inch": 2.0}
@@ -198,3 +203,24 @@ def test_the_picture_shows_letters_chords_and_offsets(tideline: Pattern) -> None
             assert sum(s.name.endswith(".chord") for s in strokes) == len(sheet.curves)
             assert sum(isinstance(item, Dot) for item in drawing.items) >= len(sheet.points)
             assert svg(drawing, 520).startswith("<svg") and all(line.words in drawing.alt for line in sheet.lines)
+
+
+def test_every_text_comes_from_the_catalogue(tideline: Pattern) -> None:
+    allowed = own_words(tideline)
+    with pseudo():
+        for step in worksheet(tideline):
+            texts = [*step.lines, *(text for line in step.curves for text in line.sentences)]
+            for sheet in step.sheets:
+                drawing = guide_drawing(sheet)
+                texts += [drawing.alt, drawing.title]
+            for text in texts:
+                assert text.startswith(OPEN) and escaped(text, allowed) == [], text
+
+
+def test_the_blocks_own_names_are_in_the_catalogue() -> None:
+    body = workshop_chart()["W4"]
+    for block in (bodice_block, darted_bodice_block, with_sleeve(darted_bodice_block), skirt_block, trouser_block):
+        for piece in block(body):
+            names = {name for name, _ in (*piece.points, *piece.guides)} | {e.name for e in piece.edges if not e.said}
+            for name in names - {"front_slant", "back_slant"}:  # construction lines that lie on no axis
+                assert says(f"edge.{name}") or says(f"worksheet.name.{name}"), (piece.title, name)
