@@ -10,7 +10,9 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import Any
 
+from kit.class_cli import add_commands
 from kit.errors import KitError
+from kit.words_cli import add_words
 
 _CODE = (
     "Building and checking run the notebook from the top, with your rights, in its own folder. Build only notebooks "
@@ -43,11 +45,27 @@ def _parser() -> argparse.ArgumentParser:
     build = commands.add_parser("build", help="write booklet and pattern pages", description=_CODE)
     build.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(build)
-    build.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
+    build.add_argument(
+        "--forms",
+        default="",
+        metavar="FORMS",
+        help="forms of the booklet, such as a4,letter,html,epub (these when left out); also a5, half-letter, large "
+        "(18 pt on A4) or letter-large, fold (A5 laid on A4 to fold and staple) or fold-letter; all",
+    )
+    build.add_argument(
+        "--language",
+        metavar="CODE",
+        help="language of booklet and pages, such as es (that of the lesson's own words when left out)",
+    )
+    build.add_argument(
+        "--out", type=Path, metavar="DIR", help="folder for the output (out/NAME, or out/NAME-CODE, when left out)"
+    )
     build.add_argument("--timings", action="store_true", help="say how long each stage took")
     build.set_defaults(run=_build)
 
     _pages_parser(commands)
+    add_commands(commands, _CODE)
+    add_words(commands, _CODE)
 
     new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
     new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')
@@ -143,14 +161,20 @@ def _seconds(text: str) -> int:
 
 def _build(options: argparse.Namespace) -> int:
     from kit.booklet.build import build
+    from kit.booklet.wanted import FOLDED, wanted
+    from kit.language import say
 
-    out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
-    print("This runs the notebook's code.", flush=True)
+    wanted(options.forms)  # refuses an unknown form before anything is said or run
+    name = options.notebook.stem.replace("_", "-") + (f"-{options.language}" if options.language else "")
+    out = options.out or Path("out") / name
+    _say_code(options.notebook)
     built = build(
         options.notebook,
         out,
         size=options.size,
         units=options.units,
+        forms=options.forms,
+        language=options.language,
         timeout=options.timeout,
         progress=lambda line: print(line, flush=True),
     )
@@ -159,12 +183,31 @@ def _build(options: argparse.Namespace) -> int:
     _print_findings(built.findings)
     if options.timings:
         for stage, seconds in built.timings.items():
-            print(f"{stage:>20}  {seconds:6.2f} s")
+            print(f"{stage:>33}  {seconds:6.2f} s")
+        print(f"{'total':>33}  {built.seconds:6.2f} s  (booklet PDFs are set beside the other stages)")
     if built.failed:
         print("Proof failed: the booklet says so on its cover. Do not cut from these pages.")
+    if built.earlier:
+        print(f"From an earlier build, not made again: {', '.join(built.earlier)}")
     for path in built.paths.values():
         print(path)
+    if any(file in built.paths for file in FOLDED):
+        print(say("screen.fold"))
     return 0
+
+
+def _say_code(notebook: Path) -> None:
+    """What is said before a notebook's code runs, and more when it did not come from this machine's user."""
+    from kit.booklet.origin import stranger
+
+    print("This runs the notebook's code.", flush=True)
+    reason = stranger(notebook)
+    if reason:
+        print(
+            f"Take care: {reason} Its code can do whatever you can do on this machine: read, change and send your "
+            "files. Stop now (Ctrl+C) unless you trust whoever wrote it.",
+            flush=True,
+        )
 
 
 def _pages(options: argparse.Namespace) -> int:
@@ -199,7 +242,7 @@ def _pages(options: argparse.Namespace) -> int:
         read_files(options.files),
     )
     out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
-    print("This runs the notebook's code.", flush=True)
+    _say_code(options.notebook)
     ran = run_notebook(
         read_notebook(options.notebook),
         options.notebook.resolve().parent,
@@ -228,6 +271,7 @@ def _check(options: argparse.Namespace) -> int:
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.proof import failed, prove
 
+    _say_code(options.notebook)
     ran = run_notebook(
         read_notebook(options.notebook),
         options.notebook.resolve().parent,
@@ -251,7 +295,7 @@ def _check(options: argparse.Namespace) -> int:
 def _bodies(options: argparse.Namespace) -> int:
     from kit.booklet.bodies import work_bodies
 
-    print("This runs the notebook's code.", flush=True)
+    _say_code(options.notebook)
     live = sys.stdout.isatty()
 
     def done(count: int, total: int) -> None:

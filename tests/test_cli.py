@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import re
 from pathlib import Path
 
 import nbformat
@@ -47,15 +49,19 @@ def test_build_prints_progress_and_paths(
 ) -> None:
     out = tmp_path / "out"
     arguments = ["build", str(write_lesson()), "--size", "W4", "--units", "inch", "--out", str(out), "--timings"]
+    arguments += ["--forms", "fold,html"]
     assert main(arguments) == 0
     lines = capsys.readouterr().out.splitlines()
     assert lines[0] == "This runs the notebook's code."
     assert any("Rule the hem" in line for line in lines)
-    assert any("booklet pdf" in line and line.endswith(" s") for line in lines)
-    assert lines[-7:] == [
+    stages = ("notebook", "proof", "pictures and words", "booklet-a5.pdf", "booklet.html", "pattern pages", "total")
+    for stage in stages:
+        assert any(re.fullmatch(rf" *{stage}  +\d+\.\d\d s.*", line) for line in lines), stage
+    assert "flip on the short edge" in lines[-1]
+    assert lines[-8:-1] == [
         str(out / name)
         for name in (
-            "booklet.pdf",
+            "booklet-a5-on-a4.pdf",
             "booklet.html",
             "pages-a4.pdf",
             "pages-letter.pdf",
@@ -64,6 +70,44 @@ def test_build_prints_progress_and_paths(
             "findings.json",
         )
     ]
+
+
+def test_a_form_or_language_that_does_not_exist(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    nowhere = ("build", str(tmp_path / "none.ipynb"), "--out", str(tmp_path / "out"))
+    assert "there is no booklet form 'a6'" in refused(capsys, *nowhere, "--forms", "a4,a6")
+    assert "there is no language 'xx'" in refused(capsys, *nowhere, "--language", "xx")
+
+
+def test_a_stranger_s_notebook_is_named_before_it_runs(
+    write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = write_lesson()
+    for command in (["check"], ["build", "--forms", "html", "--out", str(tmp_path / "out")]):
+        main([*command, str(path)])
+        said = capsys.readouterr().out
+        assert said.startswith("This runs the notebook's code.\n") and "Take care" not in said
+    monkeypatch.setattr("kit.booklet.origin.stranger", lambda notebook: "pebble_top.ipynb was downloaded.")
+    main(["check", str(path)])
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[1].startswith("Take care: pebble_top.ipynb was downloaded.") and "trust" in lines[1]
+
+
+@pytest.mark.skipif(os.name != "posix", reason="owners and extended attributes of POSIX files")
+def test_what_tells_a_stranger_s_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    from kit.booklet.origin import stranger
+
+    mine = tmp_path / "mine.ipynb"
+    mine.write_text("{}")
+    assert stranger(mine) == "" == stranger(tmp_path / "none.ipynb")
+    monkeypatch.setattr("os.getuid", lambda: mine.stat().st_uid + 1)
+    assert "belongs to another user" in stranger(mine)
+    monkeypatch.undo()
+    if hasattr(os, "setxattr"):
+        try:  # the mark that wget --xattr and some browsers leave (freedesktop.org, common extended attributes)
+            os.setxattr(mine, "user.xdg.origin.url", b"https://example.org/mine.ipynb")
+        except OSError:
+            pytest.skip("this file system keeps no extended attributes")
+        assert stranger(mine) == "mine.ipynb was downloaded."
 
 
 def test_check_tells_sound_from_faulty(write_lesson: Writer, capsys: pytest.CaptureFixture[str]) -> None:

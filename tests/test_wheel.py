@@ -123,7 +123,7 @@ def test_a_new_lesson_starts_and_builds_from_the_wheel(python: Path, tmp_path: P
     run(command, "new", "demo", cwd=tmp_path)
     (notebook,) = tmp_path.rglob("*.ipynb")
     run(command, "build", notebook, "--size", "W4", "--units", "cm", "--out", tmp_path / "out", cwd=tmp_path)
-    assert {"booklet.pdf", "booklet.html", "pages-a4.pdf", "pattern.json"} <= files(tmp_path / "out")
+    assert {"booklet-a4.pdf", "booklet.html", "booklet.epub", "pages-a4.pdf", "pattern.json"} <= files(tmp_path / "out")
 
 
 @needs_command
@@ -133,7 +133,7 @@ def test_the_example_builds_from_the_wheel(python: Path, tmp_path: Path) -> None
     notebook = tmp_path / "lessons" / "tideline_wrap_top.ipynb"
     out = tmp_path / "out"
     run(python.parent / "lessonkit", "build", notebook, "--size", "W4", "--units", "cm", "--out", out, cwd=tmp_path)
-    assert (out / "booklet.pdf").read_bytes().startswith(b"%PDF-")
+    assert (out / "booklet-a4.pdf").read_bytes().startswith(b"%PDF-")
     assert json.loads((out / "pattern.json").read_text("utf-8"))["pieces"]
 
 

@@ -1,7 +1,8 @@
-"""One build: a notebook becomes booklet, pattern pages and their data, all or nothing.
+"""One build: a notebook becomes its booklet in the forms asked for, pattern pages and their data, all or nothing.
 
 Everything is made in a temporary folder beside the output; only when all of it is there do the files take
 the place of the old ones, each in a single step. A build that fails leaves the last good output as it was.
+Print forms are set in type in processes of their own (`kit.booklet.typeset`) while the pattern pages are laid out.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ import os
 import shutil
 import tempfile
 from collections.abc import Callable, Iterator
+from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -18,36 +20,39 @@ from time import perf_counter
 
 from kit.atomic import make_folder, write_atomically
 from kit.booklet.compose import compose
+from kit.booklet.epub import epub
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.render import to_html, to_pdf
-from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.booklet.forms import FORMS, SCREEN
+from kit.booklet.html import to_html
+from kit.booklet.impose import impose
+from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.booklet.screen import screen
+from kit.booklet.theme_file import BookTheme, read_theme
+from kit.booklet.typeset import Set, set_in_type
+from kit.booklet.wanted import ALL, EPUB, FOLDED, HTML, Wanted, wanted
 from kit.errors import KitError
+from kit.language import SOURCE, languages, speaking
 from kit.lesson.pattern import Pattern
 from kit.paper.export import write_pages
 from kit.proof import Finding, failed, prove
 from kit.units import System
 
-FILES = (
-    "booklet.pdf",
-    "booklet.html",
-    "pages-a4.pdf",
-    "pages-letter.pdf",
-    "sheet.pdf",
-    "pattern.json",
-    "findings.json",
-)
+PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findings.json")
 
 
 @dataclass(frozen=True)
 class Built:
-    """What a build made: `paths` by file name, the `findings` of the proof, seconds by stage, and what the
-    markup asked for that was `left_out`."""
+    """What a build made: `paths` by file name, the `findings` of the proof, seconds by stage (`timings`, of which print
+    forms run beside the others; `seconds` is the whole), what the markup asked for that was `left_out`, and the
+    booklet files of an `earlier` build that still lie in the folder."""
 
     pattern: Pattern
     paths: dict[str, Path]
     findings: tuple[Finding, ...]
     timings: dict[str, float]
+    seconds: float
     left_out: tuple[str, ...] = ()
+    earlier: tuple[str, ...] = ()
 
     @property
     def failed(self) -> bool:
@@ -61,18 +66,27 @@ def build(
     *,
     size: str | None = None,
     units: System | None = None,
+    forms: str = "",
+    language: str | None = None,
     progress: Callable[[str], None] = lambda line: None,
     timeout: int = 120,
 ) -> Built:
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
-    `size` and `units` None: as saved beside the notebook. Raises `KitError` for whatever stops the build;
+    `size` and `units` None: as saved beside the notebook. `forms` as in `wanted`; `language` None: that of the lesson's
+    own words, or English where there is no catalogue for it. Raises `KitError` for whatever stops the build;
     nothing in `out` has changed then.
     """
+    began = perf_counter()
     timings: dict[str, float] = {}
     stage = _Stages(timings)
+    asked = wanted(forms)
+    if language is not None:
+        with speaking(language):
+            pass  # refuses a language without a catalogue before the notebook runs
     book_node = read_notebook(notebook)
-    _writable(out)
+    names = (*asked.files, *PAGES)
+    _writable(out, names)
     with stage("notebook"):
         progress(f"Running {notebook.name} from the top")
         ran = run_notebook(
@@ -85,30 +99,104 @@ def build(
             progress=lambda line: progress(f"  {line}"),
         )
     pattern = ran.handover.pattern
-    with stage("proof"):
-        progress("Proving the pattern and the sewing order")
-        findings = prove(pattern)
-    with tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch:
-        made = Path(scratch)
-        lesson = LessonFolder(notebook.resolve().parent)
-        with stage("pictures and words"):
-            progress("Writing the booklet")
-            html = to_html(compose(ran.handover, ran.notebook, lesson, findings))
-            write_atomically(made / "booklet.html", html)
-        with stage("booklet pdf"):
-            progress("Setting the booklet in type")
-            write_atomically(made / "booklet.pdf", to_pdf(html, lesson))
-        with stage("pattern pages"):
-            progress("Laying out the pattern pages")
-            write_pages(pattern, made, lambda line: progress(f"  {line}"))
+    own = pattern.lesson.language
+    with (
+        speaking(language or (own if own in languages() else SOURCE)),
+        tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch,
+    ):
+        with stage("proof"):
+            progress("Proving the pattern and the sewing order")
+            findings = prove(pattern)
+        made, lesson = Path(scratch), LessonFolder(notebook.resolve().parent)
+        look = read_theme(lesson)
+        with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
+            try:
+                setting = _set_all(ran, findings, lesson, look, asked, made, pool, stage, progress)
+                _write_screen(ran, findings, lesson, look, asked, made, stage, progress)
+                with stage("pattern pages"):
+                    progress("Laying out the pattern pages")
+                    write_pages(pattern, made, lambda line: progress(f"  {line}"))
+                _write_prints(setting, asked, made, lesson, timings, progress)
+            except BaseException:
+                pool.shutdown(wait=True, cancel_futures=True)
+                raise
         data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}
         data["findings"] = [finding.as_dict() for finding in findings]
         write_atomically(made / "findings.json", json.dumps(data, indent=1, ensure_ascii=False) + "\n")
-        missing = [name for name in FILES if not (made / name).is_file()]
+        missing = [name for name in names if not (made / name).is_file()]
         if missing:
             raise KitError(f"the build did not make {', '.join(missing)}.", do="Build again.")
-        paths = _swap_in(made, out)
-    return Built(pattern, paths, findings, timings, tuple(dict.fromkeys(lesson.left_out)))
+        paths = _swap_in(made, out, names)
+    earlier = tuple(name for name in ALL if name not in names and (out / name).is_file())
+    left_out = tuple(dict.fromkeys(lesson.left_out))
+    return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier)
+
+
+def _set_all(
+    ran: Ran,
+    findings: tuple[Finding, ...],
+    lesson: LessonFolder,
+    look: BookTheme,
+    asked: Wanted,
+    made: Path,
+    pool: ThreadPoolExecutor,
+    stage: _Stages,
+    progress: Callable[[str], None],
+) -> dict[str, Future[Set]]:
+    """Compose every print form and hand it to the typesetter; the work goes on while other things are made."""
+    setting: dict[str, Future[Set]] = {}
+    (made / "set").mkdir()
+    for key in asked.prints:
+        progress(f"Writing the booklet ({key})")
+        with stage("pictures and words"):
+            book = compose(ran.handover, ran.notebook, lesson, findings, FORMS[key], look)
+            html = to_html(book, FORMS[key], look)
+        setting[key] = pool.submit(set_in_type, html, lesson.folder, made / "set", f"booklet-{key}")
+    return setting
+
+
+def _write_screen(
+    ran: Ran,
+    findings: tuple[Finding, ...],
+    lesson: LessonFolder,
+    look: BookTheme,
+    asked: Wanted,
+    made: Path,
+    stage: _Stages,
+    progress: Callable[[str], None],
+) -> None:
+    if HTML not in asked.files and EPUB not in asked.files:
+        return
+    progress("Writing the booklet (screen)")
+    with stage("pictures and words"):
+        html = to_html(compose(ran.handover, ran.notebook, lesson, findings, SCREEN, look), SCREEN, look)
+    if HTML in asked.files:
+        with stage(HTML):
+            write_atomically(made / HTML, screen(html))
+    if EPUB in asked.files:
+        with stage(EPUB):
+            write_atomically(made / EPUB, epub(html, rights=ran.handover.pattern.lesson.licence))
+
+
+def _write_prints(
+    setting: dict[str, Future[Set]],
+    asked: Wanted,
+    made: Path,
+    lesson: LessonFolder,
+    timings: dict[str, float],
+    progress: Callable[[str], None],
+) -> None:
+    for key, future in setting.items():
+        if not future.done():
+            progress(f"Setting the booklet in type ({key})")
+        done = future.result()
+        lesson.left_out += done.left_out
+        timings[f"booklet-{key}.pdf"] = done.seconds
+        if f"booklet-{key}.pdf" in asked.files:
+            write_atomically(made / f"booklet-{key}.pdf", done.pdf)
+        for file, (small, sheet) in FOLDED.items():
+            if small == key and file in asked.files:
+                write_atomically(made / file, impose(done.pdf, sheet))
 
 
 class _Stages:
@@ -119,10 +207,10 @@ class _Stages:
     def __call__(self, name: str) -> Iterator[None]:
         began = perf_counter()
         yield
-        self._timings[name] = perf_counter() - began
+        self._timings[name] = self._timings.get(name, 0.0) + perf_counter() - began
 
 
-def _writable(out: Path) -> None:
+def _writable(out: Path, names: tuple[str, ...]) -> None:
     """Refuse an output folder that cannot be written before the work begins."""
     make_folder(out)
     try:
@@ -134,7 +222,7 @@ def _writable(out: Path) -> None:
             where=str(out),
             do="What was there before is untouched. Choose another folder with --out, or make this one writable.",
         ) from error
-    blocked = [name for name in FILES if (out / name).is_dir()]
+    blocked = [name for name in names if (out / name).is_dir()]
     if blocked:
         raise KitError(
             f"there is a folder called {blocked[0]} where the file should go.",
@@ -143,17 +231,17 @@ def _writable(out: Path) -> None:
         )
 
 
-def _swap_in(made: Path, out: Path) -> dict[str, Path]:
+def _swap_in(made: Path, out: Path, names: tuple[str, ...]) -> dict[str, Path]:
     """Put every new file in the place of the old one. When one cannot be placed, those already placed are
     put back."""
     kept = made / "before"
     kept.mkdir()
     placed: list[str] = []
     try:
-        for name in FILES:
+        for name in names:
             if (out / name).exists():
                 shutil.copy2(out / name, kept / name)
-        for name in FILES:
+        for name in names:
             os.replace(made / name, out / name)
             placed.append(name)
     except OSError as error:
@@ -167,4 +255,4 @@ def _swap_in(made: Path, out: Path) -> dict[str, Path]:
             where=str(out),
             do="The earlier files are as they were. Close programs that hold them open, or choose another folder.",
         ) from error
-    return {name: out / name for name in FILES}
+    return {name: out / name for name in names}

@@ -11,8 +11,12 @@ from traitlets import Enum, Integer, Unicode
 
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.render import to_html, to_pdf
+from kit.booklet.forms import form_named
+from kit.booklet.html import to_html
+from kit.booklet.render import to_pdf
 from kit.booklet.run_notebook import run_notebook
+from kit.booklet.theme_file import read_theme
+from kit.language import SOURCE, languages, speaking
 from kit.proof import prove
 from kit.units import System
 
@@ -20,7 +24,8 @@ from kit.units import System
 class BookletExporter(Exporter):
     """Runs the notebook afresh and prints its lesson as a booklet, for the size and values saved beside it.
 
-    Options: `--BookletExporter.size=W4`, `--BookletExporter.units=inch`, `--BookletExporter.timeout=120`.
+    Options: `--BookletExporter.size=W4`, `--BookletExporter.units=inch`, `--BookletExporter.form=letter`,
+    `--BookletExporter.language=es`, `--BookletExporter.timeout=120`.
     """
 
     export_from_notebook = "Booklet (PDF)"
@@ -28,6 +33,10 @@ class BookletExporter(Exporter):
 
     size = Unicode("", help="Size of the lesson's chart; empty: as saved beside the notebook.").tag(config=True)
     units = Enum(["", "cm", "inch"], "", help="Units read first; empty: as saved beside the notebook.").tag(config=True)
+    form = Unicode("a4", help="Form of the booklet: a4, letter, a5, half-letter, a4-large, letter-large.").tag(
+        config=True
+    )
+    language = Unicode("", help="Language of the booklet; empty: that of the lesson's own words.").tag(config=True)
     timeout = Integer(120, help="Seconds a cell may take.").tag(config=True)
 
     def _file_extension_default(self) -> str:
@@ -40,6 +49,7 @@ class BookletExporter(Exporter):
         _, resources = super().from_notebook_node(nb, resources, **kw)
         metadata = resources.get("metadata", {})
         folder = Path(metadata.get("path") or ".").resolve()
+        form = form_named(self.form)
         ran = run_notebook(
             nb,
             folder,
@@ -50,5 +60,9 @@ class BookletExporter(Exporter):
             progress=self.log.info,
         )
         lesson = LessonFolder(folder)
-        book = compose(ran.handover, ran.notebook, lesson, prove(ran.handover.pattern))
-        return to_pdf(to_html(book), lesson), resources
+        look = read_theme(lesson)
+        own = ran.handover.pattern.lesson.language
+        with speaking(self.language or (own if own in languages() else SOURCE)):
+            findings = prove(ran.handover.pattern)
+            html = to_html(compose(ran.handover, ran.notebook, lesson, findings, form, look), form, look)
+        return to_pdf(html, lesson, look=look), resources

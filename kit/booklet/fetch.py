@@ -16,6 +16,7 @@ from urllib.parse import unquote, urlsplit
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
 
+from kit.booklet.clean_svg import clean_svg
 from kit.errors import KitError
 
 _PICTURES = {
@@ -78,7 +79,16 @@ class LessonFolder:
                 raise KitError("a data: address that is not a picture was left out.", do="Use a PNG or JPEG file.")
             return address
         path = self.file(address)
-        return f"data:{_PICTURES[path.suffix.lower()]};base64,{base64.b64encode(path.read_bytes()).decode('ascii')}"
+        return f"data:{_PICTURES[path.suffix.lower()]};base64,{base64.b64encode(self.read(path)).decode('ascii')}"
+
+    def read(self, path: Path) -> bytes:
+        """What is in the picture file `path`, of a drawing only what neither runs nor reaches outside it. Raises
+        `KitError` when it cannot be read."""
+        try:
+            data = path.read_bytes()
+        except OSError as error:
+            raise KitError(f"'{path.name}' cannot be read ({error.strerror}).", do="Check its permissions.") from None
+        return clean_svg(data, path.name) if path.suffix.lower() == ".svg" else data
 
 
 class Fetcher(URLFetcher):
@@ -92,19 +102,20 @@ class Fetcher(URLFetcher):
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The resource at `url`. Raises `KitError` for everything that may not be read; WeasyPrint then
         leaves it out."""
-        scheme, _, rest = url.partition(":")
+        scheme, _, rest = (url or "").partition(":")  # WeasyPrint asks for None where a drawing names no picture
         if scheme.lower() == "data":
             return super().fetch(url, headers)
         if scheme.lower() == FONT_SCHEME and rest in self._fonts:
             return URLFetcherResponse(url, self._fonts[rest].read_bytes(), {"Content-Type": "font/ttf"})
         try:
             if scheme.lower() != "file":
-                raise KitError(f"'{_short(url)}' is an address outside the lesson.")
+                raise KitError(f"'{_short(url or '')}' is an address outside the lesson.")
             path = self._lesson.file(url)
+            data = self._lesson.read(path)
         except KitError as error:
             self._lesson.left_out.append(str(error))
             raise
-        return URLFetcherResponse(url, path.read_bytes(), {"Content-Type": _PICTURES[path.suffix.lower()]})
+        return URLFetcherResponse(url, data, {"Content-Type": _PICTURES[path.suffix.lower()]})
 
     def __call__(self, url: str, *args: Any, **kwargs: Any) -> URLFetcherResponse:
         return self.fetch(url)

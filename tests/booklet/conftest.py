@@ -10,7 +10,15 @@ import nbformat
 import pytest
 from nbformat import NotebookNode
 
+from kit.booklet.compose import compose
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.forms import SCREEN
+from kit.booklet.html import to_html
+from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.booklet.starter import start
+from kit.booklet.theme_file import read_theme
+from kit.language import speaking
+from kit.proof import prove
 
 # A 2 x 2 PNG, grey.
 PNG = bytes.fromhex(
@@ -61,3 +69,13 @@ def lesson_at(
 def write_lesson(tmp_path: Path) -> Writer:
     """`lesson_at` in the test's own folder."""
     return partial(lesson_at, tmp_path)
+
+
+def screen_html(path: Path, code: str = "en") -> str:
+    """The screen page of the lesson notebook at `path`, before its script is put in, in size W4."""
+    ran = run_notebook(read_notebook(path), path.parent, name=path.name, size="W4", units="cm")
+    lesson = LessonFolder(path.parent)
+    look = read_theme(lesson)
+    with speaking(code):
+        book = compose(ran.handover, ran.notebook, lesson, prove(ran.handover.pattern), SCREEN, look)
+        return to_html(book, SCREEN, look)

@@ -13,7 +13,8 @@ import pikepdf
 import pytest
 
 from kit.booklet import build as building
-from kit.booklet.build import FILES, build
+from kit.booklet.build import PAGES, build
+from kit.booklet.wanted import ALL, DEFAULT, wanted
 from kit.errors import KitError
 
 from .conftest import Writer, code
@@ -27,14 +28,14 @@ def test_a_build_makes_every_file(write_lesson: Writer, tmp_path: Path) -> None:
     path, out = write_lesson(), tmp_path / "made" / "here"
     said: list[str] = []
     built = build(path, out, size="W4", units="cm", progress=said.append)
-    assert sorted(contents(out)) == sorted(FILES)
-    assert set(built.paths) == set(FILES) and not built.failed
+    files = {"booklet-a4.pdf", "booklet-letter.pdf", "booklet.html", "booklet.epub", *PAGES}
+    assert set(contents(out)) == set(built.paths) == files and not built.failed
     assert said[0] == "Running pebble_top.ipynb from the top"
     pattern = json.loads((out / "pattern.json").read_text())
     assert [piece["name"] for piece in pattern["pieces"]] == ["front", "back"]
     findings = json.loads((out / "findings.json").read_text())
     assert findings["failed"] is False and findings["size"] == "W4"
-    with pikepdf.open(out / "booklet.pdf") as pdf:
+    with pikepdf.open(out / "booklet-a4.pdf") as pdf:
         assert str(pdf.docinfo["/Title"]) == "Pebble top – instruction booklet"
         assert str(pdf.Root.Lang).startswith("en")
         assert pdf.Root.MarkInfo.Marked
@@ -50,13 +51,13 @@ def test_a_failed_build_keeps_the_last_good_output(
     write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     path, out = write_lesson(), tmp_path / "out"
-    build(path, out)
+    build(path, out, forms="html")
     good = contents(out)
 
     book = nbformat.read(path, as_version=4)
     nbformat.write(nbformat.from_dict({**book, "cells": [*book.cells, code("1 / 0")]}), path)
     with pytest.raises(KitError, match="division by zero"):
-        build(path, out)
+        build(path, out, forms="html")
     assert contents(out) == good
 
     nbformat.write(book, path)
@@ -66,15 +67,82 @@ def test_a_failed_build_keeps_the_last_good_output(
 
     monkeypatch.setattr(building, "write_pages", broken)
     with pytest.raises(KitError, match="no paper"):
-        build(path, out, size="W7")
+        build(path, out, size="W7", forms="html")
     assert contents(out) == good
+
+
+def test_a_form_that_cannot_be_set_keeps_the_last_good_output(
+    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    build(path, out, forms="html,epub")
+    good = contents(out)
+
+    def broken(*args: object) -> None:
+        raise KitError("the booklet could not be set in type.")
+
+    monkeypatch.setattr(building, "set_in_type", broken)
+    with pytest.raises(KitError, match="set in type"):
+        build(path, out, size="W7", forms="a4,html")
+    assert contents(out) == good
+
+
+@pytest.mark.slow
+def test_every_form_on_its_own_paper(write_lesson: Writer, tmp_path: Path) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    built = build(path, out, size="W4", forms="all")
+    assert set(contents(out)) == {*ALL, *PAGES} and built.seconds > 0
+    sizes = {  # ISO 216 and US Letter (ANSI/ASME Y14.1), mm; the sheets to fold lie landscape
+        "booklet-a4.pdf": (210, 297),
+        "booklet-letter.pdf": (215.9, 279.4),
+        "booklet-a5.pdf": (148, 210),
+        "booklet-half-letter.pdf": (139.7, 215.9),
+        "booklet-a4-large.pdf": (210, 297),
+        "booklet-letter-large.pdf": (215.9, 279.4),
+        "booklet-a5-on-a4.pdf": (297, 210),
+        "booklet-half-letter-on-letter.pdf": (279.4, 215.9),
+    }
+    for name, size in sizes.items():
+        with pikepdf.open(out / name) as pdf:
+            assert {tuple(round(float(v) / 72 * 25.4, 1) for v in page.mediabox[2:]) for page in pdf.pages} == {size}
+    with pikepdf.open(out / "booklet-a5.pdf") as small, pikepdf.open(out / "booklet-a5-on-a4.pdf") as folded:
+        assert len(folded.pages) == -(-len(small.pages) // 4) * 2
+
+
+def test_a_smaller_build_tells_of_what_an_earlier_one_left(write_lesson: Writer, tmp_path: Path) -> None:
+    path, out = write_lesson(), tmp_path / "out"
+    build(path, out, forms="html,epub")
+    before = (out / "booklet.epub").read_bytes()
+    built = build(path, out, forms="html", size="W7")
+    assert built.earlier == ("booklet.epub",) and (out / "booklet.epub").read_bytes() == before
+
+
+def test_forms_are_read() -> None:
+    assert wanted().files == wanted(",".join(DEFAULT)).files
+    assert wanted("html, A4").files == ("booklet-a4.pdf", "booklet.html")
+    assert wanted("large").prints == ("a4-large",)
+    assert wanted("fold").prints == ("a5",) and wanted("fold").files == ("booklet-a5-on-a4.pdf",)
+    assert wanted("all").files == ALL
+    for said, do in (
+        ("a6", "there is no booklet form 'a6'"),
+        ("htlm", "Did you mean 'html'"),
+        (",", "no form is named"),
+    ):
+        with pytest.raises(KitError, match=do):
+            wanted(said)
+
+
+def test_a_language_without_a_catalogue_is_refused_before_the_notebook_runs(tmp_path: Path) -> None:
+    with pytest.raises(KitError, match="there is no language 'tlh'"):
+        build(tmp_path / "none.ipynb", tmp_path / "out", language="tlh")
+    assert not (tmp_path / "out").exists()
 
 
 def test_a_file_that_cannot_be_placed_puts_the_others_back(
     write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     path, out = write_lesson(), tmp_path / "out"
-    build(path, out, size="W4")
+    build(path, out, size="W4", forms="html")
     good = contents(out)
     replace = os.replace
 
@@ -85,7 +153,7 @@ def test_a_file_that_cannot_be_placed_puts_the_others_back(
 
     monkeypatch.setattr(building.os, "replace", fails_on_the_sheet)
     with pytest.raises(KitError, match="cannot be put in place"):
-        build(path, out, size="W7")
+        build(path, out, size="W7", forms="html")
     assert contents(out) == good
 
 
@@ -111,7 +179,7 @@ def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(write_lesson: Writ
         book.cells = [cell for cell in book.cells if cell.get("id") != "sides"]
 
     out = tmp_path / "out"
-    built = build(write_lesson(change=forget_the_sides), out)
+    built = build(write_lesson(change=forget_the_sides), out, forms="html")
     assert built.failed
     assert "Proof failed" in (out / "booklet.html").read_text()
     assert json.loads((out / "findings.json").read_text())["failed"] is True

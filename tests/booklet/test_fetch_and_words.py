@@ -155,11 +155,15 @@ def test_an_svg_uses_only_its_own_shapes(folder: LessonFolder) -> None:
 
 
 def test_an_svg_in_the_folder_reaches_nothing_else(folder: LessonFolder) -> None:
-    (folder.folder / "plan.svg").write_text(
-        '<!DOCTYPE svg [<!ENTITY x SYSTEM "file:///etc/passwd">]>'
-        '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><text>&x;</text>'
+    svg = (
+        '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><text>x</text>'
         '<image href="file:///etc/passwd" width="9" height="9"/><image href="../secret.png" width="9" height="9"/>'
         '<style>@import url("http://127.0.0.1:9/a.css");</style></svg>'
     )
-    given = _asked("<img src='plan.svg'>", folder)
+    (folder.folder / "plan.svg").write_text(svg)
+    (folder.folder / "entity.svg").write_text(
+        '<!DOCTYPE svg [<!ENTITY x SYSTEM "file:///etc/passwd">]>' + svg.replace("<text>x", "<text>&x;")
+    )
+    given = _asked("<img src='plan.svg'><img src='entity.svg'>", folder)
     assert [url.rsplit("/", 1)[-1] for url in given] == ["plan.svg"]
+    assert any("declares entities" in said for said in folder.left_out)
