@@ -44,6 +44,9 @@ class Fitting:
     why: str
     changes: tuple[Change, ...]
 
+    def _ipython_display_(self) -> None:
+        """Nothing: a cell that ends with a fitting prints no output."""
+
     @property
     def before(self) -> dict[str, float]:
         """The earlier value of every parameter it changed."""
