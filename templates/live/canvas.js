@@ -212,12 +212,14 @@ class Canvas {
   /** Make the elements of a scene anew; what had the focus has it again. */
   furnish(scene) {
     const held = this.root.getRootNode().activeElement?.dataset?.key;
-    this.furnished = scene.id;
+    this.furnishing = true; // taking the focused element away is not the reader leaving it
     this.world.replaceChildren();
     this.over.replaceChildren();
     this.items = scene.items.map((item) => this.element(item));
     this.showSelected();
     if (held) this.stage.querySelector(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
+    this.furnishing = false;
+    this.furnished = scene.id;
     const shown = scene.step + "|" + scene.pieces.map(([name]) => name).join();
     const refit = shown !== this.shown;
     this.shown = shown;
@@ -391,7 +393,7 @@ class Canvas {
   // ---- painting ---------------------------------------------------------------------------------------------
 
   paint() {
-    if (!this.rows.now || !this.size.wide) return;
+    if (!this.rows.now || !this.size.wide || this.rows.now.scene !== this.furnished) return;
     const { want } = this;
     const waiting = !!want && want.value !== this.rows.value(want.name);
     this.numbers = waiting ? this.rows.guess(want.name, want.value) : this.rows.now.numbers;
@@ -701,6 +703,7 @@ class Canvas {
 
   /** A row of keys has ended: the kernel may lay the pieces out anew. */
   rested() {
+    if (this.furnishing) return;
     clearTimeout(this.resting);
     if (this.resting && this.rows.now) {
       const { want, asked } = this;

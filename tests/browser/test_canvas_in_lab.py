@@ -47,6 +47,16 @@ class Drawing:
         assert box is not None
         return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
 
+    def along(self, edge: str, share: float) -> tuple[float, float]:
+        """Where on the page a share of an edge's length lies."""
+        found: list[float] = self.edge(edge).evaluate(
+            "(line, share) => {"
+            "const at = line.getPointAtLength(share * line.getTotalLength()).matrixTransform(line.getScreenCTM());"
+            "return [at.x, at.y]; }",
+            share,
+        )
+        return found[0], found[1]
+
     def value(self, name: str) -> float:
         return float(self.handle(name).get_attribute("aria-valuenow") or "nan")
 
@@ -102,11 +112,7 @@ def test_the_draft_is_shown_with_its_handles(drawing: Drawing, out_folder: Path)
 
 
 def test_hover_tells_name_length_and_what_it_is_sewn_to(drawing: Drawing, out_folder: Path) -> None:
-    overarm = drawing.edge("front.overarm")
-    box = overarm.bounding_box()
-    assert box is not None
-    # The overarm is straight, from the box's upper left to its lower right corner (0.36 misses handles and notch).
-    drawing.page.mouse.move(box["x"] + 0.36 * box["width"], box["y"] + 0.36 * box["height"])
+    drawing.page.mouse.move(*drawing.along("front.overarm", 0.75))
     expect(drawing.info).to_have_text(
         re.compile(r"Shoulder and overarm seam, front: 37\.8 cm \(14 7/8 in\)\. Sewn to the .* of the back\.")
     )
@@ -125,12 +131,12 @@ def test_a_dragged_handle_moves_parameter_slider_words_and_later_steps(drawing: 
     drawing.root.screenshot(path=out_folder / "canvas-dragging.png")
     assert drawing.until(lambda: drawing.value("sleeve_length") < before - 40), "exact answers while it is held"
     page.mouse.up()
-    expect(drawing.root).to_have_attribute("data-waiting", "false")
+    drawing.rest()
     end = drawing.middle(handle)
     assert abs(end[0] - (start[0] - 50)) < 14, "it went where it was dragged, along its line"
     value = drawing.value("sleeve_length")
     shown = f"{value / 10:.1f}".removesuffix(".0") + " cm"
-    assert drawing.opened.box("Sleeve length").input_value() == shown
+    expect(drawing.opened.box("Sleeve length")).to_have_value(shown)
     expect(step_text(drawing, "overarm")).to_contain_text(f"carry it on for {shown}", timeout=10_000)
     drawing.look()
     assert drawing.path("back.underarm") != underarm, "a later step"
@@ -167,19 +173,24 @@ def test_tab_reaches_every_edge_and_handle(drawing: Drawing) -> None:
 
 def test_undo_and_redo(drawing: Drawing) -> None:
     drawing.look()
-    now = drawing.value("hem_drop")
-    drawing.handle("hem_drop").focus()
+    handle, start = drawing.handle("hem_drop"), drawing.value("hem_drop")
+    handle.focus()
+    drawing.page.keyboard.press("Shift+ArrowDown")
+    expect(handle).to_have_attribute("aria-valuenow", f"{start - 10:g}")
+    drawing.rest()
     drawing.page.keyboard.press("Control+z")
-    expect(drawing.handle("hem_drop")).not_to_have_attribute("aria-valuenow", f"{now:g}")
-    expect(drawing.opened.box("Hem drop")).to_have_value("14 cm")
+    expect(handle).to_have_attribute("aria-valuenow", f"{start:g}")
+    expect(drawing.opened.box("Hem drop")).to_have_value("13.1 cm")
     drawing.page.keyboard.press("Control+Shift+Z")
-    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", f"{now:g}")
-    drawing.button("undo").click()
-    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "140")
-    drawing.button("undo").click()
-    expect(drawing.handle("sleeve_length")).to_have_attribute("aria-valuenow", "260")
+    expect(handle).to_have_attribute("aria-valuenow", f"{start - 10:g}")
+    for _ in range(8):
+        if drawing.button("undo").is_disabled():
+            break
+        drawing.button("undo").click()
+        drawing.rest()
     expect(drawing.button("undo")).to_be_disabled()
     expect(drawing.button("redo")).to_be_enabled()
+    assert (drawing.value("hem_drop"), drawing.value("sleeve_length")) == (140.0, 260.0)
 
 
 def test_an_inch_fraction_typed_in_the_panel_moves_the_canvas(drawing: Drawing) -> None:
@@ -192,22 +203,23 @@ def test_an_inch_fraction_typed_in_the_panel_moves_the_canvas(drawing: Drawing) 
 
 
 def test_what_cannot_be_drafted_snaps_back(drawing: Drawing, out_folder: Path) -> None:
-    """An opening of 8 cm does not fit on a side seam that ends 4 cm below the waist."""
+    """An opening of 4 cm does not fit on a side seam that ends 4 cm below the waist, nor one of 8 cm at 9 cm."""
     box = drawing.opened.box("Hem drop")
     box.fill("4 cm")
     box.press("Enter")
-    expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "40")
     expect(drawing.message).to_contain_text("does not fit on the side")
+    expect(drawing.stage).to_have_class(re.compile("lessonkit-canvas-stale"))
     box.fill("9 cm")
     box.press("Enter")
     expect(drawing.message).to_be_empty()
     drawing.look()
     drawing.rest()
-    kept = drawing.value("opening_size")
+    kept, path = drawing.value("opening_size"), drawing.path("front.side")
     drawing.handle("opening_size").focus()
     drawing.page.keyboard.press("End")
     expect(drawing.message).to_contain_text("does not fit on the side")
     assert drawing.value("opening_size") == kept
+    assert drawing.path("front.side") == path
     drawing.root.screenshot(path=out_folder / "canvas-refused.png")
     drawing.page.keyboard.press("ArrowDown")
     expect(drawing.message).to_be_empty()
@@ -293,10 +305,15 @@ def test_choosing_edges_points_and_pieces(drawing: Drawing) -> None:
         has=drawing.page.locator(".jp-InputArea-editor", has_text="'chosen'")
     )
     code.locator(".cm-content").click()
-    drawing.page.keyboard.press("Control+Enter")
-    expect(code.locator(".jp-OutputArea")).to_contain_text(
-        "chosen [{'kind': 'piece', 'piece': 'back', 'name': 'back'}, {'kind': 'edge', 'piece': 'back', 'name': 'hem'}]"
-    )
+    wanted = "[{'kind': 'piece', 'piece': 'back', 'name': 'back'}, {'kind': 'edge', 'piece': 'back', 'name': 'hem'}]"
+
+    def read() -> bool:
+        # A choice waits in the page while the kernel is busy, so the cell may have to be run again.
+        drawing.page.keyboard.press("Control+Enter")
+        drawing.page.wait_for_timeout(500)
+        return f"chosen {wanted}" in code.locator(".jp-OutputArea").inner_text()
+
+    assert any(read() for _ in range(10))
     drawing.look()
 
 

@@ -210,7 +210,7 @@ class Canvas(anywidget.AnyWidget):
                 self.pattern = work(lesson.definition, lesson.body, lesson.values, whole=False)
             except Exception:
                 self._finding.drop()
-                self._say(trouble, stale=True)
+                self._answer(trouble, stale=True)
             else:
                 self._answer(trouble)
             return
@@ -226,8 +226,8 @@ class Canvas(anywidget.AnyWidget):
         held = bool(self._held) or places is not None
         return canvas_state(pattern, view, block=self._start(), handles=self.handles, fate=self._fates(), held=held)
 
-    def _answer(self, message: str = "") -> None:
-        """Send the draft as it now stands."""
+    def _answer(self, message: str = "", *, stale: bool = False) -> None:
+        """Send the draft as it now stands, or (`stale`) the last one that could be drafted."""
         pattern = self.pattern
         if pattern is None:
             self._say(message, stale=True)
@@ -250,7 +250,7 @@ class Canvas(anywidget.AnyWidget):
         with self.hold_sync():
             if self.scene.get("id") != state["scene"]["id"]:
                 self.scene = state["scene"]
-            self.answer = answer | self._told(message, stale=False)
+            self.answer = answer | self._told(message, stale=stale)
 
     def _say(self, message: str, *, stale: bool) -> None:
         """The last draft again, with a message."""
