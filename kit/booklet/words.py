@@ -12,6 +12,7 @@ import base64
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from pathlib import PurePosixPath
 from typing import Any
 
 import mistune
@@ -21,6 +22,7 @@ from mistune.renderers.html import HTMLRenderer
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.live_values import Live, first_words, of_step
 from kit.errors import KitError
+from kit.language import say
 from kit.placeholder import Placeholder, split
 
 _BRACES = r"\{\{|\}\}|\{[^{}\n]*\}|\{|\}"
@@ -46,7 +48,7 @@ class _Words(HTMLRenderer):
         return f'<a href="{escape(url)}">{inside}</a>'
 
     def image(self, text: str, url: str, title: str | None = None) -> str:
-        alt = Markup(text).striptags()
+        alt = Markup(text).striptags() or title or _named(url)
         try:
             source = self._attached(url) or self._folder.data_uri(url)
         except KitError as error:
@@ -68,6 +70,14 @@ class _Words(HTMLRenderer):
                     break
                 return f"data:{kind};base64,{base64.b64encode(raw).decode('ascii')}"
         raise KitError(f"there is no attached picture '{url.removeprefix('attachment:')}'.", do="Paste it in again.")
+
+
+def _named(url: str) -> str:
+    """Words for a picture that has none of the teacher's own: its file's name."""
+    name = url.removeprefix("attachment:")
+    if name.startswith("data:"):
+        return say("screen.picture")
+    return PurePosixPath(name).stem.replace("_", " ").replace("-", " ")
 
 
 def to_html(

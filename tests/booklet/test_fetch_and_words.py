@@ -80,6 +80,17 @@ def test_a_picture_in_the_folder_is_taken_in(folder: LessonFolder) -> None:
     assert Fetcher(folder).fetch((folder.folder / "pictures" / "seam.png").as_uri()).read() == PNG
 
 
+def test_a_picture_without_words_gets_some(folder: LessonFolder) -> None:
+    assert 'alt="Seen from above"' in to_html('![](pictures/seam.png "Seen from above")', folder)
+    assert 'alt="seam"' in to_html("![](pictures/seam.png)", folder)
+    assert 'alt="seam"' in to_html("![ ](pictures/seam.png)", folder)
+    pasted = base64.b64encode(PNG).decode()
+    assert 'alt="Picture"' in to_html(f"![](data:image/png;base64,{pasted})", folder)
+    assert 'alt="image"' in to_html(
+        "![](attachment:image.png)", folder, attachments={"image.png": {"image/png": pasted}}
+    )
+
+
 def test_a_pasted_picture_is_taken_in(folder: LessonFolder) -> None:
     pasted = {"image.png": {"image/png": base64.b64encode(PNG).decode()}}
     assert "<img" in to_html("![pasted](attachment:image.png)", folder, attachments=pasted)
