@@ -29,7 +29,7 @@ from kit.paper.gauge import (
 )
 from kit.paper.head import edition_line
 from kit.paper.papers import Paper
-from kit.paper.pdf_pen import MM, Ink, rule, set_ink, text_width, wrap, write
+from kit.paper.pdf_pen import MM, Ink, fitted, rule, set_ink, text_width, wrap, write
 from kit.paper.plan import PagePlan, Tile
 from kit.paper.request import PageRequest
 from kit.paper.sheet import Sheet
@@ -217,7 +217,7 @@ def draw_front(
             line = " · ".join(part for part in words if part)
             y = held.margin_y - 4.1 if held.margin_y >= _CAPTION else held.margin_y
             bold = not request.full_size
-            write(canvas, line, held.margin_x, y, _fitted(line, 1.9, held.area[0], bold), bold=bold)
+            write(canvas, line, held.margin_x, y, fitted(line, 1.9, held.area[0], bold=bold), bold=bold)
         for spot, (side, name, said) in zip((room.metric, room.inch), squares, strict=True):
             if spot.page == number:
                 _square(canvas, spot, side, name, said, request.full_size)
@@ -241,17 +241,16 @@ def _title(canvas: Canvas, pattern: Pattern, held: Paper, about: str, banner: st
     top = held.height - held.margin_y
     across = right - left
     if banner:
-        width = text_width(banner.upper(), 3.2, bold=True) + 5
+        letters = fitted(banner.upper(), 3.2, across * 0.55, bold=True)
+        width = text_width(banner.upper(), letters, bold=True) + 5
         set_ink(canvas, Ink(0.4))
         canvas.rect((right - width) * MM, (top - 8.5) * MM, width * MM, 6.5 * MM, stroke=1, fill=0)
-        write(canvas, banner.upper(), right - width / 2, top - 6.9, 3.2, bold=True, anchor="middle")
+        write(canvas, banner.upper(), right - width / 2, top - 5.25 - letters / 2, letters, bold=True, anchor="middle")
         across -= width + 4
-    size = 6.0
-    while text_width(pattern.lesson.title, size, bold=True) > across and size > 2.5:
-        size -= 0.25
+    size = fitted(pattern.lesson.title, 6.0, across, bold=True)
     write(canvas, pattern.lesson.title, left, top - 7, size, bold=True)
     line = f"{edition_line(pattern)} · {about}"
-    write(canvas, line, left, top - 13.5, _fitted(line, 2.6, right - left))
+    write(canvas, line, left, top - 13.5, fitted(line, 2.6, right - left))
     rule(canvas, left, top - 17, right, top - 17, Ink(0.3))
 
 
@@ -261,15 +260,11 @@ def _square(canvas: Canvas, spot: Spot, side: float, name: str, said: str, full:
     draw_square(canvas, spot.x, top - side, side, 0.0 if full else side / 10 if side % 5 == 0 else side / 8)
     if full:
         write(canvas, name, spot.x + side / 2, top - 14, 7.0, bold=True, anchor="middle")
-        write(canvas, said, spot.x + side / 2, top - 19.5, 2.4, anchor="middle")
+        write(canvas, said, spot.x + side / 2, top - 19.5, fitted(said, 2.4, side - 8), anchor="middle")
         return
     write(canvas, name, spot.x + side / 2, top - side / 2 - 1, min(5.0, side * 0.1), bold=True, anchor="middle")
     for number, line in enumerate(wrap(said, 2.2, spot.width - side - 6)):
         write(canvas, line, spot.x + side + 3, top - 4 - number * _LINE, 2.2)
-
-
-def _fitted(text: str, size: float, width: float, bold: bool = False) -> float:
-    return min(size, size * width / text_width(text, size, bold=bold))
 
 
 def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], spot: Spot) -> None:
@@ -338,7 +333,7 @@ def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, spot: Spot) -> None:
         if text_width(tile.name, size, bold=True) < pages.paper.step[0] * scale:
             write(canvas, tile.name, px / MM, py / MM - size * 0.5, size, bold=True, anchor="middle")
     note = plan_note(pages)
-    write(canvas, note, x + scale * (far - near) / 2, base - 3.6, _fitted(note, 1.9, spot.width), anchor="middle")
+    write(canvas, note, x + scale * (far - near) / 2, base - 3.6, fitted(note, 1.9, spot.width), anchor="middle")
 
 
 def tile_frame(pages: PagePlan, tile: Tile, gap: float) -> tuple[float, float, float, float]:

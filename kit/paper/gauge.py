@@ -12,7 +12,7 @@ import math
 from typing import Any
 
 from kit.language import say
-from kit.paper.pdf_pen import MM, Ink, set_ink, write
+from kit.paper.pdf_pen import MM, Ink, fitted, set_ink, write
 from kit.paper.request import CLASS_SCALES, PageRequest
 from kit.units import plain
 
@@ -82,10 +82,13 @@ def draw_gauge(canvas: Any, x: float, y: float, enlarged: float, said: str, upri
                 )
     for key, length, y in (("metric", BAR, 3.9), ("inch", INCH_SIDE, -5.4)):
         text = say(f"paper.gauge_{key}")
-        write(canvas, text, 2 + gauge_place(HIGHEST, length) * unit - 3, _BASE + y, 1.5, anchor="end")
-    write(canvas, said, 4, _BASE + 1.3, 1.9, bold=True)
+        end = 2 + gauge_place(HIGHEST, length) * unit - 3
+        write(canvas, text, end, _BASE + y, fitted(text, 1.5, end - 6), anchor="end")
+    room = gauge_place(HIGHEST) * unit - 4
+    write(canvas, said, 4, _BASE + 1.3, fitted(said, 1.9, room, bold=True), bold=True)
     write(canvas, "0", 2, _BASE + 3.9, 1.5, anchor="middle")
-    write(canvas, say("paper.gauge_zero"), 4, _BASE - 2.9, 1.6)
+    zero = say("paper.gauge_zero")
+    write(canvas, zero, 4, _BASE - 2.9, fitted(zero, 1.6, room))
     canvas.restoreState()
 
 

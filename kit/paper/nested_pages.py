@@ -20,7 +20,7 @@ from kit.paper.layers import Shelf, declared_in, size_ink, size_layers, size_loo
 from kit.paper.nested import Nest, size_areas
 from kit.paper.pages import plan, tile
 from kit.paper.papers import Paper
-from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, new_canvas, rule, text_width, wrap, write
+from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, fitted, new_canvas, rule, text_width, wrap, write
 from kit.paper.plan import PagePlan, plan_on
 from kit.paper.request import PageRequest
 from kit.paper.share import Part
@@ -120,8 +120,8 @@ def key(canvas: Canvas, made: Nest, held: Paper) -> None:
         write(canvas, size, x, y, 1.5, bold=True)
         rule(canvas, x + name, y + 0.75, x + step - 2.5, y + 0.75, size_ink(place))
     hint = say("paper.sizes_hint")
-    letters = min(1.5, 1.5 * long / text_width(hint, 1.5))
-    write(canvas, hint, long / 2, -2.5 - _ROW * math.ceil(count / across), letters, grey=0.25, anchor="middle")
+    low = -2.5 - _ROW * math.ceil(count / across)
+    write(canvas, hint, long / 2, low, fitted(hint, 1.5, long), grey=0.25, anchor="middle")
     canvas.restoreState()
 
 
@@ -169,8 +169,10 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
     y -= 2
     needed = pages_of_sizes(made, laid, pages, before)
     middle, far = left + 18, left + 18 + max(50.0, (right - left) * 0.42)
-    for x, heading in ((left, "size"), (middle, "line"), (far + 5, "pages")):
-        write(canvas, say(f"paper.sizes_head_{heading}"), x, y, 2.2, bold=True)
+    ends = middle - 3, far, right
+    for x, end, heading in zip((left, middle, far + 5), ends, ("size", "line", "pages"), strict=True):
+        said = say(f"paper.sizes_head_{heading}")
+        write(canvas, said, x, y, fitted(said, 2.2, end - x, bold=True), bold=True)
     y -= 2
     rule(canvas, left, y, right, y, Ink(0.25))
     high = min(9.0, max(5.2, (y - paper.margin_y - 18) / (len(made.sizes) + 1)))
@@ -182,7 +184,8 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         for line in wrap(ranges(numbers), 2.3, right - far - 5)[:2]:
             write(canvas, line, far + 5, y, 2.3)
     y -= high
-    write(canvas, say("paper.sizes_all"), left, y, 3.0, bold=True)
+    every = say("paper.sizes_all")
+    write(canvas, every, left, y, fitted(every, 3.0, middle - 3 - left, bold=True), bold=True)
     draw(canvas, [Stroke((Line(Point(middle, y + 1.3), Point(far, y + 1.3)),), "cut")])
     write(canvas, say("paper.sizes_all_line"), far + 5, y, 2.3)
     _strips(canvas, made, left, right, y - 9, paper.margin_y)

@@ -213,6 +213,11 @@ def text_width(text: str, size: float, *, bold: bool = False) -> float:
     return float(pdfmetrics.stringWidth(set_fractions(text), fonts()[bold], size * MM / _CAP)) / MM
 
 
+def fitted(text: str, size: float, width: float, *, bold: bool = False) -> float:
+    """`size`, or the capital height at which `text` is `width` mm long where that is smaller."""
+    return min(size, size * width / max(text_width(text, size, bold=bold), 1e-6))
+
+
 def label_size(label: Label) -> tuple[float, float]:
     """Width and height in mm of a label as this pen writes it."""
     size, bold, _ = LETTERS[label.role]

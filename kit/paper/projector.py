@@ -25,7 +25,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.head import edition_line
 from kit.paper.papers import LONGEST
-from kit.paper.pdf_pen import INKS, MM, Ink, Look, draw, new_canvas, rule, text_width, write
+from kit.paper.pdf_pen import INKS, MM, Ink, Look, draw, fitted, new_canvas, rule, text_width, write
 from kit.paper.sheet import _written as written
 from kit.paper.sheet import finish
 from kit.picture.drawing import Item
@@ -269,7 +269,7 @@ def _square(
     canvas.rect(left * MM, bottom * MM, side * MM, side * MM, stroke=1, fill=0)
     size = min(12.0, side / 14)
     measure = say("paper.projector_measure")
-    small = min(size * 0.42, size * 0.42 * (side - 2 * size) / text_width(measure, size * 0.42))
+    small = fitted(measure, size * 0.42, side - 2 * size)
     wide = max(text_width(said, size, bold=True), text_width(measure, small)) + size
     canvas.setFillGray(look.grey(1.0))
     middle = left + side / 2, bottom + side / 2

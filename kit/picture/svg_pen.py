@@ -295,21 +295,33 @@ class _Pen:
         else:
             angle = label.angle
             self.taken.append((x, y, wide, high, angle))
-        self._write(label.text, x, y, angle, size, label.role, wide)
+        self._write(label.text, x, y, angle, size, label.role, wide, label.anchor)
 
-    def _write(self, text: str, x: float, y: float, angle: float, size: float, role: str, wide: float) -> None:
+    def _write(
+        self,
+        text: str,
+        x: float,
+        y: float,
+        angle: float,
+        size: float,
+        role: str,
+        wide: float,
+        anchor: str = "middle",
+    ) -> None:
         ink = self.theme.texts[role]
         weight = ' font-weight="bold"' if ink.bold else ""
         slant = ' font-style="italic"' if ink.italic else ""
         w, h = wide, size * LINE_HEIGHT
         turn = f"rotate({-math.degrees(angle):.1f})" if angle else ""
         base = f"{size * 0.35:.3g}"
+        half = (wide - size * _PAD) / 2  # a font narrower than the room still begins or ends where it is meant to
+        side = {"start": f'x="{_n(-half)}" ', "middle": "", "end": f'x="{_n(half)}" '}[anchor]
         self.text.append(
             f'<g transform="translate({_n(x)} {_n(-y)}){turn}">'
             f'<rect x="{_n(-w / 2)}" y="{_n(-h / 2)}" width="{_n(w)}" height="{_n(h)}" rx="{_n(size * 0.25)}" '
             f'fill="{self.theme.paper}" fill-opacity=".86"/>'
-            f'<text y="{base}" font-family="{escape(self.theme.font)}" font-size="{size:.4g}" '
-            f'text-anchor="middle" fill="{ink.colour}"{weight}{slant}>{escape(set_fractions(text))}</text></g>'
+            f'<text {side}y="{base}" font-family="{escape(self.theme.font)}" font-size="{size:.4g}" '
+            f'text-anchor="{anchor}" fill="{ink.colour}"{weight}{slant}>{escape(set_fractions(text))}</text></g>'
         )
 
     def _dimension(self, item: Dimension) -> None:
