@@ -26,8 +26,8 @@ _CARRIED = 500.0
 @dataclass(frozen=True)
 class Shift:
     """How far `edge` moved at one `place`: its "start", its "end", or where in the "middle" it moved most. `dx` and
-    `dy` (mm) lead from `at`, on the earlier line, to the later one; `size` is their length; `outward` how much of it
-    goes out of the cloth."""
+    `dy` (mm) lead from `at`, the nearest place of the earlier line, to the later one; `size` is their length; `outward`
+    the direction square to the later line, out of the cloth."""
 
     edge: str
     place: Place
@@ -35,7 +35,7 @@ class Shift:
     dy: float
     size: float
     at: Point
-    outward: float = 0.0
+    outward: Vector
 
     @property
     def to(self) -> Point:
@@ -105,18 +105,16 @@ def _shifts(name: str, old: Path, new: Path, out: float) -> list[Shift]:
     def shift(place: Place, a: Point, b: Point, along: float) -> Shift:
         step = b - a
         size = step.length
-        return Shift(name, place, step.x, step.y, size, a, step.dot(new.normal_at(along)) * out)
+        return Shift(name, place, step.x, step.y, size, a, new.normal_at(along) * out)
+
+    def foot(b: Point) -> Point:
+        return line.at(line.nearest(b))
 
     ends: list[Shift] = []
-    for place, a, b, along in (("start", old.start, new.start, 0.0), ("end", old.end, new.end, new.length)):
-        off = line.distance_to(b)
-        if off <= LEAST:  # at most slid along itself
-            b = a
-        elif off < 0.5 * a.distance(b):  # mostly slid: only what it moved sideways counts
-            a = line.at(line.nearest(b))
-        ends.append(shift(place, a, b, along))  # type: ignore[arg-type]
-    foot = line.at(line.nearest(new.at(where)))
-    middle = shift("middle", foot, new.at(where), where)
+    for place, b, along in (("start", new.start, 0.0), ("end", new.end, new.length)):
+        stayed = line.distance_to(b) <= LEAST  # at most slid along itself
+        ends.append(shift(place, b if stayed else foot(b), b, along))  # type: ignore[arg-type]
+    middle = shift("middle", foot(new.at(where)), new.at(where), where)
     inner = 0.1 * new.length < where < 0.9 * new.length
     if inner and middle.size > max(s.size for s in ends) * 1.1 + LEAST:
         return [ends[0], middle, ends[1]]
@@ -124,8 +122,9 @@ def _shifts(name: str, old: Path, new: Path, out: float) -> list[Shift]:
 
 
 def direction(shift: Shift) -> Literal["up", "down", "out", "in"]:
-    """The way of a shift as people say it: up or down on the paper, else out of the cloth or into it."""
+    """The way of a shift as people say it: a line that lies rather level goes up or down, one that stands rather
+    upright goes out of the cloth or into it."""
     way = Vector(shift.dx, shift.dy)
-    if abs(way.y) >= abs(way.x):
+    if abs(shift.outward.y) >= abs(shift.outward.x):
         return "up" if way.y > 0 else "down"
-    return "out" if shift.outward > 0 else "in"
+    return "out" if way.dot(shift.outward) > 0 else "in"

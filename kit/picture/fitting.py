@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 
 from kit.geometry import Point
 from kit.language import say
-from kit.lesson.moved import TOLD, Shift, differences, moved_edges, moved_pieces
+from kit.lesson.moved import TOLD, Shift, differences, moved_pieces
 from kit.lesson.pattern import Pattern
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
@@ -22,7 +22,7 @@ __all__ = ["Shift", "differences", "fitting_drawing", "moved_pieces"]
 
 MOST = 6
 """So many shifts are dimensioned, the largest first."""
-_ROOM = (0.2, 0.1)
+_ROOM = (0.15, 0.08)
 """Paper left beside and above the piece for the texts, as shares of its reach."""
 _APART = 0.12
 """Two shifts nearer to each other than this share of the piece's reach are told by the larger one."""
@@ -33,7 +33,8 @@ def fitting_drawing(before: Pattern, after: Pattern, piece: str, units: System =
     was = next((p for p in before.pieces if p.name == piece), None)
     now = next((p for p in after.pieces if p.name == piece), None) or before.piece(piece)
     ghost = was if now is not was else None
-    moved = set(moved_edges(was, now)) if was else set()
+    shifts = differences(before, after, piece)
+    moved = {shift.edge for shift in shifts if shift.size > TOLD}
     box = bounds_of_paths(edge.path for p in (was, now) if p for edge in p.edges)
     reach = max(box[2] - box[0], box[3] - box[1], 1.0)
     middle = Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
@@ -53,7 +54,7 @@ def fitting_drawing(before: Pattern, after: Pattern, piece: str, units: System =
     for dart in now.darts:
         items += in_step(now, dart, "kept" if was and dart in was.darts else "new")
     items.append(Label(now.title, middle, "ghost"))
-    for shift in shown(differences(before, after, piece), reach):
+    for shift in shown(shifts, reach):
         items += _dimension(shift, units, reach, middle)
     words = " ".join(piece_words(before, after, piece, units))
     alt = say("fitting.alt", piece=now.title, words=words)

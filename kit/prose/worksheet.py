@@ -276,7 +276,7 @@ class _Desk:
                 found.append(self._taken("trim", edge, label, curve.path, kept, {}))
             elif curve.is_straight:
                 said = {"edge": _capital(label), "start": start, "end": end}
-                words = say("worksheet.rule", said, length=show(curve.chord, self.system))
+                words = say("worksheet.rule", said, length=show(curve.path.length, self.system))
                 found.append(SheetLine("rule", edge, label, start, end, words))
             else:
                 found.append(self._curve(label, edge, start, end, _ruled(curve, self.system)))

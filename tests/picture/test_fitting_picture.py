@@ -6,6 +6,7 @@ import pytest
 
 from kit.lesson.fitting import Change, Fitting
 from kit.lesson.lesson import Lesson
+from kit.lesson.moved import TOLD
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Stroke
 from kit.picture.fitting import MOST, differences, fitting_drawing, moved_pieces
@@ -43,7 +44,7 @@ def test_ghost_and_new_line_of_what_moved(lesson: Lesson, name: str, low: float,
     for piece in moved_pieces(before, after):
         drawing = fitting_drawing(before, after, piece)
         strokes = {(s.name, s.role): s for s in drawing.items if isinstance(s, Stroke)}
-        moved = {shift.edge for shift in differences(before, after, piece)}
+        moved = {shift.edge for shift in differences(before, after, piece) if shift.size > TOLD}
         for edge in after.piece(piece).edges:
             if edge.name in moved:
                 assert strokes[f"{piece}.{edge.name}", "new"].curves == edge.path.curves
