@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -15,6 +16,7 @@ from kit.lesson import publishing, sidecar
 from kit.lesson.lesson import Lesson
 from kit.lesson.publishing import seconds
 from kit.units import cm
+from tests.lesson.test_cells import HEM, LESSON, Kernel, errors
 
 Make = Callable[[], Lesson]
 FILM = "https://example.org/film"
@@ -314,3 +316,24 @@ def test_references_in_a_step_are_checked(make_lesson: Make) -> None:
 
     with pytest.raises(KitError, match=r"Step 'Mark it'.*\{lowr:step\}.*Did you mean 'lower'"):
         lesson.work()
+
+
+def test_photos_in_a_notebook_whose_cells_are_run_in_any_order(tmp_path: Path) -> None:
+    """In a real kernel, told each cell's id as JupyterLab tells it."""
+    kernel = Kernel(tmp_path, {"LESSONKIT_NOTEBOOK": "", "LESSONKIT_BUILD": ""})
+    shown = "[[p.alt for p in lesson.work().lesson.photos], [v.marks for v in lesson.work().lesson.videos]]"
+    photo = 'lesson.photo("{0}.jpg", beside="lower_hem", alt="{0}")\n'
+    try:
+        for cell, code in (("c-lesson", LESSON), ("c-photo", photo.format("one") + photo.format("two"))):
+            assert not errors(kernel.run(cell, code))
+        assert not errors(kernel.run("c-hem", HEM + f'lesson.video("{FILM}", lower_hem="0:10")'))
+        assert kernel.value(shown) == [["one", "two"], [[["lower_hem", 10.0]]]]
+        assert not errors(kernel.run("c-photo", photo.format("three")))
+        assert kernel.value(shown)[0] == ["three"]
+        assert not errors(kernel.run("c-lesson", LESSON))  # the lesson's own cell again: what others added stays
+        assert kernel.value(shown) == [["three"], [[["lower_hem", 10.0]]]]
+        assert not errors(kernel.run("c-hem", HEM))  # the film's line was deleted
+        assert kernel.value(shown) == [["three"], []]
+    finally:
+        kernel.client.stop_channels()
+        kernel.manager.shutdown_kernel(now=True)
