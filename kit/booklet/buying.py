@@ -2,32 +2,90 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from kit.booklet.forms import PX, Form, Room
+from kit.booklet.handover import Handover
 from kit.booklet.model import Table
-from kit.cloth.cut_list import INTERFACING_WIDTH, boxes
-from kit.cloth.need import need
-from kit.errors import KitError
+from kit.booklet.pictures import Inks, Picture, picture
+from kit.cloth.lay import Lay, lays
+from kit.cloth.yardage import Yardage, notes, yardage
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.piece.piece import Cloth
-from kit.units import both
+from kit.picture.lay import lay_drawing
+from kit.units import System, both, show
 
 
-def lengths(pattern: Pattern) -> Table | None:
-    """The length of each cloth to buy in each width."""
-    info, system = pattern.lesson, pattern.lesson.units
+@dataclass(frozen=True)
+class Shopping:
+    """The `lays` of the reader's size and the `amounts` of every size: worked out once for all forms of a booklet."""
+
+    lays: tuple[Lay, ...]
+    amounts: tuple[Yardage, ...]
+
+
+def shopping(given: Handover) -> Shopping:
+    """Lays and lengths for a worked lesson. `KitError` when a piece has no allowances yet."""
+    pattern = given.pattern
+    mine = pattern.body.name
+    made = lays(pattern)
+    patterns = given.sizes if any(other.body.name == mine for other in given.sizes) else (pattern, *given.sizes)
+    return Shopping(made, yardage(patterns, {mine: made}))
+
+
+def lengths(pattern: Pattern, bought: Shopping) -> Table | None:
+    """The length of each cloth to buy in each width, in the reader's size."""
+    system, mine = pattern.lesson.units, pattern.body.name
+    how = {(lay.cloth, lay.width): say(f"booklet.laid_{lay.fold}") for lay in bought.lays}
     rows: list[tuple[str, ...]] = []
-    kinds: tuple[Cloth, ...] = ("main", "lining", "interfacing")
-    for kind in kinds:
-        cut = boxes(pattern, kind)
-        if not cut:
-            continue
-        for width in (INTERFACING_WIDTH,) if kind == "interfacing" else info.cloth_widths:
-            name, wide = say(f"booklet.cloth_{kind}"), both(width, system, "finished")
-            try:
-                found = need(cut, width)
-            except KitError as error:
-                rows.append((name, wide, say("booklet.too_narrow"), str(error)))
-                continue
-            rows.append((name, wide, both(found.length, system, "shop"), say(f"booklet.laid_{found.lay}")))
+    for entry in bought.amounts:
+        amount = entry.of(mine)
+        laid = how.get((entry.cloth, entry.width), amount.trouble)
+        length = amount.shown(system) or say("booklet.too_narrow")
+        rows.append((say(f"booklet.cloth_{entry.cloth}"), both(entry.width, system, "finished"), length, laid))
+    if not rows:
+        return None
     head = tuple(say(f"booklet.{key}") for key in ("cloth", "width", "to_buy", "laid"))
-    return Table(say("booklet.cloth_to_buy"), head, tuple(rows), note=say("booklet.lengths_note")) if rows else None
+    return Table(say("booklet.cloth_to_buy"), head, tuple(rows), note=" ".join(notes(pattern)))
+
+
+def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
+    """The same for every size of the lesson; None when there is only one."""
+    system = pattern.lesson.units
+    sizes = [amount.size for amount in bought.amounts[0].amounts] if bought.amounts else []
+    if len(sizes) < 2:
+        return None
+    rows = tuple(
+        (
+            say(
+                "booklet.cloth_wide",
+                cloth=say(f"booklet.cloth_{entry.cloth}"),
+                width=both(entry.width, system, "finished"),
+            ),
+            *(_stacked(amount.length, system) if not amount.trouble else "–" for amount in entry.amounts),
+        )
+        for entry in bought.amounts
+    )
+    mine = pattern.body.name
+    marked = sizes.index(mine) if mine in sizes else -1
+    return Table(say("booklet.lengths_by_size"), (say("booklet.size"), *sizes), rows, marked, kind="chart")
+
+
+def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> tuple[Picture, ...]:
+    """A picture of each cutting layout."""
+    found = []
+    for i, lay in enumerate(bought.lays):
+        height = form.depth * (0.42 if form.letters == 1 else 0.7)
+        room = Room((form.measure - 1) * PX, height * PX)
+        found.append(picture(lay_drawing(lay, pattern, room=room), f"lay-{i}", room, inks))
+    return tuple(found)
+
+
+def _named(entry: Yardage, system: System) -> str:
+    cloth, width = say(f"booklet.cloth_{entry.cloth}"), both(entry.width, system, "finished")
+    return say("booklet.cloth_wide", cloth=cloth, width=width)
+
+
+def _stacked(length: float, system: System) -> str:
+    second: System = "inch" if system == "cm" else "cm"
+    return f"{show(length, system, 'shop')}\n{show(length, second, 'shop')}"

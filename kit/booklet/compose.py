@@ -8,14 +8,15 @@ from markupsafe import Markup
 from nbformat import NotebookNode
 
 from kit.booklet.author import cover_picture, photos_for, video_marks
-from kit.booklet.buying import lengths
+from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size, shopping
 from kit.booklet.fetch import LessonFolder
+from kit.booklet.fitting_notes import fitting_notes
 from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.live_values import fill_title, live
 from kit.booklet.measuring import measuring
-from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Words
+from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Table, Words
 from kit.booklet.pictures import COVER, Inks, Picture, picture
 from kit.booklet.setting import Setter
 from kit.booklet.tables import (
@@ -54,12 +55,15 @@ def compose(
     findings: Iterable[Finding] = (),
     form: Form = SCREEN,
     look: BookTheme | None = None,
+    bought: Shopping | None = None,
 ) -> Booklet:
-    """The booklet of a worked lesson in one `form`. `folder` is where its pictures may be read; `findings` are the
-    proof's. Raises `KitError` when a piece cannot be drawn with its allowances."""
+    """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
+    `findings` are the proof's; `bought` its lays and lengths, when they are known already. Raises `KitError` when a
+    piece cannot be drawn with its allowances."""
     pattern = given.pattern
     info = pattern.lesson
     look = look or BookTheme()
+    bought = bought or shopping(given)
     inks = Inks.of(picture_theme(look), form)
     setter = _setter(pattern, notebook, folder, form, inks)
     order = flow(pattern, notebook, setter)
@@ -77,14 +81,14 @@ def compose(
         reading=tuple(say(f"booklet.reading_{key}") for key in _READING if key != "ticks" or form.screen),
         legend=picture(legend(), "legend", form.across, inks, alt=say("booklet.legend_alt")),
         measuring=measuring(given, form, inks),
-        size_table=size_table(given),
+        size_tables=_split(size_table(given), form),
         body_table=body_table(given),
-        finished_table=finished_table(given),
+        finished_tables=_split(finished_table(given), form),
         finished_picture=_finished_picture(pattern, form, inks),
         ease_table=ease_table(pattern),
         choices=choice_table(pattern),
-        cloth=cloth(pattern, lengths(pattern)),
-        lays=(),
+        cloth=cloth(pattern, lengths(pattern, bought), _split(lengths_by_size(pattern, bought), form)),
+        lays=lay_pictures(pattern, bought, form, inks),
         cut_table=cut_table(pattern),
         strip_table=strip_table(pattern),
         cards=cards,
@@ -92,7 +96,7 @@ def compose(
         drafting=order.drafting,
         worksheet=(),
         sewing=order.sewing,
-        fittings=(),
+        fittings=fitting_notes(given, form, inks),
         variations=info.variations,
         closing=order.closing,
         terms=tuple((term.term, term.meaning) for term in terms(texts)),
@@ -101,6 +105,10 @@ def compose(
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
+
+
+def _split(table: Table | None, form: Form) -> tuple[Table, ...]:
+    return table.split(form.columns) if table else ()
 
 
 def _setter(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks) -> Setter:

@@ -18,7 +18,9 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 PRIVATE = "notes-to-self"
 _HEADING = re.compile(r"\A\s*(#{1,2})\s+(.+?)\s*#*\s*$", re.MULTILINE)
 
-_PART_HEAD = 21.0  # mm that the heading of a part takes
+
+_SPARE = 0.985
+"""What is left free at the foot of a page, as heights are reckoned before the page is set."""
 
 
 @dataclass(frozen=True)
@@ -156,7 +158,8 @@ class _Order:
         if form.screen:
             placings = tuple(Placing(1.0, False) for _ in units)
         else:
-            placings = share_out(units, form.depth, form.depth - _PART_HEAD)
+            depth = form.depth * _SPARE
+            placings = share_out(units, depth, depth - self.setter.part_head(title))
         blocks: list[Block] = []
         at = 0
         for plan in planned:

@@ -62,6 +62,11 @@ class Form:
         return Room((width - 4.4) * PX, height * PX)  # the frame of a picture takes 2.2 mm at each side
 
     @property
+    def columns(self) -> int:
+        """How many sizes a chart shows side by side."""
+        return 12 if self.letters == 1 else 4
+
+    @property
     def step(self) -> Room:
         """A picture beside or under the text of a step."""
         if self.beside:
@@ -82,7 +87,7 @@ class Form:
     def stage(self) -> Room:
         """One of two pictures in a row, or one of several under each other in a narrow form."""
         if self.measure < 120 or self.letters > 1.2:
-            return self._room(self.measure, self.depth * 0.3)
+            return self._room(self.measure, self.depth * (0.3 if self.letters == 1 else 0.24))
         return self._room((self.measure - 5) / 2, min(70.0, self.depth * 0.28))
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from markupsafe import Markup
 
@@ -45,6 +45,25 @@ class Table:
     marked: int = -1
     note: str = ""
     kind: str = "plain"
+
+    def split(self, columns: int) -> tuple[Table, ...]:
+        """The table as several with at most so many columns beside the first; the note stands under the last."""
+        rest = len(self.head) - 1
+        if rest <= columns:
+            return (self,)
+        parts = []
+        for start in range(0, rest, columns):
+            cut = slice(start + 1, start + 1 + columns)
+            parts.append(
+                replace(
+                    self,
+                    head=(self.head[0], *self.head[cut]),
+                    rows=tuple((row[0], *row[cut]) for row in self.rows),
+                    marked=self.marked - start if start <= self.marked < start + columns else -1,
+                    note="" if start + columns < rest else self.note,
+                )
+            )
+        return tuple(parts)
 
 
 @dataclass(frozen=True)
@@ -157,9 +176,9 @@ class Cloth:
     words: str
     advice: tuple[tuple[str, str], ...]
     lengths: Table | None
+    by_size: tuple[Table, ...]
     notions: tuple[str, ...]
     tools: tuple[str, ...] = ()
-    note: str = ""
 
 
 @dataclass(frozen=True)
@@ -207,9 +226,9 @@ class Booklet:
     reading: tuple[str, ...]
     legend: Picture | None
     measuring: Measuring | None
-    size_table: Table | None
+    size_tables: tuple[Table, ...]
     body_table: Table | None
-    finished_table: Table | None
+    finished_tables: tuple[Table, ...]
     finished_picture: Picture | None
     ease_table: Table | None
     choices: Table | None

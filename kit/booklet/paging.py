@@ -11,8 +11,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-LEAST, MOST = 0.58, 1.3  # shares of a picture's usual room
-_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE = 10.0, 3.0, 0.8, 0.12, 0.3
+LEAST, MOST = 0.58, 1.5  # shares of a picture's usual room
+_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 0.12, 0.3, 20.0
 
 
 @dataclass(frozen=True)
@@ -31,7 +31,8 @@ class Tall:
 @dataclass(frozen=True)
 class Unit:
     """What must stay on one page: `fixed` mm of text and space under or over its rows of pictures, and at least
-    `beside` mm where text stands next to them. `keeps`: the page must not break after it (a heading)."""
+    `beside` mm where text stands next to them. `keeps`: the page should not break after it (words that lead
+    on to what follows)."""
 
     fixed: float
     rows: tuple[tuple[Tall, ...], ...] = ()
@@ -59,18 +60,15 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
         return ()
     best: list[tuple[float, int, float]] = [(0.0, 0, 1.0)] + [(float("inf"), 0, 1.0)] * count
     for end in range(1, count + 1):
-        if units[end - 1].keeps and end < count:
-            continue
+        parted = _PARTED if units[end - 1].keeps and end < count else 0.0
         for start in range(end - 1, -1, -1):
             room = depth if start or first is None else first
             page = units[start:end]
             if len(page) > 1 and sum(unit.height(LEAST) for unit in page) > room:
                 break
-            if best[start][0] == float("inf"):
-                continue
             share, cost = _filled(page, room, last=end == count)
-            if best[start][0] + cost < best[end][0]:
-                best[end] = (best[start][0] + cost, start, share)
+            if best[start][0] + cost + parted < best[end][0]:
+                best[end] = (best[start][0] + cost + parted, start, share)
     placings: list[Placing] = []
     end = count
     while end > 0:

@@ -6,6 +6,7 @@ import logging
 from pathlib import Path
 
 from weasyprint import CSS, HTML
+from weasyprint.document import Document
 from weasyprint.text.fonts import FontConfiguration
 
 from kit.booklet.fetch import FONT_SCHEME, Fetcher, LessonFolder
@@ -14,21 +15,26 @@ from kit.booklet.tagging import finish
 from kit.booklet.theme_file import BookTheme
 from kit.booklet.type import FACES
 
-__all__ = ["font_files", "to_html", "to_pdf"]
+__all__ = ["document", "font_files", "to_html", "to_pdf"]
+
+
+def document(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> Document:
+    """The page laid out, not written yet. Reads only inside the lesson's folder; `style` is CSS added to the booklet's
+    own."""
+    look = look or BookTheme()
+    fetcher = Fetcher(lesson, font_files(look))
+    fonts = FontConfiguration()
+    logging.getLogger("weasyprint").setLevel(logging.ERROR)
+    faces = CSS(string=_font_faces(look), url_fetcher=fetcher, font_config=fonts)
+    sheets = [faces, CSS(string=style, url_fetcher=fetcher)] if style else [faces]
+    page = HTML(string=html, base_url=lesson.folder.as_uri() + "/", url_fetcher=fetcher)
+    return page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1")
 
 
 def to_pdf(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> bytes:
     """The page as PDF/UA-1 (ISO 14289-1): tagged, with title, language and bookmarks from its headings, every
-    letter's font inside. Reads only inside the lesson's folder; `style` is CSS added to the booklet's own."""
-    look = look or BookTheme()
-    fonts = font_files(look)
-    fetcher = Fetcher(lesson, fonts)
-    configuration = FontConfiguration()
-    logging.getLogger("weasyprint").setLevel(logging.ERROR)
-    faces = CSS(string=_font_faces(look), url_fetcher=fetcher, font_config=configuration)
-    sheets = [faces, CSS(string=style, url_fetcher=fetcher)] if style else [faces]
-    page = HTML(string=html, base_url=lesson.folder.as_uri() + "/", url_fetcher=fetcher)
-    pdf = page.write_pdf(stylesheets=sheets, font_config=configuration, pdf_variant="pdf/ua-1")
+    letter's font inside. Reads as `document` does."""
+    pdf = document(html, lesson, style, look).write_pdf(pdf_variant="pdf/ua-1")
     assert isinstance(pdf, bytes)
     return finish(pdf)
 

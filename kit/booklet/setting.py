@@ -73,7 +73,12 @@ class Setter:
         """Height in mm of paragraphs, which a blank line parts."""
         found = [part for part in text.split("\n\n") if part.strip()]
         height = sum(lines(part, measure, self.form.size * size) * self._line(size) for part in found)
-        return height + 0.55 * self._line(size) * max(0, len(found) - 1)
+        return height + 0.55 * self.form.size * size * MM * len(found)
+
+    def part_head(self, title: str) -> float:
+        """Height in mm of the heading of a part."""
+        size = self.form.size * 2
+        return lines(title, self.form.measure, size, SERIF) * size * 1.22 * MM + 9.0
 
     def _head_height(self, title: str) -> float:
         size = self.form.size * _HEAD
@@ -126,7 +131,7 @@ class Setter:
         room = form.full if many else form.across if across and form.beside else form.step
         sketch = Sketch(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
         made = sketch.inked(self.inks)
-        values = self._numbers(record)
+        values = step_numbers(record, self.pattern)
         text = self.fill(record.text, record.values, f"step {record.title}")
         photos, marks = self.photos_of(record.key), self.marks_of(record.key)
         measure = form.measure - self._indent() - (0.0 if across else form.picture_width + 6.0)
@@ -143,25 +148,6 @@ class Setter:
             )
 
         return Planned((unit,), block)
-
-    def _numbers(self, record: StepRecord) -> tuple[tuple[str, str], ...]:
-        """The measures a step uses or its text names, each once, as the text and the picture show them. Others
-        that only the picture dimensions (every allowance, say) stay there."""
-        pattern, system = self.pattern, self.pattern.lesson.units
-        wanted = {*names(record.text), *record.uses}
-        labels = {spot.name: spot.label for spot in record.spots if spot.label}
-        labels |= {value.name: value.label for value in pattern.values}
-        guessed = {measure.name for measure in pattern.body.estimated}
-
-        def shown(name: str, value: float, kind: str) -> str:
-            text = number(value, kind, system)
-            return say("booklet.estimated_value", value=text) if name in guessed else text
-
-        return tuple(
-            (said(labels.get(name, name)), shown(name, value, kind))
-            for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
-            if name in wanted
-        )
 
     # ---- sewing -----------------------------------------------------------------------------------------
 
@@ -242,3 +228,23 @@ class _Part:
 def _is_wide(drawing: Drawing) -> bool:
     left, bottom, right, top = bounds_of(drawing)
     return right - left > 1.75 * (top - bottom)
+
+
+def step_numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """The measures a step uses or its text names, each once, as the text and the picture show them. Others
+    that only the picture dimensions (every allowance, say) stay there."""
+    system = pattern.lesson.units
+    wanted = {*names(record.text), *record.uses}
+    labels = {spot.name: spot.label for spot in record.spots if spot.label}
+    labels |= {value.name: value.label for value in pattern.values}
+    guessed = {measure.name for measure in pattern.body.estimated}
+
+    def shown(name: str, value: float, kind: str) -> str:
+        text = number(value, kind, system)
+        return say("booklet.estimated_value", value=text) if name in guessed else text
+
+    return tuple(
+        (said(labels.get(name, name)), shown(name, value, kind))
+        for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
+        if name in wanted
+    )

@@ -147,15 +147,12 @@ def _range(value: Value, system: System) -> str:
     return say("booklet.from_to", least=least, most=most)
 
 
-def cloth(pattern: Pattern, lengths: Table | None) -> Cloth:
-    """What to buy and bring: the lesson's advice on cloth, the table of `lengths`, notions and tools."""
+def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -> Cloth:
+    """What to buy and bring: the lesson's advice on cloth, the tables of lengths, notions and tools."""
     info = pattern.lesson
     given = [(key, getattr(info, key)) for key in ("fibre", "weight", "drape", "avoid", "prewash")]
     advice = [(say(f"booklet.{key}"), text) for key, text in given if text]
-    if info.shrinkage:
-        advice.append((say("booklet.shrinkage"), say("booklet.shrinks", share=percent(info.shrinkage, 1))))
-    nap = say(f"booklet.nap_{info.nap}")
-    return Cloth(info.cloth, tuple(advice), lengths, _notions(pattern), tuple(tools(pattern)), nap)
+    return Cloth(info.cloth, tuple(advice), lengths, by_size, _notions(pattern), tuple(tools(pattern)))
 
 
 def _notions(pattern: Pattern) -> tuple[str, ...]:

@@ -11,8 +11,8 @@ import pytest
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.handover import Handover
+from kit.booklet.html import to_html
 from kit.booklet.model import Booklet, DraftStep, SewStep, Words
-from kit.booklet.render import to_html
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.proof import Finding
 
@@ -64,7 +64,7 @@ def test_words_and_steps_keep_the_order_of_the_notebook(book: Booklet) -> None:
     ]
     assert (book.drafting.title, book.sewing.title) == ("Drafting", "Sewing")
     numbers = [block.number for block in book.sewing.blocks if isinstance(block, SewStep)]
-    assert numbers == [1, 2, 3, 4]
+    assert numbers == [5, 6, 7, 8]
     assert "Why <em>we</em> like it." in book.opening[-1].html
     assert book.closing.title == "Wearing it"
     assert "Wash it once." in str(book.closing.blocks[0].html)
@@ -91,10 +91,10 @@ def test_numbers_come_in_both_systems(ran: Ran, book: Booklet) -> None:
 
 
 def test_the_readers_size_is_marked(book: Booklet) -> None:
-    assert book.size_table is not None and book.finished_table is not None
-    assert book.size_table.head[book.size_table.marked + 1] == "W4"
-    assert book.finished_table.head[book.finished_table.marked + 1] == "W4"
-    assert book.finished_table.rows[0][0] == "Chest, all round"
+    (sizes,), (finished,) = book.size_tables, book.finished_tables
+    assert sizes.head[sizes.marked + 1] == "W4"
+    assert finished.head[finished.marked + 1] == "W4"
+    assert finished.rows[0][0] == "Chest, all round"
     assert 'class="mine"' in to_html(book)
 
 
@@ -107,7 +107,7 @@ def test_estimated_measures_are_said(ran: Ran) -> None:
     assert book.body_table is not None
     assert [row[2] for row in book.body_table.rows].count("estimated") == 1
     assert "Measure them before you cut" in book.body_table.note
-    assert book.size_table is not None and book.size_table.marked == -1
+    assert book.size_tables[0].marked == -1
 
 
 def test_every_picture_has_alternative_text_and_its_own_ids(book: Booklet) -> None:
@@ -158,7 +158,7 @@ def test_a_failed_proof_is_said_on_the_cover(ran: Ran) -> None:
     clean = to_html(compose(ran.handover, ran.notebook, LessonFolder(ran.folder)))
     html = to_html(compose(ran.handover, ran.notebook, LessonFolder(ran.folder), [finding]))
     assert "Proof failed" not in clean
-    assert "Proof failed" in html and "the side seams differ by 4 mm." in html
+    assert "Proof failed" in html and "the side seams differ by 4\u00a0mm." in html
     warned = to_html(compose(ran.handover, ran.notebook, LessonFolder(ran.folder), [replace(finding, level="warning")]))
     assert "Proof failed" not in warned
 

@@ -6,10 +6,14 @@ import re
 from dataclasses import replace
 
 from kit.body import MEASUREMENTS, make_body, workshop_chart
-from kit.booklet.flow import _numbers
+from kit.booklet.forms import SCREEN
 from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.measuring import measuring, used_measures
+from kit.booklet.model import Measuring
+from kit.booklet.pictures import Inks
+from kit.booklet.setting import step_numbers
 from kit.lesson.pattern import LessonInfo, Pattern, StepRecord
+from kit.picture.theme import THEME
 from kit.units import cm
 
 USED = ("hip_girth", "bust_girth", "back_waist_length", "back_width")
@@ -21,10 +25,14 @@ def handed(body, measures=USED) -> Handover:
     return Handover(pattern, chart)
 
 
+def told(given: Handover) -> Measuring | None:
+    return measuring(given, SCREEN, Inks.of(THEME, SCREEN))
+
+
 def test_only_what_the_lesson_uses_is_told_in_the_tables_order() -> None:
     given = handed(workshop_chart()["W4"])
     assert used_measures(given) == ("bust_girth", "hip_girth", "back_width", "back_waist_length")
-    page = measuring(given)
+    page = told(given)
     assert page is not None and page.front is not None and page.back is not None
     assert [tape.number for tape in page.tapes] == [1, 2, 3, 4]
     assert [tape.note for tape in page.tapes] == [MEASUREMENTS[name].note for name in used_measures(given)]
@@ -35,10 +43,10 @@ def test_only_what_the_lesson_uses_is_told_in_the_tables_order() -> None:
 
 
 def test_a_size_has_no_values_an_own_body_has_and_estimates_are_marked() -> None:
-    page = measuring(handed(workshop_chart()["W4"]))
+    page = told(handed(workshop_chart()["W4"]))
     assert page is not None and {tape.value for tape in page.tapes} == {""}
     body = make_body({"bust_girth": 96 * cm, "hip_girth": "104 cm"}, name="Mara")
-    page = measuring(handed(body))
+    page = told(handed(body))
     assert page is not None
     assert [tape.estimated for tape in page.tapes] == [False, False, True, True]
     assert page.tapes[0].value == "96 cm (37 13/16 in)"
@@ -46,12 +54,12 @@ def test_a_size_has_no_values_an_own_body_has_and_estimates_are_marked() -> None
 
 def test_a_lesson_without_measurements_has_no_such_page() -> None:
     given = handed(workshop_chart()["W4"], ())
-    assert measuring(given) is None
-    assert measuring(replace(given, chart=())) is None
+    assert told(given) is None
+    assert told(replace(given, chart=())) is None
 
 
 def test_one_side_is_enough_when_the_other_shows_nothing() -> None:
-    page = measuring(handed(workshop_chart()["W4"], ("back_width",)))
+    page = told(handed(workshop_chart()["W4"], ("back_width",)))
     assert page is not None and page.front is None and page.back is not None
 
 
@@ -60,6 +68,6 @@ def test_a_step_marks_the_estimated_measures_it_uses() -> None:
     values = (("bust_girth", 960.0, "length"), ("hip_girth", body["hip_girth"], "length"))
     uses = ("bust_girth", "hip_girth")
     record = StepRecord("s", "Quarter", "Take {bust_girth} and {hip_girth}.", "c", uses, values, (), (), (), (), ())
-    numbers = dict(_numbers(record, replace(handed(body).pattern, steps=(record,))))
+    numbers = dict(step_numbers(record, replace(handed(body).pattern, steps=(record,))))
     assert "estimated" not in numbers["Bust girth"]
     assert numbers["Hip girth"].endswith(", estimated")

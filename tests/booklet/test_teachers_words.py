@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.flow import flow
+from kit.booklet.handover import Handover
 from kit.booklet.model import SewStep
 from kit.errors import KitError
 from kit.lesson.another import open_lesson
@@ -46,7 +47,7 @@ def test_why_is_told_on_demand_and_times_always(tmp_path) -> None:  # type: igno
     import nbformat
 
     book = nbformat.v4.new_notebook()
-    plain, taught = (flow(tote(whys=whys), book, LessonFolder(tmp_path)) for whys in (False, True))
+    plain, taught = (compose(Handover(tote(whys=whys)), book, LessonFolder(tmp_path)) for whys in (False, True))
     steps = [block for block in plain.sewing.blocks if isinstance(block, SewStep)]
     assert all(step.time.startswith("about ") for step in steps)
     assert not any(operation.why for step in steps for operation in step.operations)

@@ -1,0 +1,119 @@
+"""Pages come out full: pictures share out their heights, and the heights reckoned are those of the page."""
+
+from __future__ import annotations
+
+import itertools
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from kit.booklet.compose import compose
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.forms import FORMS, PX
+from kit.booklet.html import to_html
+from kit.booklet.paging import LEAST, MOST, Tall, Unit, share_out
+from kit.booklet.render import document
+from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.resources import examples
+
+PAGE = 250.0
+
+
+def pages(units, placings):
+    """The units of each page with their share."""
+    found = []
+    for unit, placing in zip(units, placings, strict=True):
+        if placing.breaks or not found:
+            found.append([])
+        found[-1].append((unit, placing.share))
+    return found
+
+
+def step(fixed: float, room: float, wide: float = 1000.0) -> Unit:
+    return Unit(fixed, ((Tall(room, wide, 5.0),),), 30.0)
+
+
+def test_three_steps_of_ninety_share_a_page_a_little_smaller():
+    units = [step(15.0, 78.0)] * 3
+    (page,) = pages(units, share_out(units, PAGE))
+    assert LEAST <= page[0][1] < 1.0
+    assert sum(unit.height(share) for unit, share in page) <= PAGE
+
+
+def test_two_steps_too_tall_for_three_grow_to_fill_the_page():
+    units = [step(15.0, 88.0), step(15.0, 88.0), step(150.0, 60.0), step(150.0, 60.0)]
+    first, *_ = pages(units, share_out(units, PAGE))
+    assert len(first) == 2 and 1.0 < first[0][1] <= MOST
+    assert sum(unit.height(share) for unit, share in first) == pytest.approx(PAGE, abs=0.1)
+
+
+def test_words_are_not_left_at_the_foot_of_a_page():
+    units = [step(15.0, 200.0), Unit(20.0, keeps=True), step(15.0, 200.0)]
+    assert [placing.breaks for placing in share_out(units, PAGE)] == [False, True, False]
+
+
+def test_a_picture_as_wide_as_its_column_grows_no_more():
+    picture = Tall(80.0, 50.0, 5.0)
+    assert picture.at(MOST) == picture.at(1.0) == 55.0
+    assert picture.at(0.5) == 45.0
+
+
+def test_a_unit_taller_than_a_page_has_a_page_to_itself():
+    units = [step(15.0, 78.0), Unit(400.0), step(15.0, 78.0)]
+    assert [placing.breaks for placing in share_out(units, PAGE)] == [False, True, True]
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(st.tuples(st.floats(5, 60), st.floats(20, 150)), min_size=1, max_size=14))
+def test_no_page_overflows_and_no_unit_is_lost(sizes):
+    units = [step(fixed, room) for fixed, room in sizes]
+    found = pages(units, share_out(units, PAGE, PAGE - 20))
+    assert sum(len(page) for page in found) == len(units)
+    for number, page in enumerate(found):
+        used = sum(unit.height(share) for unit, share in page)
+        assert used <= (PAGE if number else PAGE - 20) + 0.01 or len(page) == 1
+    for before, after in itertools.pairwise(found):  # a page is not left while the next unit would still fit on it
+        small = sum(unit.height(LEAST) for unit, _ in before) + after[0][0].height(LEAST)
+        room = PAGE if before is not found[0] else PAGE - 20
+        white = room - sum(unit.height(share) for unit, share in before)
+        assert small > room or white < 0.5 * room
+
+
+def boxes(page, wanted):
+    """(element, height in mm, foot in mm) of every box of a page whose element has one of the `wanted` classes."""
+    found = []
+
+    def walk(box):
+        element = getattr(box, "element", None)
+        names = set((element.get("class") or "").split()) if element is not None and hasattr(element, "get") else set()
+        if names & wanted and box.element_tag in ("article", "div"):
+            found.append((element, box.border_height() / PX, (box.position_y + box.margin_height()) / PX))
+        for child in getattr(box, "children", []):
+            walk(child)
+
+    walk(page._page_box)
+    return found
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("lesson", "form"), [("harbour_jacket", "a4"), ("tideline_wrap_top", "a5")])
+def test_steps_stay_whole_and_their_pages_are_full(lesson, form):
+    path = examples() / f"{lesson}.ipynb"
+    ran = run_notebook(read_notebook(path), path.parent, name=path.name)
+    folder = LessonFolder(Path(path).parent)
+    html = to_html(compose(ran.handover, ran.notebook, folder, form=FORMS[form]), FORMS[form])
+    set_pages = document(html, folder).pages
+    feet = {}
+    for number, page in enumerate(set_pages, 1):
+        for element, _, foot in boxes(page, {"step", "operation"}):
+            if element.tag == "article" and "sew" in element.get("class"):
+                continue
+            feet.setdefault(number, []).append((element, foot))
+    seen = [id(element) for found in feet.values() for element, _ in found]
+    assert len(seen) == len(set(seen)), "a step or operation is split over two pages"
+    depth = FORMS[form].depth
+    full = [max(foot for _, foot in found) - FORMS[form].top for found in feet.values()]
+    assert sum(filled > 0.8 * depth for filled in full) >= len(full) - 4  # the last pages of a part may be short
+    assert sum(full) / len(full) > 0.85 * depth
