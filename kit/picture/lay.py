@@ -20,18 +20,20 @@ from kit.cloth.parts import moved, polygon
 from kit.geometry import Line, Motion, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke
+from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
 from kit.picture.lettering import text_width, upright
 from kit.picture.place import rectangle
 from kit.piece.strips import SELVEDGE
 from kit.units import System, both, both_said, show
 
-_ACROSS = 560.0
-"""CSS pixels for which the letters are sized: a picture as wide as the text of a printed page."""
-_NARROW = 1000.0  # mm: pictures of narrower cloth keep the letters of this width
+ROOM = (560.0, 820.0)
+"""CSS pixels that a picture may take where nothing else is said: the text of a printed page."""
+_LEAST_PX = 1.8  # mm: however small the cloth, a pixel is no less
 _TEXT, _SMALL, _LEAST = 12.5, 10.5, 9.0
 _LEADING = 1.2
-_GRID = 25
+_GRID = 21
+_TURNED = 1.15  # on its side must be so much larger
+_LEFT, _RIGHT, _END = 40.0, 48.0, 24.0  # px beside the cloth and beyond its end
 _SHORT = 110.0  # px of cloth beside which a length can be written
 _STUB = 0.4  # of a grainline, where the whole line leaves no room for the title
 _FILLS: dict[str, tuple[FillRole, FillRole]] = {
@@ -42,42 +44,68 @@ _FILLS: dict[str, tuple[FillRole, FillRole]] = {
 }
 
 
-def lay_drawing(lay: Lay, pattern: Pattern, system: System | None = None) -> Drawing:
-    """The picture of `lay`, in mm of cloth with its beginning at the bottom of each part. Lengths are written in both
-    systems, `system` (the lesson's own when None) first."""
-    return _Plan(lay, pattern, system or pattern.lesson.units).drawing()
+def lay_drawing(lay: Lay, pattern: Pattern, system: System | None = None, room: tuple[float, float] = ROOM) -> Drawing:
+    """The picture of `lay`, in mm of cloth. Lengths are written in both systems, `system` (the lesson's own when None)
+    first. `room` is the width and height in CSS pixels that the picture may take: its letters are sized for that, it
+    fills the width, and the cloth lies upright, or on its side where that shows it a good deal larger."""
+    chosen = system or pattern.lesson.units
+    plans = [_Plan(lay, pattern, chosen, room, sideways) for sideways in (False, True)]
+    plan = min(plans, key=lambda plan: plan.px * (_TURNED if plan.sideways else 1.0))
+    drawing = plan.drawing()
+    while plan.height > room[1] * plan.px:  # more lines of text than were reckoned with
+        plan = _Plan(lay, pattern, chosen, room, plan.sideways, plan.px * 1.05)
+        drawing = plan.drawing()
+    return drawing
 
 
 class _Plan:
-    """One picture being put together, from the top down."""
+    """One picture being put together, from the top down. A part of the cloth is drawn by `go`, from where it lies
+    with its beginning at y = 0 and, folded, its fold at x = 0."""
 
-    def __init__(self, lay: Lay, pattern: Pattern, system: System) -> None:
+    def __init__(
+        self,
+        lay: Lay,
+        pattern: Pattern,
+        system: System,
+        room: tuple[float, float],
+        sideways: bool,
+        px: float = 0.0,
+    ) -> None:
         self.lay = lay
-        self.squares = {strip.name for strip in pattern.strips if strip.square}
         self.system = system
-        self.wide = lay.width / 2 if lay.fold == "lengthwise" else lay.width
-        self.px = max(self.wide * 1.2, _NARROW) / _ACROSS
-        self.left, self.right = -40.0 * self.px, self.wide + 54.0 * self.px
-        spare = _NARROW - (self.right - self.left)
-        if spare > 0:
-            self.left, self.right = self.left - spare / 2, self.right + spare / 2
+        self.sideways = sideways
+        self.squares = {strip.name for strip in pattern.strips if strip.square}
+        self.parts: list[tuple[str, float, float, bool]] = []
+        if lay.fold != "flat":
+            self.parts.append(("folded", 0.0, lay.folded, True))
+        if lay.fold != "lengthwise":
+            self.parts.append(("opened" if lay.fold == "part" else "flat", lay.folded, lay.length, False))
+        sizes = [(lay.width / 2 if folded else lay.width, end - begin) for _, begin, end, folded in self.parts]
+        across, along = max(size[0] for size in sizes), sum(size[1] for size in sizes)
+        if sideways:
+            across, along = max(size[1] for size in sizes), sum(size[0] for size in sizes)
+        texts = 36.0 + 26.0 * len(sizes)
+        beside = (_END + 4.0, texts + (_LEFT + _RIGHT) * len(sizes)) if sideways else (_LEFT + _RIGHT, texts + _END)
+        least = max(across / (room[0] - beside[0]), along / max(room[1] - beside[1], room[1] / 3))
+        self.px = max(px, least, _LEAST_PX)
+        self.wide = room[0] * self.px
         self.top = 0.0
+        self.go = Motion.identity()
         self.items: list[Item] = []
+
+    @property
+    def height(self) -> float:
+        return 4.0 * self.px - self.top
 
     def drawing(self) -> Drawing:
         lay = self.lay
-        parts: list[tuple[str, float, float, bool]] = []
-        if lay.fold != "flat":
-            parts.append(("folded", 0.0, lay.folded, True))
-        if lay.fold != "lengthwise":
-            parts.append(("opened" if lay.fold == "part" else "flat", lay.folded, lay.length, False))
         heading = say(
             f"lay.heading_{lay.cloth}",
             width=both(lay.width, self.system, "finished"),
             length=_up(lay.length, self.system),
         )
         self._lines([heading], "title", _TEXT + 1.0)
-        for key, begin, end, folded in parts:
+        for key, begin, end, folded in self.parts:
             self.top -= 6.0 * self.px
             stuff = "interfacing" if lay.cloth == "interfacing" else "cloth"
             long = _up(end - begin, self.system)
@@ -86,7 +114,8 @@ class _Plan:
         if any(each.turned_over for each in lay.placed):
             self.top -= 4.0 * self.px
             self._lines([say("lay.dashed")], "small", _TEXT)
-        bounds = (self.left, self.top - 4.0 * self.px, self.right, 4.0 * self.px)
+        self.top -= 4.0 * self.px
+        bounds = (0.0, self.top, self.wide, 4.0 * self.px)
         return Drawing(tuple(self.items), alt=self._alt(heading), title=say("lay.title"), bounds=bounds)
 
     def _alt(self, heading: str) -> str:
@@ -105,67 +134,81 @@ class _Plan:
     def _lines(self, texts: Iterable[str], role: LabelRole, size: float) -> None:
         """Lines of text across the picture, wrapped where they are too long."""
         em = size * self.px
-        room = self.right - self.left - 8.0 * self.px
+        room = self.wide - 8.0 * self.px
         for text in texts:
             for line in _wrapped(text, room, em, role == "title"):
                 self.top -= em * _LEADING
-                at = Point((self.left + self.right) / 2, self.top + em * 0.45)
+                at = Point(self.wide / 2, self.top + em * 0.45)
                 self.items.append(Label(line, at, role, 0.0, em))
 
     # ---- the cloth --------------------------------------------------------------------------------------------
 
     def _part(self, begin: float, end: float, folded: bool) -> None:
         px, lay = self.px, self.lay
-        across = lay.width / 2 if folded else lay.width
-        self.top -= 26.0 * px  # the width is written above the cloth
-        low = self.top - (end - begin)
-        shift = low - begin
+        across, along = lay.width / 2 if folded else lay.width, end - begin
+        if self.sideways:
+            # Its beginning to the left, the fold uppermost.
+            self.top -= _LEFT * px
+            left = (self.wide - along - (_END + 4.0) * px) / 2 + 4.0 * px
+            self.go = Motion(0.0, -1.0, False, left, self.top)
+            foot = across + _RIGHT * px
+        else:
+            self.top -= _END * px
+            left = (self.wide - across - (_LEFT + _RIGHT) * px) / 2 + _LEFT * px
+            self.go = Motion(1.0, 0.0, False, left, self.top - along)
+            foot = along
         fill = _FILLS[lay.cloth][0 if folded else 1]
-        self.items.append(Fill(rectangle(0.0, low, across, self.top), fill, name="cloth"))
-        for y in (low, self.top):
+        self.items.append(Fill(moved(rectangle(0.0, 0.0, across, along), self.go), fill, name="cloth"))
+        for y in (0.0, along):
             self._line(Point(0.0, y), Point(across, y), "edge")
         if folded:
-            self._line(Point(0.0, low), Point(0.0, self.top), "fold", "fold")
-            self._beside("lay.fold", Point(-9.0 * px, (low + self.top) / 2), end - begin)
-            self._beside("lay.selvedges", Point(across + 9.0 * px, (low + self.top) / 2), end - begin)
+            self._line(Point(0.0, 0.0), Point(0.0, along), "fold", "fold")
         else:
-            self._line(Point(0.0, low), Point(0.0, self.top), "edge", "selvedge")
-            self._line(Point(SELVEDGE, low), Point(SELVEDGE, self.top), "kept")
-            self._beside("lay.selvedge", Point(-9.0 * px, (low + self.top) / 2), end - begin)
-            self._beside("lay.selvedge", Point(across + 9.0 * px, (low + self.top) / 2), end - begin)
-        self._line(Point(across, low), Point(across, self.top), "edge", "selvedge")
-        self._line(Point(across - SELVEDGE, low), Point(across - SELVEDGE, self.top), "kept")
-        self._measures(low, across, folded, begin, end)
+            self._line(Point(0.0, 0.0), Point(0.0, along), "edge", "selvedge")
+            self._line(Point(SELVEDGE, 0.0), Point(SELVEDGE, along), "kept")
+        self._line(Point(across, 0.0), Point(across, along), "edge", "selvedge")
+        self._line(Point(across - SELVEDGE, 0.0), Point(across - SELVEDGE, along), "kept")
+        self._beside("lay.fold" if folded else "lay.selvedge", Point(-9.0 * px, along / 2), along)
+        self._beside("lay.selvedges" if folded else "lay.selvedge", Point(across + 9.0 * px, along / 2), along)
+        self._measures(across, along, folded)
+        slide = Motion.translation(Vector(0.0, -begin)).then(self.go)
         for each in lay.placed:
             if each.opened != folded:
-                self._piece(each, Motion.translation(Vector(0.0, shift)))
-        self.top = low
+                self._piece(each, slide)
+        self.top -= foot
 
-    def _line(self, a: Point, b: Point, role: Any, name: str = "") -> None:
-        self.items.append(Stroke((Line(a, b),), role, name=name))
+    def _line(self, a: Point, b: Point, role: StrokeRole, name: str = "") -> None:
+        self.items.append(Stroke((Line(self.go(a), self.go(b)),), role, name=name))
 
     def _beside(self, key: str, at: Point, room: float) -> None:
+        """A word along the cloth, where it is long enough for it."""
         if text_width(say(key), _SMALL * self.px) < room:
-            self.items.append(Label(say(key), at, "small", math.pi / 2, _SMALL * self.px))
+            self.items.append(Label(say(key), self.go(at), "small", self._along, _SMALL * self.px))
 
-    def _measures(self, low: float, across: float, folded: bool, begin: float, end: float) -> None:
+    @property
+    def _along(self) -> float:
+        """How text along the cloth is turned."""
+        return 0.0 if self.sideways else math.pi / 2
+
+    def _measures(self, across: float, along: float, folded: bool) -> None:
         px = self.px
         wide = both(self.lay.width, self.system, "finished")
         if folded:
             wide = say("lay.half_width", half=both(across, self.system, "finished"))
-        self._measure(Point(0.0, self.top), Point(across, self.top), wide, 12.0 * px)
-        if end - begin < _SHORT * px:
+            if text_width(wide, _TEXT * px) > across:
+                wide = say("lay.half_width", half=show(across, self.system, "finished"))
+        self._measure(Point(0.0, along), Point(across, along), wide, 12.0 * px)
+        if along < _SHORT * px:
             return  # its length stands in the line above
-        self._measure(Point(across, self.top), Point(across, low), _up(end - begin, self.system), 30.0 * px)
-        x = -26.0 * px
-        middle, reach = (low + self.top) / 2, min((self.top - low) * 0.3, 90.0 * px)
-        way = Line(Point(x, middle - reach), Point(x, middle + reach))
+        self._measure(Point(across, along), Point(across, 0.0), _up(along, self.system), 30.0 * px)
+        x, middle = -27.0 * px, along / 2
+        reach = min(along * 0.4, 95.0 * px)
+        way = Line(self.go(Point(x, middle - reach)), self.go(Point(x, middle + reach)))
         self.items.append(Stroke((way,), "grain", arrow="end" if self.lay.nap else "both", name="grain of the cloth"))
-        word = say("lay.grain_nap" if self.lay.nap else "lay.grain")
-        self.items.append(Label(word, Point(x, middle), "small", math.pi / 2, _SMALL * px))
+        self._beside("lay.grain_nap" if self.lay.nap else "lay.grain", Point(x, middle), along * 0.6)
 
     def _measure(self, a: Point, b: Point, text: str, offset: float) -> None:
-        self.items.append(Dimension(a, b, text, offset))
+        self.items.append(Dimension(self.go(a), self.go(b), text, offset))
 
     # ---- a piece ----------------------------------------------------------------------------------------------
 
@@ -177,14 +220,16 @@ class _Plan:
         if each.kind == "strip" and each.gives > each.layers and each.piece not in self.squares:
             self._between(curves, each.gives)
         if each.axis:
-            self._line(slide(each.axis[0]), slide(each.axis[1]), "fold", f"{name} fold")
+            axis = Line(slide(each.axis[0]), slide(each.axis[1]))
+            self.items.append(Stroke((axis,), "fold", name=f"{name} fold"))
         self._words(each, polygon(curves), slide)
 
     def _between(self, curves: Sequence[Any], count: int) -> None:
         """The cuts between strips that lie side by side: from one end of the block to the other."""
         one, two = curves[1], curves[3]
         for at in range(1, count):
-            self._line(one.point(at / count), two.point(1 - at / count), "cut")
+            cut = Line(one.point(at / count), two.point(1 - at / count))
+            self.items.append(Stroke((cut,), "cut"))
 
     def _words(self, each: Placed, area: Any, slide: Motion) -> None:
         """Number and title, and the grainline, shortened where it would leave no room for the title."""

@@ -3,6 +3,7 @@ see it to know what it says. The pictures are kept in out/test-artefacts for peo
 
 from __future__ import annotations
 
+import re
 import xml.etree.ElementTree as ET
 from dataclasses import replace
 from itertools import combinations
@@ -108,7 +109,7 @@ def test_width_and_lengths_are_dimensioned(plans: tuple[tuple[str, Lay, Pattern]
         across = [abs(item.start.x - item.end.x) for item in spans if item.start.y == item.end.y]
         along = [abs(item.start.y - item.end.y) for item in spans if item.start.x == item.end.x]
         half, whole = lay.width / 2, lay.width
-        assert across == {"flat": [whole], "lengthwise": [half], "part": [half, whole]}[lay.fold]
+        assert across == pytest.approx({"flat": [whole], "lengthwise": [half], "part": [half, whole]}[lay.fold])
         assert along[0] == pytest.approx(lay.length if lay.fold == "flat" else lay.folded)
         said = [item.text for item in spans if item.start.y == item.end.y]
         if lay.fold == "flat":
@@ -144,6 +145,38 @@ def test_sides_of_the_cloth(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None
     for _, lay, pattern in plans:
         cloth = [i.role for i in lay_drawing(lay, pattern).items if isinstance(i, Fill) and i.name == "cloth"]
         assert cloth == (["interfacing"] if lay.cloth == "interfacing" else expected[lay.fold])
+
+
+def test_letters_are_sized_for_the_room(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    for name, lay, pattern in plans:
+        for room in ((620.0, 420.0), (330.0, 500.0), (900.0, 900.0)):
+            drawing = lay_drawing(lay, pattern, room=room)
+            assert drawing.bounds is not None
+            x0, y0, x1, y1 = drawing.bounds
+            px = (x1 - x0) / room[0]
+            assert (y1 - y0) / px <= room[1] + 1e-6, (name, room)
+            assert min(label.size for label in labels(drawing)) >= 8.9 * px
+            frame = shapely.box(*drawing.bounds)
+            assert all(frame.covers(each) for each in fills(drawing, "paper"))
+            # The pen's scale is the one the letters were sized for.
+            found = re.match(r'<svg [^>]*width="([\d.]+)"', svg(drawing, width=room[0], height=room[1]))
+            assert found and float(found[1]) == pytest.approx(room[0], abs=0.5)
+
+
+def test_long_cloth_lies_on_its_side_in_a_low_room(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    (lay, pattern) = next((lay, pattern) for name, lay, pattern in plans if name == "lay main 1120")
+    for room, level in (((620.0, 420.0), True), ((420.0, 620.0), False)):
+        drawing = lay_drawing(lay, pattern, room=room)
+        ways = [i.curves[0].tangent(0.0) for i in drawing.items if isinstance(i, Stroke) and i.name == "grainline"]
+        assert ways and all((abs(way.y) < 1e-6) == level and (abs(way.x) < 1e-6) != level for way in ways)
+        # On its side it is turned, not mirrored: what is not turned over keeps its face.
+        paper = fills(drawing, "paper")
+        for each, drawn in zip(lay.placed, paper, strict=True):
+            asis = polygon(each.outline)
+            x, y = drawn.centroid.x - drawn.bounds[0], drawn.centroid.y - drawn.bounds[1]
+            u, v = asis.centroid.x - asis.bounds[0], asis.centroid.y - asis.bounds[1]
+            high = asis.bounds[2] - asis.bounds[0]
+            assert (x, y) == pytest.approx((v, high - u) if level else (u, v), abs=0.1)
 
 
 def test_bias_strips_are_parted(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
