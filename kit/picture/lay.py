@@ -311,9 +311,12 @@ def _room(clear: Any, wide: float, high: float, angle: float) -> Point | None:
         return None
     grid = np.meshgrid(np.linspace(x0 + half[0], x1 - half[0], _GRID), np.linspace(y0 + half[1], y1 - half[1], _GRID))
     middles = np.column_stack([axis.ravel() for axis in grid])
+    shapely.prepare(clear)
+    for away in (0.0, wide / 2, -wide / 2):  # the middle and both ends of the text first: they are quick to look at
+        spots = middles + np.array([c, s]) * away
+        middles = middles[shapely.contains_xy(clear, spots[:, 0], spots[:, 1])]
     corners = np.array([(-wide, -high), (wide, -high), (wide, high), (-wide, high)]) / 2 @ np.array([[c, s], [-s, c]])
     boxes = shapely.polygons(middles[:, None, :] + corners[None, :, :])
-    shapely.prepare(clear)
     fits = np.flatnonzero(shapely.contains_properly(clear, boxes))
     if not len(fits):
         return None
