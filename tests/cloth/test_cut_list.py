@@ -13,9 +13,10 @@ from shapely.affinity import rotate, scale
 from shapely.ops import unary_union
 
 from kit.blocks.bodice import bodice_block
-from kit.booklet.tables import cloth, cut_sentence, strip_table
+from kit.booklet.tables import cut_sentence, strip_table
 from kit.cloth.cut_list import boxes, cut_list
 from kit.cloth.need import GAP, Box, nap_note, need
+from kit.cloth.yardage import notes
 from kit.geometry import Path, Point
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
@@ -132,7 +133,7 @@ def test_strips_in_cut_list_need_and_booklet(tmp_path: FilePath, monkeypatch: py
     text = " ".join(cell for row in table.rows for cell in row)
     assert "across the cloth; the strip pieced with one join, straight, with 1 cm (3/8 in) to each side" in text
     assert "on the bias; as one continuous strip from a square of" in text
-    assert "top the same way" in cloth(pattern, None).note
+    assert any("top the same way" in note for note in notes(pattern))
 
 
 def test_nap_in_words() -> None:
