@@ -12,7 +12,6 @@ from pathlib import Path
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from kit.body.body import Body
 from kit.body.file import load_body, save_body
 from kit.errors import KitError
 from kit.lesson import sidecar
@@ -80,15 +79,17 @@ class _Keeper:
 
     def __init__(self, lesson: Lesson, folder: Path) -> None:
         self.lesson, self.folder = lesson, folder
-        self._kept: Body | None = None
+        self._kept = lesson.body
 
     def refresh(self, *, rewritten: bool = False) -> None:
         body = self.lesson.body
-        if body.name in self.lesson.sizes.names or body == self._kept:
+        if body == self._kept:
             return
         self._kept = body
         try:
-            save_body(self.folder / _BODY, body, self.lesson.units)
+            if body.name not in self.lesson.sizes.names:
+                save_body(self.folder / _BODY, body, self.lesson.units)
+            self.lesson.save()
         except KitError:
             pass  # a folder that cannot be written: the body stands as long as the kernel
 

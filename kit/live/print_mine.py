@@ -203,14 +203,14 @@ class PrintMine(widgets.VBox):
         label = self._label(path.name)
         if in_class():
             stamp = int(path.stat().st_mtime)
+            name, style = escape(path.name), "color:#1a5fb4;text-decoration:underline"
             return widgets.HTML(
-                f'<a href="mine/{escape(path.name)}?v={stamp}" download="{escape(path.name)}">{escape(label)}</a>'
+                f'<a style="{style}" href="mine/{name}?v={stamp}" download="{name}">{escape(label)}</a>'
             )
         from IPython.display import FileLink
 
         shown = widgets.Output()
-        name = os.path.relpath(path)
-        shown.append_display_data(FileLink(name, result_html_prefix=f"{escape(label)}: "))
+        shown.append_display_data(FileLink(os.path.relpath(path), result_html_prefix=f"{escape(label)}: "))
         return shown
 
     def _label(self, name: str) -> str:

@@ -289,7 +289,9 @@ class ClassServer(Voila):
     def start(self) -> None:
         self.connection_dir = tempfile.mkdtemp(prefix="voila_", dir=self.connection_dir_root)
         settings = self.init_settings()
-        self.app = _Gate(**settings, class_room=self)
+        # The gate's cookie is not sent along by another site's page (SameSite), so no second token is needed; with one,
+        # the message a page sends when it is closed, which ends its kernel, would be refused.
+        self.app = _Gate(**settings, class_room=self, disable_check_xsrf=True)
         handlers: list[Any] = [(r"/mine/([^/]+)", _OwnFile)]
         for handler in self.init_handlers():
             page = handler[1] is TornadoVoilaHandler
