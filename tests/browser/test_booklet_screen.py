@@ -6,6 +6,7 @@ Accessibility is checked with axe-core (through axe-playwright-python) for all i
 from __future__ import annotations
 
 import json
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -59,6 +60,15 @@ class Reader:
         return [f"{each['id']}: {each['nodes'][0]['html'][:200]}" for each in found]
 
 
+def until(page: Page, truth: str) -> None:
+    """Wait for the expression `truth`; the page's policy forbids the way Playwright would wait for it."""
+    for _ in range(100):
+        if page.evaluate(truth):
+            return
+        page.wait_for_timeout(50)
+    raise AssertionError(f"never: {truth}")
+
+
 @pytest.fixture(params=[PHONE, DESK], ids=["phone", "desk"])
 def reader(browser: Browser, file: Path, request: pytest.FixtureRequest) -> Iterator[Reader]:
     context = browser.new_context(viewport=request.param, reduced_motion="reduce")
@@ -84,6 +94,20 @@ def test_nothing_stands_in_a_reader_s_way(reader: Reader, out_folder: Path) -> N
     page.keyboard.press("+")
     assert reader.violations() == []
     page.screenshot(path=out_folder / f"screen-picture-{width}.png")
+
+
+def test_nothing_stands_in_the_way_in_an_example(browser: Browser, root: Path, tmp_path: Path) -> None:
+    """The whole wrap top: facings, references between steps, every kind of table."""
+    lessons = tmp_path / "lessons"
+    shutil.copytree(root / "example_notebooks", lessons, ignore=shutil.ignore_patterns("*.values.json", ".*"))
+    made = tmp_path / "booklet.html"
+    made.write_text(screen(screen_html(lessons / "tideline_wrap_top.ipynb")), encoding="utf-8")
+    for viewport in (PHONE, DESK):
+        context = browser.new_context(viewport=viewport, reduced_motion="reduce")
+        reading = Reader(context, made)
+        assert reading.violations() == [] == reading.errors + reading.asked
+        assert reading.page.evaluate("document.documentElement.scrollWidth") <= viewport["width"]
+        context.close()
 
 
 def test_every_step_ticks_off_and_is_remembered(reader: Reader) -> None:
@@ -135,7 +159,7 @@ def test_a_picture_opens_and_closes_by_keyboard(reader: Reader) -> None:
     assert page.evaluate(width) == pytest.approx(whole * 2.25, rel=0.02)
     before = page.evaluate("document.querySelector('.view').scrollLeft")
     page.keyboard.press("ArrowLeft")
-    page.wait_for_function(f"document.querySelector('.view').scrollLeft < {before}")
+    until(page, f"document.querySelector('.view').scrollLeft < {before}")
     page.get_by_role("button", name="Smaller").press("Enter")
     page.keyboard.press("0")
     assert page.evaluate(width) == pytest.approx(whole, rel=0.02)
@@ -157,7 +181,7 @@ def test_wheel_and_mouse_zoom_and_pan(reader: Reader) -> None:
     under = page.evaluate(point)
     page.mouse.move(x, y)
     page.mouse.wheel(0, -600)
-    page.wait_for_function("document.querySelector('.sheet').style.width !== '100%'")
+    until(page, "document.querySelector('.sheet').style.width !== '100%'")
     assert page.evaluate(point) == pytest.approx(under, abs=0.01)  # what was under the pointer stays there
     page.mouse.down()
     page.mouse.move(x - 40, y - 30)
