@@ -1,0 +1,223 @@
+# Das Heft: Überschriften, Tabellen und feste Worte.
+
+# { $title } ist der Titel der Lektion.
+booklet-title = { $title } – Anleitungsheft
+booklet-kind = Anleitungsheft
+booklet-cover = Umschlag
+booklet-contents = In diesem Heft
+booklet-about = Über diesen Entwurf
+booklet-begin = Bevor es losgeht
+booklet-take_care = Vorsicht
+booklet-how_to_read = Wie die Bilder zu lesen sind
+booklet-measure = Maßnehmen
+booklet-sizes = Die Größe wählen
+booklet-finished = Fertige Maße
+booklet-cloth_and_notions = Stoff und Kurzwaren
+booklet-lays = Zuschneidepläne
+booklet-pieces = Schnittteile
+booklet-printing = Schnitt drucken und zusammenkleben
+booklet-drafting = Schnittkonstruktion
+booklet-sewing = Nähen
+booklet-to_finish = Zum Schluss
+booklet-worksheet = Arbeitsblatt zum Konstruieren von Hand
+booklet-fitting = Was die Anproben geändert haben
+booklet-variations = Abwandlungen
+booklet-terms = Fachwörter in diesem Heft
+booklet-index = Wo welches Maß gebraucht wird
+booklet-credits = Rechte und Dank
+booklet-left_out = Weggelassen
+booklet-untranslated = Noch nicht übersetzt
+
+# Ein nummerierter Schritt, auf den verwiesen wird. Im Druck kann „, Seite 9“ folgen.
+booklet-see_step = Schritt { $number }
+# Folgt im Druck auf einen Verweis; direkt dahinter steht die Seitenzahl.
+booklet-comma_page = , Seite{" "}
+booklet-step = Schritt { $number }
+booklet-stage = { $number } von { $count }
+booklet-part_letter = { $letter }
+booklet-video_at = Video bei { $clock }
+booklet-video = Der Film zu diesem Heft: { $address }
+booklet-author_by = { $author }
+
+## Umschlag
+
+booklet-drafted_for = Konstruiert für
+booklet-lengths_in = Längen in
+booklet-cm_first = Zentimeter, dann Zoll
+booklet-inch_first = Zoll, dann Zentimeter
+booklet-edition = Ausgabe
+booklet-for_whom = Für wen
+booklet-back_view = Rückseite
+booklet-front_view = Vorderseite
+booklet-proof_failed = Prüfung nicht bestanden
+booklet-do_not_cut = Nach diesem Schnitt nicht zuschneiden. Die Prüfung fand:
+booklet-more_findings =
+    { $count ->
+        [one] Und eines mehr: `lessonkit check` ausführen oder findings.json ansehen.
+       *[other] Und { $count } mehr: `lessonkit check` ausführen oder findings.json ansehen.
+    }
+
+## Bevor es losgeht
+
+booklet-how_to_use = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, ein Probeteil aus billigem Stoff anprobieren und erst dann den guten Stoff zuschneiden.
+booklet-how_to_use_pages = Der Schnitt lässt sich Schritt für Schritt selbst konstruieren; oder die Schnittseiten drucken und gleich mit dem Nähen beginnen.
+booklet-reading_inks = Dicke Linien in der Akzentfarbe sind in diesem Schritt neu; dünne graue stammen von vorher; blasse gestrichelte fallen weg.
+booklet-reading_units = Längen stehen in beiden Maßsystemen. Von Anfang bis Ende bei einem bleiben; jede Länge ist für sich gerundet.
+booklet-reading_cloths = Stoff ist mit einer Tönung und einem Muster gezeichnet; die Zeichenerklärung steht unten.
+booklet-reading_ticks = Erledigte Schritte abhaken; dieses Gerät merkt es sich.
+booklet-legend_alt = Zeichenerklärung der Stoffmuster und Linien in den Bildern.
+
+## Maßnehmen
+
+booklet-measure_intro = Über Unterwäsche oder einem dünnen Oberteil messen. Wie gewohnt stehen, ruhig atmen und möglichst jemand anderen das Maßband halten lassen: am Körper anliegend, nie straff. Zuerst ein schmales Band um die Taille binden; mehrere Maße beginnen oder enden dort.
+
+## Größen und Maße
+
+booklet-size = Größe
+booklet-body_measurements = Körpermaße
+booklet-cm_above = Oben Zentimeter, unten Zoll.
+booklet-inch_above = Oben Zoll, unten Zentimeter.
+# { $order } ist einer der beiden Sätze davor.
+booklet-drafted_for_size = { $order } Dieses Heft ist für Größe { $size } konstruiert.
+booklet-drafted_for_body = { $order } Dieses Heft ist nach den unten genannten Maßen konstruiert: { $name }.
+booklet-not_in_sizes = { $order } Mit diesen Werten lässt es sich nicht konstruieren in { $sizes }.
+booklet-estimated = geschätzt
+booklet-measured = gemessen
+booklet-estimated_value = { $value }, geschätzt
+booklet-estimated_note = Aus der nächsten Größe geschätzt, nicht gemessen: { $names }. Vor dem Zuschneiden nachmessen.
+booklet-measurements_of = Maße: { $name }
+booklet-measurement = Maß
+booklet-value = Wert
+booklet-garment = Kleidungsstück
+booklet-finished_value = Fertig
+booklet-laid_flat_caption = Flach ausgelegt, von hinten gesehen
+booklet-ease = Bequemlichkeitszugabe
+booklet-goes_over = Über
+booklet-body_value = Körper
+booklet-ease_value = Zugabe
+booklet-ease_note = Die Bequemlichkeitszugabe ist, wie viel weiter das Kleidungsstück ist als der Körper darunter: Bewegungsfreiheit und die Form des Entwurfs.
+booklet-choices = Gewählte Werte dieses Schnitts
+booklet-choice = Maß
+booklet-here = Hier
+booklet-range = Bereich
+booklet-why = Warum
+booklet-from_to = { $least } bis { $most }
+
+## Stoff, Kurzwaren, Zuschnitt
+
+booklet-fibre = Faser
+booklet-weight = Gewicht
+booklet-drape = Fall
+booklet-avoid = Besser nicht
+booklet-prewash = Vor dem Zuschneiden
+booklet-cloth = Stoff
+booklet-width = Breite
+booklet-to_buy = Einkaufslänge
+booklet-laid = Aufgelegt
+booklet-laid_lengthwise = der Länge nach gefaltet
+booklet-laid_flat = offen ausgebreitet
+booklet-laid_part = teilweise gefaltet
+booklet-cloth_to_buy = Stoffbedarf
+booklet-cloth_main = Oberstoff
+booklet-cloth_lining = Futter
+booklet-cloth_interfacing = Einlage
+booklet-too_narrow = zu schmal
+booklet-lengths_by_size = Stoffbedarf für jede Größe
+# Eine Zeile dieser Tabelle: welcher Stoff, wie breit.
+booklet-cloth_wide = { $cloth }, { $width }
+booklet-notions = Kurzwaren
+booklet-tools = Werkzeug
+booklet-lays_intro = Die Teile mit Kreide umfahren und vor dem Zuschneiden jeden Fadenlauf an der Webkante prüfen. Die gezeigte Reihenfolge einhalten; was aus dem offenen Stoff geschnitten wird, kommt zuletzt.
+
+## Schnittteile
+
+booklet-no = Nr.
+booklet-piece = Teil
+booklet-to_cut = Zuschneiden
+booklet-cut_list = Zuschnittliste
+booklet-strip = Streifen
+booklet-strips = Streifen
+booklet-strip_size = Länge × Breite beim Zuschneiden
+# Wie viele Lagen aus welchem Stoff: { $cloth } ist eines dieser drei.
+booklet-of_main = Oberstoff
+booklet-of_lining = Futter
+booklet-of_interfacing = Einlage
+booklet-cut = { $count }× aus { $cloth }
+booklet-cut_interfaced = { $count }× aus { $cloth } und { $interfacing }× aus Einlage
+booklet-cut_fold = { $count }× aus { $cloth }, im Stoffbruch: { $edge }
+booklet-cut_fold_interfaced = { $count }× aus { $cloth } und { $interfacing }× aus Einlage, im Stoffbruch: { $edge }
+booklet-cut_pair = { $count }× aus { $cloth }, gegengleich
+booklet-cut_pair_interfaced = { $count }× aus { $cloth } und { $interfacing }× aus Einlage, gegengleich
+booklet-cut_pairs = { $count }× aus { $cloth }, je zwei gegengleich
+booklet-cut_pairs_interfaced = { $count }× aus { $cloth } und { $interfacing }× aus Einlage, je zwei gegengleich
+booklet-cut_face_up =
+    { $count ->
+        [one] 1× aus { $cloth }, einzeln, rechte Stoffseite oben
+       *[other] { $count }× aus { $cloth }, jedes einzeln, rechte Stoffseite oben
+    }
+booklet-cut_face_up_interfaced =
+    { $count ->
+        [one] 1× aus { $cloth } und { $interfacing }× aus Einlage, einzeln, rechte Stoffseite oben
+       *[other] { $count }× aus { $cloth } und { $interfacing }× aus Einlage, jedes einzeln, rechte Stoffseite oben
+    }
+booklet-cut_continuous = { $count }× aus { $cloth }, nacheinander aus einem endlosen Schrägstreifen
+booklet-cut_joined = { $count }× aus { $cloth }, je Streifen { $lengths }
+booklet-length_by_width = { $length } × { $width }
+booklet-wide = { $width } breit
+booklet-strips_note = Streifen haben kein Schnittteil: im Fadenlauf mit Kreide direkt auf den Stoff zeichnen. Nahtzugaben sind enthalten.
+booklet-strips_note_mixed = Streifen haben kein Schnittteil: im jeweils genannten Fadenlauf mit Kreide direkt auf den Stoff zeichnen. Nahtzugaben sind enthalten.
+booklet-strip_crosswise = quer zum Stoff
+booklet-strip_bias = im schrägen Fadenlauf
+booklet-strip_square = als endloser Streifen aus einem Quadrat von { $square }, mit Nahtzugaben von { $seams } zum Schlauch genäht
+booklet-strip_pieced_straight =
+    { $joins ->
+        [one] der Streifen mit einer geraden Ansatznaht zusammengesetzt, { $seams } Zugabe je Seite
+       *[other] der Streifen mit { $joins } geraden Ansatznähten zusammengesetzt, { $seams } Zugabe je Seite
+    }
+booklet-strip_pieced_straight_each =
+    { $joins ->
+        [one] jeder Streifen mit einer geraden Ansatznaht zusammengesetzt, { $seams } Zugabe je Seite
+       *[other] jeder Streifen mit { $joins } geraden Ansatznähten zusammengesetzt, { $seams } Zugabe je Seite
+    }
+booklet-strip_pieced_diagonal =
+    { $joins ->
+        [one] der Streifen mit einer schrägen Ansatznaht zusammengesetzt, { $seams } Zugabe je Seite
+       *[other] der Streifen mit { $joins } schrägen Ansatznähten zusammengesetzt, { $seams } Zugabe je Seite
+    }
+booklet-strip_pieced_diagonal_each =
+    { $joins ->
+        [one] jeder Streifen mit einer schrägen Ansatznaht zusammengesetzt, { $seams } Zugabe je Seite
+       *[other] jeder Streifen mit { $joins } schrägen Ansatznähten zusammengesetzt, { $seams } Zugabe je Seite
+    }
+
+## Drucken
+
+booklet-printing_alone = Zuerst nur die erste Schnittseite drucken, mit 100 % oder „Tatsächliche Größe“. „An Seite anpassen“ und „Verkleinern“ ausschalten.
+booklet-printing_squares = Ihre Testquadrate nachmessen: eines hat 100 mm (10 cm) Seitenlänge, das andere 4 Zoll. Stimmt eines nicht, vor dem Weiterdrucken die Skalierung in den Druckereinstellungen suchen.
+booklet-printing_rest = Den Rest drucken. Der Plan auf der ersten Seite zeigt, wohin jede Seite gehört: nach Reihe und Spalte.
+booklet-printing_join = Jede Seite nur an zwei Seiten an der Schneidelinie abschneiden, so über die Nachbarseite legen, dass die Klebemarken aufeinandertreffen, und mit Klebeband verbinden.
+booklet-printing_check = Vor dem Zuschneiden ein langes Maß auf dem zusammengeklebten Bogen mit diesem Heft vergleichen.
+
+## Arbeitsblatt
+
+booklet-points_of = { $piece }: anzuzeichnende Punkte
+booklet-point = Punkt
+booklet-point_name = Name
+booklet-across = Zur Seite
+booklet-above = Nach oben oder unten
+# Der Kopf einer Reihe von Strecken auf einer Geraden, die im Punkt { $start } beginnt.
+booklet-along = Ab { $start }
+# Die Reihe darunter: wie weit die Kurve dort neben der Geraden liegt.
+booklet-off = Neben der Geraden
+
+## Anproben
+
+booklet-fitting_intro = Jede Änderung entstand nach einer Anprobe. Die gestrichelte Linie ist die Schnittzeichnung davor, die dicke Linie die jetzige.
+booklet-fitting_on = { $title }, { $date }
+
+## Verzeichnis und Rechte
+
+booklet-index_intro = Maße in alphabetischer Reihenfolge, mit den Schritten, die sie brauchen.
+booklet-licence = Lizenz
+booklet-made_with = Aus einem einzigen Notebook konstruiert, geprüft und gesetzt. Jedes Bild und jede Zahl folgt der Konstruktion.
+booklet-language = Sprache

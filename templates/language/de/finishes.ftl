@@ -1,0 +1,16 @@
+# Sätze von kit/sewing/operations/finishes.py.
+
+edge_finish-sew = { $edge } mit { $finish } versäubern.
+edge_finish-why = Stiche über der offenen Kante halten die Fäden fest, die sonst ausfransen würden.
+
+topstitch-sew = { $edge } von der rechten Stoffseite absteppen, { $distance } neben der Kante.
+topstitch-edge = { $edge } von der rechten Stoffseite knappkantig absteppen, { $distance } neben der Kante.
+topstitch-more = Weitere Reihen steppen, bis es { $rows } sind, im Abstand von { $apart }.
+topstitch-why = Eine Naht von der rechten Stoffseite hält die Kante flach und die Lagen an ihrem Platz, und sie soll zu sehen sein.
+
+staystitch-sew = { $edge }: { $distance } außerhalb der Nahtlinie eine Stütznaht steppen, damit sich die Kante nicht dehnt.
+staystitch-why = Eine quer zum Fadenlauf geschnittene Rundung dehnt sich, sobald man sie anfasst.
+
+try_on-wear = Anprobieren, auf links oder auf rechts gedreht, mit den Schuhen und der Wäsche, die dazu getragen werden.
+try_on-mark = Mit Stecknadeln oder Kreide markieren: { $places }.
+try_on-note = { $note }

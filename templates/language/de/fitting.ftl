@@ -1,0 +1,56 @@
+# Was eine Anprobe geändert hat, in Sätzen und im Bild, das die Schnittzeichnung davor und danach übereinanderlegt.
+
+# { $name } ist ein Parameter, wie die Lektion ihn nennt; { $before } und { $after } sind Längen, Anteile oder ganze Zahlen.
+fitting-changed = { $name } von { $before } auf { $after }.
+
+# Auf den Nahtlinien hat sich nichts bewegt.
+fitting-no_line_moves = Keine Nahtlinie verschiebt sich.
+fitting-new_piece = { $piece }: dieses Teil ist neu.
+fitting-gone_piece = { $piece }: dieses Teil wird nicht mehr gebraucht.
+fitting-hardly = { $piece }: die Linien verschieben sich um weniger als einen Millimeter.
+fitting-darts = { $piece }: die Abnäher oder Falten liegen anders.
+fitting-meets_elsewhere = { $piece }: die Linien bleiben, treffen sich aber an anderer Stelle.
+
+# Wie sich eine Kante verschoben hat. { $way } ist up, down, out (mehr Stoff) oder in; { $at } und { $to } sind die
+# Nachbarkanten an ihren Enden.
+fitting-all_along =
+    { $way ->
+        [up] { $piece }: { $edge } auf ganzer Länge um { $size } nach oben verlegt.
+        [down] { $piece }: { $edge } auf ganzer Länge um { $size } nach unten verlegt.
+        [out] { $piece }: { $edge } auf ganzer Länge um { $size } nach außen verlegt.
+       *[in] { $piece }: { $edge } auf ganzer Länge um { $size } nach innen verlegt.
+    }
+fitting-to_nothing =
+    { $way ->
+        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt, bis { $to } auf null auslaufend.
+        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt, bis { $to } auf null auslaufend.
+        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt, bis { $to } auf null auslaufend.
+       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt, bis { $to } auf null auslaufend.
+    }
+fitting-middle =
+    { $way ->
+        [up] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach oben verlegt.
+        [down] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach unten verlegt.
+        [out] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach außen verlegt.
+       *[in] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach innen verlegt.
+    }
+# Zwei Enden, die sich in dieselbe Richtung verschieben, aber verschieden weit.
+fitting-unequal =
+    { $way ->
+        [up] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach oben verlegt.
+        [down] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach unten verlegt.
+        [out] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach außen verlegt.
+       *[in] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach innen verlegt.
+    }
+# Zwei Enden, die sich in verschiedene Richtungen verschieben: ein Satz für jedes.
+fitting-one_end =
+    { $way ->
+        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt.
+        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt.
+        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt.
+       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt.
+    }
+
+# Das Bild. { $titles } ist eine Aufzählung von Kanten, { $words } die Sätze darüber.
+fitting-title = { $piece }, vorher und nachher
+fitting-alt = { $piece } vor der Anprobe, gestrichelt, und danach, übereinander gezeichnet. Was sich verschoben hat, ist dick gezeichnet. { $words }

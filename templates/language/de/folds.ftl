@@ -1,0 +1,23 @@
+# Sätze von kit/sewing/operations/folds.py.
+
+dart-fold = { $pieces }: jeden Abnäher an der Mittellinie rechts auf rechts falten, sodass seine beiden Nahtlinien aufeinanderliegen, und stecken.
+dart-fold_one = { $pieces }: den Abnäher an der Mittellinie rechts auf rechts falten, sodass seine beiden Nahtlinien aufeinanderliegen, und stecken.
+dart-sew = { $dart }: von { $edge } bis zur Spitze steppen, { $depth } lang; die Naht beginnt { $intake } neben dem Bruch, die letzten Stiche laufen genau auf dem Bruch aus.
+dart-tie = An der Spitze nicht verriegeln: lange Fadenenden lassen und verknoten.
+dart-press = Den Abnäher erst flach bügeln, wie er genäht ist, dann über einem runden Bügelkissen in diese Richtung, ohne einen Falz über die Spitze hinaus: { $toward }.
+dart-press_of = Die Abnäher ({ $edge }) erst flach bügeln, wie sie genäht sind, dann über einem runden Bügelkissen in diese Richtung, ohne einen Falz über die Spitze hinaus: { $toward }.
+dart-why = Ein Abnäher wölbt den flachen Stoff: was er an der Kante aufnimmt, ist das, was der Körper dort schmaler ist.
+dart-why_point = Läuft die Naht am Bruch entlang aus, endet sie im Nichts, und an der Spitze bildet sich keine Beule.
+
+pleat-fold = { $pieces }: auf der rechten Stoffseite { $pleat } an der Bruchlinie falten; Falteninhalt { $intake }.
+pleat-lay = Die beiden Linien aufeinanderlegen, die Falte in diese Richtung legen und stecken: { $toward }.
+pleat-baste = Innerhalb der Nahtzugabe quer über die Falte heften: { $edge }.
+pleat-baste_both = Innerhalb der Nahtzugaben quer über die Falte heften: { $edge } und { $far }.
+pleat-press = Den Bruch durch ein Tuch leicht bügeln, so weit er scharf bleiben soll.
+pleat-why = Festgeheftet kann sich eine Falte nicht verschieben, während die Naht genäht wird, die sie hält.
+
+tuck-fold = { $pieces }: { $pleat } an der Mittellinie links auf links falten, sodass die beiden Linien aufeinanderliegen, und stecken.
+tuck-sew = Auf der Linie steppen, { $half } neben dem Bruch.
+tuck-sew_part = Auf der Linie steppen, { $half } neben dem Bruch, { $sewn } weit, und zwar von { $edge } aus. Die Fäden auf die linke Stoffseite ziehen und verknoten.
+tuck-press = In diese Richtung bügeln: { $toward }.
+tuck-why = Eine Biese nimmt den Stoff auf, so weit sie genäht ist, und gibt ihn darunter frei.

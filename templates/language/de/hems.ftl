@@ -1,0 +1,16 @@
+# Sätze von kit/sewing/operations/hems.py.
+
+hem-catch = { $caught } innen flach hinlegen, sodass der Saum darübergeschlagen wird und die Kante mitfasst.
+hem-first = { $edge }: { $first } nach innen umbügeln.
+hem-second = Noch einmal { $second } umschlagen und bügeln; beide Einschläge brauchen zusammen { $total }.
+hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } umbügeln; beide Einschläge brauchen zusammen { $total }.
+hem-finish = { $edge }: die offene Kante mit { $finish } versäubern.
+hem-single = { $edge }: { $first } nach innen umbügeln.
+hem-sew = { $row } neben der inneren Bruchkante steppen.
+hem-sew_single = { $row } neben der versäuberten Kante steppen.
+hem-press = Den Saum bügeln.
+hem-ring = Das ringförmige Stück auf links drehen und mit dem Freiarm der Maschine rundherum nähen, Anfang und Ende an einer Naht.
+hem-lap_rows = Die Naht einige Stiche über ihren Anfang hinauslaufen lassen.
+hem-why_once = Einmal umgeschlagen ist ein Saum dünn und fällt weich; seine offene Kante muss gegen das Ausfransen gesichert werden.
+hem-why_twice = Zweimal umgeschlagen ist die offene Kante eingeschlossen, und der Saum muss nicht versäubert werden.
+hem-why_narrow = Je schmaler der Saum, desto besser folgt er einer Rundung.

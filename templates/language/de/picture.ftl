@@ -1,0 +1,178 @@
+# Was in Bildern steht (Beschriftungen, Legenden, Figuren) und in ihren Bildbeschreibungen. Beschriftungen kurz halten.
+
+# ---- wie ein Teil zugeschnitten wird
+
+picture-cut =
+    { $how ->
+        [fold] { $count }× im Stoffbruch, { $cloth }
+        [mirrored] { $count }× gegengleich, { $cloth }
+        [single] { $count }× einzeln, rechte Stoffseite oben, { $cloth }
+       *[plain] { $count }×, { $cloth }
+    }
+picture-cut_interfacing = Einlage: { $count }×
+picture-cloth_main = Oberstoff
+picture-cloth_interfacing = Einlage
+picture-cloth_lining = Futter
+
+# ---- was sonst auf einem Teil steht
+
+picture-edition = Ausgabe { $edition }
+picture-place_on_fold = an den Stoffbruch legen
+picture-one_way = eine Richtung
+picture-one_way_top = eine Richtung: Pfeil nach oben
+picture-nap_one_way = Stoff mit Strich: Pfeil nach oben
+picture-nap_print = Stoff mit Richtung: Muster abstimmen
+picture-grain_crosswise = Querfadenlauf
+picture-grain_bias = schräger Fadenlauf
+
+# ---- Bildbeschreibung eines Teils. { $cut } ist picture-cut
+
+picture-piece = Schnittteil { $number }, { $title }: { $cut }.
+picture-piece_edges = Kanten: { $edges }.
+picture-edge_on_fold = { $edge } im Stoffbruch
+picture-edge_allowance = { $edge } mit { $allowance } Nahtzugabe
+picture-piece_marks = Markierungen: { $marks }.
+picture-piece_darts = Abnäher: { $darts }.
+picture-piece_pleats = Falten und Biesen: { $pleats }.
+# Ein Abnäher oder eine Falte und wie viel von der Kante aufgenommen wird.
+picture-taking = { $name }, Inhalt { $intake }
+picture-laid_crosswise = Im Querfadenlauf aufzulegen.
+picture-laid_bias = Im schrägen Fadenlauf aufzulegen.
+picture-for_one_way = Für Stoff mit Strich: Pfeil nach oben.
+picture-for_print = Für Stoff mit Richtung: Muster abstimmen.
+
+# ---- Bilder der Konstruktionsschritte
+
+# Ein abgepaustes Teil auf einem anderen: sein Titel und welche Kante genannt wird.
+picture-traced_edge = { $piece }: Kante { $edge }
+picture-strip_cut = { $strip }, { $count }× zuschneiden
+# Ein Maß mit Namen und Wert neben einer Maßlinie.
+picture-measure = { $name } { $value }
+picture-step_title = { $title }.
+picture-step_pieces = Teile: { $pieces }.
+picture-step_new = Neu, dick gezeichnet: { $lines }.
+picture-step_points = Neue Punkte: { $points }.
+picture-step_measures = Maße: { $measures }.
+picture-step_marked = Markiert: { $marks }.
+picture-step_cut_line = Die Schneidelinie ist eingezeichnet um: { $pieces }.
+picture-step_removed = Entfernt, gestrichelt gezeigt: { $lines }.
+picture-step_strip = { $strip }: Streifen { $length } × { $width }.
+# Eine Linie oder Markierung und ihr Teil.
+picture-line_on = { $line } ({ $piece })
+picture-notch_on =
+    { $kind ->
+        [double] doppeltes Passzeichen an { $edge } ({ $piece })
+       *[single] einfaches Passzeichen an { $edge } ({ $piece })
+    }
+picture-draft = Die Schnittzeichnung von „{ $title }“, { $body }: { $pieces }.
+picture-draft_piece = { $piece }, { $width } × { $height }
+
+# ---- Nähbilder
+
+# Der Name einer Lage, wo sie zu sehen ist; die Schrift steht auf der Lage.
+picture-layer_face =
+    { $face ->
+        [right] { $piece }: rechte Stoffseite
+        [wrong] { $piece }: linke Stoffseite
+       *[interfacing] { $piece }: Einlage
+    }
+picture-half =
+    { $side ->
+        [left] { $piece } links
+       *[right] { $piece } rechts
+    }
+picture-section = Querschnitt
+picture-strip_as_cut = { $strip }, wie zugeschnitten
+picture-strip_folded = gefaltet und gesteppt
+picture-scene_layers = Von unten nach oben: { $layers }.
+# Eine Lage: { $piece } ist picture-half, { $lies } picture-lies_...
+picture-scene_layer =
+    { $face ->
+        [right] { $piece }, rechte Stoffseite oben, { $lies }
+        [wrong] { $piece }, linke Stoffseite oben, { $lies }
+       *[interfacing] { $piece }, Einlage, { $lies }
+    }
+picture-lies_together = Kante auf Kante daraufgelegt
+picture-lies_open = aufgeklappt daneben
+picture-lies_flat = flach ausgelegt
+picture-scene_rows = Gesteppt: { $runs }.
+picture-scene_run =
+    { $side ->
+        [left] { $edges } ({ $piece } links)
+        [right] { $edges } ({ $piece } rechts)
+       *[both] { $edges } ({ $piece })
+    }
+picture-scene_strip = Streifen: { $strip }.
+picture-scene_empty = Nähbild.
+
+# ---- das Kleidungsstück flach ausgelegt
+
+picture-flat_front = { $title }, flach ausgelegt, von vorn gesehen: { $pieces }.
+picture-flat_back = { $title }, flach ausgelegt, von hinten gesehen: { $pieces }.
+picture-flat_measured = So liegt es { $width } breit und { $length } lang.
+picture-flat_with = Mit { $pieces }.
+picture-flat_beside = Daneben: { $pieces }.
+
+# ---- die Legende
+
+picture-legend = Legende
+picture-legend_alt = Legende: { $names }.
+picture-legend_right_side = rechte Stoffseite
+picture-legend_wrong_side = linke Stoffseite
+picture-legend_interfacing = Einlage
+picture-legend_facing = Beleg
+picture-legend_strip = Streifen
+picture-legend_lining = Futter
+picture-legend_cut = Schneidelinie
+picture-legend_stitch = Nahtlinie
+picture-legend_fold = Bruch
+picture-legend_mark = Markierung
+picture-legend_placement = hier wird ein Teil aufgelegt
+picture-legend_pleat = Falten- oder Biesenlinie
+picture-legend_new = neu in diesem Schritt
+picture-legend_removed = entfernt
+picture-legend_guide = Hilfslinie
+picture-legend_row = Naht dieses Schritts
+picture-legend_baste = Heftnaht oder Kräuselnaht
+picture-legend_hand = Handstiche
+picture-legend_old_row = früher genähte Naht
+picture-legend_hidden = liegt darunter
+picture-legend_press = in diese Richtung bügeln
+
+# ---- die Maßfigur
+
+picture-figure_title_front = Wo gemessen wird, vorn
+picture-figure_title_back = Wo gemessen wird, hinten
+picture-figure_front = Eine stehende Figur von vorn, mit einem nummerierten Maßband für jedes Maß: { $tapes }.
+picture-figure_back = Eine stehende Figur von hinten, mit einem nummerierten Maßband für jedes Maß: { $tapes }.
+picture-figure_none = keine
+
+# ---- abgerollte Nähte: eine Kante rollt an der anderen ab, Stelle für Stelle
+
+picture-walk_title = { $rolled } ({ $rolled_piece }), abgerollt an { $still } ({ $still_piece })
+picture-walk_title_sentence = { $title }.
+picture-walk_numbered = { $number }: { $place }.
+# Eine Stelle auf beiden Kanten: was es ist, wie weit, und picture-walk_equal oder picture-walk_longer.
+picture-walk_place = { $place } bei { $at }: { $difference }
+picture-walk_place_alone = { $place } bei { $at }, nur hier: { $piece }
+picture-walk_notch_alone = { $place } bei { $at }, nur hier: { $piece }, ohne Gegenstück
+picture-walk_equal = gleich
+picture-walk_longer = { $piece } { $by } länger
+picture-walk_all = Insgesamt { $first } und { $second }: { $difference }.
+picture-walk_all_eased = Insgesamt { $first } und { $second }: { $difference }; das wird eingehalten.
+picture-walk_heads = links: { $first }; rechts: { $second }
+picture-walk_start = Anfang
+picture-walk_end = Ende: { $difference }
+
+# ---- die Stelle eines Befunds
+
+picture-corner_title = Wo der Übergang nicht stimmt
+picture-corner_bends = knickt um { $degrees }°
+picture-corner_differs = Ecken weichen um { $degrees }° ab
+picture-angle = { $degrees }°
+# Eine Kante und ihr Teil, neben der Kante.
+picture-corner_edge = { $edge }, { $piece }
+
+# ---- eine abgezeichnete Kontur
+
+picture-outline = Kontur { $outline } mit { $corners } Ecken, im Uhrzeigersinn nummeriert ab der untersten linken

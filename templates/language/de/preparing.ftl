@@ -1,0 +1,24 @@
+# Sätze von kit/sewing/operations/preparing.py.
+
+gather-sew = { $edge }: mit dem längsten Stich zwei Reihen nähen, { $apart } auseinander, beiderseits der Nahtlinie. Lange Fadenenden lassen und nicht verriegeln.
+gather-sew_more = { $edge }: mit dem längsten Stich { $rows } Reihen nähen, { $apart } auseinander. Lange Fadenenden lassen und nicht verriegeln.
+gather-mark = An dieser Kante und an der, an die sie genäht wird, die Viertel markieren.
+gather-draw = Die Unterfäden von beiden Enden her anziehen, bis die Kante { $to } statt { $full } misst, und um eine Stecknadel wickeln.
+gather-draw_to_fit = Die Unterfäden von beiden Enden her anziehen, bis die Kante auf { $fit } passt: { $to } statt { $full }. Um eine Stecknadel wickeln.
+gather-spread = Die Kräuselfältchen zwischen den Markierungen gleichmäßig verteilen.
+gather-why = Zwei Reihen legen die kleinen Falten nebeneinander; bei nur einer Reihe kippen sie um.
+gather-why_quarters = Markierte Viertel halten die Mehrweite dort, wo der Entwurf sie haben will.
+
+ease_stitch-sew = { $edge }: { $distance } außerhalb der Nahtlinie einen Einhaltefaden mit langen Stichen nähen und lange Fadenenden lassen.
+ease_stitch-sew_two = { $edge }: in der Nahtzugabe zwei Einhaltefäden mit langen Stichen nähen, den ersten { $distance } außerhalb der Nahtlinie, und lange Fadenenden lassen.
+ease_stitch-draw = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist: { $to }.
+ease_stitch-draw_to_fit = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist und auf { $fit } passt: { $to }.
+ease_stitch-draw_later = Den Unterfaden ein wenig anziehen, bis sich die Kante zu wölben beginnt.
+ease_stitch-smooth = Die Mehrweite mit den Fingern verteilen, bis keine Falte zu sehen ist, und mit Dampf einbügeln.
+ease_stitch-why = Eine längere Kante, ohne Falte eingehalten, gibt dem Körper Raum: über der Schulter, am Ellbogen, am Gesäß.
+
+baste-sew = { $edge } durch alle Lagen heften, { $distance } außerhalb der Nahtlinie.
+baste-sew_on_line = { $edge } durch alle Lagen auf der Nahtlinie heften, mit Garn in einer anderen Farbe.
+baste-why = Lange Stiche halten die Lagen dort, wo sie sich zwischen Stecknadeln verschieben würden, und lassen sich leicht herausziehen.
+
+remove_basting-pull = Heftfäden alle paar Stiche durchschneiden und herausziehen: { $edge }.

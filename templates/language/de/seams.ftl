@@ -1,0 +1,34 @@
+# Sätze von kit/sewing/operations/seams.py.
+
+plain_seam-sew = Im Abstand von { $allowance } zur Kante steppen.
+plain_seam-sew_with_opening = Im Abstand von { $allowance } zur Kante steppen, aber { $size } offen lassen, von { $from } bis { $to } ab dem Anfang der Kante ({ $edge }). An beiden Enden der Öffnung verriegeln.
+plain_seam-sew_to_marks = Im Abstand von { $allowance } zur Kante steppen, aber zwischen den Markierungen offen lassen ({ $mark }): { $size }, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
+plain_seam-sew_open_start = Im Abstand von { $allowance } zur Kante steppen, aber die ersten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung endet.
+plain_seam-sew_open_end = Im Abstand von { $allowance } zur Kante steppen, aber die letzten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung beginnt.
+plain_seam-sew_line_to_line = Im Abstand von { $allowance } zur Kante steppen, aber nicht an der offenen Kante beginnen und enden, sondern wo sich die Nahtlinien der Nachbarkanten kreuzen. Dort verriegeln.
+plain_seam-finish = Die offenen Kanten der Nahtzugaben mit { $finish } versäubern.
+plain_seam-finish_together = Beide Nahtzugaben zusammen mit { $finish } versäubern.
+plain_seam-bound = { $strip } um die offene Kante jeder Nahtzugabe legen und knappkantig durch alle Lagen feststeppen.
+plain_seam-bound_bought = Schrägband um die offene Kante jeder Nahtzugabe legen und knappkantig durch alle Lagen feststeppen.
+plain_seam-bound_together = Die beiden Nahtzugaben zusammenlegen, { $strip } um beide offenen Kanten legen und knappkantig durch alle Lagen feststeppen.
+plain_seam-bound_together_bought = Die beiden Nahtzugaben zusammenlegen, Schrägband um beide offenen Kanten legen und knappkantig durch alle Lagen feststeppen.
+plain_seam-why_open = Auseinandergebügelt liegt eine Naht am flachsten: nirgends liegen mehr als zwei Lagen aufeinander.
+plain_seam-why_one_side = Zu einer Seite gebügelt ist eine Naht haltbarer, und beide Zugaben lassen sich wie eine versäubern oder feststeppen.
+plain_seam-why_later = Gebügelt wird später, denn die nächste Naht ist leichter zu erreichen, solange die Zugaben noch hochstehen.
+plain_seam-why_line_to_line = Bleiben die Enden der Zugaben frei, lassen sie sich in beide Richtungen legen, wenn die nächste Naht an einer Ecke auf diese trifft.
+plain_seam-opening_edges = Auch entlang der Öffnung die Zugaben zurückbügeln, ihre offenen Kanten einschlagen und feststeppen.
+
+french_seam-first = Im Abstand von { $first } zur offenen Kante steppen.
+french_seam-trim = Ausgefranste Fäden abschneiden.
+french_seam-trim_narrow = Beide Nahtzugaben auf etwas weniger als { $second } zurückschneiden, damit später keine offene Kante hervorschaut.
+french_seam-trim_to = Beide Nahtzugaben auf { $trim } zurückschneiden.
+french_seam-turn = Die Teile rechts auf rechts wenden und an der Naht einen scharfen Falz bügeln.
+french_seam-second = Im Abstand von { $second } zum Falz steppen: die offenen Kanten sind eingeschlossen.
+french_seam-takes = Beide Nähte zusammen brauchen die Nahtzugabe von { $total }.
+french_seam-why = Eine französische Naht schließt ihre offenen Kanten ein und eignet sich für feine Stoffe, die fransen oder durchscheinen. Bei dickem Stoff trägt sie zu sehr auf.
+french_seam-why_wrong_sides = Links auf links sieht die erste Naht verkehrt aus: durch das Wenden kommt sie in Ordnung, und die Kanten verschwinden innen.
+
+press-open = { $edge }: Nahtzugaben auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten durch ein Tuch.
+press-one_side = { $edge }: Nahtzugaben zusammen zu einer Seite bügeln.
+press-towards = { $edge }: Nahtzugaben zusammen in diese Richtung bügeln: { $piece }.
+press-why = Jede Naht bügeln, bevor eine andere sie kreuzt: danach kommt das Eisen nicht mehr hinein.

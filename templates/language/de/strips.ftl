@@ -1,0 +1,26 @@
+# Sätze von kit/sewing/operations/strips.py.
+
+fold_strip-half = { $strip } der Länge nach in der Mitte links auf links falten, bügeln und wieder aufklappen.
+fold_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } einschlagen und bügeln.
+fold_strip-quarter = Beide Längskanten bis zu diesem Falz einschlagen, dann am Falz wieder zusammenlegen: { $width } breit.
+fold_strip-sew = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
+fold_strip-count = { $count } gleiche Stücke arbeiten.
+
+turn_strip-fold = { $strip } der Länge nach rechts auf rechts falten und stecken.
+turn_strip-sew = Im Abstand von { $allowance } zu den offenen Längskanten steppen.
+turn_strip-slant = An einem Ende schräg quer weitersteppen, sodass der Bruch { $slant } länger ist als die genähte Kante. Dort die Zugabe zurückschneiden und die Ecken abschrägen. Das andere Ende bleibt zum Wenden offen.
+turn_strip-turn = Auf rechts wenden und bügeln: { $width } breit.
+turn_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } nach innen schieben und zusteppen.
+turn_strip-count = { $count } gleiche Stücke arbeiten.
+
+attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
+attach_strip-stitched_on-place_end = { $strip }: das Ende innen { $lap } weit auf das Ende dieser Kante legen: { $run }.
+attach_strip-stitched_on-place_along = { $strip }: das Ende innen { $lap } weit auf { $run } legen, { $at } vom Anfang der Kante.
+attach_strip-stitched_on-place_mark = { $strip }: das Ende innen { $lap } weit auf { $run } legen, an der Markierung „{ $mark }“.
+attach_strip-stitched_on-sew = In einem kleinen Kästchen mit Kreuz feststeppen.
+
+attach_strip-caught-place_start = { $strip } auf der rechten Stoffseite an den Anfang dieser Kante legen, offenes Ende an offene Kante: { $run }.
+attach_strip-caught-place_end = { $strip } auf der rechten Stoffseite an das Ende dieser Kante legen, offenes Ende an offene Kante: { $run }.
+attach_strip-caught-place_along = { $strip } auf der rechten Stoffseite auf { $run } legen, { $at } vom Anfang der Kante, offenes Ende an offene Kante.
+attach_strip-caught-place_mark = { $strip } auf der rechten Stoffseite auf { $run } legen, an der Markierung „{ $mark }“, offenes Ende an offene Kante.
+attach_strip-caught-sew = In der Nahtzugabe festheften; die nächste Naht fasst das Ende mit. Das lose Ende aus dem Weg halten.

@@ -1,0 +1,16 @@
+# Sätze von kit/sewing/operations/trimming.py.
+
+clip-cut = { $edge }: die Nahtzugaben etwa alle { $spacing } mit den Scherenspitzen bis fast an die Stiche einschneiden, in engen Rundungen dichter.
+clip-why = In einer Innenrundung ist die Schnittkante kürzer als die Naht: durch die Einschnitte kann sie sich beim Wenden spreizen.
+
+notch_curve-cut = { $edge }: aus den Nahtzugaben kleine Keile herausschneiden, bis fast an die Stiche, in engen Rundungen dichter.
+notch_curve-why = An einer Außenrundung ist die Schnittkante länger als die Naht: ohne die Keile liegt sie nach dem Wenden flach.
+
+trim-cut = { $edge }: die Nahtzugaben auf { $to } zurückschneiden.
+trim-why = Weggenommener Stoff, wo er gefaltet läge, hält die Kante dünn.
+
+grade-cut = { $edge }: Nahtzugaben abstufen: diese auf { $to } zurückschneiden, die weiter außen liegende { $wider } breit stehen lassen.
+grade-why = Zugaben, die verschieden breit enden, bilden eine Schräge statt eines Wulstes, und die breitere verdeckt die schmalere.
+
+tack_down-sew = { $edge } mit einigen Handstichen, die außen nicht zu sehen sind, an diesen Nahtzugaben annähen: { $seam }.
+tack_down-why = Nur an den Nähten gehalten bleibt ein Beleg innen, ohne dass eine Naht zu sehen ist.
