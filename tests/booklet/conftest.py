@@ -12,7 +12,7 @@ from nbformat import NotebookNode
 
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.forms import SCREEN
+from kit.booklet.forms import FORMS, SCREEN
 from kit.booklet.html import to_html
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.booklet.starter import start
@@ -71,11 +71,19 @@ def write_lesson(tmp_path: Path) -> Writer:
     return partial(lesson_at, tmp_path)
 
 
-def screen_html(path: Path, code: str = "en") -> str:
-    """The screen page of the lesson notebook at `path`, before its script is put in, in size W4."""
+def pages_html(path: Path, *keys: str, code: str = "en") -> list[str]:
+    """The booklet of the lesson notebook at `path` in size W4, as HTML in the forms `keys` ("screen": the screen page,
+    before its script is put in)."""
     ran = run_notebook(read_notebook(path), path.parent, name=path.name, size="W4", units="cm")
     lesson = LessonFolder(path.parent)
     look = read_theme(lesson)
     with speaking(code):
-        book = compose(ran.handover, ran.notebook, lesson, prove(ran.handover.pattern), SCREEN, look)
-        return to_html(book, SCREEN, look)
+        findings = prove(ran.handover.pattern)
+        forms = [SCREEN if key == SCREEN.key else FORMS[key] for key in keys]
+        books = [compose(ran.handover, ran.notebook, lesson, findings, form, look) for form in forms]
+        return [to_html(book, form, look) for book, form in zip(books, forms, strict=True)]
+
+
+def screen_html(path: Path) -> str:
+    """The screen page of the lesson notebook at `path`, before its script is put in, in size W4."""
+    return pages_html(path, SCREEN.key)[0]

@@ -17,10 +17,11 @@ import pikepdf
 import pytest
 from pikepdf import Array, Dictionary
 
-from kit.booklet.build import build
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.render import to_pdf
 from kit.booklet.tagging import structure_kids
 
-from .conftest import PNG, lesson_at, markdown
+from .conftest import PNG, lesson_at, markdown, pages_html
 
 FORMS = ("a4", "a5", "letter-large")
 
@@ -34,8 +35,9 @@ def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
     )
     path = lesson_at(folder, {"end": [markdown(words)]})
     (path.parent / "hem.png").write_bytes(PNG)
-    build(path, folder / "out", size="W4", forms=",".join(FORMS))
-    return folder / "out"
+    for form, html in zip(FORMS, pages_html(path, *FORMS), strict=True):
+        (folder / f"booklet-{form}.pdf").write_bytes(to_pdf(html, LessonFolder(path.parent)))
+    return folder
 
 
 @pytest.fixture(params=FORMS)
