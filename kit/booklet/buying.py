@@ -72,10 +72,12 @@ def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
 
 
 def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> tuple[Picture, ...]:
-    """A picture of each cutting layout."""
+    """A picture of each cutting layout, two or three to a page, one to a small page or in large print."""
     found = []
+    count = len(bought.lays)
+    share = 0.7 if form.letters > 1 or form.measure < 120 else 0.27 if count % 3 == 0 else 0.41
     for i, lay in enumerate(bought.lays):
-        height = form.depth * (0.42 if form.letters == 1 else 0.7)
+        height = form.depth * share
         room = Room((form.measure - 1) * PX, height * PX)
         found.append(picture(lay_drawing(lay, pattern, room=room), f"lay-{i}", room, inks))
     return tuple(found)

@@ -33,6 +33,7 @@ from kit.booklet.tables import (
 )
 from kit.booklet.theme_file import BookTheme, picture_theme
 from kit.booklet.words import fill_markdown, fill_text
+from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
 from kit.language import language, say
 from kit.lesson.pattern import Pattern
@@ -94,7 +95,7 @@ def compose(
         cards=cards,
         printing=tuple(say(f"booklet.printing_{key}") for key in _PRINTING),
         drafting=order.drafting,
-        worksheet=(),
+        worksheet=worksheets(pattern, numbers(pattern, notebook), form, inks),
         sewing=order.sewing,
         fittings=fitting_notes(given, form, inks),
         variations=info.variations,

@@ -182,14 +182,29 @@ class Cloth:
 
 
 @dataclass(frozen=True)
-class SheetStep:
-    """One step of the hand-drafting worksheet: what to rule, and the guide points of each curve."""
+class SheetPiece:
+    """What one step of the worksheet asks of one piece: sentences `first`, the new `points` to mark (letter, the rest
+    of its sentence), the `lines` to draw, the distances of each curve, sentences `last`, and the piece with its
+    letters."""
 
-    number: str
     title: str
+    first: tuple[str, ...]
+    points: tuple[tuple[str, str], ...]
     lines: tuple[str, ...]
     curves: tuple[Table, ...]
-    pictures: tuple[Picture, ...] = ()
+    last: tuple[str, ...]
+    picture: Picture | None
+
+
+@dataclass(frozen=True)
+class SheetStep:
+    """One step of the hand-drafting worksheet, piece by piece; `key` is empty for the starting block."""
+
+    number: int
+    key: str
+    title: str
+    pieces: tuple[SheetPiece, ...]
+    strips: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -201,8 +201,10 @@ booklet-printing_check = Check one long measure on the taped sheet against this 
 
 ## Worksheet
 
-booklet-worksheet_intro = Your own numbers, step by step, for ruler and set square. Points are given from the starting point of each piece: so far across, so far up. To draw a curve, rule its straight line, set off the distances, and draw a smooth line through them.
-booklet-worksheet_start = Start
+# The head of a row of distances along a straight line that begins at the point { $start }.
+booklet-along = From { $start }
+# The row under it: how far the curve lies off the straight line at each of those distances.
+booklet-off = Off the line
 
 ## Fittings
 
