@@ -36,9 +36,11 @@ class _Words(HTMLRenderer):
         self._folder = folder
         self._attachments = attachments
         self._level = level
+        self._depth = level + 1  # of the heading before: the part's own, to begin with
 
     def heading(self, text: str, level: int, **attrs: Any) -> str:
-        depth = min(6, level + self._level)
+        # No level is left out on the way down (Matterhorn Protocol 14-003), whatever the teacher began with.
+        depth = self._depth = min(6, level + self._level, self._depth + 1)
         return f"<h{depth}>{text}</h{depth}>\n"
 
     def link(self, text: str, url: str, title: str | None = None) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import base64
 import os
+import re
 from pathlib import Path
 
 import pytest
@@ -78,6 +79,17 @@ def test_a_picture_in_the_folder_is_taken_in(folder: LessonFolder) -> None:
     assert "Seen from above" in html
     assert folder.left_out == []
     assert Fetcher(folder).fetch((folder.folder / "pictures" / "seam.png").as_uri()).read() == PNG
+
+
+def test_headings_leave_out_no_level(folder: LessonFolder) -> None:
+    html = to_html("#### Deep\n\n##### Deeper\n\n# Top\n\n### Third\n\n## Second", folder, level=1)
+    assert re.findall(r"<(h\d)>(\w+)", html) == [
+        ("h3", "Deep"),
+        ("h4", "Deeper"),
+        ("h2", "Top"),
+        ("h3", "Third"),
+        ("h3", "Second"),
+    ]
 
 
 def test_a_picture_without_words_gets_some(folder: LessonFolder) -> None:
