@@ -3,16 +3,16 @@
 seam_band-why = Der äußere Bund ist der sichtbare; er bekommt Einlage, damit sich die Nähte nicht abzeichnen und er sich nicht abträgt.
 
 band_ends-fold = { $pieces } der Länge nach rechts auf rechts falten, Kante auf Kante.
-band_ends-sew = Das Ende quer absteppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln: { $edge }.
+band_ends-sew = { $edge } steppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln.
 band_ends-extra = Am Übertritt um die Ecke weitersteppen, durch beide Längskanten, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.
 band_ends-trim = Nahtzugaben zurückschneiden und die Ecken bis dicht an die Stiche abschrägen.
 band_ends-why = Die Enden werden von innen genäht und gewendet, damit am Verschluss keine offene Kante bleibt.
 
 set_band-pin = { $band } rechts auf rechts auf { $edge } stecken.
-set_band-match = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Enden schließen genau mit den Enden der Kante ab: { $band }.
-set_band-ends_beyond = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; ein Ende steht { $beyond } über die Kante hinaus: { $band }.
+set_band-match = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Enden liegen genau an den Enden der Kante.
+set_band-ends_beyond = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; ein Ende steht { $beyond } über die Kante hinaus.
 set_band-ease = Die Kante ist mit Absicht insgesamt um { $ease } länger: die Mehrweite gleichmäßig verteilen und stecken.
 set_band-sew = Im Abstand von { $allowance } zur Kante steppen.
-set_band-trim = Nahtzugaben zurückschneiden, an diesem Teil schmaler: { $band }. Rundungen einschneiden.
-set_band-press = Beide Nahtzugaben in dieses Teil hineinbügeln: { $band }.
+set_band-trim = Nahtzugaben zurückschneiden (schmaler: { $band }) und Rundungen einschneiden.
+set_band-press = Beide Nahtzugaben in Richtung { $band } bügeln.
 set_band-why = Die Zugaben füllen den Bund und werden beim Schließen darin eingeschlossen; sie liegen nie auf dem Kleidungsstück, wo sie sich durchdrücken würden.

@@ -80,7 +80,7 @@ booklet-inch_above = Oben Zoll, unten Zentimeter.
 # { $order } ist einer der beiden Sätze davor.
 booklet-drafted_for_size = { $order } Dieses Heft ist für Größe { $size } konstruiert.
 booklet-drafted_for_body = { $order } Dieses Heft ist nach den unten genannten Maßen konstruiert: { $name }.
-booklet-not_in_sizes = { $order } Mit diesen Werten lässt es sich nicht konstruieren in { $sizes }.
+booklet-not_in_sizes = { $order } Mit diesen Werten lässt es sich in diesen Größen nicht konstruieren: { $sizes }.
 booklet-estimated = geschätzt
 booklet-measured = gemessen
 booklet-estimated_value = { $value }, geschätzt
@@ -200,11 +200,6 @@ booklet-printing_check = Vor dem Zuschneiden ein langes Maß auf dem zusammengek
 
 ## Arbeitsblatt
 
-booklet-points_of = { $piece }: anzuzeichnende Punkte
-booklet-point = Punkt
-booklet-point_name = Name
-booklet-across = Zur Seite
-booklet-above = Nach oben oder unten
 # Der Kopf einer Reihe von Strecken auf einer Geraden, die im Punkt { $start } beginnt.
 booklet-along = Ab { $start }
 # Die Reihe darunter: wie weit die Kurve dort neben der Geraden liegt.

@@ -58,7 +58,7 @@ common-ease = Eine Kante ist mit Absicht um { $ease } länger: die Mehrweite gle
 common-press_open = Nahtzugaben auseinanderbügeln.
 common-press_one_side = Nahtzugaben zusammen zu einer Seite bügeln.
 common-press_later = Noch nicht bügeln.
-common-press_towards = Nahtzugaben zusammen in diese Richtung bügeln: { $piece }.
+common-press_towards = Nahtzugaben zusammen in Richtung { $piece } bügeln.
 
 alt-bottom = { $piece } liegt ausgebreitet, { $face }.
 alt-together = { $piece } liegt darauf, { $face }, Kante auf Kante: { $edge }.

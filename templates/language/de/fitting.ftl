@@ -22,10 +22,10 @@ fitting-all_along =
     }
 fitting-to_nothing =
     { $way ->
-        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt, bis { $to } auf null auslaufend.
-        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt, bis { $to } auf null auslaufend.
-        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt, bis { $to } auf null auslaufend.
-       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt, bis { $to } auf null auslaufend.
+        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt, zum Ende bei { $to } hin auf null auslaufend.
+        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt, zum Ende bei { $to } hin auf null auslaufend.
+        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt, zum Ende bei { $to } hin auf null auslaufend.
+       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt, zum Ende bei { $to } hin auf null auslaufend.
     }
 fitting-middle =
     { $way ->

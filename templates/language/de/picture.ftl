@@ -4,12 +4,12 @@
 
 picture-cut =
     { $how ->
-        [fold] { $count }× im Stoffbruch, { $cloth }
-        [mirrored] { $count }× gegengleich, { $cloth }
-        [single] { $count }× einzeln, rechte Stoffseite oben, { $cloth }
-       *[plain] { $count }×, { $cloth }
+        [fold] { $count }× { $cloth }, im Stoffbruch
+        [mirrored] { $count }× { $cloth }, gegengleich
+        [single] { $count }× { $cloth }, einzeln, rechte Stoffseite oben
+       *[plain] { $count }× { $cloth }
     }
-picture-cut_interfacing = Einlage: { $count }×
+picture-cut_interfacing = { $count }× Einlage
 picture-cloth_main = Oberstoff
 picture-cloth_interfacing = Einlage
 picture-cloth_lining = Futter

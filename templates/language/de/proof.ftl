@@ -92,8 +92,8 @@ proof-seam_length_do = Beide in der Schnittzeichnung gleich lang machen oder in 
 proof-facing_length_do = Den Beleg von der Kante des Kleidungsstücks abnehmen.
 proof-ease_amount = laut Naht werden { $ease } eingehalten, die Kanten unterscheiden sich aber um { $amount }.
 proof-ease_amount_do = Die Mehrweite oder die Schnittzeichnung ändern, bis beide übereinstimmen.
-proof-notch_alone = das Passzeichen bei { $at } ({ $run }) wird auf { $other } genäht und hat dort kein Gegenstück.
-proof-notch_misses = das Passzeichen bei { $at } ({ $run }) wird auf { $other } genäht und verfehlt dort sein Gegenstück um { $amount }.
+proof-notch_alone = { $run }: das Passzeichen bei { $at } wird auf { $other } genäht und hat dort kein Gegenstück.
+proof-notch_misses = { $run }: das Passzeichen bei { $at } wird auf { $other } genäht und verfehlt dort sein Gegenstück um { $amount }.
 proof-notch_do = Beide Passzeichen in denselben Abstand auf der Naht setzen.
 # { $left } und { $right } sind Anfang und Ende der Öffnung, die das Nähen lässt.
 proof-opening_moved = { $mark } ist von { $start } bis { $end } markiert ({ $edge }), beim Nähen bleibt aber { $left } bis { $right } offen.

@@ -30,5 +30,5 @@ french_seam-why_wrong_sides = Links auf links sieht die erste Naht verkehrt aus:
 
 press-open = { $edge }: Nahtzugaben auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten durch ein Tuch.
 press-one_side = { $edge }: Nahtzugaben zusammen zu einer Seite bügeln.
-press-towards = { $edge }: Nahtzugaben zusammen in diese Richtung bügeln: { $piece }.
+press-towards = { $edge }: Nahtzugaben zusammen in Richtung { $piece } bügeln.
 press-why = Jede Naht bügeln, bevor eine andere sie kreuzt: danach kommt das Eisen nicht mehr hinein.

@@ -95,7 +95,7 @@ sewing_trouble-fasteners_unequal =
        *[other] oben gibt es { $number } Stellen
     }, unten { $other }.
 sewing_trouble-fasteners_unequal_do = Auf beiden Seiten gleich viele Stellen nennen.
-sewing_trouble-eyelet_late = der Tunnel ist schon genäht ({ $place }): eine Öse ginge durch beide Lagen.
+sewing_trouble-eyelet_late = der Tunnel an { $place } ist schon genäht: eine Öse ginge durch beide Lagen.
 sewing_trouble-eyelet_late_do = Die Ösen setzen, bevor der Tunnel umgeschlagen wird.
 sewing_trouble-staystitched_late = { $place } ist schon genäht; eine Stütznaht hält die offene Kante, bevor sie sich dehnen kann.
 sewing_trouble-staystitched_late_do = Sie vor die erste Naht an dieser Kante setzen.
@@ -123,7 +123,7 @@ sewing_trouble-bags_unequal = die beiden Taschenbeutel unterscheiden sich rund u
 sewing_trouble-bags_unequal_do = Beide Beutel gleich zeichnen.
 sewing_trouble-mouth_whole_seam = der Eingriff nimmt die ganze Naht ein.
 sewing_trouble-mouth_whole_seam_do = Einen Teil der Naht zum Nähen übrig lassen.
-sewing_trouble-bag_whole_seam = der Beutel ist an die ganze Kante genäht ({ $place }), sodass darüber und darunter nichts von der Naht übrig bleibt.
+sewing_trouble-bag_whole_seam = { $place }: der Beutel ist an die ganze Kante genäht, sodass darüber und darunter nichts von der Naht übrig bleibt.
 sewing_trouble-bag_whole_seam_do = Ihn nur an die markierte Öffnung des Tascheneingriffs nähen.
 sewing_trouble-bag_not_set = { $piece } ist noch nicht an seine Seite des Eingriffs genäht.
 sewing_trouble-bag_not_set_do = Zuerst beide Beutel annähen: make.pocket_bag(...).

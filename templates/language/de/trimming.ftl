@@ -9,7 +9,7 @@ notch_curve-why = An einer Außenrundung ist die Schnittkante länger als die Na
 trim-cut = { $edge }: die Nahtzugaben auf { $to } zurückschneiden.
 trim-why = Weggenommener Stoff, wo er gefaltet läge, hält die Kante dünn.
 
-grade-cut = { $edge }: Nahtzugaben abstufen: diese auf { $to } zurückschneiden, die weiter außen liegende { $wider } breit stehen lassen.
+grade-cut = { $edge }: Nahtzugaben abstufen; diese auf { $to } zurückschneiden, die weiter außen liegende { $wider } breit stehen lassen.
 grade-why = Zugaben, die verschieden breit enden, bilden eine Schräge statt eines Wulstes, und die breitere verdeckt die schmalere.
 
 tack_down-sew = { $edge } mit einigen Handstichen, die außen nicht zu sehen sind, an diesen Nahtzugaben annähen: { $seam }.

@@ -7,7 +7,7 @@ seam_to_turn-trim = Die Nahtzugaben zurückschneiden, eine schmaler als die ande
 seam_to_turn-clip = Zugaben an Innenrundungen einschneiden, an Außenrundungen Keile herausschneiden.
 seam_to_turn-why = Nach dem Wenden liegen beide offenen Kanten zwischen den Lagen. Wenig Stoff in den Ecken macht sie spitz, verschieden breit zurückgeschnittene Lagen bilden keinen Wulst.
 
-turn_out-turn = { $pieces } durch diese Öffnung auf rechts wenden und die Ecken vorsichtig ausformen: { $edge }.
+turn_out-turn = { $pieces } durch die offene Kante auf rechts wenden: { $edge }. Die Ecken vorsichtig ausformen.
 turn_out-press = Die Naht genau an die Kante rollen und bügeln.
 turn_out-why = Was gewendet wird, muss an einer Kante offen bleiben; diese Kante wird zuletzt geschlossen.
 

@@ -27,10 +27,10 @@ worksheet-off_left = { $length } nach links
 worksheet-off_right = { $length } nach rechts
 worksheet-off_none = auf der Linie
 worksheet-offset = { $along } von { $start }: { $off }.
-worksheet-leaves = In { $start } auf eine Stelle zielen: { $along } entlang der Geraden, dann { $off }.
+worksheet-leaves = In { $start } auf diese Stelle zielen: { $along } auf der Geraden, dann { $off }.
 worksheet-leaves_straight = In { $start } entlang der Geraden beginnen.
 # { $along } wird von { $end } zurückgemessen.
-worksheet-arrives = In { $end } einlaufen, aus einer Stelle { $along } davor, dann { $off }.
+worksheet-arrives = In { $end } von dieser Stelle her einlaufen: { $along } davor auf der Geraden, dann { $off }.
 worksheet-arrives_straight = In { $end } entlang der Geraden einlaufen.
 worksheet-trim = { $edge }: von der vorher gezeichneten Linie nur das Stück von { $start } bis { $end } behalten.
 # { $line } ist eine Linie des Teils { $piece }.
