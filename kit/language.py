@@ -9,14 +9,16 @@ stay pure functions of the pattern and that language. Keys are dotted in code an
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+import re
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import lru_cache
+from pathlib import Path
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
-from fluent.syntax import FluentParser, ast
+from fluent.syntax import ast
 
 from kit.errors import KitError, near
 from kit.resources import templates
@@ -55,62 +57,73 @@ def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> st
     given = {**(values or {}), **more}
     code = _spoken.get()
     name = key.replace(".", "-")
-    bundle = _bundle(code)
+    catalogue = _catalogue(code)
     mark = ""
-    if not bundle.has_message(name) and code != SOURCE:
-        bundle, mark = _bundle(SOURCE), f" [{SOURCE}]"
-    if not bundle.has_message(name):
+    if name not in catalogue and code != SOURCE:
+        catalogue, mark = _catalogue(SOURCE), f" [{SOURCE}]"
+    if name not in catalogue:
         raise KitError(f"there is no sentence '{key}'.", where=f"templates/language/{SOURCE}", do=_hint(name))
-    pattern = bundle.get_message(name).value
-    if pattern is None:
-        raise KitError(f"'{key}' says nothing.", where=f"templates/language/{code}", do="Give it a text.")
-    text, errors = bundle.format_pattern(pattern, given)
+    text, errors = catalogue.said(name, given)
     if errors:
         raise KitError(f"'{key}' cannot be said: {errors[0]}.", where=f"templates/language/{code}")
-    return str(text) + mark
+    return text + mark
 
 
 def says(key: str) -> bool:
     """Whether the spoken language (or the source) has a message of that key."""
     name = key.replace(".", "-")
-    return bool(_bundle(_spoken.get()).has_message(name) or _bundle(SOURCE).has_message(name))
+    return name in _catalogue(_spoken.get()) or name in _catalogue(SOURCE)
 
 
 def keys(start: str) -> tuple[str, ...]:
     """The rest of every key that begins with `start` and a dot, in the order of the source's files."""
     head = start.replace(".", "-") + "-"
-    return tuple(name[len(head) :] for name in _order() if name.startswith(head))
+    return tuple(name[len(head) :] for name in _catalogue(SOURCE).files if name.startswith(head))
 
 
-@lru_cache(maxsize=8)
-def _bundle(code: str) -> FluentBundle:
-    bundle = FluentBundle([code], use_isolating=False)
-    folder = templates() / "language" / code
-    for path in sorted(folder.glob("*.ftl")):
+class _Catalogue:
+    """One language's messages. A file is read when the first of its messages is wanted: most work needs a few."""
+
+    def __init__(self, code: str) -> None:
+        self._bundle = FluentBundle([code], use_isolating=False)
+        self._read: set[Path] = set()
+        self.files: dict[str, Path] = {}
+        for path in sorted((templates() / "language" / code).glob("*.ftl")):
+            for name in _ID.findall(path.read_text(encoding="utf-8")):
+                if name in self.files:
+                    raise KitError(f"'{name}' is written twice.", where=str(path), do="Take one out.")
+                self.files[name] = path
+
+    def __contains__(self, name: str) -> bool:
+        return name in self.files
+
+    def said(self, name: str, given: Mapping[str, Any]) -> tuple[str, list[Any]]:
+        path = self.files[name]
+        if path not in self._read:
+            self._add(path)
+        pattern = self._bundle.get_message(name).value
+        if pattern is None:
+            raise KitError(f"'{name}' says nothing.", where=str(path), do="Give it a text.")
+        text, errors = self._bundle.format_pattern(pattern, dict(given))
+        return str(text), errors
+
+    def _add(self, path: Path) -> None:
         resource = FluentResource(path.read_text(encoding="utf-8"))
         broken = [entry for entry in resource.body if isinstance(entry, ast.Junk)]
         if broken:
             line = str(broken[0].content).splitlines()[0]
             raise KitError(f"it cannot be read at '{line}'.", where=str(path), do="Mend that message.")
-        twice = [name for name in _names(resource.body) if bundle.has_message(name)]
-        if twice:
-            raise KitError(f"'{twice[0]}' is written twice.", where=str(path), do="Take one out.")
-        bundle.add_resource(resource)
-    return bundle
+        self._bundle.add_resource(resource)
+        self._read.add(path)
 
 
-@lru_cache(maxsize=1)
-def _order() -> tuple[str, ...]:
-    parser = FluentParser()
-    found: list[str] = []
-    for path in sorted((templates() / "language" / SOURCE).glob("*.ftl")):
-        found += _names(parser.parse(path.read_text(encoding="utf-8")).body)
-    return tuple(found)
+_ID = re.compile(r"^([A-Za-z][\w-]*) *=", re.MULTILINE)
 
 
-def _names(entries: Iterable[object]) -> list[str]:
-    return [str(entry.id.name) for entry in entries if isinstance(entry, ast.Message)]
+@lru_cache(maxsize=8)
+def _catalogue(code: str) -> _Catalogue:
+    return _Catalogue(code)
 
 
 def _hint(name: str) -> str:
-    return near(name, _order())
+    return near(name, _catalogue(SOURCE).files)

@@ -46,7 +46,7 @@ def pseudo() -> Iterator[None]:
 
 
 def _forget() -> None:
-    for cached in (language.languages, language._bundle, language._order, units._decimal, units._unit):
+    for cached in (language.languages, language._catalogue, units._decimal, units._unit):
         cached.cache_clear()
 
 
