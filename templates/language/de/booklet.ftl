@@ -195,7 +195,7 @@ booklet-strip_pieced_diagonal_each =
 booklet-printing_alone = Zuerst nur die erste Schnittseite drucken, mit 100 % oder „Tatsächliche Größe“. „An Seite anpassen“ und „Verkleinern“ ausschalten.
 booklet-printing_squares = Ihre Testquadrate nachmessen: eines hat 100 mm (10 cm) Seitenlänge, das andere 4 Zoll. Stimmt eines nicht, vor dem Weiterdrucken die Skalierung in den Druckereinstellungen suchen.
 booklet-printing_rest = Den Rest drucken. Der Plan auf der ersten Seite zeigt, wohin jede Seite gehört: nach Reihe und Spalte.
-booklet-printing_join = Jede Seite nur an zwei Seiten an der Schneidelinie abschneiden, so über die Nachbarseite legen, dass die Klebemarken aufeinandertreffen, und mit Klebeband verbinden.
+booklet-printing_join = Jede Seite nur an zwei Seiten an der Randlinie abschneiden, so über die Nachbarseite legen, dass die Klebemarken aufeinandertreffen, und mit Klebeband verbinden.
 booklet-printing_check = Vor dem Zuschneiden ein langes Maß auf dem zusammengeklebten Bogen mit diesem Heft vergleichen.
 
 ## Arbeitsblatt

@@ -18,9 +18,9 @@ proof-crosses_another_below = { $edge } kreuzt { $other }, { $across } von der s
 proof-crosses_do = Das zuletzt geänderte Maß wieder in Richtung des alten Werts ändern oder eine der beiden neu zeichnen.
 proof-no_allowance = { $edge } hat keine Nahtzugabe.
 proof-no_allowance_do = Am Schnitt eine angeben, 0, wo auf der Linie geschnitten wird.
-proof-no_grainline = das Teil hat keinen Fadenlauf.
+proof-no_grainline = Das Teil hat keinen Fadenlauf.
 proof-no_grainline_do = Einen einzeichnen, damit es gerade auf den Stoff gelegt werden kann.
-proof-no_fold_edge = das Teil wird im Stoffbruch „{ $edge }“ zugeschnitten, hat aber keine solche Kante.
+proof-no_fold_edge = Das Teil wird im Stoffbruch „{ $edge }“ zugeschnitten, hat aber keine solche Kante.
 proof-no_fold_edge_do = Die Kante nennen, die am Stoffbruch liegt.
 proof-fold_not_straight = { $edge } liegt im Stoffbruch, ist aber nicht gerade.
 proof-fold_not_straight_do = Die Kante gerade ziehen oder das Teil als Paar zuschneiden.
@@ -56,16 +56,16 @@ proof-edge_never_sewn = { $edge } wird nie genäht, belegt oder gesäumt ({ $len
 # { $part } ist, was von der ganzen Länge { $length } offen bleibt.
 proof-edge_left_raw = { $edge } bleibt von { $start } bis { $end } offen, { $part } von { $length }.
 proof-raw_edge_do = Die Naht, den Beleg oder Saum ergänzen, der die Kante schließt, oder mit leave=True versäubern.
-proof-allowance_too_wide = der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu viel.
-proof-allowance_too_narrow = der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu wenig.
+proof-allowance_too_wide = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu viel.
+proof-allowance_too_narrow = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu wenig.
 proof-allowance_do = Die Nahtzugabe am Schnitt ändern oder die Breiten im Nähschritt.
 
 # ---- was zugeschnitten und gebraucht wird ----
-proof-interfacing_piece_unused = zugeschnitten für { $piece }, aber nie aufgebügelt.
+proof-interfacing_piece_unused = Zugeschnitten für { $piece }, aber nie aufgebügelt.
 proof-interfacing_piece_unused_do = Das Aufbügeln als ersten Schritt dieses Teils ergänzen oder die Einlage aus dem Schnitt nehmen.
-proof-piece_unused = das Teil wird zugeschnitten, aber kein Nähschritt verwendet es.
+proof-piece_unused = Das Teil wird zugeschnitten, aber kein Nähschritt verwendet es.
 proof-piece_unused_do = Es nähen oder aus dem Schnitt nehmen.
-proof-interfacing_unused = dafür wird Einlage zugeschnitten, aber nie aufgebügelt.
+proof-interfacing_unused = Dafür wird Einlage zugeschnitten, aber nie aufgebügelt.
 proof-interfacing_unused_do = Das Aufbügeln als ersten Schritt dieses Teils ergänzen oder keine Einlage zuschneiden.
 proof-interfacing_count =
     { $cloth ->
@@ -73,9 +73,9 @@ proof-interfacing_count =
        *[other] { $cloth } Teile werden aus Stoff zugeschnitten
     }, aus Einlage aber { $interfacing }.
 proof-interfacing_count_do = Für jedes Teil Einlage zuschneiden: { $call }.
-proof-strip_never_made = der Streifen wird zugeschnitten, aber nie gearbeitet.
-proof-strip_never_attached = der Streifen wird zugeschnitten, aber nie angenäht.
-proof-strip_too_few = der Streifen wird zugeschnitten, angenäht werden aber nur { $count } von { $cut }.
+proof-strip_never_made = Der Streifen wird zugeschnitten, aber nie gearbeitet.
+proof-strip_never_attached = Der Streifen wird zugeschnitten, aber nie angenäht.
+proof-strip_too_few = Der Streifen wird zugeschnitten, angenäht werden aber nur { $count } von { $cut }.
 proof-strip_unused_do = Ihn arbeiten und annähen oder von der Zuschnittliste nehmen.
 # { $pieces } ist eine Aufzählung, { $count } die Zahl der genannten Teile.
 proof-loose_piece =
@@ -90,7 +90,7 @@ proof-loose_piece_do = Die verbindende Naht ergänzen.
 proof-seam_length = { $longer } ist, an der Nahtlinie gemessen, { $amount } länger als die Gegenkante: { $shorter }.
 proof-seam_length_do = Beide in der Schnittzeichnung gleich lang machen oder in der Naht angeben, dass eine eingehalten wird: ease=...
 proof-facing_length_do = Den Beleg von der Kante des Kleidungsstücks abnehmen.
-proof-ease_amount = laut Naht werden { $ease } eingehalten, die Kanten unterscheiden sich aber um { $amount }.
+proof-ease_amount = Laut Naht werden { $ease } eingehalten, die Kanten unterscheiden sich aber um { $amount }.
 proof-ease_amount_do = Die Mehrweite oder die Schnittzeichnung ändern, bis beide übereinstimmen.
 proof-notch_alone = { $run }: das Passzeichen bei { $at } wird auf { $other } genäht und hat dort kein Gegenstück.
 proof-notch_misses = { $run }: das Passzeichen bei { $at } wird auf { $other } genäht und verfehlt dort sein Gegenstück um { $amount }.
@@ -100,14 +100,14 @@ proof-opening_moved = { $mark } ist von { $start } bis { $end } markiert ({ $edg
 proof-opening_moved_do = Auf beiden Seiten der Naht an derselben Stelle markieren.
 proof-opening_sewn_shut = { $mark } ist markiert, aber keine Naht lässt die Öffnung frei.
 proof-opening_sewn_shut_do = Die Markierung in der Naht nennen: opening=....
-proof-no_sewing = die Lektion hat keine Nähschritte; Nähte und offene Kanten sind darum nicht geprüft.
+proof-no_sewing = Die Lektion hat keine Nähschritte; Nähte und offene Kanten sind darum nicht geprüft.
 proof-no_sewing_do = Die Nähschritte ergänzen.
 
 # ---- Ecken ----
-proof-corner_facing = am Ende von { $edge } ({ $piece }) misst die Ecke zu { $beside } { $degrees } Grad, am Gegenstück ({ $facing }) aber { $facing_degrees }: die beiden werden nicht aufeinanderliegen.
+proof-corner_facing = Am Ende von { $edge } ({ $piece }) misst die Ecke zu { $beside } { $degrees } Grad, am Gegenstück ({ $facing }) aber { $facing_degrees }: die beiden werden nicht aufeinanderliegen.
 proof-corner_facing_do = Den Beleg von den Kanten des Kleidungsstücks abnehmen.
-proof-corner_point = wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Spitze.
-proof-corner_dip = wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Delle.
+proof-corner_point = Wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Spitze.
+proof-corner_dip = Wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Delle.
 proof-corner_do = Den Übergang ausgleichen: die Naht zusammenlegen und die Linie glatt darüberzeichnen; oder die Ecke angeben, wo eine gemeint ist.
 
 # ---- Säume, Belege und umgeschlagene Zugaben ----
@@ -130,45 +130,45 @@ proof-seam_end_angle_do = Das Ende der Zugabe die angrenzende Kante spiegeln las
 proof-hem_beside_fold = { $edge } trifft nicht im rechten Winkel auf den Stoffbruch: umgeschlagen liegt die Zugabe { $amount } neben dem Bruch.
 proof-seam_beside_fold = { $edge } trifft nicht im rechten Winkel auf den Stoffbruch: zurückgelegt liegt die Zugabe { $amount } neben dem Bruch.
 proof-beside_fold_do = Das letzte Stück des Saums im rechten Winkel zum Bruch zeichnen oder die Ecke angeben, wenn eine Spitze gemeint ist.
-proof-hem_end_beyond = umgeschlagen steht das Ende dieser Kante ({ $edge }) um { $amount } über die Schnittkante der Nachbarkante hinaus: { $beside }.
-proof-hem_end_short = umgeschlagen bleibt das Ende dieser Kante ({ $edge }) um { $amount } hinter der Schnittkante der Nachbarkante zurück: { $beside }.
-proof-seam_end_beyond = zurückgelegt steht das Ende dieser Kante ({ $edge }) um { $amount } über die Schnittkante der Nachbarkante hinaus: { $beside }.
-proof-seam_end_short = zurückgelegt bleibt das Ende dieser Kante ({ $edge }) um { $amount } hinter der Schnittkante der Nachbarkante zurück: { $beside }.
+proof-hem_end_beyond = Umgeschlagen steht das Ende dieser Kante ({ $edge }) um { $amount } über die Schnittkante der Nachbarkante hinaus: { $beside }.
+proof-hem_end_short = Umgeschlagen bleibt das Ende dieser Kante ({ $edge }) um { $amount } hinter der Schnittkante der Nachbarkante zurück: { $beside }.
+proof-seam_end_beyond = Zurückgelegt steht das Ende dieser Kante ({ $edge }) um { $amount } über die Schnittkante der Nachbarkante hinaus: { $beside }.
+proof-seam_end_short = Zurückgelegt bleibt das Ende dieser Kante ({ $edge }) um { $amount } hinter der Schnittkante der Nachbarkante zurück: { $beside }.
 # "turned" ist, was im Notebook steht.
 proof-end_do = Das Ende die Nachbarkante spiegeln lassen ({ $beside }): die Ecke der Nähreihenfolge überlassen oder "turned" angeben; wo der Winkel dafür zu spitz ist, die Zugabe schmaler machen oder die Kante belegen.
 
 # ---- was begonnen und nie beendet wird ----
-proof-never_pressed = die Naht an { $edge } sollte später gebügelt werden und wird es nie.
+proof-never_pressed = Die Naht an { $edge } sollte später gebügelt werden und wird es nie.
 proof-never_pressed_do = Ergänzen: { $call }.
 # { $place } ist eine Kante oder Markierung.
-proof-never_turned_out = das Teil ist zum Wenden genäht und wird nie gewendet.
+proof-never_turned_out = Das Teil ist zum Wenden genäht und wird nie gewendet.
 proof-never_turned_out_do = Ergänzen: make.turn_out(...).
-proof-never_band_closed = der angesetzte Bund wird nie über der Naht geschlossen: { $place }.
+proof-never_band_closed = Der angesetzte Bund wird nie über der Naht geschlossen: { $place }.
 proof-never_band_closed_do = Ergänzen: make.close_band(...).
-proof-never_buttoned = für dieses Knopfloch gibt es keinen Knopf: { $place }.
+proof-never_buttoned = Für dieses Knopfloch gibt es keinen Knopf: { $place }.
 proof-never_buttoned_do = Ergänzen: make.buttons(..., holes=...).
-proof-never_eyelet_used = hier kommt keine Kordel heraus: { $place }.
+proof-never_eyelet_used = Hier kommt keine Kordel heraus: { $place }.
 proof-never_eyelet_used_do = Eine Kordel einziehen: make.thread_cord(...).
-proof-never_threaded = dieser Tunnel bleibt leer: { $place }.
+proof-never_threaded = Dieser Tunnel bleibt leer: { $place }.
 proof-never_threaded_do = Gummiband oder eine Kordel einziehen.
-proof-never_bag_closed = der Taschenbeutel wird nie geschlossen.
+proof-never_bag_closed = Der Taschenbeutel wird nie geschlossen.
 proof-never_bag_closed_do = Die beiden Beutel zusammennähen.
 proof-never_pocket_edge_sewn = { $place } wird umgebügelt und nie festgesteppt.
 proof-never_pocket_edge_sewn_do = Die Tasche aufsteppen: make.patch_pocket(...).
-proof-never_basting_out = diese Heftfäden werden nie herausgezogen: { $place }.
+proof-never_basting_out = Diese Heftfäden werden nie herausgezogen: { $place }.
 proof-never_basting_out_do = Ergänzen: make.remove_basting(...).
-proof-never_used = wofür diese Stelle vorbereitet wurde, wird nie ausgeführt: { $place }.
+proof-never_used = Wofür diese Stelle vorbereitet wurde, wird nie ausgeführt: { $place }.
 proof-never_used_do = Fertig arbeiten.
 
 # ---- die Worte der Lektion und ihre Liste der Kurzwaren ----
 # { $name } steht in geschweiften Klammern, wie in der Lektion.
-proof-placeholder = der Text nennt { $name }, was der Schritt nicht kennt.
+proof-placeholder = Der Text nennt { $name }, was der Schritt nicht kennt.
 proof-placeholder_near = Ist „{ $name }“ gemeint?
 proof-placeholder_known = Hier bekannt: { $names }.
 proof-placeholder_none = Hier gibt es noch keine.
-proof-notion_missing = beim Nähen wird gebraucht, was die Liste der Kurzwaren nicht nennt: { $need }.
+proof-notion_missing = Beim Nähen wird gebraucht, was die Liste der Kurzwaren nicht nennt: { $need }.
 proof-notion_missing_do = In die Kurzwaren der Lektion aufnehmen: { $need }.
-proof-notion_spare = die Liste der Kurzwaren nennt „{ $notion }“, aber kein Nähschritt braucht es.
+proof-notion_spare = Die Liste der Kurzwaren nennt „{ $notion }“, aber kein Nähschritt braucht es.
 proof-notion_spare_do = Von der Liste nehmen oder den Schritt ergänzen, der es braucht.
 
 # Was das Nähen braucht, im Satz.

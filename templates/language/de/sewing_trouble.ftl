@@ -15,7 +15,7 @@ sewing_trouble-turned_already_do = Die Enden nähen, bevor der Bund gewendet wir
 # Von einem Streifen; sein Titel steht davor.
 sewing_trouble-strip_length = { $length } lang zugeschnitten und an jedem Ende { $ends } eingeschlagen, wird der Streifen { $left } lang, nicht { $finished_length }.
 sewing_trouble-strip_length_do = Die Zuschnittlänge, die eingeschlagenen Enden oder die fertige Länge ändern.
-sewing_trouble-loop_before_seam = die Schlaufe wird auf { $place } gesteppt, bevor diese Naht genäht ist.
+sewing_trouble-loop_before_seam = Die Schlaufe wird auf { $place } gesteppt, bevor diese Naht genäht ist.
 sewing_trouble-do_sew_seam_first = Zuerst die Naht nähen.
 sewing_trouble-too_few_strips_bound =
     { $count ->
@@ -25,77 +25,77 @@ sewing_trouble-too_few_strips_bound =
 sewing_trouble-too_few_strips_bound_do = Mehr zuschneiden oder weniger Kanten einfassen.
 sewing_trouble-binding_width = { $width } breit zugeschnitten ergibt der Streifen keine { $finished }: dafür braucht es { $cut_width }.
 sewing_trouble-binding_width_do = Die Zuschnittbreite oder die fertige Breite ändern.
-sewing_trouble-binding_short_edge = der Streifen ist { $length } lang zugeschnitten, die Kante mit ihren Enden braucht aber { $needed }.
+sewing_trouble-binding_short_edge = Der Streifen ist { $length } lang zugeschnitten, die Kante mit ihren Enden braucht aber { $needed }.
 sewing_trouble-binding_short_edge_do = Länger zuschneiden oder angeben, wie viele Streifen sich die Kanten teilen: count=....
 sewing_trouble-binding_not_bias = { $place } ist rund, der Streifen ({ $piece }) ist aber im geraden Fadenlauf zugeschnitten und legt sich nicht um die Rundung.
 sewing_trouble-binding_not_bias_do = Den Streifen im schrägen Fadenlauf zuschneiden.
 sewing_trouble-buttons_and_holes =
     { $number ->
-        [one] es gibt { $number } Knopf
-       *[other] es gibt { $number } Knöpfe
+        [one] Es gibt { $number } Knopf
+       *[other] Es gibt { $number } Knöpfe
     } für { $wanted ->
         [one] { $wanted } Knopfloch
        *[other] { $wanted } Knopflöcher
     }.
 sewing_trouble-buttons_and_holes_do = Jedem Knopfloch seinen Knopf geben; eine Seite nennen, wo die Markierung auf beiden Hälften liegt (front.left).
-sewing_trouble-no_buttonhole = ein Knopf sitzt unter einem Knopfloch, das noch nicht genäht ist.
+sewing_trouble-no_buttonhole = Ein Knopf sitzt unter einem Knopfloch, das noch nicht genäht ist.
 sewing_trouble-no_buttonhole_do = Zuerst die Knopflöcher nähen: make.buttonholes(...).
 # { $size } ist der Knopf, { $sizes } das kürzeste Knopfloch.
-sewing_trouble-button_wide = ein Knopf mit { $size } Durchmesser geht nicht durch ein Knopfloch von { $sizes }.
+sewing_trouble-button_wide = Ein Knopf mit { $size } Durchmesser geht nicht durch ein Knopfloch von { $sizes }.
 sewing_trouble-button_wide_do = Das Knopfloch so lang nähen, wie der Knopf breit ist, und { $more } länger.
 sewing_trouble-buttonhole_size = { $place } ist { $length } lang markiert, aber { $worked } lang genäht.
 sewing_trouble-buttonhole_size_do = Gleich lang markieren und nähen.
-sewing_trouble-button_slips = ein Knopf mit { $size } Durchmesser rutscht aus einem Knopfloch von { $sizes }.
+sewing_trouble-button_slips = Ein Knopf mit { $size } Durchmesser rutscht aus einem Knopfloch von { $sizes }.
 sewing_trouble-button_slips_do = Größere Knöpfe nehmen oder kürzere Knopflöcher nähen.
-sewing_trouble-casing_turns = der erste Einschlag ist breiter als der zweite und passt darum nicht in den Tunnel.
+sewing_trouble-casing_turns = Der erste Einschlag ist breiter als der zweite und passt darum nicht in den Tunnel.
 sewing_trouble-do_deepen_second_turn = Den zweiten Einschlag mindestens so breit machen wie den ersten.
-sewing_trouble-gap_elsewhere = die Öffnung liegt an { $place } und damit nicht im Tunnel.
+sewing_trouble-gap_elsewhere = Die Öffnung liegt an { $place } und damit nicht im Tunnel.
 sewing_trouble-gap_elsewhere_do = Sie in einer der Kanten des Tunnels lassen.
 # { $share } ist ein Prozentwert.
 sewing_trouble-not_gathered_yet = { $place } ist { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
 sewing_trouble-not_gathered_yet_do = Zuerst kräuseln: make.gather(..., fit=...).
 sewing_trouble-not_eased_yet = { $place } ist { $ease } länger als die Kante, an die genäht wird, und noch hält nichts die Mehrweite ein.
 sewing_trouble-not_eased_yet_do = Dort zuerst einen Einhaltefaden nähen: make.ease_stitch(...).
-sewing_trouble-no_casing = an { $place } gibt es noch keinen Tunnel, durch den sich etwas ziehen lässt.
+sewing_trouble-no_casing = An { $place } gibt es noch keinen Tunnel, durch den sich etwas ziehen lässt.
 sewing_trouble-no_casing_do = Zuerst den Tunnel nähen: make.casing(...).
-sewing_trouble-threaded_twice = durch diesen Tunnel ist schon etwas gezogen: { $place }.
+sewing_trouble-threaded_twice = Durch diesen Tunnel ist schon etwas gezogen: { $place }.
 sewing_trouble-do_take_one_operation_out = Einen der beiden Arbeitsgänge herausnehmen.
-sewing_trouble-gap_shut = eingezogen werden soll durch die Öffnung an { $place }, aber die ist zugenäht.
+sewing_trouble-gap_shut = Eingezogen werden soll durch die Öffnung an { $place }, aber die ist zugenäht.
 sewing_trouble-gap_shut_do = Die Öffnung im Tunnel lassen: make.casing(..., gap=...).
 sewing_trouble-elastic_wide = { $width } breites Gummiband läuft in einem { $deep } breiten Tunnel nicht frei.
 sewing_trouble-elastic_wide_do = Schmaleres Gummiband nehmen oder den Tunnel breiter machen.
-sewing_trouble-elastic_long = das Gummiband misst zusammengenäht { $worn }, der Tunnel ist aber nur { $whole } lang: es würde nichts zusammenziehen.
+sewing_trouble-elastic_long = Das Gummiband misst zusammengenäht { $worn }, der Tunnel ist aber nur { $whole } lang: es würde nichts zusammenziehen.
 sewing_trouble-elastic_long_do = Das Gummiband kürzer schneiden als die Kante.
-sewing_trouble-strip_not_made_drawn_in = der Streifen wird eingezogen, bevor er genäht ist.
+sewing_trouble-strip_not_made_drawn_in = Der Streifen wird eingezogen, bevor er genäht ist.
 sewing_trouble-do_make_strip_first = Zuerst den Streifen nähen.
-sewing_trouble-no_eyelet = die Kordel soll hier herauskommen: { $place }. Dort ist aber noch keine Öse.
+sewing_trouble-no_eyelet = Die Kordel soll hier herauskommen: { $place }. Dort ist aber noch keine Öse.
 sewing_trouble-no_eyelet_do = Die Ösen setzen, bevor der Tunnel genäht wird: make.eyelets(...).
-sewing_trouble-cord_short = die Kordel ist { $length } lang, der Tunnel aber { $whole }: ihre Enden würden hineinrutschen.
+sewing_trouble-cord_short = Die Kordel ist { $length } lang, der Tunnel aber { $whole }: ihre Enden würden hineinrutschen.
 sewing_trouble-cord_short_do = Eine längere Kordel nehmen: die Kante und an beiden Enden genug zum Binden.
-sewing_trouble-mock_french_turn = eine Nahtzugabe von { $allowance }, um { $turn } eingeschlagen, lässt { $left } übrig: die eingeschlagenen Kanten passen nicht zwischen Naht und Bruch.
+sewing_trouble-mock_french_turn = Eine Nahtzugabe von { $allowance }, um { $turn } eingeschlagen, lässt { $left } übrig: die eingeschlagenen Kanten passen nicht zwischen Naht und Bruch.
 sewing_trouble-mock_french_turn_do = Mindestens { $least } und weniger als die halbe Nahtzugabe einschlagen.
-sewing_trouble-felled_trim = die zurückgeschnittene Nahtzugabe ist { $trim } breit, zu breit für eine Kappnaht von { $width }.
+sewing_trouble-felled_trim = Die zurückgeschnittene Nahtzugabe ist { $trim } breit, zu breit für eine Kappnaht von { $width }.
 sewing_trouble-felled_trim_do = Auf { $most } oder weniger zurückschneiden oder die Kappnaht breiter machen.
-sewing_trouble-felled_width = eine Kappnaht von { $width } lässt von der Nahtzugabe ({ $allowance }) nur { $turned } zum Einschlagen.
+sewing_trouble-felled_width = Eine Kappnaht von { $width } lässt von der Nahtzugabe ({ $allowance }) nur { $turned } zum Einschlagen.
 sewing_trouble-felled_width_do = Eingeschlagen werden müssen mindestens { $least } und höchstens die Breite der Kappnaht: die Breite oder die Nahtzugabe ändern.
-sewing_trouble-lapped_row = die Naht liegt { $edgestitch } neben dem Bruch und damit jenseits der { $allowance } breiten Nahtzugabe darunter.
+sewing_trouble-lapped_row = Die Naht liegt { $edgestitch } neben dem Bruch und damit jenseits der { $allowance } breiten Nahtzugabe darunter.
 sewing_trouble-lapped_row_do = Näher am Bruch steppen.
 sewing_trouble-free_edge_raw = { $place } wird angenäht, solange die Kante noch offen ist.
 sewing_trouble-free_edge_raw_do = Die Kante einschlagen (turn=...) oder vorher versäubern.
-sewing_trouble-no_interfacing_cut = das Teil bekommt Einlage, aber dafür ist keine zugeschnitten.
+sewing_trouble-no_interfacing_cut = Das Teil bekommt Einlage, aber dafür ist keine zugeschnitten.
 sewing_trouble-no_interfacing_cut_do = Im Zuschnitt des Teils angeben, dass es auch aus Einlage geschnitten wird, oder seine Einlage zeichnen.
-sewing_trouble-fused_twice = das Teil hat schon Einlage.
-sewing_trouble-fused_late = das Teil ist schon genäht; Einlage kommt auf das flache Teil.
+sewing_trouble-fused_twice = Das Teil hat schon Einlage.
+sewing_trouble-fused_late = Das Teil ist schon genäht; Einlage kommt auf das flache Teil.
 sewing_trouble-fused_late_do = Die Einlage vor der ersten Naht dieses Teils aufbringen.
 sewing_trouble-understitched_early = { $place } ist noch nirgends angenäht; es gibt keine Naht, neben der niedergesteppt werden kann.
 sewing_trouble-understitched_early_do = Zuerst den Beleg annähen.
 sewing_trouble-fasteners_unequal =
     { $number ->
-        [one] oben gibt es { $number } Stelle
-       *[other] oben gibt es { $number } Stellen
+        [one] Oben gibt es { $number } Stelle
+       *[other] Oben gibt es { $number } Stellen
     }, unten { $other }.
 sewing_trouble-fasteners_unequal_do = Auf beiden Seiten gleich viele Stellen nennen.
-sewing_trouble-eyelet_late = der Tunnel an { $place } ist schon genäht: eine Öse ginge durch beide Lagen.
+sewing_trouble-eyelet_late = Der Tunnel an { $place } ist schon genäht: eine Öse ginge durch beide Lagen.
 sewing_trouble-eyelet_late_do = Die Ösen setzen, bevor der Tunnel umgeschlagen wird.
 sewing_trouble-staystitched_late = { $place } ist schon genäht; eine Stütznaht hält die offene Kante, bevor sie sich dehnen kann.
 sewing_trouble-staystitched_late_do = Sie vor die erste Naht an dieser Kante setzen.
@@ -105,29 +105,29 @@ sewing_trouble-topstitched_raw = { $place } wird abgesteppt, solange die Kante n
 sewing_trouble-topstitched_raw_do = Die Kante zuerst nähen, belegen oder säumen.
 sewing_trouble-topstitched_unpressed = { $place } wird abgesteppt, bevor die Naht gebügelt ist.
 sewing_trouble-topstitched_unpressed_do = Zuerst bügeln: make.press(...).
-sewing_trouble-staystitch_outside_cloth = die Naht läge auf der Schnittkante oder außerhalb.
+sewing_trouble-staystitch_outside_cloth = Die Naht läge auf der Schnittkante oder außerhalb.
 sewing_trouble-staystitch_outside_cloth_do = Näher an der Nahtlinie nähen, als die Nahtzugabe breit ist.
-sewing_trouble-blind_hem_narrow = ein { $depth } breiter Saum ist zu schmal, um ihn mit Blindstich zu nähen.
+sewing_trouble-blind_hem_narrow = Ein { $depth } breiter Saum ist zu schmal, um ihn mit Blindstich zu nähen.
 sewing_trouble-blind_hem_narrow_do = Ihn mindestens { $least } breit machen oder von Hand rollen.
-sewing_trouble-wide_hem_short = die Kante ist nach innen gebogen; { $first } hochgeschlagen, ist die offene Kante um { $surplus } zu kurz für die Stelle, an der sie angenäht wird, und würde ziehen.
+sewing_trouble-wide_hem_short = Die Kante ist nach innen gebogen; { $first } hochgeschlagen, ist die offene Kante um { $surplus } zu kurz für die Stelle, an der sie angenäht wird, und würde ziehen.
 sewing_trouble-do_face_or_narrow_hem = Die Kante belegen (make.faced_hem) oder den Saum schmaler machen.
 sewing_trouble-wide_hem_full = { $first } hochgeschlagen, ist die offene Kante um { $surplus } länger als die Stelle, an der sie angenäht wird: zu viel, um an einer so runden Kante flach zu liegen.
-sewing_trouble-rolled_hem_wide = eine { $first } breit umgeschlagene Kante ist zu viel, um sie zwischen den Fingern zu rollen.
+sewing_trouble-rolled_hem_wide = Eine { $first } breit umgeschlagene Kante ist zu viel, um sie zwischen den Fingern zu rollen.
 sewing_trouble-rolled_hem_wide_do = Ihr { $most } oder weniger geben oder einen schmalen Saum nähen.
 sewing_trouble-caught_loose = { $place } soll im Saum mitgefasst werden, aber das Teil ist noch nicht an das Kleidungsstück genäht.
 sewing_trouble-caught_loose_do = Zuerst annähen.
 sewing_trouble-not_a_ring_yet = { $place } wird als Ring gesäumt, aber die Enden sind noch nicht zusammengenäht.
 sewing_trouble-not_a_ring_yet_do = Zuerst die Naht nähen, die den Ring schließt, oder ring=True weglassen und flach säumen.
-sewing_trouble-hem_turns = der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum.
-sewing_trouble-bags_unequal = die beiden Taschenbeutel unterscheiden sich rund um die Tasche um { $gap }.
+sewing_trouble-hem_turns = Der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum.
+sewing_trouble-bags_unequal = Die beiden Taschenbeutel unterscheiden sich rund um die Tasche um { $gap }.
 sewing_trouble-bags_unequal_do = Beide Beutel gleich zeichnen.
-sewing_trouble-mouth_whole_seam = der Eingriff nimmt die ganze Naht ein.
+sewing_trouble-mouth_whole_seam = Der Eingriff nimmt die ganze Naht ein.
 sewing_trouble-mouth_whole_seam_do = Einen Teil der Naht zum Nähen übrig lassen.
 sewing_trouble-bag_whole_seam = { $place }: der Beutel ist an die ganze Kante genäht, sodass darüber und darunter nichts von der Naht übrig bleibt.
 sewing_trouble-bag_whole_seam_do = Ihn nur an die markierte Öffnung des Tascheneingriffs nähen.
 sewing_trouble-bag_not_set = { $piece } ist noch nicht an seine Seite des Eingriffs genäht.
 sewing_trouble-bag_not_set_do = Zuerst beide Beutel annähen: make.pocket_bag(...).
-sewing_trouble-mouth_moved = die Naht lässt { $start } bis { $end } offen, aber dort ist kein Beutel angenäht.
+sewing_trouble-mouth_moved = Die Naht lässt { $start } bis { $end } offen, aber dort ist kein Beutel angenäht.
 sewing_trouble-mouth_moved_do = Für Beutel und Naht dieselbe Öffnung nennen.
 sewing_trouble-basting_outside_cloth = { $distance } außerhalb der Nahtlinie geheftet, läge die Heftnaht auf der Schnittkante oder außerhalb.
 sewing_trouble-basting_outside_cloth_do = Näher an der Nahtlinie heften, als die Nahtzugabe breit ist.
@@ -137,9 +137,9 @@ sewing_trouble-gathers_not_taken_up = { $place } ist gekräuselt, aber die Naht 
 sewing_trouble-gathers_not_taken_up_do = In der Naht angeben, um wie viel die gekräuselte Kante länger ist (ease=...), oder das Kräuseln weglassen.
 sewing_trouble-gathered_to_another_length = { $place } ist auf { $to } gekräuselt, aber die Kante, an die genäht wird, misst { $size }.
 sewing_trouble-gathered_to_another_length_do = Auf die Länge dieser Kante kräuseln.
-sewing_trouble-pocket_place_size = die Tasche misst an den genähten Kanten { $own }, die Linie, auf die sie gelegt wird, aber { $length }.
+sewing_trouble-pocket_place_size = Die Tasche misst an den genähten Kanten { $own }, die Linie, auf die sie gelegt wird, aber { $length }.
 sewing_trouble-pocket_place_size_do = Die Markierung nach der Tasche zeichnen oder die Tasche nach ihrer Markierung.
-sewing_trouble-pocket_turns = der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum der Tasche.
+sewing_trouble-pocket_turns = Der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum der Tasche.
 sewing_trouble-folded_twice = { $place } ist schon umgebügelt.
 sewing_trouble-do_take_one_out = Eines von beiden herausnehmen.
 sewing_trouble-folded_late = { $place } ist schon genäht; die Zugabe wird umgebügelt, bevor die Tasche aufgesteppt wird.
@@ -148,7 +148,7 @@ sewing_trouble-pocket_not_hemmed = { $piece } wird aufgesteppt, bevor der Eingri
 sewing_trouble-pocket_not_hemmed_do = Zuerst säumen: make.pocket_hem(pocket.top, ...).
 sewing_trouble-pocket_not_folded = { $edge } ({ $piece }) ist noch nicht umgebügelt; die offene Kante wäre zu sehen.
 sewing_trouble-pocket_not_folded_do = Zuerst die Kanten umbügeln: make.fold_pocket(...).
-sewing_trouble-pocket_twice = hier ist schon eine Tasche: { $place }.
+sewing_trouble-pocket_twice = Hier ist schon eine Tasche: { $place }.
 sewing_trouble-pocket_twice_do = Eine der beiden herausnehmen oder eine andere Markierung nennen.
 sewing_trouble-gathers_too_few = { $place } ist { $full } lang; auf { $drawn } zusammengezogen sind keine Kräuselfältchen zu sehen.
 sewing_trouble-gathers_too_few_do = Die Kante verlängern, stärker zusammenziehen oder einhalten: make.ease_stitch(...).
@@ -157,51 +157,51 @@ sewing_trouble-gathers_too_many = { $place } ist { $full } lang, das { $ratio }-
 sewing_trouble-gathers_too_many_do = Die Kante kürzen oder in Falten legen.
 sewing_trouble-basted_late = { $place } ist schon geschlossen; es gibt nichts mehr zu heften.
 sewing_trouble-basted_late_do = Vor die Naht an dieser Stelle setzen.
-sewing_trouble-not_basted = an { $place } sind keine Heftfäden, die sich herausziehen ließen.
+sewing_trouble-not_basted = An { $place } sind keine Heftfäden, die sich herausziehen ließen.
 sewing_trouble-not_basted_do = Zuerst heften oder diesen Arbeitsgang herausnehmen.
 sewing_trouble-basting_out_early = { $place } ist noch nicht genäht, nur die Heftnaht hält die Kante.
 sewing_trouble-basting_out_early_do = Zuerst nähen.
-sewing_trouble-pressed_early = an { $place } gibt es noch keine Naht zu bügeln.
+sewing_trouble-pressed_early = An { $place } gibt es noch keine Naht zu bügeln.
 sewing_trouble-pressed_early_do = Zuerst nähen oder die Kante der gemeinten Naht nennen.
 sewing_trouble-pressed_open_shut_in = { $place }: die Zugaben sind eingeschlossen und lassen sich nicht auseinanderbügeln.
 sewing_trouble-pressed_open_shut_in_do = Zu einer Seite bügeln: make.press(..., way="one side").
-sewing_trouble-binding_short_seam = das Einfassen der Zugaben braucht { $wanted }, vom Streifen sind aber nur { $left } übrig.
+sewing_trouble-binding_short_seam = Das Einfassen der Zugaben braucht { $wanted }, vom Streifen sind aber nur { $left } übrig.
 sewing_trouble-binding_short_seam_do = Mehr zuschneiden oder den Streifen verlängern.
-sewing_trouble-french_seam_trimmed = die zurückgeschnittenen Nahtzugaben sind { $trim } breit, nicht schmaler als die zweite Naht, die { $second } neben dem Falz liegt: ihre offenen Kanten würden hervorschauen.
+sewing_trouble-french_seam_trimmed = Die zurückgeschnittenen Nahtzugaben sind { $trim } breit, nicht schmaler als die zweite Naht, die { $second } neben dem Falz liegt: ihre offenen Kanten würden hervorschauen.
 sewing_trouble-french_seam_trimmed_do = Sie schmaler zurückschneiden oder die zweite Naht breiter nähen.
-sewing_trouble-french_seam_rows = die zweite Naht liegt { $second } neben dem Falz, zu schmal, um zurückgeschnittene offene Kanten einzuschließen.
+sewing_trouble-french_seam_rows = Die zweite Naht liegt { $second } neben dem Falz, zu schmal, um zurückgeschnittene offene Kanten einzuschließen.
 sewing_trouble-french_seam_rows_do = Die zweite Naht mindestens { $least } breit nähen.
-sewing_trouble-opening_outside_seam = die Öffnung endet bei { $end }, aber { $place } ist nur { $size } lang.
+sewing_trouble-opening_outside_seam = Die Öffnung endet bei { $end }, aber { $place } ist nur { $size } lang.
 sewing_trouble-opening_outside_seam_do = Die Öffnung weiter nach oben setzen oder verkleinern.
-sewing_trouble-cap_not_eased = die Armkugel ist { $ease } länger als das Armloch, und noch hält kein Einhaltefaden sie ein.
+sewing_trouble-cap_not_eased = Die Armkugel ist { $ease } länger als das Armloch, und noch hält kein Einhaltefaden sie ein.
 sewing_trouble-cap_not_eased_do = Zuerst einen an der Armkugel nähen: make.ease_stitch(sleeve.cap, fit=...).
-sewing_trouble-place_outside_run = die Stelle liegt bei { $at }, aber { $place } ist nur { $size } lang.
+sewing_trouble-place_outside_run = Die Stelle liegt bei { $at }, aber { $place } ist nur { $size } lang.
 sewing_trouble-place_outside_run_do = Vom Anfang der Kante aus messen.
-sewing_trouble-strip_not_made = der Streifen wird angenäht, bevor er gearbeitet ist.
+sewing_trouble-strip_not_made = Der Streifen wird angenäht, bevor er gearbeitet ist.
 sewing_trouble-too_few_strips =
     { $count ->
         [one] { $count } Stück wird angenäht
        *[other] { $count } Stück werden angenäht
     }, zugeschnitten sind aber nur { $cut }.
 sewing_trouble-too_few_strips_do = Mehr zuschneiden oder weniger annähen (eine Seite nennen: front.left).
-sewing_trouble-strip_made_twice = der Streifen ist schon gearbeitet.
+sewing_trouble-strip_made_twice = Der Streifen ist schon gearbeitet.
 sewing_trouble-strip_made_twice_do = Einen Arbeitsgang herausnehmen.
 sewing_trouble-strip_width = { $width } breit zugeschnitten wird der Streifen { $comes } breit, nicht { $finished_width }.
 sewing_trouble-strip_width_do = Die Zuschnittbreite oder die fertige Breite ändern.
-sewing_trouble-slant_long = eine Schräge von { $slant } ist mehr als die Hälfte der Länge von { $length }.
+sewing_trouble-slant_long = Eine Schräge von { $slant } ist mehr als die Hälfte der Länge von { $length }.
 sewing_trouble-slant_long_do = Die Schräge kürzer machen.
 sewing_trouble-edge_closed_already = { $place } ist schon geschlossen; dort kann keine Naht den Streifen mehr mitfassen.
 sewing_trouble-edge_closed_already_do = Ihn anbringen, bevor diese Naht genäht wird, oder aufsteppen.
-sewing_trouble-strip_edge_raw = der Streifen wird auf { $place } gesteppt, solange die Kante noch offen ist.
+sewing_trouble-strip_edge_raw = Der Streifen wird auf { $place } gesteppt, solange die Kante noch offen ist.
 sewing_trouble-strip_edge_raw_do = Zuerst die Kante versäubern, oder die Naht den Streifen mitfassen lassen.
-sewing_trouble-end_outside_run = ein Ende liegt bei { $at }, aber { $place } ist nur { $size } lang.
+sewing_trouble-end_outside_run = Ein Ende liegt bei { $at }, aber { $place } ist nur { $size } lang.
 sewing_trouble-end_outside_run_do = Beide Stellen vom Anfang der Kante aus messen.
-sewing_trouble-handle_twice = an dieser Stelle ist schon ein Streifen befestigt: { $place }.
-sewing_trouble-handle_edge_raw = der Streifen wird auf { $place } gesteppt, solange die Kante noch offen ist.
+sewing_trouble-handle_twice = An dieser Stelle ist schon ein Streifen befestigt: { $place }.
+sewing_trouble-handle_edge_raw = Der Streifen wird auf { $place } gesteppt, solange die Kante noch offen ist.
 sewing_trouble-handle_edge_raw_do = Zuerst die Kante versäubern, oder eine Naht oder einen Saum den Streifen mitfassen lassen.
 sewing_trouble-handle_edge_closed = { $place } ist schon geschlossen; dort kann nichts die Enden mehr mitfassen.
 sewing_trouble-handle_edge_closed_do = Den Streifen anbringen, bevor diese Kante genäht oder gesäumt wird, oder aufsteppen.
-sewing_trouble-trimmed_away = eine Nahtzugabe von { $to } franst aus der Naht heraus.
+sewing_trouble-trimmed_away = Eine Nahtzugabe von { $to } franst aus der Naht heraus.
 sewing_trouble-trimmed_away_do = Mindestens { $least } stehen lassen.
 sewing_trouble-nothing_to_trim = { $place }: die Nahtzugabe ist nur { $width } breit; sie auf { $to } zurückzuschneiden nimmt nichts weg.
 sewing_trouble-nothing_to_trim_do = Schmaler zurückschneiden oder dies weglassen.
@@ -209,7 +209,7 @@ sewing_trouble-one_layer_graded = { $place } ist an keine andere Kante genäht; 
 sewing_trouble-one_layer_graded_do = Zuerst die Naht nähen oder nur zurückschneiden: make.trim(...).
 sewing_trouble-tacked_raw = { $place } wird angenäht, solange die Kante noch offen ist.
 sewing_trouble-tacked_raw_do = Zuerst versäubern.
-sewing_trouble-tacked_to_no_seam = an { $place } gibt es noch keine Naht, an der sich etwas annähen lässt.
+sewing_trouble-tacked_to_no_seam = An { $place } gibt es noch keine Naht, an der sich etwas annähen lässt.
 sewing_trouble-tacked_to_no_seam_do = Zuerst diese Naht nähen.
 sewing_trouble-tacked_loose = { $piece } ist noch nicht an das Kleidungsstück genäht.
 sewing_trouble-tacked_loose_do = Zuerst annähen, dann die Kante befestigen.
@@ -217,13 +217,13 @@ sewing_trouble-inside_out = { $piece } ist noch auf links gedreht.
 sewing_trouble-inside_out_do = Zuerst wenden: make.turn_out(..., through=...).
 sewing_trouble-right_side_out_already = { $piece } ist nicht auf links gedreht; es gibt nichts zu wenden.
 sewing_trouble-right_side_out_already_do = Zuerst rechts auf rechts nähen oder dies herausnehmen.
-sewing_trouble-gap_narrow = eine Öffnung von { $size } ist zu eng, um das Teil hindurchzuwenden.
+sewing_trouble-gap_narrow = Eine Öffnung von { $size } ist zu eng, um das Teil hindurchzuwenden.
 sewing_trouble-gap_narrow_do = Mindestens { $least } offen lassen, bei dickem Stoff mehr.
-sewing_trouble-gap_unequal = die beiden Kanten der Öffnung sind verschieden lang: { $one } und { $two }.
+sewing_trouble-gap_unequal = Die beiden Kanten der Öffnung sind verschieden lang: { $one } und { $two }.
 sewing_trouble-gap_unequal_do = An beiden Kanten dieselbe Strecke nennen.
-sewing_trouble-turned_gap_shut = gewendet werden soll durch { $place }, aber die Kante ist zugenäht.
+sewing_trouble-turned_gap_shut = Gewendet werden soll durch { $place }, aber die Kante ist zugenäht.
 sewing_trouble-turned_gap_shut_do = In der Naht eine Öffnung lassen oder wenden, bevor diese Kante geschlossen wird.
-sewing_trouble-zip_sides = die beiden Seiten der Öffnung sind verschieden lang: { $size } und { $other }.
+sewing_trouble-zip_sides = Die beiden Seiten der Öffnung sind verschieden lang: { $size } und { $other }.
 sewing_trouble-zip_sides_do = Die Öffnung an beiden Kanten an derselben Stelle markieren.
 sewing_trouble-seam_below_zip = { $place } ist neben der Öffnung noch nicht genäht; ein Reißverschluss kommt in eine Naht, die an ihm endet.
 sewing_trouble-seam_below_zip_do = Zuerst die Naht bis zur Öffnung nähen.
@@ -273,7 +273,7 @@ sewing_trouble-clipped_outward_curve = { $place } biegt sich nach außen: nach d
 sewing_trouble-clipped_outward_curve_do = Stattdessen Keile herausschneiden: make.notch_curve(...).
 sewing_trouble-notched_inward_curve = { $place } biegt sich nach innen: die Zugabe muss sich nach dem Wenden spreizen, und herausgeschnittene Keile ließen Lücken.
 sewing_trouble-notched_inward_curve_do = Stattdessen einschneiden: make.clip(...).
-sewing_trouble-zip_length = der Reißverschluss ist { $length } lang, seine Öffnung aber { $opening }.
+sewing_trouble-zip_length = Der Reißverschluss ist { $length } lang, seine Öffnung aber { $opening }.
 sewing_trouble-zip_long_do = Einen kürzeren Reißverschluss oder eine längere Öffnung nehmen.
 sewing_trouble-zip_short_do = Einen längeren Reißverschluss oder eine kürzere Öffnung nehmen; oben dürfen höchstens { $most } frei bleiben.
 sewing_trouble-fold_open = { $edge } wird geschlossen, solange dies daran noch offen ist: { $fold }.
