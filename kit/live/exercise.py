@@ -10,6 +10,7 @@ import os
 from collections.abc import Callable, Sequence
 from html import escape
 from typing import Any
+from weakref import WeakKeyDictionary
 
 import ipywidgets as widgets
 
@@ -39,9 +40,9 @@ def exercise(lesson: Lesson, name: str) -> ExerciseView:
 
 
 class ExerciseView(widgets.VBox):
-    """The widget `exercise` gives. Its parts: `goals` (how far each is), `start` (back to the lesson's values), `hint` (the
-    button), `hints`, `answer` (the button, in the teacher's notebook), `message`. `results` are those of the last check, `solved` whether all goals
-    are met."""
+    """The widget `exercise` gives. Its parts: `goals` (how far each is), `start` (back to the lesson's values), `hint`
+    (the button), `hints`, `answer` (the button, in the teacher's notebook), `message`. `results` are those of the last
+    check, `solved` whether all goals are met."""
 
     def __init__(self, lesson: Lesson, exercise: Exercise) -> None:
         self.lesson = lesson
@@ -49,7 +50,6 @@ class ExerciseView(widgets.VBox):
         self.results: tuple[Result, ...] = ()
         self.cell = ""
         self._own_cell, _ = running_cell()
-        self._before: tuple[object, Pattern] | None = None
         self._shown = 0
         self._checking = Settled(self._check, _CHECK_AFTER)
         self._build()
@@ -73,8 +73,6 @@ class ExerciseView(widgets.VBox):
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: the goals are looked at again when the sliders rest."""
-        if rewritten:
-            self._before = None
         if not os.environ.get("LESSONKIT_BUILD"):
             self._checking.ask()
 
@@ -156,7 +154,7 @@ class ExerciseView(widgets.VBox):
 
     def _check(self) -> None:
         try:
-            attempt = self._attempt()
+            attempt = current_attempt(self.lesson)
         except Exception as error:
             self.results = ()
             self.message.value = fragments.message(f"{say('class_copy.waiting')} {fragments.plain(error)}")
@@ -172,17 +170,19 @@ class ExerciseView(widgets.VBox):
         praise = say("class_copy.done", title=self.exercise.title) if self.solved else ""
         self.message.value = fragments.notes([praise])
 
-    def _attempt(self) -> Attempt:
-        lesson = self.lesson
-        return attempt_of(lesson, lesson.values, self._lessons_own())
 
-    def _lessons_own(self) -> Pattern:
-        """The lesson's own draft for the body chosen, worked again only when lesson or body change."""
-        definition, body = self.lesson.definition, self.lesson.body
-        if self._before is None or self._before[0] != (definition.entries, definition.parameters, body):
-            drafted = own_draft(self.lesson)
-            self._before = ((definition.entries, definition.parameters, body), drafted)
-        return self._before[1]
+def current_attempt(lesson: Lesson) -> Attempt:
+    """The lesson as its values are now beside its own draft; worked and proved once for all exercises, and the draft
+    again only when lesson or body change. Raises `KitError` as working does."""
+    definition, values = lesson.definition, lesson.values
+    place = (definition.entries, definition.parameters, lesson.body, lesson.units)
+    known = _ATTEMPTS.get(lesson)
+    same = known is not None and known[0] == place
+    if known is not None and same and known[1] == values:
+        return known[2]
+    made = attempt_of(lesson, values, known[2].before if known is not None and same else own_draft(lesson))
+    _ATTEMPTS[lesson] = place, values, made
+    return made
 
 
 def own_draft(lesson: Lesson) -> Pattern:
@@ -197,6 +197,9 @@ def attempt_of(lesson: Lesson, values: dict[str, float], before: Pattern) -> Att
 
     body = lesson.body if lesson.measures else NOBODY
     return Attempt(before, work(lesson.definition, body, values, whole=False), lesson.units, prove)
+
+
+_ATTEMPTS: WeakKeyDictionary[Lesson, tuple[object, dict[str, float], Attempt]] = WeakKeyDictionary()
 
 
 def _listed(results: Sequence[Result], asked: Sequence[str], untouched: bool) -> str:

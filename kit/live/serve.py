@@ -37,7 +37,7 @@ from voila.tornado.handler import TornadoVoilaHandler
 
 from kit.booklet.run_notebook import OwnPython, read_notebook
 from kit.errors import KitError
-from kit.language import say
+from kit.language import language, say
 from kit.live.class_lesson import ROOM
 from kit.live.print_job import AT_ONCE
 from kit.live.print_mine import FOLDER
@@ -223,7 +223,7 @@ def _page(text: str, form: bool = False) -> str:
     )
     title = escape(say("class_copy.room"))
     return (
-        f'<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{title}</title>'
+        f'<!doctype html><html lang="{language()}"><head><meta charset="utf-8"><title>{title}</title>'
         '<meta name="viewport" content="width=device-width"><link rel="icon" href="data:,">'
         "<style>body{font:1.2rem/1.5 sans-serif;max-width:34em;margin:3em auto;padding:0 1em}"
         "input,button{font:inherit;padding:.3em .5em}input{width:9em;letter-spacing:.1em}</style></head>"

@@ -4,8 +4,10 @@
 
 Opens the class copy of the example lesson as `lessonkit serve` does and speaks to it over HTTP and websockets as
 pages do, without a browser to paint. Students come in together; then each moves a slider again and again, `pause`
-seconds apart and not in step. Told for each number of students: seconds until all pages were there, PSS of a kernel
-and of all, milliseconds until the picture came. The machine's other work counts too: watch the load.
+seconds apart and not in step. Told for each number of students: seconds until all pages were there; PSS of a kernel,
+the largest RSS, and PSS of all with the server; milliseconds until the picture came; processor time of a move, that of
+the kernel with the proof and the exercises that follow, and that of the server. Other work on the machine makes the
+waits longer, not the processor time: watch the load.
 """
 
 from __future__ import annotations
@@ -134,6 +136,12 @@ def kernels_of(serving: int) -> list[int]:
     return found
 
 
+def seconds(process: int) -> float:
+    """Processor time a process has used."""
+    parts = Path(f"/proc/{process}/stat").read_text().rsplit(")", 1)[1].split()
+    return (int(parts[11]) + int(parts[12])) / os.sysconf("SC_CLK_TCK")
+
+
 def megabytes(process: int, what: str = "Pss") -> float:
     text = Path(f"/proc/{process}/smaps_rollup").read_text()
     line = next(line for line in text.splitlines() if line.startswith(f"{what}:"))
@@ -146,8 +154,12 @@ async def measure(room: Room, count: int, moves: int, pause: float) -> str:
     await asyncio.gather(*(student.enter() for student in students))
     opened = time.perf_counter() - began
     await asyncio.gather(*(student.move() for student in students))  # warm
+    before = {process: seconds(process) for process in (*kernels_of(room.process), room.process)}
     waits = sorted(wait for each in await asyncio.gather(*(s.work(moves, pause) for s in students)) for wait in each)
+    await asyncio.sleep(2)  # the proof and the exercises come after the last move
     kernels = kernels_of(room.process)
+    spent = sum(seconds(process) - before[process] for process in kernels) / len(waits)
+    passed_on = (seconds(room.process) - before[room.process]) / len(waits)
     sizes = [megabytes(kernel) for kernel in kernels]
     resident = [megabytes(kernel, "Rss") for kernel in kernels]
     total = sum(sizes) + megabytes(room.process)
@@ -158,7 +170,7 @@ async def measure(room: Room, count: int, moves: int, pause: float) -> str:
     return (
         f"| {count:>2} | {opened:5.1f} s | {statistics.median(sizes):4.0f} MB | {max(resident):4.0f} MB "
         f"| {total / 1024:4.2f} GB | {statistics.median(waits) * 1e3:4.0f} ms | {cuts[18] * 1e3:4.0f} ms "
-        f"| {waits[-1] * 1e3:5.0f} ms | {os.getloadavg()[0]:4.1f} |"
+        f"| {waits[-1] * 1e3:5.0f} ms | {spent * 1e3:4.0f} + {passed_on * 1e3:3.0f} ms | {os.getloadavg()[0]:4.1f} |"
     )
 
 
@@ -169,8 +181,10 @@ def main() -> None:
     parser.add_argument("--pause", type=float, default=2.0)
     options = parser.parse_args()
     AsyncHTTPClient.configure(tornado.simple_httpclient.SimpleAsyncHTTPClient, max_clients=100)
-    print("| students | all pages there | kernel PSS | largest RSS | in all | p50 | p95 | worst | load |")
-    print("|---:|---:|---:|---:|---:|---:|---:|---:|---:|")
+    print(
+        "| students | all pages there | kernel PSS | largest RSS | in all | p50 | p95 | worst | work of a move | load |"
+    )
+    print("|---:|---:|---:|---:|---:|---:|---:|---:|---:|---:|")
     for count in options.counts:
         with tempfile.TemporaryDirectory() as base, running_room(Path(base), "--students", str(count)) as room:
             print(asyncio.run(measure(room, count, options.moves, options.pause)), flush=True)
