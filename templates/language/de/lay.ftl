@@ -2,7 +2,7 @@
 
 lay-yardage_note = Jede Länge ist die eines Zuschneideplans mit den wahren Umrissen der Teile, alle im Fadenlauf und mit 1 cm Abstand, aufgerundet, wie Stoff verkauft wird.
 # { $share } ist ein Prozentwert wie 5 %.
-lay-yardage_shrinkage = Darin enthalten sind { $share } der Länge, um die der Stoff beim Waschen einläuft; vor dem Zuschneiden waschen und bügeln.
+lay-yardage_shrinkage = Eingerechnet sind { $share } der Länge, um die der Stoff beim Waschen einläuft; vor dem Zuschneiden waschen und bügeln.
 lay-yardage_unwashed = Für das Einlaufen ist nichts zugegeben; von Stoff, der einläuft, mehr kaufen und ihn vor dem Zuschneiden waschen.
 
 # Das Bild. { $width } und { $length } sind Längen wie 140 cm (55 Zoll).
@@ -39,7 +39,7 @@ lay-strips = { $count ->
 lay-alt = Zuschneideplan. { $heading }.
 lay-alt_flat = Der Stoff ist offen ausgebreitet, eine Lage mit der rechten Stoffseite oben.
 lay-alt_lengthwise = Der Stoff ist der Länge nach gefaltet, die Webkanten aufeinander.
-lay-alt_part = Der Stoff ist zuerst der Länge nach gefaltet und danach offen ausgebreitet.
+lay-alt_part = Der Stoff ist im ersten Abschnitt der Länge nach gefaltet und dahinter offen ausgebreitet.
 lay-alt_piece = { $count ->
     [one] Teil { $number }, { $title }, ist einmal aufgelegt.
    *[other] Teil { $number }, { $title }, ist für { $count } Stück aufgelegt.
