@@ -60,7 +60,7 @@ booklet-more_findings =
 ## Bevor es losgeht
 
 booklet-how_to_use = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, ein Probeteil aus billigem Stoff anprobieren und erst dann den guten Stoff zuschneiden.
-booklet-how_to_use_pages = Der Schnitt lässt sich Schritt für Schritt selbst konstruieren; oder die Schnittseiten drucken und gleich mit dem Nähen beginnen.
+booklet-how_to_use_pages = Der Schnitt lässt sich Schritt für Schritt selbst konstruieren; oder die Schnittmusterseiten drucken und gleich mit dem Nähen beginnen.
 booklet-reading_inks = Dicke Linien in der Akzentfarbe sind in diesem Schritt neu; dünne graue stammen von vorher; blasse gestrichelte fallen weg.
 booklet-reading_units = Längen stehen in beiden Maßsystemen. Von Anfang bis Ende bei einem bleiben; jede Länge ist für sich gerundet.
 booklet-reading_cloths = Stoff ist mit einer Tönung und einem Muster gezeichnet; die Zeichenerklärung steht unten.
@@ -192,7 +192,7 @@ booklet-strip_pieced_diagonal_each =
 
 ## Drucken
 
-booklet-printing_alone = Zuerst nur die erste Schnittseite drucken, mit 100 % oder „Tatsächliche Größe“. „An Seite anpassen“ und „Verkleinern“ ausschalten.
+booklet-printing_alone = Zuerst nur die erste Schnittmusterseite drucken, mit 100 % oder „Tatsächliche Größe“. „An Seite anpassen“ und „Verkleinern“ ausschalten.
 booklet-printing_squares = Ihre Testquadrate nachmessen: eines hat 100 mm (10 cm) Seitenlänge, das andere 4 Zoll. Stimmt eines nicht, vor dem Weiterdrucken die Skalierung in den Druckereinstellungen suchen.
 booklet-printing_rest = Den Rest drucken. Der Plan auf der ersten Seite zeigt, wohin jede Seite gehört: nach Reihe und Spalte.
 booklet-printing_join = Jede Seite nur an zwei Seiten an der Randlinie abschneiden, so über die Nachbarseite legen, dass die Klebemarken aufeinandertreffen, und mit Klebeband verbinden.

@@ -78,7 +78,7 @@ class_copy-print = Der eigene Schnitt
 
 # Die eigenen Seiten der Lernenden.
 class_copy-print_mine = Meine Größe drucken
-class_copy-print_tooltip = Erstellt Heft und Schnittseiten in der eigenen Größe und mit den eigenen Werten
+class_copy-print_tooltip = Erstellt Heft und Schnittmusterseiten in der eigenen Größe und mit den eigenen Werten
 class_copy-paper = Papier
 class_copy-booklet_too = Mit dem Heft
 class_copy-cancel = Abbrechen
@@ -86,7 +86,7 @@ class_copy-print_wait = Bitte warten: andere drucken gerade.
 class_copy-print_run = Die Lektion wird in der eigenen Größe konstruiert …
 class_copy-print_prove = Der Schnitt wird geprüft …
 class_copy-print_booklet = Das Heft wird gesetzt …
-class_copy-print_pages = Die Schnittseiten werden ausgelegt …
+class_copy-print_pages = Die Schnittmusterseiten werden ausgelegt …
 class_copy-print_cancelled = Abgebrochen. Was vorher erstellt wurde, ist noch da.
 class_copy-print_failed = Das hat nicht geklappt: { $why }
 class_copy-print_kept = Die Dateien unten sind von vorher.
@@ -95,7 +95,7 @@ class_copy-print_lost = Es hat ohne Angabe von Gründen aufgehört. Noch einmal 
 class_copy-print_done = Erstellt um { $when }: { $who }.
 class_copy-print_unsound = Die Prüfung hat etwas gefunden, das zu berichtigen ist: nach diesen Seiten noch nicht zuschneiden.
 class_copy-file_booklet = Heft
-class_copy-file_pages = Schnittseiten, { $paper }
+class_copy-file_pages = Schnittmusterseiten, { $paper }
 
 # Der Eingang zu einem Kurs, der in einem Raum angeboten wird.
 class_copy-room = Schnittkurs

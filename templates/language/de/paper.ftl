@@ -1,4 +1,4 @@
-# Was auf Schnittseiten, Copyshop-Bogen, dem Bogen für den Beamer und in Zeichendateien steht und was beim Erstellen gesagt wird.
+# Was auf Schnittmusterseiten, Copyshop-Bogen, dem Bogen für den Beamer und in Zeichendateien steht und was beim Erstellen gesagt wird.
 
 # ---- Papiere
 
@@ -20,13 +20,13 @@ paper-document_projector = { $title }, { $edition }, für den Beamer
 # Die Zeile unter dem Titel der ersten Seite.
 paper-about_upright =
     { $count ->
-        [one] Schnittseiten auf { $paper }, Hochformat · { $count } Seite folgt
-       *[other] Schnittseiten auf { $paper }, Hochformat · { $count } Seiten folgen
+        [one] Schnittmusterseiten auf { $paper }, Hochformat · { $count } Seite folgt
+       *[other] Schnittmusterseiten auf { $paper }, Hochformat · { $count } Seiten folgen
     }
 paper-about_sideways =
     { $count ->
-        [one] Schnittseiten auf { $paper }, Querformat · { $count } Seite folgt
-       *[other] Schnittseiten auf { $paper }, Querformat · { $count } Seiten folgen
+        [one] Schnittmusterseiten auf { $paper }, Querformat · { $count } Seite folgt
+       *[other] Schnittmusterseiten auf { $paper }, Querformat · { $count } Seiten folgen
     }
 paper-page_of = Seite { $page } von { $pages }
 paper-sheet_of = Bogen { $page } von { $pages }

@@ -6,7 +6,7 @@ gather-mark = An dieser Kante und an der, an die sie genäht wird, die Viertel m
 gather-draw = Die Unterfäden von beiden Enden her anziehen, bis die Kante { $to } statt { $full } misst, und um eine Stecknadel wickeln.
 gather-draw_to_fit = Die Unterfäden von beiden Enden her anziehen, bis die Kante auf { $fit } passt: { $to } statt { $full }. Um eine Stecknadel wickeln.
 gather-spread = Die Kräuselfältchen zwischen den Markierungen gleichmäßig verteilen.
-gather-why = Zwei Reihen legen die kleinen Falten nebeneinander; bei nur einer Reihe kippen sie um.
+gather-why = Zwei Reihen legen die Fältchen nebeneinander; bei nur einer Reihe kippen sie um.
 gather-why_quarters = Markierte Viertel halten die Mehrweite dort, wo der Entwurf sie haben will.
 
 ease_stitch-sew = { $edge }: { $distance } außerhalb der Nahtlinie einen Einhaltefaden mit langen Stichen nähen und lange Fadenenden lassen.
@@ -14,8 +14,8 @@ ease_stitch-sew_two = { $edge }: in der Nahtzugabe zwei Einhaltefäden mit lange
 ease_stitch-draw = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist: { $to }.
 ease_stitch-draw_to_fit = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist und auf { $fit } passt: { $to }.
 ease_stitch-draw_later = Den Unterfaden ein wenig anziehen, bis sich die Kante zu wölben beginnt.
-ease_stitch-smooth = Die Mehrweite mit den Fingern verteilen, bis keine Falte zu sehen ist, und mit Dampf einbügeln.
-ease_stitch-why = Eine längere Kante, ohne Falte eingehalten, gibt dem Körper Raum: über der Schulter, am Ellbogen, am Gesäß.
+ease_stitch-smooth = Die Mehrweite mit den Fingern verteilen, bis kein Fältchen zu sehen ist, und mit Dampf einbügeln.
+ease_stitch-why = Eine längere Kante, ohne Fältchen eingehalten, gibt dem Körper Raum: über der Schulter, am Ellbogen, am Gesäß.
 
 baste-sew = { $edge } durch alle Lagen heften, { $distance } außerhalb der Nahtlinie.
 baste-sew_on_line = { $edge } durch alle Lagen auf der Nahtlinie heften, mit Garn in einer anderen Farbe.

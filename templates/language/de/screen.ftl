@@ -22,4 +22,4 @@ screen-again_ask = Wirklich alle Haken entfernen?
 screen-again_yes = Alle entfernen
 screen-again_no = Behalten
 screen-forgets = Dieser Browser merkt sich die Haken nicht: sie gelten, bis die Seite geschlossen wird.
-screen-fold = Die Heftbogen in tatsächlicher Größe beidseitig drucken, über die kurze Kante gewendet; dann den Stapel in der Mitte falten und im Falz heften.
+screen-fold = Die Bogen für das Heft in tatsächlicher Größe beidseitig drucken, über die kurze Kante gewendet; dann den Stapel in der Mitte falten und im Falz klammern.
