@@ -10,7 +10,7 @@ import pytest
 ROOT = Path(__file__).resolve().parent.parent
 
 FLOORS = (
-    ("geometry", "body", "units", "language", "errors", "resources", "placeholder", "atomic"),
+    ("geometry", "body", "units", "language", "errors", "resources", "placeholder", "atomic", "breath"),
     ("piece",),
     ("lesson", "sewing", "blocks"),
     ("proof", "cloth"),

@@ -2,15 +2,21 @@
 
 Moves arrive as messages on the kernel's event loop, sometimes faster than a lesson can be worked and drawn.
 `Latest` takes in every message that is already waiting and then works once, so nothing drawn is out of date;
-`Settled` waits until the moves have stopped, and may be cut in parts between which a new move is let in.
-Without a running loop (plain Python) both work at once.
+`Settled` waits until the moves have stopped, and may be cut in parts between which a new move is let in; `Aside`
+works longer things out in a thread and shows what was found on the loop.
+Without a running loop (plain Python) they work at once.
 """
 
 from __future__ import annotations
 
 import asyncio
+import contextlib
+import threading
 import time
 from collections.abc import Callable, Iterator
+from contextvars import copy_context
+
+from kit.breath import Stopped, breathe, breathing
 
 _QUIET_TURNS = 3
 """Turns of the loop without a new move that count as quiet: one reads a message, one hands it on, one spare."""
@@ -111,3 +117,71 @@ class Settled:
             return
         if self._parts is parts:
             self._handle = loop.call_later(0.002, self._next, loop)
+
+
+Show = Callable[[], None]
+_ONE_AT_A_TIME = threading.Lock()
+
+
+class Aside:
+    """Calls `work` in a thread when nothing was asked for `wait` seconds. What it yields are functions that show what
+    it found; they are called on the loop. A new move or `drop` stops the work at its next breath (kit.breath) and
+    keeps what it found from being shown. `patient`: without a running loop it waits for `now`."""
+
+    def __init__(self, work: Callable[[], Iterator[Show]], wait: float, *, patient: bool = False) -> None:
+        self._work = work
+        self._wait = wait
+        self._patient = patient
+        self._handle: asyncio.Handle | None = None
+        self._stop = threading.Event()
+        self._stop.set()
+
+    @property
+    def pending(self) -> bool:
+        """Whether something asked for is not finished yet."""
+        return self._handle is not None or not self._stop.is_set()
+
+    def ask(self) -> None:
+        """A move has arrived."""
+        self.drop()
+        loop = running_loop()
+        if loop is not None:
+            self._handle = loop.call_later(self._wait, self._begin, loop)
+        elif not self._patient:
+            self.now()
+
+    def drop(self) -> None:
+        """Forget what was asked."""
+        if self._handle is not None:
+            self._handle.cancel()
+        self._handle = None
+        self._stop.set()
+
+    def now(self) -> None:
+        """Do it all at once."""
+        self.drop()
+        for show in self._work():
+            show()
+
+    def _begin(self, loop: asyncio.AbstractEventLoop) -> None:
+        self._handle = None
+        self._stop = threading.Event()
+        run = copy_context().run
+        threading.Thread(target=run, args=(self._run, loop, self._stop), daemon=True, name="lessonkit-aside").start()
+
+    def _run(self, loop: asyncio.AbstractEventLoop, stop: threading.Event) -> None:
+        def pause() -> None:
+            if stop.is_set():
+                raise Stopped
+
+        def show(found: Show) -> None:
+            if not stop.is_set():
+                found()
+
+        # A loop that is closed takes nothing more: there is nobody left to show it to.
+        with contextlib.suppress(Stopped, RuntimeError), _ONE_AT_A_TIME, breathing(pause):
+            breathe()
+            for found in self._work():
+                breathe()
+                loop.call_soon_threadsafe(show, found)
+            loop.call_soon_threadsafe(stop.set)

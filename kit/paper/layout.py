@@ -18,6 +18,7 @@ import numpy as np
 import shapely
 from shapely import affinity
 
+from kit.breath import breathe
 from kit.paper.nest import EDGE, Lying, Mesh, Spot, lying, nest
 from kit.paper.papers import Paper
 
@@ -95,11 +96,13 @@ def _tries(
         most = math.ceil(max(widest, limit + 2 * mesh.shift) / mesh.wide - 1e-6)
         if widest <= limit + 2 * mesh.shift:
             most = max(int((limit + 2 * mesh.shift + 1e-6) / mesh.wide), math.ceil(widest / mesh.wide - 1e-6))
-        ways = [
-            [lying(shape, angle, mesh, most) for angle in turns] for shape, turns in zip(shapes, angles, strict=True)
-        ]
+        ways = []
+        for shape, turns in zip(shapes, angles, strict=True):
+            breathe()
+            ways.append([lying(shape, angle, mesh, most) for angle in turns])
         fewest = math.inf
         for order, columns, way_in in _plans(shapes, ways, mesh, most, _PLACED // len(helds)):
+            breathe()
             found = nest(ways, order, mesh, columns, way_in=way_in, at_most=fewest)
             if found is not None and found[0] not in seen:
                 fewest = found[1]

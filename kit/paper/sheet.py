@@ -19,6 +19,7 @@ import pikepdf
 import shapely
 from shapely import affinity
 
+from kit.breath import breathe
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import language, say
@@ -226,6 +227,7 @@ def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
 
 
 def _drawn(piece: Piece, pattern: Pattern, scale: float = 1.0) -> tuple[tuple[Item, ...], tuple[Point, ...]]:
+    breathe()
     letters = 1.0 if scale == 1.0 else _CLASS_TEXT / scale
     items = tuple(piece_items(piece, pattern, pattern.lesson.units, letters=letters))
     return items, tuple(cut_line(piece).points(0.1))

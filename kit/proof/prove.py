@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from kit.breath import breathe
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.proof.corners import corners
@@ -31,14 +32,20 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
     if pattern.sewing:
         state, refusals = sew(pattern)
         found += order(pattern, refusals)
+        breathe()
         found += seam_lengths(pattern)
+        breathe()
         found += raw_edges(pattern, state)
         found += allowances(pattern)
         found += used(pattern, state)
+        breathe()
         found += unfinished(pattern, state)
+        breathe()
         found += fold_true(pattern, sound)
+        breathe()
         found += openings(pattern) + notch_pairs(pattern)
         found += notions(pattern)
+        breathe()
         if not broken:
             found += corners(pattern)
     else:
