@@ -1,0 +1,91 @@
+# Frases comunes, textos alternativos de las imágenes y las palabras pequeñas con que se forman.
+# Los nombres van sin artículo, porque no se conoce su género: «bajo de delantero de la izquierda».
+
+language-name = Español
+
+phrase-minutes = unos { $count } minutos
+
+phrase-edge_on_side = { $edge } de la { $side }
+phrase-piece = { $piece }
+phrase-piece_on_side = { $piece } de la { $side }
+phrase-place = { $edge } de { $piece }
+phrase-place_on_side = { $edge } de { $piece } de la { $side }
+phrase-run = { $edge } de { $piece }
+phrase-run_on_side = { $edge } de { $piece } de la { $side }
+phrase-row = { $first } con { $last }
+# El español escribe los nombres con minúscula dentro de la frase.
+phrase-title = { $small }
+phrase-two = { $first } y { $last }
+phrase-more = { $first }, { $last }
+
+word-left = izquierda
+word-right = derecha
+word-face-right = con el derecho hacia arriba
+word-face-wrong = con el revés hacia arriba
+word-interfacing-right = con el adhesivo hacia abajo
+word-interfacing-wrong = con el adhesivo hacia arriba
+word-finish-zigzag = puntada zigzag
+word-finish-overlock = puntada overlock
+word-finish-pinked = tijeras dentadas
+word-stuff-interfacing = entretela
+word-thing-zip = cremallera
+word-thing-button = botón
+word-thing-buttonhole = ojal
+word-thing-elastic = tramo de elástico
+word-thing-cord = cordón
+word-thing-binding = tira para ribetear
+
+# Cómo se llama un borde para el que la lección no tiene palabras propias.
+
+edge-outer = borde exterior
+edge-inner = borde interior
+edge-wrist = borde de la muñeca
+edge-side = costura lateral
+edge-neck = escote
+edge-shoulder = costura del hombro
+edge-opening = abertura de la manga
+edge-centre = línea central
+
+common-both_sides = Trabaje igual el lado izquierdo y el derecho.
+common-pin_right = Prenda con alfileres { $a } sobre { $b }, derecho con derecho, por { $edge }.
+common-pin_wrong = Prenda con alfileres { $a } sobre { $b }, revés con revés, por { $edge }.
+common-pin_right_same_piece = Prenda con alfileres la mitad izquierda y la derecha, derecho con derecho, por { $edge }.
+common-pin_wrong_same_piece = Prenda con alfileres la mitad izquierda y la derecha, revés con revés, por { $edge }.
+common-pin_right_run_on_run = Prenda con alfileres { $a } sobre { $b }, derecho con derecho.
+common-pin_wrong_run_on_run = Prenda con alfileres { $a } sobre { $b }, revés con revés.
+common-match_notches = Haga coincidir los piquetes.
+common-match_seams = Haga coincidir las costuras.
+common-match_seams_and_notches = Haga coincidir las costuras y los piquetes.
+common-ease = Uno de los bordes es a propósito { $ease } más largo: reparta esa amplitud por igual y préndala con alfileres.
+common-press_open = Planche los márgenes abiertos.
+common-press_one_side = Planche la costura hacia un lado.
+common-press_later = No la planche todavía.
+common-press_towards = Planche la costura hacia { $piece }.
+
+alt-bottom = { $piece }: { $face }.
+alt-together = { $piece }: encima, { $face }, borde con borde por { $edge }.
+alt-open = { $piece }: al lado, con la costura abierta en { $edge }, { $face }.
+alt-flat = { $piece }: encima, en plano, { $face }.
+alt-turned = Doblado { $depth }: { $edge }.
+alt-row = Una costura nueva corre por { $edge }.
+alt-row_inside = Una costura nueva corre { $inset } hacia dentro de { $edge }.
+alt-row_outside = Una costura nueva corre por el margen, { $inset } por fuera de la línea de costura: { $edge }.
+alt-old_row = Se ve la costura anterior: { $edge }.
+alt-gap = Deja una abertura de { $gap }.
+alt-strip = Se muestra la tira: { $strip }.
+alt-pinned = Hay alfileres puestos: { $edge }.
+alt-folded = { $piece }: se dobla por una línea.
+alt-thing = En su lugar se muestra: { $thing }.
+alt-things = En sus lugares se muestran { $count } unidades: { $thing }.
+alt-row_line = Una costura nueva sigue la línea marcada.
+alt-row_baste = Un hilván de puntadas largas corre por { $edge }.
+alt-row_gather = Unas hileras de puntadas largas para fruncir corren por { $edge }.
+alt-row_hand = Unas puntadas a mano corren por { $edge }.
+alt-section = Un corte transversal muestra cómo quedan las capas.
+alt-draft = Trazado: { $pieces }.
+alt-draft_strips = Tiras por cortar: { $strips }.
+alt-draft_new = Líneas nuevas: { $lines }.
+alt-draft_removed = Líneas quitadas o vueltas a trazar: { $lines }.
+alt-draft_points = Puntos nuevos: { $points }.
+alt-draft_measures = Medidas: { $measures }.
+alt-draft_measure = { $name } { $value }

@@ -1,0 +1,13 @@
+# Frases para broches, corchetes y ojetes.
+
+snaps-first = Cosa la mitad plana de cada broche a presión por el interior del lado que monta, cogiendo solo la capa de dentro: { $places }.
+snaps-second = Píntela con tiza, cierre la prenda para marcar dónde toca y cosa ahí las otras mitades: { $under }.
+snaps-why = La tiza marca el lugar exacto, para que el borde cerrado quede plano.
+
+hooks-first = Cosa los ganchos de los corchetes por el interior del lado que monta, un poco retirados del borde: { $places }.
+hooks-second = Cierre la prenda, marque hasta dónde llegan los ganchos y cosa ahí las presillas: { $under }.
+hooks-why = Un poco retirado del borde, el gancho no se ve y el lado que monta queda tenso.
+
+eyelets-back = Termofije o hilvane un retal de entretela por detrás: { $places }.
+eyelets-set = Ponga en cada lugar un ojete según las instrucciones del fabricante, o haga un ojal pequeño, solo a través de esta capa.
+eyelets-why = En una sola capa, el cordón sale de la jareta y no atraviesa la prenda; el retal evita que el agujero se desgarre.

@@ -1,0 +1,198 @@
+# Lo que va en las páginas del patrón, los pliegos de copistería y la hoja del proyector, en los archivos de dibujo, y lo que
+# se dice mientras se hacen. $title es el título de la lección. Las tallas, como «W4», son nombres.
+
+# ---- papeles
+
+paper-name_a4 = A4
+paper-name_a3 = A3
+paper-name_a0 = A0
+paper-name_letter = Carta
+paper-name_tabloid = Tabloide
+paper-name_a4_or_letter = A4 o Carta
+paper-name_roll_36in = rollo de 36 pulg.
+paper-name_roll_914mm = rollo de 914 mm
+
+# ---- encabezados y leyendas, separados por un punto medio
+
+paper-edition = edición { $edition }
+paper-document = { $title }, { $edition }
+paper-document_pages = { $title }, { $edition }, páginas en { $paper }
+paper-document_projector = { $title }, { $edition }, para proyector
+# La línea bajo el título de la primera página.
+paper-about_upright =
+    { $count ->
+        [one] páginas del patrón en { $paper }, en vertical · sigue { $count } página
+       *[other] páginas del patrón en { $paper }, en vertical · siguen { $count } páginas
+    }
+paper-about_sideways =
+    { $count ->
+        [one] páginas del patrón en { $paper }, apaisado · sigue { $count } página
+       *[other] páginas del patrón en { $paper }, apaisado · siguen { $count } páginas
+    }
+paper-page_of = página { $page } de { $pages }
+paper-sheet_of = hoja { $page } de { $pages }
+# $pieces es paper-pieces.
+paper-on_sheets =
+    { $count ->
+        [one] { $pieces } en { $count } hoja
+       *[other] { $pieces } en { $count } hojas
+    }
+paper-on_one_sheet = { $pieces } en una hoja
+paper-pieces =
+    { $count ->
+        [one] { $count } pieza de papel
+       *[other] { $count } piezas de papel
+    }
+paper-place = fila { $row }, columna { $column }
+# En la zona gris de una página: el nombre de la página que se pega ahí, como 2B.
+paper-glue = pegue aquí { $page }
+
+# ---- la primera página
+
+paper-print = Imprimir
+paper-print_first = Imprima primero esta página, al 100 % (tamaño real), sin escalar y sin ajustar a la página.
+paper-print_first_common = Imprima primero esta página, al 100 % (tamaño real), sin escalar y sin ajustar a la página. Imprima en A4 o en Carta, centrado en la hoja.
+paper-print_measure = Mida un cuadrado antes de cortar: el métrico mide { $metric } de lado; el otro, { $inch }.
+paper-print_others = Después imprima las demás páginas con los mismos ajustes.
+paper-join = Unir
+paper-join_plan = Ordene las páginas como en el plano de páginas. Las filas llevan números; las columnas, letras.
+paper-join_trim = Corte cada página por sus líneas de recorte discontinuas (✂), a la izquierda y arriba. Las páginas que ahí no tienen esa línea se dejan como están.
+paper-join_trim_all = Corte cada página por sus líneas de recorte discontinuas (✂), en todos los lados que la tengan.
+paper-join_glue = Pegue la página cortada sobre la zona gris de la página anterior, con pegamento o cinta. Junte las mitades con el mismo número: el círculo debe cerrarse y sus diagonales deben cruzarse en el centro.
+paper-join_tape = Ponga los bordes cortados uno contra otro, sin montarlos, y péguelos con cinta. Junte las mitades con el mismo número: el círculo debe cerrarse y sus diagonales deben cruzarse en el centro.
+paper-join_rows = Una primero las páginas de cada fila y después fila con fila.
+paper-cut = Cortar
+paper-cut_line = Corte las piezas por la línea continua gruesa.
+paper-cut_blades = Las cuchillas cortan. Corte apartándose de los dedos y de usted, cierre el cúter rotatorio cada vez que lo deje, úselo sobre una plancha de corte y mantenga cuchillas y alfileres fuera del alcance de los niños. Van por delante las instrucciones del fabricante y las normas de su taller.
+paper-practise = Practicar
+paper-practise_smaller = Estas páginas son para practicar el trazado en la mesa. Todo está dibujado más pequeño, salvo las palabras: nada de lo que se corte de ellas le queda a un cuerpo.
+paper-practise_blades = Mantenga cuchillas y alfileres fuera del alcance de los niños. Van por delante las normas de su aula.
+
+# ---- el plano de páginas
+
+paper-plan = Plano de páginas
+paper-plan_pages =
+    { $count ->
+        [one] { $count } página
+       *[other] { $count } páginas
+    }
+paper-plan_rows =
+    { $count ->
+        [one] { $count } fila
+       *[other] { $count } filas
+    }
+paper-plan_columns =
+    { $count ->
+        [one] { $count } columna
+       *[other] { $count } columnas
+    }
+# $pages, $rows y $columns son los tres mensajes de arriba.
+paper-plan_grid = { $pages }, { $rows } por { $columns }
+# $plan es paper-plan_grid.
+paper-plan_patches = { $plan }, en { $patches } grupos
+paper-plan_single = { $plan }, ninguna se une
+# $plan es uno de los tres mensajes de arriba.
+paper-plan_blank =
+    { $count ->
+        [one] { $plan }; se omite { $count } página en blanco
+       *[other] { $plan }; se omiten { $count } páginas en blanco
+    }
+
+# ---- cuadrados de prueba y regla de la impresora
+
+paper-square = cuadrado de prueba: mídalo antes de cortar
+paper-square_small = Este cuadrado mide { $side } y representa { $stands_for }.
+paper-class_half = escala 1:2: no sirve para cortar tela
+paper-class_quarter = escala 1:4: no sirve para cortar tela
+paper-gauge_short = Control de la impresora, lado corto del papel
+paper-gauge_long = Control de la impresora, lado largo del papel
+paper-gauge_sheet_width = Control de la impresora, a lo ancho de la hoja
+paper-gauge_sheet_height = Control de la impresora, a lo alto de la hoja
+paper-gauge_sheet_short = Control de la impresora, el lado corto del papel
+paper-gauge_sheet_long = Control de la impresora, el lado largo del papel
+# Estos dos siguen a una fila de números, que son tantos por ciento.
+paper-gauge_metric = %, en los 100 mm de la regla
+paper-gauge_inch = %, en las 4 pulg. de la regla
+paper-gauge_zero = Ponga el cero de la regla en la línea de este extremo.
+paper-gauge_how = ¿Ha salido pequeño o grande? Si una barra de control mide 97 mm, su impresora ha impreso al 97 %: busque primero un ajuste de escala. Si la impresora no obedece, se corrige con páginas hechas para ella: lessonkit pages con --printer-scale 97%, o 97%,98.5% para el lado corto y el largo del papel.
+paper-gauge_corrected = Estas páginas están hechas para una impresora que imprime al { $scale } %. En ella el cuadrado de prueba es exacto y el control indica lo que se corrigió. En cualquier otra impresora salen mal.
+paper-gauge_corrected_two = Estas páginas están hechas para una impresora que imprime al { $short } % en el lado corto del papel y al { $long } % en el largo. En ella el cuadrado de prueba es exacto y el control indica lo que se corrigió. En cualquier otra impresora salen mal.
+
+# ---- el encabezado de un pliego de copistería
+
+paper-head_print = Imprima al 100 %, en papel al menos tan ancho como este pliego, sin escalar y sin ajustar a la página.
+paper-head_measure = Mida los cuadrados antes de cortar: { $metric } y { $inch } de lado.
+paper-head_blades = Las cuchillas cortan: corte apartándose de usted y mantenga cuchillas y alfileres fuera del alcance de los niños.
+
+# ---- páginas con varias tallas
+
+# Una serie de tallas, como W1 a W4, y varias de ellas unidas con «y».
+paper-sizes_run = { $first } a { $last }
+paper-sizes_alike = { $sizes }, todas iguales
+paper-sizes_hint = La última página dice cómo encontrar su talla y qué páginas necesita.
+paper-sizes_find = Encuentre su talla
+paper-sizes_hold = Estas páginas contienen las tallas { $sizes } de { $title }, unas sobre otras.
+paper-sizes_count = Cuente las marcas entre dos trazos largos: un punto vale uno; un trazo corto, cinco. Las tallas pares son más gruesas que las impares.
+paper-sizes_shared = Una línea continua es común: pertenece a todas las tallas cuya línea entra en ella. El nombre de la talla aparece de trecho en trecho en su línea; coloree la suya antes de cortar.
+paper-sizes_layers = En un programa que muestre capas, apague las tallas que no necesite; la línea de costura de cada talla es una capa aparte, apagada hasta que la encienda.
+paper-sizes_allowances = Los márgenes de costura están incluidos; su ancho figura a lo largo de los bordes.
+paper-sizes_print = Imprima solo las páginas indicadas para su talla; la primera lleva el cuadrado de prueba.
+paper-sizes_head_size = Talla
+paper-sizes_head_line = Su línea de corte
+paper-sizes_head_pages = Imprima estas páginas
+paper-sizes_all = todas
+paper-sizes_all_line = común a varias tallas
+paper-strips = Tiras que se cortan sin pieza de papel
+paper-strip_every = { $strip }: { $length } por { $width } en todas las tallas.
+# $sizes se compone de paper-strip_size, separados por punto y coma.
+paper-strip_sizes = { $strip }: { $sizes }.
+paper-strip_size = { $sizes } { $length } por { $width }
+# Nombres de capas, como los muestra el programa del lector.
+paper-layers = Tallas
+paper-layer_stitch = { $size } línea de costura
+
+# ---- la hoja del proyector
+
+paper-projector_about = { $edition } · para proyector, 1:1 · hilo de izquierda a derecha
+paper-projector_measure = mida cada lado en la mesa
+
+# ---- el archivo SVG: nombres de grupos
+
+paper-svg_about = Una unidad de usuario es un milímetro. Un grupo por talla y uno por lo que las tallas comparten, dentro un grupo por pieza y dentro un grupo por clase de línea.
+paper-svg_size = Talla { $size }
+paper-svg_all_sizes = Todas las tallas
+paper-svg_shared = Común a { $sizes }
+paper-svg_text = Texto
+paper-svg_square = Cuadrado de prueba, 100 mm
+paper-svg_measure = 100 mm: mida este cuadrado
+paper-svg_cut_line = { $piece }: línea de corte
+paper-svg_stitch_line = { $piece }: línea de costura
+paper-svg_fold = { $piece }: doblez
+paper-svg_grainline = { $piece }: hilo
+paper-svg_notches = { $piece }: piquetes
+paper-svg_marks = { $piece }: marcas
+paper-svg_names = { $piece }: nombres
+
+# ---- lo que se dice mientras se hacen las páginas
+
+paper-doing_pages = Colocando las piezas en páginas
+paper-doing_sheet = Colocando las piezas en un pliego
+paper-doing_writing = Escribiendo las páginas
+paper-doing_size = Talla { $size }
+paper-doing_projector = Preparando la hoja del proyector
+paper-doing_nested = Preparando las páginas en { $paper } de { $sizes }
+# $amount es uno de los mensajes de abajo.
+paper-doing_paper = { $paper }: { $amount }
+paper-amount_roll = { $length }
+paper-amount_pages =
+    { $count ->
+        [one] { $count } página
+       *[other] { $count } páginas
+    }
+paper-amount_sheets =
+    { $count ->
+        [one] { $count } hoja
+       *[other] { $count } hojas
+    }
+# $amount es paper-amount_pages o paper-amount_sheets.
+paper-amount_blank = { $amount }; en blanco y omitidas: { $blank }

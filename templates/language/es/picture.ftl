@@ -1,0 +1,179 @@
+# Lo que va escrito en las imágenes (rótulos, leyendas) y en sus textos alternativos. Los rótulos tienen poco sitio:
+# que sean cortos. Los títulos de piezas y los nombres de bordes y puntos son palabras de la lección.
+
+# ---- cómo se corta una pieza
+
+picture-cut =
+    { $how ->
+        [fold] cortar { $count } al doblez, { $cloth }
+        [mirrored] cortar { $count } en espejo, { $cloth }
+        [single] cortar { $count } en tela abierta, por el derecho, { $cloth }
+       *[plain] cortar { $count }, { $cloth }
+    }
+picture-cut_interfacing = entretela: cortar { $count }
+picture-cloth_main = tela principal
+picture-cloth_interfacing = entretela
+picture-cloth_lining = forro
+
+# ---- qué más va escrito en una pieza
+
+picture-edition = edición { $edition }
+picture-place_on_fold = al doblez de la tela
+picture-one_way = un solo sentido
+picture-one_way_top = un solo sentido: flecha hacia arriba
+picture-nap_one_way = tela con sentido: flecha hacia arriba
+picture-nap_print = tela con sentido: casar el estampado
+picture-grain_crosswise = hilo de trama
+picture-grain_bias = al bies
+
+# ---- texto alternativo de una pieza. $cut es el mensaje picture-cut
+
+picture-piece = Pieza { $number } del patrón, { $title }: { $cut }.
+picture-piece_edges = Bordes: { $edges }.
+picture-edge_on_fold = { $edge } al doblez
+picture-edge_allowance = { $edge } con margen de { $allowance }
+picture-piece_marks = Marcas: { $marks }.
+picture-piece_darts = Pinzas: { $darts }.
+picture-piece_pleats = Pliegues y alforzas: { $pleats }.
+# Una pinza o un pliegue y cuánto recoge del borde.
+picture-taking = { $name }, recoge { $intake }
+picture-laid_crosswise = Colocada al hilo de trama.
+picture-laid_bias = Colocada al bies.
+picture-for_one_way = Para tela con sentido: flecha hacia arriba.
+picture-for_print = Para tela con sentido: casar el estampado.
+
+# ---- imágenes de los pasos de trazado
+
+# Una pieza calcada sobre otra: su título y el borde que se nombra.
+picture-traced_edge = { $piece }: { $edge }
+picture-strip_cut = { $strip }, cortar { $count }
+# Una medida con nombre y su valor, junto a una cota.
+picture-measure = { $name } { $value }
+picture-step_title = { $title }.
+picture-step_pieces = Piezas: { $pieces }.
+picture-step_new = Nuevo, en línea gruesa: { $lines }.
+picture-step_points = Puntos nuevos: { $points }.
+picture-step_measures = Medidas: { $measures }.
+picture-step_marked = Marcado: { $marks }.
+picture-step_cut_line = Con la línea de corte alrededor: { $pieces }.
+picture-step_removed = Quitado, en línea discontinua: { $lines }.
+picture-step_strip = { $strip }: tira de { $length } por { $width }.
+# Una línea o marca y su pieza, las dos por su nombre simple.
+picture-line_on = { $line } ({ $piece })
+picture-notch_on =
+    { $kind ->
+        [double] un piquete doble en { $edge } ({ $piece })
+       *[single] un piquete simple en { $edge } ({ $piece })
+    }
+picture-draft = Trazado de { $title } para { $body }: { $pieces }.
+picture-draft_piece = { $piece }, { $width } por { $height }
+
+# ---- imágenes de costura
+
+# El nombre de una capa donde se ve; las letras van sobre la capa.
+picture-layer_face =
+    { $face ->
+        [right] { $piece }: derecho
+        [wrong] { $piece }: revés
+       *[interfacing] { $piece }: entretela
+    }
+picture-half =
+    { $side ->
+        [left] { $piece }, izquierda
+       *[right] { $piece }, derecha
+    }
+picture-section = corte transversal
+picture-strip_as_cut = { $strip }, recién cortada
+picture-strip_folded = doblada y cosida
+picture-scene_layers = De abajo arriba: { $layers }.
+# Una capa: $piece es picture-half; $lies, picture-lies_...
+picture-scene_layer =
+    { $face ->
+        [right] { $piece }, con el derecho hacia arriba, { $lies }
+        [wrong] { $piece }, con el revés hacia arriba, { $lies }
+       *[interfacing] { $piece }, entretela, { $lies }
+    }
+picture-lies_together = encima, borde con borde
+picture-lies_open = al lado, con la costura abierta
+picture-lies_flat = en plano
+picture-scene_rows = Costuras: { $runs }.
+picture-scene_run =
+    { $side ->
+        [left] { $edges } de { $piece } de la izquierda
+        [right] { $edges } de { $piece } de la derecha
+       *[both] { $edges } de { $piece }
+    }
+picture-scene_strip = Tira: { $strip }.
+picture-scene_empty = Imagen de costura.
+
+# ---- la prenda en plano
+
+picture-flat_front = { $title }: prenda en plano, vista por delante: { $pieces }.
+picture-flat_back = { $title }: prenda en plano, vista por detrás: { $pieces }.
+picture-flat_measured = Así tendida mide { $width } de ancho y { $length } de largo.
+picture-flat_with = Con { $pieces }.
+picture-flat_beside = Al lado: { $pieces }.
+
+# ---- la leyenda
+
+picture-legend = Leyenda
+picture-legend_alt = Leyenda: { $names }.
+picture-legend_right_side = derecho
+picture-legend_wrong_side = revés
+picture-legend_interfacing = entretela
+picture-legend_facing = vista
+picture-legend_strip = tira
+picture-legend_lining = forro
+picture-legend_cut = línea de corte
+picture-legend_stitch = línea de costura
+picture-legend_fold = doblez
+picture-legend_mark = marca
+picture-legend_placement = aquí se coloca una pieza
+picture-legend_pleat = línea de pliegue o alforza
+picture-legend_new = nuevo en este paso
+picture-legend_removed = se quita
+picture-legend_guide = línea auxiliar
+picture-legend_row = costura de este paso
+picture-legend_baste = hilván o frunce
+picture-legend_hand = puntadas a mano
+picture-legend_old_row = costura ya hecha
+picture-legend_hidden = queda debajo
+picture-legend_press = planchar hacia aquí
+
+# ---- la figura de medidas
+
+picture-figure_title_front = Dónde medir, por delante
+picture-figure_title_back = Dónde medir, por detrás
+picture-figure_front = Una figura de pie vista por delante, con una cinta numerada para cada medida: { $tapes }.
+picture-figure_back = Una figura de pie vista por detrás, con una cinta numerada para cada medida: { $tapes }.
+picture-figure_none = ninguna
+
+# ---- costuras comprobadas haciendo rodar un borde sobre el otro, lugar por lugar
+
+picture-walk_title = { $rolled } de { $rolled_piece }, rodando sobre { $still } de { $still_piece }
+picture-walk_title_sentence = { $title }.
+picture-walk_numbered = { $number }: { $place }.
+# Un lugar en los dos bordes: qué es, a qué distancia, y picture-walk_equal o picture-walk_longer.
+picture-walk_place = { $place } a { $at }: { $difference }
+picture-walk_place_alone = { $place } a { $at }, solo en { $piece }
+picture-walk_notch_alone = { $place } a { $at }, solo en { $piece }, sin pareja
+picture-walk_equal = iguales
+picture-walk_longer = { $piece } mide { $by } más
+picture-walk_all = En total { $first } y { $second }: { $difference }.
+picture-walk_all_eased = En total { $first } y { $second }: { $difference }, que se embebe.
+picture-walk_heads = izquierda: { $first }; derecha: { $second }
+picture-walk_start = comienzo
+picture-walk_end = final: { $difference }
+
+# ---- el lugar de un hallazgo
+
+picture-corner_title = Dónde la esquina no casa
+picture-corner_bends = se quiebra { $degrees }°
+picture-corner_differs = esquinas distintas en { $degrees }°
+picture-angle = { $degrees }°
+# Un borde y su pieza, junto al borde.
+picture-corner_edge = { $edge }, { $piece }
+
+# ---- un contorno calcado
+
+picture-outline = Contorno { $outline } con { $corners } esquinas, numeradas en el sentido de las agujas del reloj desde la inferior izquierda

@@ -1,0 +1,298 @@
+# Lo que impide coser en el orden de la lección: qué está mal y qué hacer (claves que terminan en _do). El título de la
+# pieza va delante, de modo que el sujeto callado es esa pieza o tira. Lo que se escribe en el cuaderno queda como está.
+
+sewing_trouble-band_not_set = el borde «{ $place }» no está cosido todavía a la prenda, así que no hay costura sobre la que cerrar.
+sewing_trouble-band_not_set_do = Ponga primero la banda: make.set_band(...).
+sewing_trouble-band_not_seamed = la pieza «{ $piece }» no está cosida todavía a la banda exterior.
+sewing_trouble-band_not_seamed_do = Cosa primero las dos y vuélvalas del derecho: make.seam_band(...), make.turn_out(...).
+sewing_trouble-band_end_open = el borde «{ $edge }» ({ $piece }) sigue sin rematar; una vez cerrado el borde interior ya no se podrá doblar hacia dentro.
+sewing_trouble-band_end_open_do = Cosa primero los extremos y vuelva la banda.
+sewing_trouble-band_end_raw = el borde «{ $place }» sigue sin rematar donde empieza o termina la banda.
+sewing_trouble-band_end_raw_do = Antes haga el dobladillo o la vista de ese borde, ponga su cremallera o cosa su costura: la banda termina en su línea acabada.
+sewing_trouble-turned_already = la pieza «{ $piece }» ya está vuelta, así que su extremo ya no se puede coser por dentro.
+sewing_trouble-turned_already_do = Cosa los extremos antes de volver la banda.
+# Se dice de una tira; su título va delante. $length es el largo cortado, $ends lo que se dobla, $left lo que mide acabada.
+sewing_trouble-strip_length = cortada a { $length } de largo, con { $ends } doblados en cada extremo queda en { $left }, no en { $finished_length }.
+sewing_trouble-strip_length_do = Cambie el largo cortado, los extremos doblados o el largo acabado.
+sewing_trouble-loop_before_seam = se cose sobre «{ $place }» antes de hacer esa costura.
+sewing_trouble-do_sew_seam_first = Haga primero la costura.
+sewing_trouble-too_few_strips_bound =
+    { $count ->
+        [one] se cose { $count } tira
+       *[other] se cosen { $count } tiras
+    }, pero { $cut ->
+        [one] solo se corta { $cut }
+       *[other] solo se cortan { $cut }
+    }.
+sewing_trouble-too_few_strips_bound_do = Corte más, o ribetee menos bordes.
+sewing_trouble-binding_width = cortada a { $width } de ancho no da { $finished }: para eso hacen falta { $cut_width }.
+sewing_trouble-binding_width_do = Cambie el ancho cortado o el ancho acabado.
+sewing_trouble-binding_short_edge = se corta de { $length } de largo, pero el borde con sus extremos necesita { $needed }.
+sewing_trouble-binding_short_edge_do = Córtela más larga, o diga cuántas tiras se reparten los bordes: count=....
+sewing_trouble-binding_not_bias = el borde «{ $place }» es curvo, pero la tira «{ $piece }» está cortada al hilo y no se adapta a la curva.
+sewing_trouble-binding_not_bias_do = Corte la tira al bies.
+sewing_trouble-buttons_and_holes =
+    { $number ->
+        [one] hay { $number } botón
+       *[other] hay { $number } botones
+    } para { $wanted ->
+        [one] { $wanted } ojal
+       *[other] { $wanted } ojales
+    }.
+sewing_trouble-buttons_and_holes_do = Dé a cada ojal su botón; nombre un solo lado donde haya una marca en las dos mitades (front.left).
+sewing_trouble-no_buttonhole = se pone un botón bajo un ojal que todavía no está hecho.
+sewing_trouble-no_buttonhole_do = Haga primero los ojales: make.buttonholes(...).
+# $size es el botón, $sizes el ojal más corto.
+sewing_trouble-button_wide = un botón de { $size } de ancho no pasa por un ojal de { $sizes }.
+sewing_trouble-button_wide_do = Haga el ojal tan largo como el ancho del botón y { $more } más.
+sewing_trouble-buttonhole_size = el ojal «{ $place }» está marcado de { $length } de largo, pero se hace de { $worked }.
+sewing_trouble-buttonhole_size_do = Márquelo y hágalo igual.
+sewing_trouble-button_slips = un botón de { $size } de ancho se sale de un ojal de { $sizes }.
+sewing_trouble-button_slips_do = Ponga botones más grandes, o haga ojales más cortos.
+sewing_trouble-casing_turns = el primer doblez es más ancho que el segundo, así que no cabe dentro de la jareta.
+sewing_trouble-do_deepen_second_turn = Haga el segundo doblez al menos tan ancho como el primero.
+sewing_trouble-gap_elsewhere = la abertura está en «{ $place }», que no forma parte de la jareta.
+sewing_trouble-gap_elsewhere_do = Déjela en uno de los bordes de la jareta.
+# $share es un tanto por ciento.
+sewing_trouble-not_gathered_yet = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para embeber.
+sewing_trouble-not_gathered_yet_do = Frúnzalo primero: make.gather(..., fit=...).
+sewing_trouble-not_eased_yet = el borde «{ $place }» mide { $ease } más que aquello a lo que se cose, y todavía nada lo recoge.
+sewing_trouble-not_eased_yet_do = Haga primero en él una costura de embebido: make.ease_stitch(...).
+sewing_trouble-no_casing = en «{ $place }» no hay todavía ninguna jareta por la que pasar nada.
+sewing_trouble-no_casing_do = Haga primero la jareta: make.casing(...).
+sewing_trouble-threaded_twice = por la jareta de «{ $place }» ya se ha pasado algo.
+sewing_trouble-do_take_one_operation_out = Quite una de las dos operaciones.
+sewing_trouble-gap_shut = se tiene que pasar por la abertura de «{ $place }», pero está cosida.
+sewing_trouble-gap_shut_do = Deje la abertura en la jareta: make.casing(..., gap=...).
+sewing_trouble-elastic_wide = un elástico de { $width } de ancho no corre con holgura en una jareta de { $deep }.
+sewing_trouble-elastic_wide_do = Ponga un elástico más estrecho, o haga la jareta más ancha.
+sewing_trouble-elastic_long = el elástico mide { $worn } una vez unido, pero la jareta solo mide { $whole } de largo: no recogería nada.
+sewing_trouble-elastic_long_do = Corte el elástico más corto que el borde.
+sewing_trouble-strip_not_made_drawn_in = se pasa antes de confeccionarla.
+sewing_trouble-do_make_strip_first = Confeccione primero la tira.
+sewing_trouble-no_eyelet = el cordón tiene que salir por «{ $place }», pero todavía no hay ningún ojete.
+sewing_trouble-no_eyelet_do = Haga los ojetes antes de coser la jareta: make.eyelets(...).
+sewing_trouble-cord_short = el cordón mide { $length } de largo, pero la jareta { $whole }: los extremos se meterían dentro.
+sewing_trouble-cord_short_do = Ponga un cordón más largo: el borde y lo suficiente en los dos extremos para atar.
+sewing_trouble-mock_french_turn = un margen de { $allowance } doblado { $turn } deja { $left }: los cantos doblados no caben entre la costura y el doblez.
+sewing_trouble-mock_french_turn_do = Doble al menos { $least } y menos de la mitad del margen.
+sewing_trouble-felled_trim = el margen recortado mide { $trim } de ancho, demasiado para quedar plano en una costura plana de { $width }.
+sewing_trouble-felled_trim_do = Recórtelo a { $most } o menos, o haga la costura plana más ancha.
+sewing_trouble-felled_width = una costura plana de { $width } deja para doblar { $turned } del margen de { $allowance }.
+sewing_trouble-felled_width_do = Hay que doblar al menos { $least }, y no más que el ancho de la costura plana: cambie el ancho o el margen.
+sewing_trouble-lapped_row = el pespunte va a { $edgestitch } del doblez, más allá del margen que tiene debajo, que mide { $allowance } de ancho.
+sewing_trouble-lapped_row_do = Pespuntee más cerca del doblez.
+sewing_trouble-free_edge_raw = el borde «{ $place }» se cose mientras sigue sin rematar.
+sewing_trouble-free_edge_raw_do = Dóblelo hacia dentro (turn=...), o remátelo antes.
+sewing_trouble-no_interfacing_cut = lleva entretela, pero no se corta entretela para ella.
+sewing_trouble-no_interfacing_cut_do = Diga en el plan de corte de la pieza que se corta también en entretela, o trace su entretela.
+sewing_trouble-fused_twice = ya lleva entretela.
+sewing_trouble-fused_late = ya está cosida; la entretela se pone en la pieza plana.
+sewing_trouble-fused_late_do = Ponga la entretela en esta pieza antes de su primera costura.
+sewing_trouble-understitched_early = el borde «{ $place }» no está cosido todavía a nada, así que no hay costura en la que hacer el bajopespunte.
+sewing_trouble-understitched_early_do = Ponga primero la vista.
+sewing_trouble-fasteners_unequal =
+    { $number ->
+        [one] hay { $number } lugar encima
+       *[other] hay { $number } lugares encima
+    } y { $other } debajo.
+sewing_trouble-fasteners_unequal_do = Nombre el mismo número de lugares en los dos lados.
+sewing_trouble-eyelet_late = la jareta de «{ $place }» ya está cosida: un ojete atravesaría sus dos capas.
+sewing_trouble-eyelet_late_do = Ponga los ojetes antes de doblar la jareta.
+sewing_trouble-staystitched_late = el borde «{ $place }» ya está cosido; la costura de refuerzo sujeta el canto antes de que se dé de sí.
+sewing_trouble-staystitched_late_do = Póngala antes de la primera costura de ese borde.
+sewing_trouble-finished_late = el canto de «{ $place }» ya está encerrado; no queda nada que rematar.
+sewing_trouble-finished_late_do = Póngalo antes de eso, o quítelo.
+sewing_trouble-topstitched_raw = el borde «{ $place }» se pespuntea mientras sigue sin rematar.
+sewing_trouble-topstitched_raw_do = Antes cósalo o hágale una vista o un dobladillo.
+sewing_trouble-topstitched_unpressed = el borde «{ $place }» se pespuntea antes de planchar su costura.
+sewing_trouble-topstitched_unpressed_do = Plánchela primero: make.press(...).
+sewing_trouble-staystitch_outside_cloth = la costura quedaría en el canto o más allá.
+sewing_trouble-staystitch_outside_cloth_do = Cósala a menos distancia de la línea de costura que el ancho del margen.
+sewing_trouble-blind_hem_narrow = un dobladillo de { $depth } es demasiado estrecho para coserlo con puntada invisible.
+sewing_trouble-blind_hem_narrow_do = Hágalo al menos de { $least }, o enróllelo a mano.
+sewing_trouble-wide_hem_short = el borde curva hacia dentro, así que el canto doblado { $first } se queda { $surplus } corto para el lugar donde se cose, y tiraría.
+sewing_trouble-do_face_or_narrow_hem = Póngale una vista (make.faced_hem), o haga el dobladillo más estrecho.
+sewing_trouble-wide_hem_full = doblado { $first }, el canto mide { $surplus } más que el lugar donde se cose: demasiado para quedar plano en un borde tan curvo.
+sewing_trouble-rolled_hem_wide = { $first } de doblez es demasiado para enrollar entre los dedos.
+sewing_trouble-rolled_hem_wide_do = Dele { $most } o menos, o cosa un dobladillo estrecho.
+sewing_trouble-caught_loose = «{ $place }» se tiene que coger en el dobladillo, pero la pieza no está cosida todavía a la prenda.
+sewing_trouble-caught_loose_do = Cósala primero.
+sewing_trouble-not_a_ring_yet = el borde «{ $place }» se dobladilla en redondo, pero sus extremos no están cosidos todavía uno con otro.
+sewing_trouble-not_a_ring_yet_do = Haga primero la costura que lo cierra, o quite ring=True y haga el dobladillo en plano.
+sewing_trouble-hem_turns = el primer doblez es más ancho que el segundo, así que no cabe dentro del dobladillo.
+sewing_trouble-bags_unequal = los dos sacos se diferencian en { $gap } alrededor del bolsillo.
+sewing_trouble-bags_unequal_do = Trace iguales los dos sacos.
+sewing_trouble-mouth_whole_seam = la boca ocupa toda la costura.
+sewing_trouble-mouth_whole_seam_do = Deje parte de la costura para coser.
+sewing_trouble-bag_whole_seam = el saco está cosido a todo lo largo de «{ $place }», así que no queda costura por encima ni por debajo.
+sewing_trouble-bag_whole_seam_do = Cósalo en la abertura marcada para la boca del bolsillo.
+sewing_trouble-bag_not_set = la pieza «{ $piece }» no está cosida todavía a su lado de la boca.
+sewing_trouble-bag_not_set_do = Cosa primero los dos sacos: make.pocket_bag(...).
+sewing_trouble-mouth_moved = la costura deja abierto de { $start } a { $end }, pero ahí no hay cosido ningún saco.
+sewing_trouble-mouth_moved_do = Nombre la misma abertura para los sacos y para la costura.
+sewing_trouble-basting_outside_cloth = hilvanado a { $distance } por fuera de la línea de costura, quedaría en el canto o más allá.
+sewing_trouble-basting_outside_cloth_do = Hilvane a menos distancia de la línea de costura que el ancho del margen.
+sewing_trouble-not_joined_yet = «{ $place }» y «{ $other }» se cosen en una sola costura, pero las piezas no están unidas todavía ahí.
+sewing_trouble-not_joined_yet_do = Haga primero la costura que las une, o cosa las dos una después de otra.
+sewing_trouble-gathers_not_taken_up = el borde «{ $place }» está fruncido, pero la costura no recoge ahí ninguna amplitud.
+sewing_trouble-gathers_not_taken_up_do = Diga en la costura cuánto más largo es el borde fruncido (ease=...), o quite el fruncido.
+sewing_trouble-gathered_to_another_length = el borde «{ $place }» se frunce hasta { $to }, pero el borde al que se cose mide { $size }.
+sewing_trouble-gathered_to_another_length_do = Frúnzalo hasta que encaje en ese borde.
+sewing_trouble-pocket_place_size = el bolsillo mide { $own } alrededor de sus bordes cosidos, pero la línea sobre la que se coloca mide { $length }.
+sewing_trouble-pocket_place_size_do = Trace la colocación a partir del bolsillo, o el bolsillo a partir de su colocación.
+sewing_trouble-pocket_turns = el primer doblez es más ancho que el segundo, así que no cabe dentro del dobladillo del bolsillo.
+sewing_trouble-folded_twice = el borde «{ $place }» ya está doblado con la plancha.
+sewing_trouble-do_take_one_out = Quite uno de los dos.
+sewing_trouble-folded_late = el borde «{ $place }» ya está cosido; su margen se dobla con la plancha antes de coser el bolsillo.
+sewing_trouble-folded_late_do = Póngalo antes de coser el bolsillo.
+sewing_trouble-pocket_not_hemmed = la pieza «{ $piece }» se cose antes de hacer el dobladillo de su boca; después ya no se llega a los extremos del dobladillo.
+sewing_trouble-pocket_not_hemmed_do = Haga primero el dobladillo: make.pocket_hem(pocket.top, ...).
+sewing_trouble-pocket_not_folded = el borde «{ $edge }» ({ $piece }) no está doblado todavía con la plancha, así que se vería el canto.
+sewing_trouble-pocket_not_folded_do = Doble primero los bordes con la plancha: make.fold_pocket(...).
+sewing_trouble-pocket_twice = en «{ $place }» ya hay un bolsillo.
+sewing_trouble-pocket_twice_do = Quite uno de los dos, o nombre otra marca.
+sewing_trouble-gathers_too_few = el borde «{ $place }» mide { $full }; recogido hasta { $drawn } no hace frunces.
+sewing_trouble-gathers_too_few_do = Alargue el borde, recójalo más o embébalo: make.ease_stitch(...).
+# $ratio es un número como 3,5.
+sewing_trouble-gathers_too_many = el borde «{ $place }» mide { $full }, { $ratio } veces los { $drawn } a los que se tiene que recoger: tanta tela no se puede juntar.
+sewing_trouble-gathers_too_many_do = Acorte el borde, o hágale pliegues.
+sewing_trouble-basted_late = el borde «{ $place }» ya está cerrado; no queda nada que sujetar con un hilván.
+sewing_trouble-basted_late_do = Póngalo antes de la costura de ese borde.
+sewing_trouble-not_basted = en «{ $place }» no hay ningún hilván que quitar.
+sewing_trouble-not_basted_do = Hilvánelo primero, o quite esto.
+sewing_trouble-basting_out_early = el borde «{ $place }» no está cosido todavía, así que solo lo sujeta el hilván.
+sewing_trouble-basting_out_early_do = Cósalo primero.
+sewing_trouble-pressed_early = en «{ $place }» no hay todavía ninguna costura que planchar.
+sewing_trouble-pressed_early_do = Cósala primero, o nombre el borde de la costura a la que se refiere.
+sewing_trouble-pressed_open_shut_in = los márgenes de «{ $place }» están encerrados, así que no se pueden planchar abiertos.
+sewing_trouble-pressed_open_shut_in_do = Plánchelos hacia un lado: make.press(..., way="one side").
+sewing_trouble-binding_short_seam = ribetear sus márgenes ocupa { $wanted }, pero de la tira solo quedan { $left }.
+sewing_trouble-binding_short_seam_do = Corte más cantidad, o hágala más larga.
+sewing_trouble-french_seam_trimmed = los márgenes recortados miden { $trim } de ancho, no menos que la segunda costura, a { $second } de la raya: se verían sus cantos.
+sewing_trouble-french_seam_trimmed_do = Recórtelos más, o haga la segunda costura más ancha.
+sewing_trouble-french_seam_rows = la segunda costura va a { $second } de la raya, demasiado cerca para encerrar los cantos recortados.
+sewing_trouble-french_seam_rows_do = Haga la segunda costura al menos de { $least }.
+sewing_trouble-opening_outside_seam = la abertura termina a { $end } en el borde «{ $place }», que solo mide { $size }.
+sewing_trouble-opening_outside_seam_do = Suba la abertura, o hágala más pequeña.
+sewing_trouble-cap_not_eased = la copa mide { $ease } más que la sisa, y todavía no la recoge ninguna costura de embebido.
+sewing_trouble-cap_not_eased_do = Hágala primero a lo largo de la copa: make.ease_stitch(sleeve.cap, fit=...).
+sewing_trouble-place_outside_run = se coloca a { $at } en el borde «{ $place }», que solo mide { $size }.
+sewing_trouble-place_outside_run_do = Mida desde el comienzo del borde.
+sewing_trouble-strip_not_made = se pone antes de confeccionarla.
+sewing_trouble-too_few_strips =
+    { $count ->
+        [one] se pone { $count } tira
+       *[other] se ponen { $count } tiras
+    }, pero { $cut ->
+        [one] solo se corta { $cut }
+       *[other] solo se cortan { $cut }
+    }.
+sewing_trouble-too_few_strips_do = Corte más, o ponga menos (nombre un solo lado: front.left).
+sewing_trouble-strip_made_twice = ya está confeccionada.
+sewing_trouble-strip_made_twice_do = Quite una de las dos operaciones.
+sewing_trouble-strip_width = cortada a { $width } de ancho queda en { $comes }, no en { $finished_width }.
+sewing_trouble-strip_width_do = Cambie el ancho cortado o el ancho acabado.
+sewing_trouble-slant_long = una punta en diagonal de { $slant } es más de la mitad de su largo de { $length }.
+sewing_trouble-slant_long_do = Haga más corta la diagonal.
+sewing_trouble-edge_closed_already = el borde «{ $place }» ya está cerrado, así que ninguna costura puede cogerla ahí.
+sewing_trouble-edge_closed_already_do = Póngala antes de hacer esa costura, o cósala encima.
+sewing_trouble-strip_edge_raw = se cose sobre el borde «{ $place }» mientras este sigue sin rematar.
+sewing_trouble-strip_edge_raw_do = Remate primero el borde, o deje que la coja la costura.
+sewing_trouble-end_outside_run = un extremo se coloca a { $at } en el borde «{ $place }», que solo mide { $size }.
+sewing_trouble-end_outside_run_do = Mida los dos lugares desde el comienzo del borde.
+sewing_trouble-handle_twice = en este lugar de «{ $place }» ya hay fijada una tira.
+sewing_trouble-handle_edge_raw = se cose sobre el borde «{ $place }» mientras este sigue sin rematar.
+sewing_trouble-handle_edge_raw_do = Remate primero el borde, o deje que la coja una costura o un dobladillo.
+sewing_trouble-handle_edge_closed = el borde «{ $place }» ya está cerrado, así que nada puede coger ahí los extremos.
+sewing_trouble-handle_edge_closed_do = Póngala antes de coser o dobladillar ese borde, o cósala encima.
+sewing_trouble-trimmed_away = un margen de { $to } se deshilacha y se sale de la costura.
+sewing_trouble-trimmed_away_do = Deje al menos { $least }.
+sewing_trouble-nothing_to_trim = el margen de «{ $place }» solo mide { $width } de ancho, así que recortarlo a { $to } no quita nada.
+sewing_trouble-nothing_to_trim_do = Recórtelo más estrecho, o quite esto.
+sewing_trouble-one_layer_graded = el borde «{ $place }» no se cose a ningún otro, así que no hay dos márgenes que escalonar.
+sewing_trouble-one_layer_graded_do = Haga primero la costura, o recórtelo: make.trim(...).
+sewing_trouble-tacked_raw = el borde «{ $place }» se sujeta mientras sigue sin rematar.
+sewing_trouble-tacked_raw_do = Remátelo primero.
+sewing_trouble-tacked_to_no_seam = en «{ $place }» no hay todavía ninguna costura a la que sujetarlo.
+sewing_trouble-tacked_to_no_seam_do = Haga primero esa costura.
+sewing_trouble-tacked_loose = la pieza «{ $piece }» no está cosida todavía a la prenda.
+sewing_trouble-tacked_loose_do = Cósala primero y después sujete su borde.
+sewing_trouble-inside_out = la pieza «{ $piece }» sigue del revés.
+sewing_trouble-inside_out_do = Vuélvala primero: make.turn_out(..., through=...).
+sewing_trouble-right_side_out_already = la pieza «{ $piece }» no está del revés, así que no hay nada que volver.
+sewing_trouble-right_side_out_already_do = Cósala primero derecho con derecho, o quite esto.
+sewing_trouble-gap_narrow = una abertura de { $size } es demasiado estrecha para volver la pieza por ella.
+sewing_trouble-gap_narrow_do = Deje al menos { $least }; más en telas gruesas.
+sewing_trouble-gap_unequal = los dos bordes de la abertura son distintos: { $one } y { $two }.
+sewing_trouble-gap_unequal_do = Nombre la misma parte de los dos bordes.
+sewing_trouble-turned_gap_shut = se tiene que volver por «{ $place }», pero está cosido.
+sewing_trouble-turned_gap_shut_do = Deje una abertura en la costura, o vuélvala antes de cerrar ese borde.
+sewing_trouble-zip_sides = los dos lados de su abertura son distintos: { $size } y { $other }.
+sewing_trouble-zip_sides_do = Marque la abertura en el mismo lugar de los dos bordes.
+sewing_trouble-seam_below_zip = junto a la abertura, el borde «{ $place }» no está cosido todavía; la cremallera se pone en una costura que termina en ella.
+sewing_trouble-seam_below_zip_do = Haga primero la costura hasta la abertura.
+sewing_trouble-zip_late = el borde «{ $edge }» ya está cerrado, así que ya no se puede coger ahí el extremo superior de la cremallera.
+sewing_trouble-zip_late_do = Ponga la cremallera antes de la pretina, la vista o el dobladillo que cubre su extremo.
+sewing_trouble-fold_sewn = el borde «{ $edge }» va al doblez, así que no hay canto que coser.
+sewing_trouble-fold_sewn_do = Nombre otro borde, o corte la pieza doble con una costura ahí.
+sewing_trouble-band_inner_longer = el borde «{ $place }» mide { $amount } más que el borde sobre el que se coloca.
+sewing_trouble-band_inner_shorter = el borde «{ $place }» mide { $amount } menos que el borde sobre el que se coloca.
+sewing_trouble-band_inner_do = Trace iguales los dos bordes de la banda.
+sewing_trouble-worked_before_band = la pieza «{ $piece }» no está cerrada todavía: en «{ $place }» hay una sola capa.
+sewing_trouble-worked_before_band_do = Cierre primero la banda: make.close_band(...).
+sewing_trouble-worked_at_raw_edge = el borde «{ $edge }», junto a «{ $place }», sigue sin rematar: ahí hay todavía una sola capa.
+sewing_trouble-worked_at_raw_edge_do = Acabe primero ese borde (vista, banda o dobladillo).
+sewing_trouble-worked_twice = en «{ $place }» ya está hecho.
+# $wanted es lo que mide el primer borde.
+sewing_trouble-fits_longer = «{ $place }» da { $wanted }, pero el borde al que se cose mide { $amount } más.
+sewing_trouble-fits_shorter = «{ $place }» da { $wanted }, pero el borde al que se cose mide { $amount } menos.
+sewing_trouble-fits_longer_with_ease = «{ $place }» da { $wanted }, pero el borde al que se cose mide { $amount } más, contando su embebido.
+sewing_trouble-fits_shorter_with_ease = «{ $place }» da { $wanted }, pero el borde al que se cose mide { $amount } menos, contando su embebido.
+sewing_trouble-fits_do = Trace iguales los dos, frunza el más largo hasta que encaje, o diga cuánto monta y cuánto se embebe.
+# $fold es el nombre de una pinza, un pliegue o una alforza.
+sewing_trouble-fold_twice = «{ $fold }» ya tiene su costura o su doblez.
+sewing_trouble-fold_late = «{ $fold }» se abre en el borde «{ $edge }», que ya está cerrado.
+sewing_trouble-fold_late_do = Póngalo antes de la primera costura, dobladillo, vista o banda de ese borde.
+sewing_trouble-seam_not_gathered = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para embeber.
+sewing_trouble-seam_not_gathered_do = Frúnzalo primero: make.gather(...).
+sewing_trouble-seam_not_eased = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para repartirlo con alfileres.
+sewing_trouble-seam_not_eased_do = Haga primero en él una costura de embebido: make.ease_stitch(...).
+sewing_trouble-drawn_up_late = el borde «{ $place }» ya está cosido, así que ya no se puede recoger.
+sewing_trouble-drawn_up_late_do = Póngalo antes de la costura que recoge la amplitud.
+sewing_trouble-gathered_twice = el borde «{ $place }» ya está fruncido.
+sewing_trouble-eased_twice = el borde «{ $place }» ya está embebido.
+sewing_trouble-nothing_to_ease = el borde «{ $place }» mide { $full } y se tiene que embeber hasta { $drawn }, que no es menos.
+sewing_trouble-nothing_to_ease_do = Revise las dos medidas.
+sewing_trouble-too_much_to_ease = el borde «{ $place }» mide { $full } y se tiene que embeber hasta { $drawn }: un { $share } es demasiado para quedar liso.
+sewing_trouble-too_much_to_ease_do = Frúnzalo, o hágale una pinza o pliegues.
+sewing_trouble-sleeve_no_ring = el borde «{ $place }» no es un anillo cerrado: la costura de debajo del brazo no está cosida todavía.
+sewing_trouble-sleeve_no_ring_do = Haga primero la costura de debajo del brazo de la manga, o monte la manga en plano con una costura simple.
+sewing_trouble-armhole_no_ring = el borde «{ $place }» no es un anillo cerrado: la costura del hombro o la lateral que tiene al lado no está cosida todavía.
+sewing_trouble-armhole_no_ring_do = Haga primero las dos, o monte la manga en plano con una costura simple.
+# Se dice al recortar, dar cortes, quitar cuñas o escalonar un margen.
+sewing_trouble-cut_into_early = el margen de «{ $place }» se corta antes de hacer su costura.
+sewing_trouble-cut_into_late = el margen de «{ $place }» ya está encerrado, donde no llegan las tijeras.
+sewing_trouble-cut_into_late_do = Póngalo antes de eso.
+sewing_trouble-clipped_outward_curve = el borde «{ $place }» curva hacia fuera: una vez vuelto, su margen con cortes seguiría amontonado.
+sewing_trouble-clipped_outward_curve_do = Quite cuñas en su lugar: make.notch_curve(...).
+sewing_trouble-notched_inward_curve = el borde «{ $place }» curva hacia dentro: su margen tiene que abrirse al volverlo, y las cuñas recortadas dejarían huecos.
+sewing_trouble-notched_inward_curve_do = Dé cortes en su lugar: make.clip(...).
+sewing_trouble-zip_length = la cremallera mide { $length } de largo, pero su abertura { $opening }.
+sewing_trouble-zip_long_do = Ponga una cremallera más corta o una abertura más larga.
+sewing_trouble-zip_short_do = Ponga una cremallera más larga o una abertura más corta; arriba pueden quedar { $most } como mucho.
+sewing_trouble-fold_open = el borde «{ $edge }» se cierra mientras «{ $fold }» sigue sin cerrar en él.
+# $call es lo que se escribe en el cuaderno, como make.dart(front).
+sewing_trouble-fold_open_do = Cósalo primero: { $call }.
+sewing_trouble-not_pressed = la costura de «{ $edge }» se cruza antes de plancharla.
+sewing_trouble-not_pressed_do = Planche primero esa costura: make.press(...), o diga press=... donde se cose.
+sewing_trouble-closed_twice_do = Quite una de las dos operaciones, o nombre solo la parte que sigue sin coser.
+# $amount es una longitud; $step, el título de un paso de costura.
+sewing_trouble-closed_twice_sewn = ya hay { $amount } de costura en el borde «{ $edge }».
+sewing_trouble-closed_twice_sewn_by = ya hay { $amount } de costura en el borde «{ $edge }», hecha en «{ $step }».
+sewing_trouble-closed_twice_faced = ya hay { $amount } con vista en el borde «{ $edge }».
+sewing_trouble-closed_twice_faced_by = ya hay { $amount } con vista en el borde «{ $edge }», puesta en «{ $step }».
+sewing_trouble-closed_twice_hemmed = ya hay { $amount } con dobladillo en el borde «{ $edge }».
+sewing_trouble-closed_twice_hemmed_by = ya hay { $amount } con dobladillo en el borde «{ $edge }», hecho en «{ $step }».
+sewing_trouble-closed_twice_finished = ya hay { $amount } con remate en el borde «{ $edge }».
+sewing_trouble-closed_twice_finished_by = ya hay { $amount } con remate en el borde «{ $edge }», hecho en «{ $step }».
