@@ -180,6 +180,8 @@ def _build(options: argparse.Namespace) -> int:
     )
     for line in built.left_out:
         print(f"Left out of the booklet: {line}")
+    for line in built.notes:
+        print(line)
     _print_findings(built.findings)
     if options.timings:
         for stage, seconds in built.timings.items():

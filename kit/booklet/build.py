@@ -14,7 +14,7 @@ import tempfile
 from collections.abc import Callable, Iterator
 from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from time import perf_counter
 
@@ -25,6 +25,7 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN
 from kit.booklet.html import to_html
 from kit.booklet.impose import impose
+from kit.booklet.own_language import spoken
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
@@ -43,8 +44,8 @@ PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findi
 @dataclass(frozen=True)
 class Built:
     """What a build made: `paths` by file name, the `findings` of the proof, seconds by stage (`timings`, of which print
-    forms run beside the others; `seconds` is the whole), what the markup asked for that was `left_out`, and the
-    booklet files of an `earlier` build that still lie in the folder."""
+    forms run beside the others; `seconds` is the whole), what the markup asked for that was `left_out`, the
+    booklet files of an `earlier` build that still lie in the folder, and `notes` on words without a translation."""
 
     pattern: Pattern
     paths: dict[str, Path]
@@ -53,6 +54,7 @@ class Built:
     seconds: float
     left_out: tuple[str, ...] = ()
     earlier: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
 
     @property
     def failed(self) -> bool:
@@ -104,6 +106,10 @@ def build(
         speaking(language or (own if own in languages() else SOURCE)),
         tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch,
     ):
+        notes: tuple[str, ...] = ()
+        if language is not None:
+            given, cells, notes = spoken(ran.handover, ran.notebook, notebook, language)
+            ran, pattern = replace(ran, handover=given, notebook=cells), given.pattern
         with stage("proof"):
             progress("Proving the pattern and the sewing order")
             findings = prove(pattern)
@@ -129,7 +135,7 @@ def build(
         paths = _swap_in(made, out, names)
     earlier = tuple(name for name in ALL if name not in names and (out / name).is_file())
     left_out = tuple(dict.fromkeys(lesson.left_out))
-    return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier)
+    return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier, notes)
 
 
 def _set_all(

@@ -13,6 +13,7 @@ from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import form_named
 from kit.booklet.html import to_html
+from kit.booklet.own_language import spoken
 from kit.booklet.render import to_pdf
 from kit.booklet.run_notebook import run_notebook
 from kit.booklet.theme_file import read_theme
@@ -63,6 +64,11 @@ class BookletExporter(Exporter):
         look = read_theme(lesson)
         own = ran.handover.pattern.lesson.language
         with speaking(self.language or (own if own in languages() else SOURCE)):
-            findings = prove(ran.handover.pattern)
-            html = to_html(compose(ran.handover, ran.notebook, lesson, findings, form, look), form, look)
+            given, cells = ran.handover, ran.notebook
+            if self.language:
+                path = folder / f"{metadata.get('name') or 'notebook'}.ipynb"
+                given, cells, notes = spoken(given, cells, path, self.language)
+                for note in notes:
+                    self.log.warning(note)
+            html = to_html(compose(given, cells, lesson, prove(given.pattern), form, look), form, look)
         return to_pdf(html, lesson, look=look), resources

@@ -132,6 +132,12 @@ def test_forms_are_read() -> None:
             wanted(said)
 
 
+def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer, tmp_path: Path) -> None:
+    built = build(write_lesson(), tmp_path / "out", forms="html", language="es")
+    assert '<html lang="es">' in (tmp_path / "out" / "booklet.html").read_text(encoding="utf-8")
+    assert len(built.notes) == 1 and "pebble_top.es.po" in built.notes[0]
+
+
 def test_a_language_without_a_catalogue_is_refused_before_the_notebook_runs(tmp_path: Path) -> None:
     with pytest.raises(KitError, match="there is no language 'tlh'"):
         build(tmp_path / "none.ipynb", tmp_path / "out", language="tlh")
