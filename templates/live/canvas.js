@@ -31,18 +31,23 @@ function floats(view) {
 
 const two = (number) => Math.round(number * 100) / 100;
 
+/** How many numbers of the row an item takes. */
+const taken = (kind, segments) => (kind === "path" ? 2 + 6 * segments : kind === "dim" || kind === "handle" ? 4 : 2);
+
 /** How the row of numbers moves between answers. */
 class Rows {
   constructor() {
-    this.now = null; // the last answer: {scene, numbers, values}
+    this.now = null; // the last answer: {scene, shape, numbers, values}
     this.before = null;
-    this.found = { scene: "", names: [], rows: new Float32Array(0) };
+    this.kinds = [];
+    this.found = { scene: "", shape: [], names: [], rows: new Float32Array(0) };
   }
 
   take(answer) {
-    const next = { scene: answer.scene, numbers: floats(answer.numbers), values: answer.values };
+    const { scene, shape, values } = answer;
+    const next = { scene, shape, numbers: floats(answer.numbers), values };
     if (this.now && this.differ(this.now, next)) this.before = this.now;
-    if (this.before && this.before.scene !== next.scene) this.before = null;
+    if (this.before && this.before.scene !== scene) this.before = null;
     this.now = next;
   }
 
@@ -54,21 +59,38 @@ class Rows {
     return this.now.values[name].value;
   }
 
+  /** A row of another shape laid out as the last answer's: what has other segments there is taken from `rest`. */
+  aligned(row, shape, rest) {
+    const wanted = this.now.shape;
+    if (shape.length === wanted.length && shape.every((n, i) => n === wanted[i])) return row;
+    const out = rest.slice();
+    let [from, to] = [0, 0];
+    this.kinds.forEach((kind, i) => {
+      const long = taken(kind, shape[i]);
+      if (shape[i] === wanted[i]) out.set(row.subarray(from, from + long), to);
+      from += long;
+      to += taken(kind, wanted[i]);
+    });
+    return out;
+  }
+
   /** The change of every number for each mm (or whole share) of `name`; null when nothing is known. */
   slope(name) {
     const { now, before, found } = this;
-    if (before && before.numbers.length === now.numbers.length) {
+    if (before) {
       const others = Object.keys(now.values).some(
         (other) => other !== name && before.values[other]?.value !== now.values[other].value,
       );
       const by = now.values[name].value - before.values[name].value;
       if (!others && Math.abs(by) > now.values[name].step / 2) {
-        return now.numbers.map((number, i) => (number - before.numbers[i]) / by);
+        const then = this.aligned(before.numbers, before.shape, now.numbers);
+        return now.numbers.map((number, i) => (number - then[i]) / by);
       }
     }
     const at = found.scene === now.scene ? found.names.indexOf(name) : -1;
-    const long = now.numbers.length;
-    return at < 0 || found.rows.length < (at + 1) * long ? null : found.rows.subarray(at * long, (at + 1) * long);
+    if (at < 0) return null;
+    const long = found.rows.length / found.names.length;
+    return this.aligned(found.rows.subarray(at * long, (at + 1) * long), found.shape, new Float32Array(now.numbers.length));
   }
 
   /** The row as it will be, as near as is known, when `name` is `value`. */
@@ -203,8 +225,8 @@ class Canvas {
   }
 
   sloped() {
-    const { scene, names, rows } = this.model.get("slopes");
-    if (scene) this.rows.found = { scene, names, rows: floats(rows) };
+    const { scene, shape, names, rows } = this.model.get("slopes");
+    if (scene) this.rows.found = { scene, shape, names, rows: floats(rows) };
   }
 
   // ---- the scene --------------------------------------------------------------------------------------------
@@ -218,6 +240,7 @@ class Canvas {
     this.items = scene.items.map((item) => this.element(item));
     this.showSelected();
     if (held) this.stage.querySelector(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
+    this.rows.kinds = scene.items.map((item) => item.k);
     this.furnishing = false;
     this.furnished = scene.id;
     const shown = scene.step + "|" + scene.pieces.map(([name]) => name).join();
@@ -287,6 +310,7 @@ class Canvas {
       made.grip.dataset.key = "handle:" + item.name;
       made.grip.dataset.handle = item.name;
       make("circle", { class: "lessonkit-canvas-reach", r: 15 }, made.grip);
+      made.leader = make("path", { fill: "none", stroke: this.ink.accent, "stroke-width": 1, "stroke-dasharray": "2 2" }, made.grip);
       const arrow = "M-10 -4.5L-16 0L-10 4.5M10 -4.5L16 0L10 4.5";
       make("path", { d: arrow, fill: "none", stroke: this.ink.accent, "stroke-width": 2.2 }, made.grip);
       make("circle", { r: 6.5, fill: this.ink.paper, stroke: this.ink.accent, "stroke-width": 2.4 }, made.grip);
@@ -306,6 +330,11 @@ class Canvas {
     const laid = places !== this.laid && this.fitted !== false && !this.grip;
     this.laid = places;
     const refit = (scene.id !== this.furnished && this.furnish(scene)) || laid;
+    let at = 0;
+    this.items.forEach((item, i) => {
+      [item.at, item.n] = [at, answer.shape[i]];
+      at += taken(item.k, item.n);
+    });
     this.texts(answer);
     if (this.asked && answer.turn >= this.asked.turn) {
       const { name, value } = this.asked;
@@ -347,7 +376,10 @@ class Canvas {
     }
     const moved = this.asked?.name;
     if (moved) this.live.textContent = `${answer.values[moved].label}: ${answer.values[moved].text}`;
-    this.units = answer.units;
+    if (this.units !== answer.units) {
+      this.units = answer.units;
+      this.drawGrid();
+    }
     this.retell();
   }
 
@@ -402,6 +434,7 @@ class Canvas {
     this.root.dataset.turn = this.model.get("answer").turn;
     for (const item of this.items) this.place(item);
     this.spread();
+    this.measure();
   }
 
   /** Screen place of a point of the row. */
@@ -415,7 +448,7 @@ class Canvas {
     if (item.k === "path") {
       const end = item.at + 2 + item.n * 6;
       const part = row.subarray(item.at, end);
-      if (item.drawn && item.drawn.every((number, i) => number === part[i])) return;
+      if (item.drawn?.length === part.length && item.drawn.every((number, i) => number === part[i])) return;
       item.drawn = part.slice();
       let d = `M${two(part[0])} ${two(-part[1])}`;
       for (let i = 2; i < part.length; i += 6) {
@@ -432,8 +465,6 @@ class Canvas {
     } else if (item.k === "dot") {
       item.dot.setAttribute("cx", two(x));
       item.dot.setAttribute("cy", two(y));
-    } else if (item.k === "dim") {
-      this.placeDimension(item, x, y);
     } else if (item.k === "handle") {
       const [tx, ty] = this.at(item.at + 2);
       item.spot = [x, y];
@@ -453,30 +484,63 @@ class Canvas {
         y += Math.sin(way) * 24;
       }
       laid.push([x, y]);
+      item.laid = [x, y];
+      const off = Math.hypot(x - item.spot[0], y - item.spot[1]);
+      item.leader.setAttribute("d", off > 1 ? `M0 0H${two(-off)}` : "");
       item.grip.setAttribute("transform", `translate(${two(x)} ${two(y)}) rotate(${two(item.turned)})`);
     }
   }
 
-  placeDimension(item, x, y) {
-    const [tx, ty] = this.at(item.at + 2);
-    const long = Math.hypot(tx - x, ty - y) || 1;
-    const [ux, uy] = [(tx - x) / long, (ty - y) / long];
-    const off = 13 * item.side;
-    const [nx, ny] = [uy * off, -ux * off];
-    const tick = (px, py) => `M${two(px + nx * 0.7)} ${two(py + ny * 0.7)}L${two(px + nx * 1.3)} ${two(py + ny * 1.3)}`;
-    const rule = `M${two(x + nx)} ${two(y + ny)}L${two(tx + nx)} ${two(ty + ny)}`;
-    item.rule.setAttribute("d", rule + tick(x, y) + tick(tx, ty));
-    let turned = (Math.atan2(uy, ux) * 180) / Math.PI;
-    if (turned > 90.5 || turned < -89.5) turned += 180;
-    let [mx, my] = [(x + tx) / 2 + nx * 1.9, (y + ty) / 2 + ny * 1.9];
-    const wide = item.text.textContent.length * 6.4;
-    if (long < wide) {
-      // A text longer than what it measures lies level beside it, where it crosses less.
-      turned = 0;
-      const level = Math.abs(nx) > 5;
-      [mx, my] = [(x + tx) / 2 + nx * 1.5 + (level ? (Math.sign(nx) * wide) / 2 : 0), (y + ty) / 2 + ny * (level ? 1.5 : 2)];
+  /** Dimensions: those as long as their text carry it along their line; the others have it level beside them, where
+   * it covers neither another text nor a handle. */
+  measure() {
+    const taken = [];
+    for (const item of this.items) {
+      if (item.grip) taken.push([item.laid[0], item.laid[1], 13, 13]);
+      if (item.k === "text") taken.push([...this.at(item.at), item.text.textContent.length * 3.4, 9]);
     }
-    item.text.setAttribute("transform", `translate(${two(mx)} ${two(my)}) rotate(${two(turned)})`);
+    const short = [];
+    for (const item of this.items) {
+      if (item.k !== "dim") continue;
+      const [x, y] = this.at(item.at);
+      const [tx, ty] = this.at(item.at + 2);
+      const long = Math.hypot(tx - x, ty - y) || 1;
+      const [ux, uy] = [(tx - x) / long, (ty - y) / long];
+      const [nx, ny] = [uy * 13 * item.side, -ux * 13 * item.side];
+      const tick = (px, py) => `M${two(px + nx * 0.7)} ${two(py + ny * 0.7)}L${two(px + nx * 1.3)} ${two(py + ny * 1.3)}`;
+      const rule = `M${two(x + nx)} ${two(y + ny)}L${two(tx + nx)} ${two(ty + ny)}`;
+      item.rule.setAttribute("d", rule + tick(x, y) + tick(tx, ty));
+      const half = item.text.textContent.length * 3.3;
+      const [mx, my] = [(x + tx) / 2, (y + ty) / 2];
+      if (long < half * 2) {
+        short.push([item, mx, my, nx, ny, half]);
+        continue;
+      }
+      let turned = (Math.atan2(uy, ux) * 180) / Math.PI;
+      if (turned > 90.5 || turned < -89.5) turned += 180;
+      const at = [mx + nx * 1.9, my + ny * 1.9];
+      this.letter(item, at[0], at[1], turned);
+      for (const share of [-0.75, -0.25, 0.25, 0.75]) {
+        taken.push([at[0] + ux * half * share, at[1] + uy * half * share, (Math.abs(ux) * half) / 3 + 8, (Math.abs(uy) * half) / 3 + 8]);
+      }
+    }
+    const covered = (x, y, half) => taken.some(([a, b, w, h]) => Math.abs(a - x) < w + half && Math.abs(b - y) < h + 8);
+    for (const [item, mx, my, nx, ny, half] of short) {
+      const places = [];
+      for (const [sx, sy] of [[nx, ny], [-nx, -ny]]) {
+        const level = Math.abs(sx) > 5 ? Math.sign(sx) * (half + 5) : 0;
+        for (const off of [0, -16, 16, -32, 32, -48, 48]) {
+          places.push([mx + sx * 1.4 + level, my + (level ? sy : sy * 2) + off]);
+        }
+      }
+      const [px, py] = places.find(([a, b]) => !covered(a, b, half)) ?? places[0];
+      this.letter(item, px, py, 0);
+      taken.push([px, py, half, 8]);
+    }
+  }
+
+  letter(item, x, y, turned) {
+    item.text.setAttribute("transform", `translate(${two(x)} ${two(y)}) rotate(${two(turned)})`);
   }
 
   showView() {
@@ -534,8 +598,8 @@ class Canvas {
       }
     }
     if (left > right) return;
-    const room = 44;
-    const k = Math.min((this.size.wide - 2 * room) / (right - left || 1), (this.size.high - 2 * room) / (high - low || 1));
+    const room = 44; // for handles and texts; texts lie level, so more at the sides
+    const k = Math.min((this.size.wide - 4 * room) / (right - left || 1), (this.size.high - 2 * room) / (high - low || 1));
     const [x, y] = [this.size.wide / 2 - ((left + right) / 2) * k, this.size.high / 2 + ((low + high) / 2) * k];
     this.view = { k, x, y };
     this.fitted = true;

@@ -278,7 +278,7 @@ def test_layers_and_steps(drawing: Drawing, out_folder: Path) -> None:
 def test_inches(drawing: Drawing, out_folder: Path) -> None:
     drawing.opened.panel.get_by_role("button", name="inch", exact=True).click()
     expect(drawing.root.get_by_text(re.compile("sleeve length 10 1/4 in"))).to_be_visible()
-    expect(drawing.root.get_by_text(re.compile("^Grid: .* in"))).to_be_visible()
+    expect(drawing.root.get_by_text(re.compile(r"^Grid: \d+ in, "))).to_be_visible()
     drawing.look()
     drawing.root.screenshot(path=out_folder / "canvas-inches.png")
     handle = drawing.handle("sleeve_length")
@@ -353,8 +353,10 @@ def test_values_outlive_the_kernel(drawing: Drawing, out_folder: Path) -> None:
     drawing.page.wait_for_timeout(900)  # longer than the canvas waits before it saves
     drawing.opened.restart_and_run_all()
     drawing.look()
+    drawing.handle("hem_drop").wait_for()
     expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "130")
-    drawing.page.screenshot(path=out_folder / "canvas-after-restart.png")
+    drawing.rest()
+    drawing.root.screenshot(path=out_folder / "canvas-after-restart.png")
 
 
 def test_the_page_reported_no_error(drawing: Drawing) -> None:

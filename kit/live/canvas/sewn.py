@@ -1,4 +1,4 @@
-"""What becomes of each edge: what it is sewn to, or that it is hemmed, faced, finished or lies on the fold."""
+"""What becomes of each edge: what it is sewn to, or that most of it is hemmed, faced, finished, or on the fold."""
 
 from __future__ import annotations
 
@@ -30,7 +30,9 @@ def fates(pattern: Pattern) -> dict[EdgeKey, str]:
             except KitError:
                 continue  # the proof says why
             for closing in closings:
-                ways.setdefault((closing.span.piece, closing.span.edge), []).append(closing.how)
+                span = closing.span
+                if span.length * 2 > pattern.piece(span.piece).edge(span.edge).path.length:
+                    ways.setdefault((span.piece, span.edge), []).append(closing.how)
     out: dict[EdgeKey, str] = {}
     for piece in pattern.pieces:
         for edge in piece.edges:

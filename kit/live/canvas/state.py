@@ -1,7 +1,7 @@
 """What the browser draws: a list of items and one row of numbers.
 
-An item says what it is (a path, a text, a dot, a dimension, a handle), on which layer, in which role, and where in the
-row its numbers begin. As long as the items are the same only numbers change, so the browser can move everything by
+An item says what it is (a path, a text, a dot, a dimension, a handle), on which layer and in which role. As long as the
+items are the same only numbers change, so the browser can move everything by
 adding a multiple of a difference of two rows. No markup and no colour is sent: roles are inked by the browser from
 `kit.picture.theme`, sent as data.
 """
@@ -22,6 +22,7 @@ from kit.live.canvas.handles import Ground, Handle
 from kit.live.canvas.outline import levels, on_body, side_line
 from kit.live.canvas.sewn import Fates, fates
 from kit.live.canvas.shown import Shown, View, arranged, labels, shown
+from kit.live.canvas.steady import steady
 from kit.live.scale import Scale
 from kit.picture.dart import in_step
 from kit.picture.draft import shown_value
@@ -48,7 +49,8 @@ def canvas_state(
 ) -> dict[str, Any]:
     """Everything the browser needs to draw `pattern`, as plain data for JSON.
 
-    "scene" holds the items and an "id" that changes with their structure, "numbers" the row (mm, y up, on the sheet),
+    "scene" holds the items and an "id" that changes with them, "shape" how many segments each has (0 for what is no
+    path), "numbers" the row (mm, y up, on the sheet): `taken` numbers for each item in turn,
     "edges" a sentence for each edge, "dims" the texts of the dimensions, "values" each parameter's value, text and
     range, "places" where each piece lies. `block` is what the lesson starts from, `fate` what becomes of each edge
     (read off the sewing records when it is not given), `held` keeps the pieces where they lie.
@@ -62,12 +64,18 @@ def canvas_state(
     scene["id"] = blake2b(json.dumps(scene).encode(), digest_size=8).hexdigest()
     return {
         "scene": scene,
+        "shape": sheet.shape,
         "numbers": sheet.numbers,
         "edges": sheet.edges,
         "dims": sheet.dims,
         "values": values_shown(pattern, view),
         "places": {name: [place.x, place.y] for name, place in places.items()},
     }
+
+
+def taken(kind: str, segments: int) -> int:
+    """How many numbers of the row an item takes."""
+    return {"path": 2 + 6 * segments, "dim": 4, "handle": 4}.get(kind, 2)
 
 
 def values_shown(pattern: Pattern, view: View) -> dict[str, dict[str, Any]]:
@@ -123,6 +131,7 @@ class _Sheet:
         self.fate = fate
         self.labels = labels(pattern)
         self.items: list[dict[str, Any]] = []
+        self.shape: list[int] = []
         self.numbers: list[float] = []
         self.edges: dict[str, str] = {}
         self.dims: list[str] = []
@@ -152,19 +161,20 @@ class _Sheet:
     # ---- kinds of items ---------------------------------------------------------------------------------------
 
     def _add(self, kind: str, layer: str, role: str, numbers: Iterable[float], **more: Any) -> None:
-        self.items.append({"k": kind, "layer": layer, "role": role, "at": len(self.numbers), **more})
-        self.numbers.extend(numbers)
+        row = tuple(numbers)
+        self.items.append({"k": kind, "layer": layer, "role": role, **more})
+        self.shape.append((len(row) - 2) // 6 if kind == "path" else 0)
+        self.numbers.extend(row)
 
     def _path(self, curves: Sequence[Curve], layer: str, role: str, by: Vector, **more: Any) -> None:
         """A line made of cubic segments: its start, then three points for each segment."""
         if not curves:
             return
         row = [curves[0].start.x + by.x, curves[0].start.y + by.y]
-        for curve in curves:
-            for cubic in curve.as_cubics():
-                for point in (cubic.c1, cubic.c2, cubic.end):
-                    row += (point.x + by.x, point.y + by.y)
-        self._add("path", layer, role, row, n=(len(row) - 2) // 6, **more)
+        for cubic in steady(curves):
+            for point in (cubic.c1, cubic.c2, cubic.end):
+                row += (point.x + by.x, point.y + by.y)
+        self._add("path", layer, role, row, **more)
 
     def _text(self, text: str, at: Point, layer: str, role: str, **more: Any) -> None:
         self._add("text", layer, role, (at.x, at.y), text=text, **more)

@@ -150,6 +150,7 @@ class Canvas(anywidget.AnyWidget):
         `last` is false while the handle is held."""
         lesson = self.lesson
         self._turn = turn or self._turn + 1
+        self._finding.drop()
         parameter = next((p for p in lesson.parameters if p.name == name), None)
         if parameter is None or not isinstance(value, int | float) or value != value:
             self._draw()
@@ -240,6 +241,7 @@ class Canvas(anywidget.AnyWidget):
         self._places = tuple((name, Vector(x, y)) for name, (x, y) in state["places"].items())
         answer = {
             "scene": state["scene"]["id"],
+            "shape": state["shape"],
             "numbers": array("f", state["numbers"]).tobytes(),
             "edges": state["edges"],
             "dims": state["dims"],
@@ -277,9 +279,12 @@ class Canvas(anywidget.AnyWidget):
         for probe in probes(self.lesson, pattern):
             found.append(probe)
             yield
-        self.handles = chosen(self.lesson, pattern, found, self.view, self._start(), self.handles)
+        try:
+            self.handles = chosen(self.lesson, pattern, found, self.view, self._start(), self.handles)
+            base = self._state(pattern)
+        except KitError:
+            return  # the draft is shown all the same, with the handles it had
         self._answer(self._message)
-        base = self._state(pattern)
         names: list[str] = []
         rows = array("f")
         for probe in found:
@@ -290,11 +295,16 @@ class Canvas(anywidget.AnyWidget):
                 there = self._state(probe.pattern, self._places)
             except KitError:
                 continue
-            if there["scene"]["id"] == base["scene"]["id"]:
+            if (there["scene"]["id"], there["shape"]) == (base["scene"]["id"], base["shape"]):
                 names.append(probe.name)
                 pairs = zip(there["numbers"], base["numbers"], strict=True)
                 rows.extend((new - old) / probe.by for new, old in pairs)
-        self.slopes = {"scene": base["scene"]["id"], "names": names, "rows": rows.tobytes()}
+        self.slopes = {
+            "scene": base["scene"]["id"],
+            "shape": base["shape"],
+            "names": names,
+            "rows": rows.tobytes(),
+        }
 
     def _save(self) -> None:
         try:
