@@ -53,7 +53,9 @@ _KERNEL = re.compile(r"/(?:api/kernels|voila/api/shutdown|voila/query|voila/exec
 _ELSEWHERE = re.compile(r'<(?:link|script)\b[^>]*\b(?:href|src)="https?://[^>]*>(?:\s*</script>)?')
 _OWN_FILE = re.compile(r"(?:booklet|pages-[a-z0-9-]+|sheet-[a-z0-9-]+|roll-[a-z0-9-]+)\.pdf\Z")
 MEGABYTES = 110
-"""What a student's kernel takes at most in tests/bench/class_room.py, for the warning when memory is short."""
+"""What a student's kernel takes at most, found by tests/bench/class_room.py."""
+WORK = 0.165
+"""Seconds of one core a slider move takes, with the proof, two exercises and the server's part; found there too."""
 
 
 def new_code() -> str:
@@ -398,14 +400,24 @@ def _welcome(title: str, address: str, port: int, code: str, students: int) -> l
         else "  Everybody in this network who has the code can reach it. The line is not encrypted (http).",
         f"  Up to {students} at once. Students see no code and can run none of their own; each has a folder and a "
         "kernel to themselves.",
+        _measured(),
         *limits(students),
         "  Press Ctrl+C to close the room.",
     ]
     return lines
 
 
+def _measured() -> str:
+    """What a student costs, as tests/bench/class_room.py found, for the cores of this machine."""
+    cores = os.cpu_count() or 1
+    return (
+        f"  A student takes about {MEGABYTES} MB; {cores} {'core works' if cores == 1 else 'cores work'} out about "
+        f"{cores / WORK:.0f} slider moves a second for all together, and somewhat less while somebody prints."
+    )
+
+
 def limits(students: int) -> list[str]:
-    """What was measured, and a warning when this machine has less."""
+    """A warning when this machine has less memory than that many students may take."""
     lines = []
     need, free = students * MEGABYTES, _free_megabytes()
     if free and need > free:
