@@ -15,6 +15,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import lru_cache
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
@@ -25,6 +26,7 @@ from kit.resources import templates
 
 SOURCE = "en"
 _spoken: ContextVar[str] = ContextVar("spoken", default=SOURCE)
+_names: ContextVar[Mapping[str, str]] = ContextVar("names", default=MappingProxyType({}))
 
 
 @lru_cache(maxsize=1)
@@ -49,6 +51,29 @@ def speaking(code: str) -> Iterator[None]:
         yield
     finally:
         _spoken.reset(token)
+
+
+@contextmanager
+def naming(names: Mapping[str, str]) -> Iterator[None]:
+    """Inside the block call a lesson's points and lines as `names` say, by the name they have in code."""
+    token = _names.set(names)
+    try:
+        yield
+    finally:
+        _names.reset(token)
+
+
+def called(name: str) -> str:
+    """What a point or line that has only a name in code is called: as the lesson's translation says, else as the kit
+    calls a point or edge of that name, else the name itself with blanks. In the source it is the name itself."""
+    own = _names.get().get(name)
+    if own:
+        return own
+    if language() != SOURCE:
+        for key in (f"worksheet.name.{name}", f"edge.{name}"):
+            if says(key):
+                return say(key)
+    return name.replace("_", " ")
 
 
 def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> str:

@@ -19,10 +19,12 @@ from pathlib import Path
 from time import perf_counter
 
 from kit.atomic import make_folder, write_atomically
+from kit.booklet.buying import Shopping, shopping
 from kit.booklet.compose import compose
 from kit.booklet.epub import epub
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.forms import FORMS, SCREEN
+from kit.booklet.forms import FORMS, SCREEN, Form
+from kit.booklet.handover import DRAFTED
 from kit.booklet.html import to_html
 from kit.booklet.impose import impose
 from kit.booklet.own_language import spoken
@@ -97,6 +99,7 @@ def build(
             name=notebook.name,
             size=size,
             units=units,
+            sizes=(DRAFTED,),
             timeout=timeout,
             progress=lambda line: progress(f"  {line}"),
         )
@@ -113,16 +116,19 @@ def build(
         with stage("proof"):
             progress("Proving the pattern and the sewing order")
             findings = prove(pattern)
+        with stage("cutting layouts"):
+            progress("Laying the pieces on the cloth")
+            bought = shopping(ran.handover)
         made, lesson = Path(scratch), LessonFolder(notebook.resolve().parent)
-        look = read_theme(lesson)
+        writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress)
         with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
             try:
-                setting = _set_all(ran, findings, lesson, look, asked, made, pool, stage, progress)
-                _write_screen(ran, findings, lesson, look, asked, made, stage, progress)
+                setting = writing.begin_prints(pool)
+                writing.screen()
                 with stage("pattern pages"):
                     progress("Laying out the pattern pages")
                     write_pages(pattern, made, lambda line: progress(f"  {line}"))
-                _write_prints(setting, asked, made, lesson, timings, progress)
+                writing.end_prints(setting, timings)
             except BaseException:
                 pool.shutdown(wait=True, cancel_futures=True)
                 raise
@@ -138,73 +144,6 @@ def build(
     return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier, notes)
 
 
-def _set_all(
-    ran: Ran,
-    findings: tuple[Finding, ...],
-    lesson: LessonFolder,
-    look: BookTheme,
-    asked: Wanted,
-    made: Path,
-    pool: ThreadPoolExecutor,
-    stage: _Stages,
-    progress: Callable[[str], None],
-) -> dict[str, Future[Set]]:
-    """Compose every print form and hand it to the typesetter; the work goes on while other things are made."""
-    setting: dict[str, Future[Set]] = {}
-    (made / "set").mkdir()
-    for key in asked.prints:
-        progress(f"Writing the booklet ({key})")
-        with stage("pictures and words"):
-            book = compose(ran.handover, ran.notebook, lesson, findings, FORMS[key], look)
-            html = to_html(book, FORMS[key], look)
-        setting[key] = pool.submit(set_in_type, html, lesson.folder, made / "set", f"booklet-{key}")
-    return setting
-
-
-def _write_screen(
-    ran: Ran,
-    findings: tuple[Finding, ...],
-    lesson: LessonFolder,
-    look: BookTheme,
-    asked: Wanted,
-    made: Path,
-    stage: _Stages,
-    progress: Callable[[str], None],
-) -> None:
-    if HTML not in asked.files and EPUB not in asked.files:
-        return
-    progress("Writing the booklet (screen)")
-    with stage("pictures and words"):
-        html = to_html(compose(ran.handover, ran.notebook, lesson, findings, SCREEN, look), SCREEN, look)
-    if HTML in asked.files:
-        with stage(HTML):
-            write_atomically(made / HTML, screen(html))
-    if EPUB in asked.files:
-        with stage(EPUB):
-            write_atomically(made / EPUB, epub(html, rights=ran.handover.pattern.lesson.licence))
-
-
-def _write_prints(
-    setting: dict[str, Future[Set]],
-    asked: Wanted,
-    made: Path,
-    lesson: LessonFolder,
-    timings: dict[str, float],
-    progress: Callable[[str], None],
-) -> None:
-    for key, future in setting.items():
-        if not future.done():
-            progress(f"Setting the booklet in type ({key})")
-        done = future.result()
-        lesson.left_out += done.left_out
-        timings[f"booklet-{key}.pdf"] = done.seconds
-        if f"booklet-{key}.pdf" in asked.files:
-            write_atomically(made / f"booklet-{key}.pdf", done.pdf)
-        for file, (small, sheet) in FOLDED.items():
-            if small == key and file in asked.files:
-                write_atomically(made / file, impose(done.pdf, sheet))
-
-
 class _Stages:
     def __init__(self, timings: dict[str, float]) -> None:
         self._timings = timings
@@ -214,6 +153,65 @@ class _Stages:
         began = perf_counter()
         yield
         self._timings[name] = self._timings.get(name, 0.0) + perf_counter() - began
+
+
+@dataclass(frozen=True)
+class _Writing:
+    """What every form of one booklet is made from, and where it goes."""
+
+    ran: Ran
+    findings: tuple[Finding, ...]
+    bought: Shopping
+    lesson: LessonFolder
+    look: BookTheme
+    asked: Wanted
+    made: Path
+    stage: _Stages
+    progress: Callable[[str], None]
+
+    def page(self, form: Form) -> str:
+        """The booklet's HTML in one form."""
+        with self.stage("pictures and words"):
+            ran, look = self.ran, self.look
+            book = compose(ran.handover, ran.notebook, self.lesson, self.findings, form, look, self.bought)
+            return to_html(book, form, look)
+
+    def begin_prints(self, pool: ThreadPoolExecutor) -> dict[str, Future[Set]]:
+        """Compose every print form and hand it to the typesetter; the work goes on while other things are made."""
+        setting: dict[str, Future[Set]] = {}
+        (self.made / "set").mkdir()
+        for key in self.asked.prints:
+            self.progress(f"Writing the booklet ({key})")
+            html = self.page(FORMS[key])
+            setting[key] = pool.submit(set_in_type, html, self.lesson.folder, self.made / "set", f"booklet-{key}")
+        return setting
+
+    def screen(self) -> None:
+        """The page for a screen, and the e-book made from it."""
+        if HTML not in self.asked.files and EPUB not in self.asked.files:
+            return
+        self.progress("Writing the booklet (screen)")
+        html = self.page(SCREEN)
+        if HTML in self.asked.files:
+            with self.stage(HTML):
+                write_atomically(self.made / HTML, screen(html))
+        if EPUB in self.asked.files:
+            with self.stage(EPUB):
+                write_atomically(self.made / EPUB, epub(html, rights=self.ran.handover.pattern.lesson.licence))
+
+    def end_prints(self, setting: dict[str, Future[Set]], timings: dict[str, float]) -> None:
+        """Wait for the print forms and write them."""
+        for key, future in setting.items():
+            if not future.done():
+                self.progress(f"Setting the booklet in type ({key})")
+            done = future.result()
+            self.lesson.left_out += done.left_out
+            timings[f"booklet-{key}.pdf"] = done.seconds
+            if f"booklet-{key}.pdf" in self.asked.files:
+                write_atomically(self.made / f"booklet-{key}.pdf", done.pdf)
+            for file, (small, sheet) in FOLDED.items():
+                if small == key and file in self.asked.files:
+                    write_atomically(self.made / file, impose(done.pdf, sheet))
 
 
 def _writable(out: Path, names: tuple[str, ...]) -> None:

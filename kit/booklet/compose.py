@@ -35,7 +35,7 @@ from kit.booklet.theme_file import BookTheme, picture_theme
 from kit.booklet.words import fill_markdown, fill_text
 from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
-from kit.language import language, say
+from kit.language import language, naming, say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension
 from kit.picture.flat import laid_flat
@@ -61,10 +61,21 @@ def compose(
     """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
     `findings` are the proof's; `bought` its lays and lengths, when they are known already. Raises `KitError` when a
     piece cannot be drawn with its allowances."""
+    with naming(dict(given.names)):
+        return _composed(given, notebook, folder, findings, form, look or BookTheme(), bought or shopping(given))
+
+
+def _composed(
+    given: Handover,
+    notebook: NotebookNode,
+    folder: LessonFolder,
+    findings: Iterable[Finding],
+    form: Form,
+    look: BookTheme,
+    bought: Shopping,
+) -> Booklet:
     pattern = given.pattern
     info = pattern.lesson
-    look = look or BookTheme()
-    bought = bought or shopping(given)
     inks = Inks.of(picture_theme(look), form)
     setter = _setter(pattern, notebook, folder, form, inks)
     order = flow(pattern, notebook, setter)

@@ -19,6 +19,8 @@ from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import Pattern
 from kit.units import System
 
+DRAFTED = "drafted"
+"""Asks for every size of the chart that the lesson can be drafted in."""
 MIMETYPE = "application/vnd.lessonkit.pattern"
 
 
@@ -47,13 +49,15 @@ class FittingResult:
 @dataclass(frozen=True)
 class Handover:
     """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), the patterns of other
-    `sizes` when some were asked for, in the order of the chart, and the lesson's `fittings`."""
+    `sizes` when some were asked for, in the order of the chart, the lesson's `fittings`, and in
+    a translation the `names` of its points and lines: (in code, as called)."""
 
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
     notes: tuple[str, ...] = ()
     sizes: tuple[Pattern, ...] = ()
     fittings: tuple[FittingResult, ...] = ()
+    names: tuple[tuple[str, str], ...] = ()
 
 
 def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[str] = ()) -> Handover:
@@ -85,9 +89,10 @@ def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
 def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
     names: Sequence[str] = lesson.sizes.names
     for size in sizes:
-        if size not in names and size.lower() != "all":
+        if size not in names and size.lower() != "all" and size != DRAFTED:
             raise KitError(f"there is no size '{size}'.", where="--sizes", do=near(size, [*names, "all"]))
-    if any(size.lower() == "all" for size in sizes):
+    asked = sizes
+    if any(size.lower() == "all" or size == DRAFTED for size in sizes):
         sizes = names
     worked: list[Pattern] = []
     for name in names:
@@ -95,6 +100,8 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
             try:
                 pattern: Pattern = lesson.work(body=lesson.sizes[name])
             except KitError as error:
+                if DRAFTED in asked:
+                    continue  # the booklet's chart of finished measurements says so
                 raise error.at(f"Size {name}") from None
             if all(pattern.body.name != other.body.name for other in worked):  # a lesson may know one size only
                 worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))

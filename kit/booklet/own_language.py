@@ -33,7 +33,8 @@ def in_language(
     book = copy.deepcopy(notebook)
     for number, cell in enumerate(_public(book), 1):
         cell.source = translator.markdown(cell.source, f"Markdown cell {number}")
-    return replace(made, chart=chart), book, _told(translator, given.pattern.lesson.language, file)
+    made = replace(made, chart=chart, names=tuple(translator.names(given.pattern).items()))
+    return made, book, _told(translator, given.pattern.lesson.language, file)
 
 
 def spoken(

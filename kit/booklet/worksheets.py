@@ -28,7 +28,9 @@ def worksheets(pattern: Pattern, numbers: Mapping[str, int], form: Form, inks: I
 def _piece(sheet: PieceSheet, name: str, pattern: Pattern, form: Form, inks: Inks) -> SheetPiece:
     shown = None
     if sheet.points or sheet.lines:
-        shown = picture(guide_drawing(sheet, pattern.lesson.units), name, form.step.times(0.8 if form.beside else 0.6), inks)
+        shown = picture(
+            guide_drawing(sheet, pattern.lesson.units), name, form.step.times(0.8 if form.beside else 0.6), inks
+        )
     return SheetPiece(
         sheet.piece.title,
         tuple(text for text in (sheet.origin, sheet.rubbed) if text),

@@ -110,6 +110,12 @@ class Translator:
         """`thing` with all the lesson's words in it translated."""
         return self._walk.of(thing) if self._foreign else thing
 
+    def names(self, pattern: Pattern) -> dict[str, str]:
+        """What the points and lines of `pattern` that have only a name in code are called."""
+        if not self._foreign:
+            return {}
+        return {name: self.text(name.replace("_", " "), f"Point or line '{name}'") for name in names_of(pattern)}
+
     def markdown(self, source: str, where: str = "Markdown cell") -> str:
         """A markdown cell, block by block. Finished measurements are named by their translated titles in it."""
         if not self._foreign:
@@ -162,6 +168,19 @@ class Translator:
             title: self._found(title) or _marked(title, f" [{self._source}]", False) for title, _ in pattern.finished
         }
         return {name_of(title): name_of(new) for title, new in said.items() if name_of(title) not in taken}
+
+
+def names_of(pattern: Pattern) -> tuple[str, ...]:
+    """The points and lines of a lesson that have only a name in its code and that the kit has no words for."""
+    found: dict[str, None] = {}
+    for step in pattern.steps:
+        lines = [name for _, name, _ in (*step.new, *step.removed)]
+        labelled = {edge.name for piece in step.pieces for edge in piece.edges}
+        points = [name for _, name, _ in step.new_points]
+        points += [name for piece in step.pieces for name, _ in (*piece.points, *piece.guides)]
+        found |= dict.fromkeys(name for name in [*lines, *points] if name not in labelled)
+    with speaking(SOURCE):
+        return tuple(name for name in found if not says(f"worksheet.name.{name}") and not says(f"edge.{name}"))
 
 
 def _listed(found: Sequence[str]) -> str:
@@ -279,6 +298,8 @@ class _Walk:
                 for field in fields(thing):  # in reading order: what was measured comes last
                     if (Pattern, field.name) not in _UNREAD:
                         self.of(getattr(thing, field.name))
+                for name in names_of(thing):
+                    self._speak(name.replace("_", " "), f"Point or line '{name}'", False)
                 titles = {title: self._speak(title, _finished(title), False) for title, _ in thing.finished}
                 finished = tuple((titles[title], mm) for title, mm in thing.finished)
                 return {"finished": finished, "over": tuple((titles.get(t, t), name) for t, name in thing.over)}

@@ -14,7 +14,7 @@ from dataclasses import replace
 from kit.body.measures import said as measure_said
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
-from kit.language import say
+from kit.language import called, say
 from kit.lesson.pattern import Pattern, Spot, StepRecord
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
@@ -77,14 +77,14 @@ def _changed(record: StepRecord) -> set[str]:
 def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> str:
     """What the step's picture shows, in words: pieces, new lines and points, measures, what is taken away."""
     parts = [say("picture.step_title", title=record.title)]
-    titles = [piece.title or _words(piece.name) for piece in record.pieces]
+    titles = [piece.title or called(piece.name) for piece in record.pieces]
     if titles:
         parts.append(say("picture.step_pieces", pieces=listed(titles)))
     labels = _edge_labels(record)
-    new = [_line_on(labels.get((piece, name), _words(name)), piece) for piece, name, _ in record.new]
+    new = [_line_on(labels.get((piece, name), called(name)), piece) for piece, name, _ in record.new]
     if new:
         parts.append(say("picture.step_new", lines=listed(new)))
-    points = [_words(name) for _, name, _ in record.new_points]
+    points = [called(name) for _, name, _ in record.new_points]
     if points:
         parts.append(say("picture.step_points", points=listed(points)))
     if record.spots:
@@ -92,14 +92,14 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
         parts.append(say("picture.step_measures", measures=listed(said)))
     marks = [_line_on(mark.label, piece) for piece, mark in record.new_marks]
     marks += [
-        say("picture.notch_on", kind=notch.kind, edge=_words(notch.edge), piece=_words(piece))
+        say("picture.notch_on", kind=notch.kind, edge=called(notch.edge), piece=called(piece))
         for piece, notch in record.new_notches
     ]
     if marks:
         parts.append(say("picture.step_marked", marks=listed(marks)))
     if record.allowed:
-        parts.append(say("picture.step_cut_line", pieces=listed([_words(name) for name in record.allowed])))
-    gone = [_line_on(_words(name), piece) for piece, name, _ in record.removed]
+        parts.append(say("picture.step_cut_line", pieces=listed([called(name) for name in record.allowed])))
+    gone = [_line_on(called(name), piece) for piece, name, _ in record.removed]
     if gone:
         parts.append(say("picture.step_removed", lines=listed(gone)))
     for strip in record.strips:
@@ -109,7 +109,7 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
 
 
 def _line_on(line: str, piece: str) -> str:
-    return say("picture.line_on", line=line, piece=_words(piece))
+    return say("picture.line_on", line=line, piece=called(piece))
 
 
 def _measured(spot: Spot, value: str) -> str:
@@ -161,7 +161,7 @@ def _step_piece(
     """One piece's items. `below` is the piece it was traced from and lies on: what the two share is not named
     again, and its title stands with its first line of its own."""
     traced = {edge.path for edge in below.edges} if below else set()
-    title = piece.title or _words(piece.name)
+    title = piece.title or called(piece.name)
     new = {name for owner, name, _ in record.new if owner == piece.name}
     middle = Point((bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2)
     own = f"{piece.name}."
@@ -185,7 +185,7 @@ def _step_piece(
             yield Stroke(put.curves(path.curves), "new", name=own + name)
             if path in traced:
                 continue
-            text = labels.get((owner, name), _words(name))
+            text = labels.get((owner, name), called(name))
             if below and name == "outer":
                 text = say("picture.traced_edge", piece=title, edge=text)
             names.append(_name_beside(text, path, middle, reach, put))
@@ -213,7 +213,7 @@ def _step_piece(
             yield Dot(put.point(point), "new", own + name)
             out = point - middle
             away = out.unit() if out.length > 1e-6 else Vector(0.0, 1.0)
-            names.append(Label(_words(name), put.point(point) + away * (reach * 0.035), "small"))
+            names.append(Label(called(name), put.point(point) + away * (reach * 0.035), "small"))
     if below is None:
         yield Label(title, put.point(_inside(piece, bounds)), "ghost")
     for spot in record.spots:
@@ -377,7 +377,3 @@ def _inside(piece: Piece, bounds: Bounds) -> Point:
 
 def _edge_labels(record: StepRecord) -> dict[tuple[str, str], str]:
     return {(piece.name, edge.name): edge.label for piece in record.pieces for edge in piece.edges}
-
-
-def _words(name: str) -> str:
-    return name.replace("_", " ")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING
 
+from kit.language import called
 from kit.prose.phrases import listed, phrase, say, word
 from kit.prose.say import edge_said, edges_said, title_said
 from kit.sewing.operation import Cut, Operation
@@ -97,7 +98,7 @@ def step_alt(step: StepRecord, system: System = "cm") -> str:
     labels = {(piece.name, edge.name): edge_said(edge) for piece in step.pieces for edge in piece.edges}
 
     def lines(records: tuple[tuple[str, str, object], ...]) -> str:
-        return listed([labels.get((piece, name), name.replace("_", " ")) for piece, name, _ in records])
+        return listed([labels.get((piece, name), called(name)) for piece, name, _ in records])
 
     if step.new:
         found.append(say("alt.draft_new", {"lines": lines(step.new)}))
@@ -108,7 +109,7 @@ def step_alt(step: StepRecord, system: System = "cm") -> str:
     measures = []
     for spot in step.spots:
         value = _spot_value(spot.value, spot.kind, system)
-        label = spot.label or spot.name.replace("_", " ")
+        label = spot.label or called(spot.name)
         measures.append(say("alt.draft_measure", {"name": label, "value": value}))
     if measures:
         found.append(say("alt.draft_measures", {"measures": listed(measures)}))

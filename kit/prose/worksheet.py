@@ -13,7 +13,7 @@ from typing import Literal
 
 from kit.geometry import Path, Point
 from kit.geometry.guide import GuideCurve, GuidePoint, guide_points, on_ruler
-from kit.language import say, says
+from kit.language import called, say, says
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Edge, Mark, Piece, Strip
@@ -373,7 +373,7 @@ def _part_of(part: Path, whole: Path) -> bool:
 def _named(name: str) -> str:
     """A point or line of a block by its name in the language, else by the name the lesson gave it."""
     key = f"worksheet.name.{name}"
-    return say(key) if says(key) else name.replace("_", " ")
+    return say(key) if says(key) else called(name)
 
 
 def _capital(text: str) -> str:

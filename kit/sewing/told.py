@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from kit.language import SOURCE, language, say, says
+from kit.language import SOURCE, called, language, say, says
 from kit.piece.piece import Edge, Piece, Side
 from kit.sewing.run import Place, Run
 
@@ -40,7 +40,7 @@ def edge_told(edge: Edge) -> str:
 
 def name_told(piece: Piece, name: str) -> str:
     """An edge of a piece by its name."""
-    return edge_told(piece.edge(name)) if piece.has_edge(name) else name.replace("_", " ")
+    return edge_told(piece.edge(name)) if piece.has_edge(name) else called(name)
 
 
 def side_told(piece: Piece, side: Side, name: str) -> str:
