@@ -44,7 +44,7 @@ class Student:
         self.room = room
         self.cookies: dict[str, str] = {}
         self.socket: WebSocketClientConnection | None = None
-        self.slider = self.picture = ""
+        self.slider = self.picture = self.box = ""
         self.value = 26.0
 
     async def _get(self, address: str, follow: bool = True) -> Any:
@@ -80,9 +80,11 @@ class Student:
             state = model["state"]
             if model["model_name"] == "FloatSliderModel" and str(state.get("tooltip")).lower().startswith(SLIDER):
                 self.slider = name
+            if model["model_name"] == "TextModel" and str(state.get("tooltip")).lower().startswith(SLIDER):
+                self.box = name
             if model["model_name"] == "HTMLModel" and 'data-name="front.' in str(state.get("value")):
                 self.picture = name
-        if not (self.slider and self.picture):
+        if not (self.slider and self.picture and self.box):
             raise RuntimeError("the page has no such slider or picture")
 
     async def _send(self, kind: str, content: dict[str, Any], metadata: dict[str, Any] | None = None) -> None:
@@ -102,15 +104,17 @@ class Student:
                 return found
 
     async def move(self) -> float:
-        """Seconds from moving the slider to the new picture."""
+        """Seconds from moving the slider until the new picture is there and the box, written after it, shows the
+        value: a picture of an earlier move does not count."""
         self.value = round(random.uniform(10, 40), 1)
-        began = time.perf_counter()
+        drawn, began = False, time.perf_counter()
         update = {"method": "update", "state": {"value": self.value}, "buffer_paths": []}
         await self._send("comm_msg", {"comm_id": self.slider, "data": update})
         while True:
             content = (await self._read()).get("content", {})
-            new = content.get("data", {}).get("state", {}) if content.get("comm_id") == self.picture else {}
-            if "<svg" in str(new.get("value", "")):
+            shown = str(content.get("data", {}).get("state", {}).get("value", ""))
+            drawn |= content.get("comm_id") == self.picture and "<svg" in shown
+            if drawn and content.get("comm_id") == self.box and shown == f"{self.value:g} cm":
                 return time.perf_counter() - began
 
     async def work(self, moves: int, pause: float) -> list[float]:
