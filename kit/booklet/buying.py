@@ -72,10 +72,9 @@ def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
 
 
 def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> tuple[Picture, ...]:
-    """A picture of each cutting layout, two or three to a page, one to a small page or in large print."""
+    """A picture of each cutting layout, two to a page, one to a small page or in large print."""
     found = []
-    count = len(bought.lays)
-    share = 0.7 if not form.beside else 0.27 if count % 3 == 0 else 0.41
+    share = 0.7 if not form.beside else 0.37
     for i, lay in enumerate(bought.lays):
         height = form.depth * share
         room = Room((form.measure - 1) * PX, height * PX)
