@@ -64,11 +64,11 @@ common-press_towards = Planche la costura hacia { $piece }.
 
 alt-bottom = { $piece }: { $face }.
 alt-together = { $piece }: encima, { $face }, borde con borde por { $edge }.
-alt-open = { $piece }: al lado, con la costura abierta en { $edge }, { $face }.
+alt-open = { $piece }: al lado, tras abrir por { $edge }, { $face }.
 alt-flat = { $piece }: encima, en plano, { $face }.
 alt-turned = Doblado { $depth }: { $edge }.
 alt-row = Una costura nueva corre por { $edge }.
-alt-row_inside = Una costura nueva corre { $inset } hacia dentro de { $edge }.
+alt-row_inside = Una costura nueva corre { $inset } por dentro de { $edge }.
 alt-row_outside = Una costura nueva corre por el margen, { $inset } por fuera de la línea de costura: { $edge }.
 alt-old_row = Se ve la costura anterior: { $edge }.
 alt-gap = Deja una abertura de { $gap }.

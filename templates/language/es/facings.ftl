@@ -5,10 +5,10 @@ fuse-press = Cubra con un paño de planchar y apoye la plancha, levantándola de
 fuse-why = La entretela evita que un borde se dé de sí y da firmeza a botones, bandas y cuellos. Se termofija lo primero, porque una pieza plana se pega sin arrugas.
 
 face_with_interfacing-lay = Coloque la entretela sobre el derecho de { $pieces }, con el adhesivo hacia arriba, y prenda con alfileres por { $edge }.
-face_with_interfacing-sew = Cosa a { $allowance } del borde: { $edge }.
+face_with_interfacing-sew = Cosa a { $allowance } del canto: { $edge }.
 face_with_interfacing-clip = Donde el borde hace curva, dé cortes en los márgenes casi hasta las puntadas.
 face_with_interfacing-turn = Vuelva la entretela hacia el revés, de modo que el adhesivo toque la tela, y marque el borde con los dedos. Todavía sin plancha.
-face_with_interfacing-fuse = Alise las dos capas, cubra con un paño de planchar y termofije. Con esto queda rematado el borde: { $edge }.
+face_with_interfacing-fuse = Alise las dos capas, cubra con un paño de planchar y termofije. Con esto el remate queda hecho: { $edge }.
 face_with_interfacing-why = La costura encierra los dos cantos y el termofijado se deja para el final, porque la plancha antes de volver pegaría las caras equivocadas.
 
 attach_facing-pin = Prenda con alfileres { $facing } sobre { $edge }, derecho con derecho.

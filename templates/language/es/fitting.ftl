@@ -18,38 +18,38 @@ fitting-all_along =
     { $way ->
         [up] { $piece }: «{ $edge }» sube { $size } en todo su largo.
         [down] { $piece }: «{ $edge }» baja { $size } en todo su largo.
-        [out] { $piece }: «{ $edge }» sale { $size } hacia fuera en todo su largo.
-       *[in] { $piece }: «{ $edge }» entra { $size } hacia dentro en todo su largo.
+        [out] { $piece }: «{ $edge }» se desplaza { $size } hacia fuera en todo su largo.
+       *[in] { $piece }: «{ $edge }» se desplaza { $size } hacia dentro en todo su largo.
     }
 fitting-to_nothing =
     { $way ->
         [up] { $piece }: «{ $edge }» sube { $size } junto a «{ $at }» y va a cero junto a «{ $to }».
         [down] { $piece }: «{ $edge }» baja { $size } junto a «{ $at }» y va a cero junto a «{ $to }».
-        [out] { $piece }: «{ $edge }» sale { $size } hacia fuera junto a «{ $at }» y va a cero junto a «{ $to }».
-       *[in] { $piece }: «{ $edge }» entra { $size } hacia dentro junto a «{ $at }» y va a cero junto a «{ $to }».
+        [out] { $piece }: «{ $edge }» se desplaza { $size } hacia fuera junto a «{ $at }» y va a cero junto a «{ $to }».
+       *[in] { $piece }: «{ $edge }» se desplaza { $size } hacia dentro junto a «{ $at }» y va a cero junto a «{ $to }».
     }
 fitting-middle =
     { $way ->
         [up] { $piece }: «{ $edge }» sube hasta { $size } entre sus extremos.
         [down] { $piece }: «{ $edge }» baja hasta { $size } entre sus extremos.
-        [out] { $piece }: «{ $edge }» sale hasta { $size } hacia fuera entre sus extremos.
-       *[in] { $piece }: «{ $edge }» entra hasta { $size } hacia dentro entre sus extremos.
+        [out] { $piece }: «{ $edge }» se desplaza hasta { $size } hacia fuera entre sus extremos.
+       *[in] { $piece }: «{ $edge }» se desplaza hasta { $size } hacia dentro entre sus extremos.
     }
 # Dos extremos que se mueven en el mismo sentido, pero no lo mismo.
 fitting-unequal =
     { $way ->
         [up] { $piece }: «{ $edge }» sube { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
         [down] { $piece }: «{ $edge }» baja { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
-        [out] { $piece }: «{ $edge }» sale hacia fuera { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
-       *[in] { $piece }: «{ $edge }» entra hacia dentro { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
+        [out] { $piece }: «{ $edge }» se desplaza hacia fuera { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
+       *[in] { $piece }: «{ $edge }» se desplaza hacia dentro { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
     }
 # Dos extremos que se mueven en sentidos distintos: una frase para cada uno.
 fitting-one_end =
     { $way ->
         [up] { $piece }: junto a «{ $at }», «{ $edge }» sube { $size }.
         [down] { $piece }: junto a «{ $at }», «{ $edge }» baja { $size }.
-        [out] { $piece }: junto a «{ $at }», «{ $edge }» sale { $size } hacia fuera.
-       *[in] { $piece }: junto a «{ $at }», «{ $edge }» entra { $size } hacia dentro.
+        [out] { $piece }: junto a «{ $at }», «{ $edge }» se desplaza { $size } hacia fuera.
+       *[in] { $piece }: junto a «{ $at }», «{ $edge }» se desplaza { $size } hacia dentro.
     }
 
 # La imagen. $piece es el título de una pieza; $words, las frases de arriba.

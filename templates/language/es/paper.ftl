@@ -52,7 +52,7 @@ paper-glue = pegue aquí { $page }
 paper-print = Imprimir
 paper-print_first = Imprima primero esta página, al 100 % (tamaño real), sin escalar y sin ajustar a la página.
 paper-print_first_common = Imprima primero esta página, al 100 % (tamaño real), sin escalar y sin ajustar a la página. Imprima en A4 o en Carta, centrado en la hoja.
-paper-print_measure = Mida un cuadrado antes de cortar: el métrico mide { $metric } de lado; el otro, { $inch }.
+paper-print_measure = Mida un cuadrado antes de cortar: el métrico mide { $metric } de lado y el otro { $inch } de lado.
 paper-print_others = Después imprima las demás páginas con los mismos ajustes.
 paper-join = Unir
 paper-join_plan = Ordene las páginas como en el plano de páginas. Las filas llevan números; las columnas, letras.
@@ -63,7 +63,7 @@ paper-join_tape = Ponga los bordes cortados uno contra otro, sin montarlos, y p�
 paper-join_rows = Una primero las páginas de cada fila y después fila con fila.
 paper-cut = Cortar
 paper-cut_line = Corte las piezas por la línea continua gruesa.
-paper-cut_blades = Las cuchillas cortan. Corte apartándose de los dedos y de usted, cierre el cúter rotatorio cada vez que lo deje, úselo sobre una plancha de corte y mantenga cuchillas y alfileres fuera del alcance de los niños. Van por delante las instrucciones del fabricante y las normas de su taller.
+paper-cut_blades = Las cuchillas cortan. Corte apartándose de los dedos y de usted, cierre el cúter rotatorio cada vez que lo deje, úselo sobre una base de corte y mantenga cuchillas y alfileres fuera del alcance de los niños. Van por delante las instrucciones del fabricante y las normas de su taller.
 paper-practise = Practicar
 paper-practise_smaller = Estas páginas son para practicar el trazado en la mesa. Todo está dibujado más pequeño, salvo las palabras: nada de lo que se corte de ellas le queda a un cuerpo.
 paper-practise_blades = Mantenga cuchillas y alfileres fuera del alcance de los niños. Van por delante las normas de su aula.
@@ -101,7 +101,7 @@ paper-plan_blank =
 # ---- cuadrados de prueba y regla de la impresora
 
 paper-square = cuadrado de prueba: mídalo antes de cortar
-paper-square_small = Este cuadrado mide { $side } y representa { $stands_for }.
+paper-square_small = Este cuadrado representa { $stands_for } y mide { $side } de lado.
 paper-class_half = escala 1:2: no sirve para cortar tela
 paper-class_quarter = escala 1:4: no sirve para cortar tela
 paper-gauge_short = Control de la impresora, lado corto del papel

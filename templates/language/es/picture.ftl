@@ -31,12 +31,12 @@ picture-grain_bias = al bies
 picture-piece = Pieza { $number } del patrón, { $title }: { $cut }.
 picture-piece_edges = Bordes: { $edges }.
 picture-edge_on_fold = { $edge } al doblez
-picture-edge_allowance = { $edge } con margen de { $allowance }
+picture-edge_allowance = { $edge } (margen: { $allowance })
 picture-piece_marks = Marcas: { $marks }.
 picture-piece_darts = Pinzas: { $darts }.
 picture-piece_pleats = Pliegues y alforzas: { $pleats }.
 # Una pinza o un pliegue y cuánto recoge del borde.
-picture-taking = { $name }, recoge { $intake }
+picture-taking = { $name } (recoge { $intake })
 picture-laid_crosswise = Colocada al hilo de trama.
 picture-laid_bias = Colocada al bies.
 picture-for_one_way = Para tela con sentido: flecha hacia arriba.
@@ -53,11 +53,11 @@ picture-step_title = { $title }.
 picture-step_pieces = Piezas: { $pieces }.
 picture-step_new = Nuevo, en línea gruesa: { $lines }.
 picture-step_points = Puntos nuevos: { $points }.
-picture-step_measures = Medidas: { $measures }.
+picture-step_measures = Medidas de este paso ({ $measures }).
 picture-step_marked = Marcado: { $marks }.
 picture-step_cut_line = Con la línea de corte alrededor: { $pieces }.
 picture-step_removed = Quitado, en línea discontinua: { $lines }.
-picture-step_strip = { $strip }: tira de { $length } por { $width }.
+picture-step_strip = { $strip }: tira de { $length } de largo y { $width } de ancho.
 # Una línea o marca y su pieza, las dos por su nombre simple.
 picture-line_on = { $line } ({ $piece })
 picture-notch_on =
@@ -94,7 +94,7 @@ picture-scene_layer =
        *[interfacing] { $piece }, entretela, { $lies }
     }
 picture-lies_together = encima, borde con borde
-picture-lies_open = al lado, con la costura abierta
+picture-lies_open = al lado, tras abrir la costura
 picture-lies_flat = en plano
 picture-scene_rows = Costuras: { $runs }.
 picture-scene_run =

@@ -34,7 +34,7 @@ proof-dart_point_outside_do = Ponga la punta dentro.
 proof-dart_not_true = el borde «{ $edge }» se quiebra { $degrees } grados donde se cierra la pinza «{ $dart }».
 proof-dart_not_true_do = Vuelva a trazar el borde, continuo por encima de la pinza cerrada.
 # $fold es el nombre de una pinza, un pliegue o una alforza.
-proof-no_cap = a «{ $fold }» le falta el pico del borde: al doblarse le faltarían { $amount } para llegar.
+proof-no_cap = a «{ $fold }» le falta el pico del borde: al doblarse se quedaría a { $amount } del borde.
 # $call es lo que se escribe en el cuaderno.
 proof-no_cap_do = Ajústelo: { $call }.
 proof-pleat_off_edge = «{ $fold }» no queda sobre su borde: va de { $start } a { $end } a lo largo de «{ $edge }».
@@ -43,7 +43,7 @@ proof-pleat_lines = las dos líneas de «{ $fold }» miden { $one } y { $other }
 proof-pleat_lines_do = Vuelva a trazarlo de borde a borde, o mueva un extremo hasta que las dos midan lo mismo.
 proof-pleat_moved = las líneas de «{ $fold }» empiezan a { $amount } de su lugar en el borde «{ $edge }».
 proof-pleat_moved_do = Vuelva a trazar el pliegue: el borde se cambió después.
-proof-pleats_overlap = «{ $fold }» y «{ $other }» recogen los mismos { $amount } del borde «{ $edge }».
+proof-pleats_overlap = «{ $fold }» y «{ $other }» recogen el mismo tramo, { $amount } del borde «{ $edge }».
 proof-pleats_overlap_do = Sepárelos o haga uno menos profundo.
 proof-pleat_not_true = el borde «{ $edge }» se quiebra { $degrees } grados donde se dobla «{ $fold }».
 proof-pleat_not_true_do = Vuelva a trazar el borde, continuo por encima del pliegue doblado.
@@ -56,8 +56,8 @@ proof-edge_never_sewn = el borde «{ $edge }» no se cose, ni lleva vista ni dob
 # $part es lo que queda sin rematar del total $length.
 proof-edge_left_raw = el borde «{ $edge }» queda sin rematar de { $start } a { $end } a lo largo: { $part } de { $length }.
 proof-raw_edge_do = Añada la costura, la vista o el dobladillo que lo cierra, o remátelo con leave=True.
-proof-allowance_too_wide = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: sobran { $amount }.
-proof-allowance_too_narrow = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: faltan { $amount }.
+proof-allowance_too_wide = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de más.
+proof-allowance_too_narrow = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de menos.
 proof-allowance_do = Cambie el margen en el patrón, o las medidas en el paso de costura.
 
 # ---- lo que se corta y se usa ----
@@ -135,9 +135,9 @@ proof-hem_beside_fold = el borde «{ $edge }» no llega en ángulo recto al dobl
 proof-seam_beside_fold = el borde «{ $edge }» no llega en ángulo recto al doblez: planchado hacia atrás, su margen se aparta { $amount } del doblez.
 proof-beside_fold_do = Trace el último tramo del dobladillo a escuadra con el doblez, o declare la esquina si se quiere un pico.
 proof-hem_end_beyond = una vez doblado, el extremo de «{ $edge }» sobresale { $amount } del canto de «{ $beside }».
-proof-hem_end_short = una vez doblado, al extremo de «{ $edge }» le faltan { $amount } para llegar al canto de «{ $beside }».
+proof-hem_end_short = una vez doblado, el extremo de «{ $edge }» se queda a { $amount } del canto de «{ $beside }».
 proof-seam_end_beyond = planchado hacia atrás, el extremo de «{ $edge }» sobresale { $amount } del canto de «{ $beside }».
-proof-seam_end_short = planchado hacia atrás, al extremo de «{ $edge }» le faltan { $amount } para llegar al canto de «{ $beside }».
+proof-seam_end_short = planchado hacia atrás, el extremo de «{ $edge }» se queda a { $amount } del canto de «{ $beside }».
 # "turned" es lo que se escribe en el cuaderno.
 proof-end_do = Haga que su final refleje en espejo «{ $beside }»: deje la esquina al orden de costura o escriba "turned"; donde el ángulo sea demasiado agudo, haga el margen más estrecho o ponga una vista en el borde.
 

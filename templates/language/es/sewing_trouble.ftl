@@ -25,7 +25,7 @@ sewing_trouble-too_few_strips_bound =
        *[other] solo se cortan { $cut }
     }.
 sewing_trouble-too_few_strips_bound_do = Corte más, o ribetee menos bordes.
-sewing_trouble-binding_width = cortada a { $width } de ancho no da { $finished }: para eso hacen falta { $cut_width }.
+sewing_trouble-binding_width = cortada a { $width } de ancho no da { $finished }: para eso se necesita un ancho de { $cut_width }.
 sewing_trouble-binding_width_do = Cambie el ancho cortado o el ancho acabado.
 sewing_trouble-binding_short_edge = se corta de { $length } de largo, pero el borde con sus extremos necesita { $needed }.
 sewing_trouble-binding_short_edge_do = Córtela más larga, o diga cuántas tiras se reparten los bordes: count=....
@@ -167,7 +167,7 @@ sewing_trouble-pressed_early = en «{ $place }» no hay todavía ninguna costura
 sewing_trouble-pressed_early_do = Cósala primero, o nombre el borde de la costura a la que se refiere.
 sewing_trouble-pressed_open_shut_in = los márgenes de «{ $place }» están encerrados, así que no se pueden planchar abiertos.
 sewing_trouble-pressed_open_shut_in_do = Plánchelos hacia un lado: make.press(..., way="one side").
-sewing_trouble-binding_short_seam = ribetear sus márgenes ocupa { $wanted }, pero de la tira solo quedan { $left }.
+sewing_trouble-binding_short_seam = ribetear sus márgenes ocupa { $wanted }, pero de la tira solo hay { $left }.
 sewing_trouble-binding_short_seam_do = Corte más cantidad, o hágala más larga.
 sewing_trouble-french_seam_trimmed = los márgenes recortados miden { $trim } de ancho, no menos que la segunda costura, a { $second } de la raya: se verían sus cantos.
 sewing_trouble-french_seam_trimmed_do = Recórtelos más, o haga la segunda costura más ancha.
@@ -280,7 +280,7 @@ sewing_trouble-notched_inward_curve = el borde «{ $place }» curva hacia dentro
 sewing_trouble-notched_inward_curve_do = Dé cortes en su lugar: make.clip(...).
 sewing_trouble-zip_length = la cremallera mide { $length } de largo, pero su abertura { $opening }.
 sewing_trouble-zip_long_do = Ponga una cremallera más corta o una abertura más larga.
-sewing_trouble-zip_short_do = Ponga una cremallera más larga o una abertura más corta; arriba pueden quedar { $most } como mucho.
+sewing_trouble-zip_short_do = Ponga una cremallera más larga o una abertura más corta; arriba puede quedar como mucho { $most }.
 sewing_trouble-fold_open = el borde «{ $edge }» se cierra mientras «{ $fold }» sigue sin cerrar en él.
 # $call es lo que se escribe en el cuaderno, como make.dart(front).
 sewing_trouble-fold_open_do = Cósalo primero: { $call }.

@@ -3,7 +3,7 @@
 set_in_sleeve-place = Vuelva la prenda del revés y { $sleeve } del derecho, y meta la manga en la sisa, derecho con derecho. Compruebe que no se confundan la izquierda y la derecha.
 set_in_sleeve-pin = Prenda con alfileres la copa sobre { $edge }, por el lado de la manga: las costuras de debajo del brazo una con otra y el punto más alto de la copa en la costura del hombro.
 set_in_sleeve-pin_notched = Prenda con alfileres la copa sobre { $edge }, por el lado de la manga: las costuras de debajo del brazo una con otra, el punto más alto de la copa en la costura del hombro y piquete con piquete.
-set_in_sleeve-ease = Tire de la costura de embebido hasta que la copa encaje: { $ease } de amplitud se reparten por la parte de arriba, nada bajo el brazo. En la línea de costura no debe verse ningún frunce.
+set_in_sleeve-ease = Tire de la costura de embebido hasta que la copa encaje: se reparte { $ease } de amplitud por la parte de arriba y nada bajo el brazo. En la línea de costura no debe verse ningún frunce.
 set_in_sleeve-sew = Cosa a { $allowance } del borde con la manga hacia arriba, empezando bajo el brazo, y cosa dos veces la parte de debajo del brazo.
 set_in_sleeve-finish = Recorte la parte de debajo del brazo y remate juntos los cantos con { $finish }.
 set_in_sleeve-press = Planche los márgenes de la copa hacia la manga; no aplaste la costura por el derecho.

@@ -2,7 +2,7 @@
 
 caution_local-text = Estas son las precauciones habituales. Van por delante las normas de su país, el plan de seguridad de su escuela y las instrucciones de los fabricantes.
 caution-rotary = Cúter rotatorio
-caution_text-rotary = Corte apartando la cuchilla de usted y sobre una plancha de corte, mantenga la otra mano detrás del borde de la regla y cierre la cuchilla cada vez que la deje.
+caution_text-rotary = Corte apartando la cuchilla de usted y sobre una base de corte, mantenga la otra mano detrás del borde de la regla y cierre la cuchilla cada vez que la deje.
 caution-scissors = Tijeras
 caution_text-scissors = Dé los cortes solo con la punta y deténgase antes de las puntadas. Entregue las tijeras por el mango.
 caution-pins = Alfileres

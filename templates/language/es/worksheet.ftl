@@ -35,7 +35,7 @@ worksheet-arrives = Llegue a { $end } desde un lugar { $along } antes y después
 worksheet-arrives_straight = Llegue a { $end } siguiendo la recta.
 worksheet-trim = { $edge }: de la línea trazada antes conserve solo lo que va de { $start } a { $end }.
 # $line es una línea de la pieza $piece.
-worksheet-trace = { $edge }: calque { $line } de la pieza «{ $piece }», de { $start } a { $end }.
+worksheet-trace = { $edge }: calque la línea «{ $line }» de la pieza «{ $piece }», de { $start } a { $end }.
 worksheet-rub_out = Borre: { $lines }.
 
 # Lo que se marca en las líneas.

@@ -1,0 +1,220 @@
+# El cuadernillo: sus títulos, tablas y palabras fijas.
+
+# { $title } es el título de la lección.
+booklet-title = { $title } – cuadernillo de instrucciones
+booklet-kind = Cuadernillo de instrucciones
+booklet-cover = Portada
+booklet-contents = En este cuadernillo
+booklet-about = Sobre este diseño
+booklet-begin = Antes de empezar
+booklet-take_care = Tenga cuidado
+booklet-how_to_read = Cómo leer las imágenes
+booklet-measure = Cómo tomar las medidas
+booklet-sizes = Elija su talla
+booklet-finished = Medidas de la prenda acabada
+booklet-cloth_and_notions = Tela y mercería
+booklet-lays = Planos de corte
+booklet-pieces = Piezas
+booklet-printing = Imprimir y unir el patrón
+booklet-drafting = Trazado
+booklet-sewing = Costura
+booklet-to_finish = Para terminar
+booklet-worksheet = Hoja para trazar a mano
+booklet-fitting = Lo que cambiaron las pruebas
+booklet-variations = Variaciones
+booklet-terms = Palabras usadas aquí
+booklet-index = Dónde se usa cada medida
+booklet-credits = Derechos y agradecimientos
+booklet-left_out = Omitido
+booklet-untranslated = Sin traducir todavía
+
+# Un paso numerado al que se remite. En papel puede seguir «, página 9».
+booklet-see_step = paso { $number }
+# Sigue a una remisión en papel: el número de página va justo detrás. Conserve el espacio final.
+booklet-comma_page = , página{" "}
+booklet-step = Paso { $number }
+booklet-stage = { $number } de { $count }
+# Delante de la letra de cada parte de un paso de costura no va nada.
+booklet-part_letter = { $letter }
+booklet-video_at = Vídeo en { $clock }
+booklet-video = El vídeo de este cuadernillo: { $address }
+booklet-author_by = { $author }
+
+## Portada
+
+booklet-drafted_for = Trazado para
+booklet-lengths_in = Longitudes en
+booklet-cm_first = centímetros y después pulgadas
+booklet-inch_first = pulgadas y después centímetros
+booklet-edition = Edición
+booklet-for_whom = Para quién
+booklet-back_view = Espalda
+booklet-front_view = Delantero
+booklet-proof_failed = Comprobación no superada
+booklet-do_not_cut = No corte con este patrón. La comprobación ha encontrado:
+booklet-more_findings =
+    { $count ->
+        [one] Y uno más: ejecute `lessonkit check`, o vea findings.json.
+       *[other] Y { $count } más: ejecute `lessonkit check`, o vea findings.json.
+    }
+
+## Antes de empezar
+
+booklet-how_to_use = Lea un paso entero antes de trazar o cortar. Trace primero en papel, pruebe la prenda en una tela barata y solo entonces corte la buena.
+booklet-how_to_use_pages = Puede trazar el patrón usted, paso a paso, o imprimir las páginas del patrón y empezar por la costura.
+booklet-reading_inks = Las líneas gruesas de color son nuevas en ese paso; las grises finas ya estaban; las pálidas discontinuas se quitan.
+booklet-reading_units = Las longitudes van en los dos sistemas. Trabaje con uno solo de principio a fin; cada uno se redondea por su cuenta.
+booklet-reading_cloths = Las telas se dibujan con un tono y una trama, como en la leyenda de abajo.
+booklet-reading_ticks = Marque un paso cuando esté hecho; este dispositivo lo recuerda.
+booklet-legend_alt = Leyenda de las tramas de tela y las líneas de las imágenes.
+
+## Medir
+
+booklet-measure_intro = Mida sobre la ropa interior o una camiseta fina. Póngase como se pone siempre, respire con calma y, si puede, deje que otra persona sujete la cinta: pegada al cuerpo, nunca apretada. Ate primero una cinta estrecha alrededor de la cintura; varias medidas empiezan o terminan en ella.
+
+## Tallas y medidas
+
+booklet-size = Talla
+booklet-body_measurements = Medidas del cuerpo
+booklet-cm_above = Centímetros arriba, pulgadas abajo.
+booklet-inch_above = Pulgadas arriba, centímetros abajo.
+# { $order } es una de las dos frases anteriores.
+booklet-drafted_for_size = { $order } Este cuadernillo está trazado para la talla { $size }.
+booklet-drafted_for_body = { $order } Este cuadernillo está trazado para las medidas de { $name }, que figuran abajo.
+booklet-not_in_sizes = { $order } Con estas elecciones no se puede trazar en { $sizes }.
+booklet-estimated = estimada
+booklet-measured = medida
+booklet-estimated_value = { $value }, estimada
+booklet-estimated_note = Estimadas a partir de la talla más próxima, no medidas: { $names }. Mídalas antes de cortar.
+booklet-measurements_of = Medidas de { $name }
+booklet-measurement = Medida
+booklet-value = Valor
+booklet-garment = Prenda
+booklet-finished_value = Acabada
+booklet-laid_flat_caption = En plano, vista por detrás
+booklet-ease = Holgura
+booklet-goes_over = Sobre
+booklet-body_value = Cuerpo
+booklet-ease_value = Holgura
+booklet-ease_note = La holgura es lo que la prenda mide de más que el cuerpo sobre el que va: espacio para moverse y línea del diseño.
+booklet-choices = Elecciones de este trazado
+booklet-choice = Medida
+booklet-here = Aquí
+booklet-range = Intervalo
+booklet-why = Por qué
+booklet-from_to = de { $least } a { $most }
+
+## Tela, mercería, corte
+
+booklet-fibre = Fibra
+booklet-weight = Peso
+booklet-drape = Caída
+booklet-avoid = Mejor no
+booklet-prewash = Antes de cortar
+booklet-cloth = Tela
+booklet-width = Ancho
+booklet-to_buy = Largo que comprar
+booklet-laid = Colocación
+booklet-laid_lengthwise = doblada a lo largo
+booklet-laid_flat = abierta en plano
+booklet-laid_part = doblada en parte
+booklet-cloth_to_buy = Tela que comprar
+booklet-cloth_main = Tela principal
+booklet-cloth_lining = Forro
+booklet-cloth_interfacing = Entretela
+booklet-too_narrow = demasiado estrecha
+booklet-lengths_by_size = Tela que comprar para cada talla
+# Una fila de esa tabla: qué tela, de qué ancho.
+booklet-cloth_wide = { $cloth }, { $width }
+booklet-notions = Mercería
+booklet-tools = Útiles
+booklet-lays_intro = Marque con tiza alrededor de las piezas y compruebe cada hilo con el orillo antes de cortar. Mantenga las piezas en el orden que se ve; lo que se corta de la tela abierta va al final.
+
+## Piezas
+
+booklet-no = N.º
+booklet-piece = Pieza
+booklet-to_cut = Corte
+booklet-cut_list = Lista de corte
+booklet-strip = Tira
+booklet-strips = Tiras
+booklet-strip_size = Largo × ancho de corte
+# Cuántas capas de qué tela se cortan: { $cloth } es una de estas tres.
+booklet-of_main = tela principal
+booklet-of_lining = forro
+booklet-of_interfacing = entretela
+booklet-cut = Corte { $count } de { $cloth }
+booklet-cut_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela
+booklet-cut_fold = Corte { $count } de { $cloth }, al doblez por { $edge }
+booklet-cut_fold_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, al doblez por { $edge }
+booklet-cut_pair = Corte { $count } de { $cloth }, en espejo
+booklet-cut_pair_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, en espejo
+booklet-cut_pairs = Corte { $count } de { $cloth }, por pares en espejo
+booklet-cut_pairs_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, por pares en espejo
+booklet-cut_face_up =
+    { $count ->
+        [one] Corte 1 de { $cloth }, en tela abierta, con el derecho hacia arriba
+       *[other] Corte { $count } de { $cloth }, una a una en tela abierta, con el derecho hacia arriba
+    }
+booklet-cut_face_up_interfaced =
+    { $count ->
+        [one] Corte 1 de { $cloth } y { $interfacing } de entretela, en tela abierta, con el derecho hacia arriba
+       *[other] Corte { $count } de { $cloth } y { $interfacing } de entretela, una a una en tela abierta, con el derecho hacia arriba
+    }
+booklet-cut_continuous = Corte { $count } de { $cloth }, una tras otra de una tira al bies continua
+booklet-cut_joined = Corte { $count } de { $cloth }, { $lengths } para cada tira
+booklet-length_by_width = { $length } × { $width }
+booklet-wide = { $width } de ancho
+booklet-strips_note = Las tiras no tienen pieza de papel: márquelas con tiza directamente sobre la tela, al hilo. Los márgenes de costura están incluidos.
+booklet-strips_note_mixed = Las tiras no tienen pieza de papel: márquelas con tiza directamente sobre la tela, en la dirección que se indica en cada una. Los márgenes de costura están incluidos.
+booklet-strip_crosswise = a lo ancho de la tela
+booklet-strip_bias = al bies
+booklet-strip_square = en una tira continua, de un cuadrado de { $square } cosido en tubo con costuras de { $seams }
+booklet-strip_pieced_straight =
+    { $joins ->
+        [one] la tira se une con una costura recta, con { $seams } a cada lado
+       *[other] la tira se une con { $joins } costuras rectas, con { $seams } a cada lado
+    }
+booklet-strip_pieced_straight_each =
+    { $joins ->
+        [one] cada tira se une con una costura recta, con { $seams } a cada lado
+       *[other] cada tira se une con { $joins } costuras rectas, con { $seams } a cada lado
+    }
+booklet-strip_pieced_diagonal =
+    { $joins ->
+        [one] la tira se une con una costura en diagonal, con { $seams } a cada lado
+       *[other] la tira se une con { $joins } costuras en diagonal, con { $seams } a cada lado
+    }
+booklet-strip_pieced_diagonal_each =
+    { $joins ->
+        [one] cada tira se une con una costura en diagonal, con { $seams } a cada lado
+       *[other] cada tira se une con { $joins } costuras en diagonal, con { $seams } a cada lado
+    }
+
+## Imprimir
+
+booklet-printing_alone = Imprima sola la primera página del patrón, al 100 % o a «tamaño real». Desactive «ajustar a la página» y «reducir».
+booklet-printing_squares = Mida sus cuadrados de prueba: uno mide 100 mm (10 cm) de lado; el otro, 4 pulg. Si alguno no coincide, busque el ajuste de escala de su impresora antes de seguir.
+booklet-printing_rest = Imprima el resto. El plano de la primera página muestra dónde va cada una: por filas y columnas.
+booklet-printing_join = Corte cada página por su línea de recorte solo en dos lados, póngala sobre la vecina de modo que coincidan las marcas de unión y péguela con cinta.
+booklet-printing_check = Compruebe una medida larga en el patrón unido con este cuadernillo antes de cortar la tela.
+
+## Hoja de trazado
+
+# El comienzo de una fila de distancias a lo largo de una recta que empieza en el punto { $start }.
+booklet-along = Desde { $start }
+# La fila de debajo: cuánto se aparta la curva de la recta a cada una de esas distancias.
+booklet-off = Fuera de la recta
+
+
+## Pruebas
+
+booklet-fitting_intro = Cada cambio se hizo después de probar la prenda. La línea discontinua es el trazado anterior; la gruesa, el trazado como está ahora.
+booklet-fitting_on = { $title }, { $date }
+
+## Índice y derechos
+
+booklet-index_intro = Medidas por orden alfabético, con los pasos que las usan.
+booklet-licence = Licencia
+booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno. Todas sus imágenes y números siguen el trazado.
+booklet-language = Idioma

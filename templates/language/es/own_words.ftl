@@ -1,0 +1,6 @@
+# Cuántos textos propios de la lección no están traducidos. $language es el código de la lengua en que se imprimen;
+# $file, el archivo donde se escriben las traducciones.
+own_words-missing = { $count ->
+    [one] { $count } texto de la lección no tiene traducción en { $file }; se imprime en su propia lengua, marcado [{ $language }].
+   *[other] { $count } textos de la lección no tienen traducción en { $file }; se imprimen en su propia lengua, marcados [{ $language }].
+}
