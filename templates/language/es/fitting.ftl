@@ -55,3 +55,5 @@ fitting-one_end =
 # La imagen. $piece es el título de una pieza; $words, las frases de arriba.
 fitting-title = { $piece }, antes y después
 fitting-alt = { $piece }: el trazado de antes de la prueba, en línea discontinua, y el de después, uno sobre otro. Lo que se movió va en línea gruesa. { $words }
+# La misma imagen mientras se mueve un valor.
+fitting-alt_moving = { $piece }: el trazado de antes de la prueba, en línea discontinua, y el de ahora, uno sobre otro.
