@@ -39,8 +39,8 @@ def svg(drawing: Drawing, width: float | None = 640.0, height: float | None = No
     without a height draws at real size (width and height in mm). The element carries role="img", a title and
     the drawing's alternative text. Text is escaped.
     """
-    bounds, unit = _scale(drawing, width, height, theme)
-    return _Pen(drawing, bounds, unit, theme).element(real=width is None and height is None)
+    bounds, unit = scale(drawing, width, height, theme)
+    return Pen(drawing, bounds, unit, theme).element(real=width is None and height is None)
 
 
 def bounds_of(drawing: Drawing) -> Box:
@@ -75,7 +75,7 @@ def _shift(start: Point, end: Point, offset: float) -> tuple[float, float]:
     return (-dy / size * offset, dx / size * offset) if size > 1e-9 else (0.0, 0.0)
 
 
-def _scale(drawing: Drawing, width: float | None, height: float | None, theme: Theme) -> tuple[Box, float]:
+def scale(drawing: Drawing, width: float | None, height: float | None, theme: Theme) -> tuple[Box, float]:
     """The bounds with their margin, and mm per CSS pixel."""
     x0, y0, x1, y1 = bounds_of(drawing)
     if width is None and height is None:
@@ -128,7 +128,7 @@ def _centre(label: Label, wide: float) -> tuple[float, float]:
     return label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
 
 
-class _Pen:
+class Pen:
     """One drawing being written. Text is written last, so that no line crosses it."""
 
     def __init__(self, drawing: Drawing, bounds: Box, unit: float, theme: Theme) -> None:
@@ -195,10 +195,14 @@ class _Pen:
             f'<svg xmlns="http://www.w3.org/2000/svg" {size} viewBox="{_n(x0)} {_n(-y1)} {_n(wide)} {_n(high)}" '
             f'role="img" aria-label="{alt}"><title>{title or alt}</title>'
         )
-        ground = f'<path d="M{_n(x0)} {_n(-y1)}h{_n(wide)}v{_n(high)}h{_n(-wide)}Z" fill="{self.theme.paper}"/>'
         tiles = "".join(_pattern(f"p{mark}-{role}", cloth, self.unit) for role, cloth in self.patterns.items())
         defs = f"<defs>{tiles}</defs>" if tiles else ""
-        return f"{head}{defs}{ground}{content.replace(chr(0), f'p{mark}')}</svg>"
+        return f"{head}{defs}{self._ground()}{content.replace(chr(0), f'p{mark}')}</svg>"
+
+    def _ground(self) -> str:
+        x0, y0, x1, y1 = self.bounds
+        wide, high = x1 - x0, y1 - y0
+        return f'<path d="M{_n(x0)} {_n(-y1)}h{_n(wide)}v{_n(high)}h{_n(-wide)}Z" fill="{self.theme.paper}"/>'
 
     def _open(self, attributes: str) -> None:
         if attributes != self.group:

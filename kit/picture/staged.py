@@ -1,0 +1,134 @@
+"""A drawing written so that it can be made before people's eyes: every item by itself, with its turn.
+
+Text finds its place once, for the finished picture, and the frame is that of the finished picture, so nothing jumps
+while lines are added. `Stage.svg` carries the turns for whoever moves the picture along (`data-from`, `data-to`);
+`Stage.at` is the picture at one moment.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
+from kit.picture.reveal import Turn, part_of, turns
+from kit.picture.svg_pen import Pen, scale
+from kit.picture.theme import THEME, Theme
+
+
+@dataclass(frozen=True)
+class _Written:
+    """What the pen wrote for the item of that `index`, among lines and cloth or among the texts."""
+
+    index: int
+    text: bool
+    markup: str
+
+
+class Stage:
+    """`drawing` fitted into `width` x `height` CSS px. Without `ground` the picture has no paper of its own."""
+
+    def __init__(
+        self, drawing: Drawing, width: float, height: float, theme: Theme = THEME, *, ground: bool = True
+    ) -> None:
+        self.drawing = drawing
+        self.turns: tuple[Turn, ...] = turns(drawing)
+        self._pen = _Staging(drawing, width, height, theme, ground)
+        self._pen.element(real=False)
+
+    def svg(self) -> str:
+        """The whole picture. What is made in it stands in groups with `data-from` and `data-to` (shares 0..1) and
+        `data-kind` "line" or "show": a line grows along its length, the rest appears."""
+
+        def staged(one: _Written) -> str:
+            turn, item = self.turns[one.index], self.drawing.items[one.index]
+            if turn.stands:
+                return one.markup
+            kind = "line" if isinstance(item, Stroke) else "show"
+            return f'<g data-from="{turn.start:.4f}" data-to="{turn.end:.4f}" data-kind="{kind}">{one.markup}</g>'
+
+        return self._pen.framed((one.text, staged(one)) for one in self._pen.written)
+
+    def at(self, share: float) -> str:
+        """The picture when `share` (0..1) of it is made: lines cut at their length, the rest fading in."""
+        return self._pen.framed(self._parts(share))
+
+    def _parts(self, share: float) -> Iterator[tuple[bool, str]]:
+        for one in self._pen.written:
+            done = self.turns[one.index].done(share)
+            if done >= 1.0:
+                yield one.text, one.markup
+                continue
+            item = self.drawing.items[one.index]
+            if done <= 0.0:
+                continue
+            if isinstance(item, Stroke):
+                part = part_of(item, done)
+                if isinstance(part, Stroke):
+                    yield one.text, self._pen.stroke(part)
+            else:
+                yield one.text, f'<g opacity="{done:.2f}">{one.markup}</g>'
+
+
+class _Staging(Pen):
+    """The SVG pen, keeping apart what it writes for each item."""
+
+    def __init__(self, drawing: Drawing, width: float, height: float, theme: Theme, ground: bool) -> None:
+        bounds, unit = scale(drawing, width, height, theme)
+        super().__init__(drawing, bounds, unit, theme)
+        self.written: list[_Written] = []
+        self._paper = ground
+        self._in_dimension = False
+        items = list(enumerate(drawing.items))
+        self._lines = iter([i for i, item in items if isinstance(item, Stroke | Fill | Dot)])
+        self._sizes = iter([i for i, item in items if isinstance(item, Dimension)])
+        labels = [(i, item) for i, item in items if isinstance(item, Label)]
+        self._fixed = iter([i for i, item in labels if not self._movable(item)])
+        self._loose = iter([i for i, item in labels if self._movable(item)])
+
+    def framed(self, parts: Iterator[tuple[bool, str]]) -> str:
+        """A picture of these (whether text, markup), in the frame and with the cloth patterns of the whole."""
+        found = list(parts)  # writing one may use the pen itself
+        self.body = [markup for text, markup in found if not text]
+        self.text = [markup for text, markup in found if text]
+        return self._wrap(real=False)
+
+    def stroke(self, item: Stroke) -> str:
+        """The markup of one line."""
+        self.body = []
+        super()._stroke(item)
+        self._close()
+        return "".join(self.body)
+
+    def _ground(self) -> str:
+        return super()._ground() if self._paper else ""
+
+    def _noted(self, index: int, write: Callable[[], None]) -> None:
+        self.body, self.text = [], []
+        write()
+        self._close()
+        if self.body:
+            self.written.append(_Written(index, False, "".join(self.body)))
+        if self.text:
+            self.written.append(_Written(index, True, "".join(self.text)))
+
+    def _stroke(self, item: Stroke) -> None:
+        self._noted(next(self._lines), lambda: super(_Staging, self)._stroke(item))
+
+    def _fill(self, item: Fill) -> None:
+        self._noted(next(self._lines), lambda: super(_Staging, self)._fill(item))
+
+    def _dot(self, item: Dot) -> None:
+        self._noted(next(self._lines), lambda: super(_Staging, self)._dot(item))
+
+    def _dimension(self, item: Dimension) -> None:
+        self._in_dimension = True  # one of no length is written as a label
+        self._noted(next(self._sizes), lambda: super(_Staging, self)._dimension(item))
+        self._in_dimension = False
+
+    def _label(self, label: Label) -> None:
+        if self._in_dimension:
+            super()._label(label)
+            return
+        index = next(self._loose if self._movable(label) else self._fixed)
+        self._noted(index, lambda: super(_Staging, self)._label(label))
