@@ -32,6 +32,7 @@ _TEXT = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 _VULGAR = {"½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅛": (1, 8), "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8)}
+_RAISED = re.compile(r"(\d)([⁰¹²³⁴-⁹])")
 _PLAIN_DIGITS = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", "01234567890123456789")
 _FACTOR = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "yd": 914.4, "yard": 914.4, "yards": 914.4}
 
@@ -143,7 +144,7 @@ def parse(text: str, default: System | None = None) -> Length:
     `default` is the unit of a number typed without one ("cm" or "inch"); without a default that is refused.
     Raises `KitError` for text that is not one length.
     """
-    found = _TEXT.match(text.translate(_PLAIN_DIGITS))
+    found = _TEXT.match(_RAISED.sub(r"\1 \2", text).translate(_PLAIN_DIGITS))
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
         raise KitError(
             f"'{text.strip()}' cannot be read as a length.", do='Type, for example, 2.5 cm, 25 mm, 1 1/2 in or 3/8".'

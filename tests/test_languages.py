@@ -1,0 +1,191 @@
+"""Every language says everything: the same messages, the same places, nothing left in English; numbers, fractions and
+plurals as the language writes them.
+
+Sources beside the checks: Unicode CLDR (through Babel's locale data) for decimal marks and plural rules.
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from babel import Locale
+from fluent.syntax import FluentParser
+from fluent.syntax import ast as fluent
+from fluent.syntax.visitor import Visitor
+
+from kit.errors import KitError
+from kit.language import called, keys, language, languages, naming, say, says, speaking
+from kit.resources import templates
+from kit.units import both, parse, percent, set_fractions, show
+
+FOLDER = templates() / "language"
+OTHERS = [code for code in languages() if code != "en"]
+SAME = re.compile(r"\W*(?:\{[^}]*\}|[A-Z0-9×·%.,:;()\[\]\s/–-]|lessonkit \w+|`[^`]*`)*\W*")
+
+
+class Places(Visitor):
+    def __init__(self) -> None:
+        self.names: set[str] = set()
+        self.text = ""
+        self.variants: set[str] = set()
+
+    def visit_VariableReference(self, node: fluent.VariableReference) -> None:
+        self.names.add(node.id.name)
+
+    def visit_TextElement(self, node: fluent.TextElement) -> None:
+        self.text += node.value
+
+    def visit_Variant(self, node: fluent.Variant) -> None:
+        if isinstance(node.key, fluent.Identifier):
+            self.variants.add(node.key.name)
+        self.generic_visit(node)
+
+
+def messages(path: Path) -> dict[str, Places]:
+    found = {}
+    for entry in FluentParser().parse(path.read_text("utf-8")).body:
+        assert not isinstance(entry, fluent.Junk), f"{path.name}: {entry.content.splitlines()[0]}"
+        if isinstance(entry, fluent.Message):
+            places = Places()
+            places.visit(entry)
+            assert entry.id.name not in found, f"{path.name}: {entry.id.name} stands twice"
+            found[entry.id.name] = places
+    return found
+
+
+def whole(code: str) -> dict[str, Places]:
+    found: dict[str, Places] = {}
+    for path in sorted((FOLDER / code).glob("*.ftl")):
+        more = messages(path)
+        assert not set(more) & set(found), path.name
+        found |= more
+    return found
+
+
+@pytest.fixture(scope="module")
+def english() -> dict[str, Places]:
+    return whole("en")
+
+
+def test_the_languages_asked_for_are_there() -> None:
+    assert set(languages()) >= {"en", "es", "de", "fr"} and languages()[0] == "en"
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_a_language_says_every_message_and_no_other(code: str, english: dict[str, Places]) -> None:
+    said = whole(code)
+    assert sorted(set(english) - set(said)) == []
+    assert sorted(set(said) - set(english)) == []
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_every_place_of_a_message_is_kept(code: str, english: dict[str, Places]) -> None:
+    said = whole(code)
+    optional = {"phrase-title"}  # which of the two letter cases is taken is the language's choice
+    wrong = {
+        key: english[key].names ^ said[key].names
+        for key in english
+        if key in said and key not in optional and english[key].names ^ said[key].names
+    }
+    assert wrong == {}
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_nothing_is_left_in_english(code: str, english: dict[str, Places]) -> None:
+    """A text of three words or more that is the same in both languages was not translated."""
+    said = whole(code)
+    left = [
+        key
+        for key, places in english.items()
+        if key in said
+        and said[key].text.strip() == places.text.strip()
+        and len(re.findall(r"[A-Za-z]{3,}", re.sub(r"`[^`]*`|\S*[._/]\S*", "", places.text))) >= 3
+    ]
+    assert left == []
+
+
+@pytest.mark.parametrize("code", languages())
+def test_plurals_are_those_of_the_language(code: str) -> None:
+    """A selector may name only plural forms the language has (CLDR), or words of its own."""
+    allowed = {"zero", "one", "two", "few", "many", "other"} - set(Locale.parse(code).plural_form.tags) - {"other"}
+    for key, places in whole(code).items():
+        assert not places.variants & allowed, f"{key}: {places.variants}"
+
+
+@pytest.mark.parametrize("code", languages())
+def test_no_message_is_glued_or_empty(code: str) -> None:
+    for path in sorted((FOLDER / code).glob("*.ftl")):
+        text = path.read_text("utf-8")
+        assert "\t" not in text and "\u200b" not in text, path.name
+        for key, places in messages(path).items():
+            assert places.text.strip() or places.names, key
+
+
+@pytest.mark.parametrize(("code", "mark"), [("en", "."), ("de", ","), ("es", ","), ("fr", ",")])
+def test_decimal_marks_and_units(code: str, mark: str) -> None:
+    """CLDR: the decimal separator is a comma in German, Spanish and French."""
+    if code not in languages():
+        pytest.skip(f"no {code} yet")
+    with speaking(code):
+        assert show(25.0) == f"2{mark}5 cm"
+        assert show(4.0) == "4 mm"
+        assert show(25.0, "inch").startswith("1 ")
+        assert percent(0.5) in ("50%", "50\u00a0%", "50\u202f%", "50 %")
+        for text in (show(25.0), show(38.1, "inch"), show(4.0)):
+            assert abs(parse(text) - parse(text.replace(",", "."))) < 1e-9  # what is printed can be typed in
+        assert float(parse(show(38.1, "inch"))) == pytest.approx(38.1)
+        assert "(" in both(25.0)
+
+
+def test_real_fractions() -> None:
+    assert set_fractions("1 3/16 in and 3/4 in") == "1³⁄₁₆ in and ¾ in"
+    assert set_fractions("page 3/15, 11/2026, 24/8") == "page 3/15, 11/2026, 24/8"
+    assert float(parse("1³⁄₁₆ in")) == pytest.approx(float(parse("1 3/16 in")))
+
+
+def test_one_language_inside_another() -> None:
+    code = OTHERS[0]
+    with speaking(code):
+        with speaking("en"):
+            assert language() == "en"
+        assert language() == code
+    assert language() == "en"
+    with pytest.raises(KitError, match="no language 'xx'"), speaking("xx"):
+        pass
+
+
+def test_what_is_not_there_is_told_with_the_near_key() -> None:
+    with pytest.raises(KitError, match=r"unit\.cmm.*unit-"):
+        say("unit.cmm", amount="1")
+    with pytest.raises(KitError, match=r"unit\.cm"):
+        say("unit.cm")
+    assert says("unit.cm") and not says("unit.nothing")
+    assert "cm" in keys("unit")
+
+
+def test_a_message_a_language_lacks_is_said_in_english_and_marked(tmp_path: Path, monkeypatch) -> None:
+    from kit import language as spoken
+
+    for code, text in (("en", "greet = Good evening\nbye = Goodbye\n"), ("nl", "greet = Goedenavond\n")):
+        (tmp_path / "language" / code).mkdir(parents=True)
+        (tmp_path / "language" / code / "words.ftl").write_text(text, encoding="utf-8")
+    monkeypatch.setattr(spoken, "templates", lambda: tmp_path)
+    spoken.languages.cache_clear()
+    spoken._catalogue.cache_clear()
+    try:
+        with speaking("nl"):
+            assert say("greet") == "Goedenavond"
+            assert say("bye") == "Goodbye [en]"
+    finally:
+        monkeypatch.undo()
+        spoken.languages.cache_clear()
+        spoken._catalogue.cache_clear()
+
+
+def test_names_of_a_lesson_in_its_translation() -> None:
+    assert called("raised_tip") == "raised tip"
+    with naming({"raised_tip": "pointe levée"}):
+        assert called("raised_tip") == "pointe levée"
+    assert called("raised_tip") == "raised tip"
