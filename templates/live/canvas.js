@@ -527,10 +527,11 @@ class Canvas {
     const covered = (x, y, half) => taken.some(([a, b, w, h]) => Math.abs(a - x) < w + half && Math.abs(b - y) < h + 8);
     for (const [item, mx, my, nx, ny, half] of short) {
       const places = [];
+      const inside = (x) => (mx > 0 && mx < this.size.wide ? Math.min(Math.max(x, half + 6), this.size.wide - half - 6) : x);
       for (const [sx, sy] of [[nx, ny], [-nx, -ny]]) {
         const level = Math.abs(sx) > 5 ? Math.sign(sx) * (half + 5) : 0;
         for (const off of [0, -16, 16, -32, 32, -48, 48]) {
-          places.push([mx + sx * 1.4 + level, my + (level ? sy : sy * 2) + off]);
+          places.push([inside(mx + sx * 1.4 + level), my + (level ? sy : sy * 2) + off]);
         }
       }
       const [px, py] = places.find(([a, b]) => !covered(a, b, half)) ?? places[0];

@@ -41,5 +41,4 @@ canvas-handle_why = { $parameter }: { $value } ({ $why })
 canvas-measure = { $name } { $value }
 # $measure: a girth as people say it, such as "waist girth".
 canvas-quarter = quarter of the { $measure } { $length }
-canvas-chosen = Chosen: { $names }
 canvas-silent = The kernel does not answer. If it has stopped, restart it and run all cells.
