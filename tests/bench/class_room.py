@@ -82,7 +82,7 @@ class Student:
                 self.slider = name
             if model["model_name"] == "TextModel" and str(state.get("tooltip")).lower().startswith(SLIDER):
                 self.box = name
-            if model["model_name"] == "HTMLModel" and 'data-name="front.' in str(state.get("value")):
+            if "lessonkit-picture" in state.get("_dom_classes", ()):
                 self.picture = name
         if not (self.slider and self.picture and self.box):
             raise RuntimeError("the page has no such slider or picture")
