@@ -136,7 +136,7 @@ def test_growth(
 
 DRAG = """async ([root, handle, moves]) => {
   const frame = () => new Promise(requestAnimationFrame);
-  const path = root.querySelector('.lessonkit-canvas-line[data-name="front.overarm"]');
+  const line = () => root.querySelector('.lessonkit-canvas-line[data-name="front.overarm"]').getAttribute('d');
   const stage = root.querySelector('.lessonkit-canvas-stage');
   const box = handle.getBoundingClientRect();
   const from = [box.left + box.width / 2, box.top + box.height / 2];
@@ -147,10 +147,10 @@ DRAG = """async ([root, handle, moves]) => {
   const painted = [], exact = [];
   for (let move = 0; move < moves; move++) {
     const way = Math.floor(move / 20) % 2 ? 20 - move % 20 : move % 20;
-    const before = path.getAttribute('d'), turn = turned();
+    const before = line(), turn = turned();
     const start = performance.now();
     send('pointermove', from[0] + (way + 1) * 3, from[1] + way);
-    while (path.getAttribute('d') === before && performance.now() - start < 5000) await frame();
+    while (line() === before && performance.now() - start < 5000) await frame();
     await frame();
     painted.push((performance.now() - start) / 1000);
     while ((root.dataset.waiting === 'true' || turned() === turn) && performance.now() - start < 5000) await frame();
