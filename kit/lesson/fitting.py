@@ -203,8 +203,9 @@ class Fittings:
 
     @property
     def kept_fittings(self) -> tuple[Fitting, ...]:
-        """Those kept in the sidecar file."""
-        return from_data(self.saved.more.get(KEY))[0]
+        """Those kept in the sidecar file, but for what has been written in the notebook since: there it counts."""
+        found = from_data(self.saved.more.get(KEY))[0]
+        return tuple(fitting for fitting in found if not any(_alike(fitting, w.fitting) for w in self._written))
 
     @property
     def fittings_trouble(self) -> str:
@@ -224,6 +225,26 @@ class Fittings:
         if not title.strip():
             raise KitError("a fitting needs a title.", where="Fitting", do='Write, say, "First toile".')
         self._begun = Begun(title.strip(), tuple(self.values.items()))
+
+    @property
+    def begun(self) -> Begun | None:
+        """The fitting that is going on, or None."""
+        return self._begun
+
+    def drop_fitting(self) -> None:
+        """Give up the fitting that is going on and set every parameter back to what it was when it began. `KitError`
+        when a parameter cannot go back."""
+        if self._begun is None:
+            return
+        known = {p.name: p for p in self.parameters}
+        back: dict[str, object] = {}
+        for name, value in self._begun.values:
+            if name in known:
+                number = known[name].checked(value)
+                back[name] = Length(number) if known[name].kind == "length" else number
+        self._begun = None
+        if back:
+            self.change(**back)
 
     def keep_fitting(self, why: str, *, date: str | None = None) -> Fitting:
         """Record what changed since the fitting began, today or on `date`, and save it with the values. `KitError`
@@ -278,6 +299,14 @@ class Fittings:
         """Take over what other cells wrote on the lesson this one replaces in the notebook."""
         self._written = tuple(written for written in former._written if written.cell != cell)
         self._begun = former._begun
+
+
+def _alike(one: Fitting, other: Fitting) -> bool:
+    """Whether two fittings say the same, to a hundredth of a millimetre."""
+    if (one.title, [c.parameter for c in one.changes]) != (other.title, [c.parameter for c in other.changes]):
+        return False
+    pairs = zip(one.changes, other.changes, strict=True)
+    return all(abs(a.before - b.before) < 0.01 and abs(a.after - b.after) < 0.01 for a, b in pairs)
 
 
 def _added(written: tuple[Written, ...], new: Written) -> tuple[Written, ...]:

@@ -23,6 +23,7 @@ from kit.lesson.exercise import Exercises
 from kit.lesson.fitting import Fittings
 from kit.lesson.parameter import Kind, Parameter
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
+from kit.lesson.presets import Presets
 from kit.lesson.publishing import Publishing, check_cover, check_references, checked
 from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
 from kit.lesson.working import Definition, work
@@ -38,7 +39,7 @@ def slug(title: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-") or "lesson"
 
 
-class Lesson(Fittings, Publishing, Exercises):
+class Lesson(Fittings, Presets, Publishing, Exercises):
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
     "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
     whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
@@ -129,7 +130,7 @@ class Lesson(Fittings, Publishing, Exercises):
         self.parameters: tuple[Parameter, ...] = ()
         self.entries: tuple[Entry, ...] = ()
         self.sidecar: FilePath = sidecar.path_for(self.info.slug)
-        self.saved = sidecar.read(self.sidecar)
+        self.saved = self._opened = sidecar.read(self.sidecar)
         self._changed: dict[str, float] = {}
         self.parent: Lesson | None = None
         names = list(self.sizes.names)
@@ -163,6 +164,7 @@ class Lesson(Fittings, Publishing, Exercises):
                 self._changed = dict(former._changed)
                 self.exercises = tuple(e for e in former.exercises if e.cell != self.cell)
                 self._fittings_of(former, self.cell)
+                self._presets_of(former, self.cell)
                 self._keep_published(former)
                 self._adopted(former)
                 return
@@ -349,7 +351,7 @@ class Lesson(Fittings, Publishing, Exercises):
         new.__dict__.update(self.__dict__)
         new._inherit_published(self, {"title": title, "slug": slug(title), **changes})
         new.sidecar = sidecar.path_for(new.info.slug)
-        new.saved = sidecar.read(new.sidecar)
+        new.saved = new._opened = sidecar.read(new.sidecar)
         new._changed, new._written, new._begun = {}, (), None
         new.parent = self
         return new

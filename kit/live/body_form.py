@@ -23,9 +23,11 @@ from kit.body.file import load_body, save_body, units_of
 from kit.body.make import make_body
 from kit.body.measures import MEASUREMENTS, plausible
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.live import fragments
 from kit.live.class_lesson import in_class
+from kit.live.speech import in_words_of
 from kit.picture.figure import measuring_figure
 from kit.units import System, both, parse, show
 
@@ -40,7 +42,8 @@ def body_form(lesson: Lesson) -> BodyForm:
             f"a body form needs a lesson, not {type(lesson).__name__}.",
             do="Write body_form(lesson), with the lesson's own name.",
         )
-    return BodyForm(lesson)
+    with in_words_of(lesson):
+        return BodyForm(lesson)
 
 
 class BodyForm(widgets.VBox):
@@ -65,24 +68,33 @@ class BodyForm(widgets.VBox):
     def _build(self) -> None:
         plain = {"width": "auto"}
         self.who = widgets.Text(
-            value="Mine", description="Name", continuous_update=False, layout={"width": "220px"}, tooltip="Whose body"
+            value=say("panel.body_mine"),
+            description=say("panel.body_name"),
+            tooltip=say("panel.body_name_tip"),
+            continuous_update=False,
+            layout={"width": "220px"},
         )
         self.units = widgets.ToggleButtons(
-            options=[("cm", "cm"), ("inch", "inch")],
+            options=[(say("panel.units_cm"), "cm"), (say("panel.units_inch"), "inch")],
             value=self.lesson.units,
-            tooltips=["A number without a unit is in cm", "A number without a unit is in inches"],
+            tooltips=[say("panel.body_cm_tip"), say("panel.body_inch_tip")],
             style={"button_width": "56px"},
             layout={"width": "max-content", "margin": "2px 12px"},
         )
         self.more = widgets.Checkbox(
-            value=False, indent=False, description="Show every measurement", layout={"width": "auto"}
+            value=False, indent=False, description=say("panel.body_more"), layout={"width": "auto"}
         )
-        self.use = widgets.Button(description="Use this body", button_style="primary", layout=plain)
+        self.use, self.save, self.load = (
+            widgets.Button(description=say(f"panel.body_{key}"), tooltip=say(f"panel.body_{key}_tip"), layout=plain)
+            for key in ("use", "save", "load")
+        )
+        self.use.button_style = "primary"
         self.file = widgets.Text(
-            value="mine.toml", description="File", continuous_update=False, layout={"width": "240px"}
+            value=say("panel.body_file_mine"),
+            description=say("panel.body_file"),
+            continuous_update=False,
+            layout={"width": "240px"},
         )
-        self.save = widgets.Button(description="Save", tooltip="Keep this body in the file", layout=plain)
-        self.load = widgets.Button(description="Load", tooltip="Read a body from the file", layout=plain)
         self.message = widgets.HTML()
         self.advice = widgets.HTML()
         wrap = {"flex_flow": "row wrap", "align_items": "center"}
@@ -97,7 +109,7 @@ class BodyForm(widgets.VBox):
             box = widgets.Text(
                 description=row.said.capitalize(),
                 tooltip=row.note,
-                placeholder="not measured",
+                placeholder=say("panel.body_empty"),
                 continuous_update=False,
                 style={"description_width": "168px"},
                 layout={"width": "330px", "margin": "0"},
@@ -124,10 +136,11 @@ class BodyForm(widgets.VBox):
         def guarded(change: Any) -> None:
             if self._busy:
                 return
-            try:
-                act(change)
-            except Exception as error:
-                self._tell(fragments.plain(error))
+            with in_words_of(self.lesson):
+                try:
+                    act(change)
+                except Exception as error:
+                    self._tell(fragments.plain(error))
 
         return guarded
 
@@ -168,7 +181,7 @@ class BodyForm(widgets.VBox):
                 wrong[name] = f"{error.what} {error.do}"
         self.body, trouble = None, ""
         try:
-            self.body = make_body(good, self.lesson.sizes, self.who.value.strip() or "Mine")
+            self.body = make_body(good, self.lesson.sizes, self.who.value.strip() or say("panel.body_mine"))
         except KitError as error:
             trouble = str(error) if good else ""
         for name in self.boxes:
@@ -186,7 +199,8 @@ class BodyForm(widgets.VBox):
             return
         said = escape(row.note)
         if value is not None:
-            said = f"<strong>{escape(both(value, system))}{', estimated' if guessed else ''}.</strong> {said}"
+            key = "panel.body_estimated" if guessed else "panel.body_value"
+            said = f"<strong>{escape(say(key, value=both(value, system)))}</strong> {said}"
         hint.value = f'<div style="font-size:12px;line-height:1.3;opacity:.8">{said}</div>'
 
     def _show_advice(self, system: System) -> None:
@@ -243,7 +257,7 @@ class BodyForm(widgets.VBox):
                 f"'{body.name}' is the name of a size.", where="Name", do="Give this body a name of its own."
             )
         self.lesson.choose(body=body)
-        self._tell(f"The lesson is now drafted for {body.name}.", good=True)
+        self._tell(say("panel.body_used", name=body.name), good=True)
 
     def _save(self) -> None:
         body, path = self._entered(), self._path()
@@ -258,13 +272,10 @@ class BodyForm(widgets.VBox):
                 ) from None
         save_body(path, body, self.units.value)
         if in_class():
-            self._tell(f"Saved to {path}.", good=True)
+            self._tell(say("panel.body_saved", path=str(path)), good=True)
             return
-        self._tell(
-            f"Saved to {path}. To build the booklet for this body, put lesson.choose(body=load_body({str(path)!r})) "
-            "in a cell below the lesson.",
-            good=True,
-        )
+        code = f"lesson.choose(body=load_body({str(path)!r}))"
+        self._tell(say("panel.body_saved_code", path=str(path), code=code), good=True)
 
     def _load(self) -> None:
         path = self._path()
@@ -273,7 +284,7 @@ class BodyForm(widgets.VBox):
         self._fill(body)
         self._arrange()
         self._read()
-        self._tell(f"{body.name} is read from {path}. Press “Use this body” to draft for it.", good=True)
+        self._tell(say("panel.body_loaded", name=body.name, path=str(path)), good=True)
 
     def _path(self) -> Path:
         name = self.file.value.strip()

@@ -62,7 +62,7 @@ def opened_from(lesson: Lesson) -> Path | None:
 
 def _restore(lesson: Lesson, folder: Path) -> None:
     lesson.sidecar = sidecar.path_for(lesson.info.slug, folder)
-    lesson.saved = sidecar.read(lesson.sidecar)
+    lesson.saved = lesson._opened = sidecar.read(lesson.sidecar)
     units: Any = lesson.saved.units or None
     lesson.choose(size=lesson.saved.size if lesson.saved.size in lesson.sizes.names else "", units=units)
     if not lesson.saved.size and (folder / _BODY).is_file():

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import linecache
 import traceback
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from html import escape
 
+from kit.body.measures import said
 from kit.errors import KitError
+from kit.language import say
+from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
@@ -51,10 +54,7 @@ def dimmed(html: str) -> str:
 def plain(error: Exception) -> str:
     """Any error in words: a `KitError` as it stands, with the line of the teacher's code that caused it."""
     if not isinstance(error, KitError):
-        return (
-            f"Something in the kit itself went wrong ({type(error).__name__}: {error}). "
-            "Your values are kept. Move the value you changed last back, and run the cell again."
-        )
+        return say("panel.kit_wrong", kind=type(error).__name__, what=str(error))
     cause = error.__cause__
     if cause is None or cause.__traceback__ is None:
         return str(error)
@@ -64,7 +64,9 @@ def plain(error: Exception) -> str:
             last = frame
             break
     line = (last.line or linecache.getline(last.filename, last.lineno or 0)).strip()
-    return f"{error} (Line {last.lineno} of the cell: {line})" if line else str(error)
+    if not line:
+        return str(error)
+    return say("panel.line_of_cell", trouble=str(error), number=last.lineno or 0, line=line)
 
 
 # ---- under a cell -----------------------------------------------------------------------------------------
@@ -100,7 +102,8 @@ def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
 
 def one_finished(title: str, value: float, system: System) -> str:
     """A finished measurement under the cell that defines it."""
-    return f"<p>{escape(title)}: <strong>{escape(both(value, system, 'finished'))}</strong></p>"
+    size = escape(both(value, system, "finished"))
+    return f"<p>{escape(say('panel.cell_finished', title=title))} <strong>{size}</strong></p>"
 
 
 def walk(walked: Walk, system: System) -> str:
@@ -122,37 +125,94 @@ def walk_text(walked: Walk, system: System) -> str:
 # ---- on the panel -----------------------------------------------------------------------------------------
 
 
-def finished(values: Sequence[tuple[str, float]], system: System) -> str:
-    """Finished measurements as a small table."""
-    if not values:
+def finished(pattern: Pattern, system: System) -> str:
+    """Finished measurements as a small table, with the ease of those that go over a body measurement."""
+    if not pattern.finished:
         return ""
-    rows = "".join(
-        f'<tr><th scope="row" style="text-align:left;font-weight:normal;padding:1px 16px 1px 0">{escape(title)}</th>'
-        f'<td style="text-align:left;padding:1px 0">{escape(both(value, system, "finished"))}</td></tr>'
-        for title, value in values
+    eased = {title: (over, value) for title, over, value in ease(pattern)}
+    rows = [
+        (title, both(value, system, "finished"), _ease(eased.get(title), system)) for title, value in pattern.finished
+    ]
+    return heading(say("panel.finished")) + table(rows)
+
+
+def table(rows: Iterable[tuple[str, str, str]]) -> str:
+    """Rows of a name, a figure and a quiet word beside it."""
+    cells = "".join(
+        f'<tr><th scope="row" style="text-align:left;font-weight:normal;padding:1px 16px 1px 0">{escape(name)}</th>'
+        f'<td style="text-align:left;padding:1px 0">{escape(figure)}</td>'
+        f'<td style="text-align:left;padding:1px 0 1px 16px;{_QUIET}">{escape(word)}</td></tr>'
+        for name, figure, word in rows
     )
-    return f'{_heading("Finished measurements")}<table style="border-collapse:collapse">{rows}</table>'
+    return f'<table style="border-collapse:collapse;white-space:nowrap">{cells}</table>'
 
 
-def checking() -> str:
-    return f'{_heading("Proof")}<div style="{_QUIET}">Checking …</div>'
+def _ease(eased: tuple[str, float] | None, system: System) -> str:
+    if eased is None:
+        return ""
+    over, value = eased
+    key = "panel.ease" if value >= 0 else "panel.ease_less"
+    return say(key, ease=both(abs(value), system, "finished"), over=said(over))
 
 
-def findings(found: Sequence[Finding], pattern: Pattern | None = None, system: System = "cm") -> str:
-    """What the proof found, in the proof's own order. With its pattern the first ones can be unfolded to show where."""
-    passed = "" if any(finding.level != "note" for finding in found) else "<div>Every check passed.</div>"
+def figures(rows: Iterable[tuple[str, str, bool, str]]) -> str:
+    """Rows of a name, a figure, whether it is an old one, and what is wrong with it."""
+    cells = "".join(
+        f'<tr><th scope="row" style="text-align:left;font-weight:normal;padding:1px 16px 1px 0">{escape(name)}</th>'
+        f'<td title="{escape(trouble)}" style="text-align:left;padding:1px 0;min-width:11em'
+        f'{";opacity:.5" if old else ""}">{escape(figure)}</td></tr>'
+        for name, figure, old, trouble in rows
+    )
+    return f'<table style="border-collapse:collapse;white-space:nowrap">{cells}</table>'
+
+
+def checking(before: str = "") -> str:
+    """The proof is being worked; what it last said (`before`, its HTML) stands by, dimmed."""
+    waiting = f'<span style="font-weight:normal;{_QUIET}">{escape(say("panel.checking"))}</span>'
+    return f"{_heading(say('panel.proof'), waiting)}{dimmed(before) if before else ''}"
+
+
+Depends = Callable[[Finding], Sequence[str]]
+
+
+def findings(
+    found: Sequence[Finding],
+    pattern: Pattern | None = None,
+    system: System = "cm",
+    depends: Depends | None = None,
+) -> str:
+    """What the proof found, under its heading."""
+    return proved(proof(found, pattern, system, depends))
+
+
+def proved(html: str) -> str:
+    """What the proof found (HTML), under its heading."""
+    return heading(say("panel.proof")) + html
+
+
+def proof(
+    found: Sequence[Finding],
+    pattern: Pattern | None = None,
+    system: System = "cm",
+    depends: Depends | None = None,
+) -> str:
+    """What the proof found, in the proof's own order. With its pattern the first ones can be unfolded to show where;
+    `depends` gives the labels of the parameters a finding depends on."""
+    sound = not any(finding.level != "note" for finding in found)
+    passed = f"<div>{escape(say('panel.passed'))}</div>" if sound else ""
     if not found:
-        return f"{_heading('Proof')}{passed}"
+        return passed
     lines = []
     for number, finding in enumerate(found):
-        word, colour = _LEVELS[finding.level]
+        word = say("panel.finding", level=say(f"panel.level_{finding.level}"))
         where = _where(finding, pattern, system) if pattern is not None and number < _PICTURED else ""
+        names = depends(finding) if depends is not None and finding.level != "note" else ()
+        leads = f'<div style="{_QUIET}">{escape(say("panel.depends", names=", ".join(names)))}</div>' if names else ""
         lines.append(
-            f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{colour}">{word}.</strong> '
-            f"{escape(str(finding))}{where}</li>"
+            f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{LEVELS[finding.level]}">{escape(word)}'
+            f"</strong> {escape(str(finding))}{leads}{where}</li>"
         )
-    listed = f'<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
-    return f"{_heading('Proof')}{passed}{listed}"
+    return f'{passed}<ul style="margin:0;padding-left:1.2em;max-width:40em">{"".join(lines)}</ul>'
 
 
 def _where(finding: Finding, pattern: Pattern, system: System) -> str:
@@ -161,14 +221,20 @@ def _where(finding: Finding, pattern: Pattern, system: System) -> str:
     drawing = finding_drawing(finding, pattern, system)
     if drawing is None:
         return ""
-    return f"<details><summary>Show where</summary>{picture(drawing, *_WHERE)}</details>"
+    return f"<details><summary>{escape(say('panel.show_where'))}</summary>{picture(drawing, *_WHERE)}</details>"
 
 
-_LEVELS = {"error": ("To put right", "#b3541e"), "warning": ("Look again", "#8a6d00"), "note": ("Note", "#3b6ea5")}
+LEVELS = {"error": "#b3541e", "warning": "#8a6d00", "note": "#3b6ea5"}
+"""The colour of each level of finding."""
 
 
-def _heading(text: str) -> str:
-    return f'<div style="font-weight:600;margin:6px 0 2px 0">{text}</div>'
+def heading(text: str) -> str:
+    """What stands over a part of the panel."""
+    return _heading(text)
+
+
+def _heading(text: str, beside: str = "") -> str:
+    return f'<div style="font-weight:600;margin:6px 0 2px 0">{escape(text)} {beside}</div>'
 
 
 def _titled(title: str, body: str) -> str:

@@ -23,6 +23,7 @@ from kit.lesson.steps import Entry
 from kit.lesson.working import work
 from kit.live.history import History
 from kit.live.pace import Settled
+from kit.live.speech import in_words_of
 from kit.units import Length, System, length
 
 if TYPE_CHECKING:
@@ -71,6 +72,11 @@ class Lesson(definition.Lesson):
         self.history.note(before, self.values)
         self.history.seal()
         self._moved()
+
+    def set_values(self, values: dict[str, float]) -> None:
+        self.history.seal()
+        super().set_values(values)
+        self.history.seal()
 
     @property
     def history(self) -> History:
@@ -121,14 +127,16 @@ class Lesson(definition.Lesson):
         if os.environ.get("LESSONKIT_BUILD"):
             return
         if shell() is None:
-            print(fragments.walk_text(self._walked(asked), self.units))
+            with in_words_of(self):
+                print(fragments.walk_text(self._walked(asked), self.units))
             return
         from IPython.display import HTML, display
 
-        try:
-            html = fragments.walk(self._walked(asked), self.units)
-        except Exception as error:
-            html = fragments.message(fragments.plain(error))
+        with in_words_of(self):
+            try:
+                html = fragments.walk(self._walked(asked), self.units)
+            except Exception as error:
+                html = fragments.message(fragments.plain(error))
         self._walks[first, second] = (display(HTML(html), display_id=True), html, asked)
 
     def exercise(self, title: str, task: str = "", **parts: Any) -> Exercise:
@@ -200,6 +208,9 @@ class Lesson(definition.Lesson):
             self._show(entry)
         self._rewritten()
 
+    def _offered(self) -> None:
+        self._rewritten()
+
     def _moved(self) -> None:
         for view in self._views:
             view.refresh()
@@ -236,10 +247,11 @@ class Lesson(definition.Lesson):
 
         from kit.live import fragments
 
-        try:
-            html = self._html(entry, self.so_far(entry))
-        except Exception as error:
-            html = fragments.message(fragments.plain(error))
+        with in_words_of(self):
+            try:
+                html = self._html(entry, self.so_far(entry))
+            except Exception as error:
+                html = fragments.message(fragments.plain(error))
         handle = display(HTML(html), display_id=True)
         self._shown[entry.kind, entry.name] = (handle, html)
 
@@ -270,7 +282,8 @@ class Lesson(definition.Lesson):
             yield
             handle, before = self._shown[key]
             try:
-                html = self._html(entry, pattern)
+                with in_words_of(self):
+                    html = self._html(entry, pattern)
             except KitError:
                 continue
             if html != before and handle is not None:
@@ -278,10 +291,11 @@ class Lesson(definition.Lesson):
                 self._shown[key] = (handle, html)
         for edges, (handle, before, asked) in tuple(self._walks.items()):
             yield
-            try:
-                html = fragments.walk(self._walked(asked, pattern), self.units)
-            except KitError as error:
-                html = fragments.message(fragments.plain(error))
+            with in_words_of(self):
+                try:
+                    html = fragments.walk(self._walked(asked, pattern), self.units)
+                except KitError as error:
+                    html = fragments.message(fragments.plain(error))
             if html != before and handle is not None:
                 handle.update(HTML(html))
                 self._walks[edges] = (handle, html, asked)

@@ -13,6 +13,7 @@ from kit.blocks.traced import Traced
 from kit.blocks.traced_file import TracedFile
 from kit.blocks.traced_outline import TracedOutline
 from kit.errors import KitError
+from kit.language import language, say, speaking
 from kit.live import fragments
 from kit.picture.corners import corners_drawing
 from kit.units import Length, parse, show_metric
@@ -37,10 +38,11 @@ class NameEdges(widgets.VBox):
 
     def __init__(self, drawn: TracedFile, title: str) -> None:
         self.drawn, self.title = drawn, title
+        self._language = language()
         self.sheets = tuple(Sheet(outline, len(drawn.outlines)) for outline in drawn.outlines)
         self.message = widgets.HTML()
         self.code = widgets.Textarea(
-            disabled=True, rows=9, layout={"width": "100%", "max_width": "760px"}, tooltip="Copy this into a cell"
+            disabled=True, rows=9, layout={"width": "100%", "max_width": "760px"}, tooltip=say("panel.edges_copy_tip")
         )
         notes = widgets.HTML(fragments.notes(drawn.messages))
         super().__init__([notes, *self.sheets, self.message, self.code])
@@ -66,6 +68,10 @@ class NameEdges(widgets.VBox):
         )
 
     def _changed(self, _: Any = None) -> None:
+        with speaking(self._language):
+            self._show()
+
+    def _show(self) -> None:
         for sheet in self.sheets:
             sheet.draw()
         try:
@@ -74,7 +80,7 @@ class NameEdges(widgets.VBox):
             self.message.value = fragments.message(str(error))
             self.code.value = ""
             return
-        self.message.value = fragments.notes(["Every edge is named. Keep this in the notebook:"])
+        self.message.value = fragments.notes([say("panel.edges_done")])
         self.code.value = self._written()
 
     def _written(self) -> str:
@@ -99,9 +105,9 @@ class Sheet(widgets.HBox):
         own = outline.names[0] if outline.names and outline.names[0].isidentifier() else ""
         self.piece = widgets.Text(
             value=own if of > 1 else own or "front",
-            description="Piece",
+            description=say("panel.edges_piece"),
             style=wide,
-            tooltip="What the piece is called in code; empty to leave this outline out",
+            tooltip=say("panel.edges_piece_tip"),
         )
         self.edges = []
         for i in range(n):
@@ -110,19 +116,20 @@ class Sheet(widgets.HBox):
             self.edges.append(
                 widgets.Combobox(
                     options=_USUAL,
-                    description=f"{i + 1} to {after + 1} ({show_metric(run)})",
+                    description=say("panel.edges_edge", {"from": i + 1, "to": after + 1, "length": show_metric(run)}),
                     style=wide,
-                    tooltip=f"The edge from corner {i + 1} to corner {after + 1}",
+                    tooltip=say("panel.edges_edge_tip", {"from": i + 1, "to": after + 1}),
                 )
             )
         self.waist = widgets.Text(
-            description="Waistline",
+            description=say("panel.edges_waist"),
+            tooltip=say("panel.edges_waist_tip"),
             style=wide,
-            placeholder="corner, edge, or 20 cm above the lowest point",
+            placeholder=say("panel.edges_waist_hint"),
             layout={"width": "440px"},
         )
         self.picture = widgets.HTML()
-        head = widgets.HTML(f"<b>Outline {escape(outline.said)}</b>")
+        head = widgets.HTML(f"<b>{escape(say('panel.edges_outline', name=outline.said))}</b>")
         super().__init__([self.picture, widgets.VBox([head, self.piece, *self.edges, self.waist])])
         self.draw()
 

@@ -135,15 +135,22 @@ class Aside:
         self._handle: asyncio.Handle | None = None
         self._stop = threading.Event()
         self._stop.set()
+        self._cut = False
 
     @property
     def pending(self) -> bool:
         """Whether something asked for is not finished yet."""
         return self._handle is not None or not self._stop.is_set()
 
+    @property
+    def stopped(self) -> bool:
+        """Whether the last thing asked for was dropped before it was finished."""
+        return self._cut
+
     def ask(self) -> None:
         """A move has arrived."""
         self.drop()
+        self._cut = False
         loop = running_loop()
         if loop is not None:
             self._handle = loop.call_later(self._wait, self._begin, loop)
@@ -154,12 +161,14 @@ class Aside:
         """Forget what was asked."""
         if self._handle is not None:
             self._handle.cancel()
+        self._cut = self._cut or self.pending
         self._handle = None
         self._stop.set()
 
     def now(self) -> None:
         """Do it all at once."""
         self.drop()
+        self._cut = False
         for show in self._work():
             show()
 

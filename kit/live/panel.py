@@ -1,15 +1,16 @@
 """The panel: sliders beside the draft.
 
 A move changes the lesson's value, and the draft is worked and drawn again from the start as soon as all waiting
-moves are in. Saving and the proof wait until the sliders rest. Whatever cannot be drafted is said in a box; the
-last good picture stays, dimmed, until the value is moved back.
+moves are in. Saving, the proof, cloth and pages wait until the sliders rest. Whatever cannot be drafted is said in a
+box; the last good picture stays, dimmed, until the value is moved back.
 """
 
 from __future__ import annotations
 
 import atexit
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import Any
 from weakref import WeakSet
 
@@ -17,24 +18,27 @@ import ipywidgets as widgets
 
 from kit.body.measures import said
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.cells import running_cell
 from kit.lesson.pattern import Pattern
 from kit.lesson.working import work
 from kit.live import fragments
+from kit.live.causes import Moves, parameters_of
+from kit.live.choices import Choices
+from kit.live.figures import Figures
 from kit.live.lesson import Lesson
-from kit.live.pace import Latest, Settled
-from kit.live.row import Row
+from kit.live.pace import Aside, Latest, Settled, Show
+from kit.live.row import Mark, Row
+from kit.live.speech import in_words_of, spoken
+from kit.live.tried_on import TriedOn
 from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.drawing import Drawing
+from kit.proof.finding import Finding
 from kit.units import Length
 
 _SAVE_AFTER = 0.5  # seconds of rest
 _CHECK_AFTER = 0.35
 _WIDTH, _HEIGHT = 760.0, 560.0
-_OWN_BODY = "\0own"
-
-View = tuple[str, str]
-_DRAFT: View = ("draft", "")
 
 
 def panel(lesson: Lesson) -> Panel:
@@ -45,12 +49,14 @@ def panel(lesson: Lesson) -> Panel:
             f"a panel shows a lesson, not {type(lesson).__name__}.",
             do="Write panel(lesson), with the lesson's own name.",
         )
-    return Panel(lesson)
+    with in_words_of(lesson):
+        return Panel(lesson)
 
 
 class Panel(widgets.VBox):
-    """The widget `panel` gives. Its parts: `rows` by parameter name (each with `slider` and `box`), `size`,
-    `units`, `view`, `reset`, `picture`, `message`, `notes`, `finished`, `proof`."""
+    """The widget `panel` gives. Its parts: `rows` by parameter name (each with `slider` and `box`), `choices` (with
+    `size`, `units`, `view`, `preset`, `reset`, `undo`, `redo`), `tried_on` (a fitting), `figures` (cloth and pages),
+    `picture`, `message`, `notes`, `finished`, `proof`."""
 
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
@@ -58,17 +64,19 @@ class Panel(widgets.VBox):
         self.drawn = 0
         self.pattern: Pattern | None = None
         self.cell, _ = running_cell()
-        self._body = lesson.body
-        self._busy = False
         self._rewritten = True
         self._said = ""
+        self._moved_last = ""
         self._good = ""
         self._measured = ""
+        self._proved = ""
+        self._stamp: Any = None
+        self._moves = Moves()
         self._latest = Latest(self._draw)
         self._saving = Settled(self._save, _SAVE_AFTER)
-        self._checking = Settled(self._check, _CHECK_AFTER)
+        self._checking = Aside(self._check, _CHECK_AFTER)
         self._build()
-        super().__init__([self._head, self.notes, self._body_box])
+        super().__init__([self._head, self.tried_on.widget, self._body_box])
         self.add_class("lessonkit-panel")
         self.picture.add_class("lessonkit-picture")
         for other in tuple(lesson.panels):
@@ -82,12 +90,15 @@ class Panel(widgets.VBox):
         """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the panel."""
         self._rewritten |= rewritten
         if not os.environ.get("LESSONKIT_BUILD"):
+            self._checking.drop()
+            self.figures.drop()
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
         self.lesson.panels.discard(self)
-        self.lesson = lesson
+        for part in (self, self.choices, self.figures, self.tried_on):
+            part.lesson = lesson
         lesson.panels.add(self)
         self.refresh(rewritten=True)
 
@@ -96,6 +107,8 @@ class Panel(widgets.VBox):
         if self._saving.pending:
             self._saving.now()
         self._checking.drop()
+        self.figures.close()
+        self.tried_on.close()
         self.lesson.panels.discard(self)
         _open.discard(self)
         super().close()
@@ -103,59 +116,35 @@ class Panel(widgets.VBox):
     # ---- parts --------------------------------------------------------------------------------------------
 
     def _build(self) -> None:
-        wide = {"description_width": "initial"}
-        self.size = widgets.Dropdown(
-            description="Size", style=wide, layout={"width": "auto"}, tooltip="The size the lesson is drafted in"
-        )
-        self.units = widgets.ToggleButtons(
-            options=[("cm", "cm"), ("inch", "inch")],
-            value=self.lesson.units,
-            tooltips=["Centimetres first", "Inches first"],
-            style={"button_width": "56px"},
-            layout={"width": "max-content", "margin": "2px 12px 2px 4px"},
-        )
-        self.reset = widgets.Button(
-            description="Reset values", tooltip="Put every value back to the lesson's own", layout={"width": "auto"}
-        )
-        self.view = widgets.Dropdown(
-            description="Show",
-            options=[("The draft", _DRAFT)],
-            value=_DRAFT,
-            style=wide,
-            layout={"width": "auto", "max_width": "420px"},
-            tooltip="What the picture shows",
-        )
+        self.choices = Choices(self.lesson, self._changed, self.refresh, self._guarded)
+        self.size, self.units, self.view = self.choices.size, self.choices.units, self.choices.view
+        self.preset, self.reset = self.choices.preset, self.choices.reset
+        self.tried_on = TriedOn(self.lesson, self.refresh, self._guarded)
+        self.figures = Figures(self.lesson)
         self.notes = widgets.HTML()
         self.message = widgets.HTML()
         self.picture = widgets.HTML(layout={"min_height": "200px"})
-        self.finished = widgets.HTML()
+        self.finished = widgets.HTML(layout={"margin": "0 40px 0 0"})
         self.proof = widgets.HTML()
         self._sliders = widgets.VBox(
             layout={
-                "width": "356px",
+                "width": "372px",
                 "max_height": "720px",
                 "overflow": "hidden auto",
                 "flex": "0 0 auto",
                 "margin": "0 24px 0 0",
             }
         )
-        self._head = widgets.HBox(
-            [self.size, widgets.Label("Units", layout={"margin": "2px 0 2px 12px"}), self.units, self.view, self.reset],
-            layout={"flex_flow": "row wrap", "align_items": "center"},
-        )
+        self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open)])
+        wrap = {"flex_flow": "row wrap"}
+        below = widgets.HBox([self.finished, self.figures.widget, self.proof], layout=wrap)
         beside = widgets.VBox(
-            [self.picture, self.message, widgets.HBox([self.finished, self.proof], layout={"flex_flow": "row wrap"})],
-            layout={"flex": "1 1 300px", "min_width": "0"},
+            [self.picture, self.message, below, self.notes], layout={"flex": "1 1 300px", "min_width": "0"}
         )
-        self.finished.layout.margin = "0 40px 0 0"
         self._body_box = widgets.HBox([self._sliders, beside], layout={"align_items": "flex-start"})
-        self.size.observe(self._sized, "value")
-        self.units.observe(self._turned, "value")
-        self.view.observe(self._viewed, "value")
-        self.reset.on_click(self._put_back)
 
     def _furnish(self) -> None:
-        """Rows, sizes and views as the lesson has them now."""
+        """Rows, views and presets as the lesson has them now."""
         lesson = self.lesson
         values = lesson.values
         if [row.parameter for row in self.rows.values()] != list(lesson.parameters):
@@ -169,28 +158,32 @@ class Panel(widgets.VBox):
             for row in old.values():
                 if row not in self.rows.values():
                     row.close()
-        steps = [e for e in lesson.definition.entries if e.kind == "step"]
-        views: list[tuple[str, View]] = [("The draft", _DRAFT)]
-        views += [(f"Step {n}: {e.title}", ("step", e.name)) for n, e in enumerate(steps, 1)]
-        views += [("Laid flat, front", ("flat", "front")), ("Laid flat, back", ("flat", "back"))]
-        if list(self.view.options) != views:
-            kept = self.view.value
-            self._set(self.view, options=views)
-            self._set(self.view, value=kept if kept in [v for _, v in views] else _DRAFT)
-
-    def _set(self, part: Any, **traits: Any) -> None:
-        self._busy = True
-        try:
-            for name, value in traits.items():
-                setattr(part, name, value)
-        finally:
-            self._busy = False
+        self.choices.furnish()
 
     # ---- what people do -----------------------------------------------------------------------------------
 
+    def _guarded(self, act: Callable[[], None]) -> Callable[[Any], None]:
+        """`act` as a callback: it speaks the lesson's language, and what goes wrong is told in words."""
+
+        def guarded(_: Any) -> None:
+            with in_words_of(self.lesson):
+                self._said = ""
+                try:
+                    act()
+                except Exception as error:
+                    self._refused(error)
+
+        return guarded
+
+    def _changed(self) -> None:
+        self._moved_last = ""
+        self._saving.ask()
+
+    @spoken
     def _slid(self, name: str, value: float) -> None:
         kind = self.rows[name].parameter.kind
         self._said = ""
+        self._moved_last = name
         try:
             self.lesson.change(**{name: Length(value) if kind == "length" else value})
         except KitError as error:
@@ -198,36 +191,13 @@ class Panel(widgets.VBox):
             return
         self._saving.ask()
 
-    def _refused(self, error: KitError) -> None:
-        self._said = str(error)
+    def _refused(self, error: Exception) -> None:
+        self._said = fragments.plain(error)
         self.message.value = fragments.message(self._said)
-
-    def _sized(self, change: Any) -> None:
-        if self._busy or change.new is None:
-            return
-        self._said = ""
-        if change.new == _OWN_BODY:
-            self.lesson.choose(body=self._body)
-        else:
-            self.lesson.choose(size=change.new)
-        self._saving.ask()
-
-    def _turned(self, change: Any) -> None:
-        if not self._busy and change.new in ("cm", "inch"):
-            self.lesson.choose(units=change.new)
-            self._saving.ask()
-
-    def _viewed(self, change: Any) -> None:
-        if not self._busy:
-            self.refresh()
-
-    def _put_back(self, _: Any) -> None:
-        self._said = ""
-        self.lesson.reset()
-        self._saving.ask()
 
     # ---- drawing ------------------------------------------------------------------------------------------
 
+    @spoken
     def _draw(self) -> None:
         rewritten, self._rewritten = self._rewritten, False
         if rewritten:
@@ -240,22 +210,37 @@ class Panel(widgets.VBox):
             self.pattern = pattern
             self.drawn += 1
             self.picture.value = self._good
-            self._measured = fragments.finished(pattern.finished, self.lesson.units)
+            self._measured = fragments.finished(pattern, self.lesson.units)
             self.finished.value = self._measured
-            if open_outline:
-                self._checking.drop()
-                self.proof.value = ""
-            else:
-                self._ask_proof()
+            self._follow(pattern, unproved=bool(open_outline))
         except Exception as error:  # whatever happens, the slider keeps working and the reader is told
             trouble = fragments.plain(error)
             self.pattern = None
             self.picture.value = fragments.dimmed(self._good) if self._good else ""
             self.finished.value = fragments.dimmed(self._measured) if self._measured else ""
-            self._checking.drop()
-            self.proof.value = ""
+            self._follow(None, trouble)
         self.message.value = fragments.message(trouble)
         self._show_choices()
+
+    def _follow(self, pattern: Pattern | None, trouble: str = "", *, unproved: bool = False) -> None:
+        """The proof, cloth and pages follow a pattern that is another one now."""
+        lesson = self.lesson
+        stamp = (lesson.entries, lesson.body, tuple(lesson.values.items()), lesson.info, lesson.units, trouble)
+        if stamp == self._stamp and not (self._checking.stopped or self.figures.stopped):
+            return
+        self._stamp = stamp
+        self.figures.follow(pattern)
+        self._checking.drop()
+        if pattern is None or unproved:
+            self.proof.value = self._proved = ""
+            for name, row in self.rows.items():
+                moved = bool(trouble) and name == self._moved_last
+                row.mark(Mark(trouble, trouble, brought=True) if moved else None)
+            return
+        waiting = fragments.checking(self._proved)
+        if self.proof.value != waiting:
+            self.proof.value = waiting
+        self._checking.ask()
 
     def _worked(self, rewritten: bool) -> tuple[Pattern, str]:
         """The pattern, and what is still open in it. While a lesson is being written its outlines may stand
@@ -269,6 +254,9 @@ class Panel(widgets.VBox):
             return work(lesson.definition, lesson.body, lesson.values, whole=False), fragments.plain(error)
 
     def _drawing(self, pattern: Pattern) -> Drawing:
+        compared = self.tried_on.drawing(pattern, self._compared)
+        if compared is not None:
+            return compared
         kind, name = self.view.value
         system = self.lesson.units
         if kind == "step":
@@ -281,67 +269,78 @@ class Panel(widgets.VBox):
             return laid_flat(pattern, "front" if name == "front" else "back")
         return bench_drawing(pattern, system)
 
+    def _compared(self, drawing: Drawing) -> None:
+        """Before and after a fitting, with what moved measured."""
+        if self.pattern is not None:
+            self._good = fragments.picture(drawing, _WIDTH, _HEIGHT)
+            self.picture.value = self._good
+
     def _show_choices(self) -> None:
         """Rows, size and units as the lesson has them, whoever changed them."""
         lesson = self.lesson
         values = lesson.values
+        before = self.tried_on.before()
         for name, row in self.rows.items():
             if name in values:
                 row.show(values[name], lesson.units)
-        names = list(lesson.sizes.names)
-        own = lesson.body.name not in names
-        if own:
-            self._body = lesson.body
-        options = [(name, name) for name in names]
-        if self._body.name not in names:
-            options.append((f"{self._body.name} (own measurements)", _OWN_BODY))
-        if list(self.size.options) != options:
-            self._set(self.size, options=options)
-        chosen = _OWN_BODY if own else lesson.body.name
-        if self.size.value != chosen:
-            self._set(self.size, value=chosen)
-        if self.units.value != lesson.units:
-            self._set(self.units, value=lesson.units)
+                row.was(before.get(name, ""))
+        self.choices.show()
+        self.tried_on.show()
 
     # ---- when the sliders rest ----------------------------------------------------------------------------
 
+    @spoken
     def _save(self) -> None:
         try:
             self.lesson.save()
         except KitError as error:
             self._refused(error)
 
-    def _ask_proof(self) -> None:
-        waiting = fragments.checking()
-        if self.proof.value != waiting:
-            self.proof.value = waiting
-        self._checking.ask()
-
     def _estimates(self) -> str:
         body, used = self.lesson.body, self.lesson.measures
         names = ", ".join(said(measure.name) for measure in body.estimated if measure.name in used)
-        return f"Estimated from the size chart for {body.name}, not measured: {names}." if names else ""
+        return say("panel.estimates", name=body.name, measures=names) if names else ""
 
-    def _check(self) -> Iterator[None]:
-        pattern = self.pattern
+    def _check(self) -> Iterator[Show]:
+        lesson, pattern = self.lesson, self.pattern
         if pattern is None:
             return
-        stale = self.lesson.stale()
-        names = ", ".join(f"“{title}”" for title in stale)
-        gone = (
-            f"The cell of {names} is not in the saved notebook. If you deleted it, restart the kernel and run all "
-            "cells; if it is new, save the notebook."
-            if stale
-            else ""
-        )
-        self.notes.value = fragments.notes([self.lesson.saved.trouble, gone, self._estimates()])
-        yield
-        try:
-            from kit.proof import prove
+        with in_words_of(lesson):
+            stale = ", ".join(say("panel.quoted", title=title) for title in lesson.stale())
+            gone = say("panel.stale", titles=stale) if stale else ""
+            broken = (lesson.saved.trouble, lesson.fittings_trouble)
+            yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, self._estimates()]))
+            try:
+                from kit.proof import prove
 
-            self.proof.value = fragments.findings(prove(pattern), pattern, self.lesson.units)
-        except Exception as error:  # the proof must not take the panel down
-            self.proof.value = fragments.message(fragments.plain(error))
+                found = prove(pattern)
+                names = {p.name: p.label for p in lesson.parameters}
+                leads = {f: parameters_of(f, pattern, lesson.entries, names) for f in found}
+                html = fragments.proof(found, pattern, lesson.units, lambda f: [names[name] for name in leads[f]])
+            except Exception as error:  # the proof must not take the panel down
+                yield partial(self._found, (), {}, fragments.message(fragments.plain(error)))
+            else:
+                yield partial(self._found, found, leads, html)
+
+    @spoken
+    def _found(self, found: Sequence[Finding], leads: dict[Finding, tuple[str, ...]], html: str) -> None:
+        """What the proof found, in the list and beside the parameters it depends on."""
+        self._proved = html
+        self.proof.value = fragments.proved(html)
+        self._moves.note(found, self.lesson.values)
+        for name, row in self.rows.items():
+            row.mark(_mark(name, found, leads, self._moves))
+
+
+def _mark(name: str, found: Sequence[Finding], leads: dict[Finding, tuple[str, ...]], moves: Moves) -> Mark | None:
+    worth = [finding for finding in found if finding.level != "note"]
+    brought = [finding for finding in worth if name in moves.brought(finding)]
+    mine = brought or [finding for finding in worth if name in leads.get(finding, ())]
+    if not mine:
+        return None
+    told = [say("panel.marked_with", level=say(f"panel.level_{f.level}"), what=str(f)) for f in mine]
+    short = told[0] if brought else say("panel.marked", count=len(mine))
+    return Mark(short, "\n".join(told), bool(brought))
 
 
 _open: WeakSet[Panel] = WeakSet()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
 from html import escape
 from typing import Any
@@ -10,11 +11,25 @@ from typing import Any
 import ipywidgets as widgets
 
 from kit.errors import KitError
+from kit.language import language, say, speaking
 from kit.lesson.parameter import Parameter
 from kit.live.scale import Scale
 from kit.units import System
 
-_BOX_WIDTH, _NAME_WIDTH, _OTHER_WIDTH = "248px", "150px", "76px"
+_BOX_WIDTH, _NAME_WIDTH, _OTHER_WIDTH = "248px", "150px", "80px"
+_PLAIN_EDGE, _NAMED_EDGE, _BROUGHT_EDGE = "4px solid transparent", "4px solid #d9b44a", "4px solid #b3541e"
+_SMALL = "font-size:12px;line-height:1.25"
+_OVER = f"position:absolute;inset:0;overflow:hidden;text-overflow:ellipsis;{_SMALL};font-weight:600"
+
+
+@dataclass(frozen=True)
+class Mark:
+    """What the proof has to say about a parameter: `text` is shown in the place of its reason, `full` when it is
+    pointed at. `brought`: a move of this very value brought it."""
+
+    text: str
+    full: str
+    brought: bool = False
 
 
 class _Track:
@@ -61,7 +76,11 @@ class Row:
         self._value = value
         self._own: float | None = None
         self._writing = False
-        self._tooltip = f"{parameter.label}: {parameter.why}" if parameter.why else parameter.label
+        self._language = language()
+        self._before = ""
+        self._mark: Mark | None = None
+        why = parameter.why
+        self._tooltip = say("panel.row_tip", name=parameter.label, why=why) if why else parameter.label
         self._tracks: dict[System, _Track] = {}
         self._system = system
         self.box = widgets.Text(
@@ -73,11 +92,10 @@ class Row:
         )
         self.other = widgets.HTML(layout={"width": _OTHER_WIDTH, "margin": "0 0 0 6px"})
         self._typing = widgets.HBox([self.box, self.other])
-        self._why = widgets.HTML(
-            f'<div style="font-size:12px;line-height:1.25;opacity:.75">{escape(parameter.why)}</div>',
-            layout={"margin": "-4px 0 0 0"},
-        )
-        self.widget = widgets.VBox(layout={"margin": "0 0 10px 0", "flex": "0 0 auto"})
+        self._why = widgets.HTML(layout={"margin": "-4px 0 0 0"})
+        self.widget = widgets.VBox(layout={"margin": "0 0 10px 0", "padding": "0 0 0 6px", "flex": "0 0 auto"})
+        self.widget.layout.border_left = _PLAIN_EDGE
+        self._explain()
         self.widget.add_class("lessonkit-row")
         self._turn(system)
         self._write()
@@ -100,6 +118,37 @@ class Row:
             self._write()
         self._own = None
 
+    def was(self, text: str) -> None:
+        """Show beside the value what it was before a fitting; nothing for an empty text."""
+        if text != self._before:
+            self._before = text
+            self._write()
+
+    def mark(self, mark: Mark | None) -> None:
+        """Show what the proof has to say about this value, or that it has nothing to say. The row keeps its height."""
+        if mark == self._mark:
+            return
+        self._mark = mark
+        edge = _PLAIN_EDGE if mark is None else _BROUGHT_EDGE if mark.brought else _NAMED_EDGE
+        self.widget.layout.border_left = edge
+        self._explain()
+
+    @property
+    def marked(self) -> Mark | None:
+        return self._mark
+
+    def _explain(self) -> None:
+        """The reason of the parameter, or over it, on the same room, what the proof says."""
+        mark, why = self._mark, escape(self.parameter.why)
+        if mark is None:
+            self._why.value = f'<div style="{_SMALL};min-height:15px;opacity:.75">{why}</div>'
+            return
+        said = f'<div title="{escape(mark.full)}" style="{_OVER};color:{"#8f3c0e" if mark.brought else "#6b5500"}">'
+        self._why.value = (
+            f'<div style="position:relative"><div style="{_SMALL};min-height:15px;visibility:hidden">{why}</div>'
+            f"{said}{escape(mark.text)}</div></div>"
+        )
+
     def close(self) -> None:
         """Take the row off the page."""
         parts = [self.box, self.other, self._typing, self._why, *(track.slider for track in self._tracks.values())]
@@ -118,7 +167,7 @@ class Row:
             track.place(self._value)
         self._tracks[system] = track
         self._system = system
-        children = (self._typing, track.slider, *([self._why] if self.parameter.why else []))
+        children = (self._typing, track.slider, self._why)
         if self.widget.children != children:
             self.widget.children = children
 
@@ -127,7 +176,10 @@ class Row:
         self._writing = True
         try:
             self.box.value = scale.text(self._value)
-            self.other.value = escape(scale.other(self._value))
+            other = escape(scale.other(self._value))
+            if self._before:
+                other = f'<div style="{_SMALL};white-space:nowrap">{other}<div>{escape(self._before)}</div></div>'
+            self.other.value = other
         finally:
             self._writing = False
 
@@ -141,6 +193,10 @@ class Row:
             self._moved(self.parameter.name, value)
 
     def _typed(self, change: Any) -> None:
+        with speaking(self._language):
+            self._read(change)
+
+    def _read(self, change: Any) -> None:
         scale = self._tracks[self._system].scale
         if self._writing or change.new == scale.text(self._value):
             return

@@ -15,6 +15,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.rows import bounds_of_paths
+from kit.piece.piece import Piece
 from kit.prose.fitting import piece_words
 from kit.units import System, both
 
@@ -58,9 +59,22 @@ def fitting_drawing(before: Pattern, after: Pattern, piece: str, units: System =
         items += _dimension(shift, units, reach, middle)
     words = " ".join(piece_words(before, after, piece, units))
     alt = say("fitting.alt", piece=now.title, words=words)
+    return Drawing(tuple(items), alt, say("fitting.title", piece=now.title), _with_room(box, reach))
+
+
+Box = tuple[float, float, float, float]
+
+
+def room_of(was: Piece, now: Piece) -> tuple[Box, tuple[float, float]]:
+    """The room the picture takes for these two drafts of a piece, and its middle."""
+    box = bounds_of_paths(edge.path for p in (was, now) for edge in p.edges)
+    reach = max(box[2] - box[0], box[3] - box[1], 1.0)
+    return _with_room(box, reach), ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+
+
+def _with_room(box: Box, reach: float) -> Box:
     wide, high = reach * _ROOM[0], reach * _ROOM[1]
-    bounds = (box[0] - wide, box[1] - high, box[2] + wide, box[3] + high)
-    return Drawing(tuple(items), alt, say("fitting.title", piece=now.title), bounds)
+    return box[0] - wide, box[1] - high, box[2] + wide, box[3] + high
 
 
 def shown(shifts: Sequence[Shift], reach: float) -> list[Shift]:

@@ -57,3 +57,5 @@ fitting-one_end =
 # The picture. $piece is a piece's title, $titles a list of edges, $words the sentences above.
 fitting-title = { $piece }, before and after
 fitting-alt = { $piece } before the fitting, dashed, and after it, drawn over each other. What moved is drawn heavy. { $words }
+# The same picture while a value is being moved.
+fitting-alt_moving = { $piece } before the fitting, dashed, and as it is now, drawn over each other.

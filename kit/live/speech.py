@@ -1,0 +1,42 @@
+"""Widgets speak the language of their lesson, where the kit has a catalogue for it, else English.
+
+The language is set for a stretch of work (kit.language), so everything that begins by itself, a constructor, a
+callback, the work that waits for rest, sets it anew.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from contextlib import AbstractContextManager
+from functools import wraps
+from typing import Any, TypeVar
+
+from kit.language import SOURCE, languages, speaking
+from kit.lesson.lesson import Lesson
+
+R = TypeVar("R")
+
+
+def spoken_by(lesson: Lesson) -> str:
+    """The code of the language its widgets speak: "de" for a lesson in "de-AT"."""
+    code = lesson.info.language
+    for each in (code, code.split("-")[0]):
+        if each in languages():
+            return each
+    return SOURCE
+
+
+def in_words_of(lesson: Lesson) -> AbstractContextManager[None]:
+    """Inside the block everything is said in the lesson's language."""
+    return speaking(spoken_by(lesson))
+
+
+def spoken(act: Callable[..., R]) -> Callable[..., R]:
+    """A method of a widget that has a `lesson`: it speaks the lesson's language."""
+
+    @wraps(act)
+    def speaks(self: Any, *given: Any, **named: Any) -> R:
+        with in_words_of(self.lesson):
+            return act(self, *given, **named)
+
+    return speaks
