@@ -41,5 +41,4 @@ canvas-handle_why = { $parameter }: { $value } ({ $why })
 canvas-measure = { $name } { $value }
 # { $measure }: ein Umfang, etwa „Taillenumfang“.
 canvas-quarter = ein Viertel { $measure }: { $length }
-canvas-chosen = Gewählt: { $names }
 canvas-silent = Der Kernel antwortet nicht. Falls er angehalten hat, neu starten und alle Zellen ausführen.

@@ -54,3 +54,5 @@ fitting-one_end =
 # Das Bild. { $titles } ist eine Aufzählung von Kanten, { $words } die Sätze darüber.
 fitting-title = { $piece }, vorher und nachher
 fitting-alt = { $piece } vor der Anprobe, gestrichelt, und danach, übereinander gezeichnet. Was sich verschoben hat, ist dick gezeichnet. { $words }
+# Dasselbe Bild, während ein Wert bewegt wird.
+fitting-alt_moving = { $piece } vor der Anprobe, gestrichelt, und wie es jetzt ist, übereinander gezeichnet.
