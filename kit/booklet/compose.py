@@ -151,7 +151,7 @@ def _cover(
     pattern: Pattern, findings: Iterable[Finding], form: Form, inks: Inks, photo: Photo | None, logo: str
 ) -> Cover:
     info = pattern.lesson
-    facts = [(say("booklet.drafted_for"), pattern.body.said if _is_size(pattern) else pattern.body.name)]
+    facts = [(say("booklet.drafted_for"), _body(pattern))]
     facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_first"))]
     facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, info.date))))]
     if info.level:
@@ -185,8 +185,10 @@ def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | Non
     return picture(drawing, "finished", room, inks, say("booklet.laid_flat_caption"))
 
 
-def _is_size(pattern: Pattern) -> bool:
-    return len(pattern.body.name) <= 4 and " " not in pattern.body.name
+def _body(pattern: Pattern) -> str:
+    """For whom it is drafted: a size, one size for all, or a person by name."""
+    name = pattern.body.name
+    return pattern.body.said if not pattern.body.measures or (len(name) <= 4 and " " not in name) else name
 
 
 def _finding(finding: Finding) -> str:
