@@ -1,0 +1,211 @@
+# Le livret : titres, tableaux et textes fixes.
+
+booklet-title = { $title } – livret d’instructions
+booklet-kind = Livret d’instructions
+booklet-cover = Couverture
+booklet-contents = Dans ce livret
+booklet-about = À propos de ce modèle
+booklet-begin = Avant de commencer
+booklet-take_care = Précautions
+booklet-how_to_read = Comment lire les images
+booklet-measure = Prendre les mesures
+booklet-sizes = Choisir sa taille
+booklet-finished = Mesures du vêtement fini
+booklet-cloth_and_notions = Tissu et mercerie
+booklet-lays = Plans de coupe
+booklet-pieces = Pièces
+booklet-printing = Imprimer et assembler le patron
+booklet-drafting = Tracé
+booklet-sewing = Couture
+booklet-to_finish = Pour finir
+booklet-worksheet = Fiche de tracé à la main
+booklet-fitting = Ce que les essayages ont changé
+booklet-variations = Variantes
+booklet-terms = Vocabulaire
+booklet-index = Où sert chaque mesure
+booklet-credits = Droits et remerciements
+booklet-left_out = Omis
+booklet-untranslated = Pas encore traduit
+
+booklet-see_step = étape { $number }
+booklet-comma_page = , page{" "}
+booklet-step = Étape { $number }
+booklet-stage = { $number } sur { $count }
+booklet-part_letter = { $letter }
+booklet-video_at = Vidéo à { $clock }
+booklet-video = Le film qui accompagne ce livret : { $address }
+booklet-author_by = { $author }
+
+## Couverture
+
+booklet-drafted_for = Tracé pour
+booklet-lengths_in = Longueurs en
+booklet-cm_first = centimètres, puis pouces
+booklet-inch_first = pouces, puis centimètres
+booklet-edition = Édition
+booklet-for_whom = Pour qui
+booklet-back_view = Dos
+booklet-front_view = Devant
+booklet-proof_failed = Vérification non réussie
+booklet-do_not_cut = Ne pas couper d’après ce patron. La vérification a trouvé :
+booklet-more_findings =
+    { $count ->
+        [one] Et encore un constat : lancer `lessonkit check`, ou voir findings.json.
+       *[other] Et encore { $count } constats : lancer `lessonkit check`, ou voir findings.json.
+    }
+
+## Avant de commencer
+
+booklet-how_to_use = Lire toute une étape avant de tracer ou de couper. Tracer d’abord sur papier, essayer le vêtement dans un tissu bon marché, puis seulement couper le bon.
+booklet-how_to_use_pages = Le patron peut être tracé pas à pas ; on peut aussi imprimer les pages du patron et commencer par la couture.
+booklet-reading_inks = Les traits épais, à l’encre de couleur, sont nouveaux à cette étape ; les traits fins et gris étaient déjà là ; les traits pâles en tirets sont supprimés.
+booklet-reading_units = Les longueurs sont données dans les deux systèmes. Travailler dans un seul du début à la fin ; chacun est arrondi pour lui-même.
+booklet-reading_cloths = Le tissu est dessiné avec une teinte et un motif, selon la légende ci-dessous.
+booklet-reading_ticks = Cocher une étape une fois faite ; cet appareil s’en souvient.
+booklet-legend_alt = Légende des motifs de tissu et des traits employés dans les images.
+
+## Mesures
+
+booklet-measure_intro = Mesurer sur les sous-vêtements ou un haut fin. Se tenir comme d’habitude, respirer normalement et, si possible, laisser quelqu’un d’autre tenir le mètre ruban : près du corps, jamais serré. Nouer d’abord un ruban étroit autour de la taille ; plusieurs mesures y commencent ou y finissent.
+
+## Tailles et mesures
+
+booklet-size = Taille
+booklet-body_measurements = Mesures du corps
+booklet-cm_above = Centimètres au-dessus, pouces au-dessous.
+booklet-inch_above = Pouces au-dessus, centimètres au-dessous.
+# { $order } est l’une des deux phrases précédentes.
+booklet-drafted_for_size = { $order } Ce livret est tracé pour la taille { $size }.
+booklet-drafted_for_body = { $order } Ce livret est tracé pour les mesures de cette personne, données ci-dessous : { $name }.
+booklet-not_in_sizes = { $order } Avec ces choix, le tracé est impossible en { $sizes }.
+booklet-estimated = estimation
+booklet-measured = mesure prise
+booklet-estimated_value = { $value }, estimation
+booklet-estimated_note = Estimations d’après la taille la plus proche, non mesurées : { $names }. Les mesurer avant de couper.
+booklet-measurements_of = Mesures : { $name }
+booklet-measurement = Mesure
+booklet-value = Valeur
+booklet-garment = Vêtement
+booklet-finished_value = Fini
+booklet-laid_flat_caption = À plat, vu de dos
+booklet-ease = Aisance
+booklet-goes_over = Sur
+booklet-body_value = Corps
+booklet-ease_value = Aisance
+booklet-ease_note = L’aisance est ce que le vêtement a de plus que le corps qu’il recouvre : de quoi bouger, et l’allure du modèle.
+booklet-choices = Choix de ce tracé
+booklet-choice = Mesure
+booklet-here = Ici
+booklet-range = Plage
+booklet-why = Pourquoi
+booklet-from_to = { $least } à { $most }
+
+## Tissu, mercerie, coupe
+
+booklet-fibre = Fibre
+booklet-weight = Poids
+booklet-drape = Tombé
+booklet-avoid = À éviter
+booklet-prewash = Avant de couper
+booklet-cloth = Tissu
+booklet-width = Laize
+booklet-to_buy = Métrage à acheter
+booklet-laid = Disposition
+booklet-laid_lengthwise = plié dans la longueur
+booklet-laid_flat = déplié à plat
+booklet-laid_part = plié en partie
+booklet-cloth_to_buy = Tissu à acheter
+booklet-cloth_main = Tissu principal
+booklet-cloth_lining = Doublure
+booklet-cloth_interfacing = Entoilage
+booklet-too_narrow = trop étroit
+booklet-lengths_by_size = Tissu à acheter pour chaque taille
+booklet-cloth_wide = { $cloth }, { $width }
+booklet-notions = Mercerie
+booklet-tools = Outils
+booklet-lays_intro = Tracer à la craie autour des pièces et contrôler chaque droit-fil par rapport à la lisière avant de couper. Garder les pièces dans l’ordre montré ; ce qui se coupe dans le tissu déplié vient en dernier.
+
+## Pièces
+
+booklet-no = N°
+booklet-piece = Pièce
+booklet-to_cut = À couper
+booklet-cut_list = Liste de coupe
+booklet-strip = Bande
+booklet-strips = Bandes
+booklet-strip_size = Longueur × largeur à la coupe
+booklet-of_main = tissu principal
+booklet-of_lining = doublure
+booklet-of_interfacing = entoilage
+booklet-cut = Couper { $count } × { $cloth }
+booklet-cut_interfaced = Couper { $count } × { $cloth } et { $interfacing } × entoilage
+booklet-cut_fold = Couper { $count } × { $cloth }, au pli : { $edge }
+booklet-cut_fold_interfaced = Couper { $count } × { $cloth } et { $interfacing } × entoilage, au pli : { $edge }
+booklet-cut_pair = Couper { $count } × { $cloth }, en miroir
+booklet-cut_pair_interfaced = Couper { $count } × { $cloth } et { $interfacing } × entoilage, en miroir
+booklet-cut_pairs = Couper { $count } × { $cloth }, par paires en miroir
+booklet-cut_pairs_interfaced = Couper { $count } × { $cloth } et { $interfacing } × entoilage, par paires en miroir
+booklet-cut_face_up =
+    { $count ->
+        [one] Couper { $count } × { $cloth }, en simple épaisseur, endroit dessus
+       *[other] Couper { $count } × { $cloth }, chaque fois en simple épaisseur, endroit dessus
+    }
+booklet-cut_face_up_interfaced =
+    { $count ->
+        [one] Couper { $count } × { $cloth } et { $interfacing } × entoilage, en simple épaisseur, endroit dessus
+       *[other] Couper { $count } × { $cloth } et { $interfacing } × entoilage, chaque fois en simple épaisseur, endroit dessus
+    }
+booklet-cut_continuous = Couper { $count } × { $cloth }, l’une après l’autre dans un biais continu
+booklet-cut_joined = Couper { $count } × { $cloth }, { $lengths } longueurs par bande
+booklet-length_by_width = { $length } × { $width }
+booklet-wide = { $width } de large
+booklet-strips_note = Les bandes n’ont pas de pièce de papier : les tracer à la craie directement sur le tissu, en droit-fil. Les marges sont comprises.
+booklet-strips_note_mixed = Les bandes n’ont pas de pièce de papier : les tracer à la craie directement sur le tissu, dans le sens indiqué pour chacune. Les marges sont comprises.
+booklet-strip_crosswise = en travers du tissu
+booklet-strip_bias = en plein biais
+booklet-strip_square = en un seul biais continu, dans un carré de { $square } cousu en tube avec des coutures de { $seams }
+booklet-strip_pieced_straight =
+    { $joins ->
+        [one] bande assemblée par { $joins } couture droite, { $seams } de marge de chaque côté
+       *[other] bande assemblée par { $joins } coutures droites, { $seams } de marge de chaque côté
+    }
+booklet-strip_pieced_straight_each =
+    { $joins ->
+        [one] chaque bande assemblée par { $joins } couture droite, { $seams } de marge de chaque côté
+       *[other] chaque bande assemblée par { $joins } coutures droites, { $seams } de marge de chaque côté
+    }
+booklet-strip_pieced_diagonal =
+    { $joins ->
+        [one] bande assemblée par { $joins } couture en diagonale, { $seams } de marge de chaque côté
+       *[other] bande assemblée par { $joins } coutures en diagonale, { $seams } de marge de chaque côté
+    }
+booklet-strip_pieced_diagonal_each =
+    { $joins ->
+        [one] chaque bande assemblée par { $joins } couture en diagonale, { $seams } de marge de chaque côté
+       *[other] chaque bande assemblée par { $joins } coutures en diagonale, { $seams } de marge de chaque côté
+    }
+
+## Impression
+
+booklet-printing_alone = Imprimer seule la première page du patron, à 100 % ou « taille réelle ». Désactiver « ajuster à la page » et « réduire ».
+booklet-printing_squares = Mesurer ses carrés de contrôle : l’un a 100 mm (10 cm) de côté, l’autre 4 po. Si l’un est faux, trouver le réglage d’échelle de l’imprimante avant de continuer.
+booklet-printing_rest = Imprimer le reste. Le plan de la première page montre la place de chaque page : par rangée et par colonne.
+booklet-printing_join = Couper chaque page le long de sa ligne de coupe, sur deux côtés seulement, la poser sur sa voisine de façon que les repères d’assemblage se rejoignent, et scotcher.
+booklet-printing_check = Contrôler une grande mesure du patron assemblé d’après ce livret avant de couper dans le tissu.
+
+## Fiche
+
+booklet-along = Depuis { $start }
+booklet-off = Écart de la corde
+
+## Essayages
+
+booklet-fitting_intro = Chaque changement a été fait après un essayage. La ligne en tirets est le tracé d’avant, la ligne épaisse le tracé actuel.
+booklet-fitting_on = { $title }, { $date }
+
+## Index et droits
+
+booklet-index_intro = Mesures par ordre alphabétique, avec les étapes où elles servent.
+booklet-licence = Licence
+booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul notebook. Toutes les images et tous les nombres suivent le tracé.
+booklet-language = Langue

@@ -1,0 +1,103 @@
+# Phrases communes des opérations, textes de remplacement des images et petits mots.
+# Les noms des leçons restent sans article et sans accord : « encolure (dos) », « devant (côté droit) ».
+
+language-name = Français
+
+phrase-minutes = environ { $count } minutes
+
+phrase-edge_on_side = { $edge } à { $side }
+phrase-piece = { $piece }
+# $side vaut « gauche » ou « droite ».
+phrase-piece_on_side =
+    { $side ->
+        [droite] { $piece } (côté droit)
+       *[gauche] { $piece } (côté gauche)
+    }
+phrase-place = { $edge } ({ $piece })
+phrase-place_on_side =
+    { $side ->
+        [droite] { $edge } ({ $piece }, côté droit)
+       *[gauche] { $edge } ({ $piece }, côté gauche)
+    }
+phrase-run = { $edge } ({ $piece })
+phrase-run_on_side =
+    { $side ->
+        [droite] { $edge } ({ $piece }, côté droit)
+       *[gauche] { $edge } ({ $piece }, côté gauche)
+    }
+phrase-row = { $first } avec { $last }
+phrase-title = { $small }
+phrase-two = { $first } et { $last }
+phrase-more = { $first }, { $last }
+
+# Se lisent après « à » et « la moitié ».
+word-left = gauche
+word-right = droite
+word-face-right = endroit dessus
+word-face-wrong = envers dessus
+word-interfacing-right = face encollée dessous
+word-interfacing-wrong = face encollée dessus
+# Se lisent après « finir les bords ».
+word-finish-zigzag = au point zigzag
+word-finish-overlock = au point de surjet
+word-finish-pinked = aux ciseaux cranteurs
+word-stuff-interfacing = entoilage
+word-thing-zip = fermeture à glissière
+word-thing-button = bouton
+word-thing-buttonhole = boutonnière
+word-thing-elastic = longueur d’élastique
+word-thing-cord = cordon
+word-thing-binding = bande de biais
+
+edge-outer = bord extérieur
+edge-inner = bord intérieur
+edge-wrist = bord du poignet
+edge-side = couture de côté
+edge-neck = encolure
+edge-shoulder = couture d’épaule
+edge-opening = ouverture de manche
+edge-centre = ligne du milieu
+
+common-both_sides = Travailler le côté gauche et le côté droit de la même façon.
+common-pin_right = Épingler { $a } sur { $b }, endroit contre endroit : { $edge }.
+common-pin_wrong = Épingler { $a } sur { $b }, envers contre envers : { $edge }.
+common-pin_right_same_piece = Épingler la moitié gauche sur la moitié droite, endroit contre endroit : { $edge }.
+common-pin_wrong_same_piece = Épingler la moitié gauche sur la moitié droite, envers contre envers : { $edge }.
+common-pin_right_run_on_run = Épingler { $a } sur { $b }, endroit contre endroit.
+common-pin_wrong_run_on_run = Épingler { $a } sur { $b }, envers contre envers.
+common-match_notches = Faire coïncider les crans.
+common-match_seams = Faire coïncider les coutures.
+common-match_seams_and_notches = Faire coïncider les coutures et les crans.
+common-ease = L’un des bords est volontairement plus long de { $ease } : répartir cet embu régulièrement et épingler.
+common-press_open = Ouvrir les marges au fer.
+common-press_one_side = Coucher la couture d’un côté au fer.
+common-press_later = Ne pas encore repasser.
+common-press_towards = Coucher la couture au fer vers cette pièce : { $piece }.
+
+alt-bottom = { $piece } à plat, { $face }.
+alt-together = { $piece } par-dessus, { $face }, bord à bord ({ $edge }).
+alt-open = { $piece } à côté, couture dépliée ({ $edge }), { $face }.
+alt-flat = { $piece } par-dessus, { $face }.
+alt-turned = Bord replié de { $depth } : { $edge }.
+alt-row = Nouvelle piqûre : { $edge }.
+alt-row_inside = Nouvelle piqûre à { $inset } à l’intérieur du bord : { $edge }.
+alt-row_outside = Nouvelle piqûre dans la marge, à { $inset } à l’extérieur de la ligne de couture : { $edge }.
+alt-old_row = La piqûre précédente se voit : { $edge }.
+alt-gap = Elle laisse { $gap } ouverts.
+alt-strip = L’image montre : { $strip }.
+alt-pinned = Épinglé : { $edge }.
+alt-folded = { $piece } avec une partie rabattue le long d’une ligne.
+alt-thing = En place sur l’image : { $thing }.
+alt-things = En place sur l’image, { $count } fois : { $thing }.
+alt-row_line = Une nouvelle piqûre suit la ligne tracée.
+alt-row_baste = Bâti à longs points : { $edge }.
+alt-row_gather = Rangs de longs points pour froncer : { $edge }.
+alt-row_hand = Points à la main : { $edge }.
+alt-section = Une vue en coupe montre la superposition des épaisseurs.
+alt-draft = Tracé : { $pieces }.
+alt-draft_strips = Bandes à couper : { $strips }.
+alt-draft_new = Nouvelles lignes : { $lines }.
+alt-draft_removed = Lignes supprimées ou redessinées : { $lines }.
+alt-draft_points = Nouveaux points : { $points }.
+alt-draft_measures = Mesures : { $measures }.
+alt-draft_measure = { $name } { $value }

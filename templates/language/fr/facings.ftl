@@ -1,0 +1,24 @@
+# Phrases de kit/sewing/operations/facings.py.
+
+fuse-lay = Poser l’entoilage, face encollée dessous, sur l’envers : { $pieces }.
+fuse-press = Couvrir d’une pattemouille et presser, en soulevant le fer d’un endroit à l’autre. Laisser refroidir à plat.
+fuse-why = L’entoilage empêche un bord de s’étirer et donne aux boutons, aux bandes et aux cols quelque chose de ferme où tenir. On le colle en premier, car une pièce à plat s’entoile sans faux plis.
+
+face_with_interfacing-lay = Poser l’entoilage sur l’endroit, face encollée dessus ({ $pieces }), et épingler : { $edge }.
+face_with_interfacing-sew = Piquer à { $allowance } du bord : { $edge }.
+face_with_interfacing-clip = Cranter les marges là où le bord est courbe, presque jusqu’aux points.
+face_with_interfacing-turn = Retourner l’entoilage sur l’envers, la colle contre le tissu, et marquer le bord à l’ongle. Pas encore de fer.
+face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. C’est maintenant fini de ce côté : { $edge }.
+face_with_interfacing-why = La couture enferme les deux bords bruts. On colle en dernier, car avant de retourner le fer collerait les mauvaises faces.
+
+attach_facing-pin = Épingler { $facing } sur { $edge }, endroit contre endroit.
+attach_facing-sew = Piquer à { $allowance } du bord, d’une seule traite.
+attach_facing-grade = Recouper la marge de la parementure plus étroite que celle du vêtement.
+attach_facing-clip = Cranter les courbes presque jusqu’aux points et dégarnir les angles.
+attach_facing-turn = Retourner la parementure vers l’intérieur et repasser, la couture juste au bord.
+attach_facing-why = Des épaisseurs recoupées à des largeurs différentes ne marquent pas ; les crans laissent une marge courbe s’étaler à plat une fois retournée.
+
+understitch-press = Déplier la parementure et repasser les marges vers elle.
+understitch-sew = Sous-piquer : piquer sur la parementure, à { $distance } de la couture, à travers la parementure et les marges seulement.
+understitch-roll = Rabattre la parementure à l’intérieur et repasser : la couture roule d’elle-même hors de vue.
+understitch-why = Cette piqûre tire la couture un peu vers l’intérieur, si bien que la parementure ne peut ni ressortir ni se voir.

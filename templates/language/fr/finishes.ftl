@@ -1,0 +1,16 @@
+# Phrases de kit/sewing/operations/finishes.py.
+
+edge_finish-sew = Finir le bord { $finish } : { $edge }.
+edge_finish-why = Des points à cheval sur le bord brut retiennent les fils qui s’effilocheraient.
+
+topstitch-sew = Surpiquer sur l’endroit, à { $distance } : { $edge }.
+topstitch-edge = Surpiquer au ras sur l’endroit, à { $distance } : { $edge }.
+topstitch-more = Ajouter des rangs jusqu’à en avoir { $rows }, à { $apart } l’un de l’autre.
+topstitch-why = Une piqûre faite sur l’endroit tient le bord à plat et les épaisseurs en place, et elle est faite pour être vue.
+
+staystitch-sew = Faire une piqûre de soutien à { $distance } à l’extérieur de la ligne de couture, pour que le bord ne puisse pas s’étirer : { $edge }.
+staystitch-why = Une courbe coupée en travers du fil s’étire dès qu’on la manipule.
+
+try_on-wear = Essayer, sur l’envers ou sur l’endroit, avec les chaussures et les sous-vêtements qui se porteront avec.
+try_on-mark = Marquer avec des épingles ou à la craie : { $places }.
+try_on-note = { $note }

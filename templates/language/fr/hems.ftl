@@ -1,0 +1,16 @@
+# Phrases de kit/sewing/operations/hems.py.
+
+hem-catch = Poser à plat à l’intérieur : { $caught } ; l’ourlet se replie par-dessus et le prend.
+hem-first = Replier { $first } sur l’envers et repasser : { $edge }.
+hem-second = Replier encore { $second } et repasser ; les deux replis prennent { $total }.
+hem-narrow = Replier { $first } sur l’envers et repasser, puis encore { $second } et repasser : { $edge } ; les deux replis prennent { $total }.
+hem-finish = Finir le bord brut { $finish } : { $edge }.
+hem-single = Replier { $first } sur l’envers et repasser : { $edge }.
+hem-sew = Piquer à { $row } du pli intérieur.
+hem-sew_single = Piquer à { $row } du bord fini.
+hem-press = Repasser l’ourlet.
+hem-ring = Mettre l’anneau sur l’envers et piquer tout autour sur le bras libre de la machine, en commençant et en finissant à une couture.
+hem-lap_rows = Faire se recouvrir le début et la fin de la piqûre sur quelques points.
+hem-why_once = Replié une seule fois, un ourlet est mince et tombe souplement ; son bord brut doit être protégé de l’effilochage.
+hem-why_twice = Replié deux fois, l’ourlet enferme son bord brut et ne demande pas d’autre finition.
+hem-why_narrow = Plus l’ourlet est étroit, mieux il suit une courbe.

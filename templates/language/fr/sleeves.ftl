@@ -1,0 +1,10 @@
+# Phrases de kit/sewing/operations/sleeves.py.
+
+set_in_sleeve-place = Mettre le vêtement sur l’envers et la manche ({ $sleeve }) sur l’endroit, puis glisser la manche dans l’emmanchure, endroit contre endroit. Vérifier que gauche et droite ne sont pas interverties.
+set_in_sleeve-pin = Épingler la tête de manche sur { $edge }, coutures de dessous de bras ensemble et sommet de la tête à la couture d’épaule, du côté de la manche.
+set_in_sleeve-pin_notched = Épingler la tête de manche sur { $edge }, coutures de dessous de bras ensemble, sommet de la tête à la couture d’épaule et cran sur cran, du côté de la manche.
+set_in_sleeve-ease = Tirer le fil d’embu jusqu’à ce que la tête s’ajuste : { $ease } d’embu se répartissent sur la partie haute, rien sous le bras. Aucune fronce ne doit se voir sur la ligne de couture.
+set_in_sleeve-sew = Piquer à { $allowance } du bord, la manche dessus, en commençant sous le bras, et piquer deux fois la partie sous le bras.
+set_in_sleeve-finish = Recouper la partie sous le bras et finir les bords bruts ensemble { $finish }.
+set_in_sleeve-press = Repasser les marges de la tête vers la manche ; ne pas aplatir la couture sur l’endroit.
+set_in_sleeve-why = La tête est plus longue que l’emmanchure, car elle doit s’arrondir sur l’épaule. Resserré d’abord à longs points, l’embu ne peut pas glisser d’un côté.

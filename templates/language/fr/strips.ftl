@@ -1,0 +1,26 @@
+# Phrases de kit/sewing/operations/strips.py.
+
+fold_strip-half = Plier la bande ({ $strip }) en deux dans la longueur, envers contre envers, repasser et déplier.
+fold_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et repasser.
+fold_strip-quarter = Rabattre les deux longs bords sur cette pliure, puis replier la bande sur elle : { $width } de large.
+fold_strip-sew = Piquer à { $edgestitch } des deux longs bords.
+fold_strip-count = En faire { $count } pareilles.
+
+turn_strip-fold = Plier la bande ({ $strip }) en deux dans la longueur, endroit contre endroit, et épingler.
+turn_strip-sew = Piquer à { $allowance } des longs bords bruts.
+turn_strip-slant = À un bout, continuer en travers et en oblique, de façon que le pli soit plus long de { $slant } que le bord cousu. Y recouper la marge et dégarnir les angles. L’autre bout reste ouvert pour retourner.
+turn_strip-turn = Retourner sur l’endroit et repasser : { $width } de large.
+turn_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et le fermer par une piqûre.
+turn_strip-count = En faire { $count } pareilles.
+
+attach_strip-stitched_on-place_start = Poser le bout de la bande ({ $strip }) sur le début du bord, à l’intérieur, en le recouvrant de { $lap } : { $run }.
+attach_strip-stitched_on-place_end = Poser le bout de la bande ({ $strip }) sur la fin du bord, à l’intérieur, en la recouvrant de { $lap } : { $run }.
+attach_strip-stitched_on-place_along = Poser le bout de la bande ({ $strip }) sur le bord, à l’intérieur, à { $at } de son début, en le recouvrant de { $lap } : { $run }.
+attach_strip-stitched_on-place_mark = Poser le bout de la bande ({ $strip }) sur le bord, à l’intérieur, au repère « { $mark } », en le recouvrant de { $lap } : { $run }.
+attach_strip-stitched_on-sew = Le fixer par un petit rectangle piqué avec une croix.
+
+attach_strip-caught-place_start = Poser la bande ({ $strip }) sur l’endroit au début du bord, bout brut contre bord brut : { $run }.
+attach_strip-caught-place_end = Poser la bande ({ $strip }) sur l’endroit à la fin du bord, bout brut contre bord brut : { $run }.
+attach_strip-caught-place_along = Poser la bande ({ $strip }) sur l’endroit du bord, à { $at } de son début, bout brut contre bord brut : { $run }.
+attach_strip-caught-place_mark = Poser la bande ({ $strip }) sur l’endroit du bord, au repère « { $mark } », bout brut contre bord brut : { $run }.
+attach_strip-caught-sew = La bâtir dans la marge ; la couture suivante la prendra. Écarter le bout libre.

@@ -1,0 +1,16 @@
+# Phrases de kit/sewing/operations/trimming.py.
+
+clip-cut = Cranter les marges tous les { $spacing } environ, plus serré dans une courbe prononcée, de la pointe des ciseaux, presque jusqu’aux points : { $edge }.
+clip-why = Dans une courbe rentrante, le bord coupé est plus court que la couture : les crans le laissent s’écarter quand on le retourne.
+
+notch_curve-cut = Couper de petits coins en V dans les marges, presque jusqu’aux points, plus rapprochés là où la courbe est plus forte : { $edge }.
+notch_curve-why = Dans une courbe sortante, le bord coupé est plus long que la couture : avec des coins en moins, il s’étale à plat une fois retourné.
+
+trim-cut = Recouper les marges à { $to } : { $edge }.
+trim-why = Le tissu ôté là où il serait replié garde le bord mince.
+
+grade-cut = Dégrader la couture : recouper cette marge à { $to } et laisser { $wider } à celle qui est plus près de l’extérieur : { $edge }.
+grade-why = Des marges qui finissent à des largeurs différentes font une pente au lieu d’une marche, et la plus large cache la plus étroite.
+
+tack_down-sew = Fixer { $edge } aux marges de la couture « { $seam } » par quelques points à la main qui ne traversent pas jusqu’à l’endroit.
+tack_down-why = Tenue aux seules coutures, une parementure reste à l’intérieur sans piqûre visible.
