@@ -54,7 +54,7 @@ _ELSEWHERE = re.compile(r'<(?:link|script)\b[^>]*\b(?:href|src)="https?://[^>]*>
 _OWN_FILE = re.compile(r"(?:booklet|pages-[a-z0-9-]+|sheet-[a-z0-9-]+|roll-[a-z0-9-]+)\.pdf\Z")
 MEGABYTES = 110
 """What a student's kernel takes at most, found by tests/bench/class_room.py."""
-WORK = 0.165
+WORK = 0.2
 """Seconds of one core a slider move takes, with the proof, two exercises and the server's part; found there too."""
 
 
