@@ -29,10 +29,12 @@ if TYPE_CHECKING:
     from kit.live.body_form import body_form
     from kit.live.canvas.widget import canvas
     from kit.live.class_lesson import class_lesson
+    from kit.live.clips import lesson_clips
     from kit.live.exercise import exercise
     from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
+    from kit.live.player import player
     from kit.live.print_mine import print_mine
     from kit.sewing.walked import walk
     from kit.units import Length, cm, inch, mm
@@ -43,6 +45,8 @@ _HOMES = {
     "Lesson": "kit.live.lesson",
     "panel": "kit.live.panel",
     "canvas": "kit.live.canvas.widget",
+    "player": "kit.live.player",
+    "lesson_clips": "kit.live.clips",
     "body_form": "kit.live.body_form",
     "grows": "kit.lesson.exercise",
     "shrinks": "kit.lesson.exercise",
@@ -87,6 +91,8 @@ __all__ = [
     "Lesson",
     "panel",
     "canvas",
+    "player",
+    "lesson_clips",
     "body_form",
     "grows",
     "shrinks",

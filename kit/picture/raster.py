@@ -19,6 +19,7 @@ from xml.etree import ElementTree
 import numpy as np
 
 from kit.errors import KitError
+from kit.picture.raster_path import shape
 
 if TYPE_CHECKING:
     from matplotlib.path import Path
@@ -26,16 +27,18 @@ if TYPE_CHECKING:
 Pixels = np.ndarray[Any, np.dtype[np.uint8]]
 """Rows of pixels from the top, each red, green, blue and alpha, 0..255; colours are not multiplied by alpha."""
 
+Matrix = tuple[float, float, float, float, float, float]
+"""An affine motion as SVG writes it: a b c d e f."""
+
 _NS = "{http://www.w3.org/2000/svg}"
-_TOKEN = re.compile(r"([MLHVCAZhvz])|(-?[\d.]+(?:e-?\d+)?)")
 _MOVE = re.compile(r"(translate|rotate)\(([^)]*)\)")
 _FACES = ("Regular", "It", "Bold", "BoldIt")
 
 
-def raster(svg: str, size: tuple[int, int], ground: str = "") -> Pixels:
-    """One picture of the SVG pen, as large as it fits `size` (px), in the middle; `ground` ("#rrggbb") fills the rest,
-    without it the rest is clear."""
-    return Raster(size, ground).draw(svg)
+def raster(svg: str, size: tuple[int, int], ground: str = "", margin: float = 0.0) -> Pixels:
+    """One picture of the SVG pen, as large as it fits `size` (px) with `margin` (px) around it, in the middle; `ground`
+    ("#rrggbb") fills the rest, without it the rest is clear."""
+    return Raster(size, ground, margin).draw(svg)
 
 
 @dataclass(frozen=True)
@@ -45,7 +48,7 @@ class _Mark:
 
     kind: str
     paint: tuple[tuple[str, str], ...]
-    matrix: tuple[float, float, float, float, float, float]
+    matrix: Matrix
     text: str = ""
     tile: tuple[tuple[str, str], ...] = ()
 
@@ -53,10 +56,12 @@ class _Mark:
 class Raster:
     """Paints pictures of one size, one after another."""
 
-    def __init__(self, size: tuple[int, int], ground: str = "") -> None:
+    def __init__(self, size: tuple[int, int], ground: str = "", margin: float = 0.0) -> None:
         from matplotlib.backends.backend_agg import RendererAgg
 
         self.size = size
+        self.margin = margin
+        self._window: Any = None
         self._pen: Any = RendererAgg(size[0], size[1], 72)
         self._view: Pixels = np.asarray(self._pen.buffer_rgba())
         self._empty: Pixels = np.zeros_like(self._view)
@@ -69,7 +74,9 @@ class Raster:
     def draw(self, svg: str) -> Pixels:
         """The picture as pixels; what is given back is a copy."""
         root = ElementTree.fromstring(svg)
-        marks = tuple(_marks(root, self.size))
+        box = tuple(float(part) for part in root.get("viewBox", "0 0 1 1").split())
+        marks = tuple(_marks(root, _frame(box, self.size, self.margin)))
+        self._window = _window(box, self.size, self.margin)
         same = 0
         for one, other in zip(marks, self._before, strict=False):
             if one != other:
@@ -97,7 +104,7 @@ class Raster:
     def _paint(self, mark: _Mark) -> None:
         paint = dict(mark.paint)
         where = _affine(mark.matrix)
-        path = _text_path(mark.text, paint) if mark.kind == "text" else _path(mark.kind, paint)
+        path = _text_path(mark.text, paint) if mark.kind == "text" else shape(mark.kind, paint)
         if path is None:
             return
         scale = math.hypot(mark.matrix[0], mark.matrix[1])
@@ -112,6 +119,7 @@ class Raster:
     ) -> None:
         pen = self._pen.new_gc()
         pen.set_snap(False)
+        pen.set_clip_rectangle(self._window)
         if clip is not None:
             pen.set_clip_path(clip)
         stroke, fill = _colour(paint.get("stroke", "none"), alpha), paint.get("fill", "#000000")
@@ -147,8 +155,7 @@ def _motif(tile: Mapping[str, str], every: float, columns: Any, rows: Any) -> Pa
     from matplotlib.path import Path
 
     if tile["kind"] == "circle":
-        one = _path("circle", tile)
-        assert one is not None
+        one = shape("circle", tile)
         places = np.stack(np.meshgrid(columns, rows), axis=-1).reshape(-1, 1, 2)
         vertices = (np.asarray(one.vertices)[None, :, :] + places).reshape(-1, 2)
         return Path(vertices, np.tile(np.asarray(one.codes), len(places)))
@@ -162,13 +169,25 @@ def _motif(tile: Mapping[str, str], every: float, columns: Any, rows: Any) -> Pa
 # ---- reading ----------------------------------------------------------------------------------------------
 
 
-def _marks(root: ElementTree.Element, size: tuple[int, int]) -> Iterator[_Mark]:
-    """What is to be painted, in order, placed in a frame of `size`."""
-    x, y, wide, high = (float(part) for part in root.get("viewBox", "0 0 1 1").split())
-    k = min(size[0] / wide, size[1] / high)
+def _frame(box: tuple[float, ...], size: tuple[int, int], margin: float) -> Matrix:
+    """Where a picture's viewBox lies in the middle of `size`. Agg counts rows from below."""
+    x, y, wide, high = box
+    k = min((size[0] - 2 * margin) / wide, (size[1] - 2 * margin) / high)
     left, top = (size[0] - wide * k) / 2, (size[1] - high * k) / 2
-    # Agg counts rows from below.
-    start = (k, 0.0, 0.0, -k, left - x * k, size[1] - (top - y * k))
+    return (k, 0.0, 0.0, -k, left - x * k, size[1] - (top - y * k))
+
+
+def _window(box: tuple[float, ...], size: tuple[int, int], margin: float) -> Any:
+    """The viewBox in pixels: an SVG shows nothing beyond it."""
+    from matplotlib.transforms import Bbox
+
+    a, _, _, d, e, f = _frame(box, size, margin)
+    x, y, wide, high = box
+    return Bbox([[x * a + e, (y + high) * d + f], [(x + wide) * a + e, y * d + f]])
+
+
+def _marks(root: ElementTree.Element, start: Matrix) -> Iterator[_Mark]:
+    """What is to be painted, in order, placed by `start`."""
     tiles = {pattern.get("id", ""): _tile(pattern) for pattern in root.iter(f"{_NS}pattern")}
     yield from _within(root, {}, start, tiles)
 
@@ -176,7 +195,7 @@ def _marks(root: ElementTree.Element, size: tuple[int, int]) -> Iterator[_Mark]:
 def _within(
     element: ElementTree.Element,
     paint: Mapping[str, str],
-    matrix: tuple[float, float, float, float, float, float],
+    matrix: Matrix,
     tiles: Mapping[str, tuple[tuple[str, str], ...]],
 ) -> Iterator[_Mark]:
     for child in element:
@@ -206,9 +225,7 @@ def _tile(pattern: ElementTree.Element) -> tuple[tuple[str, str], ...]:
     )
 
 
-def _placed(
-    matrix: tuple[float, float, float, float, float, float], transform: str
-) -> tuple[float, float, float, float, float, float]:
+def _placed(matrix: Matrix, transform: str) -> Matrix:
     a, b, c, d, e, f = matrix
     for name, given in _MOVE.findall(transform):
         numbers = [float(part) for part in given.replace(",", " ").split()]
@@ -220,7 +237,7 @@ def _placed(
     return (a, b, c, d, e, f)
 
 
-def _affine(matrix: tuple[float, float, float, float, float, float]) -> Any:
+def _affine(matrix: Matrix) -> Any:
     from matplotlib.transforms import Affine2D
 
     return Affine2D.from_values(*matrix)
@@ -231,118 +248,6 @@ def _colour(value: str, alpha: float) -> tuple[float, float, float, float] | Non
         return None
     red, green, blue = (int(value[i : i + 2], 16) / 255 for i in (1, 3, 5))
     return red, green, blue, alpha
-
-
-def _path(kind: str, paint: Mapping[str, str]) -> Path | None:
-    if kind == "path":
-        return _path_of(paint["d"])
-    if kind == "circle":
-        return _circle(float(paint["cx"]), float(paint["cy"]), float(paint["r"]))
-    return _box(*(float(paint.get(name, "0")) for name in ("x", "y", "width", "height", "rx")))
-
-
-@lru_cache(maxsize=4000)
-def _path_of(data: str) -> Path:
-    """The path of path data as the SVG pen writes it: M L H V C A Z and h v, absolute but for h and v."""
-    from matplotlib.path import Path
-
-    tokens = _TOKEN.findall(data)
-    points: list[tuple[float, float]] = []
-    codes: list[int] = []
-    i, letter = 0, ""
-    x = y = sx = sy = 0.0
-
-    def take(count: int) -> list[float]:
-        nonlocal i
-        found = [float(number) for _, number in tokens[i : i + count]]
-        i += count
-        return found
-
-    while i < len(tokens):
-        if tokens[i][0]:
-            letter = tokens[i][0]
-            i += 1
-        if letter in "Zz":
-            points.append((sx, sy))
-            codes.append(int(Path.CLOSEPOLY))
-            x, y = sx, sy
-            continue
-        if letter == "M":
-            x, y = take(2)
-            sx, sy, letter = x, y, "L"
-            points.append((x, y))
-            codes.append(int(Path.MOVETO))
-            continue
-        if letter == "C":
-            ax, ay, bx, by, x, y = take(6)
-            points += [(ax, ay), (bx, by), (x, y)]
-            codes += [int(Path.CURVE4)] * 3
-            continue
-        if letter == "A":
-            radius, _, _, large, sweep, ex, ey = take(7)
-            cubics = _arc(x, y, radius, large > 0, sweep > 0, ex, ey)
-            points += cubics
-            codes += [int(Path.CURVE4)] * len(cubics)
-            x, y = ex, ey
-            continue
-        if letter == "L":
-            x, y = take(2)
-        elif letter in "Hh":
-            (across,) = take(1)
-            x = across + (x if letter == "h" else 0.0)
-        else:
-            (down,) = take(1)
-            y = down + (y if letter == "v" else 0.0)
-        points.append((x, y))
-        codes.append(int(Path.LINETO))
-    return Path(np.array(points, float).reshape(-1, 2), codes)
-
-
-def _arc(x: float, y: float, r: float, large: bool, sweep: bool, ex: float, ey: float) -> list[tuple[float, float]]:
-    """A circle's arc as cubics (SVG 2, appendix B.2.4, for equal radii)."""
-    dx, dy = (x - ex) / 2, (y - ey) / 2
-    half = math.hypot(dx, dy)
-    if half < 1e-9:
-        return []
-    r = max(r, half)
-    root = math.sqrt(max(r * r / (half * half) - 1.0, 0.0)) * (-1.0 if large == sweep else 1.0)
-    cx, cy = root * dy + (x + ex) / 2, -root * dx + (y + ey) / 2
-    start, end = math.atan2(y - cy, x - cx), math.atan2(ey - cy, ex - cx)
-    turn = end - start
-    if sweep and turn < 0:
-        turn += 2 * math.pi
-    elif not sweep and turn > 0:
-        turn -= 2 * math.pi
-    count = max(1, math.ceil(abs(turn) / (math.pi / 2)))
-    step = turn / count
-    k = 4 / 3 * math.tan(step / 4) * r
-    out: list[tuple[float, float]] = []
-    for n in range(count):
-        a, b = start + n * step, start + (n + 1) * step
-        out.append((cx + r * math.cos(a) - k * math.sin(a), cy + r * math.sin(a) + k * math.cos(a)))
-        out.append((cx + r * math.cos(b) + k * math.sin(b), cy + r * math.sin(b) - k * math.cos(b)))
-        out.append((cx + r * math.cos(b), cy + r * math.sin(b)))
-    return out
-
-
-def _circle(cx: float, cy: float, r: float) -> Path:
-    from matplotlib.path import Path
-
-    return Path.circle((cx, cy), r)
-
-
-def _box(x: float, y: float, wide: float, high: float, round_by: float) -> Path:
-    from matplotlib.path import Path
-
-    r = min(round_by, wide / 2, high / 2)
-    k = r * 0.5523
-    x1, y1 = x + wide, y + high
-    points = [(x + r, y), (x1 - r, y), (x1 - r + k, y), (x1, y + r - k), (x1, y + r), (x1, y1 - r)]
-    points += [(x1, y1 - r + k), (x1 - r + k, y1), (x1 - r, y1), (x + r, y1), (x + r - k, y1), (x, y1 - r + k)]
-    points += [(x, y1 - r), (x, y + r), (x, y + r - k), (x + r - k, y), (x + r, y), (x + r, y)]
-    corner, line = [int(Path.CURVE4)] * 3, [int(Path.LINETO)]
-    codes = [int(Path.MOVETO), *(line + corner) * 4, int(Path.CLOSEPOLY)]
-    return Path(points, codes)
 
 
 # ---- letters ----------------------------------------------------------------------------------------------

@@ -1,0 +1,189 @@
+"""Pictures and clips of a lesson's steps, for the cutting of a film.
+
+A clip shows a picture being made, line by line, and holds it a while; the pixels come from the kit's own pen, the film
+from ffmpeg (H.264, 4:2:0, BT.709), an animated picture from Pillow. A file takes its place whole or not at all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Literal, get_args
+
+from kit.atomic import write_atomically
+from kit.errors import KitError, near
+from kit.lesson.pattern import Pattern
+from kit.live.film_file import GIF_RATE, gif, mp4, png
+from kit.live.shots import ROOM, Shot, shots
+from kit.picture.filming import filming
+from kit.picture.raster import Pixels, Raster, raster
+from kit.picture.staged import Stage
+from kit.units import System
+
+if TYPE_CHECKING:
+    from kit.lesson.lesson import Lesson
+
+Kind = Literal["mp4", "gif", "png", "svg"]
+KINDS: tuple[Kind, ...] = get_args(Kind)
+_DRAWN = 0.72  # of a clip's time, the rest it stands still
+_LEAD = 0.05
+_MARGIN = 0.035  # of the shorter side, around a picture
+_LARGEST = 4096
+
+
+class Cancelled(Exception):
+    """The making of clips was called off."""
+
+
+def lesson_clips(
+    lesson: Lesson | Pattern,
+    folder: str | Path,
+    steps: Sequence[str] | str | None = None,
+    kind: Kind = "mp4",
+    size: tuple[int, int] = (1920, 1080),
+    seconds: float = 4.0,
+    *,
+    rate: int = 30,
+    ground: str = "",
+    system: System | None = None,
+    progress: Callable[[float, str], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> tuple[Path, ...]:
+    """Write the steps of `lesson` into `folder` and give the files: "mp4" and "gif" clips, in which each picture of a
+    step takes `seconds`; "png" with clear ground and "svg" of the finished pictures.
+
+    `steps` are names of steps (all without them), `size` width and height in pixels, `rate` frames a second of an mp4
+    (25 or 30), `ground` a flat colour "#rrggbb" (white for clips, none for pictures), `system` the units said first.
+    `progress` is called with the share done (0..1) and the name of the file; `cancelled` is asked between frames, and
+    what is finished by then stays. Raises `KitError` for an unknown step, kind, size, time or colour, and when ffmpeg
+    cannot be run.
+    """
+    pattern = lesson if isinstance(lesson, Pattern) else lesson.work()
+    system = system or (pattern.lesson.units if isinstance(lesson, Pattern) else lesson.units)
+    _check(kind, size, seconds, rate, ground)
+    groups = _chosen(shots(pattern, system), steps)
+    parts = sum(len(group) for group in groups)
+    made: list[Path] = []
+    done = 0
+    for group in groups:
+        files = [(name_of(group[0]), group)] if kind in ("mp4", "gif") else [(name_of(shot), [shot]) for shot in group]
+        for name, pictures in files:
+            path = Path(folder) / f"{name}.{kind}"
+
+            def tell(share: float, before: int = done, count: int = len(pictures), path: Path = path) -> None:
+                if cancelled is not None and cancelled():
+                    raise Cancelled
+                if progress is not None:
+                    progress((before + share * count) / parts, path.name)
+
+            try:
+                tell(0.0)
+                data = _file(pictures, kind, size, seconds, rate, ground, tell)
+            except Cancelled:
+                return tuple(made)
+            made.append(write_atomically(path, data))
+            done += len(pictures)
+            if progress is not None:
+                progress(done / parts, path.name)
+    return tuple(made)
+
+
+def name_of(shot: Shot) -> str:
+    """The name of a shot's file: draft-03-overarm, sew-02-shoulders-1."""
+    part = f"-{shot.picture}" if shot.pictures > 1 else ""
+    return f"{shot.kind}-{shot.number:02d}-{shot.key}{part}"
+
+
+def _chosen(found: Sequence[Shot], steps: Sequence[str] | str | None) -> list[list[Shot]]:
+    wanted = [steps] if isinstance(steps, str) else steps
+    keys = list(dict.fromkeys(shot.key for shot in found))
+    for name in wanted or ():
+        if name not in keys:
+            raise KitError(f"there is no step '{name}'.", where="clips", do=near(name, keys))
+    groups: dict[tuple[str, str], list[Shot]] = {}
+    for shot in found:
+        if shot.draw is not None and (wanted is None or shot.key in wanted):
+            groups.setdefault((shot.kind, shot.key), []).append(shot)
+    if not groups:
+        raise KitError("there is no picture to be written.", where="clips", do="Name a step that has a picture.")
+    return list(groups.values())
+
+
+def _check(kind: str, size: tuple[int, int], seconds: float, rate: int, ground: str) -> None:
+    where = "clips"
+    if kind not in KINDS:
+        raise KitError(f"there is no kind '{kind}'.", where=where, do=near(kind, KINDS))
+    wide, high = size
+    if not all(isinstance(side, int) and 16 <= side <= _LARGEST for side in size):
+        raise KitError(
+            f"a size of {wide} x {high} is not possible.",
+            where=where,
+            do=f"Give whole pixels between 16 and {_LARGEST}, such as size=(1920, 1080).",
+        )
+    if kind == "mp4" and (wide % 2 or high % 2):
+        raise KitError(
+            f"a film of {wide} x {high} pixels cannot be played everywhere, for its colours are stored by twos.",
+            where=where,
+            do=f"Use even numbers: size=({wide + wide % 2}, {high + high % 2}).",
+        )
+    if not isinstance(seconds, int | float) or not 0.2 <= seconds <= 600:
+        raise KitError(f"{seconds!r} seconds is no length for a clip.", where=where, do="Give 0.2 to 600 seconds.")
+    if rate not in (25, 30):
+        raise KitError(f"{rate!r} frames a second is not offered.", where=where, do="Use rate=25 or rate=30.")
+    if ground and not _is_colour(ground):
+        raise KitError(f"'{ground}' is not a colour.", where=where, do='Write it as "#00b140".')
+
+
+def _is_colour(text: str) -> bool:
+    return len(text) == 7 and text[0] == "#" and all(c in "0123456789abcdefABCDEF" for c in text[1:])
+
+
+# ---- files ------------------------------------------------------------------------------------------------
+
+
+def _file(
+    pictures: Sequence[Shot],
+    kind: Kind,
+    size: tuple[int, int],
+    seconds: float,
+    rate: int,
+    ground: str,
+    tell: Callable[[float], None],
+) -> bytes:
+    if kind == "svg":
+        return _stage(pictures[0], size, ground).at(1.0).encode()
+    if kind == "png":
+        return png(raster(_stage(pictures[0], size, ground).at(1.0), size, ground, min(size) * _MARGIN))
+    ground = ground or "#ffffff"
+    speed = GIF_RATE if kind == "gif" else rate
+    count = max(2, round(seconds * speed))
+    whole = count * len(pictures)
+
+    def frames() -> Iterator[Pixels]:
+        number = 0
+        for shot in pictures:
+            for pixels in _frames(shot, size, count, ground):
+                tell(number / whole)
+                number += 1
+                yield pixels
+
+    return gif(frames()) if kind == "gif" else mp4(frames(), size, rate)
+
+
+def _stage(shot: Shot, size: tuple[int, int], ground: str) -> Stage:
+    """The picture on as much room as it is drawn for, in the shape of `size`."""
+    assert shot.draw is not None
+    k = max(size[0] / ROOM[0], size[1] / ROOM[1])
+    theme = filming(ground) if ground else filming()
+    return Stage(shot.draw(), size[0] / k, size[1] / k, theme, ground=False)
+
+
+def _frames(shot: Shot, size: tuple[int, int], count: int, ground: str) -> Iterator[Pixels]:
+    """The picture being made in `count` frames, standing still at the end."""
+    stage, pen = _stage(shot, size, ground), Raster(size, ground, min(size) * _MARGIN)
+    last, pixels = -1.0, None
+    for number in range(count):
+        share = min(max((number / (count - 1) - _LEAD) / (_DRAWN - _LEAD), 0.0), 1.0)
+        if share != last or pixels is None:
+            last, pixels = share, pen.draw(stage.at(share))
+        yield pixels

@@ -1,0 +1,310 @@
+"""The player: the steps of a lesson, gone through in front of a camera.
+
+The kernel sends each picture as SVG whose new items know their turn; `templates/live/player.js` makes them one after
+another. Pictures are asked for one by one and kept by the browser until the lesson changes. The browser runs the clock,
+for it knows when a step is on show; the kernel keeps what the clock says. Clips are made in a thread.
+"""
+
+from __future__ import annotations
+
+import os
+import threading
+from typing import Any
+
+import anywidget
+import traitlets
+
+from kit.errors import KitError
+from kit.language import language, say, speaking
+from kit.lesson.cells import running_cell
+from kit.lesson.pattern import Pattern
+from kit.live import fragments
+from kit.live.chapter_list import ChapterList
+from kit.live.clips import KINDS, lesson_clips
+from kit.live.lesson import Lesson
+from kit.live.pace import Latest, running_loop
+from kit.live.shots import ROOM, Shot, shots
+from kit.picture.filming import GROUNDS, filming
+from kit.picture.reveal import seconds
+from kit.picture.staged import Stage
+from kit.resources import templates
+
+SIZES = ((1920, 1080), (1280, 720), (3840, 2160), (1080, 1080), (1080, 1920))
+_WORDS = (
+    *(
+        "help",
+        "first",
+        "back",
+        "play",
+        "pause",
+        "next",
+        "last",
+        "again",
+        "speed",
+        "ground",
+        "show_words",
+        "full",
+        "leave",
+    ),
+    *("silent", "empty", "no_picture", "clock", "clock_start", "clock_stop", "clock_help", "marks", "marks_none"),
+    *("mark_step", "mark_time", "chapters", "copy", "copied", "export", "export_kind", "export_which", "export_this"),
+    *("export_all", "export_size", "export_seconds", "export_go", "export_cancel"),
+)
+
+
+def player(lesson: Lesson) -> Player:
+    """The steps of `lesson` to go through before a camera: each is drawn as it is made. The times of a film are kept
+    in the lesson's sidecar file. Raises `KitError` for something that is not a lesson."""
+    if not isinstance(lesson, Lesson):
+        raise KitError(
+            f"a player shows a lesson, not {type(lesson).__name__}.",
+            do="Write player(lesson), with the lesson's own name.",
+        )
+    return Player(lesson)
+
+
+class Player(anywidget.AnyWidget):
+    """The widget `player` gives. `index` is the picture on show, counted from 0 in `shots`; `ground` one of "paper",
+    "white", "green", "blue"; `speed` 1 is unhurried; `chapters` is the list of chapters as it stands."""
+
+    _esm = templates() / "live" / "player.js"
+    _css = templates() / "live" / "player.css"
+
+    words = traitlets.Dict().tag(sync=True)
+    shots: Any = traitlets.List().tag(sync=True)
+    version = traitlets.Int(0).tag(sync=True)
+    picture = traitlets.Dict().tag(sync=True)
+    index = traitlets.Int(0).tag(sync=True)
+    ground = traitlets.Enum(tuple(GROUNDS), default_value="paper").tag(sync=True)
+    grounds: Any = traitlets.List().tag(sync=True)
+    speed = traitlets.Float(1.0).tag(sync=True)
+    wordy = traitlets.Bool(True).tag(sync=True)
+    message = traitlets.Unicode("").tag(sync=True)
+    stale = traitlets.Bool(False).tag(sync=True)
+    film = traitlets.Dict().tag(sync=True)
+    marks: Any = traitlets.List().tag(sync=True)
+    chapters = traitlets.Unicode("").tag(sync=True)
+    kept_in = traitlets.Unicode("").tag(sync=True)
+    clock_message = traitlets.Unicode("").tag(sync=True)
+    kinds: Any = traitlets.List().tag(sync=True)
+    sizes: Any = traitlets.List().tag(sync=True)
+    exporting = traitlets.Dict().tag(sync=True)
+
+    def __init__(self, lesson: Lesson) -> None:
+        self.lesson = lesson
+        self.pattern: Pattern | None = None
+        self.cell, self._run = running_cell()
+        self._shots: tuple[Shot, ...] = ()
+        self._list = ChapterList(lesson)
+        self._latest = Latest(self._draw)
+        self._export: threading.Thread | None = None
+        self._off = threading.Event()
+        super().__init__(
+            words=_words(lesson),
+            grounds=[[name, say(f"player.ground_{name}"), colour] for name, colour in GROUNDS.items()],
+            kinds=[[kind, say(f"player.export_{kind}")] for kind in KINDS],
+            sizes=[f"{wide} x {high}" for wide, high in SIZES],
+        )
+        for other in tuple(lesson.panels):
+            if isinstance(other, Player) and self.cell and other.cell == self.cell and other._run != self._run:
+                other.close()
+        lesson.panels.add(self)
+        self.on_msg(self._heard)
+        self.observe(self._looked, ["index", "ground"])
+        self.observe(self._filmed, "film")
+        self._draw()
+        self._show_times()
+
+    def refresh(self, *, rewritten: bool = False) -> None:
+        """Something changed: values, steps or parameters. A build has no use for the player."""
+        if not os.environ.get("LESSONKIT_BUILD"):
+            self._latest.ask()
+
+    def rebind(self, lesson: Lesson) -> None:
+        """Show `lesson`, which took the place of the one shown so far."""
+        self.lesson.panels.discard(self)
+        self.lesson = self._list.lesson = lesson
+        lesson.panels.add(self)
+        self.refresh(rewritten=True)
+
+    def close(self) -> None:
+        """Take the player off the page and let the lesson forget it; a running export is called off."""
+        self._off.set()
+        self.lesson.panels.discard(self)
+        super().close()
+
+    # ---- what people do -----------------------------------------------------------------------------------
+
+    def _heard(self, _: Any, content: Any, buffers: Any) -> None:
+        """A message of the browser: {"do": "picture", "index"}; {"do": "correct", "key", "text"}; {"do": "export",
+        "kind", "all", "size", "seconds"}; {"do": "cancel"}."""
+        if not isinstance(content, dict):
+            return
+        do = content.get("do")
+        try:
+            if do == "picture":
+                self._send_picture(int(content.get("index", 0)))
+            elif do == "correct":
+                self.correct(str(content.get("key", "")), str(content.get("text", "")))
+            elif do == "export":
+                self._begin_export(content)
+            elif do == "cancel":
+                self._off.set()
+        except Exception as error:
+            self.message = fragments.plain(error)
+
+    def correct(self, key: str, text: str) -> None:
+        """Put the time of a step right, "3:20"; an empty text takes it out. What is no time is refused in words."""
+        try:
+            self._list.correct(key, text)
+        except KitError as error:
+            self.clock_message = str(error)
+        else:
+            self._keep_times()
+        self._show_times()
+
+    def _looked(self, change: Any) -> None:
+        self._send_picture(self.index)
+
+    def _filmed(self, change: Any) -> None:
+        """The clock: `film` is {"take", "started", "stopped", "seen": [[step, from, to], ...]}."""
+        film = change.new if isinstance(change.new, dict) else {}
+        if self._list.hear(str(film.get("take", "")), film.get("seen")):
+            self._keep_times()
+            self._show_times()
+
+    def _keep_times(self) -> None:
+        try:
+            self._list.write()
+            self.clock_message = ""
+        except KitError as error:
+            self.clock_message = str(error)
+
+    def _show_times(self) -> None:
+        with self.hold_sync():
+            self.chapters = self._list.text()
+            self.kept_in = say("player.chapters_in", file=self._list.file.name) if self._list.file.is_file() else ""
+            self.marks = []  # a refused text in the table gives way to what is kept
+            self.marks = [[*row, say("player.mark_of", step=row[1])] for row in self._list.rows()]
+
+    # ---- drawing ------------------------------------------------------------------------------------------
+
+    def _draw(self) -> None:
+        """Work the lesson as it stands; the picture on show stays on show."""
+        held = self._shots[self.index].place if self.index < len(self._shots) else None
+        try:
+            pattern = self.lesson.work()
+            found = shots(pattern, self.lesson.units)
+        except Exception as error:
+            with self.hold_sync():
+                self.message, self.stale = fragments.plain(error), True
+            return
+        self.pattern, self._shots = pattern, found
+        at = next((i for i, shot in enumerate(found) if shot.place == held), min(self.index, max(len(found) - 1, 0)))
+        with self.hold_sync():
+            self.message, self.stale = "", False
+            self.version += 1
+            self.shots = [
+                {
+                    "key": shot.key,
+                    "kind": shot.kind,
+                    "label": shot.label,
+                    "title": shot.title,
+                    "words": list(shot.words),
+                    "part": shot.part,
+                    "drawn": shot.draw is not None,
+                    "place": say("player.place", number=i, count=len(found)),
+                }
+                for i, shot in enumerate(found, 1)
+            ]
+            moved = at != self.index
+            self.index = at
+            if not moved:
+                self._send_picture(at)
+
+    def _send_picture(self, index: int) -> None:
+        if not 0 <= index < len(self._shots):
+            return
+        shot = self._shots[index]
+        svg, takes = "", 0.0
+        if shot.draw is not None:
+            try:
+                drawing = shot.draw()
+                theme = filming(GROUNDS[self.ground])
+                svg = Stage(drawing, *ROOM, theme, ground=self.ground == "paper").svg()
+                takes = seconds(drawing)
+            except Exception as error:
+                self.message = fragments.plain(error)
+        self.picture = {"version": self.version, "index": index, "ground": self.ground, "svg": svg, "seconds": takes}
+
+    # ---- files --------------------------------------------------------------------------------------------
+
+    def _begin_export(self, asked: dict[str, Any]) -> None:
+        if self._export is not None and self._export.is_alive():
+            return
+        pattern = self.lesson.work()
+        wide, high = (int(side) for side in str(asked.get("size", "1920 x 1080")).split(" x "))
+        kind = str(asked.get("kind", "mp4"))
+        here = self._shots[self.index].key if self._shots else ""
+        options: dict[str, Any] = {
+            "steps": None if asked.get("all") else [here],
+            "kind": kind,
+            "size": (wide, high),
+            "seconds": float(asked.get("seconds") or 4.0),
+            "ground": "" if kind in ("png", "svg") else GROUNDS[self.ground],
+        }
+        self._off.clear()
+        self.exporting = {"running": True, "share": 0.0, "said": say("player.export_doing", percent=0, file="")}
+        told = _Told(self)
+        code = language()
+
+        def work() -> None:
+            with speaking(code):
+                told.end(self._made(pattern, options, told))
+
+        self._export = threading.Thread(target=work, name="lessonkit-clips", daemon=True)
+        self._export.start()
+
+    def _made(self, pattern: Pattern, options: dict[str, Any], told: _Told) -> str:
+        """Make the files, and say what came of it."""
+        folder = self.lesson.sidecar.with_name(f"{self.lesson.info.slug}-clips")
+        try:
+            files = lesson_clips(
+                pattern, folder, **options, progress=told.progress, cancelled=self._off.is_set, system=self.lesson.units
+            )
+        except Exception as error:
+            return fragments.plain(error)
+        key = "player.export_cancelled" if self._off.is_set() else "player.export_done"
+        return say(key, count=len(files), folder=folder.name)
+
+
+class _Told:
+    """What the thread that makes clips tells the page, handed over in the kernel's own loop, not too often."""
+
+    def __init__(self, shown: Player) -> None:
+        self._shown = shown
+        self._loop = running_loop()
+        self._percent = -1
+
+    def progress(self, share: float, file: str) -> None:
+        percent = int(share * 100)
+        if percent != self._percent:
+            self._percent = percent
+            said = say("player.export_doing", percent=percent, file=file)
+            self._put({"running": True, "share": share, "said": said})
+
+    def end(self, said: str) -> None:
+        self._put({"running": False, "share": 1.0, "said": said})
+
+    def _put(self, state: dict[str, Any]) -> None:
+        if self._loop is None or self._loop.is_closed():
+            self._shown.exporting = state
+        else:
+            self._loop.call_soon_threadsafe(setattr, self._shown, "exporting", state)
+
+
+def _words(lesson: Lesson) -> dict[str, str]:
+    """The words the browser needs, by what stands after "player." in their keys."""
+    words = {key: say(f"player.{key}") for key in _WORDS}
+    words["title"] = say("player.title", lesson=lesson.info.title)
+    return words

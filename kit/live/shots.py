@@ -1,0 +1,124 @@
+"""The pictures a player goes through: every drafting step, then every picture of every sewing step, with its words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+from kit.errors import KitError
+from kit.language import say
+from kit.lesson.pattern import Pattern, SewRecord, StepRecord
+from kit.picture.draft import step_drawing
+from kit.picture.drawing import Drawing
+from kit.picture.filming import LETTERS
+from kit.picture.sewing import scene_drawing
+from kit.placeholder import Placeholder
+from kit.prose import fill_words, sentences, whys
+from kit.prose.alt import scene_alt
+from kit.sewing.scene import Scene
+from kit.units import System
+
+ROOM = (960.0, 640.0)
+"""Width and height in CSS px that a picture is drawn for; it is shown as large as there is room."""
+
+
+@dataclass(frozen=True)
+class Shot:
+    """One picture of the step `key`: the `number` of its kind, title and words, and which `picture` of how many the
+    step has. `draw` gives the drawing, None where a sewing step shows nothing."""
+
+    key: str
+    kind: Literal["draft", "sew"]
+    number: int
+    title: str
+    words: tuple[str, ...]
+    picture: int = 1
+    pictures: int = 1
+    draw: Callable[[], Drawing] | None = None
+
+    @property
+    def place(self) -> tuple[str, str, int]:
+        """What the shot is called by, whatever comes before it."""
+        return self.kind, self.key, self.picture
+
+    @property
+    def label(self) -> str:
+        """Its number in words, such as "Sewing step 2"."""
+        return say(f"player.step_{self.kind}", number=self.number)
+
+    @property
+    def part(self) -> str:
+        """Which of the step's pictures it is; nothing when there is one."""
+        return say("player.part", number=self.picture, count=self.pictures) if self.pictures > 1 else ""
+
+
+def shots(pattern: Pattern, system: System) -> tuple[Shot, ...]:
+    """All shots of a worked lesson, in teaching order, lengths with `system` first. `KitError` for words that cannot be
+    filled in."""
+    found: list[Shot] = []
+    for number, step in enumerate(pattern.steps, 1):
+        found.append(_draft(step, number, pattern, system))
+    for number, record in enumerate(pattern.sewing, 1):
+        found.extend(_sewing(record, number, pattern, system))
+    return tuple(found)
+
+
+def _draft(record: StepRecord, number: int, pattern: Pattern, system: System) -> Shot:
+    return Shot(
+        record.key,
+        "draft",
+        number,
+        record.title,
+        _paragraphs(_filled(record, pattern, system)),
+        draw=lambda: step_drawing(record, system),
+    )
+
+
+def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[Shot]:
+    """A picture for each scene, with the sentences of its operation; the teacher's own words stand with the first
+    picture, or with the last where they come after."""
+    own = _paragraphs(_filled(record, pattern, system))
+    made: list[tuple[tuple[str, ...], Callable[[], Drawing] | None]] = []
+    for operation in record.operations:
+        said: tuple[str, ...] = ()
+        if record.words != "instead":
+            said = tuple(sentences(pattern, operation, system))
+        if pattern.lesson.whys:
+            said += tuple(whys(pattern, operation, system))
+        scenes = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
+        for scene in scenes:
+
+            def draw(scene: Scene = scene) -> Drawing:
+                fit = (ROOM[0] / LETTERS, ROOM[1] / LETTERS)
+                return scene_drawing(scene, pattern, system, record.title, scene_alt(pattern, scene, system), fit)
+
+            made.append((said, draw))
+        if not scenes:
+            made.append((said, None))
+    made = made or [((), None)]
+    at = len(made) - 1 if record.words == "after" else 0
+    said, drawn = made[at]
+    made[at] = (said + own if record.words == "after" else own + said, drawn)
+    return [
+        Shot(record.key, "sew", number, record.title, words, i, len(made), draw)
+        for i, (words, draw) in enumerate(made, 1)
+    ]
+
+
+def _filled(record: StepRecord | SewRecord, pattern: Pattern, system: System) -> str:
+    def refer(found: Placeholder) -> str:
+        if found.format == "piece":
+            return pattern.piece(found.name).title
+        titles = {step.key: step.title for step in pattern.steps} | {sewn.key: sewn.title for sewn in pattern.sewing}
+        return titles.get(found.name, found.name.replace("_", " "))
+
+    try:
+        return fill_words(record.text, record.values, system, refer)
+    except KitError as error:
+        raise KitError(error.what, where=record.title, do=error.do) from error
+
+
+def _paragraphs(text: str) -> tuple[str, ...]:
+    blocks = [" ".join(block.split()) for block in text.split("\n\n")]
+    return tuple(block for block in blocks if block)

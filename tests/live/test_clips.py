@@ -1,0 +1,169 @@
+"""Pictures and clips, read back by other means than they were written: Pillow, and ffmpeg's own reader."""
+
+from __future__ import annotations
+
+import io
+import re
+from pathlib import Path
+
+import imageio_ffmpeg
+import numpy as np
+import pytest
+from PIL import Image
+
+from kit import KitError, Lesson, lesson_clips, mm
+from kit.live.shots import shots
+
+from .conftest import LessonMaker
+
+SMALL = (160, 90)
+
+
+@pytest.fixture
+def lesson(make_lesson: LessonMaker) -> Lesson:
+    lesson = make_lesson()
+
+    @lesson.sew("Stitch the side seam")
+    def side_seam(make, front, back):
+        """Begin at the hem."""
+        make.plain_seam(front.side, back.side, allowance=10 * mm)
+
+    return lesson
+
+
+def frames(path: Path) -> tuple[dict[str, object], list[np.ndarray]]:
+    """What ffmpeg says of a film, and its pictures."""
+    reading = imageio_ffmpeg.read_frames(str(path))
+    about = next(reading)
+    wide, high = about["size"]
+    return about, [np.frombuffer(one, np.uint8).reshape(high, wide, 3) for one in reading]
+
+
+def test_a_film_reads_back_with_its_size_time_and_kind(lesson: Lesson, tmp_path: Path) -> None:
+    (path,) = lesson_clips(lesson, tmp_path, "lower_hem", size=SMALL, seconds=1.0, rate=25)
+    about, pictures = frames(path)
+    assert path.name == "draft-01-lower_hem.mp4"
+    assert about["size"] == SMALL
+    assert about["fps"] == 25
+    assert about["codec"] == "h264"
+    assert str(about["pix_fmt"]).startswith("yuv420p")
+    assert about["duration"] == pytest.approx(1.0, abs=0.05)
+    assert len(pictures) == 25
+    dark = [int((picture < 225).any(axis=2).sum()) for picture in pictures]
+    assert dark[-1] > dark[0] > 0, "what stands is there from the start, and more is drawn"
+    assert np.abs(pictures[-1].astype(int) - pictures[-2]).max() < 12, "it stands still at the end"
+
+
+def test_a_flat_ground_is_flat(lesson: Lesson, tmp_path: Path) -> None:
+    (path,) = lesson_clips(lesson, tmp_path, "lower_hem", size=SMALL, seconds=0.4, ground="#00b140")
+    _, pictures = frames(path)
+    corner = pictures[-1][:12, :12].reshape(-1, 3).astype(int)
+    assert np.ptp(corner, axis=0).max() <= 3
+    assert corner.mean(axis=0) == pytest.approx((0, 0xB1, 0x40), abs=12), "as ffmpeg reads it back"
+
+
+def test_a_sewing_step_shows_all_its_pictures(lesson: Lesson, tmp_path: Path) -> None:
+    count = len([shot for shot in shots(lesson.work(), "cm") if shot.key == "side_seam"])
+    (path,) = lesson_clips(lesson, tmp_path, ["side_seam"], size=SMALL, seconds=0.5)
+    about, _ = frames(path)
+    assert count > 1
+    assert about["duration"] == pytest.approx(0.5 * count, abs=0.06)
+
+
+def test_a_moving_picture_reads_back(lesson: Lesson, tmp_path: Path) -> None:
+    (path,) = lesson_clips(lesson, tmp_path, "lower_hem", "gif", SMALL, 1.6)
+    with Image.open(path) as image:
+        assert image.format == "GIF" and image.size == SMALL
+        times = []
+        for number in range(image.n_frames):
+            image.seek(number)
+            times.append(image.info["duration"])
+    assert len(times) > 5
+    assert sum(times) == pytest.approx(1600, abs=80)
+    assert times[-1] == max(times), "the finished picture stands"
+
+
+def test_a_picture_has_clear_ground(lesson: Lesson, tmp_path: Path) -> None:
+    (path,) = lesson_clips(lesson, tmp_path, "lower_hem", "png", (320, 180))
+    with Image.open(path) as image:
+        assert image.mode == "RGBA" and image.size == (320, 180)
+        alpha = np.asarray(image)[:, :, 3]
+    assert alpha[:3].max() == 0 and alpha[:, :3].max() == 0, "nothing at the edge"
+    assert (alpha > 200).sum() > 100 and (alpha == 0).mean() > 0.5
+
+
+def test_drawings_of_all_steps(lesson: Lesson, tmp_path: Path) -> None:
+    told: list[tuple[float, str]] = []
+    made = lesson_clips(lesson, tmp_path, kind="svg", progress=lambda share, name: told.append((share, name)))
+    drawn = [shot for shot in shots(lesson.work(), "cm") if shot.draw]
+    assert len(made) == len(drawn) and all(path.is_file() for path in made)
+    text = made[0].read_text(encoding="utf-8")
+    assert text.startswith("<svg ") and "Lower the &lt;hem&gt;" in text
+    assert 'fill="#ffffff"/><g' not in text, "no paper under it"
+    shares = [share for share, _ in told]
+    assert shares == sorted(shares) and shares[-1] == pytest.approx(1.0)
+
+
+def test_it_can_be_called_off(lesson: Lesson, tmp_path: Path) -> None:
+    """What is finished stays; of what was begun there is no trace."""
+    seen: list[str] = []
+
+    def asked() -> bool:
+        return len(seen) > 8
+
+    made = lesson_clips(
+        lesson, tmp_path, size=SMALL, seconds=0.2, progress=lambda _, name: seen.append(name), cancelled=asked
+    )
+    assert [path.name for path in made] == ["draft-01-lower_hem.mp4"]
+    assert sorted(path.name for path in tmp_path.iterdir() if path.is_file()) == ["draft-01-lower_hem.mp4"]
+
+
+def test_ffmpeg_that_cannot_be_run_is_said_plainly(
+    lesson: Lesson, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "draft-01-lower_hem.mp4"
+    path.write_bytes(b"the last good one")
+    for program in (str(tmp_path / "nowhere"), "/bin/false"):
+        monkeypatch.setenv("IMAGEIO_FFMPEG_EXE", program)
+        with pytest.raises(KitError, match="ffmpeg cannot be run") as refused:
+            lesson_clips(lesson, tmp_path, "lower_hem", size=SMALL, seconds=0.2)
+        assert "GIF" in str(refused.value) and "Traceback" not in str(refused.value)
+        assert path.read_bytes() == b"the last good one"
+
+
+@pytest.mark.parametrize(
+    ("options", "said"),
+    [
+        ({"steps": "lower_him"}, "Did you mean 'lower_hem'"),
+        ({"kind": "avi"}, "no kind 'avi'"),
+        ({"size": (161, 90)}, r"size=\(162, 90\)"),
+        ({"size": (0, 90)}, "0 x 90"),
+        ({"seconds": 0}, "0 seconds"),
+        ({"rate": 24}, "24 frames"),
+        ({"ground": "green"}, "'green' is not a colour"),
+    ],
+)
+def test_bad_wishes_are_refused(lesson: Lesson, tmp_path: Path, options: dict[str, object], said: str) -> None:
+    with pytest.raises(KitError, match=said):
+        lesson_clips(lesson, tmp_path, **options)  # type: ignore[arg-type]
+    assert not list(tmp_path.glob("*.mp4"))
+
+
+def test_a_folder_that_cannot_be_made(lesson: Lesson, tmp_path: Path) -> None:
+    (tmp_path / "taken").write_text("a file")
+    with pytest.raises(KitError, match="taken"):
+        lesson_clips(lesson, tmp_path / "taken", "lower_hem", "svg")
+
+
+def test_a_clip_to_look_at(lesson: Lesson, tmp_path: Path, out_folder: Path) -> None:
+    """A frame in the middle and the last one, side by side with the clear picture on a chequered ground."""
+    (film,) = lesson_clips(lesson, tmp_path, "lower_hem", size=(640, 360), seconds=1.0, ground="#00b140")
+    _, pictures = frames(film)
+    clear = lesson_clips(lesson, tmp_path, "side_seam", "png", (640, 360))[-1]
+    sheet = Image.new("RGB", (1280, 720), "#d8d8d8")
+    sheet.paste(Image.fromarray(pictures[8]), (0, 0))
+    sheet.paste(Image.fromarray(pictures[-1]), (640, 0))
+    with Image.open(io.BytesIO(clear.read_bytes())) as image:
+        sheet.paste(image, (0, 360), image)
+    sheet.save(out_folder / "clips.png")
+    assert re.fullmatch(r"sew-01-side_seam-\d\.png", clear.name)
