@@ -17,7 +17,7 @@ fold_pocket-why_square = Les plis se croisent à l’angle ; le peu de tissu c
 fold_pocket-why_mitred = Un onglet n’a pas de double pli : c’est le plus plat en tissu épais, et il ne peut pas glisser pendant la piqûre.
 fold_pocket-why_curved = Formés sur un carton, les deux angles sont pareils et sans pointes.
 
-patch_pocket-pin = Poser { $pocket } endroit dessus sur l’endroit du tissu, à l’emplacement « { $place } », et épingler ou bâtir. Glisser une main dessous : la poche ne doit pas être tendue.
+patch_pocket-pin = Poser { $pocket } sur l’endroit du tissu, endroit dessus, à l’emplacement « { $place } », et épingler ou bâtir. Glisser une main dessous : la poche ne doit pas être tendue.
 patch_pocket-sew = Piquer à { $distance } des bords pliés : descendre un côté, suivre le bas, remonter l’autre. Laisser l’ouverture libre.
 patch_pocket-secure = Aux deux bouts de l’ouverture, faire un point d’arrêt ou piquer un petit triangle.
 patch_pocket-why = Une main dans la poche tire sur les deux bouts de l’ouverture ; c’est là qu’elle se déchire, et c’est pourquoi on les pique deux fois.

@@ -12,5 +12,5 @@ trim-why = Le tissu ôté là où il serait replié garde le bord mince.
 grade-cut = Dégrader la couture : recouper cette marge à { $to } et laisser { $wider } à celle qui est plus près de l’extérieur : { $edge }.
 grade-why = Des marges qui finissent à des largeurs différentes font une pente au lieu d’une marche, et la plus large cache la plus étroite.
 
-tack_down-sew = Fixer { $edge } aux marges de la couture « { $seam } » par quelques points à la main qui ne traversent pas jusqu’à l’endroit.
+tack_down-sew = Fixer { $edge } aux marges de « { $seam } » par quelques points à la main qui ne traversent pas jusqu’à l’endroit.
 tack_down-why = Tenue aux seules coutures, une parementure reste à l’intérieur sans piqûre visible.
