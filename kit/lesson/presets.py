@@ -124,7 +124,7 @@ def _number(parameter: Parameter, value: object) -> float:
     if parameter.kind == "length":
         return float(length(value, parameter.label))
     whole = parameter.kind == "count"
-    if isinstance(value, bool) or not isinstance(value, int | float) or (whole and value != int(value)):
+    if isinstance(value, bool) or not isinstance(value, int | float) or (whole and value % 1 != 0):
         example = "2" if whole else "0.7"
         kind = "a whole number" if whole else "a number"
         raise KitError(f"{parameter.label} is {value!r}, not {kind}.", do=f"Write, say, {example}.")

@@ -6,6 +6,7 @@ import linecache
 import traceback
 from collections.abc import Callable, Iterable, Sequence
 from html import escape
+from pathlib import Path
 
 from kit.body.measures import said
 from kit.errors import KitError
@@ -21,6 +22,7 @@ from kit.units import System, both
 STEP_WIDTH = 620.0
 SCENE_WIDTH = 460.0
 _WHERE = (560.0, 600.0)
+_KIT = str(Path(__file__).resolve().parents[1])
 _PICTURED = 8  # findings that bring their picture along
 
 _BOX = (
@@ -63,6 +65,9 @@ def plain(error: Exception) -> str:
         if "ipykernel" in frame.filename or frame.filename.startswith("<"):
             last = frame
             break
+    else:
+        if last.filename.startswith(_KIT):
+            return str(error)  # a line of the kit says nothing to the reader
     line = (last.line or linecache.getline(last.filename, last.lineno or 0)).strip()
     if not line:
         return str(error)

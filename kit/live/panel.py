@@ -210,6 +210,7 @@ class Panel(widgets.VBox):
             self.pattern = pattern
             self.drawn += 1
             self.picture.value = self._good
+            self.tried_on.measure()
             self._measured = fragments.finished(pattern, self.lesson.units)
             self.finished.value = self._measured
             self._follow(pattern, unproved=bool(open_outline))

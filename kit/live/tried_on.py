@@ -46,7 +46,7 @@ class TriedOn:
         self._looked: tuple[Any, int] | None = None
         self._settled: Callable[[Drawing], None] | None = None
         self._measuring = Settled(self._measure, _MEASURE_AFTER)
-        self._busy = False
+        self._busy = self._compares = False
         self._build(guarded)
         self.show()
 
@@ -247,8 +247,9 @@ class TriedOn:
 
     def drawing(self, pattern: Pattern, settled: Callable[[Drawing], None]) -> Drawing | None:
         """The piece before and now; None when no fitting goes on or is chosen, or nothing differs. `settled` is given
-        the drawing with what moved measured, when the sliders rest."""
+        the drawing with what moved measured, when the sliders rest after `measure`."""
         self._measuring.drop()
+        self._compares = False
         before = self._earlier()
         if before is None:
             return None
@@ -260,8 +261,13 @@ class TriedOn:
         name = self.piece.value or most_moved(before, pattern)
         if not name:
             return None
-        self._measuring.ask()
+        self._compares = True
         return overlay_drawing(before, pattern, name)
+
+    def measure(self) -> None:
+        """The picture of `drawing` is shown: measure what moved when the sliders rest."""
+        if self._compares:
+            self._measuring.ask()
 
     def _earlier(self) -> Pattern | None:
         """The draft before the fitting that goes on or is chosen."""

@@ -1,0 +1,221 @@
+"""Cloth and pages on the panel: the true figures, off the slider's path, marked as old until the new ones come."""
+
+from __future__ import annotations
+
+import asyncio
+import threading
+import time
+from collections.abc import Callable, Iterator
+from functools import partial
+from pathlib import Path
+
+import pikepdf
+import pytest
+
+from kit import Lesson, bodice_block, cm, panel
+from kit.breath import breathe
+from kit.live import figures as module
+from kit.live import pace
+from kit.paper.papers import A4, LETTER
+from kit.paper.printing import print_files
+from kit.paper.request import PageRequest
+
+
+def small() -> Lesson:
+    lesson = Lesson("Landing vest", start=bodice_block, units="cm", size="W4", cloth_widths=["140 cm"])
+    lesson.length("hem_drop", 14 * cm, least=4 * cm, most=20 * cm)
+
+    @lesson.step("Lower the hem")
+    def lower_hem(front, hem_drop):
+        """Rule the hem {hem_drop} below the waistline."""
+        front.draw(hem=front.waist.parallel(hem_drop, "down"), instead_of=front.hip)
+        front.join(front.side, front.hem)
+        front.join(front.hem, front.centre)
+
+    @lesson.step("Allowances")
+    def allowances(front, back):
+        """Add 1 cm."""
+        front.allow(neck=1 * cm, shoulder=1 * cm, armhole=0.6 * cm, side=1 * cm, hem=1 * cm)
+        back.allow(neck=1 * cm, shoulder=1 * cm, armhole=0.6 * cm, side=1 * cm, hip=1 * cm)
+        for piece in (front, back):
+            piece.cut(1, fold="centre")
+            piece.grain()
+
+    return lesson
+
+
+@pytest.fixture
+def lesson(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Lesson:
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.delenv("LESSONKIT_BUILD", raising=False)
+    return small()
+
+
+def test_the_pages_are_those_that_are_printed(lesson: Lesson) -> None:
+    """Counted in the PDF itself with pikepdf: it has a page to read first and a plan beside the pattern's own."""
+    pattern = lesson.work()
+    for paper in (A4, LETTER):
+        said = module.page_figure(pattern, paper.name).amount
+        request = PageRequest((paper,))
+        (file,) = print_files(pattern, request).values()
+        (Path.cwd() / "pages.pdf").write_bytes(file)
+        with pikepdf.open(Path.cwd() / "pages.pdf") as document:
+            printed = len(document.pages)
+        assert 0 < said < printed <= said + 3
+
+
+def test_the_cloth_holds_what_is_cut(lesson: Lesson) -> None:
+    """A length of cloth is never less than the area of what is cut from it, with its allowances, over its width."""
+    from kit.cloth.parts import parts
+
+    pattern = lesson.work()
+    (cloth,) = module.cloth_figures(pattern)
+    area = sum(part.area(False) * len(part.copies) for part in parts(pattern, "main"))
+    assert (cloth.name, cloth.width) == ("main", 1400.0)
+    assert area / 1400 < cloth.amount < 4 * area / 1400
+
+
+def test_figures_are_shown_and_said_in_the_chosen_units(lesson: Lesson) -> None:
+    shown = panel(lesson)
+    assert shown.figures.shown.value.count("…") == 3, "one row for the cloth and two for the pages from the start"
+    shown.figures.now()
+    text = shown.figures.shown.value
+    assert "Cloth, 140 cm (55 in) wide" in text and " m (" in text and "Pages, A4" in text and "Pages, US Letter" in text
+    assert "was" not in text and "opacity" not in text
+    lesson.choose(units="inch")
+    shown.figures.now()
+    assert "Cloth, 55 in (140 cm) wide" in shown.figures.shown.value
+
+
+def test_after_a_move_the_last_figures_stand_as_old(lesson: Lesson) -> None:
+    shown = panel(lesson)
+    shown.figures.now()
+    fresh = shown.figures.shown.value
+    shown.rows["hem_drop"].slider.value = 19
+    old = shown.figures.shown.value
+    assert old.count("was ") == 3 and old.count("opacity:.5") == 3
+    assert old.count("<tr") == fresh.count("<tr"), "the table keeps its height"
+    shown.figures.now()
+    assert "was " not in shown.figures.shown.value
+
+
+def test_what_is_not_known_is_not_guessed(lesson: Lesson) -> None:
+    lesson.remove("allowances")
+    shown = panel(lesson)
+    shown.figures.now()
+    assert "not yet known" in shown.figures.shown.value
+    assert "allowance" in shown.figures.shown.value, "the reason, when it is pointed at"
+
+
+def test_it_can_be_switched_off(lesson: Lesson) -> None:
+    shown = panel(lesson)
+    shown.figures.wanted.value = False
+    assert shown.figures.shown.value == ""
+    shown.rows["hem_drop"].slider.value = 19
+    assert shown.figures.shown.value == ""
+    shown.figures.wanted.value = True
+    assert "Pages, A4" in shown.figures.shown.value
+
+
+def test_a_class_does_not_lay_out_pages_at_every_move(lesson: Lesson, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("LESSONKIT_CLASS_ROOM", str(Path.cwd()))
+    assert not panel(lesson).figures.wanted.value
+
+
+def test_moves_stop_the_work_and_the_last_one_counts(lesson: Lesson, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(module, "_AFTER", 0.05)
+    worked: list[float] = []
+    true = module.page_figure
+
+    def page_figure(pattern: module.Pattern, name: str) -> module.Figure:
+        found = true(pattern, name)
+        worked.append(pattern.value("hem_drop"))
+        return found
+
+    monkeypatch.setattr(module, "page_figure", page_figure)
+    shown = panel(lesson)
+
+    async def moves() -> None:
+        for value in (6, 9, 12):
+            shown.rows["hem_drop"].slider.value = value
+            await asyncio.sleep(0.15)  # long enough to begin
+        for _ in range(400):
+            if worked.count(120.0) == 2 and not shown.figures.pending:
+                break
+            await asyncio.sleep(0.05)
+
+    asyncio.run(moves())
+    assert worked[-2:] == [120.0, 120.0]
+    assert "was" not in shown.figures.shown.value and "…" not in shown.figures.shown.value
+
+
+# ---- working aside ----------------------------------------------------------------------------------------
+
+
+def waits(until: Callable[[], bool]) -> Callable[[], object]:
+    async def wait() -> None:
+        for _ in range(200):
+            if until():
+                return
+            await asyncio.sleep(0.01)
+        raise AssertionError("it did not come")
+
+    return wait
+
+
+def test_work_aside_runs_off_the_loop_and_shows_on_it() -> None:
+    main, ran, shown = threading.get_ident(), [], []
+
+    def work() -> Iterator[pace.Show]:
+        ran.append(threading.get_ident())
+        yield lambda: shown.append(threading.get_ident())
+
+    async def one() -> None:
+        aside = pace.Aside(work, 0.01)
+        aside.ask()
+        assert aside.pending and not ran
+        await waits(lambda: not aside.pending)()
+
+    asyncio.run(one())
+    assert ran != [main] and shown == [main]
+
+
+def test_a_search_stops_at_its_next_breath_and_shows_nothing() -> None:
+    breaths, shown = [], []
+    ended = threading.Event()
+
+    def work() -> Iterator[pace.Show]:
+        try:
+            for number in range(1000):
+                breaths.append(number)
+                time.sleep(0.005)
+                breathe()
+            yield partial(shown.append, "found")
+        finally:
+            ended.set()
+
+    async def one() -> None:
+        aside = pace.Aside(work, 0.0)
+        aside.ask()
+        await waits(lambda: len(breaths) > 3)()
+        aside.drop()
+        assert aside.stopped and not aside.pending
+        assert await asyncio.to_thread(ended.wait, 1.0)
+        await asyncio.sleep(0.02)
+
+    asyncio.run(one())
+    assert len(breaths) < 100 and shown == []
+
+
+def test_a_patient_one_waits_for_now_where_there_is_no_loop() -> None:
+    shown: list[str] = []
+
+    def work() -> Iterator[pace.Show]:
+        yield partial(shown.append, "found")
+
+    pace.Aside(work, 0.0).ask()
+    patient = pace.Aside(work, 0.0, patient=True)
+    patient.ask()
+    assert shown == ["found"]
+    patient.now()
+    assert shown == ["found", "found"]
