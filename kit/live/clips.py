@@ -6,6 +6,7 @@ from ffmpeg (H.264, 4:2:0, BT.709), an animated picture from Pillow. A file take
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal, get_args
@@ -55,9 +56,11 @@ def lesson_clips(
     `steps` are names of steps (all without them), `size` width and height in pixels, `rate` frames a second of an mp4
     (25 or 30), `ground` a flat colour "#rrggbb" (white for clips, none for pictures), `system` the units said first.
     `progress` is called with the share done (0..1) and the name of the file; `cancelled` is asked between frames, and
-    what is finished by then stays. Raises `KitError` for an unknown step, kind, size, time or colour, and when ffmpeg
-    cannot be run.
+    what is finished by then stays. A build, which runs the notebook again, writes none. Raises `KitError` for an
+    unknown step, kind, size, time or colour, and when ffmpeg cannot be run.
     """
+    if os.environ.get("LESSONKIT_BUILD"):
+        return ()
     pattern = lesson if isinstance(lesson, Pattern) else lesson.work()
     system = system or (pattern.lesson.units if isinstance(lesson, Pattern) else lesson.units)
     _check(kind, size, seconds, rate, ground)

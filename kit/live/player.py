@@ -28,6 +28,7 @@ from kit.picture.filming import GROUNDS, filming
 from kit.picture.reveal import seconds
 from kit.picture.staged import Stage
 from kit.resources import templates
+from kit.units import set_fractions
 
 SIZES = ((1920, 1080), (1280, 720), (3840, 2160), (1080, 1080), (1080, 1920))
 _WORDS = (
@@ -96,6 +97,7 @@ class Player(anywidget.AnyWidget):
         self.cell, self._run = running_cell()
         self._shots: tuple[Shot, ...] = ()
         self._list = ChapterList(lesson)
+        self._titles: tuple[tuple[str, str], ...] = ()
         self._latest = Latest(self._draw)
         self._export: threading.Thread | None = None
         self._off = threading.Event()
@@ -113,7 +115,6 @@ class Player(anywidget.AnyWidget):
         self.observe(self._looked, ["index", "ground"])
         self.observe(self._filmed, "film")
         self._draw()
-        self._show_times()
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, steps or parameters. A build has no use for the player."""
@@ -191,6 +192,10 @@ class Player(anywidget.AnyWidget):
 
     def _draw(self) -> None:
         """Work the lesson as it stands; the picture on show stays on show."""
+        titles = tuple((entry.name, entry.title) for entry in self.lesson.definition.entries)
+        if titles != self._titles:
+            self._titles = titles
+            self._show_times()
         held = self._shots[self.index].place if self.index < len(self._shots) else None
         try:
             pattern = self.lesson.work()
@@ -210,7 +215,7 @@ class Player(anywidget.AnyWidget):
                     "kind": shot.kind,
                     "label": shot.label,
                     "title": shot.title,
-                    "words": list(shot.words),
+                    "words": [set_fractions(words) for words in shot.words],
                     "part": shot.part,
                     "drawn": shot.draw is not None,
                     "place": say("player.place", number=i, count=len(found)),

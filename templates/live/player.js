@@ -123,6 +123,7 @@ class Player {
     root.dataset.lmSuppressShortcuts = "true"; // the notebook's own keys would move cells
     this.scene = html("div", { class: "lessonkit-player-scene" }, root);
     const told = html("div", { class: "lessonkit-player-told" }, this.scene);
+    this.told = told;
     this.label = html("div", { class: "lessonkit-player-label" }, told);
     this.title = html("h2", { class: "lessonkit-player-title" }, told);
     this.text = html("div", { class: "lessonkit-player-words" }, told);
@@ -140,11 +141,11 @@ class Player {
       });
       return made;
     };
-    button("first", "⏮");
-    button("back", "◀ " + words.back);
+    button("first", "⇤");
+    button("back", "← " + words.back);
     this.play = button("play", "");
-    button("next", words.next + " ▶");
-    button("last", "⏭");
+    button("next", words.next + " →");
+    button("last", "⇥");
     button("again", "↻");
     this.place = html("span", { class: "lessonkit-player-place" }, this.bar);
     const choice = (name, options, value, chosen, parent = this.bar, text = words[name]) => {
@@ -170,7 +171,7 @@ class Player {
     this.wordy.dataset.choice = "words";
     wordy.append(" " + words.show_words);
     this.wordy.addEventListener("change", () => this.set("wordy", this.wordy.checked));
-    this.full = button("full", "⛶ " + words.full);
+    this.full = button("full", words.full);
     this.time = html("span", { class: "lessonkit-player-clock", role: "timer", "aria-label": words.clock }, this.bar, "00:00");
     this.clockButton = button("clock", "", this.bar, words.clock_start);
     this.clockButton.title = words.clock_help;
@@ -248,11 +249,14 @@ class Player {
     for (const [event, act] of Object.entries(this.listening)) model.on(event, act);
     root.addEventListener("keydown", (event) => this.key(event));
     for (const event of ["pointermove", "pointerdown", "focusin"]) root.addEventListener(event, () => this.awake());
+    this.watch = new ResizeObserver(() => this.fitWords());
+    this.watch.observe(this.scene);
     this.screen = () => this.showFull();
     document.addEventListener("fullscreenchange", this.screen);
   }
 
   close() {
+    this.watch.disconnect();
     clearInterval(this.ticking);
     clearTimeout(this.silence);
     clearTimeout(this.sleep);
@@ -399,8 +403,19 @@ class Player {
     this.part.textContent = shot.part;
     this.place.textContent = shot.place;
     this.text.replaceChildren(...shot.words.map((words) => html("p", {}, null, words)));
-    this.scene.dataset.long = shot.words.join(" ").length > 420;
+    this.fitWords();
     this.live.textContent = [shot.label, shot.title, shot.part].filter(Boolean).join(". ");
+  }
+
+  /** The largest type in which the words find room. */
+  fitWords() {
+    const { told, scene } = this;
+    let large = 1;
+    scene.style.setProperty("--lessonkit-large", large);
+    while (large > 0.5 && told.clientHeight && told.scrollHeight > told.clientHeight + 1) {
+      large -= 0.06;
+      scene.style.setProperty("--lessonkit-large", large);
+    }
   }
 
   set_up(picture, shot) {
@@ -462,7 +477,7 @@ class Player {
   showPlay() {
     const going = this.moving || this.playing;
     const text = going ? this.words.pause : this.words.play;
-    this.play.textContent = (going ? "⏸ " : "⏵ ") + text;
+    this.play.textContent = (going ? "‖ " : "▶ ") + text;
     this.play.title = text;
     this.play.setAttribute("aria-label", text);
     this.root.dataset.playing = going;
@@ -476,6 +491,7 @@ class Player {
     this.root.style.setProperty("--lessonkit-ground", found ? found[2] : "#ffffff");
     this.wordy.checked = this.model.get("wordy");
     this.root.classList.toggle("lessonkit-player-wordless", !this.model.get("wordy"));
+    this.fitWords();
   }
 
   showMessage() {
@@ -522,7 +538,7 @@ class Player {
     const full = document.fullscreenElement === this.root || !!this.filling;
     this.root.classList.toggle("lessonkit-player-full", full);
     const text = full ? this.words.leave : this.words.full;
-    this.full.textContent = "⛶ " + text;
+    this.full.textContent = text;
     this.full.title = text;
     this.full.setAttribute("aria-label", text);
     this.awake();
@@ -622,7 +638,12 @@ class Player {
       const field = html("input", { type: "text", size: 8, "aria-label": label, inputmode: "numeric" }, html("td", {}, row));
       field.value = at;
       field.dataset.mark = key;
-      field.addEventListener("change", () => this.model.send({ do: "correct", key, text: field.value }));
+      let said = at;
+      const put = () => {
+        if (field.value !== said) this.model.send({ do: "correct", key, text: (said = field.value) });
+      };
+      field.addEventListener("change", put);
+      field.addEventListener("keydown", (event) => event.key === "Enter" && put());
       if (key === held) field.focus({ preventScroll: true });
     }
     this.chapters.value = this.model.get("chapters");

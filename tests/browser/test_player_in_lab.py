@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import json
 import re
 import sys
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 from pathlib import Path
 
 import nbformat
+import numpy as np
 import pytest
 from PIL import Image
 from playwright.sync_api import Browser, Locator, expect
@@ -61,18 +64,31 @@ class Shown:
         for key in keys:
             self.page.keyboard.press(key)
 
-    def drawn(self) -> float:
-        """The length of all lines seen, in the picture's own mm: what dashes hide is taken off."""
-        found: float = self.stage.evaluate(
-            """stage => [...stage.querySelectorAll('[data-kind="line"] path')]
-              .filter(p => p.getAttribute('d') && getComputedStyle(p).visibility === 'visible')
-              .reduce((sum, p) => {
-                const mask = p.getAttribute('mask');
-                const ink = mask ? stage.querySelector(mask.slice(4, -1)).firstChild : p;
-                return sum + p.getTotalLength() - (parseFloat(ink.style.strokeDashoffset) || 0);
-              }, 0)"""
+    def drawing(self) -> list[tuple[float, float]]:
+        """Draw the picture again and watch: at every frame its share and the length of all new lines seen, in the
+        picture's own mm; what dashes and masks hide is taken off."""
+        found: list[tuple[float, float]] = self.root.evaluate(
+            """async root => {
+              const seen = [];
+              const stage = root.querySelector('.lessonkit-player-stage');
+              const drawn = () => [...stage.querySelectorAll('[data-kind="line"] path')]
+                .filter(p => !p.closest('mask') && getComputedStyle(p).visibility === 'visible')
+                .reduce((sum, p) => {
+                  const mask = p.getAttribute('mask');
+                  const ink = mask ? stage.querySelector(mask.slice(4, -1)).firstChild : p;
+                  return sum + p.getTotalLength() - (parseFloat(ink.style.strokeDashoffset) || 0);
+                }, 0);
+              root.querySelector('[data-act="again"]').click();
+              const until = performance.now() + 20000;
+              while (performance.now() < until) {
+                seen.push([Number(root.dataset.share), drawn()]);
+                if (Number(root.dataset.share) === 1) break;
+                await new Promise(requestAnimationFrame);
+              }
+              return seen;
+            }"""
         )
-        return found
+        return [(share, length) for share, length in found]
 
     def look(self) -> None:
         self.root.scroll_into_view_if_needed()
@@ -99,7 +115,7 @@ def shown(lab: Lab, browser: Browser) -> Iterator[Shown]:
 def test_the_first_step_in_large_type(shown: Shown, out_folder: Path) -> None:
     expect(shown.label).to_have_text("Drafting step 1")
     expect(shown.title).to_have_text("Raise the shoulder and extend it into a sleeve")
-    expect(shown.root.locator(".lessonkit-player-words")).to_contain_text("carry it on for 26 cm (10 1/4 in)")
+    expect(shown.root.locator(".lessonkit-player-words")).to_contain_text("carry it on for 26 cm (10¼ in)")
     size = shown.title.evaluate("title => parseFloat(getComputedStyle(title).fontSize)")
     assert size >= 27
     shown.look()
@@ -128,19 +144,18 @@ def test_keys_go_forward_back_and_to_the_ends(shown: Shown) -> None:
 def test_a_step_is_drawn_as_it_is_made(shown: Shown, out_folder: Path) -> None:
     shown.choose("speed", "0.5")
     shown.press("Home")
-    shown.button("again").click()
-    lengths, shares = [], []
-    for number in range(7):
-        lengths.append(shown.drawn())
-        shares.append(shown.share())
-        if number == 3:
-            shown.root.screenshot(path=out_folder / "player-drawing.png")
-        shown.page.wait_for_timeout(250)
     shown.made(0)
-    lengths.append(shown.drawn())
-    assert lengths == sorted(lengths) and shares == sorted(shares)
-    assert lengths[0] < lengths[-1] and len({round(length) for length in lengths}) > 2
+    seen = shown.drawing()
+    shares, lengths = [share for share, _ in seen], [length for _, length in seen]
+    assert shares[0] < 0.2 and shares[-1] == 1.0
+    assert shares == sorted(shares)
+    assert all(b >= a - 0.01 for a, b in pairwise(lengths)), "ink only grows"
+    assert lengths[0] < 0.5 * lengths[-1]
+    assert len({round(length) for length in lengths}) > 4, "and grows along the line"
     assert shown.stage.locator('[data-kind="show"]').first.evaluate("e => getComputedStyle(e).opacity") == "1"
+    shown.button("again").click()
+    assert shown.until(lambda: 0.15 < shown.share() < 0.9)
+    shown.root.screenshot(path=out_folder / "player-drawing.png")
     shown.choose("speed", "1")
 
 
@@ -177,6 +192,8 @@ def test_sewing_pictures_with_dashed_rows(shown: Shown, out_folder: Path) -> Non
     shown.root.screenshot(path=out_folder / "player-sewing-half.png")
     shown.made(index)
     assert shown.stage.locator("path[mask]").count() == 0
+    told = shown.root.locator(".lessonkit-player-told")
+    assert told.evaluate("e => e.scrollHeight - e.clientHeight") <= 1, "all its words find room"
     shown.root.screenshot(path=out_folder / "player-sewing.png")
 
 
@@ -204,9 +221,9 @@ def test_a_green_ground_for_keying(shown: Shown, out_folder: Path) -> None:
     path = out_folder / "player-green.png"
     shown.root.locator(".lessonkit-player-scene").screenshot(path=path)
     with Image.open(path) as image:
-        pixels = list(image.convert("RGB").getdata())
-    green = sum(pixel == GREEN for pixel in pixels) / len(pixels)
-    white = sum(min(pixel) > 245 for pixel in pixels) / len(pixels)
+        pixels = np.asarray(image.convert("RGB"))
+    green = float((pixels == GREEN).all(axis=2).mean())
+    white = float((pixels > 245).all(axis=2).mean())
     assert green > 0.85, green
     assert white < 0.002, "no paper is left"
     shown.root.locator('[data-choice="words"]').check()
@@ -280,8 +297,6 @@ def test_a_time_is_put_right_in_the_table(shown: Shown) -> None:
         "is not a time in a film"
     )
     expect(field).to_have_value("03:20")
-    import json
-
     kept = json.loads((shown.folder / "tideline-wrap-top.values.json").read_text())
     assert kept["video"]["marks"]["overarm"] == 200.0
 

@@ -149,6 +149,12 @@ def test_bad_wishes_are_refused(lesson: Lesson, tmp_path: Path, options: dict[st
     assert not list(tmp_path.glob("*.mp4"))
 
 
+def test_a_build_writes_no_clips(lesson: Lesson, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("LESSONKIT_BUILD", "1")
+    assert lesson_clips(lesson, tmp_path / "none", "lower_hem", "svg") == ()
+    assert not (tmp_path / "none").exists()
+
+
 def test_a_folder_that_cannot_be_made(lesson: Lesson, tmp_path: Path) -> None:
     (tmp_path / "taken").write_text("a file")
     with pytest.raises(KitError, match="taken"):

@@ -48,14 +48,14 @@ def test_drafting_comes_first_then_every_picture_of_the_sewing(shown: Player) ->
 
 
 def test_words_hold_the_live_numbers(shown: Player) -> None:
-    assert shown.shots[0]["words"] == ["Rule the hem 14 cm (5 1/2 in) below the waistline."]
+    assert shown.shots[0]["words"] == ["Rule the hem 14 cm (5½ in) below the waistline."]
     before, version = shown.picture["svg"], shown.version
     shown.lesson.change(hem_drop=10 * cm)
-    assert shown.shots[0]["words"] == ["Rule the hem 10 cm (3 15/16 in) below the waistline."]
+    assert shown.shots[0]["words"] == ["Rule the hem 10 cm (3¹⁵⁄₁₆ in) below the waistline."]
     assert shown.version == version + 1
     assert shown.picture["version"] == shown.version and shown.picture["svg"] != before
     shown.lesson.choose(units="inch")
-    assert shown.shots[0]["words"] == ["Rule the hem 3 15/16 in (10 cm) below the waistline."]
+    assert shown.shots[0]["words"] == ["Rule the hem 3¹⁵⁄₁₆ in (10 cm) below the waistline."]
 
 
 def test_a_picture_knows_its_turns_and_its_text_is_escaped(shown: Player) -> None:
