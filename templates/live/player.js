@@ -172,8 +172,9 @@ class Player {
     wordy.append(" " + words.show_words);
     this.wordy.addEventListener("change", () => this.set("wordy", this.wordy.checked));
     this.full = button("full", words.full);
-    this.time = html("span", { class: "lessonkit-player-clock", role: "timer", "aria-label": words.clock }, this.bar, "00:00");
-    this.clockButton = button("clock", "", this.bar, words.clock_start);
+    const film = html("span", { class: "lessonkit-player-film" }, this.bar);
+    this.time = html("span", { class: "lessonkit-player-clock", role: "timer", "aria-label": words.clock }, film, "00:00");
+    this.clockButton = button("clock", "", film, words.clock_start);
     this.clockButton.title = words.clock_help;
     this.help = html("div", { class: "lessonkit-player-help" }, root, words.help);
     this.buildTimes();
@@ -407,14 +408,18 @@ class Player {
     this.live.textContent = [shot.label, shot.title, shot.part].filter(Boolean).join(". ");
   }
 
-  /** The largest type in which the words find room. */
+  /** The largest type in which the words find room; many words have a wider column first. */
   fitWords() {
     const { told, scene } = this;
-    let large = 1;
-    scene.style.setProperty("--lessonkit-large", large);
-    while (large > 0.5 && told.clientHeight && told.scrollHeight > told.clientHeight + 1) {
-      large -= 0.06;
-      scene.style.setProperty("--lessonkit-large", large);
+    for (const [column, least] of [
+      ["32%", 0.84],
+      ["46%", 0.5],
+    ]) {
+      scene.style.setProperty("--lessonkit-told", column);
+      for (let large = 1; large >= least; large -= 0.04) {
+        scene.style.setProperty("--lessonkit-large", large);
+        if (!told.clientHeight || told.scrollHeight <= told.clientHeight + 1) return;
+      }
     }
   }
 

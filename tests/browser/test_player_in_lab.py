@@ -1,4 +1,7 @@
-"""The player in JupyterLab: keys, playing, full window, a ground for keying, the clock and its chapters, clips."""
+"""The player in JupyterLab: keys, playing, full window, a ground for keying, the clock and its chapters, clips.
+
+Accessibility is checked with axe-core (through axe-playwright-python), WCAG 2.2 AA among its rules.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +15,7 @@ from pathlib import Path
 import nbformat
 import numpy as np
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from PIL import Image
 from playwright.sync_api import Browser, Locator, expect
 
@@ -194,6 +198,8 @@ def test_sewing_pictures_with_dashed_rows(shown: Shown, out_folder: Path) -> Non
     assert shown.stage.locator("path[mask]").count() == 0
     told = shown.root.locator(".lessonkit-player-told")
     assert told.evaluate("e => e.scrollHeight - e.clientHeight") <= 1, "all its words find room"
+    words = shown.root.locator(".lessonkit-player-words")
+    assert words.evaluate("e => parseFloat(getComputedStyle(e).fontSize)") >= 14
     shown.root.screenshot(path=out_folder / "player-sewing.png")
 
 
@@ -299,6 +305,14 @@ def test_a_time_is_put_right_in_the_table(shown: Shown) -> None:
     expect(field).to_have_value("03:20")
     kept = json.loads((shown.folder / "tideline-wrap-top.values.json").read_text())
     assert kept["video"]["marks"]["overarm"] == 200.0
+
+
+def test_axe_finds_nothing(shown: Shown) -> None:
+    shown.root.locator('[data-box="export"] summary').click()
+    found = Axe().run(shown.page, context=".lessonkit-player").response["violations"]
+    told = [(one["id"], [node["html"] for node in one["nodes"]][:3]) for one in found]
+    assert told == []
+    shown.root.locator('[data-box="export"] summary').click()
 
 
 def test_export_from_the_buttons(shown: Shown) -> None:
