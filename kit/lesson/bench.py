@@ -121,6 +121,10 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
                 where=self._where,
                 do="Say instead_of=... for the edge it replaces, or after=... for the edge it follows.",
             )
+        if old and order.index(old[0]) + len(old) > len(order):
+            at = order.index(old[0])  # the run goes on past the last edge: begin the outline with it
+            order = [*order[at:], *order[:at]]
+            self._edges = {name: self._edges[name] for name in order}
         at = order.index(old[0]) if old else order.index(self._edge_name(after)) + 1
         for name in old[1:]:
             if name not in order[at : at + len(old)]:
