@@ -79,6 +79,8 @@ panel-pages = { $count ->
 # Eine Zahl, die seit der letzten Änderung eines Werts nicht neu ausgerechnet wurde.
 panel-figure_was = vorher { $figure }
 panel-figure_waiting = …
+# Statt einer Länge: ein Teil ist breiter als der Stoff.
+panel-figure_narrow = zu schmal
 panel-figure_none = noch nicht bekannt
 
 # Nach der Anprobe: was jemand ändert und warum.
