@@ -21,8 +21,8 @@ GIF_RATE = 12.5
 """Frames a second of an animated GIF, whose clock counts hundredths of a second."""
 _COLOURS = 128
 # What players expect of a film of this kind: colours as in ITU-R BT.709, the index before the pictures.
-_OUT = ["-vf", "scale=out_color_matrix=bt709:out_range=tv", "-colorspace", "bt709", "-color_primaries", "bt709"]
-_OUT += ["-color_trc", "bt709", "-color_range", "tv", "-crf", "18", "-preset", "veryfast", "-movflags", "+faststart"]
+_OUT = ["-vf", "scale=out_color_matrix=bt709:out_range=tv,setparams=color_primaries=bt709:color_trc=bt709"]
+_OUT += ["-color_range", "tv", "-crf", "18", "-preset", "veryfast", "-movflags", "+faststart"]
 
 
 def png(pixels: Pixels) -> bytes:
