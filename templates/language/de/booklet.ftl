@@ -29,9 +29,9 @@ booklet-left_out = Weggelassen
 booklet-untranslated = Noch nicht übersetzt
 
 # Ein nummerierter Schritt, auf den verwiesen wird. Im Druck kann „, Seite 9“ folgen.
-booklet-see_step = Schritt { $number }
+booklet-see_step = Schritt { $number }
 # Folgt im Druck auf einen Verweis; direkt dahinter steht die Seitenzahl.
-booklet-comma_page = , Seite{" "}
+booklet-comma_page = , Seite{"\u00A0"}
 booklet-step = Schritt { $number }
 booklet-stage = { $number } von { $count }
 booklet-part_letter = { $letter }
@@ -193,7 +193,7 @@ booklet-strip_pieced_diagonal_each =
 ## Drucken
 
 booklet-printing_alone = Zuerst nur die erste Schnittmusterseite drucken, mit 100 % oder „Tatsächliche Größe“. „An Seite anpassen“ und „Verkleinern“ ausschalten.
-booklet-printing_squares = Ihre Testquadrate nachmessen: eines hat 100 mm (10 cm) Seitenlänge, das andere 4 Zoll. Stimmt eines nicht, vor dem Weiterdrucken die Skalierung in den Druckereinstellungen suchen.
+booklet-printing_squares = Die Testquadrate darauf nachmessen: eines hat 100 mm (10 cm) Seitenlänge, das andere 4 Zoll. Stimmt eines nicht, vor dem Weiterdrucken die Skalierung in den Druckereinstellungen suchen.
 booklet-printing_rest = Den Rest drucken. Der Plan auf der ersten Seite zeigt, wohin jede Seite gehört: nach Reihe und Spalte.
 booklet-printing_join = Jede Seite nur an zwei Seiten an der Randlinie abschneiden, so über die Nachbarseite legen, dass die Klebemarken aufeinandertreffen, und mit Klebeband verbinden.
 booklet-printing_check = Vor dem Zuschneiden ein langes Maß auf dem zusammengeklebten Bogen mit diesem Heft vergleichen.

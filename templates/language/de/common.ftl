@@ -45,10 +45,10 @@ edge-opening = Ärmelöffnung
 edge-centre = Mittellinie
 
 common-both_sides = Die linke und die rechte Hälfte gleich arbeiten.
-common-pin_right = { $a } rechts auf rechts auf { $b } legen, { $edge } stecken.
-common-pin_wrong = { $a } links auf links auf { $b } legen, { $edge } stecken.
-common-pin_right_same_piece = Linke und rechte Hälfte rechts auf rechts legen, { $edge } stecken.
-common-pin_wrong_same_piece = Linke und rechte Hälfte links auf links legen, { $edge } stecken.
+common-pin_right = { $a } rechts auf rechts auf { $b } legen und stecken: { $edge }.
+common-pin_wrong = { $a } links auf links auf { $b } legen und stecken: { $edge }.
+common-pin_right_same_piece = Linke und rechte Hälfte rechts auf rechts legen und stecken: { $edge }.
+common-pin_wrong_same_piece = Linke und rechte Hälfte links auf links legen und stecken: { $edge }.
 common-pin_right_run_on_run = { $a } rechts auf rechts auf { $b } stecken.
 common-pin_wrong_run_on_run = { $a } links auf links auf { $b } stecken.
 common-match_notches = Passzeichen aufeinandertreffen lassen.

@@ -4,11 +4,11 @@ fuse-lay = { $pieces }: die Einlage mit der Klebeseite nach unten auf die linke 
 fuse-press = Mit einem Bügeltuch bedecken und aufbügeln, das Eisen dabei von Stelle zu Stelle heben, nicht schieben. Flach auskühlen lassen.
 fuse-why = Einlage verhindert, dass sich eine Kante dehnt, und gibt Knöpfen, Bund und Kragen festen Halt. Sie wird zuerst aufgebügelt, denn auf dem flachen Teil geht das ohne Knitter.
 
-face_with_interfacing-lay = { $pieces }: die Einlage mit der Klebeseite nach oben auf die rechte Stoffseite legen, { $edge } stecken.
-face_with_interfacing-sew = { $edge } steppen, { $allowance } von der Kante.
+face_with_interfacing-lay = Die Einlage mit der Klebeseite nach oben auf die rechte Stoffseite legen ({ $pieces }) und stecken: { $edge }.
+face_with_interfacing-sew = Im Abstand von { $allowance } zur Kante steppen: { $edge }.
 face_with_interfacing-clip = Wo die Kante rund ist, die Nahtzugaben bis fast an die Stiche einschneiden.
 face_with_interfacing-turn = Die Einlage auf die linke Stoffseite wenden, sodass der Klebstoff auf dem Stoff liegt, und die Kante mit den Fingern ausstreichen. Noch nicht bügeln.
-face_with_interfacing-fuse = Beide Lagen glatt streichen, mit einem Bügeltuch bedecken und aufbügeln. { $edge } ist damit fertig.
+face_with_interfacing-fuse = Beide Lagen glatt streichen, mit einem Bügeltuch bedecken und aufbügeln. Damit ist die Kante fertig: { $edge }.
 face_with_interfacing-why = Die Naht schließt beide offenen Kanten ein. Aufgebügelt wird zuletzt, denn vor dem Wenden würde das Eisen die falschen Seiten verkleben.
 
 attach_facing-pin = { $facing } rechts auf rechts auf { $edge } stecken.

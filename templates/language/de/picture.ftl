@@ -44,7 +44,7 @@ picture-for_print = Für Stoff mit Richtung: Muster abstimmen.
 # ---- Bilder der Konstruktionsschritte
 
 # Ein abgepaustes Teil auf einem anderen: sein Titel und welche Kante genannt wird.
-picture-traced_edge = { $piece }: Kante { $edge }
+picture-traced_edge = { $piece }: { $edge }
 picture-strip_cut = { $strip }, { $count }× zuschneiden
 # Ein Maß mit Namen und Wert neben einer Maßlinie.
 picture-measure = { $name } { $value }

@@ -4,14 +4,14 @@ fold_strip-half = { $strip } der Länge nach in der Mitte links auf links falten
 fold_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } einschlagen und bügeln.
 fold_strip-quarter = Beide Längskanten bis zu diesem Falz einschlagen, dann am Falz wieder zusammenlegen: { $width } breit.
 fold_strip-sew = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
-fold_strip-count = { $count } gleiche Stücke arbeiten.
+fold_strip-count = { $count } gleiche Stücke arbeiten.
 
 turn_strip-fold = { $strip } der Länge nach rechts auf rechts falten und stecken.
 turn_strip-sew = Im Abstand von { $allowance } zu den offenen Längskanten steppen.
 turn_strip-slant = An einem Ende schräg quer weitersteppen, sodass der Bruch { $slant } länger ist als die genähte Kante. Dort die Zugabe zurückschneiden und die Ecken abschrägen. Das andere Ende bleibt zum Wenden offen.
 turn_strip-turn = Auf rechts wenden und bügeln: { $width } breit.
 turn_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } nach innen schieben und zusteppen.
-turn_strip-count = { $count } gleiche Stücke arbeiten.
+turn_strip-count = { $count } gleiche Stücke arbeiten.
 
 attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
 attach_strip-stitched_on-place_end = { $strip }: das Ende innen { $lap } weit auf das Ende dieser Kante legen: { $run }.

@@ -5,8 +5,8 @@ worksheet-start = Der Grundschnitt am Anfang
 worksheet-how = Punkte werden von O aus gemessen, wo sich zwei Linien im rechten Winkel kreuzen: zuerst entlang der waagerechten Linie, dann im rechten Winkel dazu. Kurven werden von der geraden Linie zwischen zwei Punkten aus abgetragen: die Strecken auf ihr abmessen, die Abstände im rechten Winkel dazu abtragen und eine glatte Kurve durch die Markierungen zeichnen.
 worksheet-origin = Auf Papier eine senkrechte Linie und im rechten Winkel dazu eine waagerechte ziehen. Sie kreuzen sich in O.
 # { $line } nennt eine Linie der Schnittzeichnung, die darauf liegt.
-worksheet-upright = Die senkrechte Linie ist: { $line }.
-worksheet-level = Die waagerechte Linie ist: { $line }.
+worksheet-upright = Senkrechte Linie: { $line }.
+worksheet-level = Waagerechte Linie: { $line }.
 
 # Wo ein Punkt liegt: Zellen einer Tabelle.
 worksheet-right = { $length } nach rechts

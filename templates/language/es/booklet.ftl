@@ -29,9 +29,9 @@ booklet-left_out = Omitido
 booklet-untranslated = Sin traducir todavía
 
 # Un paso numerado al que se remite. En papel puede seguir «, página 9».
-booklet-see_step = paso { $number }
+booklet-see_step = paso { $number }
 # Sigue a una remisión en papel: el número de página va justo detrás. Conserve el espacio final.
-booklet-comma_page = , página{" "}
+booklet-comma_page = , página{"\u00A0"}
 booklet-step = Paso { $number }
 booklet-stage = { $number } de { $count }
 # Delante de la letra de cada parte de un paso de costura no va nada.

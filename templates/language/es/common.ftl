@@ -47,10 +47,10 @@ edge-opening = abertura de la manga
 edge-centre = línea central
 
 common-both_sides = Trabaje igual el lado izquierdo y el derecho.
-common-pin_right = Prenda con alfileres { $a } sobre { $b }, derecho con derecho, por { $edge }.
-common-pin_wrong = Prenda con alfileres { $a } sobre { $b }, revés con revés, por { $edge }.
-common-pin_right_same_piece = Prenda con alfileres la mitad izquierda y la derecha, derecho con derecho, por { $edge }.
-common-pin_wrong_same_piece = Prenda con alfileres la mitad izquierda y la derecha, revés con revés, por { $edge }.
+common-pin_right = Prenda con alfileres { $a } sobre { $b }, derecho con derecho: { $edge }.
+common-pin_wrong = Prenda con alfileres { $a } sobre { $b }, revés con revés: { $edge }.
+common-pin_right_same_piece = Prenda con alfileres la mitad izquierda y la derecha, derecho con derecho: { $edge }.
+common-pin_wrong_same_piece = Prenda con alfileres la mitad izquierda y la derecha, revés con revés: { $edge }.
 common-pin_right_run_on_run = Prenda con alfileres { $a } sobre { $b }, derecho con derecho.
 common-pin_wrong_run_on_run = Prenda con alfileres { $a } sobre { $b }, revés con revés.
 common-match_notches = Haga coincidir los piquetes.
@@ -60,7 +60,7 @@ common-ease = Uno de los bordes es a propósito { $ease } más largo: reparta es
 common-press_open = Planche los márgenes abiertos.
 common-press_one_side = Planche la costura hacia un lado.
 common-press_later = No la planche todavía.
-common-press_towards = Planche la costura hacia { $piece }.
+common-press_towards = Planche la costura hacia la pieza «{ $piece }».
 
 alt-bottom = { $piece }: { $face }.
 alt-together = { $piece }: encima, { $face }, borde con borde por { $edge }.

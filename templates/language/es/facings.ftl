@@ -4,7 +4,7 @@ fuse-lay = Coloque la entretela, con el adhesivo hacia abajo, sobre el revés de
 fuse-press = Cubra con un paño de planchar y apoye la plancha, levantándola de un sitio a otro sin arrastrarla. Deje enfriar en plano.
 fuse-why = La entretela evita que un borde se dé de sí y da firmeza a botones, bandas y cuellos. Se termofija lo primero, porque una pieza plana se pega sin arrugas.
 
-face_with_interfacing-lay = Coloque la entretela sobre el derecho de { $pieces }, con el adhesivo hacia arriba, y prenda con alfileres por { $edge }.
+face_with_interfacing-lay = Coloque la entretela sobre el derecho ({ $pieces }), con el adhesivo hacia arriba, y prenda con alfileres: { $edge }.
 face_with_interfacing-sew = Cosa a { $allowance } del canto: { $edge }.
 face_with_interfacing-clip = Donde el borde hace curva, dé cortes en los márgenes casi hasta las puntadas.
 face_with_interfacing-turn = Vuelva la entretela hacia el revés, de modo que el adhesivo toque la tela, y marque el borde con los dedos. Todavía sin plancha.

@@ -1,6 +1,6 @@
 # Frases para dobladillos.
 
-hem-catch = Tienda { $caught } en plano por dentro, de modo que el dobladillo lo cubra y lo coja.
+hem-catch = Extienda en plano por dentro este borde, de modo que el dobladillo lo cubra y lo coja: { $caught }.
 hem-first = Doble { $first } hacia el revés y planche: { $edge }.
 hem-second = Doble otra vez, ahora { $second }, y planche; los dos dobleces ocupan { $total }.
 hem-narrow = Doble { $first } hacia el revés y planche, después { $second } más y planche; los dos dobleces ocupan { $total }: { $edge }.

@@ -82,9 +82,9 @@ picture-half =
         [left] { $piece }, izquierda
        *[right] { $piece }, derecha
     }
-picture-section = corte transversal
-picture-strip_as_cut = { $strip }, recién cortada
-picture-strip_folded = doblada y cosida
+picture-section = corte
+picture-strip_as_cut = { $strip }, tira recién cortada
+picture-strip_folded = tira doblada y cosida
 picture-scene_layers = De abajo arriba: { $layers }.
 # Una capa: $piece es picture-half; $lies, picture-lies_...
 picture-scene_layer =

@@ -1,26 +1,26 @@
 # Frases para tiras.
 
-fold_strip-half = Doble { $strip } a lo largo por el centro, revés con revés, planche y vuelva a abrir.
+fold_strip-half = Doble la tira ({ $strip }) a lo largo por el centro, revés con revés, planche y vuelva a abrir.
 fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
 fold_strip-quarter = Doble los dos cantos largos hasta esa raya y después doble otra vez por ella: mide { $width } de ancho.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
 fold_strip-count = Haga { $count } iguales.
 
-turn_strip-fold = Doble { $strip } a lo largo, derecho con derecho, y prenda con alfileres.
+turn_strip-fold = Doble la tira ({ $strip }) a lo largo, derecho con derecho, y prenda con alfileres.
 turn_strip-sew = Cosa a { $allowance } de los cantos largos.
 turn_strip-slant = En un extremo siga cosiendo en diagonal, de modo que el doblez quede { $slant } más largo que el borde cosido. Recorte ahí el margen y corte las esquinas. El otro extremo queda abierto para volver la tira.
 turn_strip-turn = Vuelva del derecho y planche: mide { $width } de ancho.
 turn_strip-ends = Meta { $ends } hacia dentro en cada extremo corto que vaya a verse y ciérrelo con una costura.
 turn_strip-count = Haga { $count } iguales.
 
-attach_strip-stitched_on-place_start = Coloque por dentro el extremo de { $strip } montado { $lap } sobre el comienzo de { $run }.
-attach_strip-stitched_on-place_end = Coloque por dentro el extremo de { $strip } montado { $lap } sobre el final de { $run }.
-attach_strip-stitched_on-place_along = Coloque por dentro el extremo de { $strip } montado { $lap } sobre { $run }, a { $at } de su comienzo.
-attach_strip-stitched_on-place_mark = Coloque por dentro el extremo de { $strip } montado { $lap } sobre { $run }, en la marca ({ $mark }).
+attach_strip-stitched_on-place_start = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el comienzo del borde: { $run }.
+attach_strip-stitched_on-place_end = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el final del borde: { $run }.
+attach_strip-stitched_on-place_along = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el borde, a { $at } de su comienzo: { $run }.
+attach_strip-stitched_on-place_mark = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el borde, en la marca ({ $mark }): { $run }.
 attach_strip-stitched_on-sew = Cósalo en un recuadro pequeño con una cruz.
 
-attach_strip-caught-place_start = Coloque { $strip } por el derecho al comienzo de { $run }, canto con canto.
-attach_strip-caught-place_end = Coloque { $strip } por el derecho al final de { $run }, canto con canto.
-attach_strip-caught-place_along = Coloque { $strip } por el derecho sobre { $run }, a { $at } de su comienzo, canto con canto.
-attach_strip-caught-place_mark = Coloque { $strip } por el derecho sobre { $run }, en la marca ({ $mark }), canto con canto.
+attach_strip-caught-place_start = Coloque la tira ({ $strip }) por el derecho al comienzo del borde, canto con canto: { $run }.
+attach_strip-caught-place_end = Coloque la tira ({ $strip }) por el derecho al final del borde, canto con canto: { $run }.
+attach_strip-caught-place_along = Coloque la tira ({ $strip }) por el derecho sobre el borde, a { $at } de su comienzo, canto con canto: { $run }.
+attach_strip-caught-place_mark = Coloque la tira ({ $strip }) por el derecho sobre el borde, en la marca ({ $mark }), canto con canto: { $run }.
 attach_strip-caught-sew = Hilvane dentro del margen; la costura siguiente la coge. Mantenga apartado el extremo suelto.

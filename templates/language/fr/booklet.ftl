@@ -27,8 +27,8 @@ booklet-credits = Droits et remerciements
 booklet-left_out = Omis
 booklet-untranslated = Pas encore traduit
 
-booklet-see_step = étape { $number }
-booklet-comma_page = , page{" "}
+booklet-see_step = étape { $number }
+booklet-comma_page = , page{"\u00A0"}
 booklet-step = Étape { $number }
 booklet-stage = { $number } sur { $count }
 booklet-part_letter = { $letter }

@@ -8,7 +8,7 @@ face_with_interfacing-lay = Poser l’entoilage sur l’endroit, face encollée 
 face_with_interfacing-sew = Piquer à { $allowance } du bord : { $edge }.
 face_with_interfacing-clip = Cranter les marges là où le bord est courbe, presque jusqu’aux points.
 face_with_interfacing-turn = Retourner l’entoilage sur l’envers, la colle contre le tissu, et marquer le bord à l’ongle. Pas encore de fer.
-face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. C’est maintenant fini de ce côté : { $edge }.
+face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. Ce bord est maintenant fini : { $edge }.
 face_with_interfacing-why = La couture enferme les deux bords bruts. On colle en dernier, car avant de retourner le fer collerait les mauvaises faces.
 
 attach_facing-pin = Épingler { $facing } sur { $edge }, endroit contre endroit.

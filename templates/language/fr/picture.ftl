@@ -76,7 +76,7 @@ picture-half =
         [left] { $piece }, côté gauche
        *[right] { $piece }, côté droit
     }
-picture-section = vue en coupe
+picture-section = coupe
 picture-strip_as_cut = { $strip }, à la coupe
 picture-strip_folded = bande pliée et piquée
 picture-scene_layers = De bas en haut : { $layers }.
