@@ -67,6 +67,8 @@ panel-pages = { $count ->
 }
 panel-figure_was = avant : { $figure }
 panel-figure_waiting = …
+# À la place d’une longueur : une pièce est plus large que le tissu.
+panel-figure_narrow = trop étroit
 panel-figure_none = pas encore connu
 
 # Après l’essayage.
