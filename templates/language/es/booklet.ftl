@@ -218,3 +218,5 @@ booklet-index_intro = Medidas por orden alfabético, con los pasos que las usan.
 booklet-licence = Licencia
 booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno. Todas sus imágenes y números siguen el trazado.
 booklet-language = Idioma
+booklet-place = { $across }, { $above }
+booklet-named_place = { $name }: { $across }, { $above }

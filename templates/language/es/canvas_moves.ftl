@@ -149,7 +149,8 @@ canvas_moves-spread = { $way ->
    *[hinged] Corte desde el centro de { $first } hasta el centro de { $second } y abra el papel { $amount } en { $first }; en { $second } sigue unido.
 }
 canvas_moves-cut_title = Separar { $thing } de { $piece }
-canvas_moves-cut = Trace en { $piece } una recta de { $first } a { $second }. Nombre de esta línea: { $seam }. Corte por ella. Nombre de la parte cortada: { $thing }.
+canvas_moves-cut = En { $first } de { $piece } mida { $amount } desde { $beside } y marque. Trace desde ahí una línea a escuadra hasta { $second } y corte por ella. Nombre de la parte que lleva { $beside }: { $thing }; nombre de la línea: { $seam }.
+canvas_moves-cut_part = la parte que lleva { $edge }
 canvas_moves-opening_title = Dejar una abertura en { $edge }
 canvas_moves-opening = { $way ->
     [middle] En el centro de { $edge } marque una abertura de { $amount }. Queda abierta al coser la costura.
@@ -188,8 +189,7 @@ canvas_moves-no_edge_at = Ningún borde termina en «{ $point }», así que ahí
 canvas_moves-not_neighbours = «{ $first }» y «{ $second }» no se encuentran. Elija una esquina, o dos bordes que se encuentren en ella.
 canvas_moves-not_one_between = Entre «{ $first }» y «{ $second }» tiene que haber un borde: ese pasa a ser la curva.
 canvas_moves-same_place = Los dos puntos están en el mismo lugar.
-canvas_moves-cut_corners = Elija dos esquinas distintas del contorno. Para cortar en otro sitio, haga antes ahí una esquina.
-canvas_moves-cut_earlier = La pieza «{ $piece }» ya tiene sus márgenes de costura, sus piquetes o su doblez. Elija un paso anterior en «Mostrar» y córtela ahí.
+canvas_moves-cut_earlier = La pieza «{ $piece }» ya tiene sus márgenes de costura o sus piquetes. Elija un paso anterior en «Mostrar» y córtela ahí.
 canvas_moves-too_small = Dé una cantidad mayor que cero.
 # $name: lo que se escribió.
 canvas_moves-bad_amount = «{ $name }» no es un tanto por ciento. Escriba, por ejemplo, 90 %.

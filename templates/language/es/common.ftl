@@ -17,6 +17,8 @@ phrase-row = { $first } con { $last }
 phrase-title = { $small }
 phrase-two = { $first } y { $last }
 phrase-more = { $first }, { $last }
+phrase-two_places = { $first }, así como { $last }
+phrase-more_places = { $first }, { $last }
 
 word-left = izquierda
 word-right = derecha

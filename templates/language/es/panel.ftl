@@ -81,6 +81,8 @@ panel-pages = { $count ->
 panel-figure_was = antes { $figure }
 panel-figure_waiting = …
 panel-figure_none = todavía no se sabe
+# En lugar de un largo: una pieza es más ancha que la tela.
+panel-figure_narrow = demasiado estrecha
 
 # Después de la prueba: lo que alguien cambia al probarse la prenda, y por qué.
 panel-tryon = Después de la prueba
