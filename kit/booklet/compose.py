@@ -15,7 +15,7 @@ from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.live_values import fill_title, live
-from kit.booklet.measuring import measuring
+from kit.booklet.measuring import measuring, said
 from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Table, Words
 from kit.booklet.pictures import COVER, Inks, Picture, picture
 from kit.booklet.setting import Setter
@@ -27,7 +27,6 @@ from kit.booklet.tables import (
     cut_table,
     ease_table,
     finished_table,
-    said,
     size_table,
     strip_table,
 )

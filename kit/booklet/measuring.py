@@ -12,6 +12,12 @@ from kit.picture.figure import View, measuring_figure, views
 from kit.units import both
 
 
+def said(name: str) -> str:
+    """A measurement's or parameter's name as people read it at the head of a row: bust_girth -> Bust girth."""
+    text = MEASUREMENTS[name].said if name in MEASUREMENTS else name.replace("_", " ").strip()
+    return text[:1].upper() + text[1:]
+
+
 def used_measures(given: Handover) -> tuple[str, ...]:
     """The measurements the lesson's block and steps use, in the order of the measurement table."""
     asked = {name for row in given.chart for name, _ in row.measures}
@@ -31,7 +37,7 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
     tapes = tuple(
         Tape(
             number,
-            MEASUREMENTS[name].said.capitalize(),
+            said(name),
             MEASUREMENTS[name].note,
             both(body[name], system) if own and name in body else "",
             name in guessed,

@@ -12,10 +12,11 @@ from dataclasses import dataclass, replace
 from markupsafe import Markup
 
 from kit.booklet.forms import PX, Form, Room
+from kit.booklet.measuring import said
 from kit.booklet.model import Block, DraftStep, Mark, Operation, Photo, SewStep, Words
 from kit.booklet.paging import Placing, Tall, Unit
 from kit.booklet.pictures import Inks, Picture, Sketch
-from kit.booklet.tables import number, said
+from kit.booklet.tables import number
 from kit.booklet.type import SERIF, lines
 from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord

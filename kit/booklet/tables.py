@@ -4,22 +4,17 @@ from __future__ import annotations
 
 from kit.body.measures import MEASUREMENTS
 from kit.booklet.handover import Handover
-from kit.booklet.measuring import used_measures
+from kit.booklet.measuring import said, used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import Cut, cut_list
-from kit.language import say
+from kit.language import keys, say
 from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Strip
-from kit.prose import notions, tools
+from kit.proof.texts import named_by
+from kit.prose import tools
 from kit.prose.phrases import listed
 from kit.units import System, both, percent, show, unitless
-
-
-def said(name: str) -> str:
-    """A measurement's or parameter's name as people read it at the head of a row: bust_girth -> Bust girth."""
-    text = MEASUREMENTS[name].said if name in MEASUREMENTS else name.replace("_", " ").strip()
-    return text[:1].upper() + text[1:]
 
 
 def _stacked(value: float, system: System) -> str:
@@ -159,7 +154,9 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
     """The lesson's own notions, then what its operations use up and the lesson does not name."""
     own = pattern.lesson.notions
     named = " ".join(own).lower()
-    return (*own, *(need for need in notions(pattern) if need.split()[-1].lower() not in named))
+    wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
+    more = [need for need in keys("notion") if need in wanted and not any(word in named for word in named_by(need))]
+    return (*own, *(say(f"notion.{need}") for need in more))
 
 
 def cut_sentence(cut: Cut) -> str:

@@ -10,7 +10,7 @@ from kit.booklet.pictures import Inks, picture
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.guide_points import guide_drawing
-from kit.prose.worksheet import PieceSheet, SheetLine, worksheet
+from kit.prose.worksheet import PieceSheet, SheetLine, SheetPoint, worksheet
 
 
 def worksheets(pattern: Pattern, numbers: Mapping[str, int], form: Form, inks: Inks) -> tuple[SheetStep, ...]:
@@ -34,12 +34,19 @@ def _piece(sheet: PieceSheet, name: str, pattern: Pattern, form: Form, inks: Ink
     return SheetPiece(
         sheet.piece.title,
         tuple(text for text in (sheet.origin, sheet.rubbed) if text),
-        tuple((point.letter, point.words.removeprefix(point.letter)) for point in sheet.points),
+        tuple((point.letter, _where(point)) for point in sheet.points),
         tuple(line.words for line in sheet.lines if line.kind != "curve"),
         tuple(_curve(line) for line in sheet.lines if line.kind == "curve"),
         sheet.notes,
         shown,
     )
+
+
+def _where(point: SheetPoint) -> str:
+    """Where a point lies, to be read after its letter."""
+    if point.name:
+        return say("booklet.named_place", name=point.name, across=point.across, above=point.above)
+    return say("booklet.place", across=point.across, above=point.above)
 
 
 def _curve(line: SheetLine) -> Table:

@@ -15,7 +15,7 @@ def _said(need: str) -> str:
     return say(key) if says(key) else need.replace("_", " ")
 
 
-def _listed(need: str) -> tuple[str, ...]:
+def named_by(need: str) -> tuple[str, ...]:
     """Words by which a list of notions is taken to name that need, in the spoken language and in the source's: a
     lesson's own words may be in either."""
     found: list[str] = []
@@ -80,7 +80,7 @@ def notions(pattern: Pattern) -> list[Finding]:
             do=say("proof.notion_missing_do", need=_said(need)),
         )
         for need in sorted(wanted)
-        if not any(word in listed for word in _listed(need))
+        if not any(word in listed for word in named_by(need))
     ]
     if pattern.sewing:
         found += _spare(pattern, wanted)
@@ -90,7 +90,7 @@ def notions(pattern: Pattern) -> list[Finding]:
 def _spare(pattern: Pattern, wanted: set[str]) -> list[Finding]:
     """Notions that are listed and that no step uses, nor any of its tools."""
     tools = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
-    used = {word for need in wanted for word in _listed(need)} | {tool.replace("_", " ") for tool in tools}
+    used = {word for need in wanted for word in named_by(need)} | {tool.replace("_", " ") for tool in tools}
     if language() != SOURCE:
         used |= {say(f"tool.{tool}").lower() for tool in tools}
     return [

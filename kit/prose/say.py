@@ -135,7 +135,7 @@ def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
             found.append(phrase("place_on_side", edge=label, side=word(side), piece=piece))
         else:
             found.append(phrase("place", edge=label, piece=piece))
-    return listed(found)
+    return listed(found, "_places")
 
 
 def _mark_said(pattern: Cut, place: Place) -> str:

@@ -14,15 +14,16 @@ if TYPE_CHECKING:
     from kit.sewing.operation import Cut
 
 
-def listed(items: Sequence[str]) -> str:
-    """Items as people list them: a, b and c. An item given twice is said once."""
+def listed(items: Sequence[str], way: str = "") -> str:
+    """Items as people list them: a, b and c. An item given twice is said once. `way` "_places": the items are places,
+    which may be lists themselves."""
     found = list(dict.fromkeys(items))
     if len(found) < 2:
         return "".join(found)
     head = found[0]
     for item in found[1:-1]:
-        head = say("phrase.more", first=head, last=item)
-    return say("phrase.two", first=head, last=found[-1])
+        head = say(f"phrase.more{way}", first=head, last=item)
+    return say(f"phrase.two{way}", first=head, last=found[-1])
 
 
 def title_told(title: str) -> str:

@@ -216,3 +216,5 @@ booklet-index_intro = Maße in alphabetischer Reihenfolge, mit den Schritten, di
 booklet-licence = Lizenz
 booklet-made_with = Aus einem einzigen Notebook konstruiert, geprüft und gesetzt. Jedes Bild und jede Zahl folgt der Konstruktion.
 booklet-language = Sprache
+booklet-place = { $across }, { $above }
+booklet-named_place = { $name }: { $across }, { $above }

@@ -17,6 +17,8 @@ phrase-row = { $first } mit { $last }
 phrase-title = { $given }
 phrase-two = { $first } und { $last }
 phrase-more = { $first }, { $last }
+phrase-two_places = { $first } sowie { $last }
+phrase-more_places = { $first }, { $last }
 
 word-left = links
 word-right = rechts

@@ -217,3 +217,6 @@ booklet-index_intro = Measures in alphabetical order, with the steps that use th
 booklet-licence = Licence
 booklet-made_with = Drafted, proved and set from one notebook. Every picture and number in it follows the draft.
 booklet-language = Language
+# Where a point lies, read after its letter; $name is what the point is called.
+booklet-place = { $across }, { $above }
+booklet-named_place = { $name }: { $across }, { $above }

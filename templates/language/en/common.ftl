@@ -21,6 +21,9 @@ phrase-row = { $first } with { $last }
 phrase-title = { $small }
 phrase-two = { $first } and { $last }
 phrase-more = { $first }, { $last }
+# The same for a list of places, each of which may be a list itself.
+phrase-two_places = { $first } and { $last }
+phrase-more_places = { $first }, { $last }
 
 word-left = left
 word-right = right

@@ -81,6 +81,8 @@ panel-pages = { $count ->
 panel-figure_was = was { $figure }
 panel-figure_waiting = …
 panel-figure_none = not yet known
+# Instead of a length: a piece is wider than the cloth.
+panel-figure_narrow = too narrow
 
 # After try-on: what somebody changes at a fitting, and why.
 panel-tryon = After try-on

@@ -209,3 +209,5 @@ booklet-index_intro = Mesures par ordre alphabétique, avec les étapes où elle
 booklet-licence = Licence
 booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul notebook. Toutes les images et tous les nombres suivent le tracé.
 booklet-language = Langue
+booklet-place = { $across }, { $above }
+booklet-named_place = { $name } : { $across }, { $above }

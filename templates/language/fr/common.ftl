@@ -29,6 +29,8 @@ phrase-row = { $first } avec { $last }
 phrase-title = { $small }
 phrase-two = { $first } et { $last }
 phrase-more = { $first }, { $last }
+phrase-two_places = { $first } ainsi que { $last }
+phrase-more_places = { $first }, { $last }
 
 # Se lisent après « à » et « la moitié ».
 word-left = gauche
