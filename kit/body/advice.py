@@ -11,8 +11,9 @@ from dataclasses import dataclass
 
 from kit.body.body import Body
 from kit.body.chart import KEYS, SizeChart
-from kit.body.measures import MEASUREMENTS, said
+from kit.body.measures import said
 from kit.errors import KitError
+from kit.language import say
 from kit.units import System, both
 
 _FULLER = 50.0  # mm of bust beyond what the upper chest's size has, after which the bust is altered instead
@@ -55,10 +56,7 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     size = fits[lead].size
     sentences = [_draw(fits[lead], chart, system)]
     if fuller > 0:
-        sentences.append(
-            f"The bust is {both(fuller, system)} fuller than size {size} allows for: keep the shoulders of {size} and "
-            "add at the bust."
-        )
+        sentences.append(say("body.advice_fuller_bust", off=both(fuller, system), size=size))
     sentences += _blends(fits, size, chart, lead, system)
     sentences += _lengths(taken, size, chart, system)
     return Advice(size, tuple(fits.values()), tuple(sentences))
@@ -82,53 +80,41 @@ def _lead(fits: dict[str, Fit], chart: SizeChart) -> tuple[str, float]:
 
 def _draw(fit: Fit, chart: SizeChart, system: System) -> str:
     row = chart.table[fit.name]
+    told = {"measure": said(fit.name), "value": both(fit.value, system), "size": fit.size}
     step = row[-1] - row[-2] if len(row) > 1 else 40.0
-    by = f"the {said(fit.name)}, {both(fit.value, system)}"
     if fit.value > row[-1] + step / 2:
-        return (
-            f"Beyond the largest size by {by}: {fit.size} is {both(fit.off, system)} too small. Draft from your own "
-            "measurements instead of a size."
-        )
+        return say("body.advice_beyond", told, off=both(fit.off, system))
     step = row[1] - row[0] if len(row) > 1 else 40.0
     if fit.value < row[0] - step / 2:
-        return (
-            f"Below the smallest size by {by}: {fit.size} is {both(-fit.off, system)} too large. Draft from your own "
-            "measurements instead of a size."
-        )
+        return say("body.advice_below", told, off=both(-fit.off, system))
     place = chart.place(fit.name, fit.value) if len(row) > 1 else 0.0
     left = int(place) if place > 0 else 0
     if abs(place - left - 0.5) < _BETWEEN and 0 < place < len(row) - 1:
-        one, two = chart.sizes[left], chart.sizes[left + 1]
-        return (
-            f"Draw size {fit.size}: {by}, lies between {one} and {two}. For a loose shape {one} will do, for a close "
-            f"one or firm cloth take {two}."
-        )
-    return f"Draw size {fit.size} by {by}."
+        return say("body.advice_between", told, smaller=chart.sizes[left], larger=chart.sizes[left + 1])
+    return say("body.advice_draw", told)
 
 
 def _blends(fits: dict[str, Fit], size: str, chart: SizeChart, lead: str, system: System) -> Iterator[str]:
     drawn = chart.sizes.index(size)
-    for name, start in (("waist_girth", "the underarm"), ("hip_girth", "the waist")):
+    for name, key in (("waist_girth", "body.advice_waist"), ("hip_girth", "body.advice_hip")):
         fit = fits.get(name)
         if fit is None or fit.size == size or name == lead:
             continue
         way = "out" if chart.sizes.index(fit.size) > drawn else "in"
-        yield (
-            f"The {said(name)}, {both(fit.value, system)}, is that of {fit.size}: below {start} blend the side seam "
-            f"{way} to {fit.size} at the {said(name).split()[0]}."
-        )
+        yield say(key, measure=said(name), value=both(fit.value, system), size=fit.size, way=way)
 
 
 def _lengths(taken: dict[str, float], size: str, chart: SizeChart, system: System) -> Iterator[str]:
     body = chart[size]
-    for name, where in (
-        ("back_waist_length", "between armpit and waist"),
-        ("waist_to_hip", "between waist and hip"),
-        ("arm_length", "along the sleeve, above the elbow"),
-    ):
+    for name in ("back_waist_length", "waist_to_hip", "arm_length"):
         if name not in taken or name not in body:
             continue
         off = taken[name] - body[name]
         if abs(off) >= _LENGTH:
-            how = "lengthen" if off > 0 else "shorten"
-            yield f"{MEASUREMENTS[name].said.capitalize()}: {how} by {both(abs(off), system)} {where}."
+            measure = said(name)
+            yield say(
+                f"body.advice_{name}",
+                measure=measure[:1].upper() + measure[1:],
+                off=both(abs(off), system),
+                way="longer" if off > 0 else "shorter",
+            )

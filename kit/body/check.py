@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from kit.body.body import Body
 from kit.body.measures import said
+from kit.language import say
 from kit.units import System, both
 
 
@@ -30,7 +31,8 @@ class Doubt:
 
 @dataclass(frozen=True)
 class _Share:
-    """`part` is between `least` and `most` times `whole`; `small` and `large` say it when it is not."""
+    """`part` is between `least` and `most` times `whole`; `small` and `large` are the
+    messages that say it when it is not."""
 
     part: str
     whole: str
@@ -41,30 +43,29 @@ class _Share:
 
 
 _SHARES = (
-    _Share("waist_girth", "hip_girth", 0.52, 1.12, "is very small beside", "is larger by far than"),
-    _Share("waist_girth", "bust_girth", 0.55, 1.12, "is very small beside", "is larger by far than"),
-    _Share("hip_girth", "bust_girth", 0.78, 1.40, "is much smaller than", "is much larger than"),
-    _Share("bust_girth", "upper_chest_girth", 0.94, 1.28, "is smaller than", "is larger by far than"),
-    _Share("under_bust_girth", "bust_girth", 0.62, 1.0, "is very small beside", "is larger than"),
-    _Share("neck_base_girth", "bust_girth", 0.29, 0.52, "is small beside", "is large beside"),
-    _Share("front_width", "back_width", 0.78, 1.12, "is small beside", "is large beside"),
-    _Share("bust_point_width", "front_width", 0.38, 0.80, "is small beside", "is large beside"),
-    _Share("armscye_depth", "back_waist_length", 0.38, 0.62, "is short beside", "is long beside"),
-    _Share("front_waist_length", "back_waist_length", 0.88, 1.32, "is short beside", "is long beside"),
-    _Share("neck_to_bust_point", "front_waist_length", 0.45, 0.80, "is short beside", "is long beside"),
-    _Share("wrist_girth", "upper_arm_girth", 0.36, 0.90, "is small beside", "is large beside"),
-    _Share("elbow_girth", "upper_arm_girth", 0.65, 1.15, "is small beside", "is large beside"),
-    _Share("thigh_girth", "hip_girth", 0.45, 0.75, "is small beside", "is large beside"),
-    _Share("knee_girth", "thigh_girth", 0.45, 0.95, "is small beside", "is large beside"),
-    _Share("ankle_girth", "knee_girth", 0.48, 0.90, "is small beside", "is large beside"),
-    _Share("total_crotch_length", "body_rise", 1.9, 3.4, "is short beside", "is long beside"),
-    _Share("back_waist_length", "height", 0.20, 0.30, "is short beside", "is long beside"),
-    _Share("arm_length", "height", 0.29, 0.41, "is short beside", "is long beside"),
-    _Share("waist_height", "height", 0.54, 0.70, "is low beside", "is high beside"),
-    _Share("inside_leg_length", "waist_height", 0.60, 0.85, "is short beside", "is long beside"),
-    _Share("outside_leg_length", "waist_height", 0.97, 1.10, "is shorter than", "is longer by far than"),
+    _Share("waist_girth", "hip_girth", 0.52, 1.12, "very_small", "larger_by_far"),
+    _Share("waist_girth", "bust_girth", 0.55, 1.12, "very_small", "larger_by_far"),
+    _Share("hip_girth", "bust_girth", 0.78, 1.40, "much_smaller", "much_larger"),
+    _Share("bust_girth", "upper_chest_girth", 0.94, 1.28, "smaller", "larger_by_far"),
+    _Share("under_bust_girth", "bust_girth", 0.62, 1.0, "very_small", "larger"),
+    _Share("neck_base_girth", "bust_girth", 0.29, 0.52, "small", "large"),
+    _Share("front_width", "back_width", 0.78, 1.12, "small", "large"),
+    _Share("bust_point_width", "front_width", 0.38, 0.80, "small", "large"),
+    _Share("armscye_depth", "back_waist_length", 0.38, 0.62, "short", "long"),
+    _Share("front_waist_length", "back_waist_length", 0.88, 1.32, "short", "long"),
+    _Share("neck_to_bust_point", "front_waist_length", 0.45, 0.80, "short", "long"),
+    _Share("wrist_girth", "upper_arm_girth", 0.36, 0.90, "small", "large"),
+    _Share("elbow_girth", "upper_arm_girth", 0.65, 1.15, "small", "large"),
+    _Share("thigh_girth", "hip_girth", 0.45, 0.75, "small", "large"),
+    _Share("knee_girth", "thigh_girth", 0.45, 0.95, "small", "large"),
+    _Share("ankle_girth", "knee_girth", 0.48, 0.90, "small", "large"),
+    _Share("total_crotch_length", "body_rise", 1.9, 3.4, "short", "long"),
+    _Share("back_waist_length", "height", 0.20, 0.30, "short", "long"),
+    _Share("arm_length", "height", 0.29, 0.41, "short", "long"),
+    _Share("waist_height", "height", 0.54, 0.70, "low", "high"),
+    _Share("inside_leg_length", "waist_height", 0.60, 0.85, "short", "long"),
+    _Share("outside_leg_length", "waist_height", 0.97, 1.10, "shorter", "longer_by_far"),
 )
-_AGAIN = "Measure both again; if they are right, go on."
 
 
 def check_body(body: Body, system: System = "cm") -> tuple[Doubt, ...]:
@@ -83,9 +84,15 @@ def _shares(taken: dict[str, float], system: System) -> Iterator[Doubt]:
             continue
         how = row.small if part < row.least * whole else row.large
         yield Doubt(
-            f"The {said(row.part)}, {both(part, system)}, {how} the {said(row.whole)}, {both(whole, system)}.",
+            say(
+                f"body.check_{how}",
+                part=said(row.part),
+                part_value=both(part, system),
+                whole=said(row.whole),
+                whole_value=both(whole, system),
+            ),
             (row.part, row.whole),
-            _AGAIN,
+            say("body.check_again"),
         )
 
 
@@ -95,30 +102,49 @@ def _sums(taken: dict[str, float], system: System) -> Iterator[Doubt]:
         shoulder, back, neck = (taken[name] for name in names)
         across = 2 * shoulder * math.cos(math.radians(22)) + 0.36 * neck  # from shoulder tip to shoulder tip
         if not 0.80 * across <= back <= 1.20 * across:
-            how = "narrow" if back < across else "wide"
             yield Doubt(
-                f"The shoulder length, {both(shoulder, system)}, does not go with the back width, "
-                f"{both(back, system)}: the back is {how} for shoulders about {both(across, system)} from tip to tip.",
+                say(
+                    "body.check_shoulders",
+                    shoulder=said("shoulder_length"),
+                    shoulder_value=both(shoulder, system),
+                    back=said("back_width"),
+                    back_value=both(back, system),
+                    across=both(across, system),
+                    how="narrow" if back < across else "wide",
+                ),
                 names,
-                "Find the end of the shoulder bone again by lifting the arm, and measure both once more.",
+                say("body.check_shoulders_do"),
             )
     names = ("back_waist_length", "waist_height", "height")
     if all(name in taken for name in names):
         back, waist, height = (taken[name] for name in names)
         if not 0.80 * height <= back + waist <= 0.92 * height:
+            back_said = said("back_waist_length")
             yield Doubt(
-                f"Back waist length and waist height together, {both(back + waist, system)}, do not reach the nape "
-                f"of a person of {both(height, system)}.",
+                say(
+                    "body.check_nape",
+                    back=back_said[:1].upper() + back_said[1:],
+                    waist=said("waist_height"),
+                    sum=both(back + waist, system),
+                    height=both(height, system),
+                ),
                 names,
-                "Tie a tape around the waist and measure all three to and from it.",
+                say("body.check_nape_do"),
             )
     names = ("waist_height", "inside_leg_length", "body_rise")
     if all(name in taken for name in names):
         waist, inside, rise = (taken[name] for name in names)
         if abs(waist - inside - rise) > 60:
+            waist_said = said("waist_height")
             yield Doubt(
-                f"Waist height less inside leg length is {both(waist - inside, system)}, but the body rise is "
-                f"{both(rise, system)}.",
+                say(
+                    "body.check_rise",
+                    waist=waist_said[:1].upper() + waist_said[1:],
+                    inside=said("inside_leg_length"),
+                    left=both(waist - inside, system),
+                    rise=said("body_rise"),
+                    rise_value=both(rise, system),
+                ),
                 names,
-                "Measure the body rise sitting on a flat, hard chair, and the inside leg to the floor.",
+                say("body.check_rise_do"),
             )
