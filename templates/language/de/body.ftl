@@ -7,19 +7,19 @@ body-one_size = Einheitsgröße
 
 body-advice_draw = Größe { $size } zeichnen; maßgebend: { $measure }, { $value }.
 body-advice_between = Größe { $size } zeichnen: { $measure }, { $value }, liegt zwischen { $smaller } und { $larger }. Für eine weite Form genügt { $smaller }, für eine anliegende Form oder festen Stoff { $larger } nehmen.
-body-advice_beyond = Mehr als die größte Größe: { $measure }, { $value }; { $size } ist um { $off } zu klein. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
-body-advice_below = Weniger als die kleinste Größe: { $measure }, { $value }; { $size } ist um { $off } zu groß. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
+body-advice_beyond = Über die größte Größe hinaus: { $measure }, { $value }; { $size } ist um { $off } zu klein. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
+body-advice_below = Unter der kleinsten Größe: { $measure }, { $value }; { $size } ist um { $off } zu groß. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
 body-advice_fuller_bust = Die Brust ist um { $off } stärker, als Größe { $size } vorsieht: die Schultern der Größe { $size } beibehalten und an der Brust zugeben.
 # Die Seitennaht geht in die einer anderen Größe über: nach außen zur größeren, nach innen zur kleineren.
 body-advice_waist =
     { $way ->
-        [out] { $measure } ({ $value }) entspricht der Größe { $size }: unterhalb der Achsel die Seitennaht nach außen zur Linie der Größe { $size } an der Taille übergehen lassen.
-       *[in] { $measure } ({ $value }) entspricht der Größe { $size }: unterhalb der Achsel die Seitennaht nach innen zur Linie der Größe { $size } an der Taille übergehen lassen.
+        [out] Das Maß „{ $measure }“, { $value }, entspricht der Größe { $size }: unterhalb der Achsel die Seitennaht nach außen zur Linie der Größe { $size } an der Taille übergehen lassen.
+       *[in] Das Maß „{ $measure }“, { $value }, entspricht der Größe { $size }: unterhalb der Achsel die Seitennaht nach innen zur Linie der Größe { $size } an der Taille übergehen lassen.
     }
 body-advice_hip =
     { $way ->
-        [out] { $measure } ({ $value }) entspricht der Größe { $size }: unterhalb der Taille die Seitennaht nach außen zur Linie der Größe { $size } an der Hüfte übergehen lassen.
-       *[in] { $measure } ({ $value }) entspricht der Größe { $size }: unterhalb der Taille die Seitennaht nach innen zur Linie der Größe { $size } an der Hüfte übergehen lassen.
+        [out] Das Maß „{ $measure }“, { $value }, entspricht der Größe { $size }: unterhalb der Taille die Seitennaht nach außen zur Linie der Größe { $size } an der Hüfte übergehen lassen.
+       *[in] Das Maß „{ $measure }“, { $value }, entspricht der Größe { $size }: unterhalb der Taille die Seitennaht nach innen zur Linie der Größe { $size } an der Hüfte übergehen lassen.
     }
 # Eine Länge wird zwischen zwei Linien geändert; $measure beginnt die Zeile.
 body-advice_back_waist_length =
@@ -57,8 +57,8 @@ body-check_longer_by_far = Das Maß „{ $part }“, { $part_value }, ist bei we
 body-check_again = Beide noch einmal messen; wenn sie stimmen, weitermachen.
 body-check_shoulders =
     { $how ->
-        [narrow] { $shoulder } ({ $shoulder_value }) und { $back } ({ $back_value }) passen nicht zusammen: Der Rücken ist schmal für Schultern, die von Spitze zu Spitze etwa { $across } messen.
-       *[wide] { $shoulder } ({ $shoulder_value }) und { $back } ({ $back_value }) passen nicht zusammen: Der Rücken ist breit für Schultern, die von Spitze zu Spitze etwa { $across } messen.
+        [narrow] Die Maße „{ $shoulder }“, { $shoulder_value }, und „{ $back }“, { $back_value }, passen nicht zusammen: Der Rücken ist schmal für Schultern, die von Spitze zu Spitze etwa { $across } messen.
+       *[wide] Die Maße „{ $shoulder }“, { $shoulder_value }, und „{ $back }“, { $back_value }, passen nicht zusammen: Der Rücken ist breit für Schultern, die von Spitze zu Spitze etwa { $across } messen.
     }
 body-check_shoulders_do = Das Ende des Schulterknochens noch einmal suchen, dazu den Arm heben, und beide noch einmal messen.
 body-check_nape = { $back } und { $waist } zusammen, { $sum }, reichen bei { $height } Körpergröße nicht bis zum Nackenwirbel.

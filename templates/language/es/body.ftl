@@ -61,7 +61,7 @@ body-check_shoulders =
        *[wide] La medida «{ $shoulder }», { $shoulder_value }, no concuerda con «{ $back }», { $back_value }: la espalda es ancha para unos hombros de { $across } aproximadamente de punta a punta.
     }
 body-check_shoulders_do = Busque otra vez el final del hueso del hombro levantando el brazo y vuelva a tomar las dos medidas.
-body-check_nape = Las medidas «{ $back }» y «{ $waist }» juntas, { $sum }, no llegan a la nuca de una persona de { $height } de estatura.
+body-check_nape = { $back } y { $waist }: las dos medidas juntas, { $sum }, no llegan a la nuca de una persona de { $height } de estatura.
 body-check_nape_do = Ate una cinta a la cintura y tome las tres medidas desde ella o hasta ella.
-body-check_rise = La medida «{ $waist }» menos «{ $inside }» da { $left }, pero la medida «{ $rise }» es { $rise_value }.
+body-check_rise = { $waist } menos { $inside } da { $left }, pero la medida «{ $rise }» es { $rise_value }.
 body-check_rise_do = Tome la altura de tiro en una silla plana y dura, y el largo interior de pierna hasta el suelo.

@@ -61,7 +61,7 @@ body-check_shoulders =
        *[wide] La mesure « { $shoulder } », { $shoulder_value }, ne va pas avec « { $back } », { $back_value } : le dos est large pour des épaules d’environ { $across } d’une pointe à l’autre.
     }
 body-check_shoulders_do = Chercher de nouveau le bout de l’os de l’épaule en levant le bras, puis reprendre les deux mesures.
-body-check_nape = Les mesures « { $back } » et « { $waist } » ensemble, { $sum }, n’atteignent pas la nuque d’une personne de { $height }.
+body-check_nape = { $back } et { $waist } : ces deux mesures ensemble, { $sum }, n’atteignent pas la nuque d’une personne de { $height }.
 body-check_nape_do = Nouer un ruban autour de la taille et prendre les trois mesures à partir de ce ruban ou jusqu’à lui.
-body-check_rise = La mesure « { $waist } » moins « { $inside } » donne { $left }, mais la mesure « { $rise } » est de { $rise_value }.
+body-check_rise = { $waist } moins { $inside } donne { $left }, mais la mesure « { $rise } » est de { $rise_value }.
 body-check_rise_do = Mesurer la hauteur de montant assis sur une chaise plate et dure, et l’entrejambe jusqu’au sol.
