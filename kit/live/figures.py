@@ -29,13 +29,14 @@ _PAPERS = ("a4", "letter")
 @dataclass(frozen=True)
 class Figure:
     """What one cloth at one width (mm), or one paper, takes: `amount` in mm to buy or in pages; `trouble` says why it
-    is not known."""
+    is not known, `narrow` that the cloth is too narrow for a piece."""
 
     kind: str
     name: str
     width: float = 0.0
     amount: float = 0.0
     trouble: str = ""
+    narrow: bool = False
 
     def label(self, system: System) -> str:
         """What the figure is of, in words."""
@@ -48,7 +49,7 @@ class Figure:
     def said(self, system: System) -> str:
         """The figure in words."""
         if self.trouble:
-            return say("panel.figure_none")
+            return say("panel.figure_narrow" if self.narrow else "panel.figure_none")
         if self.kind == "cloth":
             return both(self.amount, system, "shop")
         return say("panel.pages", count=int(self.amount))
@@ -64,7 +65,9 @@ def cloth_figures(pattern: Pattern) -> tuple[Figure, ...]:
     except Exception as error:  # a figure that fails must not take the panel down
         return (Figure("cloth", "main", _width(pattern), trouble=fragments.plain(error)),)
     return tuple(
-        Figure("cloth", each.cloth, each.width, each.amounts[0].length, each.amounts[0].trouble) for each in found
+        Figure("cloth", each.cloth, each.width, amount.length, amount.trouble, bool(amount.trouble))
+        for each in found
+        for amount in each.amounts
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import linecache
+import re
 import traceback
 from collections.abc import Callable, Iterable, Sequence
 from html import escape
@@ -35,6 +36,12 @@ _QUIET = "opacity:.75;font-size:90%"
 def picture(drawing: Drawing, width: float, height: float | None = None) -> str:
     """`drawing` as SVG that shrinks where there is less room."""
     return svg(drawing, width, height).replace("<svg ", '<svg style="max-width:100%;height:auto" ', 1)
+
+
+def height(html: str) -> float:
+    """How high (px) a picture is where it has its full width."""
+    found = re.search(r'<svg [^>]*?height="([\d.]+)"', html)
+    return float(found[1]) if found else 0.0
 
 
 def message(text: str) -> str:

@@ -71,6 +71,7 @@ class Panel(widgets.VBox):
         self._measured = ""
         self._proved = ""
         self._stamp: Any = None
+        self._room: tuple[Any, float] = (None, 0.0)
         self._moves = Moves()
         self._latest = Latest(self._draw)
         self._saving = Settled(self._save, _SAVE_AFTER)
@@ -176,7 +177,7 @@ class Panel(widgets.VBox):
         return guarded
 
     def _changed(self) -> None:
-        self._moved_last = ""
+        self._moved_last, self._room = "", (None, 0.0)
         self._saving.ask()
 
     @spoken
@@ -202,6 +203,7 @@ class Panel(widgets.VBox):
         rewritten, self._rewritten = self._rewritten, False
         if rewritten:
             self._furnish()
+            self._room = (None, 0.0)
         trouble = self._said
         try:
             pattern, open_outline = self._worked(rewritten)
@@ -209,7 +211,7 @@ class Panel(widgets.VBox):
             self._good = fragments.picture(self._drawing(pattern), _WIDTH, _HEIGHT)
             self.pattern = pattern
             self.drawn += 1
-            self.picture.value = self._good
+            self._show_picture(self._good)
             self.tried_on.measure()
             self._measured = fragments.finished(pattern, self.lesson.units)
             self.finished.value = self._measured
@@ -274,7 +276,17 @@ class Panel(widgets.VBox):
         """Before and after a fitting, with what moved measured."""
         if self.pattern is not None:
             self._good = fragments.picture(drawing, _WIDTH, _HEIGHT)
-            self.picture.value = self._good
+            self._show_picture(self._good)
+
+    def _show_picture(self, html: str) -> None:
+        """The picture in a room that grows with it but does not shrink while one view is looked at, so that what
+        stands below keeps its place."""
+        looked = (self.view.value, self.tried_on.begun is None, self.tried_on.chosen is None)
+        high = fragments.height(html)
+        if looked != self._room[0] or high > self._room[1]:
+            self._room = (looked, high)
+            self.picture.layout.min_height = f"{high:.0f}px"
+        self.picture.value = html
 
     def _show_choices(self) -> None:
         """Rows, size and units as the lesson has them, whoever changed them."""

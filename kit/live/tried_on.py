@@ -69,9 +69,7 @@ class TriedOn:
         self.open = widgets.ToggleButton(
             description=say("panel.tryon"), tooltip=say("panel.tryon_tip"), layout={"width": "auto"}
         )
-        self.name = widgets.Text(
-            description=say("panel.tryon_name"), continuous_update=False, style=_WIDE, layout={"width": "300px"}
-        )
+        self.name = widgets.Text(description=say("panel.tryon_name"), style=_WIDE, layout={"width": "300px"})
         self.begin, self.keep = button("begin", "primary"), button("keep", "primary")
         self.cancel, self.back = button("cancel"), button("back")
         self.going, self.changes, self.code = widgets.HTML(), widgets.HTML(), widgets.HTML()
@@ -81,7 +79,6 @@ class TriedOn:
         self.why = widgets.Textarea(
             description=say("panel.tryon_why"),
             placeholder=say("panel.tryon_why_hint"),
-            continuous_update=False,
             rows=2,
             style=_WIDE,
             layout={"width": "460px"},

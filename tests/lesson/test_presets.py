@@ -78,7 +78,7 @@ def test_a_title_is_needed_and_a_near_one_offered(lesson: Lesson) -> None:
     with pytest.raises(KitError, match="a preset needs a title"):
         lesson.preset(" ", sleeve_length=45 * cm)
     lesson.preset("Long sleeve", sleeve_length=45 * cm)
-    with pytest.raises(KitError, match="(?s)no preset 'Long sleve'.*Long sleeve"):
+    with pytest.raises(KitError, match=r"(?s)no preset 'Long sleve'.*Long sleeve"):
         lesson.use_preset("Long sleve")
 
 

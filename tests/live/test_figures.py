@@ -80,7 +80,9 @@ def test_figures_are_shown_and_said_in_the_chosen_units(lesson: Lesson) -> None:
     assert shown.figures.shown.value.count("…") == 3, "one row for the cloth and two for the pages from the start"
     shown.figures.now()
     text = shown.figures.shown.value
-    assert "Cloth, 140 cm (55 in) wide" in text and " m (" in text and "Pages, A4" in text and "Pages, US Letter" in text
+    assert (
+        "Cloth, 140 cm (55 in) wide" in text and " m (" in text and "Pages, A4" in text and "Pages, US Letter" in text
+    )
     assert "was" not in text and "opacity" not in text
     lesson.choose(units="inch")
     shown.figures.now()

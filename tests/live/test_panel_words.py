@@ -11,10 +11,10 @@ from typing import Any
 
 import ipywidgets as widgets
 import pytest
-from tests.pseudo import CODE, escaped, pseudo
 
 from kit import Lesson, body_form, cm, name_edges, panel, read_traced
 from kit.live import speech
+from tests.pseudo import CODE, escaped, pseudo
 
 from .conftest import LessonMaker
 from .test_panel_choices import seams
