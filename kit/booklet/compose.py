@@ -34,7 +34,7 @@ from kit.booklet.theme_file import BookTheme, picture_theme
 from kit.booklet.words import fill_markdown, fill_text
 from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
-from kit.language import language, naming, say
+from kit.language import alphabetical, language, naming, say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension
 from kit.picture.flat import laid_flat
@@ -226,7 +226,7 @@ def _index(pattern: Pattern, at: dict[str, int]) -> tuple[IndexEntry, ...]:
                 found.setdefault(said(labels[name]), []).append((at[record.key], record.key))
     return tuple(
         IndexEntry(name, tuple(dict.fromkeys(steps)))
-        for name, steps in sorted(found.items(), key=lambda item: item[0].casefold())
+        for name, steps in sorted(found.items(), key=lambda item: alphabetical(item[0]))
     )
 
 

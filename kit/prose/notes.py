@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from kit.language import keys, say
+from kit.language import alphabetical, keys, say
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import Pattern
@@ -71,7 +71,7 @@ def terms(texts: Iterable[str]) -> list[Term]:
         for key in keys("term")
         if any(re.search(rf"\b{re.escape(form)}\b", body) for form in _forms(key))
     ]
-    return sorted(found, key=lambda term: term.term.lower())
+    return sorted(found, key=lambda term: alphabetical(term.term))
 
 
 def _forms(key: str) -> list[str]:

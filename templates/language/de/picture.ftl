@@ -81,7 +81,7 @@ picture-half =
         [left] { $piece } links
        *[right] { $piece } rechts
     }
-picture-section = Querschnitt
+picture-section = Lagen
 picture-strip_as_cut = { $strip }, wie zugeschnitten
 picture-strip_folded = gefaltet und gesteppt
 picture-scene_layers = Von unten nach oben: { $layers }.
