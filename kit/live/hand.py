@@ -56,6 +56,8 @@ class Drawn:
     kind: str = "length"
     amount: float = 20.0
     least: float = 0.0
+    within: Edge | None = None
+    """The edge along which it is measured, so that it cannot be longer."""
     thing: str = ""
     makes: str = ""
     apart: bool = False
@@ -157,6 +159,13 @@ class Hand:
                     raise no("has_dart", edge=said(edge))
                 if any(edge.name in (p.edge, p.far) for p in piece.pleats):
                     raise no("has_pleat", edge=said(edge))
+
+    def closed(self) -> bool:
+        """Whether the outlines close already; while a lesson is drafted they may stand open."""
+        try:
+            return all(self.pieces[name].outline is not None for name in self.names)
+        except KitError:
+            return False
 
     def inside_left(self) -> bool:
         """Whether the cloth lies to the left of its edges."""

@@ -19,16 +19,16 @@ from kit.lesson.working import Definition, work
 from kit.live import outline_moves as outline
 from kit.live import paper_moves as paper
 from kit.live.fragments import plain
-from kit.live.hand import Chosen, Drawn, Hand
+from kit.live.hand import Chosen, Drawn, Hand, said
 from kit.live.outline_moves import Ways
 from kit.live.tidy_source import Call, free, function, identifier, length_source, literal, quoted, statements, stepped
 from kit.piece.piece import Piece
 from kit.prose.phrases import listed
-from kit.units import System, cm, inch, mm
+from kit.units import System, both, cm, inch, mm
 
 UNITS = {"cm": cm, "mm": mm, "inch": inch}
 _LOCALS = frozenset(
-    ("piece", "begin", "end", "old", "meet", "place", "cut", "raised", "lowered", "moved", "body", "make")
+    ("piece", "begin", "end", "old", "meet", "place", "cut", "line", "raised", "lowered", "moved", "body", "make")
 )
 _SMALL = frozenset(("the", "a", "an", "of", "and", "to", "it"))
 _LONG = 44
@@ -206,6 +206,9 @@ class _Writing:
         low, high = self._bounds(value)
         if value < low - 1e-6:
             raise KitError(say("canvas_moves.too_small"))
+        if drawn.within is not None and value >= drawn.within.path.length:
+            size = both(drawn.within.path.length, self.lesson.units)
+            raise KitError(say("canvas_moves.too_long", edge=said(drawn.within), length=size))
         cell = replace(cell, value=value)
         found = self._worked(self._ranged(cell, low, high))
         if not ranged or found.why_not:
@@ -285,6 +288,8 @@ class _Writing:
             return self.drawn.least, max(1.6, value)
         unit = 25.4 / 2 if self.move.system == "inch" else 5.0
         most = math.ceil(max(2 * value, value + 4 * unit) / unit - 1e-6) * unit
+        if self.drawn.within is not None:
+            most = max(min(most, stepped(self.drawn.within.path.length - 1.0, self.move.system)), value)
         least = self.drawn.least and (25.4 / 16 if self.move.system == "inch" else self.drawn.least)
         return least, most
 

@@ -104,12 +104,15 @@ def square_edge(hand: Hand) -> Drawn:
     values["thing"] = words(thing)
     drawn = Drawn(say("canvas_moves.square_title", values), [say("canvas_moves.square", values)], measure=measure)
     drawn.thing, drawn.least = thing, 1.0
-    args = (measure, f'"{direction}"', *([at] if at else []))
-    after = own if end == "end" else hand.on(beside.name)
-    drawn.body.append(Call(hand.on("draw"), (keyed(thing, Call(f"{own}.square", args)), f"after={after}")))
-    tip = hand.on(f"{thing}.{'end' if end == 'end' else 'start'}")
-    statement, sentence = hand.redrawn(beside, "start" if end == "end" else "end", tip, vector(direction))
-    drawn.body.append(statement)
+    line = Call(f"{own}.square", (measure, f'"{direction}"', *([at] if at else [])))
+    if end == "end":
+        drawn.body.append(Call(hand.on("draw"), (keyed(thing, line), f"after={own}")))
+        statement, sentence = hand.redrawn(beside, "start", hand.on(f"{thing}.end"), vector(direction))
+        drawn.body.append(statement)
+    else:  # the neighbour first, so that it is clear which way the new edge runs
+        statement, sentence = hand.redrawn(beside, "end", "line.end", vector(direction))
+        drawn.body += [Call(f"line = {line.head}", line.args), statement]
+        drawn.body.append(Call(hand.on("draw"), (f"{thing}=line", f"after={hand.on(beside.name)}")))
     drawn.words.append(sentence)
     more, told = hand.allowed(thing, edge)
     drawn.body += more
@@ -145,6 +148,7 @@ def round_corner(hand: Hand) -> Drawn:
     drawn = Drawn(say("canvas_moves.round_title", values), [say("canvas_moves.round", values)], measure=measure)
     a, b = hand.on(one.name), hand.on(two.name)
     drawn.thing, drawn.least = thing, 1.0
+    drawn.within = min(one, two, key=lambda edge: edge.path.length)
     curve = Call("begin.curve_to", ("end", f"along={a}", f"end_along={b}"))
     drawn.body += [
         Call(f"begin = {a}.at", (f"{a}.length - {measure}",)),
@@ -201,7 +205,7 @@ def curve_into(hand: Hand) -> Drawn:
     measure = hand.measure(between.name, "reach")
     values = {"edge": said(between), "first": said(one), "second": said(two), "way": way, "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.into_title", values), [say("canvas_moves.into", values)], measure=measure)
-    drawn.amount = min(60.0, two.path.length / 3)
+    drawn.amount, drawn.within = min(60.0, two.path.length / 3), two
     a, b, c = hand.on(one.name), hand.on(between.name), hand.on(two.name)
     if forward:
         verb = "curve_into" if way == "smooth" else "curve_square_to"
@@ -243,7 +247,7 @@ def move_edge(hand: Hand) -> Drawn:
     values = {"edge": said(edge), "before": said(before), "after": said(after), "way": way, "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.edge_title", values), [say("canvas_moves.edge", values)], measure=measure)
     own = hand.on(edge.name)
-    if way == outward:
+    if way == outward and hand.closed():
         drawn.body.append(Call(hand.on("extend_hem"), (own, measure)))
         return drawn
     drawn.body += [

@@ -143,7 +143,8 @@ def opening(hand: Hand) -> Drawn:
     measure = hand.measure(thing, "size")
     values = {"edge": said(edge), "beside": said(beside), "way": way, "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.opening_title", values), [say("canvas_moves.opening", values)], measure=measure)
-    drawn.thing, drawn.amount, drawn.least = thing, 40.0, 1.0
+    drawn.thing, drawn.amount, drawn.least = thing, min(40.0, edge.path.length / 2), 1.0
+    drawn.within = edge
     own = hand.on(edge.name)
     at = {"middle": f"({own}.length - {measure}) / 2", "start": "0", "end": f"{own}.length - {measure}"}[way]
     drawn.body.append(Call(hand.on("leave_open"), (f'"{thing}"', f'"{edge.name}"', f"at={at}", f"size={measure}")))
@@ -167,7 +168,7 @@ def notch(hand: Hand) -> Drawn:
     measure = hand.measure(edge.name, "notch")
     values = {"edge": said(edge), "beside": said(beside), "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.notch_title", values), [say("canvas_moves.notch", values)], measure=measure)
-    drawn.amount, drawn.least = _third(edge.path), 1.0
+    drawn.amount, drawn.least, drawn.within = _third(edge.path), 1.0, edge
     own = hand.on(edge.name)
     at = measure if way == "start" else f"{own}.length - {measure}"
     drawn.body += [
@@ -194,6 +195,7 @@ def _pair(hand: Hand) -> Drawn:
     }
     drawn = Drawn(say("canvas_moves.pair_title", values), [say("canvas_moves.pair", values)], measure=measure)
     drawn.amount, drawn.least = min(_third(first.path), _third(second.path)), 1.0
+    drawn.within = min(first, second, key=lambda edge: edge.path.length)
     args = (f"{one.piece}.{one.name}", f"{two.piece}.{two.name}", f"at={measure}")
     drawn.body.append(Call(f"{one.piece}.match", args))
     drawn.apart = True
@@ -233,7 +235,7 @@ def cut_apart(hand: Hand) -> Drawn:
     values |= {"beside": said(piece.edge((taken or left)[0])), "seam": words(seam), "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.cut_title", values), [say("canvas_moves.cut", values)], measure=measure)
     drawn.thing, drawn.makes, drawn.least = thing, thing, 1.0
-    drawn.amount = max(round(one.path.length / 20) * 5.0, 5.0)
+    drawn.amount, drawn.within = max(round(one.path.length / 20) * 5.0, 5.0), one
     own, a, b = hand.subject, hand.on(one.name), hand.on(two.name)
     at = f"{a}.length - {measure}" if later else measure
     drawn.body += [

@@ -127,6 +127,7 @@ class Canvas {
     this.root = html("div", { class: "lessonkit-canvas", role: "group", "aria-label": words.title }, el);
     this.root.dataset.lmSuppressShortcuts = "true"; // the notebook's own keys would move cells
     const bar = html("div", { class: "lessonkit-canvas-bar" }, this.root);
+    this.bar = bar;
     const label = html("label", {}, bar, words.show + " ");
     this.steps = html("select", {}, label);
     this.steps.addEventListener("change", () => this.set("step", this.steps.value));
@@ -162,6 +163,7 @@ class Canvas {
     this.info = html("div", { class: "lessonkit-canvas-info" }, this.root, words.help);
     this.alert = html("div", { class: "lessonkit-canvas-message", role: "alert" }, this.root);
     this.live = html("div", { class: "lessonkit-canvas-live", role: "status", "aria-live": "polite" }, this.root);
+    this.menu = new DrawMenu(this);
   }
 
   hear() {
@@ -172,7 +174,11 @@ class Canvas {
       "change:steps": () => this.fillSteps(),
       "change:step": () => this.fillSteps(),
       "change:layers": () => this.showLayers(),
-      "change:selected": () => this.showSelected(),
+      "change:selected": () => {
+        this.showSelected();
+        this.menu.picked();
+      },
+      "change:draft": () => this.menu.answered(),
     };
     for (const [event, act] of Object.entries(this.listening)) model.on(event, act);
     stage.addEventListener("pointerdown", (event) => this.down(event));
@@ -549,6 +555,7 @@ class Canvas {
     this.world.setAttribute("transform", `translate(${two(x)} ${two(y)}) scale(${k})`);
     this.drawGrid();
     this.paint();
+    this.menu.paint();
   }
 
   drawGrid() {
@@ -730,7 +737,7 @@ class Canvas {
 
   key(event) {
     const target = event.target;
-    if (target.matches("select, input") || !this.rows.now) return;
+    if (target.matches("select, input, summary, pre") || !this.rows.now) return;
     const turned = this.turnKey(event) || this.handleKey(event, target) || this.viewKey(event, target);
     if (turned) {
       event.preventDefault();
@@ -814,7 +821,8 @@ class Canvas {
     if (this.info.textContent !== text) this.info.textContent = text;
   }
 
-  choose(target, more) {
+  choose(target, shifted) {
+    const more = shifted || this.menu.open; // while drawing each click adds or takes away
     const { kind, piece, own } = target.dataset ?? {};
     const now = this.model.get("selected");
     if (!kind) {

@@ -28,12 +28,14 @@ Places = Mapping[str, Vector]
 @dataclass(frozen=True)
 class View:
     """How the canvas looks at a pattern: the key of a `step` ("" is the whole draft), the units read first, the layers
-    switched on, and where pieces already lie (mm added to their own coordinates)."""
+    switched on, and where pieces already lie (mm added to their own coordinates). `corners` shows the corners that have
+    no name of their own, to be chosen."""
 
     step: str = ""
     system: System = "cm"
     layers: frozenset[str] = SHOWN_FIRST
     places: tuple[tuple[str, Vector], ...] = ()
+    corners: bool = False
 
 
 @dataclass(frozen=True)

@@ -16,7 +16,7 @@ from typing import Any
 
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Point, Vector
-from kit.language import say
+from kit.language import called, say
 from kit.lesson.pattern import Pattern, Spot
 from kit.live.canvas.handles import Ground, Handle
 from kit.live.canvas.outline import levels, on_body, side_line
@@ -282,6 +282,23 @@ class _Sheet:
                 )
                 at = point + by
                 self._add("dot", "stitch", role, (at.x, at.y), piece=piece.name, name=name, says=said)
+        if self.view.corners:
+            self._corners(piece, by)
+
+    def _corners(self, piece: Piece, by: Vector) -> None:
+        """The ends of edges where no point has a name."""
+        for edge, after in zip(piece.edges, (*piece.edges[1:], *piece.edges[:1]), strict=True):
+            end = edge.path.end
+            if any(point.distance(end) < 0.5 for _, point in piece.points):
+                continue
+            said = say(
+                "canvas_moves.corner_dot",
+                first=edge.said or called(edge.name),
+                second=after.said or called(after.name),
+                piece=title_said(piece.title or piece.name.replace("_", " ")),
+            )
+            at = end + by
+            self._add("dot", "stitch", "kept", (at.x, at.y), piece=piece.name, name=f"{edge.name}.end", says=said)
 
     # ---- layers -----------------------------------------------------------------------------------------------
 

@@ -11,6 +11,7 @@ import atexit
 import os
 from array import array
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 from weakref import WeakSet
 
@@ -25,16 +26,19 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.working import work
 from kit.live import fragments
 from kit.live.canvas.handles import Handle, Probe, chosen, on_scale, probes
+from kit.live.canvas.menu import menu_answer, menu_words, refused
 from kit.live.canvas.sewn import Fates, fates
 from kit.live.canvas.shown import LAYERS, SHOWN_FIRST, View
 from kit.live.canvas.state import canvas_state, ink
 from kit.live.lesson import Lesson
 from kit.live.pace import Latest, Settled
+from kit.live.speech import in_words_of
 from kit.picture.theme import THEME
 from kit.piece.piece import Piece
 from kit.resources import templates
 from kit.units import Length
 
+_SCRIPTS = ("write_cell.js", "canvas_menu.js", "canvas.js")
 _SAVE_AFTER = 0.5  # seconds of rest
 _HANDLES_AFTER = 0.2
 _WORDS = ("help", "show", "nearer", "farther", "fit", "undo", "redo", "layers", "silent") + tuple(
@@ -56,9 +60,10 @@ def canvas(lesson: Lesson) -> Canvas:
 class Canvas(anywidget.AnyWidget):
     """The widget `canvas` gives. `step` is the key of the step shown ("" is the whole draft), `layers` those switched
     on. `selected` is what was chosen by click or Enter: a list of {"kind": "piece", "edge" or "point", "piece": its
-    piece's name, "name": its own}, in the order chosen; observe it to act on a choice."""
+    piece's name, "name": its own}, in the order chosen; observe it to act on a choice. `drawing` says whether the Draw
+    menu is open, `draft` is what it shows."""
 
-    _esm = templates() / "live" / "canvas.js"
+    _esm = "\n".join((templates() / "live" / name).read_text(encoding="utf-8") for name in _SCRIPTS)
     _css = templates() / "live" / "canvas.css"
 
     step = traitlets.Unicode("").tag(sync=True)
@@ -70,6 +75,8 @@ class Canvas(anywidget.AnyWidget):
     scene = traitlets.Dict().tag(sync=True)
     answer = traitlets.Dict().tag(sync=True)
     slopes = traitlets.Dict().tag(sync=True)
+    drawing = traitlets.Bool(False).tag(sync=True)
+    draft = traitlets.Dict().tag(sync=True)
 
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
@@ -94,7 +101,7 @@ class Canvas(anywidget.AnyWidget):
         lesson.canvases.add(self)
         _open.add(self)
         self.on_msg(self._heard)
-        self.observe(self._looked, ["step", "layers"])
+        self.observe(self._looked, ["step", "layers", "drawing"])
         self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
@@ -123,7 +130,7 @@ class Canvas(anywidget.AnyWidget):
 
     def _heard(self, _: Any, content: Any, buffers: Any) -> None:
         """A message of the browser: {"do": "move", "name", "value", "turn", "last"}, {"do": "rest"} when the keys
-        of a handle have come to rest, {"do": "undo"} or "redo"."""
+        of a handle have come to rest, {"do": "undo"} or "redo", {"do": "draft", ...} of the Draw menu."""
         if not isinstance(content, dict):
             return
         do = content.get("do")
@@ -134,6 +141,8 @@ class Canvas(anywidget.AnyWidget):
                 turn=int(content.get("turn", 0)),
                 last=bool(content.get("last", True)),
             )
+        elif do == "draft":
+            self.propose(content)
         elif do == "rest":
             self._held = ""
             self.lesson.history.seal()
@@ -181,6 +190,16 @@ class Canvas(anywidget.AnyWidget):
             lesson.history.seal()
             self._settle()
 
+    def propose(self, asked: dict[str, Any]) -> None:
+        """Fill the Draw menu for what is `asked` (see `menu_answer`). The lesson stays as it is."""
+        if self.pattern is None:
+            return
+        with in_words_of(self.lesson):
+            try:
+                self.draft = menu_answer(self.lesson, self.pattern, asked, dict(self._places))
+            except Exception as error:
+                self.draft = refused(asked, error)
+
     def _looked(self, _: Any) -> None:
         self._draw()
 
@@ -190,7 +209,7 @@ class Canvas(anywidget.AnyWidget):
     def view(self) -> View:
         """How the canvas looks at the pattern now."""
         on = frozenset(layer for layer in self.layers if layer in LAYERS)
-        return View(self.step, self.lesson.units, on, self._places)
+        return View(self.step, self.lesson.units, on, self._places, self.drawing)
 
     def _draw(self) -> None:
         """Work the lesson as it stands and answer."""
@@ -223,7 +242,7 @@ class Canvas(anywidget.AnyWidget):
             self._finding.ask()
 
     def _state(self, pattern: Pattern, places: tuple[tuple[str, Vector], ...] | None = None) -> dict[str, Any]:
-        view = self.view if places is None else View(self.step, self.lesson.units, self.view.layers, places)
+        view = self.view if places is None else replace(self.view, places=places)
         held = bool(self._held) or places is not None
         return canvas_state(pattern, view, block=self._start(), handles=self.handles, fate=self._fates(), held=held)
 
@@ -339,7 +358,7 @@ def _words(lesson: Lesson) -> dict[str, str]:
     words = {key: say(f"canvas.{key}") for key in _WORDS}
     words |= {f"layer_{layer}": say(f"canvas.layer_{layer}") for layer in LAYERS}
     words["title"] = say("canvas.title", lesson=lesson.info.title)
-    return words
+    return words | {f"move_{key}": text for key, text in menu_words().items()}
 
 
 _open: WeakSet[Canvas] = WeakSet()

@@ -2,7 +2,7 @@
 # "-extend", "-edge" and so on are read by students in the step; $amount stands for the length drawn.
 
 canvas_moves-draw = Draw
-canvas_moves-choose = Click an edge or a point, Shift for more, then choose a move.
+canvas_moves-choose = Click edges and points to choose them, click again to let them go; then choose a move.
 canvas_moves-move = Move
 canvas_moves-way = How
 canvas_moves-amount = Amount
@@ -190,6 +190,7 @@ canvas_moves-not_neighbours = The { $first } and the { $second } do not meet. Ch
 canvas_moves-not_one_between = One edge must lie between the { $first } and the { $second }: it becomes the curve.
 canvas_moves-same_place = The two points are the same place.
 canvas_moves-cut_earlier = The { $piece } has its allowances or notches already. Choose an earlier step in “Show” and cut it there.
+canvas_moves-too_long = The { $edge } is only { $length } long. Give less.
 canvas_moves-too_small = Give an amount above nothing.
 # $name: what was typed.
 canvas_moves-bad_amount = “{ $name }” is not a percentage. Type, for example, 90 %.
