@@ -2,7 +2,7 @@
 # « -edge », etc. sont lues par les élèves dans l’étape ; $amount tient la place de la longueur tracée.
 
 canvas_moves-draw = Tracer
-canvas_moves-choose = Cliquer sur un bord ou un point, avec Maj pour en ajouter, puis choisir un geste.
+canvas_moves-choose = Cliquer sur des bords et des points pour les choisir, cliquer de nouveau pour les lâcher ; puis choisir un geste.
 canvas_moves-move = Geste
 canvas_moves-way = Façon
 canvas_moves-amount = Valeur
@@ -189,6 +189,7 @@ canvas_moves-not_neighbours = « { $first } » et « { $second } » ne s
 canvas_moves-not_one_between = Il faut un seul bord entre « { $first } » et « { $second } » : c’est lui qui devient la courbe.
 canvas_moves-same_place = Les deux points sont au même endroit.
 canvas_moves-cut_earlier = La pièce « { $piece } » a déjà ses marges ou ses crans. Choisir une étape antérieure dans « Montrer » et la couper là.
+canvas_moves-too_long = « { $edge } » ne mesure que { $length }. Donner moins.
 canvas_moves-too_small = Donner une valeur plus grande que zéro.
 # $name : ce qui a été tapé.
 canvas_moves-bad_amount = « { $name } » n’est pas un pourcentage. Taper, par exemple, 90 %.
