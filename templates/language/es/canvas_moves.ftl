@@ -2,7 +2,7 @@
 # «canvas_moves-point», «-extend», «-edge», etc. se leen en el paso; $amount es la longitud trazada.
 
 canvas_moves-draw = Trazar
-canvas_moves-choose = Haga clic en un borde o un punto, con Mayús para añadir más; después elija una operación.
+canvas_moves-choose = Haga clic en bordes y puntos para elegirlos y otra vez para soltarlos; después elija una operación.
 canvas_moves-move = Operación
 canvas_moves-way = Cómo
 canvas_moves-amount = Cantidad
@@ -190,6 +190,7 @@ canvas_moves-not_neighbours = «{ $first }» y «{ $second }» no se encuentran.
 canvas_moves-not_one_between = Entre «{ $first }» y «{ $second }» tiene que haber un borde: ese pasa a ser la curva.
 canvas_moves-same_place = Los dos puntos están en el mismo lugar.
 canvas_moves-cut_earlier = La pieza «{ $piece }» ya tiene sus márgenes de costura o sus piquetes. Elija un paso anterior en «Mostrar» y córtela ahí.
+canvas_moves-too_long = El borde «{ $edge }» solo mide { $length } de largo. Dé menos.
 canvas_moves-too_small = Dé una cantidad mayor que cero.
 # $name: lo que se escribió.
 canvas_moves-bad_amount = «{ $name }» no es un tanto por ciento. Escriba, por ejemplo, 90 %.
