@@ -134,6 +134,7 @@ class Panel(widgets.VBox):
                 "overflow": "hidden auto",
                 "flex": "0 0 auto",
                 "margin": "0 24px 0 0",
+                "padding": "4px 0 0 0",
             }
         )
         self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open)])

@@ -178,7 +178,8 @@ class Row:
             self.box.value = scale.text(self._value)
             other = escape(scale.other(self._value))
             if self._before:
-                other = f'<div style="{_SMALL};white-space:nowrap">{other}<div>{escape(self._before)}</div></div>'
+                before = f"<div>{escape(self._before)}</div>"
+                other = f'<div style="font-size:11.5px;line-height:13px;white-space:nowrap">{other}{before}</div>'
             self.other.value = other
         finally:
             self._writing = False

@@ -7,12 +7,14 @@ from __future__ import annotations
 
 from kit.geometry import Point
 from kit.language import say
+from kit.lesson.moved import LEAST
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.fitting import room_of
 from kit.piece.piece import Edge, Piece
 
 _LEAST = 0.05  # mm
+_CARRIED = 500.0
 
 
 def most_moved(before: Pattern, after: Pattern) -> str:
@@ -44,6 +46,15 @@ def _shift(was: Edge, now: Edge) -> float:
     return max(one.start.distance(two.start), one.end.distance(two.end), middles)
 
 
+def _off(was: Edge, now: Edge) -> bool:
+    """Whether an edge lies off its earlier line; carried on or shortened along it, it does not."""
+    if was.path == now.path:
+        return False
+    line = was.path.extended(_CARRIED, "start").extended(_CARRIED, "end")
+    places = (now.path.at(now.path.length * share) for share in (0.0, 0.5, 1.0))
+    return any(line.distance_to(place) > LEAST for place in places)
+
+
 def overlay_drawing(before: Pattern, after: Pattern, piece: str) -> Drawing | None:
     """The piece before, dashed, and after, heavy where it differs; None when it is not in both drafts."""
     was = next((p for p in before.pieces if p.name == piece), None)
@@ -56,7 +67,7 @@ def overlay_drawing(before: Pattern, after: Pattern, piece: str) -> Drawing | No
         if not now.has_edge(edge.name) or now.edge(edge.name).path != edge.path
     ]
     for edge in now.edges:
-        fresh = not was.has_edge(edge.name) or was.edge(edge.name).path != edge.path
+        fresh = not was.has_edge(edge.name) or _off(was.edge(edge.name), edge)
         role: StrokeRole = "new" if fresh else "fold" if edge.name == now.fold else "kept"
         items.append(Stroke(edge.path.curves, role, name=f"{piece}.{edge.name}"))
     bounds, middle = room_of(was, now)
