@@ -258,7 +258,10 @@ class Cubic(Curve):
         return Cubic(self.end, self.c2, self.c1, self.start)
 
     def moved(self, motion: Motion) -> Cubic:
-        return Cubic(motion(self.start), motion(self.c1), motion(self.c2), motion(self.end))
+        made = Cubic(motion(self.start), motion(self.c1), motion(self.c2), motion(self.end))
+        if self._length is not None:
+            object.__setattr__(made, "_length", self._length)  # a motion is rigid
+        return made
 
     def as_cubics(self) -> tuple[Cubic, ...]:
         return (self,)
@@ -397,17 +400,25 @@ class Cubic(Curve):
         self._fit_parallel(d, 0.0, 1.0, found, 12)
         return tuple(found)
 
-    def _beside(self, t: float, d: float) -> tuple[float, float, float, float, float]:
-        """The parallel's point and velocity at `t`, and its stretch 1 - d * curvature."""
-        x, y = self.xy(t)
-        way = self.tangent(t)
-        vx, vy = self._velocity(t)
-        stretch = 1.0 - d * self.curvature(t)
-        return x - d * way.y, y + d * way.x, vx * stretch, vy * stretch, stretch
+    def _beside(self, t: float, d: float) -> tuple[float, float, float, float, float, float]:
+        """The parallel's point and velocity at `t`, its stretch 1 - d * curvature, and the curvature of the curve."""
+        ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
+        vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
+        speed2 = vx * vx + vy * vy
+        if speed2 < 1e-12:
+            way, bend = self.tangent(t), self.curvature(t)
+            wx, wy = way.x, way.y
+        else:
+            size = math.sqrt(speed2)
+            wx, wy = vx / size, vy / size
+            bend = (vx * (6 * ay * t + 2 * by) - vy * (6 * ax * t + 2 * bx)) / (speed2 * size)
+        x, y = ((ax * t + bx) * t + cx) * t + dx, ((ay * t + by) * t + cy) * t + dy
+        stretch = 1.0 - d * bend
+        return x - d * wy, y + d * wx, vx * stretch, vy * stretch, stretch, bend
 
     def _fit_parallel(self, d: float, t0: float, t1: float, found: list[Cubic], depth: int) -> None:
-        x0, y0, vx0, vy0, _ = self._beside(t0, d)
-        x3, y3, vx3, vy3, _ = self._beside(t1, d)
+        x0, y0, vx0, vy0, _, _ = self._beside(t0, d)
+        x3, y3, vx3, vy3, _, _ = self._beside(t1, d)
         third = (t1 - t0) / 3
         if found:
             start = found[-1].end
@@ -419,12 +430,12 @@ class Cubic(Curve):
         if depth:
             for share in (0.15, 0.3, 0.5, 0.7, 0.85):
                 t = t0 + (t1 - t0) * share
-                x, y, vx, vy, stretch = self._beside(t, d)
+                x, y, vx, vy, stretch, turn = self._beside(t, d)
                 fx, fy = fit.xy(share)
                 speed = math.hypot(vx, vy) or 1.0
                 along = ((fx - x) * vx + (fy - y) * vy) / speed
                 aside = abs((fy - y) * vx - (fx - x) * vy) / speed
-                bend = abs(self.curvature(t) / stretch) if stretch > 1e-9 else math.inf
+                bend = abs(turn / stretch) if stretch > 1e-9 else math.inf
                 if aside + bend * along * along / 2 > TOLERANCE / 3 or abs(along) > 2.0:
                     mid = (t0 + t1) / 2
                     self._fit_parallel(d, t0, mid, found, depth - 1)

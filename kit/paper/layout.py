@@ -101,7 +101,10 @@ def _tries(
             breathe()
             ways.append([lying(shape, angle, mesh, most) for angle in turns])
         fewest = math.inf
-        for order, columns, way_in in _plans(shapes, ways, mesh, most, _PLACED // len(helds)):
+        plans = _plans(shapes, ways, mesh, most, _PLACED // len(helds))
+        for order, columns, way_in in dict.fromkeys(
+            (tuple(order), columns, way_in) for order, columns, way_in in plans
+        ):
             breathe()
             found = nest(ways, order, mesh, columns, way_in=way_in, at_most=fewest)
             if found is not None and found[0] not in seen:

@@ -17,6 +17,7 @@ from pathlib import Path as FilePath
 from typing import BinaryIO
 
 import matplotlib
+from reportlab import rl_config
 from reportlab.lib.utils import simpleSplit
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
@@ -118,6 +119,8 @@ class Look:
 
 PLAIN = Look()
 
+rl_config.useA85 = 0  # streams as bytes: as text they are a quarter longer, and slow to write
+
 _CAP = 0.729  # height of a capital of DejaVu Sans, per em
 
 
@@ -155,7 +158,7 @@ def draw(canvas: Canvas, drawing: Drawing | Iterable[Item], look: Look = PLAIN) 
                 _stroke(canvas, item, look)
             case Fill():
                 canvas.setFillGray(look.grey(FILLS[item.role]))
-                canvas.drawPath(_path(canvas, item.curves, closed=True), stroke=0, fill=1)
+                canvas.addLiteral(f"{_path(item.curves, closed=True)} f*")
             case Label():
                 _label(canvas, item, look)
             case Dimension():
@@ -167,17 +170,15 @@ def draw(canvas: Canvas, drawing: Drawing | Iterable[Item], look: Look = PLAIN) 
 
 
 def set_ink(canvas: Canvas, ink: Ink) -> None:
-    canvas.setLineWidth(ink.width * MM)
-    canvas.setStrokeGray(ink.grey)
-    canvas.setDash([part * MM for part in ink.dash])
-    canvas.setLineCap(1 if ink.dash and ink.dash[0] < 1 else 0)
-    canvas.setLineJoin(0)
+    dash = " ".join(f"{part * MM:.3f}" for part in ink.dash)
+    cap = 1 if ink.dash and ink.dash[0] < 1 else 0
+    canvas.addLiteral(f"{ink.width * MM:.3f} w {ink.grey:.3f} G [{dash}] 0 d {cap} J 0 j")
 
 
 def rule(canvas: Canvas, x0: float, y0: float, x1: float, y1: float, ink: Ink) -> None:
     """A straight line between two places in mm."""
     set_ink(canvas, ink)
-    canvas.line(x0 * MM, y0 * MM, x1 * MM, y1 * MM)
+    canvas.addLiteral(f"{x0 * MM:.3f} {y0 * MM:.3f} m {x1 * MM:.3f} {y1 * MM:.3f} l S")
 
 
 def write(
@@ -199,11 +200,9 @@ def write(
     width = pdfmetrics.stringWidth(text, face, points)
     shift = {"start": 0.0, "middle": -width / 2, "end": -width}[anchor]
     canvas.saveState()
-    canvas.setFillGray(grey)
+    cos, sin = math.cos(angle), math.sin(angle)
+    canvas.addLiteral(f"{grey:.3f} g {cos:.6f} {sin:.6f} {-sin:.6f} {cos:.6f} {x * MM:.3f} {y * MM:.3f} cm")
     canvas.setFont(face, points)
-    canvas.translate(x * MM, y * MM)
-    if angle:
-        canvas.rotate(math.degrees(angle))
     canvas.drawString(shift, 0, text)
     canvas.restoreState()
 
@@ -230,29 +229,27 @@ def wrap(text: str, size: float, width: float, *, bold: bool = False) -> list[st
     return [str(line) for line in simpleSplit(set_fractions(text), fonts()[bold], size * MM / _CAP, width * MM)]
 
 
-def _path(canvas: Canvas, curves: Sequence[Curve], closed: bool) -> object:
-    path = canvas.beginPath()
+def _path(curves: Sequence[Curve], closed: bool) -> str:
+    """Operators of a path (ISO 32000-1, 8.5.2), to a thousandth of a point."""
+    path: list[str] = []
     here: Point | None = None
     for curve in curves:
         start = curve.start
         if here is None or not here.close_to(start, 0.02):
-            path.moveTo(start.x * MM, start.y * MM)
+            path.append(f"{start.x * MM:.3f} {start.y * MM:.3f} m")
         if isinstance(curve, Line):
-            path.lineTo(curve.end.x * MM, curve.end.y * MM)
+            path.append(f"{curve.end.x * MM:.3f} {curve.end.y * MM:.3f} l")
         else:
             for cubic in curve.as_cubics():
-                path.curveTo(
-                    cubic.c1.x * MM,
-                    cubic.c1.y * MM,
-                    cubic.c2.x * MM,
-                    cubic.c2.y * MM,
-                    cubic.end.x * MM,
-                    cubic.end.y * MM,
+                one, two, end = cubic.c1, cubic.c2, cubic.end
+                path.append(
+                    f"{one.x * MM:.3f} {one.y * MM:.3f} {two.x * MM:.3f} {two.y * MM:.3f} "
+                    f"{end.x * MM:.3f} {end.y * MM:.3f} c"
                 )
         here = curve.end
     if closed and curves:
-        path.close()
-    return path
+        path.append("h")
+    return " ".join(path)
 
 
 def _stroke(canvas: Canvas, stroke: Stroke, look: Look) -> None:
@@ -261,13 +258,13 @@ def _stroke(canvas: Canvas, stroke: Stroke, look: Look) -> None:
     ink = look.inks[stroke.role]
     ink = replace(ink, grey=look.grey(ink.grey)) if look.dark else ink
     set_ink(canvas, ink)
-    path = _path(canvas, stroke.curves, stroke.closed)
+    path = _path(stroke.curves, stroke.closed)
     if stroke.thickness > 2 * ink.width:
         canvas.setLineWidth(stroke.thickness * MM)
-        canvas.drawPath(path, stroke=1, fill=0)
+        canvas.addLiteral(f"{path} S")
         canvas.setLineWidth((stroke.thickness - 2 * ink.width) * MM)
         canvas.setStrokeGray(look.grey(0.95))
-    canvas.drawPath(path, stroke=1, fill=0)
+    canvas.addLiteral(f"{path} S")
     if stroke.arrow in ("end", "both"):
         last = stroke.curves[-1]
         _head(canvas, last.end, last.tangent(1.0).angle, ink, look.head)
@@ -277,13 +274,11 @@ def _stroke(canvas: Canvas, stroke: Stroke, look: Look) -> None:
 
 
 def _head(canvas: Canvas, tip: Point, angle: float, ink: Ink, size: float) -> None:
-    canvas.setFillGray(ink.grey)
-    path = canvas.beginPath()
-    path.moveTo(tip.x * MM, tip.y * MM)
-    for turn in (math.radians(162), math.radians(-162)):
-        path.lineTo((tip.x + size * math.cos(angle + turn)) * MM, (tip.y + size * math.sin(angle + turn)) * MM)
-    path.close()
-    canvas.drawPath(path, stroke=0, fill=1)
+    back = [
+        Point(tip.x + size * math.cos(angle + turn), tip.y + size * math.sin(angle + turn))
+        for turn in (math.radians(162), math.radians(-162))
+    ]
+    canvas.addLiteral(f"{ink.grey:.3f} g {_path((Line(tip, back[0]), Line(*back)), closed=True)} f*")
 
 
 def _label(canvas: Canvas, label: Label, look: Look) -> None:
@@ -302,7 +297,7 @@ def _dimension(canvas: Canvas, dimension: Dimension, look: Look) -> None:
     shift_x, shift_y = -math.sin(angle) * dimension.offset, math.cos(angle) * dimension.offset
     if dimension.along:
         set_ink(canvas, ink)
-        canvas.drawPath(_path(canvas, dimension.along, closed=False), stroke=1, fill=0)
+        canvas.addLiteral(f"{_path(dimension.along, closed=False)} S")
         curve = dimension.along[len(dimension.along) // 2]
         middle = curve.point(0.5)
         x, y = middle.x + shift_x, middle.y + shift_y

@@ -233,42 +233,46 @@ def _drawn(piece: Piece, pattern: Pattern, scale: float = 1.0) -> tuple[tuple[It
     return items, tuple(cut_line(piece).points(0.1))
 
 
-def _lines(items: Sequence[Item]) -> list[list[tuple[float, float]]]:
-    lines = []
-    for item in items:
-        if isinstance(item, Stroke):
-            for curve in item.curves:
-                points = [(point.x, point.y) for point in curve.points(0.5)]
-                if len(points) > 1:
-                    lines.append(points)
-    return lines
+def _lines(items: Sequence[Item]) -> Any:
+    """All lines drawn (array of shapely lines)."""
+    runs = [curve.points(0.5) for item in items if isinstance(item, Stroke) for curve in item.curves]
+    runs = [points for points in runs if len(points) > 1]
+    if not runs:
+        return np.array([], dtype=object)
+    places = [(point.x, point.y) for points in runs for point in points]
+    return shapely.linestrings(places, indices=np.repeat(np.arange(len(runs)), [len(points) for points in runs]))
 
 
 def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
     """What the piece takes on the sheet: its paper, all its lines, and text led outside it."""
     area = shapely.make_valid(shapely.Polygon([(point.x, point.y) for point in corners]))
-    return shapely.union_all([area, shapely.MultiLineString(_lines(items)), *_texts(items)])
+    shapely.prepare(area)
+    drawn = np.concatenate([_lines(items), _texts(items)])
+    return shapely.union_all([area, *drawn[~shapely.covers(area, drawn)]])
 
 
-def _texts(items: Sequence[Item]) -> list[Any]:
-    texts = []
-    for item in items:
-        if isinstance(item, Label):
-            width, height = label_size(item)
-            start = {"start": 0.0, "middle": -width / 2, "end": -width}[item.anchor]
-            box = shapely.box(start, -height / 2, start + width, height / 2)
-            turned = affinity.rotate(box, item.angle, origin=(0, 0), use_radians=True)
-            texts.append(affinity.translate(turned, item.at.x, item.at.y))
-    return texts
+def _texts(items: Sequence[Item]) -> Any:
+    """The room every text takes (array of shapely polygons)."""
+    return shapely.polygons(_corners(items))
 
 
 def _corners(items: Sequence[Item]) -> Any:
-    boxes = _texts(items)
-    return np.array([shapely.get_coordinates(box)[:4] for box in boxes]) if boxes else np.zeros((0, 4, 2))
+    """The corners of every text, n x 4 x 2 mm."""
+    labels = [item for item in items if isinstance(item, Label)]
+    if not labels:
+        return np.zeros((0, 4, 2))
+    sizes = np.array([label_size(label) for label in labels])
+    start = np.array([{"start": 0.0, "middle": -0.5, "end": -1.0}[label.anchor] for label in labels]) * sizes[:, 0]
+    x = start[:, None] + sizes[:, :1] * np.array([0.0, 1.0, 1.0, 0.0])
+    y = sizes[:, 1:] * np.array([-0.5, -0.5, 0.5, 0.5])
+    angle = np.array([[label.angle] for label in labels])
+    at = np.array([(label.at.x, label.at.y) for label in labels])
+    turned = [x * np.cos(angle) - y * np.sin(angle), x * np.sin(angle) + y * np.cos(angle)]
+    return np.stack(turned, axis=-1) + at[:, None, :]
 
 
 def _written(items: Sequence[Item]) -> Any:
-    return shapely.GeometryCollection([shapely.MultiLineString(_lines(items)), *_texts(items)])
+    return shapely.GeometryCollection([shapely.multilinestrings(_lines(items)), *_texts(items)])
 
 
 def _turn(spot: Spot) -> Motion:

@@ -107,18 +107,22 @@ def _runs(parts: Sequence[Part], count: int) -> list[_Run]:
     return runs
 
 
-def _lines(parts: Sequence[Part], runs: Sequence[_Run]) -> tuple[list[Any], Any]:
+def _lines(parts: Sequence[Part], runs: Sequence[_Run]) -> tuple[Any, Any]:
     """Every curve drawn, and the number of the run it belongs to (-1: none)."""
     numbers = {id(curve): run.number for run in runs for curve in run.curves}
-    lines, owners = [], []
+    owners: list[int] = []
+    counts: list[int] = []
+    places: list[tuple[float, float]] = []
     for part in parts:
         for item in part.items:
             if isinstance(item, Stroke):
                 for curve in item.curves:
-                    points = [(p.x, p.y) for p in curve.points(0.3)]
+                    points = curve.points(0.3)
                     if len(points) > 1:
-                        lines.append(shapely.LineString(points))
+                        places += [(point.x, point.y) for point in points]
+                        counts.append(len(points))
                         owners.append(numbers.get(id(curve), -1))
+    lines: Any = shapely.linestrings(places, indices=np.repeat(np.arange(len(counts)), counts)) if counts else []
     return lines, np.array(owners, dtype=int)
 
 
@@ -143,9 +147,10 @@ def _spots(curves: Sequence[Curve]) -> list[_Spot]:
     for curve in curves:
         length = curve.length
         count = int((length - 10.0) / _STEP) + 1 if length > 10.0 else 0
+        straight = isinstance(curve, Line)
         for i in range(count):
             t = (5.0 + (length - 10.0) * (i + 0.5) / count) / length
-            if isinstance(curve, Line) or abs(curve.curvature(t)) < _BEND:
+            if straight or abs(curve.curvature(t)) < _BEND:
                 way = curve.derivative(t)
                 spots.append(_Spot(run + t * length, curve.point(t), upright(math.atan2(way.y, way.x))))
         run += length
