@@ -230,8 +230,8 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         if value.name and value > 1e-6:
             self._spot(value.name, float(value), start, end, along)
 
-    def _spot(self, name: str, value: float, start: Point, end: Point, along: Path | None) -> None:
-        self._spots.append(Spot(name, value, self.piece_name, start, end, along))
+    def _spot(self, name: str, value: float, start: Point, end: Point, along: Path | None, edge: str = "") -> None:
+        self._spots.append(Spot(name, value, self.piece_name, start, end, along, edge=edge))
 
     def inside_is_left(self) -> bool:
         """Whether the cloth lies to the left when the outline is walked in edge order."""
@@ -260,7 +260,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
             outward = edge.path.normal_at(middle) * way
             at = edge.path.at(middle)
             if size > 0:
-                self._spot(f"{name}_allowance", float(size), at, at + outward * float(size), None)
+                self._spot(f"{name}_allowance", float(size), at, at + outward * float(size), None, name)
 
     def say(self, **names: str) -> None:
         """How people say the names of edges."""

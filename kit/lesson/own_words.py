@@ -130,7 +130,7 @@ class Translator:
         """One text, or the text itself with a mark. `filled`: it is markdown with placeholders."""
         if not text.strip() or not self._foreign:
             return text
-        said = self._found(text)
+        said = self._found(text) or _kit_title(text, self._language)
         if not said:
             self._missing.setdefault(text, OwnText(text, where))
             return _marked(text, f" [{self._source}]", filled)
@@ -274,6 +274,8 @@ class _Walk:
             case StepRecord() | SewRecord():
                 text = self._say(thing.text, "words", True)
                 return {"title": self._say(thing.title, "title"), "text": text}
+            case Piece() if _kit_title(thing.title):  # of a block: no author need translate it
+                return self._said(thing, "title") if self._language in languages() else {}
             case Piece() | Strip():
                 return self._said(thing, "title")
             case Edge():
@@ -291,7 +293,8 @@ class _Walk:
                 said = self._say(thing.label, "name")
                 return {"said": said if said != thing.label else thing.said, "why": self._say(thing.why, "why")}
             case Spot():
-                return {"label": thing.label if thing.name in MEASUREMENTS else self._say(thing.label, "measure")}
+                kits = thing.edge or thing.name in MEASUREMENTS  # said when it is shown
+                return {"label": thing.label if kits else self._say(thing.label, "measure")}
             case Fitting():
                 return self._said(thing, "title", "why")
             case Pattern():
@@ -345,6 +348,20 @@ def _kit_words(edge: str, language: str = SOURCE) -> str:
     """What the kit itself calls an edge of that name; empty where it has no words for it."""
     with speaking(language):
         return say(f"edge.{edge}") if says(f"edge.{edge}") else ""
+
+
+@lru_cache(maxsize=8)
+def _kit_titles(language: str) -> dict[str, str]:
+    """The titles of the pieces of the kit's own blocks in `language`, by what they are in the source."""
+    with speaking(SOURCE):
+        titles = {key: say(f"block.{key}") for key in keys("block")}
+    with speaking(language):
+        return {title: say(f"block.{key}") for key, title in titles.items()}
+
+
+def _kit_title(title: str, language: str = SOURCE) -> str:
+    """A title in `language` that is one of the kit's own; empty where it is the lesson's."""
+    return _kit_titles(language).get(title, "") if language in languages() else ""
 
 
 def _without_words(thing: Any) -> bool:

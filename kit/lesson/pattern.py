@@ -96,7 +96,8 @@ class Value:
 @dataclass(frozen=True)
 class Spot:
     """A measure shown in a step's picture: `name` and `value` in mm, dimensioned on `piece` between `start`
-    and `end`; `along` is the line it runs along when it is not straight."""
+    and `end`; `along` is the line it runs along when it is not straight. `edge` is the edge whose allowance it is,
+    where the lesson gave it no name of its own."""
 
     name: str
     value: float
@@ -106,6 +107,7 @@ class Spot:
     along: Path | None = None
     kind: Literal["length", "share", "count"] = "length"
     label: str = ""
+    edge: str = ""
 
 
 @dataclass(frozen=True)

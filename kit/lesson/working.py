@@ -210,7 +210,8 @@ def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
     seen: dict[tuple[str, str], Spot] = {}
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))
-        seen.setdefault((spot.name, spot.piece), replace(spot, label=label))
+        edge = "" if spot.name in labels else spot.edge
+        seen.setdefault((spot.name, spot.piece), replace(spot, label=label, edge=edge))
     return tuple(seen.values())
 
 

@@ -11,7 +11,6 @@ import math
 from collections.abc import Iterable
 from dataclasses import replace
 
-from kit.body.measures import said as measure_said
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.language import called, say
@@ -25,6 +24,7 @@ from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.prose.phrases import listed
+from kit.prose.spots import spot_said
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
 
@@ -88,7 +88,7 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
     if points:
         parts.append(say("picture.step_points", points=listed(points)))
     if record.spots:
-        said = [_measured(spot, shown_value(spot, system, both)) for spot in record.spots]
+        said = [_measured(spot, record, shown_value(spot, system, both)) for spot in record.spots]
         parts.append(say("picture.step_measures", measures=listed(said)))
     marks = [_line_on(mark.label, piece) for piece, mark in record.new_marks]
     marks += [
@@ -112,9 +112,9 @@ def _line_on(line: str, piece: str) -> str:
     return say("picture.line_on", line=line, piece=called(piece))
 
 
-def _measured(spot: Spot, value: str) -> str:
-    """A measure by its name: the lesson's, a body measurement's, or the one it has in the code."""
-    return say("picture.measure", name=spot.label or measure_said(spot.name), value=value)
+def _measured(spot: Spot, record: StepRecord, value: str) -> str:
+    """A measure by what it is called, and its value."""
+    return say("picture.measure", name=spot_said(spot, record.pieces), value=value)
 
 
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
@@ -219,7 +219,9 @@ def _step_piece(
     for spot in record.spots:
         if spot.piece == piece.name:
             bare = piece.name in record.allowed and spot.name.endswith("allowance")
-            yield _dimension(spot, system, both, reach, middle, put, bare)
+            value = shown_value(spot, system, both)
+            text = value if bare else _measured(spot, record, value)
+            yield _dimension(spot, text, reach, middle, put, bare)
     yield from names
 
 
@@ -284,13 +286,9 @@ def _guides_within(piece: Piece) -> list[tuple[str, Path]]:
     return out
 
 
-def _dimension(
-    spot: Spot, system: System, both: bool, reach: float, middle: Point, put: Scaling, bare: bool
-) -> Dimension:
-    """The spot's dimension, set off to the outer side of the piece so that it does not cover its line. `bare`
-    leaves out its name, where the picture shows what it measures."""
-    value = shown_value(spot, system, both)
-    text = value if bare else _measured(spot, value)
+def _dimension(spot: Spot, text: str, reach: float, middle: Point, put: Scaling, bare: bool) -> Dimension:
+    """The spot's dimension, set off to the outer side of the piece so that it does not cover its line; where `bare`,
+    the picture shows what it measures and it stands on it."""
     half = spot.start.mid(spot.end) if spot.along is None else spot.along.at(spot.along.length / 2)
     span = spot.end - spot.start
     side = 1.0 if span.cross(half - middle) >= 0 else -1.0

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from kit.language import called
 from kit.prose.phrases import listed, phrase, say, word
 from kit.prose.say import edge_said, edges_said, title_said
+from kit.prose.spots import spot_said
 from kit.sewing.operation import Cut, Operation
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import System, both, percent
@@ -109,8 +110,7 @@ def step_alt(step: StepRecord, system: System = "cm") -> str:
     measures = []
     for spot in step.spots:
         value = _spot_value(spot.value, spot.kind, system)
-        label = spot.label or called(spot.name)
-        measures.append(say("alt.draft_measure", {"name": label, "value": value}))
+        measures.append(say("alt.draft_measure", {"name": spot_said(spot, step.pieces), "value": value}))
     if measures:
         found.append(say("alt.draft_measures", {"measures": listed(measures)}))
     return " ".join(found)

@@ -16,6 +16,8 @@ import pytest
 from babel.messages.catalog import Catalog
 from babel.messages.mofile import write_mo
 
+from kit.blocks import Block, bodice_block, darted_bodice_block, skirt_block, trouser_block, with_sleeve
+from kit.body import workshop_chart
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.live_values import live
@@ -24,13 +26,16 @@ from kit.booklet.words import fill_markdown
 from kit.cli import main
 from kit.errors import KitError
 from kit.geometry import Path as Curve
+from kit.language import speaking
 from kit.lesson import own_words
 from kit.lesson.another import open_lesson
 from kit.lesson.own_words import OwnText, Translator, own_texts, split_blocks, translate, translate_markdown
 from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import merged, path_of, read_words, write_words
 from kit.placeholder import name_of
-from kit.prose import sentences
+from kit.prose import sentences, step_alt
+from kit.prose.say import edge_said
+from kit.prose.spots import spot_said
 from tests.example import EXAMPLE
 
 
@@ -123,6 +128,40 @@ def test_the_kits_own_words_for_an_edge_come_from_its_catalogue(
     given = replace(pattern, pieces=(replace(pattern.piece("front"), edges=(edge,)),), steps=(), sewing=())
     made, _ = translate(given, None, "es")
     assert made.piece("front").edges[0].said == "costado"
+
+
+@pytest.mark.parametrize("code", ["de", "es", "fr"])
+@pytest.mark.parametrize("block", [with_sleeve(bodice_block), darted_bodice_block, skirt_block, trouser_block])
+def test_titles_of_the_kits_own_blocks_come_from_its_catalogue(pattern: Pattern, block: Block, code: str) -> None:
+    given = replace(pattern, pieces=block(workshop_chart()["W4"]), steps=(), sewing=())
+    assert not [text for text, where in own_texts(given) if where.startswith("Piece") and where.endswith("title")]
+    made, missing = translate(given, None, code)
+    assert not [found for found in missing if found.text in {piece.title for piece in given.pieces}]
+    for before, after in zip(given.pieces, made.pieces, strict=True):
+        assert after.title != before.title and "[" not in after.title
+    first = given.pieces[0].title
+    assert translate(given, one(first, "Own"), code)[0].pieces[0].title == "Own"  # the author's word goes before
+
+
+def test_an_edges_allowance_is_called_by_the_edge(pattern: Pattern) -> None:
+    record = next(record for record in pattern.steps if any(spot.edge for spot in record.spots))
+    spot = next(spot for spot in record.spots if spot.edge)
+    assert spot.name == f"{spot.edge}_allowance" == spot_said(spot, record.pieces).replace(" ", "_")
+    assert spot.label not in {text for text, _ in own_texts(replace(pattern, steps=(record,), sewing=()))}
+    made, _ = translate(pattern, whole(pattern), "de")
+    german = made.steps[pattern.steps.index(record)]
+    edge = next(p for p in german.pieces if p.name == spot.piece).edge(spot.edge)
+    with speaking("de"):
+        assert spot_said(german.spots[record.spots.index(spot)], german.pieces) == f"Zugabe ({edge_said(edge)})"
+        assert f"Zugabe ({edge_said(edge)}) " in step_alt(german)
+
+
+def test_a_measure_with_the_lessons_own_name_keeps_it(pattern: Pattern) -> None:
+    """An allowance that is a parameter of the lesson's is called as the lesson calls it."""
+    names = {value.name: value.label for value in pattern.values}
+    spots = [(spot, record) for record in pattern.steps for spot in record.spots if spot.name in names]
+    assert any(spot.name.endswith("_allowance") for spot, _ in spots)
+    assert all(spot_said(spot, record.pieces) == names[spot.name] for spot, record in spots)
 
 
 def test_texts_say_where_they_stand(pattern: Pattern) -> None:

@@ -33,6 +33,7 @@ from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import sewn_length
 from kit.piece.piece import Edge, Piece
 from kit.prose.say import title_said
+from kit.prose.spots import spot_said
 from kit.units import both
 
 _SIGNS = 2.0  # small signs, as a multiple of their size on paper
@@ -355,7 +356,7 @@ class _Sheet:
             side = -1.0 if inside.dot(Point(middle, level) - half) > 0 else 1.0
         text = say(
             "canvas.measure",
-            name=spot.label or spot.name.replace("_", " "),
+            name=spot_said(spot, self.seen.pieces),
             value=shown_value(spot, self.view.system),
         )
         row = (spot.start.x + by.x, spot.start.y + by.y, spot.end.x + by.x, spot.end.y + by.y)

@@ -48,6 +48,8 @@ picture-traced_edge = { $piece }: { $edge }
 picture-strip_cut = { $strip }, { $count }× zuschneiden
 # Ein Maß mit Namen und Wert neben einer Maßlinie.
 picture-measure = { $name } { $value }
+# Ein Maß: die Zugabe an einer Kante.
+picture-allowance_of = Zugabe ({ $edge })
 picture-step_title = { $title }.
 picture-step_pieces = Teile: { $pieces }.
 picture-step_new = Neu, dick gezeichnet: { $lines }.

@@ -49,6 +49,8 @@ picture-traced_edge = { $piece }: { $edge } edge
 picture-strip_cut = { $strip }, cut { $count }
 # A named measure and its value, beside a dimension line.
 picture-measure = { $name } { $value }
+# A measure that is the allowance of an edge, by the name of the edge.
+picture-allowance_of = { $edge } allowance
 picture-step_title = { $title }.
 picture-step_pieces = Pieces: { $pieces }.
 picture-step_new = New, drawn heavy: { $lines }.

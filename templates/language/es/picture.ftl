@@ -49,6 +49,8 @@ picture-traced_edge = { $piece }: { $edge }
 picture-strip_cut = { $strip }, cortar { $count }
 # Una medida con nombre y su valor, junto a una cota.
 picture-measure = { $name } { $value }
+# Una medida: el margen de un borde.
+picture-allowance_of = margen ({ $edge })
 picture-step_title = { $title }.
 picture-step_pieces = Piezas: { $pieces }.
 picture-step_new = Nuevo, en línea gruesa: { $lines }.

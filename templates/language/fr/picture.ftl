@@ -45,6 +45,8 @@ picture-for_print = Pour tissu à sens : raccorder le motif.
 picture-traced_edge = { $piece } : { $edge }
 picture-strip_cut = { $strip }, couper { $count }
 picture-measure = { $name } { $value }
+# Une mesure : la marge d’un bord.
+picture-allowance_of = marge ({ $edge })
 picture-step_title = { $title }.
 picture-step_pieces = Pièces : { $pieces }.
 picture-step_new = Nouveau, en trait épais : { $lines }.
