@@ -44,8 +44,10 @@ test: $(TEST_STAMP)
 	@$(MAKE) --no-print-directory lint
 	@echo "== example notebooks: $(NOTEBOOKS)"
 	@$(BIN)/python -m pytest --nbval-lax --nbval-current-env --nbval-cell-timeout=120 -p no:cacheprovider $(or $(NOTEBOOKS),$(error no notebook in example_notebooks/))
+	@echo "== tests in real browsers"
+	@$(BIN)/python -m pytest -m browser
 	@echo "== tests"
-	@$(BIN)/python -m pytest --durations=15
+	@$(BIN)/python -m pytest -m "not browser" -n auto --dist loadfile --durations=15
 
 bench: $(TEST_STAMP)
 	@bash .ci/system-packages pango test

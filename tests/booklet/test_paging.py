@@ -115,5 +115,6 @@ def test_steps_stay_whole_and_their_pages_are_full(lesson, form):
     assert len(seen) == len(set(seen)), "a step or operation is split over two pages"
     depth = FORMS[form].depth
     full = [max(foot for _, foot in found) - FORMS[form].top for found in feet.values()]
-    assert sum(filled > 0.8 * depth for filled in full) >= len(full) - 4  # the last pages of a part may be short
+    # The last pages of a part may be short, and on A5 a page with one wide picture.
+    assert sum(filled > 0.8 * depth for filled in full) >= 0.7 * len(full)
     assert sum(full) / len(full) > 0.85 * depth

@@ -43,7 +43,14 @@ def test_a_lesson_of_one_size_is_worked_once() -> None:
     bag = boxes(NOBODY.name, box("bag", 100, 150))
     sizes = notebook_names(EXAMPLE)["lesson"].sizes
     lesson = SimpleNamespace(
-        sizes=sizes, units="cm", saved=SimpleNamespace(trouble=""), start=None, measures=(), work=lambda body=None: bag
+        sizes=sizes,
+        units="cm",
+        saved=SimpleNamespace(trouble=""),
+        fittings=(),
+        fittings_trouble="",
+        start=None,
+        measures=(),
+        work=lambda body=None: bag,
     )
     assert len(work(lesson, None, None, ("all",)).sizes) == 1
 
