@@ -124,7 +124,6 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         if old and order.index(old[0]) + len(old) > len(order):
             at = order.index(old[0])  # the run goes on past the last edge: begin the outline with it
             order = [*order[at:], *order[:at]]
-            self._edges = {name: self._edges[name] for name in order}
         at = order.index(old[0]) if old else order.index(self._edge_name(after)) + 1
         for name in old[1:]:
             if name not in order[at : at + len(old)]:
@@ -138,7 +137,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         before = self._edges[order[at - 1]].path if len(order) > len(old) else None
         following = order[(at + len(old)) % len(order)]
         after_path = self._edges[following].path if following not in old else None
-        entries = [(name, e) for name, e in self._edges.items() if name not in old]
+        entries = [(name, self._edges[name]) for name in order if name not in old]
         at = min(at, len(entries))
         new: list[tuple[str, Edge]] = []
         for name, path in in_order([(n, line.path) for n, line in lines.items()], before, after_path):

@@ -86,7 +86,7 @@ class Hand:
         known: frozenset[str] = frozenset(("cm", "mm", "inch")),
     ) -> None:
         self.pieces = pieces
-        self.chosen = [one for one in chosen if one.piece in pieces]
+        self.chosen = [one for one in chosen if one.piece in pieces and one.kind != "piece"]
         self.way = way
         self.taken = taken
         self.system, self.known = system, known

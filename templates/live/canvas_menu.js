@@ -175,6 +175,7 @@ class DrawMenu {
   // ---- showing ----------------------------------------------------------------------------------------------
 
   show(answer) {
+    if (this.held && answer.source) answer = { ...answer, grip: this.answer.grip };
     this.answer = answer;
     const { moves = [], ways = [], source = "" } = answer;
     this.chosen.textContent = answer.chosen ?? this.word("choose");
@@ -303,7 +304,7 @@ class DrawMenu {
     this.write.disabled = true;
     this.said.textContent = this.word("writing");
     const sure = await this.settled();
-    const { source, follows, hand } = this.answer;
+    const { source, follows, hand, name } = this.answer;
     if (!sure || !source) return; // what is wrong is said already
     let done = "";
     try {
@@ -318,6 +319,7 @@ class DrawMenu {
       return;
     }
     this.canvas.set("selected", []);
+    if (this.canvas.model.get("step")) this.canvas.set("step", name); // the next move follows this one
     this.clear();
     this.say(this.word(done === "ran" ? "written" : "not_run"), done === "ran");
     this.ask();

@@ -262,7 +262,7 @@ def test_layers_and_steps(drawing: Drawing, out_folder: Path) -> None:
     expect(drawing.root.get_by_text("quarter of the waist girth").first).to_be_visible()
     drawing.rest()
     drawing.root.screenshot(path=out_folder / "canvas-body.png")
-    drawing.root.locator("select").select_option("wrap")
+    drawing.root.locator("select").first.select_option("wrap")
     expect(drawing.root.get_by_text("wrap reach")).to_be_visible()
     drawing.rest()
     drawing.root.screenshot(path=out_folder / "canvas-step.png")
@@ -271,7 +271,7 @@ def test_layers_and_steps(drawing: Drawing, out_folder: Path) -> None:
     drawing.root.locator('input[data-layer="dims"]').check()
     for layer in ("body", "block"):
         drawing.root.locator(f'input[data-layer="{layer}"]').uncheck()
-    drawing.root.locator("select").select_option("")
+    drawing.root.locator("select").first.select_option("")
     drawing.handle("seam").wait_for()
 
 

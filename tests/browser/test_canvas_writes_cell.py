@@ -185,6 +185,32 @@ def test_the_next_move_names_what_is_free_and_follows_the_step_shown(menu: Menu,
     assert "def round_hem(" in saved[at + 1] and "def raise_shoulder_tip(" in saved[at + 2]
 
 
+def test_a_page_without_buttons_and_paste_is_written_by_its_keys(menu: Menu, lab: Lab) -> None:
+    """As in a front end whose toolbar was changed: the notebook's keys and the editor itself do the same."""
+    expect(menu.root.locator("select").first).to_have_value("round_hem")
+    menu.page.evaluate(
+        "() => { const all = document.querySelectorAll('[data-command]');"
+        "all.forEach((e) => { e.dataset.hidden = e.dataset.command; delete e.dataset.command; });"
+        "window.noPaste = (e) => e.stopImmediatePropagation();"
+        "document.addEventListener('paste', window.noPaste, true); }"
+    )
+    menu.choose("edge:back.neck")
+    menu.field("move").select_option("parallel")
+    expect(menu.source).to_contain_text("neck_parallel")
+    menu.field("thing").fill("facing line")
+    menu.field("thing").press("Tab")
+    expect(menu.source).to_contain_text('back.guide(facing_line=back.neck.parallel(neck_offset, "inside"))')
+    menu.write.click()
+    expect(menu.said).to_contain_text("was run", timeout=15_000)
+    menu.page.evaluate(
+        "() => { document.querySelectorAll('[data-hidden]').forEach((e) => { e.dataset.command = e.dataset.hidden; });"
+        "document.removeEventListener('paste', window.noPaste, true); }"
+    )
+    saved = sources(menu, lab.folder)
+    at = next(i for i, text in enumerate(saved) if "def round_hem(" in text)
+    assert 'after="round_hem"' in saved[at + 1] and "facing_line" in saved[at + 1]
+
+
 def test_a_move_that_does_not_fit_says_why(menu: Menu) -> None:
     menu.root.locator("select").first.select_option("")
     menu.page.wait_for_timeout(500)

@@ -118,6 +118,17 @@ def test_drawing_says_what_it_replaces(half: BenchPiece) -> None:
     assert [name for name, _ in half.freeze().guides] == ["waist"] and half.freeze() == half._before
 
 
+def test_a_run_of_edges_is_replaced_past_the_last_one(half: BenchPiece) -> None:
+    """The outline has no first edge: centre, neck and shoulder are neighbours though centre is written last."""
+    line = half.hem.end.to(half.shoulder.end)
+    half.draw(slant=line, instead_of=("centre", "neck", "shoulder"))
+    piece = half.freeze()
+    assert [edge.name for edge in piece.edges] == ["slant", "side", "hem"]
+    assert abs(piece.outline.area) == pytest.approx(200 * 460 / 2), "a triangle"
+    with pytest.raises(KitError, match="does not lie next to"):
+        half.draw(low=line, instead_of=("hem", "side"))
+
+
 def test_fold_pair_and_marks(half: BenchPiece) -> None:
     half.cut(1, fold="centre")
     assert half.freeze().fold == "centre" and half.freeze().edge("centre").allowance == 0.0

@@ -55,7 +55,7 @@ def menu_answer(
 ) -> dict[str, Any]:
     """Everything the menu shows, as plain data for JSON. `asked` is {"chosen": [{"kind", "piece", "name"}], "step",
     "move", "way", "amount" (typed text, or mm when dragged), "title", "measure", "thing", "why", "rest"}: with "rest"
-    the range is tried out. `places` says where each piece lies on the sheet."""
+    the range is tried out and the place to drag it found. `places` says where each piece lies on the sheet."""
     picked = [Chosen(str(one["kind"]), str(one["piece"]), str(one["name"])) for one in asked.get("chosen", ())]
     after = str(asked.get("step", ""))
     name = str(asked.get("move", ""))
@@ -101,6 +101,7 @@ def menu_answer(
     return answer | {
         "source": cell.source,
         "title": cell.title,
+        "name": cell.name,
         "measure": cell.measure,
         "thing": cell.thing,
         "kind": cell.kind if cell.measure else "",
@@ -109,7 +110,7 @@ def menu_answer(
         "amount": _amount_said(cell, system),
         "sentence": fill_words(record.text, record.values, lesson.units),
         "lines": ghost(lesson, pattern, cell, places, after),
-        "grip": _grip(pattern, cell, places, after),
+        "grip": _grip(pattern, cell, places, after) if asked.get("rest", True) else None,
     }
 
 
