@@ -353,11 +353,12 @@ def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
 
 
 def _half(p: Placed) -> str:
-    """A layer's piece and which half of it lies there."""
-    return say("picture.half", piece=p.piece.title, side=p.side)
+    """A layer's piece and which half of it lies there, where it has two."""
+    return say("picture.half", piece=p.piece.title, side=p.side if len(p.piece.sides) == 2 else "both")
 
 
 def _run_said(run: Run, pattern: Pattern) -> str:
     piece = pattern.piece(run.piece)
     edges = listed([piece.edge(name).label for name in run.edges])
-    return say("picture.scene_run", piece=title_said(piece.title), side=run.side or "both", edges=edges)
+    side = run.side if run.side and len(piece.sides) == 2 else "both"
+    return say("picture.scene_run", piece=title_said(piece.title), side=side, edges=edges)

@@ -73,7 +73,7 @@ class Kink:
             "corner_not_true",
             "warning",
             what,
-            say("proof.where_edge", title=a.title, edge=run, piece=one, step=self.title),
+            say("proof.where_edge", piece=a.title, edge=run, step=self.title),
             do=do,
             step=self.step,
             piece=a.name,

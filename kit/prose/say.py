@@ -8,7 +8,7 @@ from typing import Any
 from kit.errors import KitError
 from kit.language import say as said_in
 from kit.language import says
-from kit.piece.piece import Edge
+from kit.piece.piece import Edge, Side
 from kit.prose.phrases import listed, phrase, say, word
 from kit.sewing.operation import Cut, Operation, Sentence
 from kit.sewing.run import Place, Run
@@ -107,6 +107,11 @@ def _labels(pattern: Cut, run: Run) -> str:
     return listed([edge_said(piece.edge(name)) for name in run.edges])
 
 
+def _half(pattern: Cut, place: Run | Place) -> Side | None:
+    """The half a place is on; None where both are meant or the piece has no two halves."""
+    return place.side if len(pattern.piece(place.piece).sides) == 2 else None
+
+
 def edge_said(edge: Edge) -> str:
     """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
     key = f"edge.{edge.name}"
@@ -117,8 +122,8 @@ def edges_said(pattern: Cut, runs: Sequence[Run]) -> str:
     """'left side seam', 'underarm and side seam'."""
     found = []
     for run in runs:
-        label = _labels(pattern, run)
-        found.append(phrase("edge_on_side", side=word(run.side), edge=label) if run.side else label)
+        label, side = _labels(pattern, run), _half(pattern, run)
+        found.append(phrase("edge_on_side", side=word(side), edge=label) if side else label)
     return listed(found)
 
 
@@ -127,7 +132,7 @@ def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
     groups: dict[tuple[str, str | None], list[str]] = {}
     for run in runs:
         title = title_said(pattern.piece(run.piece).title)
-        groups.setdefault((_labels(pattern, run), run.side), []).append(title)
+        groups.setdefault((_labels(pattern, run), _half(pattern, run)), []).append(title)
     found = []
     for (label, side), titles in groups.items():
         piece = listed(titles)
@@ -139,7 +144,7 @@ def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
 
 
 def _mark_said(pattern: Cut, place: Place) -> str:
-    title = title_said(pattern.piece(place.piece).title)
-    if place.side:
-        return phrase("place_on_side", edge=place.mark.label, side=word(place.side), piece=title)
+    title, side = title_said(pattern.piece(place.piece).title), _half(pattern, place)
+    if side:
+        return phrase("place_on_side", edge=place.mark.label, side=word(side), piece=title)
     return phrase("place", edge=place.mark.label, piece=title)

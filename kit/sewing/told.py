@@ -55,6 +55,6 @@ def told(pattern: Cut, place: Run | Place) -> str:
     piece = pattern.piece(place.piece)
     edge = place.mark.label if isinstance(place, Place) else listed([name_told(piece, name) for name in place.edges])
     values = {"piece": title_told(piece.title), "edge": edge}
-    if place.side:
+    if place.side and len(piece.sides) == 2:
         return say("phrase.run_on_side", values, side=say(f"word.{place.side}"))
     return say("phrase.run", values)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from xml.etree import ElementTree
 
 import pytest
@@ -14,6 +15,7 @@ from kit.picture.flat import laid_flat
 from kit.picture.laid import place_all
 from kit.picture.sewing import scene_drawing
 from kit.picture.svg_pen import svg
+from kit.piece.piece import CutPlan
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Ply, Row, Scene, Section
 from kit.sewing.walk import path_of
@@ -26,6 +28,14 @@ def seam(up: str = "wrong", how: str = "together", edge: str = "overarm", side: 
     top = Layer(front, up=up, on=back, how=how)  # type: ignore[arg-type]
     base = Layer(back, up="wrong" if how == "open" else "right")
     return Scene((base, top), (Row(front),), focus=back, section=SECTION)
+
+
+def test_the_half_is_named_only_where_a_piece_has_two(wrap_top: Pattern) -> None:
+    text = scene_drawing(seam(), wrap_top).alt
+    assert "Front, right, wrong side up" in text and "front right " in text
+    single = [replace(p, cut=CutPlan()) if p.name == "front" else p for p in wrap_top.pieces]
+    text = scene_drawing(seam(), replace(wrap_top, pieces=tuple(single))).alt
+    assert "Front, wrong side up" in text and "front right" not in text
 
 
 def area(curves: tuple[Curve, ...]) -> float:

@@ -17,6 +17,7 @@ from kit.blocks.sleeve import with_sleeve
 from kit.blocks.trousers import trouser_block
 from kit.body.chart import workshop_chart
 from kit.geometry import Point
+from kit.language import speaking
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.dart import Dart
@@ -69,6 +70,14 @@ def test_a_bend_is_told_with_its_way(wrap, drop, words) -> None:
     assert "bends by 17 degrees" in finding.what and words in finding.what  # atan(30 / 100) = 16.7
     assert (finding.code, finding.level, finding.step) == ("corner_not_true", "warning", "seam")
     assert (finding.piece, finding.edge) == ("left_panel", "bottom")
+
+
+@pytest.mark.parametrize("code", ["en", "de", "es", "fr"])
+def test_where_it_bends_names_the_piece_once(wrap, code) -> None:
+    with speaking(code):
+        (finding,) = only(sewn(wrap, panels(wrap, -30), plain))
+    title = panels(wrap)[0].title
+    assert finding.where.startswith(f"{title}, seam, ") and finding.where.lower().count(title.lower()) == 1
 
 
 def test_a_declared_corner_is_exempt(wrap) -> None:

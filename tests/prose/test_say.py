@@ -9,8 +9,22 @@ import pytest
 
 from kit.errors import KitError
 from kit.language import keys, speaking
-from kit.piece.piece import Notch
-from kit.prose import cautions, notions, operation_alt, sentences, step_alt, terms, tools
+from kit.piece.piece import CutPlan, Notch
+from kit.prose import (
+    cautions,
+    edges_said,
+    notions,
+    operation_alt,
+    places_said,
+    scene_alt,
+    sentences,
+    step_alt,
+    terms,
+    tools,
+)
+from kit.sewing.run import Run
+from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.told import told as told_in_findings
 from kit.units import cm, mm
 
 
@@ -184,6 +198,29 @@ def test_the_alternative_text_tells_what_the_scene_holds(wrap):
     assert text.startswith("The back lies wrong side up. The right front lies on top, right side up, edge to edge")
     assert "in the allowance, 1/8 in (4 mm) outside the stitch line of the right overarm" in text
     assert text.index("wrong side up") < text.index("The earlier row along the right overarm shows.")
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({"mirrored": True, "count": 2}, "left hem"),
+        ({"fold": "left"}, "left hem"),
+        ({"count": 2}, "hem"),
+        ({"right_side_up": True}, "hem"),
+    ],
+)
+def test_only_a_piece_of_two_halves_has_a_left_and_a_right(wrap, changes, said):
+    piece = wrap.polygon(
+        "panel", [(0, 100), (0, 0), (100, 0), (100, 100)], dict.fromkeys(["left", "hem", "end", "top"])
+    )
+    piece = replace(piece, title="Panel", cut=CutPlan(**changes))
+    pattern = wrap.pattern_of([], pieces=(piece,), strips=())
+    run = Run("panel", ("hem",), "left")
+    assert edges_said(pattern, [run]) == said
+    sided = said != "hem"
+    assert places_said(pattern, [run]) == ("the hem of the left panel" if sided else "the hem of the panel")
+    assert told_in_findings(pattern, run) == ("panel left hem" if sided else "panel hem")
+    assert ("left" in scene_alt(pattern, Scene((Layer(run),), rows=(Row(run),)))) is sided
 
 
 def test_the_alternative_text_of_a_draft_names_its_measures(wrap):

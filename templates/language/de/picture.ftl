@@ -81,7 +81,8 @@ picture-layer_face =
 picture-half =
     { $side ->
         [left] { $piece } links
-       *[right] { $piece } rechts
+        [right] { $piece } rechts
+       *[both] { $piece }
     }
 picture-section = Lagen
 picture-strip_as_cut = { $strip }, wie zugeschnitten

@@ -5,8 +5,8 @@
 proof-at = { $where }: { $what }
 proof-where_step = { $piece }, Schritt „{ $step }“
 proof-where_step_alone = Schritt „{ $step }“
-# { $title } ist der Titel des Teils, { $piece } derselbe im laufenden Text.
-proof-where_edge = { $title }, { $edge } ({ $piece }), Schritt „{ $step }“
+# { $piece } ist der Titel des Teils, { $edge } eine Kante daran.
+proof-where_edge = { $piece }, { $edge }, Schritt „{ $step }“
 proof-where_start = Anfang
 proof-where_notions = Kurzwaren
 

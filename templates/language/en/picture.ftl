@@ -82,7 +82,8 @@ picture-layer_face =
 picture-half =
     { $side ->
         [left] { $piece }, left
-       *[right] { $piece }, right
+        [right] { $piece }, right
+       *[both] { $piece }
     }
 picture-section = cross-section
 picture-strip_as_cut = { $strip }, as cut

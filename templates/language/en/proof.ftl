@@ -6,8 +6,8 @@
 proof-at = { $where }: { $what }
 proof-where_step = { $piece }, step '{ $step }'
 proof-where_step_alone = step '{ $step }'
-# $title is the piece's title as given, $piece the same in running text.
-proof-where_edge = { $title }, { $edge } of the { $piece }, step '{ $step }'
+# $piece is the piece's title as given, $edge an edge of it.
+proof-where_edge = { $piece }, { $edge }, step '{ $step }'
 proof-where_start = Start
 proof-where_notions = Notions
 

@@ -82,7 +82,8 @@ picture-layer_face =
 picture-half =
     { $side ->
         [left] { $piece }, izquierda
-       *[right] { $piece }, derecha
+        [right] { $piece }, derecha
+       *[both] { $piece }
     }
 picture-section = corte
 picture-strip_as_cut = { $strip }, tira recién cortada

@@ -5,8 +5,8 @@
 proof-at = { $where }: { $what }
 proof-where_step = { $piece }, paso «{ $step }»
 proof-where_step_alone = paso «{ $step }»
-# $title es el título de la pieza como se dio; $piece, el mismo dentro de la frase.
-proof-where_edge = { $title }, { $edge } de { $piece }, paso «{ $step }»
+# $piece es el título de la pieza, $edge uno de sus bordes.
+proof-where_edge = { $piece }, { $edge }, paso «{ $step }»
 proof-where_start = Comienzo
 proof-where_notions = Mercería
 

@@ -76,7 +76,8 @@ picture-layer_face =
 picture-half =
     { $side ->
         [left] { $piece }, côté gauche
-       *[right] { $piece }, côté droit
+        [right] { $piece }, côté droit
+       *[both] { $piece }
     }
 picture-section = coupe
 picture-strip_as_cut = { $strip }, à la coupe

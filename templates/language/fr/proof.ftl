@@ -5,7 +5,7 @@
 proof-at = { $where } : { $what }
 proof-where_step = { $piece }, étape « { $step } »
 proof-where_step_alone = étape « { $step } »
-proof-where_edge = { $title }, { $edge } ({ $piece }), étape « { $step } »
+proof-where_edge = { $piece }, { $edge }, étape « { $step } »
 proof-where_start = Départ
 proof-where_notions = Mercerie
 
