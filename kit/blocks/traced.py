@@ -10,6 +10,7 @@ from itertools import pairwise
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
+from kit.language import Later
 from kit.piece.piece import CutPlan, Edge, Piece
 from kit.units import Length, show_metric
 
@@ -73,13 +74,12 @@ class Traced:
     @property
     def note(self) -> str:
         """What readers must know: it fits one size."""
-        fits = f"size {self.size}" if self.size else "the wearer it was traced for"
-        return f"{self.title} is traced from a garment and fits {fits} alone; it does not change with the body."
+        return str(self.notes[0])
 
     @property
-    def notes(self) -> tuple[str, ...]:
-        """The note, and what was assumed, turned or closed when it was read from a drawing."""
-        return (self.note, *self.messages)
+    def notes(self) -> tuple[str | Later, ...]:
+        """The note, said when it is shown, and what was assumed, turned or closed when it was read from a drawing."""
+        return (Later("block_note.traced", (("title", self.title), ("size", self.size or "none"))), *self.messages)
 
     def __repr__(self) -> str:
         held = (f"  {piece.name}: {', '.join(edge.name for edge in piece.edges)}" for piece in self.drafted)

@@ -19,7 +19,7 @@ from babel.messages.catalog import Catalog
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError
-from kit.language import SOURCE, keys, languages, say, says, speaking
+from kit.language import SOURCE, Later, keys, languages, say, says, speaking
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, Spot, StepRecord, Value
 from kit.piece.dart import Dart
@@ -322,7 +322,8 @@ class _Walk:
                 made[name] = self._say(given, name.replace("_", " "))
             else:
                 kept = known.get(name, ())
-                made[name] = tuple(t if t in kept else self._say(t, name.replace("_", " ")) for t in given)
+                what = name.replace("_", " ")
+                made[name] = tuple(t if isinstance(t, Later) or t in kept else self._say(t, what) for t in given)
         made["variations"] = tuple((self._say(t, "variations"), self._say(w, "variations")) for t, w in info.variations)
         if self._language:
             made["language"] = self._language

@@ -9,6 +9,7 @@ from typing import Any, Literal
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
+from kit.language import Later
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.units import System
 
@@ -38,11 +39,11 @@ class Video:
 @dataclass(frozen=True)
 class LessonInfo:
     """What a lesson says of itself. `edition` and `date` are printed on every piece and page; `start_notes` are what
-    must be known of the block or traced top it starts from. `nap`: one_way for cloth whose pile or print must run
-    the same way in every piece, print for a pattern to be matched as well. `language` is that of its own words
-    (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on washing it, `shrinkage` (0..1) is how
-    much it loses in length. `cover` is a picture in the lesson's folder, told in `cover_alt`. `variations` are (title,
-    words)."""
+    must be known of the block or traced top it starts from, the kit's own said when they are shown. `nap`: one_way for
+    cloth whose pile or print must run the same way in every piece, print for a pattern to be matched as well.
+    `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
+    washing it, `shrinkage` (0..1) is how much it loses in length. `cover` is a picture in the lesson's folder, told in
+    `cover_alt`. `variations` are (title, words)."""
 
     title: str
     slug: str
@@ -56,7 +57,7 @@ class LessonInfo:
     notions: tuple[str, ...] = ()
     level: str = ""
     cautions: tuple[str, ...] = ()
-    start_notes: tuple[str, ...] = ()
+    start_notes: tuple[str | Later, ...] = ()
     nap: Nap = "none"
     whys: bool = False
     language: str = "en"

@@ -62,7 +62,7 @@ def _known(name: str, known: set[str]) -> str:
 
 def start(pattern: Pattern) -> list[Finding]:
     """What must be known of the block or traced top the lesson starts from."""
-    return [Finding("start", "note", text, say("proof.where_start")) for text in pattern.lesson.start_notes]
+    return [Finding("start", "note", str(text), say("proof.where_start")) for text in pattern.lesson.start_notes]
 
 
 def notions(pattern: Pattern) -> list[Finding]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pickle
 from typing import Any
 
 import pytest
@@ -10,6 +11,10 @@ from kit.blocks import Traced
 from kit.body import workshop_chart
 from kit.errors import KitError
 from kit.geometry import Point
+from kit.language import speaking
+from kit.lesson.lesson import Lesson
+from kit.lesson.own_words import own_texts, translate
+from kit.proof import prove
 from kit.units import cm, inch
 
 BODY = workshop_chart()["W4"]
@@ -53,6 +58,21 @@ def test_it_fits_one_size_and_says_so() -> None:
     assert top(BODY) == top(workshop_chart()["W9"])
     assert "fits size 40 alone" in top.note
     assert top.measures == ()
+
+
+@pytest.mark.parametrize(
+    ("code", "words"), [("de", "für Größe 40"), ("es", "para la talla 40"), ("fr", "à la taille 40")]
+)
+def test_what_it_fits_is_said_in_the_language_that_is_read(code: str, words: str) -> None:
+    """The note is handed over as it is and said when the finding is shown; no author has to translate it."""
+    (note,) = pickle.loads(pickle.dumps(blouse().notes))
+    pattern = Lesson("From a blouse", start=blouse()).work(BODY, {})
+    assert pattern.lesson.start_notes == (note,)
+    assert not [text for text, where in own_texts(pattern) if "start" in where]
+    with speaking(code):
+        made, _ = translate(pattern, None, code)
+        (told,) = [finding.what for finding in prove(made) if finding.code == "start"]
+        assert words in told and "traced" not in told
 
 
 def test_units_and_lengths() -> None:
