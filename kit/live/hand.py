@@ -11,9 +11,10 @@ from dataclasses import dataclass, field
 
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
-from kit.language import called, say
+from kit.language import SOURCE, called, language, say
 from kit.live.tidy_source import Call, free, identifier, length_source, literal, stepped
 from kit.piece.piece import Edge, Piece
+from kit.prose.say import title_said
 from kit.units import System
 
 SAME = 0.05  # mm
@@ -246,6 +247,11 @@ def place(piece: Piece, name: str) -> Place:
 def said(edge: Edge) -> str:
     """What people call an edge, as it stands in a docstring."""
     return literal(edge.said or called(edge.name))
+
+
+def piece_said(piece: Piece) -> str:
+    """What people call a piece: by its name, or by its title where the lesson is not in the kit's own language."""
+    return literal(called(piece.name) if language() == SOURCE else title_said(piece.title or called(piece.name)))
 
 
 def words(name: str) -> str:

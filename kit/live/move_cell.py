@@ -11,7 +11,6 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from kit.errors import KitError
-from kit.language import called as known_as
 from kit.language import say
 from kit.lesson import lesson as definition
 from kit.lesson.pattern import Pattern
@@ -19,9 +18,19 @@ from kit.lesson.working import Definition, work
 from kit.live import outline_moves as outline
 from kit.live import paper_moves as paper
 from kit.live.fragments import plain
-from kit.live.hand import Chosen, Drawn, Hand, said
+from kit.live.hand import Chosen, Drawn, Hand, piece_said, said
 from kit.live.outline_moves import Ways
-from kit.live.tidy_source import Call, free, function, identifier, length_source, literal, quoted, statements, stepped
+from kit.live.tidy_source import (
+    Call,
+    free,
+    function,
+    identifier,
+    length_source,
+    quoted,
+    spaced,
+    statements,
+    stepped,
+)
 from kit.piece.piece import Piece
 from kit.prose.phrases import listed
 from kit.units import System, both, cm, inch, mm
@@ -193,7 +202,7 @@ class _Writing:
 
     def cell(self, ranged: bool) -> Cell:
         drawn = self.drawn
-        title = " ".join((self.move.title or drawn.title).split())
+        title = spaced(self.move.title or drawn.title)
         name = free(self._name(title), self.taken | {drawn.measure, drawn.thing})
         cell = Cell(title=title, name=name, measure=drawn.measure, thing=drawn.thing, kind=drawn.kind)
         if not drawn.measure:
@@ -230,7 +239,7 @@ class _Writing:
                 return f"{value:g}" if value % 1 else f"{value:.1f}"
             return length_source(value, self.move.system, self.known)
 
-        why = " ".join(self.move.why.split())
+        why = spaced(self.move.why)
         args = [quoted(cell.measure), size(cell.value), f"least={size(low)}", f"most={size(high)}"]
         if why:
             args.append(f"why={quoted(why)}")
@@ -248,7 +257,7 @@ class _Writing:
         uses = [*hand.names, *filter(None, (drawn.makes, drawn.measure))]
         words, body = list(drawn.words), list(drawn.body)
         if len(hand.names) > 1 and not drawn.apart:
-            pieces = listed([literal(known_as(one)) for one in hand.names])
+            pieces = listed([piece_said(hand.pieces[name]) for name in hand.names])
             words.append(say("canvas_moves.on_pieces", pieces=pieces))
             body = [f"for piece in ({', '.join(hand.names)}):", *statements(body, 4)]
         return function(Call(f"@{self.called}.step", tuple(args)), name, uses, " ".join(words), body)

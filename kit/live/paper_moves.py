@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from kit.geometry import Path, Vector
-from kit.language import called, say
-from kit.live.hand import Drawn, Hand, Place, no, said, short, toward, words
+from kit.language import say
+from kit.live.hand import Drawn, Hand, Place, no, piece_said, said, short, toward, words
 from kit.live.outline_moves import Ways, squared
-from kit.live.tidy_source import Call, free, keyed, literal
+from kit.live.tidy_source import Call, free, keyed
 from kit.piece.piece import Edge
 
 
@@ -189,8 +189,8 @@ def _pair(hand: Hand) -> Drawn:
     values = {
         "first": said(first),
         "second": said(second),
-        "one": literal(called(one.piece)),
-        "other": literal(called(two.piece)),
+        "one": piece_said(hand.pieces[one.piece]),
+        "other": piece_said(hand.pieces[two.piece]),
         "amount": f"{{{measure}}}",
     }
     drawn = Drawn(say("canvas_moves.pair_title", values), [say("canvas_moves.pair", values)], measure=measure)
@@ -221,7 +221,7 @@ def cut_apart(hand: Hand) -> Drawn:
     if len(hand.names) > 1:
         raise no("one_piece")
     if piece.notches or piece.marks or any(edge.allowance for edge in piece.edges):
-        raise no("cut_earlier", piece=literal(piece.title.lower()))
+        raise no("cut_earlier", piece=piece_said(piece))
     hand.kept_whole(one, two)
     after, before = _parts(hand, one, two)
     later = (hand.way != "before" and bool(after)) or not before
@@ -231,7 +231,7 @@ def cut_apart(hand: Hand) -> Drawn:
     measure = hand.measure(thing, "depth")
     left_word, right_word = toward(one.path, one.path.length / 2)
     inward = left_word if hand.inside_left() else right_word
-    values = {"piece": literal(called(piece.name)), "first": said(one), "second": said(two), "thing": words(thing)}
+    values = {"piece": piece_said(piece), "first": said(one), "second": said(two), "thing": words(thing)}
     values |= {"beside": said(piece.edge((taken or left)[0])), "seam": words(seam), "amount": f"{{{measure}}}"}
     drawn = Drawn(say("canvas_moves.cut_title", values), [say("canvas_moves.cut", values)], measure=measure)
     drawn.thing, drawn.makes, drawn.least = thing, thing, 1.0

@@ -10,6 +10,7 @@ import builtins
 import keyword
 import re
 import textwrap
+import unicodedata
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -53,16 +54,21 @@ def keyed(name: str, call: Call) -> Call:
     return Call(f"{name}={call.head}", call.args, call.tail)
 
 
+def spaced(text: str) -> str:
+    """`text` on one line with single blanks; blanks that do not break, as French sets them, stay."""
+    return re.sub(r"[ \t\r\n\f\v]+", " ", text).strip(" ")
+
+
 def quoted(text: str) -> str:
     """A string as the formatter writes it: in double quotes, unless that needs more backslashes."""
-    plain = " ".join(text.split()).replace("\\", "\\\\")
+    plain = spaced(text).replace("\\", "\\\\")
     mark = "'" if plain.count('"') > plain.count("'") else '"'
     return mark + plain.replace(mark, "\\" + mark) + mark
 
 
 def docstring(text: str, indent: int = _STEP) -> list[str]:
     """A docstring as lines; every brace in `text` is meant as one."""
-    plain = " ".join(text.split()).replace("\\", "\\\\").replace('"""', "'''")
+    plain = spaced(text).replace("\\", "\\\\").replace('"""', "'''")
     if plain.endswith('"'):
         plain += " "
     blank = " " * indent
@@ -103,9 +109,10 @@ def stepped(value: float, system: System) -> float:
 
 def identifier(text: str) -> str:
     """Words as a name in code: "Shoulder lift" -> "shoulder_lift"; empty where nothing of them can stand in one."""
-    plain = text.lower().replace("ß", "ss")
-    for letters, one in (("äàáâã", "a"), ("öòóôõ", "o"), ("üùúû", "u"), ("èéêë", "e"), ("ìíîï", "i"), ("ñ", "n")):
-        plain = re.sub(f"[{letters}]", one, plain)
+    plain = text.lower()
+    for letter, two in (("ß", "ss"), ("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("œ", "oe"), ("æ", "ae")):
+        plain = plain.replace(letter, two)
+    plain = unicodedata.normalize("NFKD", plain).encode("ascii", "ignore").decode()
     name = re.sub(r"[^a-z0-9]+", "_", plain).strip("_")
     name = f"the_{name}" if name[:1].isdigit() else name
     return f"{name}_" if keyword.iskeyword(name) or hasattr(builtins, name) else name

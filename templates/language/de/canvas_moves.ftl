@@ -2,7 +2,7 @@
 # "canvas_moves-point", "-extend", "-edge" usw. beginnen, stehen im Schritt; { $amount } steht für die gezeichnete Länge.
 
 canvas_moves-draw = Zeichnen
-canvas_moves-choose = Eine Kante oder einen Punkt anklicken, mit Umschalt mehrere, dann eine Konstruktion wählen.
+canvas_moves-choose = Kanten und Punkte anklicken, um sie zu wählen, noch einmal anklicken, um sie loszulassen; dann eine Konstruktion wählen.
 canvas_moves-move = Konstruktion
 canvas_moves-way = Wie
 canvas_moves-amount = Betrag
@@ -190,6 +190,7 @@ canvas_moves-not_neighbours = { $first } und { $second } treffen nicht aufeinand
 canvas_moves-not_one_between = Zwischen { $first } und { $second } muss eine Kante liegen: sie wird zur Kurve.
 canvas_moves-same_place = Die beiden Punkte liegen an derselben Stelle.
 canvas_moves-cut_earlier = { $piece } hat schon Nahtzugaben oder Passzeichen. Unter „Zeigen“ einen früheren Schritt wählen und das Teil dort zerschneiden.
+canvas_moves-too_long = { $edge } misst nur { $length }. Weniger angeben.
 canvas_moves-too_small = Einen Betrag über null angeben.
 # { $name }: was eingetippt wurde.
 canvas_moves-bad_amount = „{ $name }“ ist kein Prozentwert. Zum Beispiel 90 % eingeben.
