@@ -335,7 +335,8 @@ class Canvas {
     const places = JSON.stringify(answer.places);
     const laid = places !== this.laid && this.fitted !== false && !this.grip;
     this.laid = places;
-    const refit = (scene.id !== this.furnished && this.furnish(scene)) || laid;
+    const changed = scene.id !== this.furnished;
+    const refit = (changed && this.furnish(scene)) || laid;
     let at = 0;
     this.items.forEach((item, i) => {
       [item.at, item.n] = [at, answer.shape[i]];
@@ -353,7 +354,7 @@ class Canvas {
         else this.want = null;
       }
     }
-    if (refit) this.fit();
+    if (refit || (changed && this.fitted && !this.grip && this.outgrown())) this.fit();
     this.ask();
     if (this.want && !this.grip && !this.asked) this.want = null;
     this.paint();
@@ -612,6 +613,17 @@ class Canvas {
     this.view = { k, x, y };
     this.fitted = true;
     this.showView();
+  }
+
+  /** Whether lines of a view the reader has not moved lie off the stage, as after a step was written. */
+  outgrown() {
+    const row = this.rows.now.numbers;
+    const { k, x, y } = this.view;
+    return this.items.some((item) => {
+      if (item.k !== "path") return false;
+      const [px, py] = [row[item.at] * k + x, -row[item.at + 1] * k + y];
+      return px < 0 || py < 0 || px > this.size.wide || py > this.size.high;
+    });
   }
 
   zoom(by, x = this.size.wide / 2, y = this.size.high / 2) {
