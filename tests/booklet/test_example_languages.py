@@ -44,8 +44,6 @@ def test_every_text_is_translated(ran: tuple[Handover, NotebookNode], code: str)
     wanted = {text for text, _ in texts}
     assert sorted(wanted - {message.id for message in known if message.string}) == []
     assert sorted(str(message.id) for message in known if message.id and message.fuzzy) == []
-    assert sorted({message.id for message in known if message.id} - wanted) == []  # nothing the lesson no longer says
-    assert not known.obsolete
     _, counted = merged(known, texts, given.pattern.lesson.title, code)
     assert (counted.done, counted.fuzzy) == (counted.total, 0)
 
