@@ -18,7 +18,21 @@ from tests.example import EXAMPLE, notebook_names
 from tests.pseudo import escaped
 
 UNITS = ("mm", "cm", "m", "in", "yd")
-CHOICES = {"left", "right", "both", "wrong", "single", "double", "fold", "mirrored", "plain", "interfacing", "main"}
+CHOICES = {
+    "left",
+    "right",
+    "both",
+    "wrong",
+    "single",
+    "double",
+    "fold",
+    "mirrored",
+    "plain",
+    "interfacing",
+    "main",
+    "i",
+    "other",
+}
 """What messages choose between; it is not said."""
 
 
@@ -53,6 +67,7 @@ def of_piece(piece: Piece) -> Iterable[str]:
     yield from (piece.name, piece.title)
     for part in (*piece.edges, *piece.marks, *piece.darts, *piece.pleats):
         yield from (part.name, part.label)
+    yield from (say(f"edge.{edge.name}") for edge in piece.edges if not edge.said and edge.name in keys("edge"))
     for name, _ in (*piece.guides, *piece.points):
         yield name
 

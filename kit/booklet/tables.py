@@ -14,6 +14,7 @@ from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
 from kit.prose.phrases import listed
+from kit.sewing.told import strung
 from kit.units import System, both, percent, show, unitless
 
 
@@ -216,4 +217,4 @@ def _strip_size(strip: Strip, system: System) -> str:
     elif strip.joins:
         key = f"strip_pieced_{strip.join}" + ("_each" if strip.count > 1 else "")
         found.append(say(f"booklet.{key}", joins=strip.joins, seams=seams))
-    return "; ".join(found)
+    return strung(found, "parted")

@@ -26,6 +26,7 @@ from kit.paper.request import PageRequest
 from kit.paper.share import Part
 from kit.paper.sheet import Sheet, finish
 from kit.picture.drawing import Stroke
+from kit.sewing.told import strung
 from kit.units import both
 
 _ROW = 2.15
@@ -205,10 +206,10 @@ def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bot
             lines.append(say("paper.strip_every", strip=strip.title, length=length, width=width))
         else:
             by_size = [
-                say("paper.strip_size", sizes=", ".join(names), length=length, width=width)
+                say("paper.strip_size", sizes=strung(names), length=length, width=width)
                 for (length, width), names in cut.items()
             ]
-            lines.append(say("paper.strip_sizes", strip=strip.title, sizes="; ".join(by_size)))
+            lines.append(say("paper.strip_sizes", strip=strip.title, sizes=strung(by_size, "parted")))
     if not lines:
         return
     write(canvas, say("paper.strips"), left, y, 2.4, bold=True)

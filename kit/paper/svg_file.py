@@ -37,6 +37,7 @@ from kit.paper.sheet import Sheet
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.piece_sheet import moved
 from kit.picture.svg_path import number, path_data
+from kit.sewing.told import strung
 from kit.units import set_fractions
 
 SIDE = 100.0
@@ -91,7 +92,7 @@ def _layer(made: Nest, laid: Sheet, sizes: tuple[int, ...], ids: _Ids) -> list[s
     elif len(names) == len(made.sizes):
         key, said = ids("all-sizes"), say("paper.svg_all_sizes")
     else:
-        key, said = ids(f"sizes-{'-'.join(names)}"), say("paper.svg_shared", sizes=", ".join(names))
+        key, said = ids(f"sizes-{'-'.join(names)}"), say("paper.svg_shared", sizes=strung(names))
     look = size_look(made.places[sizes[0]]) if len(sizes) == 1 and made.several else PLAIN
     inside: list[str] = []
     for each, placement in zip(made.pieces, laid.placements, strict=True):

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from kit.blocks.traced_outline import TracedOutline
 from kit.geometry import Vector
-from kit.language import say
+from kit.language import called, say
 from kit.picture.drawing import Dot, Drawing, Item, Label, Stroke
 
 _AWAY = 0.05
@@ -30,7 +30,7 @@ def corners_drawing(outline: TracedOutline, names: Mapping[int, str] | None = No
             # The path runs clockwise, so the outside lies on the left; names are wider than high.
             out = path.normal_at(middle)
             wide = 0.35 * len(name) * abs(out.x)
-            items.append(Label(name.replace("_", " "), path.at(middle) + out * (away * (0.7 + wide)), "name"))
+            items.append(Label(called(name), path.at(middle) + out * (away * (0.7 + wide)), "name"))
     alt = say("picture.outline", outline=str(outline.number), corners=n)
     margin = away * (2.0 + 0.5 * max((len(name) for name in (names or {}).values()), default=0))
     return Drawing(tuple(items), alt=alt, bounds=(x0 - margin, y0 - 2 * away, x1 + margin, y1 + 2 * away))

@@ -15,6 +15,7 @@ from kit.geometry import Curve, Line, Motion, Point
 from kit.geometry.spline import spline
 from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
+from kit.sewing.told import strung
 
 View = Literal["front", "back"]
 _Spot = tuple[float, float]
@@ -109,7 +110,7 @@ def measuring_figure(names: Sequence[str] | None = None, view: View = "front") -
         items += drawn
         tags.append((number, spot, side))
     items += _numbers(tags)
-    told = ", ".join(f"{number} {said(wanted[number - 1])}" for number, _, _ in sorted(tags))
+    told = strung([f"{number} {said(wanted[number - 1])}" for number, _, _ in sorted(tags)])
     alt = say(f"picture.figure_{view}", tapes=told or say("picture.figure_none"))
     floor = -30.0 if _LOW & set(wanted) else 640.0
     return Drawing(

@@ -19,6 +19,7 @@ from kit.geometry import Line, Point, Vector
 from kit.picture.drawing import Dot, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import LEAST, LINE_HEIGHT, text_width
 from kit.picture.notes import GAP, Note, Place
+from kit.sewing.told import strung
 
 TITLE, TEXT = 8.0, 5.0
 _SCALES = (1.0, 0.85, LEAST / TEXT)
@@ -237,7 +238,7 @@ def _layouts(head: str, phrases: Sequence[str], narrow: bool) -> Iterable[list[L
         lines: list[Line_] = [(text, "title", TITLE) for text in _wrapped([head], width, TITLE, True)]
         lines += [(line, "small", TEXT) for text in phrases for line in _wrapped([text], width, TEXT)]
         yield from _fresh(lines, seen)
-    whole = sum(text_width(text + "; ", TEXT) for text in (head, *phrases))
+    whole = text_width(strung((head, *phrases, ""), "parted"), TEXT)
     for count in (3, 2, *((4, 5, 1) if narrow else ())):
         run = _wrapped([head, *phrases], whole / count * 1.06 + 2.0, TEXT)
         yield from _fresh([(text, "small", TEXT) for text in run], seen)
@@ -251,7 +252,7 @@ def _fresh(lines: list[Line_], seen: set[tuple[str, ...]]) -> Iterable[list[Line
 
 
 def _wrapped(phrases: Sequence[str], width: float, size: float, bold: bool = False) -> list[str]:
-    words = "; ".join(phrases).split(" ")
+    words = strung(phrases, "parted").split(" ")
     lines = [words[0]]
     for word in words[1:]:
         longer = f"{lines[-1]} {word}"

@@ -30,6 +30,7 @@ from kit.piece.allowance import hem_edges
 from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer
+from kit.sewing.told import strung
 from kit.sewing.walk import path_of
 from kit.units import System, both
 
@@ -58,16 +59,16 @@ def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = 
     across = _across(placed, measured) if measured and placed else []
     items.extend(across)
     names = [piece.title for piece in body] or [piece.title for piece in shown]
-    alt = [say(f"picture.flat_{view}", title=pattern.lesson.title, pieces=", ".join(names))]
+    alt = [say(f"picture.flat_{view}", title=pattern.lesson.title, pieces=strung(names))]
     if across:
         alt.append(say("picture.flat_measured", width=across[0].text, length=across[1].text))
     if attached:
         titles = {piece.name: piece.title for piece in pattern.pieces}
         titles |= {strip.name: strip.title for strip in pattern.strips}
-        alt.append(say("picture.flat_with", pieces=", ".join(titles[name] for name in sorted(attached))))
+        alt.append(say("picture.flat_with", pieces=strung([titles[name] for name in sorted(attached)])))
     if loose or strips:
         parts = [piece.title for piece in loose] + [strip.title for strip in strips]
-        alt.append(say("picture.flat_beside", pieces=", ".join(parts)))
+        alt.append(say("picture.flat_beside", pieces=strung(parts)))
     return Drawing(tuple(items), alt=" ".join(alt), title=pattern.lesson.title)
 
 

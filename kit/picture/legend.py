@@ -9,6 +9,7 @@ from kit.language import say
 from kit.picture.drawing import Drawing, Fill, FillRole, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import text_width
 from kit.picture.place import rectangle
+from kit.sewing.told import strung
 
 _CLOTH: tuple[FillRole, ...] = ("right_side", "wrong_side", "interfacing", "facing", "strip", "lining")
 _LINES: tuple[StrokeRole, ...] = (
@@ -54,5 +55,5 @@ def legend() -> Drawing:
         arrow: Literal["", "end"] = "end" if line == "press" else ""
         items.append(Stroke((Line(Point(x, y), Point(x + _SAMPLE, y)),), line, arrow=arrow))
         items.append(Label(said, Point(x + _SAMPLE + 4.0, y), "small", size=_LETTERS, anchor="start"))
-    alt = say("picture.legend_alt", names=", ".join((*cloth.values(), *lines.values())))
+    alt = say("picture.legend_alt", names=strung((*cloth.values(), *lines.values())))
     return Drawing(tuple(items), alt=alt, title=say("picture.legend"))

@@ -28,6 +28,7 @@ from kit.piece.dart import darts_lying, intake
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.pleat import intake as pleat_intake
 from kit.piece.pleat import pleats_lying
+from kit.sewing.told import edge_told, strung
 from kit.units import System, show
 
 _NBSP = "\N{NO-BREAK SPACE}"
@@ -40,22 +41,22 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     edges = []
     for edge in piece.edges:
         if edge.name == piece.fold:
-            edges.append(say("picture.edge_on_fold", edge=edge.label))
+            edges.append(say("picture.edge_on_fold", edge=edge_told(edge)))
         elif edge.allowance is not None:
             width = show(edge.allowance, system, "allowance")
-            edges.append(say("picture.edge_allowance", edge=edge.label, allowance=width))
+            edges.append(say("picture.edge_allowance", edge=edge_told(edge), allowance=width))
         else:
-            edges.append(edge.label)
-    alt.append(say("picture.piece_edges", edges=", ".join(edges)))
+            edges.append(edge_told(edge))
+    alt.append(say("picture.piece_edges", edges=strung(edges)))
     marks = [mark.label for mark in piece.marks]
     if marks:
-        alt.append(say("picture.piece_marks", marks=", ".join(marks)))
+        alt.append(say("picture.piece_marks", marks=strung(marks)))
     if piece.darts:
         darts = [_taking(dart.label, intake(piece, dart), system) for dart in darts_lying(piece)]
-        alt.append(say("picture.piece_darts", darts=", ".join(darts)))
+        alt.append(say("picture.piece_darts", darts=strung(darts)))
     if piece.pleats:
         said = [_taking(pleat.label, pleat_intake(pleat), system) for pleat in pleats_lying(piece)]
-        alt.append(say("picture.piece_pleats", pleats=", ".join(said)))
+        alt.append(say("picture.piece_pleats", pleats=strung(said)))
     if piece.grain is not None and piece.grain.kind != "lengthwise":
         alt.append(say(f"picture.laid_{piece.grain.kind}"))
     if pattern.lesson.nap != "none":
@@ -171,7 +172,7 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
         words = [say(f"picture.grain_{grain.kind}")] if grain.kind != "lengthwise" else []
         words += [say("picture.one_way")] if _one_way(grain, lesson) else []
         line = Path.line(grain.start, grain.end)
-        yield Note(", ".join(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)), needed=False)
+        yield Note(strung(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)), needed=False)
 
 
 def _cut(piece: Piece) -> Iterable[Item]:
@@ -208,7 +209,7 @@ def _lies_on(curve: Curve, edge: Path, along: Line) -> bool:
 
 def cut_text(cut: CutPlan) -> str:
     """How a piece is cut, in words: "cut 2 mirrored, main cloth"."""
-    return "; ".join(_cut_phrases(cut))
+    return strung(_cut_phrases(cut), "parted")
 
 
 def _cut_phrases(cut: CutPlan) -> list[str]:

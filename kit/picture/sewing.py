@@ -38,6 +38,7 @@ from kit.prose.phrases import listed
 from kit.prose.say import title_said
 from kit.sewing.run import Run
 from kit.sewing.scene import Face, Scene
+from kit.sewing.told import edge_told, strung
 from kit.sewing.walk import path_of
 from kit.units import System
 
@@ -343,10 +344,10 @@ def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
         lies = say(f"picture.lies_{p.layer.how if p.layer.on is not None else 'flat'}")
         face = "interfacing" if p.layer.stuff == "interfacing" else p.layer.up
         parts.append(say("picture.scene_layer", piece=_half(p), face=face, lies=lies))
-    text = [say("picture.scene_layers", layers="; ".join(parts))] if parts else []
+    text = [say("picture.scene_layers", layers=strung(parts, "parted"))] if parts else []
     new = [_run_said(row.run, pattern) for row in scene.rows if row.ink == "new"]
     if new:
-        text.append(say("picture.scene_rows", runs=", ".join(new)))
+        text.append(say("picture.scene_rows", runs=strung(new)))
     if scene.strip:
         text.append(say("picture.scene_strip", strip=pattern.strip(scene.strip).title))
     return " ".join(text) or say("picture.scene_empty")
@@ -359,6 +360,6 @@ def _half(p: Placed) -> str:
 
 def _run_said(run: Run, pattern: Pattern) -> str:
     piece = pattern.piece(run.piece)
-    edges = listed([piece.edge(name).label for name in run.edges])
+    edges = listed([edge_told(piece.edge(name)) for name in run.edges])
     side = run.side if run.side and len(piece.sides) == 2 else "both"
     return say("picture.scene_run", piece=title_said(piece.title), side=side, edges=edges)

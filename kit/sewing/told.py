@@ -3,8 +3,12 @@ of the spoken language."""
 
 from __future__ import annotations
 
+import re
+import unicodedata
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from dataclasses import dataclass
+from functools import reduce
+from typing import TYPE_CHECKING, Literal
 
 from kit.language import SOURCE, called, language, say, says
 from kit.piece.piece import Edge, Piece, Side
@@ -23,7 +27,21 @@ def listed(items: Sequence[str], way: str = "") -> str:
     head = found[0]
     for item in found[1:-1]:
         head = say(f"phrase.more{way}", first=head, last=item)
-    return say(f"phrase.two{way}", first=head, last=found[-1])
+    return say(f"phrase.two{way}", first=head, last=found[-1], sound=_sound(found[-1]))
+
+
+def strung(items: Sequence[str], way: Literal["more", "parted"] = "more") -> str:
+    """Items one after another without an "and", each as often as it is given: a, b, c; or "parted" by a stronger sign,
+    where an item may have commas of its own."""
+    return reduce(lambda first, last: say(f"phrase.{way}", first=first, last=last), items) if items else ""
+
+
+def _sound(text: str) -> str:
+    """ "i" for a word that begins with the sound of that vowel, as "hilo" and "Índice" do and "hielo" does not, else
+    "other": Spanish joins it with another "and" (Real Academia Española, Diccionario panhispánico de dudas, "y2")."""
+    letters = unicodedata.normalize("NFD", text.casefold())
+    plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
+    return "i" if re.match(r"[^\w]*h?i(?![aeou])", plain) else "other"
 
 
 def title_told(title: str) -> str:
@@ -32,16 +50,29 @@ def title_told(title: str) -> str:
 
 
 def edge_told(edge: Edge) -> str:
-    """An edge by the lesson's own words, else by the language's for that name, else by its name."""
-    key = f"edge.{edge.name}"
-    if edge.said or language() == SOURCE or not says(key):
-        return edge.label
-    return say(key)
+    """An edge by the lesson's own words, else by the language's for that name, else by its name. In the source it is
+    the name itself."""
+    return edge.said or _edge_called(edge.name)
+
+
+def _edge_called(name: str) -> str:
+    key = f"edge.{name}"
+    return say(key) if language() != SOURCE and says(key) else called(name)
 
 
 def name_told(piece: Piece, name: str) -> str:
     """An edge of a piece by its name."""
     return edge_told(piece.edge(name)) if piece.has_edge(name) else called(name)
+
+
+@dataclass(frozen=True)
+class Unworded:
+    """The name of an edge that has no words of the lesson's: as text it is told in the spoken language."""
+
+    name: str
+
+    def __str__(self) -> str:
+        return _edge_called(self.name)
 
 
 def side_told(piece: Piece, side: Side, name: str) -> str:

@@ -18,6 +18,7 @@ from kit.language import say
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
 from kit.sewing.run import Run
+from kit.sewing.told import Unworded
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -31,11 +32,11 @@ REACH = 20.0
 
 @dataclass(frozen=True)
 class Name:
-    """What lies at a place: the message `key` with the piece's own words in it, or these words alone. As text it is
-    said in the spoken language."""
+    """What lies at a place: the message `key` with the piece's own words or edges in it, or these words alone. As text
+    it is said in the spoken language."""
 
     key: str = ""
-    words: tuple[str | Name, ...] = ()
+    words: tuple[str | Name | Unworded, ...] = ()
 
     def __str__(self) -> str:
         words = [str(word) for word in self.words]
@@ -228,7 +229,7 @@ def _spots(run: Folded) -> list[_Spot]:
             found.append(_Spot(Name("double_notch" if notch.kind == "double" else "notch"), "notch", at, notch.name))
     for before, after in zip(run.stretches, run.stretches[1:], strict=False):
         if before.edge != after.edge:
-            edges = piece.edge(before.edge).label, piece.edge(after.edge).label
+            edges = tuple(edge.said or Unworded(edge.name) for edge in map(piece.edge, (before.edge, after.edge)))
             found.append(_Spot(Name("seam", edges), "seam", after.at))
     joints = [spot.at for spot in found if spot.what == "seam"] + [fold.at for fold in run.folds]
     for at in run.path.corners:

@@ -54,13 +54,8 @@ worksheet-title = { $piece }, zum Zeichnen von Hand
 worksheet-alt = { $piece } mit den Buchstaben der Punkte, den Geraden, von denen die Kurven abgetragen werden, und den Abständen. { $words }
 
 # Punkte und Linien der Grundschnitte, wo die Lektion keine eigenen Worte dafür hat.
-worksheet-name-armhole = Armloch
 worksheet-name-back_cap = hintere Armkugel
 worksheet-name-front_cap = vordere Armkugel
-worksheet-name-hem = Saum
-worksheet-name-hip = Hüfte
-worksheet-name-inseam = innere Beinnaht
-worksheet-name-waist = Taille
 worksheet-name-bust_line = Brustlinie
 worksheet-name-elbow_line = Ellbogenlinie
 worksheet-name-hip_line = Hüftlinie

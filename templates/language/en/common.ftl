@@ -19,8 +19,11 @@ phrase-run_on_side = { $piece } { $side } { $edge }
 phrase-row = { $first } with { $last }
 # A title within a sentence: $small is in small letters, $given as the lesson writes it (for languages with capital nouns).
 phrase-title = { $small }
+# $sound is "i" before a word that begins with that vowel (Spanish needs it), else "other"; a language may leave it out.
 phrase-two = { $first } and { $last }
 phrase-more = { $first }, { $last }
+# Parts of a text that may have commas of their own.
+phrase-parted = { $first }; { $last }
 # The same for a list of places, each of which may be a list itself.
 phrase-two_places = { $first } and { $last }
 phrase-more_places = { $first }, { $last }
@@ -52,6 +55,31 @@ edge-neck = neck edge
 edge-shoulder = shoulder seam
 edge-opening = sleeve opening
 edge-centre = centre line
+edge-hem = hem
+edge-waist = waist
+edge-hip = hip
+edge-armhole = armhole
+edge-inseam = inseam
+edge-outseam = outseam
+edge-cap = cap
+edge-overarm = overarm
+edge-underarm = underarm
+edge-front_underarm = front underarm
+edge-back_underarm = back underarm
+edge-centre_front = centre front
+edge-centre_back = centre back
+edge-front_side = front side
+edge-back_side = back side
+edge-left_side = left side
+edge-right_side = right side
+edge-top = top
+edge-bottom = bottom
+edge-mouth = mouth
+edge-near_end = near end
+edge-far_end = far end
+edge-front_end = front end
+edge-back_end = back end
+edge-button_end = button end
 
 common-both_sides = Work the left and the right side alike.
 common-pin_right = Pin { $a } to { $b }, right sides together, along the { $edge }.

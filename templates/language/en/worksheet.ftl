@@ -55,13 +55,8 @@ worksheet-title = { $piece }, to draw by hand
 worksheet-alt = { $piece } with its points by letter, the straight lines the curves are set off from, and the offsets. { $words }
 
 # Points and lines of the kit's own blocks, where the lesson has no words of its own for them.
-worksheet-name-armhole = armhole
 worksheet-name-back_cap = back of the sleeve cap
 worksheet-name-front_cap = front of the sleeve cap
-worksheet-name-hem = hem
-worksheet-name-hip = hip
-worksheet-name-inseam = inseam
-worksheet-name-waist = waist
 worksheet-name-bust_line = bust line
 worksheet-name-elbow_line = elbow line
 worksheet-name-hip_line = hip line

@@ -15,8 +15,14 @@ phrase-run_on_side = { $edge } de { $piece } de la { $side }
 phrase-row = { $first } con { $last }
 # El español escribe los nombres con minúscula dentro de la frase.
 phrase-title = { $small }
-phrase-two = { $first } y { $last }
+# «e» ante el sonido i: «frente e hilo».
+phrase-two =
+    { $sound ->
+        [i] { $first } e { $last }
+       *[other] { $first } y { $last }
+    }
 phrase-more = { $first }, { $last }
+phrase-parted = { $first }; { $last }
 phrase-two_places = { $first }, así como { $last }
 phrase-more_places = { $first }, { $last }
 
@@ -47,6 +53,31 @@ edge-neck = escote
 edge-shoulder = costura del hombro
 edge-opening = abertura de la manga
 edge-centre = línea central
+edge-hem = bajo
+edge-waist = cintura
+edge-hip = cadera
+edge-armhole = sisa
+edge-inseam = entrepierna
+edge-outseam = costura exterior de la pierna
+edge-cap = copa de la manga
+edge-overarm = costura de manga
+edge-underarm = costura de debajo del brazo
+edge-front_underarm = costura de debajo del brazo, delantero
+edge-back_underarm = costura de debajo del brazo, espalda
+edge-centre_front = centro delantero
+edge-centre_back = centro espalda
+edge-front_side = costura lateral, delantero
+edge-back_side = costura lateral, espalda
+edge-left_side = costura lateral de la izquierda
+edge-right_side = costura lateral de la derecha
+edge-top = borde superior
+edge-bottom = borde inferior
+edge-mouth = boca
+edge-near_end = extremo cercano
+edge-far_end = extremo lejano
+edge-front_end = extremo delantero
+edge-back_end = extremo de la espalda
+edge-button_end = extremo del botón
 
 common-both_sides = Trabaje igual el lado izquierdo y el derecho.
 common-pin_right = Prenda con alfileres { $a } sobre { $b }, derecho con derecho: { $edge }.

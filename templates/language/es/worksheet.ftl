@@ -58,13 +58,8 @@ worksheet-title = { $piece }, para trazar a mano
 worksheet-alt = { $piece }: sus puntos con letras, las rectas a partir de las cuales se trazan las curvas, y las separaciones. { $words }
 
 # Puntos y líneas de los patrones base del programa, donde la lección no tiene palabras propias.
-worksheet-name-armhole = sisa
 worksheet-name-back_cap = copa de la manga, espalda
 worksheet-name-front_cap = copa de la manga, delantero
-worksheet-name-hem = bajo
-worksheet-name-hip = cadera
-worksheet-name-inseam = entrepierna
-worksheet-name-waist = cintura
 worksheet-name-bust_line = línea de pecho
 worksheet-name-elbow_line = línea de codo
 worksheet-name-hip_line = línea de cadera

@@ -56,13 +56,8 @@ worksheet-title = { $piece }, à tracer à la main
 worksheet-alt = { $piece } avec les lettres de ses points, les cordes d’où se relèvent les courbes, et les écarts. { $words }
 
 # Points et lignes des patrons de base du kit, quand la leçon n’a pas de mots à elle.
-worksheet-name-armhole = emmanchure
 worksheet-name-back_cap = tête de manche dos
 worksheet-name-front_cap = tête de manche devant
-worksheet-name-hem = bas
-worksheet-name-hip = ligne de hanches
-worksheet-name-inseam = entrejambe
-worksheet-name-waist = ligne de taille
 worksheet-name-bust_line = ligne de poitrine
 worksheet-name-elbow_line = ligne de coude
 worksheet-name-hip_line = ligne de hanches
