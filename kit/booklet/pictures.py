@@ -62,6 +62,12 @@ class Sketch:
         room = self.room.times(share)
         return picture(self.draw(room), self.name, room, inks, self.caption, self.alt)
 
+    def again(self, made: Picture, inks: Inks, share: float) -> Picture:
+        """What `inked` gives for `share`; it is `made`, the picture at its usual height, where that fills the width and
+        has the height it needs."""
+        filled = made.width > self.room.width - 2 and made.height <= round(self.room.height * share)
+        return made if share == 1.0 or filled else self.inked(inks, share)
+
 
 def picture(
     drawing: Drawing,

@@ -22,13 +22,12 @@ from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
-from kit.picture.sewing import scene_drawing
+from kit.picture.sewing import Lettered, staged
 from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
 from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
 from kit.prose.spots import spot_said
 from kit.sewing.operation import Operation as SewingOperation
-from kit.sewing.scene import Scene
 
 MM = 25.4 / 72  # mm in a pt
 LEADING = 1.42
@@ -144,7 +143,7 @@ class Setter:
 
         def block(placed: Sequence[Placing]) -> DraftStep:
             (place,) = placed
-            picture = made if place.share == 1.0 else sketch.inked(self.inks, place.share)
+            picture = sketch.again(made, self.inks, place.share)
             return DraftStep(
                 count, record.key, record.title, text, values, picture, across, photos, marks, place.breaks
             )
@@ -184,6 +183,10 @@ class Setter:
 
         return Planned(tuple(units), block)
 
+    def _in_room(self, lettered: Lettered) -> Callable[[Room], Drawing]:
+        letters = self.form.letters
+        return lambda room: lettered((room.width / letters, room.height / letters))
+
     def _operation(self, operation: SewingOperation, name: str, silent: bool) -> _Part:
         pattern, form = self.pattern, self.form
         system = pattern.lesson.units
@@ -194,10 +197,7 @@ class Setter:
         for i, scene in enumerate(stages):
             caption = "" if single else say("booklet.stage", number=i + 1, count=len(stages))
 
-            def drawn(room: Room, scene: Scene = scene) -> Drawing:
-                fit = (room.width / form.letters, room.height / form.letters)
-                return scene_drawing(scene, pattern, system, fit=fit)
-
+            drawn = self._in_room(staged(scene, pattern, system))
             sketches.append(Sketch(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
         made = [sketch.inked(self.inks) for sketch in sketches]
         text = "" if silent else " ".join(sentences(pattern, operation, system))
@@ -215,7 +215,9 @@ class Setter:
             unit = Unit(_BETWEEN + written + gaps, tuple(rows))
 
         def finished(place: Placing) -> Operation:
-            pictures = made if place.share == 1.0 else [sketch.inked(self.inks, place.share) for sketch in sketches]
+            pictures = [
+                sketch.again(picture, self.inks, place.share) for sketch, picture in zip(sketches, made, strict=True)
+            ]
             return Operation(text, tuple(pictures), why, place.breaks)
 
         return _Part(unit, finished)

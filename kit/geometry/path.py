@@ -177,20 +177,26 @@ class Path:
 
     def nearest(self, point: Point) -> float:
         """The distance along of the path's point nearest to `point`."""
-        best, found = math.inf, 0.0
-        for i, curve in enumerate(self.curves):
-            x0, y0, x1, y1 = curve.bounds()
-            if math.hypot(max(x0 - point.x, 0.0, point.x - x1), max(y0 - point.y, 0.0, point.y - y1)) >= best:
-                continue
-            t = curve.nearest(point)
-            gap = curve.point(t).distance(point)
-            if gap < best:
-                best, found = gap, self.marks[i] + along(curve, t)
-        return found
+        i, t, _ = self._nearest(point)
+        return self.marks[i] + along(self.curves[i], t)
 
     def distance_to(self, point: Point) -> float:
         """How far `point` is from the path, in mm."""
-        return self.at(self.nearest(point)).distance(point)
+        return self._nearest(point)[2]
+
+    def _nearest(self, point: Point) -> tuple[int, float, float]:
+        """The curve nearest to `point`, the parameter there, and how far that is."""
+        found = (0, 0.0, math.inf)
+        for i, curve in enumerate(self.curves):
+            if i:
+                x0, y0, x1, y1 = curve.bounds()
+                if math.hypot(max(x0 - point.x, 0.0, point.x - x1), max(y0 - point.y, 0.0, point.y - y1)) >= found[2]:
+                    continue
+            t = curve.nearest(point)
+            gap = curve.point(t).distance(point)
+            if gap < found[2]:
+                found = (i, t, gap)
+        return found
 
     # ---- parts and copies ---------------------------------------------------------------------------------
 

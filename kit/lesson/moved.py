@@ -6,6 +6,7 @@ became longer or shorter has not moved, its neighbour has. All is in mm, in the 
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -70,7 +71,7 @@ def moved_edges(was: Piece, now: Piece) -> tuple[str, ...]:
     return tuple(
         edge.name
         for edge in now.edges
-        if was.has_edge(edge.name) and _offset(was.edge(edge.name).path, edge.path)[0] > LEAST
+        if was.has_edge(edge.name) and any(off > LEAST for off, _ in _offsets(was.edge(edge.name).path, edge.path))
     )
 
 
@@ -87,17 +88,18 @@ def _carried(path: Path) -> Path:
     return path.extended(_CARRIED, "start").extended(_CARRIED, "end")
 
 
-def _offset(old: Path, new: Path) -> tuple[float, float]:
-    """The largest distance of the later line from the earlier one carried on, and how far along the later one."""
+def _offsets(old: Path, new: Path) -> Iterator[tuple[float, float]]:
+    """Distances of the later line from the earlier one carried on, each with how far along the later one."""
     if old == new:
-        return 0.0, 0.0
+        return
     line = _carried(old)
-    places = [new.length * i / _STEPS for i in range(_STEPS + 1)]
-    return max((line.distance_to(new.at(place)), place) for place in places)
+    for i in range(_STEPS + 1):
+        place = new.length * i / _STEPS
+        yield line.distance_to(new.at(place)), place
 
 
 def _shifts(name: str, old: Path, new: Path, out: float) -> list[Shift]:
-    most, where = _offset(old, new)
+    most, where = max(_offsets(old, new), default=(0.0, 0.0))
     if most <= LEAST:
         return []
     line = _carried(old)

@@ -9,6 +9,7 @@ whole; the cross-section of the seam stands in the corner above it.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from typing import Any
 
 from kit.geometry import Curve, Line, Point, Vector
@@ -54,6 +55,9 @@ _FILLS: dict[tuple[str, str], FillRole] = {
     ("strip", "right"): "strip",
     ("strip", "wrong"): "strip",
 }
+Lettered = Callable[[tuple[float, float]], Drawing]
+"""A picture whose names wait for the width and height in CSS px it will be shown in."""
+
 _OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
 
 
@@ -67,6 +71,11 @@ def scene_drawing(
 ) -> Drawing:
     """The picture of one scene. `alt` is the alternative text (without it, one is made from the layers); `fit`
     the width and height in CSS px it will be shown in, for which its names are lettered."""
+    return staged(scene, pattern, system, title, alt)(fit)
+
+
+def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "", alt: str = "") -> Lettered:
+    """`scene_drawing` in two steps: everything but the names, which the function returned letters for a `fit`."""
     placed = place_all(scene, pattern)
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)
@@ -89,15 +98,19 @@ def scene_drawing(
     for run, way in scene.arrows:
         run = straightest(run, pattern) if opened else run
         items.extend(_arrow_items(run, way, placed, pattern, extent))
-    names = _names(placed, window, items, fit)
-    items.extend(names)
-    window = _around(window, names)
-    bounds = window
-    locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
-    if scene.section is not None or locate:
-        extra, bounds = panel(scene.section, placed if locate else [], window, whole)
-        items.extend(extra)
-    return Drawing(tuple(items), alt=alt or _alt(scene, placed, pattern), title=title, bounds=bounds)
+    told = alt or _alt(scene, placed, pattern)
+
+    def lettered(fit: tuple[float, float]) -> Drawing:
+        names = _names(placed, window, items, fit)
+        shown = _around(window, names)
+        drawn, bounds = [*items, *names], shown
+        locate = scene.focus is not None and placed and area_of(shown) < 0.6 * area_of(whole)
+        if scene.section is not None or locate:
+            extra, bounds = panel(scene.section, placed if locate else [], shown, whole)
+            drawn.extend(extra)
+        return Drawing(tuple(drawn), alt=told, title=title, bounds=bounds)
+
+    return lettered
 
 
 # ---- painting ---------------------------------------------------------------------------------------------

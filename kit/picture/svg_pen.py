@@ -142,6 +142,7 @@ class Pen:
         self.taken: list[Turned] = []
         self.group = ""
         self.ink = Ink(9 * unit)
+        self.paths: dict[tuple[int, bool], str] = {}  # a fill and its outline are the same curves
 
     def element(self, real: bool) -> str:
         items = self.drawing.items
@@ -227,8 +228,14 @@ class Pen:
             out += f' stroke-dasharray="{" ".join(self._px(d) for d in ink.dash)}"'
         return out
 
+    def _path(self, curves: Sequence[Curve], closed: bool) -> str:
+        key = id(curves), closed
+        if key not in self.paths:
+            self.paths[key] = path_data(curves, closed)
+        return self.paths[key]
+
     def _stroke(self, item: Stroke) -> None:
-        data = path_data(item.curves, item.closed)
+        data = self._path(item.curves, item.closed)
         name = f' data-name="{escape(item.name)}"' if item.name else ""
         if item.thickness:
             ink = self.theme.lines[item.role]
@@ -264,7 +271,7 @@ class Pen:
 
     def _fill(self, item: Fill) -> None:
         cloth = self.theme.fills[item.role]
-        data = path_data(item.curves, True)
+        data = self._path(item.curves, True)
         self._close()
         name = f' data-name="{escape(item.name)}"' if item.name else ""
         self.body.append(f'<path{name} d="{data}" fill="{cloth.tint}"/>')
