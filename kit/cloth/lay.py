@@ -16,7 +16,7 @@ from typing import Any, Literal
 
 from kit.cloth.cut_list import INTERFACING_WIDTH, boxes
 from kit.cloth.need import GAP, Box, need, rows
-from kit.cloth.parts import Part, motion_of, moved, napped, parts, polygon, turns
+from kit.cloth.parts import Part, motion_of, moved, napped, parts, turns
 from kit.cloth.tuck import COLUMN, Mask, best_tuck, mask
 from kit.errors import KitError
 from kit.geometry import Curve, Motion, Point, Vector
@@ -29,6 +29,8 @@ CLOTHS: tuple[Cloth, ...] = ("main", "lining", "interfacing")
 _FEWEST, _HINTS = 3, 6
 PLACED = 600
 """Shapes laid in all the tries of one way to fold."""
+HINTED = 1
+"""In place of such a number: only the orders that did well elsewhere are tried."""
 _SHOP = 100.0  # mm: cloth is sold by tenths of a metre
 
 
@@ -84,8 +86,8 @@ def lays(pattern: Pattern, placed: int = PLACED) -> tuple[Lay, ...]:
     is too narrow for a piece has none. Raises `KitError` when a piece has no allowances yet."""
     found: list[Lay] = []
     for cloth in CLOTHS:
-        if boxes(pattern, cloth):
-            bench = Bench.of(pattern, cloth)
+        bench = Bench.of(pattern, cloth)
+        if bench.rough:
             for width in widths(pattern, cloth):
                 try:
                     found.append(bench.lay(width, placed))
@@ -114,6 +116,20 @@ class _Item:
     layers: int
     sides: tuple[str, ...]
     ways: tuple[tuple[int, bool], ...]
+
+
+_Spot = tuple[_Item, int, Point]
+"""An item, the place of its way among its ways, and the lower left corner of the box around it."""
+
+
+@dataclass(frozen=True)
+class _Try:
+    """One way to lay everything: `length`, `fold` and `folded` as a `Lay` has them."""
+
+    length: float
+    fold: Fold
+    spots: tuple[_Spot, ...]
+    folded: float = 0.0
 
 
 Hints = dict[tuple[Cloth, float, str], list[tuple[int, ...]]]
@@ -154,18 +170,22 @@ class Bench:
         bound = min(made.length for made in simple if made is not None)
         found = [made for made in (*simple, self._flat(width, placed), self._folded(width, placed)) if made is not None]
         best = min((made for made in found if made.length <= bound + 1e-6), key=_worth)
-        best = replace(best, placed=_numbered(best.placed))
-        area = sum(polygon(each.outline).area * (2 if each.layers == 2 else 1) for each in best.placed)
-        return replace(best, waste=1.0 - area / (width * best.length) if best.length else 0.0)
+        return self._made(best, width)
+
+    def _made(self, best: _Try, width: float) -> Lay:
+        area = sum(item.part.area(item.half) * item.layers for item, _, _ in best.spots)
+        waste = 1.0 - area / (width * best.length) if best.length else 0.0
+        laid = _numbered([_settled(*spot) for spot in best.spots])
+        return Lay(self.cloth, width, best.length, best.fold, laid, waste, best.folded, self.nap)
 
     # ---- the two ways to fold ---------------------------------------------------------------------------------
 
-    def _flat(self, width: float, placed: int) -> Lay:
+    def _flat(self, width: float, placed: int) -> _Try:
         items = [self._single(part, copy) for part in self.parts for copy in range(len(part.copies))]
-        laid, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
-        return Lay(self.cloth, width, length, "flat", laid, 0.0, 0.0, self.nap)
+        spots, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
+        return _Try(length, "flat", spots)
 
-    def _folded(self, width: float, placed: int) -> Lay | None:
+    def _folded(self, width: float, placed: int) -> _Try | None:
         """Folded, with what is single below it; None when a piece is too wide for half the cloth or nothing is cut
         from both layers."""
         doubled: list[_Item] = []
@@ -182,11 +202,11 @@ class Bench:
         half = width / 2 - SELVEDGE
         if not doubled or any(item.part.width(item.half) > half + 1e-6 for item in doubled):
             return None
-        laid, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
+        spots, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
         if not single:
-            return Lay(self.cloth, width, length, "lengthwise", laid, 0.0, length, self.nap)
+            return _Try(length, "lengthwise", spots, length)
         below, end = self._lay_out(single, SELVEDGE, width - SELVEDGE, length + GAP, placed)
-        return Lay(self.cloth, width, end, "part", (*laid, *below), 0.0, length, self.nap)
+        return _Try(end, "part", (*spots, *below), length)
 
     def _single(self, part: Part, copy: int) -> _Item:
         side = part.copies[copy]
@@ -202,7 +222,7 @@ class Bench:
 
     def _lay_out(
         self, items: Sequence[_Item], left: float, right: float, begin: float, placed: int
-    ) -> tuple[tuple[Placed, ...], float]:
+    ) -> tuple[tuple[_Spot, ...], float]:
         """`items` between `left` and `right` from `begin` on: where each lies, and where the last one ends. Without
         any shapes to try (`placed` 0) their boxes are laid in rows."""
         if not placed:
@@ -212,7 +232,7 @@ class Bench:
                 sizes.append((y1 - y0, x1 - x0, item.half))
             spots = rows(sizes, right - left)
             corners = [Point(left + x, begin + y) for x, y in spots]
-            return self._settled(items, [0] * len(items), corners)
+            return _ended(items, [0] * len(items), corners)
         single = not any(item.layers == 2 for item in items)
         keep = 0 if single else math.ceil(GAP / COLUMN)  # what is not on the fold keeps off it
         ways = [[self._mask(item, way, keep) for way in item.ways] for item in items]
@@ -221,7 +241,8 @@ class Bench:
         longest = max((masks[0].rows for masks in ways), default=0)
         key = (self.cloth, across, "single" if single else "double")
         known = self.hints.setdefault(key, [])
-        found = best_tuck(ways, areas, across, max(_FEWEST, placed // max(1, len(items))), longest, known)
+        tries = 0 if placed == HINTED else max(_FEWEST, placed // max(1, len(items)))
+        found = best_tuck(ways, areas, across, tries, longest, known)
         if found is not None and found.order not in known:
             known[:] = [found.order, *known[: _HINTS - 1]]
         if found is None:
@@ -233,7 +254,7 @@ class Bench:
             lying = masks[way]
             corners.append(Point(left - GAP / 2 + column * COLUMN + x0 - lying.left, begin + row + y0 - lying.low))
         down = min((corner.y for corner in corners), default=begin) - begin
-        return self._settled(items, which, [Point(corner.x, corner.y - down) for corner in corners])
+        return _ended(items, which, [Point(corner.x, corner.y - down) for corner in corners])
 
     def _mask(self, item: _Item, way: tuple[int, bool], keep: int) -> Mask:
         key = (item.part.name, item.half, *way, keep)
@@ -242,39 +263,40 @@ class Bench:
             self.masks[key] = mask(shape, GAP, 0, 0) if item.half else mask(shape, GAP, -1, keep)
         return self.masks[key]
 
-    def _settled(
-        self, items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]
-    ) -> tuple[tuple[Placed, ...], float]:
-        made: list[Placed] = []
-        end = 0.0
-        for item, way, corner in zip(items, which, corners, strict=True):
-            part, (turn, over) = item.part, item.ways[way]
-            x0, y0, _, y1 = part.bounds(item.half, turn, over)
-            motion = motion_of(turn, over != (item.half and part.over)).then(
-                Motion.translation(Vector(corner.x - x0, corner.y - y0))
-            )
-            made.append(
-                Placed(
-                    part.name,
-                    part.title,
-                    part.number,
-                    part.kind,
-                    1,
-                    item.sides,
-                    corner,
-                    turn,
-                    over,
-                    item.half,
-                    item.layers,
-                    part.gives * (1 if item.half else item.layers),
-                    item.layers == 1,
-                    moved(part.half if item.half else part.whole, motion),
-                    part.grain_on(item.half, motion),
-                    None if item.half else part.axis_on(motion),
-                )
-            )
-            end = max(end, corner.y + y1 - y0)
-        return tuple(made), end
+
+def _ended(items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]) -> tuple[tuple[_Spot, ...], float]:
+    """Each item with its way and its corner, and where the last one ends."""
+    end = 0.0
+    for item, way, corner in zip(items, which, corners, strict=True):
+        _, y0, _, y1 = item.part.bounds(item.half, *item.ways[way])
+        end = max(end, corner.y + y1 - y0)
+    return tuple(zip(items, which, corners, strict=True)), end
+
+
+def _settled(item: _Item, way: int, corner: Point) -> Placed:
+    part, (turn, over) = item.part, item.ways[way]
+    x0, y0, _, _ = part.bounds(item.half, turn, over)
+    motion = motion_of(turn, over != (item.half and part.over)).then(
+        Motion.translation(Vector(corner.x - x0, corner.y - y0))
+    )
+    return Placed(
+        part.name,
+        part.title,
+        part.number,
+        part.kind,
+        1,
+        item.sides,
+        corner,
+        turn,
+        over,
+        item.half,
+        item.layers,
+        part.gives * (1 if item.half else item.layers),
+        item.layers == 1,
+        moved(part.half if item.half else part.whole, motion),
+        part.grain_on(item.half, motion),
+        None if item.half else part.axis_on(motion),
+    )
 
 
 def _numbered(placed: Sequence[Placed]) -> tuple[Placed, ...]:
@@ -287,6 +309,6 @@ def _numbered(placed: Sequence[Placed]) -> tuple[Placed, ...]:
     return tuple(found)
 
 
-def _worth(made: Lay) -> tuple[float, bool, float]:
+def _worth(made: _Try) -> tuple[float, bool, float]:
     """Cheaper in the shop first, then what is quicker to cut, then the shorter one."""
     return math.ceil(made.length / _SHOP - 1e-6), made.fold == "flat", made.length

@@ -91,7 +91,6 @@ def tuck(
     columns = math.ceil(across / COLUMN) + 1
     taken: list[int] = [0] * columns
     smears: list[list[int] | None] = [None] * columns
-    levels = max(way.rows for ways in shapes for way in ways).bit_length()
     places: list[tuple[int, int, int]] = [(0, 0, 0)] * len(shapes)
     used = 0
     ceiling = sum(max(way.rows for way in ways) for ways in shapes) if at_most is None else at_most
@@ -109,6 +108,8 @@ def tuck(
                 for at, level, one, two in way.probes:
                     smear = smears[column + at]
                     if smear is not None:
+                        while len(smear) <= level:  # only as far as somebody looks
+                            smear.append(smear[-1] | (smear[-1] >> (1 << len(smear) - 1)))
                         bits = smear[level]
                         struck |= (bits >> one) | (bits >> two)
                         if struck & wanted == wanted:
@@ -125,11 +126,7 @@ def tuck(
         used = max(used, end)
         for at, start, length in way.runs:
             bits = taken[column + at] = taken[column + at] | (((1 << length) - 1) << (row + start))
-            smear = [bits]
-            for level in range(levels):
-                bits |= bits >> (1 << level)
-                smear.append(bits)
-            smears[column + at] = smear
+            smears[column + at] = [bits]
     return Tucked(tuple(places), used, tuple(order))
 
 

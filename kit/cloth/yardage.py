@@ -10,8 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from kit.cloth.cut_list import boxes
-from kit.cloth.lay import CLOTHS, PLACED, Bench, Hints, Lay, TooNarrow, widths
+from kit.cloth.lay import CLOTHS, HINTED, PLACED, Bench, Hints, Lay, TooNarrow, widths
 from kit.cloth.need import nap_note
 from kit.errors import KitError
 from kit.language import say
@@ -76,7 +75,8 @@ def yardage(
     found: list[Yardage] = []
     for cloth in CLOTHS:
         hints: Hints = {}
-        benches = [(pattern, Bench.of(pattern, cloth, hints)) for pattern in patterns if boxes(pattern, cloth)]
+        every = [(pattern, Bench.of(pattern, cloth, hints)) for pattern in patterns]
+        benches = [(pattern, bench) for pattern, bench in every if bench.rough]
         if not benches:
             continue
         for width in widths(benches[0][0], cloth):
@@ -87,7 +87,7 @@ def yardage(
                 amounts[at] = _amount(*benches[at], width, known, max(placed, PLACED) if at == middle else placed)
             for at, (pattern, bench) in enumerate(benches):
                 if pattern.body.name not in known:
-                    again = _amount(pattern, bench, width, known, 1)  # hardly more than the orders found meanwhile
+                    again = _amount(pattern, bench, width, known, HINTED)  # the orders found meanwhile
                     amounts[at] = min(amounts[at], again, key=lambda amount: amount.laid)
             found.append(Yardage(cloth, width, tuple(amounts[at] for at in sorted(amounts))))
     return tuple(found)

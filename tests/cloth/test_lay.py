@@ -149,7 +149,8 @@ def test_both_ways_to_fold_are_sound(garments: tuple[Pattern, ...]) -> None:
         bench = Bench.of(pattern, "main")
         for tries in (0, 60):
             for width in (1500.0, 1120.0):
-                for found in (bench._flat(width, tries), bench._folded(width, tries)):
+                for way in (bench._flat(width, tries), bench._folded(width, tries)):
+                    found = bench._made(way, width) if way else None
                     if found is not None:
                         area = sum(polygon(each).area * each.layers for each in found.placed)
                         sound(replace(found, waste=1 - area / (width * found.length)))
@@ -233,7 +234,8 @@ def test_paper_is_turned_over_only_for_a_pair(garments: tuple[Pattern, ...]) -> 
 
 
 def test_a_pair_laid_singly_is_a_left_and_a_right() -> None:
-    found = Bench.of(pattern_of(shape("hook", HOOK, count=2, mirrored=True), nap="one_way"), "main")._flat(1400.0, 60)
+    bench = Bench.of(pattern_of(shape("hook", HOOK, count=2, mirrored=True), nap="one_way"), "main")
+    found = bench._made(bench._flat(1400.0, 60), 1400.0)
     one, other = sorted(found.placed, key=lambda each: each.turned_over)
     assert (one.sides, other.sides) == (("right",), ("left",))
     # The upright of the hook stands left as drafted, right when the paper is turned over.
@@ -261,7 +263,9 @@ def test_single_pieces_lie_below_the_fold_on_opened_cloth() -> None:
         rectangle("front", 320.0, 700.0, 2, count=2, mirrored=True),
         rectangle("patch", 100.0, 100.0, 3, right_side_up=True),
     )
-    found = Bench.of(pattern, "main")._folded(1400.0, 60)
+    bench = Bench.of(pattern, "main")
+    way = bench._folded(1400.0, 60)
+    found = bench._made(way, 1400.0) if way else None
     assert found is not None and found.fold == "part"
     (patch,) = [each for each in found.placed if each.piece == "patch"]
     assert patch.opened and patch.layers == 1 and patch.at.y == pytest.approx(found.folded + GAP)
@@ -279,7 +283,9 @@ def test_a_fold_on_the_right_of_the_draft_is_brought_to_the_fold() -> None:
     # Drafted to the left of its fold: the paper is turned over, or turned round.
     left = shape("back", [(0.0, 0.0), (0.0, 600.0), (-200.0, 600.0), (-340.0, 0.0)], fold="edge0")
     for nap, expected in (("one_way", {(0, True)}), ("none", {(0, True), (180, False)})):
-        found = Bench.of(pattern_of(left, nap=nap), "main")._folded(1400.0, 60)
+        bench = Bench.of(pattern_of(left, nap=nap), "main")
+        way = bench._folded(1400.0, 60)
+        found = bench._made(way, 1400.0) if way else None
         assert found is not None
         (each,) = found.placed
         assert (each.turn, each.turned_over) in expected and abs(polygon(each).bounds[0]) < SLACK
