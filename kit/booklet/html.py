@@ -9,10 +9,11 @@ from markupsafe import Markup
 
 from kit.booklet.fine import fine
 from kit.booklet.forms import SCREEN, Form
-from kit.booklet.model import Booklet
+from kit.booklet.model import Booklet, IndexEntry
 from kit.booklet.theme_file import BookTheme
 from kit.language import say
 from kit.resources import templates
+from kit.sewing.told import strung
 
 
 def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -> str:
@@ -61,4 +62,12 @@ def _environment() -> Environment:
     )
     environment.filters["fine"] = fine
     environment.globals["say"] = say
+    environment.globals["see_steps"] = _see_steps
     return environment
+
+
+def _see_steps(entry: IndexEntry) -> Markup:
+    """The steps of an entry of the index, each a link."""
+    link = Markup('<a class="ref" href="#step-{}">{}</a>')
+    links = [link.format(key, say("booklet.see_step", number=number)) for number, key in entry.steps]
+    return Markup(strung(links, "parted"))

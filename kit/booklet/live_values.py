@@ -60,7 +60,7 @@ class Live:
     def _referred(self, found: Placeholder) -> str:
         if found.format == "step":
             if found.name in self.numbers:
-                return say("booklet.see_step", number=self.numbers[found.name])
+                return say("booklet.in_step", number=self.numbers[found.name])
         elif found.name in self.pieces:
             number, title = self.pieces[found.name]
             return f"{number} {title}"

@@ -26,6 +26,7 @@ from kit.language import say
 from kit.lesson.cells import running_cell
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import named
+from kit.sewing.told import edge_told, listed
 from kit.sewing.walked import run_of
 from kit.units import System, both, length, mm
 
@@ -101,11 +102,8 @@ def _label(pattern: Pattern, name: str) -> str:
         return name
     run = run_of(pattern.pieces, name)
     piece = pattern.piece(run.piece)
-    edges = [piece.edge(edge).label for edge in run.edges]
-    joined = edges[0]
-    for edge in edges[1:]:
-        joined = say("class_copy.and", first=joined, second=edge)
-    return say("class_copy.edge", piece=piece.title, edge=joined)
+    edges = listed([edge_told(piece.edge(edge)) for edge in run.edges])
+    return say("class_copy.edge", piece=piece.title, edge=edges)
 
 
 def _point(pattern: Pattern, name: str) -> tuple[str, Point]:
@@ -228,8 +226,7 @@ class Move:
             parts.append(say("class_copy.up" if up > 0 else "class_copy.down", by=attempt.says(up)))
         if abs(out) >= 0.5:
             parts.append(say("class_copy.out" if out > 0 else "class_copy.in", by=attempt.says(out)))
-        way = say("class_copy.and", first=parts[0], second=parts[1]) if len(parts) == 2 else "".join(parts)
-        return say(key, what=label, way=way)
+        return say(key, what=label, way=listed(parts))
 
     def asked(self, attempt: Attempt) -> str:
         label, _ = _point(attempt.before, self.point)

@@ -17,6 +17,7 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
 from kit.proof.finding import Finding
+from kit.sewing.told import strung
 from kit.sewing.walked import Walk
 from kit.units import System, both
 
@@ -219,7 +220,7 @@ def proof(
         word = say("panel.finding", level=say(f"panel.level_{finding.level}"))
         where = _where(finding, pattern, system) if pattern is not None and number < _PICTURED else ""
         names = depends(finding) if depends is not None and finding.level != "note" else ()
-        leads = f'<div style="{_QUIET}">{escape(say("panel.depends", names=", ".join(names)))}</div>' if names else ""
+        leads = f'<div style="{_QUIET}">{escape(say("panel.depends", names=strung(names)))}</div>' if names else ""
         lines.append(
             f'<li style="margin:3px 0;line-height:1.35"><strong style="color:{LEVELS[finding.level]}">{escape(word)}'
             f"</strong> {escape(str(finding))}{leads}{where}</li>"

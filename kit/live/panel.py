@@ -34,6 +34,7 @@ from kit.live.tried_on import TriedOn
 from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.drawing import Drawing
 from kit.proof.finding import Finding
+from kit.sewing.told import strung
 from kit.units import Length
 
 _SAVE_AFTER = 0.5  # seconds of rest
@@ -312,7 +313,7 @@ class Panel(widgets.VBox):
 
     def _estimates(self) -> str:
         body, used = self.lesson.body, self.lesson.measures
-        names = ", ".join(said(measure.name) for measure in body.estimated if measure.name in used)
+        names = strung([said(measure.name) for measure in body.estimated if measure.name in used])
         return say("panel.estimates", name=body.name, measures=names) if names else ""
 
     def _check(self) -> Iterator[Show]:
@@ -320,7 +321,7 @@ class Panel(widgets.VBox):
         if pattern is None:
             return
         with in_words_of(lesson):
-            stale = ", ".join(say("panel.quoted", title=title) for title in lesson.stale())
+            stale = strung([say("panel.quoted", title=title) for title in lesson.stale()])
             gone = say("panel.stale", titles=stale) if stale else ""
             broken = (lesson.saved.trouble, lesson.fittings_trouble)
             yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, self._estimates()]))

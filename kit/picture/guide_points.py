@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from kit.geometry import Line, Point, Vector
 from kit.geometry.guide import GuideCurve
-from kit.language import say
+from kit.language import called, say
 from kit.picture.drawing import Dot, Drawing, Item, Label, Stroke
 from kit.picture.rows import bounds_of_paths
 from kit.prose.worksheet import PieceSheet, SheetLine
@@ -45,7 +45,7 @@ def guide_drawing(sheet: PieceSheet, units: System = "cm") -> Drawing:
         ink = "new" if fresh_point else "small"
         labels.insert(0, Label(point.letter, point.at + away * (reach * _LETTER), ink))  # type: ignore[arg-type]
     items += labels
-    title = piece.title or piece.name.replace("_", " ")
+    title = piece.title or called(piece.name)
     words = " ".join(line.words for line in sheet.lines)
     room = reach * _ROOM
     return Drawing(

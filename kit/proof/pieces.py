@@ -7,7 +7,7 @@ from kit.language import say
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
-from kit.sewing.told import edge_told, name_told
+from kit.sewing.told import edge_told, name_told, strung
 from kit.units import both
 
 
@@ -71,7 +71,11 @@ def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
 
 
 def _from_error(code: str, piece: Piece, error: KitError) -> Finding:
-    where = error.where if error.where.startswith(piece.title) else ", ".join(filter(None, (piece.title, error.where)))
+    where = (
+        error.where
+        if error.where.startswith(piece.title)
+        else strung([part for part in (piece.title, error.where) if part])
+    )
     return Finding(code, "error", error.what, where, do=error.do, piece=piece.name)
 
 

@@ -7,6 +7,7 @@ from kit.language import SOURCE, language, say, says, speaking
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.placeholder import names
 from kit.proof.finding import Finding
+from kit.sewing.told import strung
 
 
 def _said(need: str) -> str:
@@ -57,7 +58,7 @@ def _known(name: str, known: set[str]) -> str:
     close = nearest(name, known)
     if close:
         return say("proof.placeholder_near", name=close)
-    return say("proof.placeholder_known", names=", ".join(sorted(known))) if known else say("proof.placeholder_none")
+    return say("proof.placeholder_known", names=strung(sorted(known))) if known else say("proof.placeholder_none")
 
 
 def start(pattern: Pattern) -> list[Finding]:

@@ -18,7 +18,7 @@ from kit.language import say
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
 from kit.sewing.run import Run
-from kit.sewing.told import Unworded
+from kit.sewing.told import Unworded, listed
 from kit.units import both
 
 if TYPE_CHECKING:
@@ -40,6 +40,8 @@ class Name:
 
     def __str__(self) -> str:
         words = [str(word) for word in self.words]
+        if self.key == "two":
+            return listed(words)
         return say(f"walk.{self.key}", dict(zip(("first", "second"), words, strict=False))) if self.key else words[0]
 
 

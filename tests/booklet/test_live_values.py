@@ -29,7 +29,7 @@ def pattern() -> Pattern:
 @pytest.fixture
 def known(pattern: Pattern, monkeypatch: pytest.MonkeyPatch) -> Live:
     def say(key: str, **values: int) -> str:
-        assert key == "booklet.see_step"
+        assert key == "booklet.in_step"
         return f"step {values['number']}"
 
     monkeypatch.setattr(live_values, "say", say)

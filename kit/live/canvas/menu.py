@@ -33,6 +33,7 @@ from kit.picture.markings import mark_items
 from kit.piece.piece import Piece
 from kit.prose import fill_words
 from kit.prose.say import title_said
+from kit.sewing.told import strung
 from kit.units import System, parse, percent, show
 
 WORDS = (
@@ -182,7 +183,7 @@ def _chosen_said(lesson: Lesson, pattern: Pattern, picked: Sequence[Chosen], aft
         except KitError:
             name = called(one.name)
         found.append(say("canvas_moves.one_chosen", name=name, piece=title_said(piece.title)))
-    return say("canvas_moves.chosen", chosen=", ".join(found))
+    return say("canvas_moves.chosen", chosen=strung(found))
 
 
 # ---- the lines as they would lie -----------------------------------------------------------------------------

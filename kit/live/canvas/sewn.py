@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from kit.errors import KitError
-from kit.language import say
+from kit.language import called, say
 from kit.lesson.pattern import Pattern
 from kit.prose.phrases import listed
 from kit.prose.say import places_said
@@ -69,4 +69,4 @@ def _across(a: Run, b: Run) -> list[tuple[EdgeKey, EdgeKey]]:
 def _place(pattern: Pattern, run: Run) -> str:
     if any(piece.name == run.piece and all(piece.has_edge(e) for e in run.edges) for piece in pattern.pieces):
         return places_said(pattern, [run])
-    return run.said
+    return say("phrase.run", piece=called(run.piece), edge=listed([called(name) for name in run.edges]))

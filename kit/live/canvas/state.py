@@ -34,6 +34,7 @@ from kit.piece.dart import sewn_length
 from kit.piece.piece import Edge, Piece
 from kit.prose.say import title_said
 from kit.prose.spots import spot_said
+from kit.sewing.told import edge_told
 from kit.units import both
 
 _SIGNS = 2.0  # small signs, as a multiple of their size on paper
@@ -60,7 +61,7 @@ def canvas_state(
     places = arranged(seen.pieces, dict(view.places), held=held)
     sheet = _Sheet(pattern, view, seen, places, fates(pattern) if fate is None else fate)
     sheet.fill(block, handles)
-    names = [(piece.name, title_said(piece.title or piece.name.replace("_", " "))) for piece in seen.pieces]
+    names = [(piece.name, title_said(piece.title or called(piece.name))) for piece in seen.pieces]
     scene: dict[str, Any] = {"step": seen.record.key if seen.record else "", "pieces": names, "items": sheet.items}
     scene["id"] = blake2b(json.dumps(scene).encode(), digest_size=8).hexdigest()
     return {
@@ -222,8 +223,8 @@ class _Sheet:
     def _said(self, piece: Piece, edge: Edge) -> str:
         """The edge's name, its length in both units and what it is sewn to."""
         values = {
-            "edge": self.labels.get((piece.name, edge.name), edge.label),
-            "piece": title_said(piece.title or piece.name.replace("_", " ")),
+            "edge": self.labels.get((piece.name, edge.name)) or edge_told(edge),
+            "piece": title_said(piece.title or called(piece.name)),
             "length": both(edge.path.length, self.view.system),
         }
         told = self.fate.get((piece.name, edge.name), "")
@@ -240,7 +241,7 @@ class _Sheet:
             box = (min(box[0], b[0]), min(box[1], b[1]), max(box[2], b[2]), max(box[3], b[3]))
         mean = Point(sum(p.x for p in corners) / len(corners), sum(p.y for p in corners) / len(corners))
         at = mean.mid(Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)) + by
-        title = piece.title or piece.name.replace("_", " ").capitalize()
+        title = piece.title or called(piece.name).capitalize()
         self._text(title, at, "names", "name", piece=piece.name)
 
     def _cut(self, piece: Piece, by: Vector) -> None:
@@ -278,8 +279,8 @@ class _Sheet:
                 role = "new" if name in fresh else "kept"
                 said = say(
                     "canvas.point",
-                    point=name.replace("_", " "),
-                    piece=title_said(piece.title or piece.name.replace("_", " ")),
+                    point=called(name),
+                    piece=title_said(piece.title or called(piece.name)),
                 )
                 at = point + by
                 self._add("dot", "stitch", role, (at.x, at.y), piece=piece.name, name=name, says=said)
@@ -294,9 +295,9 @@ class _Sheet:
                 continue
             said = say(
                 "canvas_moves.corner_dot",
-                first=edge.said or called(edge.name),
-                second=after.said or called(after.name),
-                piece=title_said(piece.title or piece.name.replace("_", " ")),
+                first=edge_told(edge),
+                second=edge_told(after),
+                piece=title_said(piece.title or called(piece.name)),
             )
             at = end + by
             self._add("dot", "stitch", "kept", (at.x, at.y), piece=piece.name, name=f"{edge.name}.end", says=said)

@@ -29,7 +29,10 @@ booklet-left_out = Weggelassen
 booklet-untranslated = Noch nicht übersetzt
 
 # Ein nummerierter Schritt, auf den verwiesen wird. Im Druck kann „, Seite 9“ folgen.
+# Im Register.
 booklet-see_step = Schritt { $number }
+# Im Satz der Lektion: „markiert in Schritt 9“.
+booklet-in_step = Schritt { $number }
 # Folgt im Druck auf einen Verweis; direkt dahinter steht die Seitenzahl.
 booklet-comma_page = , Seite{"\u00A0"}
 booklet-step = Schritt { $number }

@@ -2,7 +2,6 @@
 # { $what } ist eine Stelle wie „Vorderteil: Ärmelnaht“; Längen kommen mit ihrer Einheit, in beiden Systemen.
 
 class_copy-edge = { $piece }: { $edge }
-class_copy-and = { $first } und { $second }
 
 class_copy-grows = { $what } – soll { $by } länger werden.
 class_copy-grows_met = { $what } – { $change } länger, wie verlangt.

@@ -10,5 +10,3 @@ walk-seam = { $first } an { $second }
 # { $first } ist der Name einer auf der Kante markierten Öffnung.
 walk-mark_start = Anfang: { $first }
 walk-mark_end = Ende: { $first }
-# Zwei verschiedene Dinge, die aufeinandertreffen.
-walk-two = { $first } und { $second }

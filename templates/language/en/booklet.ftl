@@ -28,8 +28,11 @@ booklet-credits = Rights and thanks
 booklet-left_out = Left out
 booklet-untranslated = Not translated yet
 
-# A numbered step of the drafting or sewing, referred to from elsewhere. In print ", page 9" may follow.
+# A numbered step of the drafting or sewing, in the index of measures. In print ", page 9" may follow.
 booklet-see_step = step { $number }
+# The same within a sentence of the lesson, "marked in step 9": the lesson's words before it hold the article where the
+# language has one ("en el paso 9", "al paso 9", "à l’étape 9").
+booklet-in_step = step { $number }
 # Follows a reference in print: the page number is set right after it. Keep the space at the end by the two characters {" "}.
 booklet-comma_page = , page{" "}
 booklet-step = Step { $number }

@@ -2,8 +2,6 @@
 # $what is a place such as "Front: underarm seam"; lengths come with their unit, in both systems.
 
 class_copy-edge = { $piece }: { $edge }
-# Two places, or two ways, named together.
-class_copy-and = { $first } and { $second }
 
 class_copy-grows = { $what } – to become { $by } longer.
 class_copy-grows_met = { $what } – { $change } longer, as asked.

@@ -29,7 +29,10 @@ booklet-left_out = Omitido
 booklet-untranslated = Sin traducir todavía
 
 # Un paso numerado al que se remite. En papel puede seguir «, página 9».
+# En el índice.
 booklet-see_step = paso { $number }
+# Dentro de una frase de la lección, que pone ella misma el artículo: «en el paso 9», «vuelva al paso 9».
+booklet-in_step = paso { $number }
 # Sigue a una remisión en papel: el número de página va justo detrás. Conserve el espacio final.
 booklet-comma_page = , página{"\u00A0"}
 booklet-step = Paso { $number }

@@ -2,8 +2,6 @@
 # $what es un lugar como «Delantero: costura de debajo del brazo»; las longitudes llevan su unidad, en los dos sistemas.
 
 class_copy-edge = { $piece }: { $edge }
-# Dos lugares, o dos sentidos, nombrados juntos.
-class_copy-and = { $first } y { $second }
 
 class_copy-grows = { $what } – tiene que alargarse { $by }.
 class_copy-grows_met = { $what } – { $change } más, como se pedía.

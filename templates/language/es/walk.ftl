@@ -10,5 +10,3 @@ walk-seam = { $first } con { $second }
 # $first es el nombre de una abertura marcada en el borde.
 walk-mark_start = comienzo de { $first }
 walk-mark_end = final de { $first }
-# Dos cosas distintas que se encuentran.
-walk-two = { $first } y { $second }

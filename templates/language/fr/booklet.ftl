@@ -27,7 +27,10 @@ booklet-credits = Droits et remerciements
 booklet-left_out = Omis
 booklet-untranslated = Pas encore traduit
 
+# Dans l’index.
 booklet-see_step = étape { $number }
+# Dans une phrase de la leçon, qui met elle-même l’article : « à l’étape 9 ».
+booklet-in_step = étape { $number }
 booklet-comma_page = , page{"\u00A0"}
 booklet-step = Étape { $number }
 booklet-stage = { $number } sur { $count }

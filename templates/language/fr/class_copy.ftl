@@ -1,7 +1,6 @@
 # La copie de classe : exercices avec leurs buts, et les pages de l’élève.
 
 class_copy-edge = { $piece } : { $edge }
-class_copy-and = { $first } et { $second }
 
 class_copy-grows = { $what } – à allonger de { $by }.
 class_copy-grows_met = { $what } – { $change } de plus, comme demandé.
