@@ -28,8 +28,10 @@ from nbclient.client import NotebookClient
 from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernelError
 from nbformat import NotebookNode
 
+import kit
 from kit.booklet.handover import MIMETYPE, Handover, receive
 from kit.errors import KitError
+from kit.lesson.own_code import told
 from kit.units import System
 
 Progress = Callable[[str], None]
@@ -298,6 +300,9 @@ def _refusal(book: NotebookNode, index: int, error: CellExecutionError) -> KitEr
     text = _FILE.sub("(line ", _line(_ANSI.sub("", error.evalue or "")))
     if error.ename == "KitError":
         return KitError(text, where=where)
+    named = {name: getattr(kit, name) for name in re.findall(r"\w+", text) if name in kit.__all__}
+    if error.ename == "TypeError" and (sentence := told(error.ename, text, named)):
+        return KitError(sentence[0], where=where, do=sentence[1])
     if error.ename == "NameError" or error.ename == "ModuleNotFoundError":
         do = "Check the spelling, and that an earlier cell defines it: a build runs the notebook from the top."
     elif error.ename in ("SyntaxError", "IndentationError", "TabError"):

@@ -15,6 +15,7 @@ from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.own_code import stopped
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
 from kit.lesson.steps import Entry
@@ -90,11 +91,7 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
         except KitError as error:
             raise error.at(place) from None
         except Exception as error:
-            raise KitError(
-                f"the step's own code stopped: {type(error).__name__}: {error}.",
-                where=place,
-                do="Look at the line named in the cell that defines it.",
-            ) from error
+            raise stopped(error, entry.function, place) from error
     pieces = _numbered(tuple(table.pieces.values()))
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
