@@ -20,7 +20,8 @@ screen-picture = Picture
 # Beside the box that a reader ticks when a step is done. { $step } is the step's title.
 screen-done = Done
 screen-done_step = Done: { $step }
-# How many steps are ticked, such as "3 of 20 steps done". { $done } and { $total } are whole numbers set in figures.
+# How many steps are ticked, such as "3 of 20 steps done". { $done } and { $total } are figures that the page
+# itself puts in: no plural can be chosen by them, so word it without one.
 screen-progress = { $done } of { $total } steps done
 # Unticks every step.
 screen-again = Untick all steps

@@ -12,11 +12,8 @@ screen-whole = Image entière
 screen-picture = Image
 screen-done = Fait
 screen-done_step = Fait : { $step }
-screen-progress =
-    { $done ->
-        [one] { $done } étape faite sur { $total }
-       *[other] { $done } étapes faites sur { $total }
-    }
+# Les nombres sont mis par la page elle-même : pas d’accord possible.
+screen-progress = Étapes faites : { $done } sur { $total }
 screen-again = Décocher toutes les étapes
 screen-again_ask = Décocher toutes les étapes ?
 screen-again_yes = Tout décocher
