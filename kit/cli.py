@@ -256,6 +256,8 @@ def _pages(options: argparse.Namespace) -> int:
     )
     patterns = ran.handover.sizes or (ran.handover.pattern,)
     chart = [row.name for row in ran.handover.chart]
+    if not chart and (sizes or options.size):
+        print("note: this lesson uses no measurement of the body, so it has one size; these pages are that one.")
     made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
     for pattern in patterns:
         findings = prove(pattern)

@@ -206,3 +206,10 @@ def test_pages_that_cannot_be_are_refused_before_the_notebook_runs(
     arguments: tuple[str, ...], said: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     assert said in refused(capsys, "pages", str(tmp_path / "none.ipynb"), *arguments)
+
+
+def test_a_lesson_without_a_body_says_that_it_has_one_size(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    tote = Path(__file__).parent.parent / "example_notebooks" / "ferry_tote.ipynb"
+    arguments = ["pages", str(tote), "--paper", "a0", "--sizes", "all", "--out", str(tmp_path)]
+    assert main(arguments) == 0
+    assert "it has one size; these pages are that one." in capsys.readouterr().out

@@ -94,6 +94,12 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
                 where=title,
                 do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
             )
+        if isinstance(cloth_widths, str) or not isinstance(cloth_widths, Sequence):
+            raise KitError(
+                f"cloth_widths is {cloth_widths!r}, not a list of widths.",
+                where=title,
+                do='Write cloth_widths=["140 cm", "112 cm"].',
+            )
         info = LessonInfo(
             title=title,
             slug=slug(title),

@@ -139,7 +139,7 @@ def seconds(mark: object, where: str) -> float:
     long = re.fullmatch(r"(\d{3,}):(\d{2})", text)  # minutes of a film longer than an hour and a half
     if long and int(long[2]) < 60:
         return int(long[1]) * 60 + float(long[2])
-    if isinstance(mark, str) and re.fullmatch(r"\d+(\.\d+)?", text):
+    if isinstance(mark, str) and re.fullmatch(r"\d+", text):  # "3.20" may be meant as 3:20
         return float(text)
     raise KitError(
         f"{mark!r} is not a time in a film.",

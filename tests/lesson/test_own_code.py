@@ -79,3 +79,8 @@ def test_a_method_of_the_lesson_says_which_argument_was_meant() -> None:
 
 def test_other_errors_keep_their_own_words() -> None:
     assert told("ZeroDivisionError", "division by zero", {}) is None
+
+
+def test_widths_of_cloth_are_a_list() -> None:
+    with pytest.raises(KitError, match=r"A bag: cloth_widths is '112 cm', not a list of widths\. Write cloth_widths="):
+        Lesson("A bag", start=blank_paper, units="cm", cloth_widths="112 cm")

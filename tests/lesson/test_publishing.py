@@ -195,7 +195,9 @@ def test_time_marks(mark: object, at: float) -> None:
     assert seconds(mark, "") == at
 
 
-@pytest.mark.parametrize("mark", ["3:75", "3:2", "1:75:00", "soon", "", -1, True, float("nan"), "1:2:3:4", None])
+@pytest.mark.parametrize(
+    "mark", ["3:75", "3:2", "3.20", "1:75:00", "soon", "", -1, True, float("nan"), "1:2:3:4", None]
+)
 def test_not_a_time_mark(mark: object) -> None:
     with pytest.raises(KitError, match="not a time in a film"):
         seconds(mark, "")
