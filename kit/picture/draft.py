@@ -25,6 +25,7 @@ from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
 from kit.prose.phrases import listed
 from kit.prose.spots import spot_said
+from kit.sewing.told import edge_told, strung
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
 
@@ -141,7 +142,7 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
         items.append(Label(piece.title, foot + move, "name"))
         width, height = show(bounds[2] - bounds[0], system), show(bounds[3] - bounds[1], system)
         said.append(say("picture.draft_piece", piece=piece.title, width=width, height=height))
-    alt = say("picture.draft", title=pattern.lesson.title, body=pattern.body.said, pieces="; ".join(said))
+    alt = say("picture.draft", title=pattern.lesson.title, body=pattern.body.said, pieces=strung(said, "parted"))
     return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
 
 
@@ -374,4 +375,4 @@ def _inside(piece: Piece, bounds: Bounds) -> Point:
 
 
 def _edge_labels(record: StepRecord) -> dict[tuple[str, str], str]:
-    return {(piece.name, edge.name): edge.label for piece in record.pieces for edge in piece.edges}
+    return {(piece.name, edge.name): edge_told(edge) for piece in record.pieces for edge in piece.edges}

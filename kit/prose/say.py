@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from kit.errors import KitError
+from kit.language import called, says
 from kit.language import say as said_in
-from kit.language import says
 from kit.piece.piece import Edge, Side
 from kit.prose.phrases import listed, phrase, say, word
 from kit.sewing.operation import Cut, Operation, Sentence
@@ -115,7 +115,7 @@ def _half(pattern: Cut, place: Run | Place) -> Side | None:
 def edge_said(edge: Edge) -> str:
     """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
     key = f"edge.{edge.name}"
-    return edge.said or (said_in(key) if says(key) else edge.label)
+    return edge.said or (said_in(key) if says(key) else called(edge.name))
 
 
 def edges_said(pattern: Cut, runs: Sequence[Run]) -> str:
