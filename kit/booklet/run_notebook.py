@@ -17,6 +17,7 @@ import tempfile
 from collections.abc import Callable, Coroutine, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -28,7 +29,6 @@ from nbclient.client import NotebookClient
 from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernelError
 from nbformat import NotebookNode
 
-import kit
 from kit.booklet.handover import MIMETYPE, Handover, receive
 from kit.errors import KitError
 from kit.lesson.own_code import told
@@ -300,7 +300,8 @@ def _refusal(book: NotebookNode, index: int, error: CellExecutionError) -> KitEr
     text = _FILE.sub("(line ", _line(_ANSI.sub("", error.evalue or "")))
     if error.ename == "KitError":
         return KitError(text, where=where)
-    named = {name: getattr(kit, name) for name in re.findall(r"\w+", text) if name in kit.__all__}
+    public = import_module("kit")  # the names a notebook knows
+    named = {name: getattr(public, name) for name in re.findall(r"\w+", text) if name in public.__all__}
     if error.ename == "TypeError" and (sentence := told(error.ename, text, named)):
         return KitError(sentence[0], where=where, do=sentence[1])
     if error.ename == "NameError" or error.ename == "ModuleNotFoundError":

@@ -19,8 +19,9 @@ def quadratic_roots(a: float, b: float, c: float) -> tuple[float, ...]:
 def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
     """Real roots of a t3 + b t2 + c t + d (trigonometric form for three, Cardano for one), polished."""
     size = max(abs(a), abs(b), abs(c), abs(d))
-    if size == 0.0:
+    if size < 1e-100:  # too small for products of three
         return ()
+    a, b, c, d, size = a / size, b / size, c / size, d / size, 1.0
     if abs(a) < 1e-10 * size:
         roots: tuple[float, ...] = quadratic_roots(b, c, d)
     else:
@@ -35,10 +36,9 @@ def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
             roots = (first - p / (3 * first) - shift,) if first else (-shift,)
             if spread < 1e-12 * (q / 2) ** 2:
                 roots += (-first - shift,)  # a double root may have been lost to rounding; polishing decides
-        elif p == 0.0:
+        elif (m := 2 * math.sqrt(max(0.0, -p / 3))) * p == 0.0:  # p may be too small for a product
             roots = (-shift,)
         else:
-            m = 2 * math.sqrt(-p / 3)
             angle = math.acos(max(-1.0, min(1.0, 3 * q / (p * m)))) / 3
             roots = tuple(m * math.cos(angle - 2 * math.pi * k / 3) - shift for k in range(3))
     polished = []

@@ -31,7 +31,8 @@ def plans(wrap_top: Pattern) -> tuple[tuple[str, Lay, Pattern], ...]:
     whole = replace(wrap_top, lesson=replace(wrap_top.lesson, cloth_widths=(1400.0, 1120.0)))
     napped = replace(whole, lesson=replace(whole.lesson, nap="one_way"))
     bias = replace(whole, strips=(*whole.strips, Strip("binding", "Binding", 500.0, 40.0, 4, 9, grain="bias")))
-    folded = Bench.of(whole, "main")._folded(1400.0, 60)
+    bench = Bench.of(whole, "main")
+    folded = bench._made(bench._folded(1400.0, 60), 1400.0)
     assert folded is not None and folded.fold == "part"
     made = [(f"lay {lay.cloth} {lay.width:.0f}", lay, whole) for lay in lays(whole)]
     made.append(("lay part", folded, whole))
