@@ -272,6 +272,8 @@ def _pages(options: argparse.Namespace) -> int:
 
 
 def _check(options: argparse.Namespace) -> int:
+    from kit.booklet.compose import compose
+    from kit.booklet.fetch import LessonFolder
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.proof import failed, prove
 
@@ -287,6 +289,10 @@ def _check(options: argparse.Namespace) -> int:
     findings = prove(ran.handover.pattern)
     for note in ran.handover.notes:
         print(note)
+    folder = LessonFolder(options.notebook.resolve().parent)
+    compose(ran.handover, ran.notebook, folder, findings)  # its words, references and photos must be sound too
+    for line in dict.fromkeys(folder.left_out):
+        print(f"Left out of the booklet: {line}")
     _print_findings(findings)
     title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
     if failed(findings):

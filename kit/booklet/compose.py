@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from markupsafe import Markup
 from nbformat import NotebookNode
 
+from kit.body.body import NOBODY
 from kit.booklet.author import cover_picture, photos_for, video_marks
 from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size, shopping
 from kit.booklet.fetch import LessonFolder
@@ -86,6 +87,7 @@ def _composed(
         edition=info.edition,
         slug=info.slug,
         cover=_cover(pattern, findings, form, inks, cover_picture(info, folder), look.logo),
+        worn=pattern.body != NOBODY,
         opening=order.opening,
         films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),

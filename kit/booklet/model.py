@@ -235,6 +235,7 @@ class Booklet:
     edition: str
     slug: str
     cover: Cover
+    worn: bool
     opening: tuple[Words, ...]
     films: tuple[str, ...]
     cautions: tuple[tuple[str, str], ...]

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.body.body import Body
+from kit.body.body import NOBODY, Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
@@ -112,7 +112,7 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     pattern = with_corners(pattern)
     if whole:
         for piece in pattern.pieces:
-            _check_closed(piece)
+            _check_closed(piece, body != NOBODY)
     return pattern
 
 
@@ -123,16 +123,20 @@ def _numbered(pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:
     return tuple(sorted((p if p.number else replace(p, number=next(free)) for p in pieces), key=lambda p: p.number))
 
 
-def _check_closed(piece: Piece) -> None:
+def _check_closed(piece: Piece, worn: bool) -> None:
     outline = piece.outline
     crossing = outline.self_crossing()
     if crossing is not None:
         first, second, at = crossing
         raise KitError(
             f"the {first.replace('_', ' ')} crosses the {second.replace('_', ' ')} "
-            f"{at.x / 10:.1f} cm from the centre line and {at.y / 10:.1f} cm above the waist.",
+            + (
+                f"{at.x / 10:.1f} cm from the centre line and {at.y / 10:.1f} cm above the waist."
+                if worn
+                else f"{at.x / 10:.1f} cm to the right of the paper's zero and {at.y / 10:.1f} cm above it."
+            ),
             where=piece.title,
-            do="Change the last measure you moved back toward its old value.",
+            do="Change the last measure you moved back toward its old value, or draw one of the two anew.",
         )
 
 

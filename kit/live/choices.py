@@ -176,6 +176,7 @@ class Choices:
             options.append((say("panel.own_measurements", name=self._body.name), _OWN_BODY))
         if list(self.size.options) != options:
             self._set(self.size, options=options)
+        self.size.layout.display = "" if lesson.measures else "none"  # a bag has one size
         chosen = _OWN_BODY if own else lesson.body.name
         if self.size.value != chosen:
             self._set(self.size, value=chosen)

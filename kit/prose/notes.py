@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from kit.body.body import NOBODY
 from kit.language import alphabetical, keys, say
 
 if TYPE_CHECKING:
@@ -37,7 +38,7 @@ def cautions(pattern: Pattern) -> list[Caution]:
     """The usual cautions for what this lesson does, in a fixed order, then the lesson's own, then the one that
     defers to local rules. Cutting and loose clothing always count; cords when there are strips."""
     known = keys("caution")
-    wanted = set(_ALWAYS)
+    wanted = set(_ALWAYS if pattern.body != NOBODY else _ALWAYS[:2])  # loose sleeves: what is drawn on a body is worn
     for record in pattern.sewing:
         for operation in record.operations:
             wanted.update(operation.cautions)

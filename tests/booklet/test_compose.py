@@ -55,16 +55,17 @@ def test_words_and_steps_keep_the_order_of_the_notebook(book: Booklet) -> None:
         "Look at the curve of a &lt;b&gt;bare&lt;/b&gt; arm &amp; compare.",
         "Redraw the armhole",
         "Add allowances and write on the pieces",
+        "Cut the bias strips",
         "Cut the pieces, transfer the notches, and press as you go.",
         "Join the shoulders",
         "Press before you turn.",
-        "Turn the neck edge",
+        "Face the neck with a bias strip",
         "Join the sides",
-        "Turn the armholes and hem the top",
+        "Face the armholes and hem the top",
     ]
     assert (book.drafting.title, book.sewing.title) == ("Drafting", "Sewing")
     numbers = [block.number for block in book.sewing.blocks if isinstance(block, SewStep)]
-    assert numbers == [5, 6, 7, 8]
+    assert numbers == [6, 7, 8, 9]
     assert "Why <em>we</em> like it." in book.opening[-1].html
     assert book.closing.title == "Wearing it"
     assert "Wash it once." in str(book.closing.blocks[0].html)

@@ -221,3 +221,4 @@ booklet-made_with = Aus einem einzigen Notebook konstruiert, geprüft und gesetz
 booklet-language = Sprache
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, einmal aus billigem Stoff nähen und erst dann den guten Stoff zuschneiden.

@@ -223,3 +223,5 @@ booklet-language = Language
 # Where a point lies, read after its letter; $name is what the point is called.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+# The same for what is not worn, such as a bag.
+booklet-how_to_use_plain = Read a whole step before you draw or cut. Draft on paper first, sew it once in cheap cloth, and only then cut the good one.

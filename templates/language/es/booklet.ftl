@@ -223,3 +223,4 @@ booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno
 booklet-language = Idioma
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace primero en papel, cósalo una vez en tela barata y corte solo entonces la tela buena.

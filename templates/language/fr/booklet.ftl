@@ -214,3 +214,4 @@ booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul noteb
 booklet-language = Langue
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name } : { $across }, { $above }
+booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de couper. Tracer d’abord sur papier, coudre une fois dans un tissu bon marché, et seulement ensuite couper le bon.
