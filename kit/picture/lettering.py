@@ -69,23 +69,25 @@ class Ink:
 
     def __init__(self, cell: float) -> None:
         self.cell = cell
-        self.cells: set[tuple[int, int]] = set()
+        self.cells: dict[tuple[int, int], float] = {}
 
-    def line(self, points: Iterable[tuple[float, float]]) -> None:
-        cell, add = self.cell, self.cells.add
+    def line(self, points: Iterable[tuple[float, float]], weight: float = 1.0) -> None:
+        """A line through `points`; text over it is as bad as its `weight`."""
+        cell, cells = self.cell, self.cells
         for x, y in points:
-            add((int(x // cell), int(y // cell)))
+            key = (int(x // cell), int(y // cell))
+            if cells.get(key, 0.0) < weight:
+                cells[key] = weight
 
     def under(self, x: float, y: float, width: float, angle: float) -> float:
-        """Area (mm2) of the cells with ink under a line of text centred at x, y."""
+        """Area (mm2) of the cells with ink under a line of text centred at x, y, each by the weight of its line."""
         steps = max(int(width / self.cell), 1)
         c, s = math.cos(angle) * width / steps, math.sin(angle) * width / steps
         x, y = x - c * steps / 2, y - s * steps / 2
-        cell, cells = self.cell, self.cells
-        hits = 0
+        cell, weight = self.cell, self.cells.get
+        hits = 0.0
         for i in range(steps + 1):
-            if (int((x + c * i) // cell), int((y + s * i) // cell)) in cells:
-                hits += 1
+            hits += weight((int((x + c * i) // cell), int((y + s * i) // cell)), 0.0)
         return hits * cell * cell
 
 

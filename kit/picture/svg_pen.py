@@ -29,6 +29,7 @@ _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udf
 _CSS_PER_MM = 96 / 25.4
 _MARGIN = 10.0
 _PAD = 0.3  # paper beside a text, in ems
+_NEW = 2.0  # text over what a step draws is so much worse than over what stands
 _KEEP_OFF = frozenset(("new", "kept", "cut", "fold", "edge", "row", "old_row"))
 
 
@@ -158,8 +159,9 @@ class Pen:
         if any(self._movable(label) for label in labels):
             for item in items:
                 if isinstance(item, Stroke) and item.role in _KEEP_OFF:
+                    weight = _NEW if item.role == "new" else 1.0
                     for curve in item.curves:
-                        self._mark_ink(curve)
+                        self._mark_ink(curve, weight)
         for label in labels:
             if not self._movable(label):
                 self._label(label)
@@ -172,15 +174,15 @@ class Pen:
                 self._label(label)
         return self._wrap(real)
 
-    def _mark_ink(self, curve: Curve) -> None:
+    def _mark_ink(self, curve: Curve, weight: float) -> None:
         steps = int(curve.start.distance(curve.end) / self.ink.cell * 1.3) + 1
         if isinstance(curve, Line):
             a, b = curve.start, curve.end
             dx, dy = (b.x - a.x) / steps, (b.y - a.y) / steps
-            self.ink.line([(a.x + dx * i, a.y + dy * i) for i in range(steps + 1)])
+            self.ink.line([(a.x + dx * i, a.y + dy * i) for i in range(steps + 1)], weight)
         else:
             points = [curve.point(i / steps) for i in range(steps + 1)]
-            self.ink.line([(p.x, p.y) for p in points])
+            self.ink.line([(p.x, p.y) for p in points], weight)
 
     def _wrap(self, real: bool) -> str:
         x0, y0, x1, y1 = self.bounds
