@@ -143,7 +143,9 @@ class Pen:
         self.taken: list[Turned] = []
         self.group = ""
         self.ink = Ink(9 * unit)
-        self.paths: dict[tuple[int, bool], str] = {}  # a fill and its outline are the same curves
+        self.paths: dict[
+            tuple[int, bool], tuple[Sequence[Curve], str]
+        ] = {}  # a fill and its outline are the same curves
 
     def element(self, real: bool) -> str:
         items = self.drawing.items
@@ -232,9 +234,10 @@ class Pen:
 
     def _path(self, curves: Sequence[Curve], closed: bool) -> str:
         key = id(curves), closed
-        if key not in self.paths:
-            self.paths[key] = path_data(curves, closed)
-        return self.paths[key]
+        found = self.paths.get(key)
+        if found is None:  # the curves are kept with their text: no others can take their identity
+            found = self.paths[key] = (curves, path_data(curves, closed))
+        return found[1]
 
     def _stroke(self, item: Stroke) -> None:
         data = self._path(item.curves, item.closed)
