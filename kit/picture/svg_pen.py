@@ -143,9 +143,8 @@ class Pen:
         self.taken: list[Turned] = []
         self.group = ""
         self.ink = Ink(9 * unit)
-        self.paths: dict[
-            tuple[int, bool], tuple[Sequence[Curve], str]
-        ] = {}  # a fill and its outline are the same curves
+        # A fill and its outline are the same curves.
+        self.paths: dict[tuple[int, bool], tuple[Sequence[Curve], str]] = {}
 
     def element(self, real: bool) -> str:
         items = self.drawing.items
