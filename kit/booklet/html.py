@@ -25,7 +25,7 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -
     css = "\n".join(environment.get_template(sheet).render(given) for sheet in sheets)
     page = environment.get_template("booklet.html.j2")
     narrow = not form.beside and not form.screen
-    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow, extra="")
+    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow)
 
 
 def contents(book: Booklet) -> list[tuple[str, str]]:

@@ -133,8 +133,8 @@ class DraftStep:
 
 @dataclass(frozen=True)
 class Operation:
-    """One operation of a sewing step: its sentences, and a picture of each stage worth showing, `in_rows` of two or
-    under each other."""
+    """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
+    new page."""
 
     text: str
     pictures: tuple[Picture, ...]

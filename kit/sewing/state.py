@@ -238,11 +238,6 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Tr
     return tuple(found)
 
 
-def side_words(piece: Piece, side: Side) -> str:
-    """'left ' or 'right ' where the piece has two halves."""
-    return f"{side} " if len(piece.sides) == 2 else ""
-
-
 def sew(pattern: Pattern) -> tuple[State, tuple[Refusal, ...]]:
     """Carry out the whole order. Refused operations are carried out all the same, so that one slip is told
     once. An operation that cannot be worked at all (it names a piece that is gone) is left out and told."""

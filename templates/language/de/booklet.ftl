@@ -26,7 +26,6 @@ booklet-terms = Fachwörter in diesem Heft
 booklet-index = Wo welches Maß gebraucht wird
 booklet-credits = Rechte und Dank
 booklet-left_out = Weggelassen
-booklet-untranslated = Noch nicht übersetzt
 
 # Ein nummerierter Schritt, auf den verwiesen wird. Im Druck kann „, Seite 9“ folgen.
 # Im Register.
@@ -35,12 +34,9 @@ booklet-see_step = Schritt { $number }
 booklet-in_step = Schritt { $number }
 # Folgt im Druck auf einen Verweis; direkt dahinter steht die Seitenzahl.
 booklet-comma_page = , Seite{"\u00A0"}
-booklet-step = Schritt { $number }
 booklet-stage = { $number } von { $count }
-booklet-part_letter = { $letter }
 booklet-video_at = Video bei { $clock }
 booklet-video = Der Film zu diesem Heft: { $address }
-booklet-author_by = { $author }
 
 ## Umschlag
 
@@ -218,7 +214,6 @@ booklet-fitting_on = { $title }, { $date }
 booklet-index_intro = Maße in alphabetischer Reihenfolge, mit den Schritten, die sie brauchen.
 booklet-licence = Lizenz
 booklet-made_with = Aus einem einzigen Notebook konstruiert, geprüft und gesetzt. Jedes Bild und jede Zahl folgt der Konstruktion.
-booklet-language = Sprache
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, einmal aus billigem Stoff nähen und erst dann den guten Stoff zuschneiden.

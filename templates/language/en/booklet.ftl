@@ -26,7 +26,6 @@ booklet-terms = Words used here
 booklet-index = Where each measure is used
 booklet-credits = Rights and thanks
 booklet-left_out = Left out
-booklet-untranslated = Not translated yet
 
 # A numbered step of the drafting or sewing, in the index of measures. In print ", page 9" may follow.
 booklet-see_step = step { $number }
@@ -35,13 +34,9 @@ booklet-see_step = step { $number }
 booklet-in_step = step { $number }
 # Follows a reference in print: the page number is set right after it. Keep the space at the end by the two characters {" "}.
 booklet-comma_page = , page{" "}
-booklet-step = Step { $number }
 booklet-stage = { $number } of { $count }
-# In front of a letter for each part of a sewing step is nothing; { $letter } is a, b, c ...
-booklet-part_letter = { $letter }
 booklet-video_at = Video at { $clock }
 booklet-video = The film that goes with this booklet: { $address }
-booklet-author_by = { $author }
 
 ## Cover
 
@@ -219,7 +214,6 @@ booklet-fitting_on = { $title }, { $date }
 booklet-index_intro = Measures in alphabetical order, with the steps that use them.
 booklet-licence = Licence
 booklet-made_with = Drafted, proved and set from one notebook. Every picture and number in it follows the draft.
-booklet-language = Language
 # Where a point lies, read after its letter; $name is what the point is called.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }

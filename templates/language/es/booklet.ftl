@@ -26,7 +26,6 @@ booklet-terms = Palabras usadas aquí
 booklet-index = Dónde se usa cada medida
 booklet-credits = Derechos y agradecimientos
 booklet-left_out = Omitido
-booklet-untranslated = Sin traducir todavía
 
 # Un paso numerado al que se remite. En papel puede seguir «, página 9».
 # En el índice.
@@ -35,13 +34,9 @@ booklet-see_step = paso { $number }
 booklet-in_step = paso { $number }
 # Sigue a una remisión en papel: el número de página va justo detrás. Conserve el espacio final.
 booklet-comma_page = , página{"\u00A0"}
-booklet-step = Paso { $number }
 booklet-stage = { $number } de { $count }
-# Delante de la letra de cada parte de un paso de costura no va nada.
-booklet-part_letter = { $letter }
 booklet-video_at = Vídeo en { $clock }
 booklet-video = El vídeo de este cuadernillo: { $address }
-booklet-author_by = { $author }
 
 ## Portada
 
@@ -220,7 +215,6 @@ booklet-fitting_on = { $title }, { $date }
 booklet-index_intro = Medidas por orden alfabético, con los pasos que las usan.
 booklet-licence = Licencia
 booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno. Todas sus imágenes y números siguen el trazado.
-booklet-language = Idioma
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace primero en papel, cósalo una vez en tela barata y corte solo entonces la tela buena.

@@ -25,19 +25,15 @@ booklet-terms = Vocabulaire
 booklet-index = Où sert chaque mesure
 booklet-credits = Droits et remerciements
 booklet-left_out = Omis
-booklet-untranslated = Pas encore traduit
 
 # Dans l’index.
 booklet-see_step = étape { $number }
 # Dans une phrase de la leçon, qui met elle-même l’article : « à l’étape 9 ».
 booklet-in_step = étape { $number }
 booklet-comma_page = , page{"\u00A0"}
-booklet-step = Étape { $number }
 booklet-stage = { $number } sur { $count }
-booklet-part_letter = { $letter }
 booklet-video_at = Vidéo à { $clock }
 booklet-video = Le film qui accompagne ce livret : { $address }
-booklet-author_by = { $author }
 
 ## Couverture
 
@@ -211,7 +207,6 @@ booklet-fitting_on = { $title }, { $date }
 booklet-index_intro = Mesures par ordre alphabétique, avec les étapes où elles servent.
 booklet-licence = Licence
 booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul notebook. Toutes les images et tous les nombres suivent le tracé.
-booklet-language = Langue
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name } : { $across }, { $above }
 booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de couper. Tracer d’abord sur papier, coudre une fois dans un tissu bon marché, et seulement ensuite couper le bon.
