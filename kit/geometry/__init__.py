@@ -11,6 +11,7 @@ from kit.geometry.line import Line
 from kit.geometry.meet import Meeting, meet, meet_lines
 from kit.geometry.motion import Motion
 from kit.geometry.outline import Outline
+from kit.geometry.parallels import parallel
 from kit.geometry.path import Path
 from kit.geometry.point import DOWN, LEFT, RIGHT, TOLERANCE, UP, Point, Vector, place
 from kit.geometry.square import square_curve
@@ -34,6 +35,7 @@ __all__ = [
     "meet",
     "meet_lines",
     "Path",
+    "parallel",
     "square_curve",
     "Outline",
 ]

@@ -5,18 +5,27 @@ from __future__ import annotations
 
 import math
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Self
+from typing import TYPE_CHECKING, Protocol, Self
 
 from kit.errors import KitError
 from kit.geometry.motion import Motion
-from kit.geometry.point import TOLERANCE, Point, Vector, place, say
-
-if TYPE_CHECKING:
-    from kit.geometry.cubic import Cubic
-    from kit.geometry.line import Line
+from kit.geometry.point import TOLERANCE, Axis, Point, Vector, place, say
 
 Bounds = tuple[float, float, float, float]
 """(xmin, ymin, xmax, ymax) in mm."""
+
+
+class Handled(Protocol):
+    """A curve given by its two ends and a handle for each: what a pen that draws cubics asks of it."""
+
+    @property
+    def start(self) -> Point: ...
+    @property
+    def c1(self) -> Point: ...
+    @property
+    def c2(self) -> Point: ...
+    @property
+    def end(self) -> Point: ...
 
 
 class Curve(ABC):
@@ -79,7 +88,7 @@ class Curve(ABC):
         curve bends too tightly on that side."""
 
     @abstractmethod
-    def as_cubics(self) -> tuple[Cubic, ...]:
+    def as_cubics(self) -> tuple[Handled, ...]:
         """The same curve as cubics, for pens that know no arcs."""
 
     @abstractmethod
@@ -102,7 +111,7 @@ class Curve(ABC):
         """The stretches before and after `t`."""
         return self.between(0.0, t), self.between(t, 1.0)
 
-    def mirrored(self, line: Line) -> Self:
+    def mirrored(self, line: Axis) -> Self:
         """The mirror image across the endless line through `line`, travelled the same way."""
         return self.moved(Motion.reflection(line.start, line.end))
 

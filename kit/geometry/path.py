@@ -249,14 +249,6 @@ class Path:
     def __add__(self, other: Path) -> Path:
         return self.joined(other)
 
-    def parallel(self, distance: float) -> Path:
-        """The parallel `distance` mm to the LEFT of travel (negative: right), mitred at outer corners and
-        trimmed at inner ones; of a closed path, closed again (it then starts in the middle of the first
-        curve). `KitError` where a curve is too tight or a part too short for it."""
-        from kit.geometry.parallel import parallel
-
-        return parallel(self, float(distance))
-
     # ---- meeting others -----------------------------------------------------------------------------------
 
     def meetings(self, other: Path) -> list[tuple[Point, float, float]]:

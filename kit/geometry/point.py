@@ -5,13 +5,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, overload
+from typing import Protocol, overload
 
 from kit.errors import KitError
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.geometry.line import Line
 
 TOLERANCE = 0.01
 """What counts as the same place, in mm: far under a pencil line."""
@@ -152,11 +149,21 @@ class Point:
     def close_to(self, other: Point, tol: float = TOLERANCE) -> bool:
         return math.hypot(self.x - other.x, self.y - other.y) <= tol
 
-    def mirrored(self, line: Line) -> Point:
+    def mirrored(self, line: Axis) -> Point:
         """The mirror image across the endless line through `line`."""
         across = (line.end - line.start).unit().left()
         off = (self - line.start).dot(across)
         return Point(self.x - 2 * off * across.x, self.y - 2 * off * across.y)
+
+
+class Axis(Protocol):
+    """What can be mirrored across: anything with a `start` and an `end`, carried on endlessly both ways."""
+
+    @property
+    def start(self) -> Point: ...
+
+    @property
+    def end(self) -> Point: ...
 
 
 UP = Vector(0.0, 1.0)

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from kit.errors import KitError, near
-from kit.geometry import Motion, Path, Point
+from kit.geometry import Motion, Path, Point, parallel
 from kit.lesson.pencil import FAR
 from kit.piece.folded import folded
 from kit.piece.piece import Edge, Mark, Notch, Piece
@@ -206,7 +206,7 @@ def facing(
     head: Path | None = runs[0].head[1]
     tail: Path | None = runs[-1].tail[1]
     try:
-        outer = whole.parallel(depth if left else -depth)
+        outer = parallel(whole, depth if left else -depth)
         outer = outer.to(runs[0].head[1], end="start").to(runs[-1].tail[1], end="end")
     except KitError as error:
         titles = " and ".join(dict.fromkeys(run.piece.title or run.piece.name for run in runs))
@@ -256,7 +256,7 @@ def facing(
 
 def _seam_places(whole: Path, outer: Path, seam: Path, by: float, depth: float, where: str) -> tuple[float, float]:
     """How far along the run and along the outer edge a seam crosses them, moved `by` mm to the right of its way in."""
-    line = Path.line(seam.start, seam.at(min(depth, seam.length))).parallel(-by) if by else seam
+    line = parallel(Path.line(seam.start, seam.at(min(depth, seam.length))), -by) if by else seam
     line = line.extended(FAR, end="end")
     found = []
     for path, near_to in ((whole, seam.start), (outer, seam.at(min(depth, seam.length)))):

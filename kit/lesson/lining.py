@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from kit.errors import KitError
-from kit.geometry import Line, Motion, Path
+from kit.geometry import Line, Motion, Path, parallel
 from kit.lesson.derive import facing, inside_left, laid
 from kit.piece.piece import Edge, Mark, Piece
 from kit.units import both
@@ -37,7 +37,7 @@ def shortened(piece: Piece, hem: str, by: float) -> Piece:
             where=piece.title,
             do="Shorten it less.",
         )
-    path = edge.path.parallel(by if inside_left(piece) else -by)
+    path = parallel(edge.path, by if inside_left(piece) else -by)
     path = path.to(before.path, end="start").to(after.path, end="end")
     one = before.path.between(0.0, before.path.nearest(path.start))
     two = after.path.between(after.path.nearest(path.end), after.path.length)

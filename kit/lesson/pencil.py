@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import Protocol
 
 from kit.errors import KitError, near
-from kit.geometry import Cubic, Line, Path, Point, Vector
+from kit.geometry import Cubic, Line, Path, Point, Vector, parallel
 from kit.units import Length, length, show
 
 DIRECTIONS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}
@@ -229,7 +229,7 @@ class PaperLine:
             left = self.sheet.inside_is_left() == (toward == "inside")
         else:
             left = self.path.normal_at(middle).dot(heading(toward)) > 0
-        path = self.path.parallel(float(size) if left else -float(size))
+        path = parallel(self.path, float(size) if left else -float(size))
         begin = self.path.at(middle)
         self.sheet.note(size, begin, path.at(path.nearest(begin)))
         return PaperLine(self.sheet, path)

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from kit.errors import KitError
-from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
+from kit.geometry import Cubic, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.corners import meeting
 from kit.lesson.slash import STAY, Part, Place, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.piece import Edge, Piece
@@ -101,7 +101,7 @@ def extend_hem(piece: Piece, edge: str, by: float) -> Piece:
     """The hem moved outward by `by` mm, parallel; the edges beside it run on to meet it."""
     old = _no_darts(piece, edge, "moving it")
     before, after = _neighbours(piece, edge)
-    path = old.path.parallel(-by if piece.outline.area > 0 else by)
+    path = parallel(old.path, -by if piece.outline.area > 0 else by)
     one, path = meeting(before.path.extended(by * 4), path, (before.name, edge), piece.title)
     path, two = meeting(path, after.path.extended(by * 4, end="start"), (edge, after.name), piece.title)
     shift = two.length - after.path.length

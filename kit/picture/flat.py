@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from typing import Any, Literal
 
-from kit.geometry import Cubic, Curve, Motion, Path, Point, Vector
+from kit.geometry import Cubic, Curve, Motion, Path, Point, Vector, parallel
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, Stroke
@@ -126,7 +126,7 @@ def _piece(p: Placed, pattern: Pattern) -> list[Item]:
         path = path_of(pattern, run)
         inward = p.inward(path)
         left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
-        row = path.parallel(inset if left else -inset)
+        row = parallel(path, inset if left else -inset)
         halves: tuple[Side, ...] = p.piece.sides if p.piece.fold else (p.side,)
         for side in halves:
             if run.side in (None, side):

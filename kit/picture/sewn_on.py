@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from kit.geometry import Arc, Curve, Line, Path, Point, Vector
+from kit.geometry import Arc, Curve, Line, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Fill, Item, Stroke
 from kit.picture.laid import Box, Placed, find, half_motion
@@ -84,7 +84,7 @@ def _buttonhole(line: Path, width: float, name: str) -> list[Item]:
 
 
 def _band(line: Path, width: float) -> tuple[Curve, ...]:
-    left, right = line.parallel(width / 2), line.parallel(-width / 2).reversed()
+    left, right = parallel(line, width / 2), parallel(line, -width / 2).reversed()
     return (*left.curves, *polyline([left.end, right.start]), *right.curves, *polyline([right.end, left.start]))
 
 

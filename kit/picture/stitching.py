@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from kit.geometry import Curve, Line, Motion, Path
+from kit.geometry import Curve, Line, Motion, Path, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Item, Stroke, StrokeRole
 from kit.picture.laid import Placed, half_motion
@@ -42,7 +42,7 @@ def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -
         for side in sides:
             motion = half_motion(p, side).then(slid)
             left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
-            line = path.parallel(row.inset if left else -row.inset) if row.inset else path
+            line = parallel(path, row.inset if left else -row.inset) if row.inset else path
             for part in _gapped(line, row.gap, path.length):
                 if row.zigzag or row.style == "zigzag":
                     curves = _zigzag(part.moved(motion), extent * 0.006)

@@ -15,7 +15,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError, near
-from kit.geometry import Cubic, Curve, Line, Path, Point, Vector
+from kit.geometry import Cubic, Curve, Line, Path, Point, Vector, parallel
 from kit.piece.corner import Corner
 from kit.piece.piece import Edge, Piece
 from kit.piece.turned_end import Meeting, Shape, cut_off, ended
@@ -169,7 +169,7 @@ class _Offset:
         if abs(width) < 1e-9:
             return edge.path
         try:
-            return edge.path.parallel(-self.sign * width)
+            return parallel(edge.path, -self.sign * width)
         except KitError as error:
             raise KitError(
                 f"'{edge.label}' bends tighter than its allowance of {show(width, style='allowance')}.",

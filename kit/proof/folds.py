@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from kit.errors import KitError
-from kit.geometry import Line, Path, Point, Vector
+from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
@@ -168,7 +168,7 @@ def _sampled(curve: object) -> list[Point]:
 
 def _carried_on(edge: Edge, sign: float, width: float) -> Path:
     """The true parallel of a neighbour at its allowance, carried on straight at both ends."""
-    path = edge.path if width < 1e-9 else edge.path.parallel(-sign * width)
+    path = edge.path if width < 1e-9 else parallel(edge.path, -sign * width)
     return path.extended(_FAR).extended(_FAR, end="start")
 
 

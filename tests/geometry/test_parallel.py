@@ -11,7 +11,7 @@ from shapely import LineString, Polygon, hausdorff_distance
 from shapely import Point as Spot
 
 from kit.errors import KitError
-from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Line, Path, Point, Vector
+from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Line, Path, Point, Vector, parallel
 
 UNDERARM = Cubic(Point(240, 180), Point(190, 182), Point(172, 150), Point(170, 60))
 QUARTER = Cubic.square(Point(100, 0), UP, Point(0, 100), LEFT)
@@ -39,7 +39,7 @@ ROUNDED = Path.of(
 @pytest.mark.parametrize("shape", [loop((0, 0), (300, 20), (340, 260), (-30, 300)), ROUNDED], ids=["straight", "round"])
 def test_convex_outlines_against_shapely(shape: Path, d: float) -> None:
     want = Polygon(flat(shape)).buffer(d, join_style="mitre", mitre_limit=20, quad_segs=360)
-    got = Polygon(flat(shape.parallel(-d)))  # the shapes run ccw: outside is to the right
+    got = Polygon(flat(parallel(shape, -d)))  # the shapes run ccw: outside is to the right
     assert got.is_valid
     assert hausdorff_distance(got.exterior, want.exterior, densify=0.05) < 0.02
     assert got.area == pytest.approx(want.area, rel=2e-5)
@@ -49,7 +49,7 @@ def test_convex_outlines_against_shapely(shape: Path, d: float) -> None:
 @pytest.mark.parametrize("shape", [loop((0, 0), (300, 20), (340, 260), (-30, 300)), ROUNDED], ids=["straight", "round"])
 def test_inward_against_shapely(shape: Path, d: float) -> None:
     want = Polygon(flat(shape)).buffer(-d, join_style="mitre", mitre_limit=20, quad_segs=360)
-    got = Polygon(flat(shape.parallel(d)))
+    got = Polygon(flat(parallel(shape, d)))
     assert got.is_valid
     assert hausdorff_distance(got.exterior, want.exterior, densify=0.05) < 0.02
 
@@ -58,7 +58,7 @@ def test_inward_against_shapely(shape: Path, d: float) -> None:
 def test_concave_outline_against_shapely(d: float) -> None:
     shape = loop((0, 0), (300, 0), (300, 100), (150, 100), (150, 260), (0, 260))
     want = Polygon(flat(shape)).buffer(-d, join_style="mitre", mitre_limit=20)
-    got = Polygon(flat(shape.parallel(d)))
+    got = Polygon(flat(parallel(shape, d)))
     assert hausdorff_distance(got.exterior, want.exterior) < 0.001
 
 
@@ -98,14 +98,14 @@ def test_lines_and_arcs_are_exact() -> None:
 
 def test_corners_are_mitred_outside_and_trimmed_inside() -> None:
     ell = Path.of(Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(100, 80)))
-    assert [p for p in ell.parallel(-10).points()] == [Point(0, -10), Point(110, -10), Point(110, 80)]
-    assert [p for p in ell.parallel(10).points()] == [Point(0, 10), Point(90, 10), Point(90, 80)]
+    assert [p for p in parallel(ell, -10).points()] == [Point(0, -10), Point(110, -10), Point(110, 80)]
+    assert [p for p in parallel(ell, 10).points()] == [Point(0, 10), Point(90, 10), Point(90, 80)]
 
 
 def test_smooth_joints_stay_joined() -> None:
     curve = Path.through([Point(0, 0), Point(60, 30), Point(120, 20), Point(200, 60)])
     for d in (-12, 12):
-        beside = curve.parallel(d)
+        beside = parallel(curve, d)
         line = LineString(flat(curve))
         assert max(abs(line.distance(Spot(p)) - 12) for p in flat(beside, 0.5)) < 0.02
 
@@ -128,11 +128,14 @@ def test_a_tight_curve_is_refused_with_its_radius() -> None:
 
 def test_other_refusals() -> None:
     with pytest.raises(KitError, match="too short"):
-        Path.of(
-            Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(100, 5)), Line(Point(100, 5), Point(0, 5))
-        ).parallel(10)
+        parallel(
+            Path.of(
+                Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(100, 5)), Line(Point(100, 5), Point(0, 5))
+            ),
+            10,
+        )
     with pytest.raises(KitError, match="turns back on itself"):
-        Path.of(Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(0, 1))).parallel(-10)
+        parallel(Path.of(Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(0, 1))), -10)
     with pytest.raises(KitError, match="without length"):
-        Path.line(Point(1, 1), Point(1, 1)).parallel(5)
+        parallel(Path.line(Point(1, 1), Point(1, 1)), 5)
     assert DOWN == -UP and RIGHT == -LEFT

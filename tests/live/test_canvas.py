@@ -11,6 +11,7 @@ import numpy as np
 import pytest
 
 from kit import Body, KitError, Lesson, canvas, cm, panel, skirt_block, trouser_block, workshop_chart
+from kit.geometry import parallel
 from kit.language import say
 from kit.live.canvas.handles import Ground, Handle, handles, on_scale, value_toward
 from kit.live.canvas.outline import levels
@@ -107,7 +108,7 @@ def test_a_bend_keeps_its_number_of_segments_and_its_shape(wrap_top: Lesson) -> 
     for drop in (80.0, 90.0, 100.0, 110.0):
         piece = wrap_top.work(values={**wrap_top.values, "underarm_drop": drop}).piece("front")
         for side in (10.0, 15.0):
-            bend = piece.edge("underarm").path.parallel(side)
+            bend = parallel(piece.edge("underarm").path, side)
             fitted.add(len(bend.curves))
             steadied.add(len(steady(bend.curves)))
             for cubic in steady(bend.curves):

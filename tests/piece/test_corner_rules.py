@@ -12,7 +12,7 @@ from shapely import LineString
 from shapely.geometry import Point as Spot
 
 from kit.errors import KitError
-from kit.geometry import Cubic, Path, Point, Vector
+from kit.geometry import Cubic, Path, Point, Vector, parallel
 from kit.piece.allowance import MITRE_LIMIT, cut_line
 from kit.piece.corner import Corner, Rule
 from kit.piece.offset import CutLine
@@ -252,7 +252,7 @@ def test_folded_back_the_end_lands_on_the_cut_line(
     points = [p for p in join(line, "side", "hem") if p.y < -1e-6]
     plain = cut_line(replace(piece, corners=()), ()).points()
     assume(line.points() != plain)  # an angle too sharp to mirror is a mitre
-    reference = piece.edge("side").path.parallel(side if piece.outline.area < 0 else -side)
+    reference = parallel(piece.edge("side").path, side if piece.outline.area < 0 else -side)
     reference = reference.extended(500.0).extended(500.0, end="start")
     foot = max((p for p in points if p.y < -hem + 1e-6), key=lambda p: p.x)
     for p in [*(p for p in points if p.y > -hem + 1e-6), foot]:

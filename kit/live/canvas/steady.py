@@ -27,7 +27,8 @@ def steady(curves: Iterable[Curve]) -> list[Cubic]:
             bend = []
             out += curve.as_cubics()
             continue
-        for cubic in curve.as_cubics():
+        for drawn in curve.as_cubics():
+            cubic = Cubic(drawn.start, drawn.c1, drawn.c2, drawn.end)
             if bend and _corner(bend[-1], cubic):
                 out += _cut(bend)
                 bend = []

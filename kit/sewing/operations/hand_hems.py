@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
+from kit.geometry import parallel
 from kit.language import say
 from kit.sewing.operation import Cut, Effect, Sentence, Trouble, both_sides
 from kit.sewing.operations.hems import Hem
@@ -221,7 +222,7 @@ def _surplus(pattern: Cut, run: Run, depth: float) -> float:
     middle = path.length / 2
     outside = not piece.outline.contains(path.at(middle) + path.normal_at(middle) * 0.5)
     out = depth if outside else -depth
-    return path.parallel(out).length - path.parallel(-out).length
+    return parallel(path, out).length - parallel(path, -out).length
 
 
 @verb

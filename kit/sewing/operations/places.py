@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from kit.errors import KitError
-from kit.geometry import Path
+from kit.geometry import Path, parallel
 from kit.sewing.operation import Closing, Cut, Fact, How, Sentence, Trouble, both_sides
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
@@ -195,7 +195,7 @@ def inside(pattern: Cut, run: Run, depth: float) -> Path:
     middle = path.length / 2
     left = outline.contains(path.at(middle) + path.normal_at(middle) * 2.0)
     try:
-        return path.parallel(depth if left else -depth)
+        return parallel(path, depth if left else -depth)
     except KitError:
         return path
 

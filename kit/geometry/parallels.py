@@ -16,7 +16,15 @@ _SHARPEST = math.radians(170.0)
 
 
 def parallel(path: Path, d: float) -> Path:
-    """The parallel of `path`, `d` mm to the left of travel. See `Path.parallel`."""
+    """The parallel of `path`, `d` mm to the LEFT of travel (negative: right), mitred at outer corners and trimmed at
+    inner ones; of a closed path, closed again (it then starts in the middle of the first curve). `KitError` where a
+    curve is too tight or a part too short for it.
+
+    >>> from kit.geometry import Path, Point
+    >>> parallel(Path.line(Point(0, 0), Point(100, 0)), 15.0).start
+    Point(x=0.0, y=15.0)
+    """
+    d = float(d)
     if abs(d) < 1e-12:
         return path
     curves = [curve for curve in path.curves if curve.length > 1e-9]
