@@ -23,7 +23,7 @@ from kit.body.body import Body
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
-from kit.piece.dart import Dart, Pressed
+from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.units import Length
 
 __all__ = [

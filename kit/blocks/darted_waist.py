@@ -15,7 +15,7 @@ from kit.body.measures import said
 from kit.errors import KitError
 from kit.geometry import Arc, Line, Motion, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
-from kit.piece.dart import Dart, Pressed
+from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.units import both
 
 ONE_DART_TAKES = 32.0

@@ -13,7 +13,8 @@ from typing import Literal
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 from kit.lesson.slash import JOIN, SAME, STAY, Part, holds, on_edge, rearranged, slash_line, with_path
-from kit.piece.dart import Dart, Pressed, cap, dart_of, mouth, mouth_path
+from kit.piece.dart import cap, dart_of, mouth, mouth_path
+from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.piece.piece import Mark, Notch, Piece
 from kit.units import both
 

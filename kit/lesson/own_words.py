@@ -22,9 +22,8 @@ from kit.errors import KitError
 from kit.language import SOURCE, Later, keys, languages, say, says, speaking
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, Spot, StepRecord, Value
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Edge, Mark, Piece, Strip
-from kit.piece.pleat import Pleat
 from kit.placeholder import Placeholder, name_of, split
 from kit.sewing.operation import Operation
 

@@ -19,7 +19,7 @@ from kit.units import Length
 
 if TYPE_CHECKING:
     from kit.lesson.slash import Place
-    from kit.piece.dart import Pressed
+    from kit.piece.darts_and_pleats import Pressed
 
 _STYLES = ("knife", "box", "inverted")
 

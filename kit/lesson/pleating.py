@@ -13,8 +13,9 @@ from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.lesson.shaping import opened
 from kit.lesson.slash import SAME, Place, on_edge, with_path
+from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
-from kit.piece.pleat import Pleat, cap, pleat_of
+from kit.piece.pleat import cap, pleat_of
 from kit.units import both
 
 Laid = Literal["start", "end"]

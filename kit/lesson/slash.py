@@ -14,9 +14,10 @@ from typing import TYPE_CHECKING
 
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
-from kit.piece.dart import Dart, mouth
+from kit.piece.dart import mouth
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Mark, Notch, Piece
-from kit.piece.pleat import Pleat, stretches
+from kit.piece.pleat import stretches
 from kit.units import both
 
 if TYPE_CHECKING:

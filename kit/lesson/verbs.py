@@ -13,7 +13,8 @@ from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson import moves, shaping
 from kit.lesson.pencil import PaperLine, PaperPoint, distance
-from kit.piece.dart import Dart, Pressed, dart_of, intake, sewn_length
+from kit.piece.dart import dart_of, intake, sewn_length
+from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.piece.piece import Edge, Piece
 from kit.units import Length
 

@@ -11,7 +11,8 @@ from kit.picture.lettering import upright
 from kit.picture.notes import Note, Place, around
 from kit.picture.place import Scaling
 from kit.piece.allowance import CutLine
-from kit.piece.dart import Dart, depth, fold_line, legs
+from kit.piece.dart import depth, fold_line, legs
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
 
 DRILL = 10.0

@@ -15,8 +15,9 @@ from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.lettering import upright
 from kit.picture.notes import Note, Place, Places, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
+from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Mark, Piece
-from kit.piece.pleat import Pleat, fold_line, lies
+from kit.piece.pleat import fold_line, lies
 
 DRILL_RADIUS = 2.0
 BAR = 2.5

@@ -7,41 +7,16 @@ less the mouths (`sewn_length`), and `closed_edge` is the edge with its darts fo
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
-
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
+from kit.piece.darts_and_pleats import Dart
+from kit.piece.piece import Piece
 from kit.piece.pleat import closing as pleat_closing
 from kit.piece.pleat import taken_up
 from kit.units import both
 
-if TYPE_CHECKING:
-    from kit.piece.piece import Piece
-
-Pressed = Literal["start", "end"]
 LEGS_AGREE = 0.5
 """How much the legs of a dart may differ in mm."""
-
-
-@dataclass(frozen=True)
-class Dart:
-    """A dart opening on `edge` between `start` and `end` (mm along its path). `apex` is the place on the body it
-    points to and pivots about; the stitching stops `short` mm before it. It is pressed toward the edge's "start"
-    or "end"."""
-
-    name: str
-    edge: str
-    apex: Point
-    start: float
-    end: float
-    pressed: Pressed = "end"
-    short: float = 0.0
-    said: str = ""
-
-    @property
-    def label(self) -> str:
-        return self.said or self.name.replace("_", " ")
 
 
 def dart_of(piece: Piece, name: str) -> Dart:

@@ -15,8 +15,7 @@ from typing import Literal, TypeVar
 from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
 from kit.piece.corner import Corner, Declared
-from kit.piece.dart import Dart
-from kit.piece.pleat import Pleat
+from kit.piece.darts_and_pleats import Dart, Pleat
 
 GrainKind = Literal["lengthwise", "crosswise", "bias"]
 MarkKind = Literal["line", "point", "opening", "drill", "buttonhole", "placement"]

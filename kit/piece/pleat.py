@@ -6,50 +6,14 @@ there: the line that makes the edge, and the allowance outside it, run on under 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
-
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
+from kit.piece.darts_and_pleats import Pleat
+from kit.piece.piece import Piece
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.piece.piece import Piece
 
 LINES_AGREE = 0.5
 """How much the two lines of a pleat or tuck may differ in mm."""
-
-
-@dataclass(frozen=True)
-class Pleat:
-    """The stretch of `edge` from `start` to `end` (mm along its path) is folded at its middle, so that its two ends
-    meet. `lines` are the two stitching or placement lines, from the edge into the piece; the fold lies midway. A
-    pleat is held at the edge only, a tuck is stitched along its `lines` for `sewn` mm. It is laid toward the edge's
-    "start" or "end". One that runs across the piece ends on the edge `far`, from `far_start` to `far_end`; `held`
-    says whether it is folded into the seam there too."""
-
-    name: str
-    edge: str
-    start: float
-    end: float
-    lines: tuple[Path, Path]
-    kind: Literal["pleat", "tuck"] = "pleat"
-    sewn: float = 0.0
-    laid: Literal["start", "end"] = "end"
-    said: str = ""
-    far: str = ""
-    far_start: float = 0.0
-    far_end: float = 0.0
-    held: Literal["near", "both"] = "near"
-
-    @property
-    def label(self) -> str:
-        return self.said or self.name.replace("_", " ")
-
-    @property
-    def tapered(self) -> bool:
-        """Whether its lines run together to nothing inside the piece."""
-        return self.lines[0].end.distance(self.lines[1].end) < 0.05
 
 
 def pleat_of(piece: Piece, name: str) -> Pleat:

@@ -11,9 +11,8 @@ from dataclasses import replace
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Path, Point
 from kit.piece.corner import Corner, Declared
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Piece
-from kit.piece.pleat import Pleat
 
 RIGHT, LEFT = "right_", "left_"
 _ON_FOLD = 0.05

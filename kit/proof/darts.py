@@ -6,7 +6,8 @@ import math
 
 from kit.errors import KitError
 from kit.language import say
-from kit.piece.dart import LEGS_AGREE, Dart, cap, closed_stretches, darts_on, legs, mouth_path, sewn_point
+from kit.piece.dart import LEGS_AGREE, cap, closed_stretches, darts_on, legs, mouth_path, sewn_point
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
 from kit.sewing.told import name_told

@@ -8,8 +8,9 @@ from itertools import pairwise
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.dart import closed_stretches
+from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
-from kit.piece.pleat import LINES_AGREE, Pleat, cap, lies, stretches, taken_up
+from kit.piece.pleat import LINES_AGREE, cap, lies, stretches, taken_up
 from kit.proof.finding import Finding, Level
 from kit.sewing.told import edge_told, name_told
 from kit.units import both

@@ -17,8 +17,8 @@ from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.lesson import Lesson
 from kit.piece.dart import sewn_length
+from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Edge, Piece
-from kit.piece.pleat import Pleat
 from kit.proof.prove import prove
 from kit.units import cm, mm
 

@@ -18,7 +18,7 @@ from kit.geometry import Line, Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.lesson import Lesson
 from kit.lesson.truing import trued
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.folded import corner_at, folded
 from kit.piece.piece import Declared, Edge, Notch, Piece
 from kit.sewing.walked import Walk, walk

@@ -28,8 +28,7 @@ from kit.paper.sheet import Sheet
 from kit.paper.svg_file import svg_text
 from kit.piece.allowance import cut_line
 from kit.piece.corner import Corner, Declared
-from kit.piece.dart import Dart
-from kit.piece.pleat import Pleat
+from kit.piece.darts_and_pleats import Dart, Pleat
 from tests.example import EXAMPLE, notebook_names
 
 SVG = "{http://www.w3.org/2000/svg}"

@@ -28,7 +28,7 @@ from kit.paper.sheet import Sheet
 from kit.picture.drawing import Fill, Label, Stroke
 from kit.picture.piece_sheet import moved, piece_lines
 from kit.piece.allowance import cut_line
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Grain, Piece
 from tests.example import EXAMPLE, notebook_names
 from tests.paper.sizes import box, boxes

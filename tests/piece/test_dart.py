@@ -12,19 +12,8 @@ from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.lesson.moves import add_dart, true_dart
 from kit.piece.allowance import cut_line
-from kit.piece.dart import (
-    Dart,
-    closed_edge,
-    closing,
-    dart_of,
-    darts_on,
-    depth,
-    fold_line,
-    intake,
-    legs,
-    mouth,
-    sewn_length,
-)
+from kit.piece.dart import closed_edge, closing, dart_of, darts_on, depth, fold_line, intake, legs, mouth, sewn_length
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Edge, Piece
 
 

@@ -18,8 +18,8 @@ from kit.geometry import Cubic, Path, Point
 from kit.piece.allowance import cut_line, notch_lines
 from kit.piece.corner import Corner
 from kit.piece.dart import sewn_length
+from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
-from kit.piece.pleat import Pleat
 from kit.piece.unfold import pair, unfolded
 
 

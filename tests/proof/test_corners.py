@@ -20,7 +20,7 @@ from kit.geometry import Point
 from kit.language import speaking
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern, SewRecord
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Declared, Piece
 from kit.proof import Finding, prove
 from kit.proof.corners import corners, kinks

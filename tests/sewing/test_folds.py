@@ -12,9 +12,8 @@ from kit.body.body import Body
 from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.piece.dart import Dart
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan
-from kit.piece.pleat import Pleat
 from kit.proof.unfinished import unfinished
 from kit.prose import operation_alt, sentences
 from kit.sewing.make import Make

@@ -18,7 +18,8 @@ from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point
 from kit.lesson.bench import BenchPiece
-from kit.piece.dart import Dart, sewn_length
+from kit.piece.dart import sewn_length
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.folded import cloth_left, corner_at, folded
 from kit.piece.piece import Declared, Edge, Mark, Notch, Piece
 from kit.sewing.run import Run

@@ -8,14 +8,15 @@ from typing import TYPE_CHECKING, ClassVar
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.language import say
-from kit.piece.dart import Dart, dart_of
+from kit.piece.dart import dart_of
 from kit.piece.dart import depth as dart_depth
 from kit.piece.dart import fold_line as dart_fold
 from kit.piece.dart import intake as dart_intake
 from kit.piece.dart import legs as dart_legs
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
-from kit.piece.pleat import Pleat, intake, pleat_of
 from kit.piece.pleat import fold_line as pleat_fold
+from kit.piece.pleat import intake, pleat_of
 from kit.sewing.mouths import Mouth, mouths
 from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, both_sides, shown
 from kit.sewing.reading import Reader
