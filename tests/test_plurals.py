@@ -21,7 +21,7 @@ from kit.picture.piece_sheet import piece_drawing
 from kit.picture.sewing import scene_drawing
 from kit.proof import prove
 from kit.prose import scene_alt, sentences, step_alt, whys
-from kit.sewing.state import sew
+from kit.sewing.order import sew
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons
 from tests.plurals import FORMS, chosen_by_number, numbers, watched

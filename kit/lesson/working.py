@@ -15,13 +15,13 @@ from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.cornered import with_corners
 from kit.lesson.own_code import stopped
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
-from kit.sewing.ends import with_corners
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import Length

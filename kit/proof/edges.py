@@ -9,7 +9,8 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
-from kit.sewing.state import Refusal, State
+from kit.sewing.order import Refusal
+from kit.sewing.state import State
 from kit.sewing.told import edge_told, listed, side_told, title_told
 from kit.units import both
 

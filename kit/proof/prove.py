@@ -17,7 +17,7 @@ from kit.proof.pleats import pleats
 from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
-from kit.sewing.state import sew
+from kit.sewing.order import sew
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
 

@@ -9,7 +9,8 @@ from kit.language import called
 from kit.prose.phrases import listed, phrase, say, word
 from kit.prose.say import edge_said, edges_said, title_said
 from kit.prose.spots import spot_said
-from kit.sewing.operation import Cut, Operation
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import System, both, percent
 

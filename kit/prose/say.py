@@ -10,7 +10,8 @@ from kit.language import called, says
 from kit.language import say as said_in
 from kit.piece.piece import Edge, Side
 from kit.prose.phrases import listed, phrase, say, word
-from kit.sewing.operation import Cut, Operation, Sentence
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Place, Run
 from kit.units import Style, System, both, parts, show
 

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 from kit.errors import KitError
 from kit.piece.corner import Corner
@@ -22,11 +22,9 @@ from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.pressing import Press
 from kit.sewing.operations.seams import FrenchSeam, Seam
+from kit.sewing.order import Order
 from kit.sewing.run import Run
 from kit.sewing.walk import Span, spans
-
-if TYPE_CHECKING:
-    from kit.lesson.pattern import Pattern
 
 End = Literal["start", "end"]
 _AT_END = 0.5  # mm; a part of an edge that comes as near as this reaches the corner
@@ -60,7 +58,7 @@ class Choice(NamedTuple):
 Turnings = dict[tuple[str, str, End], Turning]
 
 
-def turnings(pattern: Pattern) -> Turnings:
+def turnings(pattern: Order) -> Turnings:
     """{(piece, edge, its end): what closes it there first}. Operations that cannot be worked are left out."""
     found: Turnings = {}
     number = 0
@@ -100,7 +98,7 @@ def _folded(operation: Operation) -> Iterator[tuple[Run, tuple[float, ...], bool
                 yield run, OPEN if both or onto == side else STRAIGHT, False
 
 
-def _pressed_later(operation: Operation, pattern: Pattern) -> Operation:
+def _pressed_later(operation: Operation, pattern: Order) -> Operation:
     """A seam pressed by an operation of its own, as if it had been pressed so at once; open where none presses it."""
     if not isinstance(operation, Seam) or operation.press != "later":
         return operation
@@ -118,7 +116,7 @@ def _pressed_onto(operation: Seam) -> str:
     return "a" if operation.press == "one side" or operation.press in first else "b"
 
 
-def _others(operation: Operation, pattern: Pattern) -> Iterator[tuple[Span, bool]]:
+def _others(operation: Operation, pattern: Order) -> Iterator[tuple[Span, bool]]:
     """(span, is it a hem) for edges closed in any other way: enclosed once sewn or faced, turned once as a hem. An
     edge that is only finished lies flat."""
     try:
@@ -130,7 +128,7 @@ def _others(operation: Operation, pattern: Pattern) -> Iterator[tuple[Span, bool
             yield closing.span, closing.how == "hemmed"
 
 
-def _ends(pattern: Pattern, run: Run) -> Iterable[tuple[str, str, End]]:
+def _ends(pattern: Order, run: Run) -> Iterable[tuple[str, str, End]]:
     if run.start is None and run.end is None:
         for edge in run.edges:
             yield run.piece, edge, "start"
@@ -144,7 +142,7 @@ def _ends(pattern: Pattern, run: Run) -> Iterable[tuple[str, str, End]]:
         yield from _reached(pattern, span)
 
 
-def _reached(pattern: Pattern, span: Span) -> Iterable[tuple[str, str, End]]:
+def _reached(pattern: Order, span: Span) -> Iterable[tuple[str, str, End]]:
     """The ends of its edge that a stretch reaches."""
     if span.start < _AT_END:
         yield span.piece, span.edge, "start"
@@ -194,25 +192,3 @@ def sewn_corners(piece: Piece, found: Turnings) -> tuple[Corner, ...]:
         else:
             corners.append(Corner(before.name, after.name, "turned", turned=choice.edge, folds=choice.turning.folds))
     return tuple(corners)
-
-
-def with_corners(pattern: Pattern) -> Pattern:
-    """The pattern with the corners its sewing order calls for, on its pieces and on those of its drafting steps that
-    have allowances already. Without sewing operations nothing is said."""
-    found = turnings(pattern)
-    if not found:
-        return pattern
-    pieces = tuple(replace(piece, corners=sewn_corners(piece, found)) for piece in pattern.pieces)
-    steps = tuple(
-        replace(step, pieces=tuple(_cornered(piece, found) for piece in step.pieces))
-        if any(edge.allowance for piece in step.pieces for edge in piece.edges)
-        else step
-        for step in pattern.steps
-    )
-    return replace(pattern, pieces=pieces, steps=steps)
-
-
-def _cornered(piece: Piece, found: Turnings) -> Piece:
-    if any(edge.allowance for edge in piece.edges):
-        return replace(piece, corners=sewn_corners(piece, found))
-    return piece

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from kit.language import say
 from kit.piece.piece import Piece, Side
 from kit.piece.pleat import taken_up
-from kit.sewing.operation import Cut, Fact, Operation, Trouble
+from kit.sewing.cut import Cut
+from kit.sewing.outcome import Fact, Outcome
+from kit.sewing.state import State
 from kit.sewing.told import edge_told
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 
 _SLACK = 0.5  # mm of a mouth that a closed stretch may touch
 
@@ -39,11 +39,11 @@ def mouths(piece: Piece) -> tuple[Mouth, ...]:
     return tuple(found)
 
 
-def left_open(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:
-    """Darts, pleats and tucks still open in a stretch of edge that the operation closes."""
+def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Trouble, ...]:
+    """Darts, pleats and tucks still open in a stretch of edge that an operation closes."""
     found: dict[Fact, Trouble] = {}
-    made = set(operation.effect(pattern).facts) | state.facts
-    for closing in operation.closes(pattern):
+    made = set(outcome.effect.facts) | state.facts
+    for closing in outcome.closes:
         span = closing.span
         piece = pattern.piece(span.piece)
         if not piece.darts and not piece.pleats:

@@ -8,32 +8,17 @@ its scenes (drawn by `kit.picture`) and its checks against the garment so far. L
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field, replace
-from typing import TYPE_CHECKING, Any, ClassVar, Literal, NamedTuple, Protocol
+from dataclasses import dataclass, replace
+from typing import Any, ClassVar, NamedTuple
 
-from kit.piece.piece import Piece, Side, Strip
+from kit.piece.piece import Side
+from kit.sewing.cut import Cut
+from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
+from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 from kit.sewing.walk import Span, sides_of, spans
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
-
-How = Literal["sewn", "faced", "hemmed", "finished"]
-
-
-class Cut(Protocol):
-    """What operations need of a pattern: its pieces and strips by name."""
-
-    @property
-    def pieces(self) -> tuple[Piece, ...]: ...
-
-    @property
-    def strips(self) -> tuple[Strip, ...]: ...
-
-    def piece(self, name: str) -> Piece: ...
-
-    def strip(self, name: str) -> Strip: ...
 
 
 class Sentence(NamedTuple):
@@ -43,59 +28,6 @@ class Sentence(NamedTuple):
 
     key: str
     values: Mapping[str, tuple[Any, str]]
-
-
-@dataclass(frozen=True)
-class Closing:
-    """A stretch of raw edge that an operation closes, and how."""
-
-    span: Span
-    how: How
-
-
-@dataclass(frozen=True)
-class Uses:
-    """Pieces and strips an operation handles; `interfacing` names the pieces whose interfacing it uses up."""
-
-    pieces: tuple[str, ...] = ()
-    strips: Mapping[str, int] = field(default_factory=dict)
-    interfacing: tuple[str, ...] = ()
-
-
-Fact = tuple[str, ...]
-"""Something true of the garment in work, such as ("dart", "front", "left", "waist_dart") once it is sewn."""
-
-
-@dataclass(frozen=True)
-class Effect:
-    """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
-    are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
-    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces; `laid`
-    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark)."""
-
-    made: tuple[str, ...] = ()
-    attached: Mapping[str, int] = field(default_factory=dict)
-    faced: tuple[Run, ...] = ()
-    unpressed: tuple[Run, ...] = ()
-    pressed: tuple[Run, ...] = ()
-    facts: tuple[Fact, ...] = ()
-    undone: tuple[Fact, ...] = ()
-    inside_out: tuple[str, ...] = ()
-    right_side_out: tuple[str, ...] = ()
-    laid: tuple[tuple[Run, Run], ...] = ()
-
-
-@dataclass(frozen=True)
-class Trouble:
-    """A plain refusal: what is wrong, where, what to do. `amount` in mm where one applies."""
-
-    code: str
-    what: str
-    where: str = ""
-    do: str = ""
-    amount: float | None = None
-    piece: str = ""
-    edge: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -136,6 +68,10 @@ class Operation:
     def effect(self, pattern: Cut) -> Effect:
         """What else it changes of the garment in work."""
         return Effect()
+
+    def outcome(self, pattern: Cut) -> Outcome:
+        """All that it changes, for the state of the garment to take."""
+        return Outcome(self.closes(pattern), self.joins, self.uses, self.effect(pattern))
 
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
         """Facts that must hold once the garment is finished because this was done: what it prepared must be used."""

@@ -1,27 +1,20 @@
 """The garment as it grows: what is closed, joined, fused and made after each operation.
 
-`sew` carries out a pattern's whole order and collects what speaks against it. A `State` is a value; every
-operation gives a new one.
+A `State` is a value; the outcome of an operation gives a new one. It knows no operations: what speaks against one is
+asked in `kit.sewing.order`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
-from kit.errors import KitError
-from kit.language import say
 from kit.piece.piece import Piece, Side
-from kit.sewing.mouths import left_open
-from kit.sewing.operation import Closing, Cut, Fact, How, Operation, Trouble
+from kit.sewing.cut import Cut
+from kit.sewing.outcome import Fact, How, Outcome
 from kit.sewing.run import Run
-from kit.sewing.told import edge_told, side_told
 from kit.sewing.walk import Span, neighbours, sides_of, spans
-from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.lesson.pattern import Pattern
 
 TOLERANCE = 0.5  # mm along a stitch line that may stay unaccounted for
 
@@ -37,19 +30,11 @@ class Done(NamedTuple):
     step: str
 
 
-class Refusal(NamedTuple):
-    """A `Trouble` met in sewing, with the step's key and title."""
-
-    trouble: Trouble
-    step: str
-    title: str
-
-
 @dataclass(frozen=True)
 class State:
     """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
     how many of each are `attached`; `handled` pieces; `faced` edges; `unpressed` edges whose seam waits for the
-    iron; `facts` that hold (see `operation.Fact`); `inside_out` pieces that lie wrong side out."""
+    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out."""
 
     closed: tuple[Done, ...] = ()
     seams: frozenset[frozenset[EdgeKey]] = frozenset()
@@ -127,18 +112,17 @@ class State:
                             return True
         return False
 
-    def after(self, operation: Operation, pattern: Cut, step: str = "") -> State:
-        """The garment once `operation` is done."""
-        uses = operation.uses
+    def after(self, outcome: Outcome, pattern: Cut, step: str = "") -> State:
+        """The garment once an operation with that outcome is done in the step of that title."""
+        uses, effect = outcome.uses, outcome.effect
         seams = set(self.seams)
-        for a, b in operation.joins:
+        for a, b in outcome.joins:
             seams.update(_pairs(pattern, a, b))
-        effect = operation.effect(pattern)
         for a, b in effect.laid:
             seams.update(_pairs(pattern, a, b))
         return replace(
             self,
-            closed=self.closed + tuple(Done(c.span, c.how, step) for c in operation.closes(pattern)),
+            closed=self.closed + tuple(Done(c.span, c.how, step) for c in outcome.closes),
             seams=frozenset(seams),
             fused=self.fused + tuple(uses.interfacing),
             made=self.made + effect.made,
@@ -162,28 +146,6 @@ def with_partners(seams: Iterable[frozenset[EdgeKey]], keys: frozenset[EdgeKey])
     return keys.union(*(seam for seam in seams if seam & keys))
 
 
-def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:
-    """Seams that the operation runs into while they still wait for the iron."""
-    if not operation.crosses:
-        return ()
-    found: dict[EdgeKey, Trouble] = {}
-    for run in operation.runs():
-        piece = pattern.piece(run.piece)
-        for name in neighbours(piece, run.edges):
-            for side in sides_of(pattern, run):
-                key = (run.piece, side, name)
-                if key in state.unpressed:
-                    found[key] = Trouble(
-                        "not_pressed",
-                        say("sewing_trouble.not_pressed", edge=side_told(piece, side, name)),
-                        piece.title,
-                        say("sewing_trouble.not_pressed_do"),
-                        piece=piece.name,
-                        edge=name,
-                    )
-    return tuple(found.values())
-
-
 def _pairs(pattern: Cut, a: Run, b: Run) -> set[frozenset[EdgeKey]]:
     """Joined edges of two runs: left to left and right to right, unless a half is named."""
     first, second = sides_of(pattern, a), sides_of(pattern, b)
@@ -195,65 +157,3 @@ def _pairs(pattern: Cut, a: Run, b: Run) -> set[frozenset[EdgeKey]]:
                     for right in b.edges:
                         found.add(frozenset({(a.piece, i, left), (b.piece, j, right)}))
     return found
-
-
-def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Trouble, ...]:
-    """Stretches that are closed already, and edges on the fold that need no closing."""
-    found: list[Trouble] = []
-    for closing in closings:
-        span = closing.span
-        piece = pattern.piece(span.piece)
-        edge = piece.edge(span.edge)
-        if span.edge == piece.fold:
-            found.append(
-                Trouble(
-                    "fold_sewn",
-                    say("sewing_trouble.fold_sewn", edge=edge_told(edge)),
-                    piece.title,
-                    say("sewing_trouble.fold_sewn_do"),
-                    piece=piece.name,
-                    edge=edge.name,
-                )
-            )
-        for done in state.on((span.piece, span.side, span.edge)):
-            shared = done.span.overlap(span)
-            if shared > TOLERANCE:
-                key = f"closed_twice_{done.how}{'_by' if done.step else ''}"
-                found.append(
-                    Trouble(
-                        "closed_twice",
-                        say(
-                            f"sewing_trouble.{key}",
-                            amount=both(shared),
-                            edge=side_told(piece, span.side, span.edge),
-                            step=done.step,
-                        ),
-                        piece.title,
-                        say("sewing_trouble.closed_twice_do"),
-                        amount=shared,
-                        piece=piece.name,
-                        edge=edge.name,
-                    )
-                )
-    return tuple(found)
-
-
-def sew(pattern: Pattern) -> tuple[State, tuple[Refusal, ...]]:
-    """Carry out the whole order. Refused operations are carried out all the same, so that one slip is told
-    once. An operation that cannot be worked at all (it names a piece that is gone) is left out and told."""
-    state = State()
-    refusals: list[Refusal] = []
-    for record in pattern.sewing:
-        for operation in record.operations:
-            try:
-                troubles = (
-                    *operation.check(state, pattern),
-                    *crossed(state, operation, pattern),
-                    *twice(state, operation.closes(pattern), pattern),
-                    *left_open(state, operation, pattern),
-                )
-                state = state.after(operation, pattern, record.title)
-            except KitError as error:
-                troubles = (Trouble("cannot_be_sewn", error.what, error.where, error.do),)
-            refusals += [Refusal(trouble, record.key, record.title) for trouble in troubles]
-    return state, tuple(refusals)

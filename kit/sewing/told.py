@@ -8,14 +8,12 @@ import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import reduce
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 from kit.language import SOURCE, called, language, say, says
 from kit.piece.piece import Edge, Piece, Side
+from kit.sewing.cut import Cut
 from kit.sewing.run import Place, Run
-
-if TYPE_CHECKING:
-    from kit.sewing.operation import Cut
 
 
 def listed(items: Sequence[str], way: str = "") -> str:

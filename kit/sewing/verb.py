@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import Any, TypeVar
 
-if TYPE_CHECKING:
-    from kit.sewing.operation import Operation
+from kit.sewing.operation import Operation
 
 VERBS: dict[str, Callable[..., Operation]] = {}
 F = TypeVar("F", bound=Callable[..., Any])

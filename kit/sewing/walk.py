@@ -7,16 +7,13 @@ each edge is turned round where needed so that one ends where the next begins.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.piece.piece import Piece, Side
+from kit.sewing.cut import Cut
 from kit.sewing.run import Run
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.operation import Cut
 
 _MEET = 0.1  # mm between the ends of edges that count as following one another
 _SLACK = 0.5  # mm a part may overshoot its run before it is refused

@@ -10,19 +10,17 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
 from kit.language import say
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
+from kit.sewing.cut import Cut
 from kit.sewing.run import Run
 from kit.sewing.told import Unworded, listed
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.operation import Cut
 
 What = Literal["start", "notch", "corner", "seam", "mark", "fold", "end"]
 On = Literal["both", "a", "b"]

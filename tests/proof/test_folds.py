@@ -9,6 +9,7 @@ import pytest
 
 from kit.body.body import Body
 from kit.geometry import Arc, Path, Point
+from kit.lesson.cornered import with_corners
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.allowance import cut_line
 from kit.piece.corner import Corner, Declared
@@ -16,7 +17,7 @@ from kit.piece.piece import CutPlan, Edge, Piece
 from kit.proof.curved_folds import EASES, curved_edges
 from kit.proof.finding import Finding
 from kit.proof.folds import fold_true, folded_ends
-from kit.sewing.ends import turnings, with_corners
+from kit.sewing.ends import turnings
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle
 from kit.units import mm

@@ -11,8 +11,9 @@ from kit.piece.piece import Piece, Strip
 from kit.prose import sentences
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
+from kit.sewing.order import sew
 from kit.sewing.run import PieceHandle, StripHandle
-from kit.sewing.state import State, sew
+from kit.sewing.state import State
 
 Write = Callable[..., None]
 

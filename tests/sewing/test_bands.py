@@ -9,9 +9,9 @@ import pytest
 from kit.errors import KitError
 from kit.piece.piece import CutPlan
 from kit.sewing.operations.places import beside, is_ring, without_end
+from kit.sewing.order import sew
 from kit.sewing.run import Run
 from kit.sewing.sections import bands as shapes
-from kit.sewing.state import sew
 from kit.units import cm, mm
 
 

@@ -7,10 +7,10 @@ from dataclasses import replace
 
 from kit.body.body import Body
 from kit.geometry import Path, Point
+from kit.lesson.cornered import with_corners
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.corner import Corner
 from kit.piece.piece import CutPlan, Edge, Piece
-from kit.sewing.ends import with_corners
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle
 from kit.units import inch, mm

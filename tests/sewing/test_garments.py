@@ -9,7 +9,7 @@ import pytest
 from kit.picture.sewing import scene_drawing
 from kit.proof import prove
 from kit.prose import operation_alt, sentences
-from kit.sewing.state import sew
+from kit.sewing.order import sew
 
 NAMES = ("JACKET", "SKIRT", "TOTE")
 

@@ -10,8 +10,8 @@ from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.proof import prove
 from kit.prose import sentences
+from kit.sewing.order import sew
 from kit.sewing.sections import pockets as shapes
-from kit.sewing.state import sew
 from kit.units import cm, mm
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from kit.errors import KitError
+from kit.sewing.order import sew
 from kit.sewing.run import Run
-from kit.sewing.state import sew
 from kit.sewing.walk import path_of, run_length, runs_opposed, spans
 from kit.units import cm, mm
 

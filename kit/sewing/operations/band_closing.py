@@ -3,20 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Operation,
-    Sentence,
-    Trouble,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.bands import end_of
 from kit.sewing.operations.places import (
     alike,
@@ -27,17 +18,17 @@ from kit.sewing.operations.places import (
     without_end,
 )
 from kit.sewing.operations.turned import still_inside_out
+from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import Reader, Runs, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.state import State
 from kit.sewing.told import edge_told, title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 AGREE = 2.0
 """mm by which the inner edge of a band may differ from its outer one."""

@@ -9,23 +9,13 @@ set on before its ends are stitched.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.language import say
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Fact,
-    Operation,
-    Sentence,
-    Trouble,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.drawn import fits
 from kit.sewing.operations.places import (
     alike,
@@ -39,17 +29,17 @@ from kit.sewing.operations.places import (
 )
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.operations.turned import SeamToTurn, turned_facts
+from kit.sewing.outcome import Closing, Effect, Fact
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.state import State
 from kit.sewing.told import title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, path_of, run_length
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

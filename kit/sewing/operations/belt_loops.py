@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, shown
 from kit.sewing.operations.strips import attach_trouble, beyond
+from kit.sewing.outcome import Effect, Uses
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -4,36 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any, ClassVar
+from typing import Any, ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.strips import binding
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Operation,
-    Sentence,
-    Trouble,
-    Uses,
-    both_sides,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import inside, refuse, sewn_length
 from kit.sewing.operations.seams import unjoined
+from kit.sewing.outcome import Closing, Effect, Uses
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
+from kit.sewing.state import State
 from kit.sewing.told import title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""

@@ -3,24 +3,25 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides
 from kit.sewing.operations.places import lacking, marks, place_facts, refuse
+from kit.sewing.outcome import Effect, Fact, Uses
 from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Scene, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.state import State
 from kit.sewing.told import edge_told, title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 THICK = 3.0
 """mm that a flat button's thickness adds to its buttonhole (common practice, no source)."""

@@ -3,20 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Fact,
-    Operation,
-    Sentence,
-    Trouble,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, shown, taken
 from kit.sewing.operations.places import (
     alike,
     closed_but,
@@ -26,16 +17,16 @@ from kit.sewing.operations.places import (
     sewn_length,
 )
 from kit.sewing.operations.seams import unjoined
+from kit.sewing.outcome import Closing, Effect, Fact
 from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bindings as section
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 EDGE = 2.0  # mm from the inner fold to the row
 

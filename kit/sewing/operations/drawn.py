@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from kit.language import say
-from kit.sewing.operation import Cut, Trouble
+from kit.sewing.cut import Cut
 from kit.sewing.operations.places import facts_of, refuse, sewn_length
 from kit.sewing.run import Run
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.walk import sides_of
 from kit.units import both, percent
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 AGREE = 1.0
 """mm by which two rows sewn together may differ; 2% where one is drawn up by its threads."""

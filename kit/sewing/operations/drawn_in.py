@@ -3,21 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Operation,
-    Sentence,
-    Trouble,
-    Uses,
-    closings,
-    shown,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, closings, shown
 from kit.sewing.operations.casings import EDGE
 from kit.sewing.operations.places import (
     facts_of,
@@ -29,16 +20,16 @@ from kit.sewing.operations.places import (
     refuse,
     sewn_length,
 )
+from kit.sewing.outcome import Closing, Effect, Uses
 from kit.sewing.reading import Reader, Runs, read_width
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length, both, length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 LONGEST = 3000.0  # mm
 ROOM = 2.0

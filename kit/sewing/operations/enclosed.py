@@ -3,22 +3,23 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on, widely
+from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
+from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
 FELL_EDGE = 2.0  # mm from the fold of a felled or lapped seam to its row

@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
-from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import read_ease, shut_in, trouble_on, unjoined
+from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

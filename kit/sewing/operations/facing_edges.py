@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.seams import unjoined
+from kit.sewing.outcome import Closing
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

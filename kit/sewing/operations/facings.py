@@ -3,38 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import interfacing_cut
 from kit.sewing import section
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Fact,
-    Operation,
-    Sentence,
-    Trouble,
-    Uses,
-    both_sides,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of
 from kit.sewing.operations.seams import Seam
+from kit.sewing.outcome import Closing, Effect, Fact, Uses
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Trouble, ...]:

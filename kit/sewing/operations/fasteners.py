@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Fact, Sentence, Trouble, Uses
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence
 from kit.sewing.operations.buttons import OnMarks, ground, nearest
 from kit.sewing.operations.places import marks, place_facts, refuse
+from kit.sewing.outcome import Effect, Fact, Uses
 from kit.sewing.reading import Reader, read_word
 from kit.sewing.run import Place
 from kit.sewing.scene import Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Operation, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import edge_facts, trouble_on
+from kit.sewing.outcome import Closing, Uses
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of, spans
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 EDGESTITCH = 3.0
 """mm from the edge up to which a row is called an edgestitch (common practice, no source)."""

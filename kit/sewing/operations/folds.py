@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
@@ -17,18 +17,19 @@ from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
+from kit.sewing.cut import Cut
 from kit.sewing.mouths import Mouth, mouths
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, both_sides, shown
+from kit.sewing.operation import Operation, Sentence, both_sides, shown
+from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader
 from kit.sewing.run import Fold, PieceHandle, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.state import State
 from kit.sewing.told import edge_told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, sides_of
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

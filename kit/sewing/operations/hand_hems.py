@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.geometry import parallel
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Sentence, Trouble, both_sides
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides
 from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.joined import shut_in, trouble_on, widely
+from kit.sewing.outcome import Effect
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Section
 from kit.sewing.sections import hems as shapes
+from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, run_length, spans
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
 MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)

@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Effect, Operation, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import shut_in, trouble_on, unjoined
 from kit.sewing.operations.places import is_ring
+from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 EDGE = 2.0  # mm from the inner fold to the row
 

@@ -8,26 +8,27 @@ stretch is closed once.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Effect, Fact, Sentence, Trouble, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import closed_but, half_facts, opening_run, part, refuse, sewn_length
 from kit.sewing.operations.seams import Seam
+from kit.sewing.outcome import Closing, Effect, Fact
 from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.state import State
 from kit.sewing.told import title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, run_length, runs_opposed, sides_of, spans
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
 from kit.piece.dart import mouths_length
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence
+from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.walk import sides_of, spans
 from kit.units import both, percent
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""

@@ -5,18 +5,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from typing import TYPE_CHECKING
 
 from kit.errors import KitError
 from kit.geometry import Path, parallel
-from kit.sewing.operation import Closing, Cut, Fact, How, Sentence, Trouble, both_sides
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides
+from kit.sewing.outcome import Closing, Fact, How
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
+from kit.sewing.state import State
+from kit.sewing.trouble import Trouble
 from kit.sewing.walk import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.walked import as_sewn
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0

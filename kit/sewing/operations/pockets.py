@@ -3,38 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Fact,
-    Operation,
-    Sentence,
-    Trouble,
-    Uses,
-    both_sides,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of, half_facts, lacking, place_facts, refuse, sewn_length
+from kit.sewing.outcome import Closing, Effect, Fact, Uses
 from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.state import State
 from kit.sewing.told import edge_told, title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 CORNERS = ("square", "mitred", "curved")
 PLACE_AGREES = 4.0

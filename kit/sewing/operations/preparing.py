@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, both_sides, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.joined import EASED_EASE, edge_facts, stitch_length, trouble_on
+from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
 from kit.units import Length, both, percent, plain
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 LEAST_GATHERS = 1.05
 MOST_GATHERS = 4.0

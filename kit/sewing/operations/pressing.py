@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, both_sides, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, shown
+from kit.sewing.outcome import Effect
 from kit.sewing.reading import Reader, Runs, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

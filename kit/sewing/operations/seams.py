@@ -4,28 +4,28 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
-from kit.sewing.operation import Closing, Cut, Effect, Sentence, Trouble, Uses, both_sides, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import Seam, read_ease, shut_in, widely
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.joined import unjoined as unjoined
+from kit.sewing.outcome import Closing, Effect, Uses
 from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
-
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
 

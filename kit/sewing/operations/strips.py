@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, Uses, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, shown
 from kit.sewing.operations.places import around
+from kit.sewing.outcome import Effect, Uses
 from kit.sewing.reading import DEEPEST_HEM, Reader, read_size, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 _CUT_FOR = {
     "in_four": "to be folded in four",

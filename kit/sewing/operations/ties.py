@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
-from kit.sewing.operation import Cut, Effect, Fact, Operation, Sentence, Trouble, Uses, both_sides, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.places import around, refuse
 from kit.sewing.operations.strips import attach_trouble
+from kit.sewing.outcome import Effect, Fact, Uses
 from kit.sewing.reading import Reader, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.state import State
 from kit.sewing.told import told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -3,24 +3,25 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar, Literal
+from typing import ClassVar, Literal
 
 from kit.errors import KitError
 from kit.language import say
 from kit.sewing import section
-from kit.sewing.operation import Cut, Effect, Operation, Sentence, Trouble, both_sides, shown
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.joined import edge_facts, trouble_on, widely
+from kit.sewing.outcome import Effect
 from kit.sewing.reading import Reader, Runs, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
+from kit.sewing.state import State
 from kit.sewing.told import title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
 from kit.units import Length
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 Bend = Literal["in", "out", "straight"]
 LEFT_AT_LEAST = 2.0

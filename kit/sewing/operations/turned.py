@@ -3,38 +3,27 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
-from kit.sewing.operation import (
-    Closing,
-    Cut,
-    Effect,
-    Fact,
-    Operation,
-    Sentence,
-    Trouble,
-    Uses,
-    closings,
-    shown,
-    taken,
-)
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, opening_run, part, refuse
 from kit.sewing.operations.seams import Seam
+from kit.sewing.outcome import Closing, Effect, Fact, Uses
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
+from kit.sewing.state import State
 from kit.sewing.told import title_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 
 def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:

@@ -3,23 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, ClassVar, Literal
+from typing import ClassVar, Literal
 
 from kit.errors import KitError
 from kit.language import say
-from kit.sewing.operation import Closing, Cut, Effect, Operation, Sentence, Trouble, closings, shown, taken
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import facts_of, minus, opening_run, refuse
+from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.state import State
 from kit.sewing.told import edge_told, told
+from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.units import Length, both
-
-if TYPE_CHECKING:
-    from kit.sewing.state import State
 
 TOP = 15.0
 """mm by which a zip may be shorter than its opening: its slider stops that far below the top edge (common practice,

@@ -1,0 +1,64 @@
+"""What an operation does to the garment in work, as plain values: the raw edge it closes, what it joins and uses, what
+holds afterwards. The state of the garment takes these and knows no operation."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from kit.sewing.run import Run
+from kit.sewing.walk import Span
+
+How = Literal["sewn", "faced", "hemmed", "finished"]
+
+
+@dataclass(frozen=True)
+class Closing:
+    """A stretch of raw edge that an operation closes, and how."""
+
+    span: Span
+    how: How
+
+
+@dataclass(frozen=True)
+class Uses:
+    """Pieces and strips an operation handles; `interfacing` names the pieces whose interfacing it uses up."""
+
+    pieces: tuple[str, ...] = ()
+    strips: Mapping[str, int] = field(default_factory=dict)
+    interfacing: tuple[str, ...] = ()
+
+
+Fact = tuple[str, ...]
+"""Something true of the garment in work, such as ("dart", "front", "left", "waist_dart") once it is sewn."""
+
+
+@dataclass(frozen=True)
+class Effect:
+    """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
+    are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
+    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces; `laid`
+    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark)."""
+
+    made: tuple[str, ...] = ()
+    attached: Mapping[str, int] = field(default_factory=dict)
+    faced: tuple[Run, ...] = ()
+    unpressed: tuple[Run, ...] = ()
+    pressed: tuple[Run, ...] = ()
+    facts: tuple[Fact, ...] = ()
+    undone: tuple[Fact, ...] = ()
+    inside_out: tuple[str, ...] = ()
+    right_side_out: tuple[str, ...] = ()
+    laid: tuple[tuple[Run, Run], ...] = ()
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """All that one operation changes: the stretches it closes, the pairs of runs it joins, the pieces and strips it
+    uses, and its further effect."""
+
+    closes: tuple[Closing, ...] = ()
+    joins: tuple[tuple[Run, Run], ...] = ()
+    uses: Uses = Uses()
+    effect: Effect = Effect()
