@@ -195,7 +195,7 @@ class _Offset:
         reach = tip.distance(one.end)
         limit = MITRE_LIMIT * max(abs(d1), abs(d2))
         if on1 >= -1e-9 and on2 >= -1e-9:
-            self.joins[i] = (tip,) if reach <= limit else _squared(one.end, tip, p1, t1, p2, t2, limit)
+            self.joins[i] = (tip,) if reach <= limit + 1e-9 else _squared(one.end, tip, p1, t1, p2, t2, limit)
             return
         if abs(turn) < _SHALLOW and reach > limit:
             return  # nearly smooth: a step, not a long wedge

@@ -145,6 +145,13 @@ def convex(draw: st.DrawFn) -> tuple[list[tuple[float, float]], list[float]]:
     return corners, [draw(st.floats(0.0, 30.0)) for _ in range(count)]
 
 
+def test_an_allowance_of_next_to_nothing_keeps_its_corner() -> None:
+    """A width of a rounding error squares off no corner: its tip lies on the corner itself."""
+    corners = [(299.0, 27.0), (27.0, 193.0), (-293.0, 92.0), (-152.0, -189.0), (109.0, -133.0)]
+    piece = polygon_piece(corners, [0.0, 0.0, 0.0, 0.0, 3.5e-15])
+    assert cut_line(piece, hems=()).polygon().area == pytest.approx(piece.outline.polygon().area)
+
+
 @settings(max_examples=150, deadline=None)
 @given(convex())
 def test_convex_outlines_grow_and_never_cross(case: tuple[list[tuple[float, float]], list[float]]) -> None:
