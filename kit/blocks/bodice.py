@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Literal
 
 from kit.blocks.block import Block
 from kit.body.body import Body
@@ -18,6 +19,7 @@ from kit.body.measures import said
 from kit.errors import KitError
 from kit.geometry import Cubic, Path, Point, Vector
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
+from kit.piece.role import EdgeRole
 from kit.units import both
 
 BUST_EASE = 100.0
@@ -175,13 +177,13 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))
 
 
-def _half(name: str, title: str, frame: _Frame, neck: Cubic, tip: Point, armhole: Path) -> Piece:
+def _half(name: Literal["front", "back"], title: str, frame: _Frame, neck: Cubic, tip: Point, armhole: Path) -> Piece:
     hip = frame.side.end
     waist = frame.side.at(_upper_length(frame.side))
     centre_hip = Point(0.0, frame.hip_level)
     centre_waist = Point(0.0, 0.0)
     underarm = Point(frame.bust, frame.underarm)
-    paths = (
+    paths: tuple[tuple[EdgeRole, Path], ...] = (  # its edges are named after what they are
         ("neck", Path((neck,))),
         ("shoulder", Path.line(neck.end, tip)),
         ("armhole", armhole),
@@ -193,7 +195,8 @@ def _half(name: str, title: str, frame: _Frame, neck: Cubic, tip: Point, armhole
     return Piece(
         name,
         title,
-        tuple(Edge(edge, path) for edge, path in paths),
+        tuple(Edge(edge, path, role=edge) for edge, path in paths),
+        role=name,
         cut=CutPlan(fold="centre"),
         grain=Grain(Point(grain_x, frame.hip_level * 0.6), Point(grain_x, frame.underarm * 0.8)),
         points=(
@@ -210,6 +213,13 @@ def _half(name: str, title: str, frame: _Frame, neck: Cubic, tip: Point, armhole
             ("waist", Path.line(centre_waist, waist)),
             ("bust_line", Path.line(Point(0.0, frame.underarm), underarm)),
         ),
+        landmarks=(
+            ("neck_point", "neck_point"),
+            ("shoulder_tip", "shoulder_tip"),
+            ("underarm_point", "underarm_point"),
+            ("waist", "waist_line"),
+            ("bust_line", "bust_line"),
+        ),
     )
 
 
@@ -222,6 +232,7 @@ def _draft(body: Body) -> tuple[Piece, ...]:
     neck_point = Point(frame.neck, frame.neck_point_level)
     length = body["shoulder_length"]
     halves = []
+    name: Literal["front", "back"]
     for name, slope, depth, width_name, ease, pitch in (
         ("front", FRONT_SLOPE, FRONT_DROP, "front_width", FRONT_WIDTH_EASE, FRONT_PITCH),
         ("back", BACK_SLOPE, BACK_RISE, "back_width", BACK_WIDTH_EASE, BACK_PITCH),

@@ -20,16 +20,21 @@ from kit.lesson.pattern import Spot
 from kit.lesson.pencil import FAR, PaperLine, PaperPoint, distance, heading
 from kit.lesson.place_verbs import PlaceVerbs
 from kit.lesson.pleat_verbs import PleatVerbs
+from kit.lesson.role_verbs import RoleVerbs, landed
+from kit.lesson.roles import drawn, said_as, titled
 from kit.lesson.true_verbs import TrueVerbs
 from kit.lesson.verbs import MoveVerbs
 from kit.piece.piece import Cloth, CutPlan, Edge, Grain, GrainKind, Piece
+from kit.piece.role import landmark
 from kit.units import Length, length
 
 CLOTHS: tuple[str, ...] = get_args(Cloth)
 GRAINS: tuple[str, ...] = get_args(GrainKind)
 
 
-class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueVerbs, FaceVerbs, CornerVerbs):
+class BenchPiece(
+    MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueVerbs, FaceVerbs, CornerVerbs, RoleVerbs
+):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points."""
 
     _own = frozenset({"piece_name", "_edges", "_points", "_guides", "_state", "_spots", "_drawn", "_before", "_said"})
@@ -109,7 +114,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         **lines: PaperLine,
     ) -> None:
         """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
-        `after` one that stays."""
+        `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another."""
         old = [self._edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
         order = list(self._edges)
         if not self._edges and not old and not after:
@@ -140,8 +145,9 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         entries = [(name, self._edges[name]) for name in order if name not in old]
         at = min(at, len(entries))
         new: list[tuple[str, Edge]] = []
+        made = drawn({name: line.path for name, line in lines.items()}, [self._edges[name] for name in old])
         for name, path in in_order([(n, line.path) for n, line in lines.items()], before, after_path):
-            new.append((name, Edge(name, path)))
+            new.append((name, replace(made[name], path=path)))
             self._drawn.add(name)
         self._edges = dict(entries[:at] + new + entries[at:])
 
@@ -166,6 +172,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
             if name in self._edges or name in self._guides:
                 raise KitError(f"'{name}' is already a line.", where=self._where, do="Choose another name.")
             self._points[name] = point.point
+            self._state = landed(self._state, name, landmark(name))
             self._drawn.add(name)
 
     def guide(self, **lines: PaperLine) -> None:
@@ -175,6 +182,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
             if name in self._edges or name in self._points:
                 raise KitError(f"'{name}' is already used.", where=self._where, do="Choose another name.")
             self._guides[name] = line.path
+            self._state = landed(self._state, name, landmark(name))
             self._drawn.add(name)
 
     def join(self, first: str | PaperLine, second: str | PaperLine) -> None:
@@ -195,7 +203,9 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         self._edges = {name: replace(edge, allowance=None) for name, edge in other._edges.items()}
         self._points = dict(other._points)
         self._guides = dict(other._guides)
-        self._state = replace(self._state, darts=other._state.darts, pleats=other._state.pleats)
+        self._state = replace(
+            self._state, darts=other._state.darts, pleats=other._state.pleats, landmarks=other._state.landmarks
+        )
         self._drawn.update(self._edges)
 
     def mirror(self, axis: str | PaperLine, prefix: str = "far_") -> None:
@@ -264,7 +274,7 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
     def say(self, **names: str) -> None:
         """How people say the names of edges."""
         for name, said in names.items():
-            self._edges[self._edge_name(name)] = replace(self._edges[name], said=said)
+            self._edges[self._edge_name(name)] = said_as(self._edges[name], said)
 
     def cut(
         self,
@@ -307,9 +317,8 @@ class BenchPiece(MoveVerbs, PleatVerbs, MarkVerbs, MatchVerbs, PlaceVerbs, TrueV
         stuff = cast("Cloth", cloth) if cloth else self._state.cut.cloth
         plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up)
         self._state = replace(
-            self._state,
+            titled(self._state, title) if title else self._state,
             cut=plan,
-            title=title or self._state.title,
             number=self._state.number if number is None else number,
         )
 

@@ -16,6 +16,7 @@ from kit.geometry import Motion, Path, Point, parallel
 from kit.lesson.pencil import FAR
 from kit.piece.folded import folded
 from kit.piece.piece import Edge, Mark, Notch, Piece
+from kit.piece.role import EdgeRole, edge_role
 from kit.units import show
 
 FOLLOW = 0.3
@@ -33,6 +34,7 @@ class Stretch:
     said: str
     path: Path
     notches: tuple[Notch, ...]
+    role: EdgeRole | None = ""
 
     def moved(self, motion: Motion) -> Stretch:
         return replace(self, path=self.path.moved(motion))
@@ -102,7 +104,8 @@ def laid(piece: Piece, names: Sequence[str]) -> Laid:
             for n in piece.notches
             if n.edge == name
         )
-        stretches.append(Stretch(piece.name, name, piece.edge(name).said, sewn.path.moved(motion), notches))
+        edge = piece.edge(name)
+        stretches.append(Stretch(piece.name, name, edge.said, sewn.path.moved(motion), notches, edge.role))
         motion = sewn.beyond.then(motion)
     before = order[order.index(run[0]) - 1]
     after = order[(order.index(run[-1]) + 1) % len(order)]
@@ -245,13 +248,26 @@ def facing(
     start, end = kept[0][1].path.start, kept[-1][1].path.end
     one = _end(head if follow else None, start, outer.start, short[0])
     two = _end(tail if follow else None, end, outer.end, short[1])
-    edges = [Edge(name, stretch.path, said=stretch.said) for name, stretch, _ in kept]
-    edges.append(Edge(ends[1], two, drawn_in=short[1]))
-    edges.append(Edge("outer", outer.reversed()))
-    edges.append(Edge(ends[0], one.reversed(), drawn_in=short[0]))
+    edges = [Edge(name, stretch.path, said=stretch.said, role=stretch.role) for name, stretch, _ in kept]
+    roles = _end_roles(runs, ends, cut)
+    edges.append(Edge(ends[1], two, drawn_in=short[1], role=roles[1]))
+    edges.append(Edge("outer", outer.reversed(), role="outer"))
+    edges.append(Edge(ends[0], one.reversed(), drawn_in=short[0], role=roles[0]))
     notches = tuple(replace(n, edge=name) for name, _, found in kept for n in found)
     middle = whole.at((begin + finish) / 2)
     return Facing(tuple(edges), notches, _seam_marks(runs, kept), full, middle)
+
+
+def _end_roles(
+    runs: Sequence[Laid], ends: tuple[str, str], cut: tuple[int, float, str] | None
+) -> tuple[EdgeRole | None, EdgeRole | None]:
+    """What the short ends are: what their names say, else what the edges they lie on are, the seam at the one `cut`."""
+    first, last = (runs[0], runs[0].head[0]), (runs[-1], runs[-1].tail[0])
+    if cut is not None:
+        seam = (runs[cut[0]], runs[cut[0]].tail[0])
+        first, last = (first, seam) if cut[2] == "before" else (seam, last)
+    one, two = (edge_role(end) or run.piece.edge(on).role for end, (run, on) in zip(ends, (first, last), strict=True))
+    return one, two
 
 
 def _seam_places(whole: Path, outer: Path, seam: Path, by: float, depth: float, where: str) -> tuple[float, float]:

@@ -15,7 +15,9 @@ from kit.geometry import Path, Point
 from kit.lesson import lining
 from kit.lesson.derive import Laid, facing, joined, laid
 from kit.lesson.pencil import PaperLine, distance
+from kit.lesson.roles import derived
 from kit.piece.piece import CutPlan, Edge, Piece
+from kit.piece.role import PieceRole
 from kit.units import Length, show
 
 if TYPE_CHECKING:
@@ -104,7 +106,7 @@ class FaceVerbs:
         self._points, self._guides = {}, {}
         self._drawn.update(self._edges)
         self._state = replace(
-            self._state,
+            derived(self._state, "facing", lying[base].piece),
             source=lying[base].piece.name,
             notches=made.notches,
             marks=made.marks,
@@ -112,6 +114,7 @@ class FaceVerbs:
             pleats=(),
             corners=(),
             declared=(),
+            landmarks=(),
         )
         self.note(size, made.middle, made.outer.at(made.outer.nearest(made.middle)))
         if want.name and want > 0 and any(drawn):
@@ -134,10 +137,11 @@ class FaceVerbs:
         if depth is None:
             piece = self._whole(source, "interface(front)")
             edges = lining.interfacing(piece, more)
-            self._derived(replace(piece, edges=edges, corners=piece.corners if more is None else ()))
+            self._derived(replace(piece, edges=edges, corners=piece.corners if more is None else ()), "interfacing")
             self._state = replace(self._state, cut=replace(piece.cut, cloth="interfacing", interfacing=0), marks=())
             return
         runs = self._runs(source)
+        self._state = derived(self._state, "interfacing", runs[0].piece)
         self.face(*source, depth=depth, ends=ends, across=across)
         try:
             lying, _ = joined(runs, _seams(across, runs), float(distance(depth, where)))
@@ -206,7 +210,7 @@ class FaceVerbs:
             piece = lining.inside(piece)
         except KitError as error:
             raise error.at(where) from None
-        self._derived(piece)
+        self._derived(piece, "lining")
         self._state = replace(self._state, cut=replace(piece.cut, cloth="lining", interfacing=0))
         self._grain_of(piece)
         if less > 0:
@@ -224,12 +228,21 @@ class FaceVerbs:
 
     # ---- shared ---------------------------------------------------------------------------------------
 
-    def _derived(self, piece: Piece) -> None:
+    def _derived(self, piece: Piece, role: PieceRole) -> None:
         self._edges = {edge.name: edge for edge in piece.edges}
         self._points, self._guides = dict(piece.points), {}
         self._drawn.update(self._edges)
-        state = self._state
-        self._state = replace(piece, name=state.name, title=state.title, number=state.number, source=piece.name)
+        state = derived(self._state, role, piece)
+        self._state = replace(
+            piece,
+            name=state.name,
+            title=state.title,
+            number=state.number,
+            source=piece.name,
+            role=state.role,
+            worn=state.worn,
+            by_hand=state.by_hand,
+        )
 
     def _grain_of(self, piece: Piece) -> None:
         """The grainline of the piece it was derived from, drawn where it lies inside this one."""

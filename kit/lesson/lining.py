@@ -75,7 +75,7 @@ def without_facing(piece: Piece, names: Sequence[str], depth: float, name: str =
         tail: after.between(after.nearest(line.end), after.length),
     }
     edges = tuple(
-        replace(e, name=name, path=line, said="facing edge") if e.name == names[0] else e
+        replace(e, name=name, path=line, said="facing edge", role="") if e.name == names[0] else e
         for e in piece.edges
         if e.name == names[0] or e.name not in names
     )

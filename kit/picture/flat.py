@@ -84,8 +84,8 @@ def _across(placed: list[Placed], system: System) -> list[Dimension]:
 
 
 def _is_body(piece: Piece) -> bool:
-    words = set(f"{piece.name.replace('_', ' ')} {piece.title}".lower().split())
-    return bool(words & {"front", "back"}) and bool(piece.fold or piece.cut.mirrored)
+    """Whether a piece lies where the body is: it is worn at the front or back, in two halves."""
+    return bool(piece.worn) and bool(piece.fold or piece.cut.mirrored)
 
 
 def _stack(body: list[Piece], view: View) -> list[Placed]:
@@ -112,8 +112,7 @@ def _stack(body: list[Piece], view: View) -> list[Placed]:
 
 def _neck_shift(piece: Piece, body: list[Piece]) -> float:
     """How far up a piece moves so that its neck point lies as high as the first piece's."""
-    points = [dict(other.points).get("neck_point") for other in (body[0], piece)]
-    first, own = points
+    first, own = body[0].point_of("neck_point"), piece.point_of("neck_point")
     return first.y - own.y if first is not None and own is not None else 0.0
 
 

@@ -20,17 +20,13 @@ _AXIS = (Point(0.0, 0.0), Point(0.0, 1.0))
 
 
 def is_back(piece: Piece) -> bool:
-    """Whether a piece belongs to the back: the word stands in its name or title."""
-    return "back" in _words(piece)
+    """Whether a piece is worn at the back."""
+    return piece.worn == "back"
 
 
 def is_facing(piece: Piece) -> bool:
-    """Whether a piece is a facing: the word stands in its name or title."""
-    return "facing" in _words(piece)
-
-
-def _words(piece: Piece) -> set[str]:
-    return set(f"{piece.name.replace('_', ' ')} {piece.title}".lower().split())
+    """Whether a piece is a facing."""
+    return piece.role == "facing"
 
 
 def as_drafted(piece: Piece, side: Side, wrong_up: bool) -> bool:

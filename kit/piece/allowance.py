@@ -42,13 +42,8 @@ class NotchLine:
 
 
 def hem_edges(piece: Piece) -> tuple[str, ...]:
-    """Names of the edges that are hems: the word "hem" stands in their name or in how people say it."""
-    found = []
-    for edge in piece.edges:
-        words = f"{edge.name.replace('_', ' ')} {edge.said}".lower().split()
-        if "hem" in words and edge.name != piece.fold:
-            found.append(edge.name)
-    return tuple(found)
+    """Names of the edges whose role is hem, but for one on the fold."""
+    return tuple(edge.name for edge in piece.with_role("hem") if edge.name != piece.fold)
 
 
 def has_allowances(piece: Piece) -> bool:

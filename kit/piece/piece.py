@@ -16,6 +16,7 @@ from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
 from kit.piece.corner import Corner, Declared
 from kit.piece.darts_and_pleats import Dart, Pleat
+from kit.piece.role import EdgeRole, Landmark, PieceRole, Worn, edge_role, landmark, piece_role
 
 GrainKind = Literal["lengthwise", "crosswise", "bias"]
 MarkKind = Literal["line", "point", "opening", "drill", "buttonhole", "placement"]
@@ -28,13 +29,27 @@ StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_bindi
 class Edge:
     """One named edge of a piece: its stitch-line `path` and the `allowance` outside it in mm (None: not yet
     declared; 0 on a fold or an edge cut on the line). `said` is how people say it ("side seam"). `drawn_in` is how
-    far in mm the edge's outer end was moved on purpose, as at the shoulder of a facing drawn short."""
+    far in mm the edge's outer end was moved on purpose, as at the shoulder of a facing drawn short.
+
+    `role` is what the edge is (hem, neck, side, ...; "" for nothing of that kind). An edge made without one has the
+    role its name and `said` give (`kit.piece.role`), found here once; it is never None afterwards and nothing else
+    reads the name. `by_hand` says that the author set it, so that nothing sets it otherwise.
+
+    >>> Edge("saum", Path.line(Point(0, 0), Point(1, 0))).role, Edge("fald", Path.line(Point(0, 0), Point(1, 0))).role
+    ('hem', '')
+    """
 
     name: str
     path: Path
     allowance: float | None = None
     said: str = ""
     drawn_in: float = 0.0
+    role: EdgeRole | None = None
+    by_hand: bool = False
+
+    def __post_init__(self) -> None:
+        if self.role is None:
+            object.__setattr__(self, "role", edge_role(self.name, self.said))
 
     @property
     def label(self) -> str:
@@ -104,7 +119,17 @@ class Piece:
     """A pattern piece: `name` (as in code), `title` (as printed), `number` on the pattern, `edges` in order
     around the outline, `points` named on the paper, `guides` (construction lines such as the waistline).
     `source` is the piece it was traced from, if any. `corners` says how allowances meet (a mitre where nothing is
-    said), `declared` names the corners drawn on purpose."""
+    said), `declared` names the corners drawn on purpose.
+
+    `role` is what the piece is and `worn` where on the body ("front", "back" or ""): a back neck facing is a facing
+    worn at the back. `landmarks` says which of its points and guides are the neck point, the bust line and the like,
+    as (name, what it is). What is made without a role has the one that name and title give (`kit.piece.role`), found
+    here once and never None afterwards; `by_hand` says that the author set it.
+
+    >>> piece = Piece("back_facing", "Back neck facing", ())
+    >>> piece.role, piece.worn
+    ('facing', 'back')
+    """
 
     name: str
     title: str
@@ -121,6 +146,22 @@ class Piece:
     pleats: tuple[Pleat, ...] = ()
     corners: tuple[Corner, ...] = ()
     declared: tuple[Declared, ...] = ()
+    role: PieceRole | None = None
+    worn: Worn | None = None
+    by_hand: bool = False
+    landmarks: tuple[tuple[str, Landmark], ...] | None = None
+
+    def __post_init__(self) -> None:
+        if self.role is None:
+            role, worn = piece_role(self.name, self.title)
+            object.__setattr__(self, "role", role)
+            if self.worn is None:
+                object.__setattr__(self, "worn", worn)
+        elif self.worn is None:
+            worn = "front" if self.role == "front" else "back" if self.role == "back" else ""
+            object.__setattr__(self, "worn", worn)
+        if self.landmarks is None:
+            object.__setattr__(self, "landmarks", landmarks_of(name for name, _ in (*self.points, *self.guides)))
 
     @cached_property
     def outline(self) -> Outline:
@@ -142,6 +183,20 @@ class Piece:
     def has_edge(self, name: str) -> bool:
         return any(edge.name == name for edge in self.edges)
 
+    def with_role(self, role: EdgeRole) -> tuple[Edge, ...]:
+        """The edges of that role, in order around the outline."""
+        return tuple(edge for edge in self.edges if edge.role == role)
+
+    def point_of(self, what: Landmark) -> Point | None:
+        """The point that is `what`, such as the neck point; None where the piece has none."""
+        names = {name for name, found in self.landmarks or () if found == what}
+        return next((point for name, point in self.points if name in names), None)
+
+    def guide_of(self, what: Landmark) -> Path | None:
+        """The construction line that is `what`, such as the bust line; None where the piece has none."""
+        names = {name for name, found in self.landmarks or () if found == what}
+        return next((path for name, path in self.guides if name in names), None)
+
     @property
     def fold(self) -> str:
         """The edge on the fold, or empty."""
@@ -155,6 +210,11 @@ class Piece:
 
     def with_edges(self, **changes: Edge) -> Piece:
         return replace(self, edges=tuple(changes.get(edge.name, edge) for edge in self.edges))
+
+
+def landmarks_of(names: Iterable[str]) -> tuple[tuple[str, Landmark], ...]:
+    """(name, what it is) of those `names` of points and lines that are words of the trade."""
+    return tuple((name, found) for name in names if (found := landmark(name)) is not None)
 
 
 @dataclass(frozen=True)

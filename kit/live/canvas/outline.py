@@ -36,10 +36,10 @@ def levels(body: Body, block: Piece) -> tuple[Level, ...]:
         return ()
     bounds = [edge.path.bounds() for edge in block.edges]
     low, high = min(b[1] for b in bounds), max(b[3] for b in bounds)
-    guides = dict(block.guides)
+    bust = block.guide_of("bust_line")
     wanted: list[tuple[str, float]] = [("waist_girth", 0.0)]
-    if "bust_line" in guides:
-        wanted.append(("bust_girth", guides["bust_line"].start.y))
+    if bust is not None:
+        wanted.append(("bust_girth", bust.start.y))
     elif "back_waist_length" in body and "armscye_depth" in body:
         wanted.append(("bust_girth", body["back_waist_length"] - body["armscye_depth"]))
     if "waist_to_hip" in body:
@@ -62,6 +62,6 @@ def on_body(pattern: Pattern, block: Sequence[Piece]) -> Mapping[str, Piece]:
 
 def _on_centre(piece: Piece) -> bool:
     return any(
-        edge.name == "centre" and max(abs(edge.path.start.x), abs(edge.path.end.x)) < 0.5 and edge.path.is_straight
-        for edge in piece.edges
+        max(abs(edge.path.start.x), abs(edge.path.end.x)) < 0.5 and edge.path.is_straight
+        for edge in piece.with_role("centre")
     )
