@@ -190,6 +190,13 @@ class Lesson(definition.Lesson):
         self._rewritten()
         return new
 
+    def _adopt(self) -> None:
+        super()._adopt()
+        if (ip := shell()) is not None and not os.environ.get("LESSONKIT_BUILD"):
+            from kit.live.typing_help import help_while_typing
+
+            help_while_typing(ip)
+
     def _adopted(self, former: definition.Lesson) -> None:
         if former.body.name not in former.sizes.names:
             self._body = former.body

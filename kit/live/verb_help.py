@@ -1,0 +1,238 @@
+"""What the verbs of a lesson can say of themselves: a line, their arguments with units and defaults, an example.
+
+All of it comes from the verb's own signature and docstring. A docstring ends in an `Example::` block of up to three
+lines, which a test runs; its first sentence is the line shown beside a name that is offered.
+"""
+
+from __future__ import annotations
+
+import ast
+import inspect
+import re
+import textwrap
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, Literal, get_args, get_origin
+
+from kit.lesson.bench import BenchPiece
+from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.sewing.operations import KINDS
+from kit.sewing.run import PieceHandle, Run
+from kit.sewing.verb import VERBS as OPERATIONS
+from kit.units import Length
+
+Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", "mark", "fold", "cut strip", "length"]
+"""What a name in a step can stand for: on the bench a piece, line, point or strip; in a sewing step `make`, a cut
+piece, its edges, marks and folds, a strip; a length."""
+
+_CLASSES: dict[Kind, type] = {
+    "piece": BenchPiece,
+    "line": PaperLine,
+    "point": PaperPoint,
+    "strip": BenchStrip,
+    "cut piece": PieceHandle,
+    "edges": Run,
+}
+_INSIDE = frozenset(["freeze", "note", "inside_is_left", "lay_dart", "piece_name", "said"])
+_GIVES: dict[str, Kind] = {
+    "PaperPoint": "point",
+    "PaperLine": "line",
+    "Length": "length",
+    "Run": "edges",
+    "PieceHandle": "cut piece",
+}
+_WIDE = 88
+_EXAMPLE = re.compile(r"^Examples?::[ ]*\n(?P<lines>(?:[ \t]*\n|[ \t]+.*\n?)+)", re.MULTILINE)
+_SENTENCE = re.compile(r".+?(?:\.(?=\s)|$)", re.DOTALL)
+_LINE = 80
+
+
+@dataclass(frozen=True)
+class Verb:
+    """A word that may be written after a dot: its `name`, the `function` behind it and what it `gives` ("" where that
+    is nothing to go on with). A `quality` is read without brackets, as `edge.start` is."""
+
+    name: str
+    function: Callable[..., Any]
+    gives: Kind | Literal[""] = ""
+    quality: bool = False
+
+    @property
+    def words(self) -> str:
+        """All its docstring but the example, as one paragraph each."""
+        text = _EXAMPLE.sub("", inspect.cleandoc(self.function.__doc__ or "") + "\n")
+        return "\n\n".join(" ".join(part.split()) for part in re.split(r"\n\s*\n", text) if part.strip())
+
+    @property
+    def line(self) -> str:
+        """The first sentence of its docstring; of a long one what stands before its colon."""
+        found = _SENTENCE.match(self.words.split("\n\n")[0])
+        sentence = found[0].rstrip(".").replace("`", "") if found else ""
+        return sentence if len(sentence) <= _LINE else re.split(r"[:;] ", sentence)[0]
+
+    @property
+    def example(self) -> str:
+        """The lines of its example, "" where it has none."""
+        found = _EXAMPLE.search(inspect.cleandoc(self.function.__doc__ or "") + "\n")
+        return textwrap.dedent(found["lines"]).strip() if found else ""
+
+    @property
+    def arguments(self) -> tuple[inspect.Parameter, ...]:
+        """What is written between its brackets."""
+        return () if self.quality else tuple(inspect.signature(self.function).parameters.values())[1:]
+
+
+assert KINDS  # importing the operations has registered their verbs
+
+
+@cache
+def verbs_of(kind: str) -> Mapping[str, Verb]:
+    """The verbs of one kind of thing by name; none for a kind that has none."""
+    if kind == "make":
+        return {name: Verb(name, function) for name, function in sorted(OPERATIONS.items())}
+    owner = _CLASSES.get(kind)  # type: ignore[call-overload]
+    found: dict[str, Verb] = {}
+    for name in dir(owner) if owner else ():
+        if name.startswith("_") or name in _INSIDE:
+            continue
+        member = inspect.getattr_static(owner, name)
+        if isinstance(member, property) and member.fget and _gives(member.fget):
+            found[name] = Verb(name, member.fget, _gives(member.fget), quality=True)
+        elif inspect.isfunction(member):
+            found[name] = Verb(name, member, _gives(member))
+    return found
+
+
+def _gives(function: Callable[..., Any]) -> Kind | Literal[""]:
+    return _GIVES.get(str(function.__annotations__.get("return", "")), "")
+
+
+# ---- in full ----------------------------------------------------------------------------------------------
+
+
+def in_full(verb: Verb, owner: str) -> str:
+    """A verb as text to read at the cursor: how it is written, after the name of its `owner`, what it does, its
+    arguments one a line, its example."""
+    parts = ["\n".join(textwrap.wrap(verb.words, _WIDE)) if verb.words else ""]
+    arguments = verb.arguments
+    if arguments:
+        wide = max(len(_written(argument)) for argument in arguments)
+        parts.append("\n".join(f"  {_written(argument):{wide}}  {told(argument, verb)}" for argument in arguments))
+    if verb.example:
+        parts.append("Example:\n" + textwrap.indent(verb.example, "  "))
+    return "\n\n".join(part for part in (f"{owner}.{_call(verb)}", *parts) if part)
+
+
+def _call(verb: Verb) -> str:
+    if verb.quality:
+        return verb.name
+    words = [
+        f"{argument.name}=..." if argument.kind is argument.KEYWORD_ONLY else _written(argument)
+        for argument in verb.arguments
+    ]
+    line = f"{verb.name}({', '.join(words)})"
+    return "\n    ".join(textwrap.wrap(line, _WIDE - 12, break_long_words=False, break_on_hyphens=False))
+
+
+def _written(argument: inspect.Parameter) -> str:
+    if argument.kind is argument.VAR_POSITIONAL:
+        return f"{argument.name}, ..."
+    return "name=..." if argument.kind is argument.VAR_KEYWORD else argument.name
+
+
+def told(argument: inspect.Parameter, verb: Verb) -> str:
+    """What an argument takes, and what holds where it is left out."""
+    what = _kinds(str(argument.annotation), verb.function.__globals__)
+    given = argument.default
+    if given is argument.empty:
+        return what
+    if given is None or given in ("", ()):
+        return f"{what}; may be left out"
+    said = f"{given:g} mm" if isinstance(given, Length) else repr(given).replace("'", '"')
+    return f"{what}; {said} where nothing is said"
+
+
+_SAID = {
+    "object": "a length, such as 1.5 * cm",
+    "Size": "a length, such as 1.5 * cm",
+    "Length": "a length",
+    "PaperPoint": "a point",
+    "PaperLine": "a line",
+    "BenchPiece": "a piece",
+    "PieceHandle": "a piece",
+    "Runs": "edges, one or several",
+    "Run": "an edge",
+    "Place": "a mark",
+    "Mark": "a mark",
+    "Fold": "a dart, pleat or tuck",
+    "StripHandle": "a strip",
+    "str": "a word in quotation marks",
+    "bool": "True or False",
+    "int": "a whole number",
+    "float": "a number",
+    "Edges": "edges, one or several",
+}
+_SHORT = {
+    "PaperPoint": "point",
+    "object": "length",
+    "Size": "length",
+    "str": "word",
+    "PaperLine": "line",
+    "Run": "edge",
+}
+
+
+def _kinds(annotation: str, names: Mapping[str, Any]) -> str:
+    """An annotation in words."""
+    try:
+        parts = _parts(ast.parse(annotation, mode="eval").body)
+    except SyntaxError:
+        return annotation
+    inner = [item for part in parts for item in _items(part)]
+    single = [part for part in parts if not _items(part)] or inner
+    texts = [ast.unparse(part) for part in single]
+    named = "str" in texts and len(texts) > 1
+    said = [_kind(part, names) for part in single if not (named and ast.unparse(part) == "str")]
+    said += ["its name in quotation marks"] if named else []
+    return _either(list(dict.fromkeys(said))) + (", one or several" if inner else "")
+
+
+def _parts(node: ast.expr) -> list[ast.expr]:
+    """The alternatives of a union, without None."""
+    if isinstance(node, ast.BinOp) and isinstance(node.op, ast.BitOr):
+        return [*_parts(node.left), *_parts(node.right)]
+    return [] if isinstance(node, ast.Constant) and node.value is None else [node]
+
+
+def _items(node: ast.expr) -> list[ast.expr]:
+    """What a row of any length holds: of `tuple[str, ...]` str; nothing where it is no such row."""
+    if not (isinstance(node, ast.Subscript) and isinstance(node.value, ast.Name)):
+        return []
+    if node.value.id in ("Sequence", "list"):
+        return _parts(node.slice)
+    inner = node.slice.elts if node.value.id == "tuple" and isinstance(node.slice, ast.Tuple) else []
+    return _parts(inner[0]) if any(isinstance(item, ast.Constant) for item in inner) else []
+
+
+def _kind(node: ast.expr, names: Mapping[str, Any]) -> str:
+    text = ast.unparse(node)
+    if isinstance(node, ast.Subscript) and isinstance(node.value, ast.Name):
+        inner = node.slice.elts if isinstance(node.slice, ast.Tuple) else [node.slice]
+        if node.value.id == "Literal":
+            return _either([f'"{ast.literal_eval(item)}"' for item in inner])
+        return f"({', '.join(_either([_short(part) for part in _parts(item)]) for item in inner)})"
+    alias = names.get(text)
+    if get_origin(alias) is Literal:
+        return _either([f'"{word}"' for word in get_args(alias)])
+    return _SAID.get(text, text)
+
+
+def _short(node: ast.expr) -> str:
+    text = ast.unparse(node)
+    return _SHORT.get(text, text)
+
+
+def _either(words: list[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
