@@ -235,7 +235,7 @@ def _statements(tokens: Sequence[_Token]) -> tuple[list[_Statement], _Statement]
             if depth and following is not None and following <= indent < 1_000_000:
                 depth = 0
             if depth == 0:
-                if any(t.sort not in ("space", "comment") for t in current):
+                if any(t.sort != "space" for t in current):
                     done.append(_Statement(indent, current))
                 current, indent = [], 1_000_000 if following is None else following
                 continue
@@ -243,7 +243,8 @@ def _statements(tokens: Sequence[_Token]) -> tuple[list[_Statement], _Statement]
             done.append(_Statement(indent, current))
             current = []
             continue
-        current.append(token)
+        if token.sort != "comment":
+            current.append(token)
     return done, _Statement(indent, current)
 
 

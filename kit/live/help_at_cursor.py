@@ -24,9 +24,15 @@ def help_at(code: str, cursor: int, namespace: Mapping[str, Any]) -> str:
     that is nothing of a lesson's step."""
     rest = _REST_OF_NAME.match(code, cursor)
     end = rest.end() if rest else cursor
-    place = at_cursor(code, end)
-    if place is None and code[:cursor].endswith(")"):
-        place = at_cursor(code, cursor - 1)
+    found = _help(code, end, namespace)
+    if not found and code[:cursor].endswith(")"):
+        found = _help(code, cursor - 1, namespace, name=False)  # right behind a call: the call is meant
+    return found
+
+
+def _help(code: str, cursor: int, namespace: Mapping[str, Any], name: bool = True) -> str:
+    """Help on the `name` before the cursor, where that is asked for, else on the call it stands in."""
+    place = at_cursor(code, cursor)
     lesson = namespace.get(place.step.lesson) if place else None
     if place is None or not isinstance(lesson, Lesson):
         return ""
@@ -35,9 +41,9 @@ def help_at(code: str, cursor: int, namespace: Mapping[str, Any]) -> str:
         if place.zone == "arguments":
             thing = reach.offered.get(place.word)
             return _thing(thing, place.word) if thing else ""
-        expressions = [f"{place.owner}.{place.word}" if place.owner else place.word]
-        expressions += [place.call.called] if place.call else []
-        return next(_told(reach, [one for one in expressions if one and not one.endswith(".")]), "")
+        written = [f"{place.owner}.{place.word}" if place.owner else place.word] if name and place.word else []
+        written += [place.call.called] if place.call else []
+        return next(_told(reach, written), "")
 
 
 def _told(reach: Reach, expressions: list[str]) -> Iterator[str]:
