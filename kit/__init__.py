@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from kit.live.panel import panel
     from kit.live.player import player
     from kit.live.print_mine import print_mine
+    from kit.proof.mending import remedies
     from kit.sewing.walked import walk
     from kit.units import Length, cm, inch, mm
 
@@ -74,6 +75,7 @@ _HOMES = {
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
     "walk": "kit.sewing.walked",
+    "remedies": "kit.proof.mending",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",
     "load_body": "kit.body.file",
@@ -120,6 +122,7 @@ __all__ = [
     "read_traced",
     "name_edges",
     "walk",
+    "remedies",
     "Body",
     "make_body",
     "load_body",

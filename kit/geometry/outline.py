@@ -29,6 +29,7 @@ class Outline:
 
     edges: tuple[tuple[str, Path], ...]
     _flat: tuple[Point, ...] | None = field(default=None, init=False, repr=False, compare=False)
+    _crossed: list[tuple[str, str, Point] | None] = field(default_factory=list, init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         if type(self.edges) is not tuple:
@@ -141,7 +142,12 @@ class Outline:
 
     def self_crossing(self) -> tuple[str, str, Point] | None:
         """The first place where the outline crosses or touches itself: the names of both edges and the point.
-        Ends that neighbours share do not count. None when it is sound."""
+        Ends that neighbours share do not count. None when it is sound. It is looked for once."""
+        if not self._crossed:
+            self._crossed.append(self._first_crossing())
+        return self._crossed[0]
+
+    def _first_crossing(self) -> tuple[str, str, Point] | None:
         parts = [(name, curve, curve.bounds()) for name, path in self.edges for curve in path.curves]
         n = len(parts)
         for i, (name, curve, box) in enumerate(parts):

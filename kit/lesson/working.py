@@ -7,7 +7,8 @@ change only the pieces it was given. What it made is frozen and recorded before 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from copy import copy
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from kit.body.body import NOBODY, Body
@@ -76,22 +77,88 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     their default). `whole=False` is for a lesson still being written: its outlines need not close yet. Raises
     `KitError` with the step and what to do for whatever cannot be drafted."""
     table = _Table(definition, body, values)
-    steps: list[StepRecord] = []
-    sewing: list[SewRecord] = []
-    finished: list[tuple[str, float]] = []
+    made = _Made()
     for entry in definition.entries:
-        place = f"Step '{entry.title}'" if entry.kind != "finished" else f"Finished measurement '{entry.title}'"
+        _take(entry, table, made)
+    return _pattern(table, made, whole)
+
+
+class Reworking:
+    """A lesson worked again and again for one body, some of its `values` changed each time. A step can touch only what
+    it names, so all before the first entry that uses a changed value is taken over instead of being worked again.
+
+    `reached` is the index of the entry that refused the `values` as they are, the number of entries when none did;
+    `refused` says why, empty when they can be drafted, and then `pattern` is what they give. Raises `KitError` for
+    values outside their range and for a body that the block refuses."""
+
+    def __init__(self, definition: Definition, body: Body, values: Mapping[str, float]) -> None:
+        self.definition, self.body, self.values = definition, body, dict(values)
+        self._table = _Table(definition, body, values)
+        self._before: list[tuple[dict[str, Piece], dict[str, Strip], _Made]] = []
+        self.pattern, _, self.refused = self._work(self._table, _Made(), 0, keep=True)
+        self.reached = len(self._before) - 1
+
+    def first_use(self, name: str) -> int:
+        """The index of the first entry that uses the parameter `name`; the number of entries when none does."""
+        entries = self.definition.entries
+        return next((index for index, entry in enumerate(entries) if name in entry.uses), len(entries))
+
+    def work(self, changed: Mapping[str, float]) -> tuple[Pattern | None, int, str]:
+        """The pattern with some values `changed`, or None; how many entries could be worked; and why no more."""
+        start = min(map(self.first_use, changed), default=len(self.definition.entries))
+        if start > self.reached or not changed:
+            return self.pattern, self.reached, self.refused
+        values = {**self.values, **changed}
+        table = copy(self._table)
+        table.values = {p.name: p.checked(values.get(p.name, p.default)) for p in self.definition.parameters}
+        pieces, strips, made = self._before[start]
+        table.pieces, table.strips = dict(pieces), dict(strips)
+        return self._work(table, made.copy(), start)
+
+    def _work(self, table: _Table, made: _Made, start: int, *, keep: bool = False) -> tuple[Pattern | None, int, str]:
+        entries = self.definition.entries
+        index = start
         try:
-            if entry.kind == "step":
-                steps.append(_draft(entry, table))
-            elif entry.kind == "sew":
-                sewing.append(_sew(entry, table))
-            else:
-                finished.append((entry.title, _finished(entry, table)))
+            for index in range(start, len(entries) + 1):
+                if keep:
+                    self._before.append((dict(table.pieces), dict(table.strips), made.copy()))
+                if index < len(entries):
+                    _take(entries[index], table, made)
+            return _pattern(table, made, True), index, ""
         except KitError as error:
-            raise error.at(place) from None
-        except Exception as error:
-            raise stopped(error, entry.function, place) from error
+            return None, index, str(error)
+
+
+@dataclass
+class _Made:
+    """What the entries worked so far have made."""
+
+    steps: list[StepRecord] = field(default_factory=list)
+    sewing: list[SewRecord] = field(default_factory=list)
+    finished: list[tuple[str, float]] = field(default_factory=list)
+
+    def copy(self) -> _Made:
+        return _Made(list(self.steps), list(self.sewing), list(self.finished))
+
+
+def _take(entry: Entry, table: _Table, made: _Made) -> None:
+    """Work one entry."""
+    place = f"Step '{entry.title}'" if entry.kind != "finished" else f"Finished measurement '{entry.title}'"
+    try:
+        if entry.kind == "step":
+            made.steps.append(_draft(entry, table))
+        elif entry.kind == "sew":
+            made.sewing.append(_sew(entry, table))
+        else:
+            made.finished.append((entry.title, _finished(entry, table)))
+    except KitError as error:
+        raise error.at(place) from None
+    except Exception as error:
+        raise stopped(error, entry.function, place) from error
+
+
+def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
+    definition, body = table.definition, table.body
     pieces = _numbered(tuple(table.pieces.values()))
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
@@ -103,9 +170,9 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
         shown,
         pieces,
         strips,
-        tuple(steps),
-        tuple(sewing),
-        tuple(finished),
+        tuple(made.steps),
+        tuple(made.sewing),
+        tuple(made.finished),
         over,
         table.start,
     )

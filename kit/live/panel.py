@@ -23,7 +23,6 @@ from kit.lesson.cells import running_cell
 from kit.lesson.pattern import Pattern
 from kit.lesson.working import work
 from kit.live import fragments
-from kit.live.causes import Moves, parameters_of
 from kit.live.choices import Choices
 from kit.live.figures import Figures
 from kit.live.lesson import Lesson
@@ -33,6 +32,7 @@ from kit.live.speech import in_words_of, spoken
 from kit.live.tried_on import TriedOn
 from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.drawing import Drawing
+from kit.proof.causes import Moves, parameters_of
 from kit.proof.finding import Finding
 from kit.sewing.told import strung
 from kit.units import Length

@@ -13,7 +13,7 @@ import ipywidgets as widgets
 from kit.errors import KitError
 from kit.language import language, say, speaking
 from kit.lesson.parameter import Parameter
-from kit.live.scale import Scale
+from kit.lesson.scale import Scale
 from kit.units import System
 
 _BOX_WIDTH, _NAME_WIDTH, _OTHER_WIDTH = "248px", "150px", "80px"

@@ -16,11 +16,12 @@ from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
+from kit.piece.allowance import CutLine, allowance_of, has_allowances
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
 from kit.proof.curved_folds import curved_edges, fit_findings, fold_finding
 from kit.proof.finding import Finding
+from kit.proof.pieces import cut_line_of
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
 from kit.sewing.told import edge_told
 from kit.units import both
@@ -39,7 +40,7 @@ def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Finding]:
         if not has_allowances(piece):
             continue
         try:
-            line = cut_line(piece)
+            line = cut_line_of(piece)
         except KitError:
             continue  # told with the cut lines
         for end in folded_ends(piece, line, order):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from kit.errors import KitError
 from kit.language import say
-from kit.piece.allowance import cut_line
+from kit.piece.allowance import CutLine, cut_line
 from kit.piece.piece import Piece
 from kit.proof.finding import Finding
 from kit.sewing.told import edge_told, name_told, strung
@@ -44,6 +46,12 @@ def outlines(pieces: tuple[Piece, ...]) -> list[Finding]:
     return found
 
 
+@lru_cache(maxsize=64)
+def cut_line_of(piece: Piece) -> CutLine:
+    """`cut_line` of a piece, drawn once for all the checks that look at it. Raises `KitError` as that does."""
+    return cut_line(piece)
+
+
 def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
     """Edges without a declared allowance, and cut lines that cannot be drawn. Nothing is filled in."""
     found: list[Finding] = []
@@ -64,7 +72,7 @@ def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
         if missing:
             continue
         try:
-            cut_line(piece)
+            cut_line_of(piece)
         except KitError as error:
             found.append(_from_error("cut_line", piece, error))
     return found

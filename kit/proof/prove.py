@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Collection, Iterator, Mapping
+from functools import cached_property
+
 from kit.breath import breathe
 from kit.language import say
 from kit.lesson.pattern import Pattern
+from kit.piece.piece import Piece
 from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
@@ -17,38 +21,62 @@ from kit.proof.pleats import pleats
 from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
-from kit.sewing.order import sew
+from kit.sewing.order import Refusal, sew
+from kit.sewing.state import State
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
 
 
+class _Case:
+    """A pattern under proof, and what several checks ask of it, found once."""
+
+    def __init__(self, pattern: Pattern) -> None:
+        self.pattern = pattern
+
+    @cached_property
+    def outlines(self) -> list[Finding]:
+        return outlines(self.pattern.pieces)
+
+    @cached_property
+    def sound(self) -> tuple[Piece, ...]:
+        """The pieces whose outline closes and does not cross itself."""
+        broken = {finding.piece for finding in self.outlines}
+        return tuple(piece for piece in self.pattern.pieces if piece.name not in broken)
+
+    @cached_property
+    def sewn(self) -> tuple[State, tuple[Refusal, ...]]:
+        return sew(self.pattern)
+
+
+Check = Callable[[_Case], list[Finding]]
+_DRAFT: Mapping[str, Check] = {
+    "outlines": lambda case: case.outlines,
+    "cut_lines": lambda case: cut_lines(case.sound),
+    "markings": lambda case: markings(case.pattern.pieces),
+    "placeholders": lambda case: placeholders(case.pattern),
+    "start": lambda case: start(case.pattern),
+    "darts": lambda case: darts(case.sound),
+    "pleats": lambda case: pleats(case.sound),
+}
+_SEWN: Mapping[str, Check] = {
+    "order": lambda case: order(case.pattern, case.sewn[1]),
+    "seam_lengths": lambda case: seam_lengths(case.pattern),
+    "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
+    "allowances": lambda case: allowances(case.pattern),
+    "used": lambda case: used(case.pattern, case.sewn[0]),
+    "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]),
+    "fold_true": lambda case: fold_true(case.pattern, case.sound),
+    "openings": lambda case: openings(case.pattern),
+    "notches": lambda case: notch_pairs(case.pattern),
+    "notions": lambda case: notions(case.pattern),
+    "corners": lambda case: corners(case.pattern) if not case.outlines else [],
+}
+
+
 def prove(pattern: Pattern) -> tuple[Finding, ...]:
     """All findings, errors first. A pattern without sewing steps is proved as a draft, with a note."""
-    found = outlines(pattern.pieces)
-    broken = {finding.piece for finding in found}
-    sound = tuple(piece for piece in pattern.pieces if piece.name not in broken)
-    found += cut_lines(sound) + markings(pattern.pieces) + placeholders(pattern) + start(pattern)
-    found += darts(sound) + pleats(sound)
-    if pattern.sewing:
-        state, refusals = sew(pattern)
-        found += order(pattern, refusals)
-        breathe()
-        found += seam_lengths(pattern)
-        breathe()
-        found += raw_edges(pattern, state)
-        found += allowances(pattern)
-        found += used(pattern, state)
-        breathe()
-        found += unfinished(pattern, state)
-        breathe()
-        found += fold_true(pattern, sound)
-        breathe()
-        found += openings(pattern) + notch_pairs(pattern)
-        found += notions(pattern)
-        breathe()
-        if not broken:
-            found += corners(pattern)
-    else:
+    found = [finding for _, finding in _checked(pattern)]
+    if not pattern.sewing:
         found.append(
             Finding(
                 "no_sewing",
@@ -59,3 +87,19 @@ def prove(pattern: Pattern) -> tuple[Finding, ...]:
             )
         )
     return tuple(sorted(found, key=lambda finding: _RANK[finding.level]))
+
+
+def errors(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Finding]]:
+    """The errors that `prove` finds, each with the name of the check that finds it, in the order of the checks. Each
+    check is worked when its turn comes, so who asks for the first error does not wait for the rest. `checks` names
+    the only ones to work (None: all)."""
+    return ((name, finding) for name, finding in _checked(pattern, checks) if finding.level == "error")
+
+
+def _checked(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Finding]]:
+    case = _Case(pattern)
+    for name, check in ({**_DRAFT, **_SEWN} if pattern.sewing else _DRAFT).items():
+        if checks is None or name in checks:
+            for finding in check(case):
+                yield name, finding
+            breathe()

@@ -10,9 +10,9 @@ import pytest
 
 from kit import Lesson, cm, panel
 from kit.lesson.steps import Entry
-from kit.live.causes import Moves, parameters_of
 from kit.live.panel import Panel
 from kit.proof import Finding
+from kit.proof.causes import Moves, parameters_of
 
 from .conftest import LessonMaker
 

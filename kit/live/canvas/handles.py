@@ -15,9 +15,9 @@ from kit.geometry import Point, Vector
 from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
+from kit.lesson.scale import Scale
 from kit.lesson.working import work
 from kit.live.canvas.shown import View, shown
-from kit.live.scale import Scale
 from kit.piece.offset import inside_left
 from kit.piece.piece import Piece
 from kit.units import System

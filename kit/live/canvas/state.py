@@ -18,12 +18,12 @@ from kit.errors import KitError
 from kit.geometry import Curve, Line, Point, Vector
 from kit.language import called, say
 from kit.lesson.pattern import Pattern, Spot
+from kit.lesson.scale import Scale
 from kit.live.canvas.handles import Ground, Handle
 from kit.live.canvas.outline import levels, on_body, side_line
 from kit.live.canvas.sewn import Fates, fates
 from kit.live.canvas.shown import Shown, View, arranged, labels, shown
 from kit.live.canvas.steady import steady
-from kit.live.scale import Scale
 from kit.picture.dart import in_step
 from kit.picture.draft import shown_value
 from kit.picture.drawing import Item, Stroke

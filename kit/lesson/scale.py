@@ -62,12 +62,19 @@ class Scale:
 
     def value(self, number: float) -> float:
         """The exact value the slider's `number` stands for; at its ends the parameter's own least and most."""
-        steps = round(number * self.per_unit)
-        if self.parameter.kind == "length":
-            value = steps * (1.0 if self.system == "cm" else 25.4 / 16)
-        else:
-            value = steps / 100 if self.parameter.kind == "share" else float(steps)
+        value = self.at(round(number * self.per_unit))
         return min(max(value, self.parameter.least), self.parameter.most)
+
+    def at(self, steps: int) -> float:
+        """The exact value that stands `steps` steps from nothing; people are shown it without any rounding."""
+        if self.parameter.kind == "length":
+            return steps * (1.0 if self.system == "cm" else 25.4 / 16)
+        return steps / 100 if self.parameter.kind == "share" else float(steps)
+
+    def within(self, low: float, high: float) -> range:
+        """The steps whose values lie from `low` to `high`."""
+        per = self.per_unit / self.unit
+        return range(math.ceil(low * per - _SLACK), math.floor(high * per + _SLACK) + 1)
 
     def text(self, value: float) -> str:
         """`value` as it stands in the text box."""
