@@ -15,7 +15,8 @@ from kit.lesson.bench import BenchPiece
 from kit.lesson.parameter import Parameter
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.piece.dart import darts_on, sewn_length
-from kit.piece.piece import Piece
+from kit.piece.piece import Edge, Piece
+from kit.piece.role import EdgeRole
 from kit.units import Length, length
 
 __all__ = ["ARM_EASE", "CAP_EASE", "WRIST_EASE", "with_sleeve"]
@@ -30,24 +31,33 @@ WRIST_EASE = 65.0
 MEASURES = ("upper_arm_girth", "wrist_girth", "arm_length")
 
 
+def _the(piece: Piece, role: EdgeRole) -> Edge:
+    """The one edge of that role. `KitError` when there is none or more than one."""
+    found = piece.with_role(role)
+    if len(found) != 1:
+        raise KitError(
+            f"there is no edge '{role}', so a sleeve cannot be fitted to it."
+            if not found
+            else f"{len(found)} edges are each a {role}: {', '.join(edge.name for edge in found)}.",
+            where=piece.title,
+            do="Name the edges of the armscye 'armhole' and the side seams 'side', or say with roles which they are.",
+        )
+    return found[0]
+
+
 def _armscye(piece: Piece) -> float:
     """The armhole's stitch line with its darts closed, in mm."""
-    for name in ("armhole", "side"):
-        if not piece.has_edge(name):
-            raise KitError(
-                f"there is no edge '{name}', so a sleeve cannot be fitted to it.",
-                where=piece.title,
-                do="Name the edges of the armscye 'armhole' and the side seams 'side'.",
-            )
-    return sewn_length(piece, "armhole")
+    _the(piece, "side")
+    return sewn_length(piece, _the(piece, "armhole").name)
 
 
 def _from_underarm(piece: Piece, how_far: float) -> float:
     """The place on the armhole `how_far` from the underarm along its stitch line, from the start of its path."""
-    path, side = piece.edge("armhole").path, piece.edge("side").path
+    hole, side = _the(piece, "armhole"), _the(piece, "side").path
+    path = hole.path
     last = min(path.end.distance(side.start), path.end.distance(side.end))
     first = min(path.start.distance(side.start), path.start.distance(side.end))
-    darts = [(dart.start, dart.end) for dart in darts_on(piece, "armhole")]
+    darts = [(dart.start, dart.end) for dart in darts_on(piece, hole.name)]
     if last <= first:
         place = path.length - how_far
         for start, end in sorted(darts, reverse=True):
@@ -64,7 +74,7 @@ def _from_underarm(piece: Piece, how_far: float) -> float:
 def _plan(front: BenchPiece, back: BenchPiece, body: Body, cap: float, arm: float, wrist: float) -> SleevePlan:
     one, other = front.freeze(), back.freeze()
     sizes = (_armscye(one), _armscye(other))
-    underarm = one.edge("armhole").path.at(_from_underarm(one, 0.0))
+    underarm = _the(one, "armhole").path.at(_from_underarm(one, 0.0))
     return sleeve_plan(body, *sizes, float(cap), float(arm), float(wrist), underarm.y)
 
 
@@ -76,10 +86,11 @@ def armscye(front: BenchPiece, back: BenchPiece) -> None:
     for piece, name, part in ((front, "front", FRONT_NOTCH), (back, "back", BACK_NOTCH)):
         frozen = piece.freeze()
         size = _armscye(frozen)
-        path = frozen.edge("armhole").path
+        hole = _the(frozen, "armhole")
+        path = hole.path
         up = part * size
         at = _from_underarm(frozen, up)
-        piece.notch("armhole", Length(at), double=piece is back, name="sleeve_notch")
+        piece.notch(hole.name, Length(at), double=piece is back, name="sleeve_notch")
         piece._spot(f"{name}_armscye", size, path.start, path.end, path)
         underarm = _from_underarm(frozen, 0.0)
         piece._spot(
@@ -206,7 +217,7 @@ def with_sleeve(
 ) -> Block:
     """A block that gives the pieces of `bodice` and a `sleeve` for its armscye.
 
-    `bodice` gives pieces `front` and `back` with edges `armhole` and `side`. `ease` is how much longer the cap is than
+    `bodice` gives pieces `front` and `back`, each with an armhole and a side. `ease` is how much longer the cap is than
     the armscye, front and back together; `arm_ease` and `wrist_ease` go around the arm. All carry a unit. The sleeve's
     edges are `front_underarm`, `wrist`, `back_underarm`, `back_cap`, `front_cap`; it is cut as a mirrored pair. When
     called it raises `KitError` naming the measurement that cannot be drafted.

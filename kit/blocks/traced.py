@@ -6,12 +6,14 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
+from typing import cast
 
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.language import Later
-from kit.piece.piece import CutPlan, Edge, Piece
+from kit.piece.piece import CutPlan, Edge, Piece, landmarks_of
+from kit.piece.role import EDGE_ROLES, LANDMARKS, PIECE_ROLES, EdgeRole, Landmark, PieceRole
 from kit.units import Length, show_metric
 
 Spot = Sequence[float]
@@ -22,13 +24,18 @@ _UNITS = {"mm": 1.0, "cm": 10.0, "inch": 25.4}
 _LARGEST = 3000.0
 _GAP = 0.05
 
-_CORNERS = {
+_CORNERS: dict[tuple[str, str], str] = {
     ("centre", "neck"): "centre_neck",
     ("neck", "shoulder"): "neck_point",
     ("shoulder", "armhole"): "shoulder_tip",
     ("armhole", "side"): "underarm_point",
     ("side", "hip"): "side_hip",
     ("hip", "centre"): "centre_hip",
+}
+_LANDMARKS: dict[tuple[str, str], Landmark] = {
+    ("neck", "shoulder"): "neck_point",
+    ("shoulder", "armhole"): "shoulder_tip",
+    ("armhole", "side"): "underarm_point",
 }
 
 
@@ -39,6 +46,10 @@ class Traced:
     `kit.blocks.traced_file` reads it from a drawing (`messages` then tell what it did). The points are numbers in
     `unit` ("cm", "mm" or "inch") or lengths, x from the centre line to the side, y up from the waistline. Each
     edge starts where the one before ends. `size` says what it fits; `points` are further named points by piece.
+
+    What a piece or an edge is follows from its name where that is a trade word of the kit's languages; `roles` says it
+    for other names, of pieces, edges and points: roles={"forstykke": "front", "hals": "neck"}. The centre is cut on
+    the fold where it is straight and its name says no more than that, or `roles` does.
 
     Corners between edges named as on the bodice block get the block's point names, others both edges' names.
     Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points and
@@ -51,6 +62,7 @@ class Traced:
     size: str = ""
     points: Mapping[str, Mapping[str, Spot]] = field(default_factory=dict)
     messages: tuple[str, ...] = field(default=(), compare=False)
+    roles: Mapping[str, str] = field(default_factory=dict)
     drafted: tuple[Piece, ...] = field(init=False, compare=False)
 
     measures = ()
@@ -65,6 +77,7 @@ class Traced:
         for name in self.points:
             if name not in self.pieces:
                 raise KitError(f"there is no piece '{name}'.", where=self.title, do=near(name, self.pieces))
+        self._check_roles()
         object.__setattr__(self, "drafted", tuple(self._piece(name, edges) for name, edges in self.pieces.items()))
 
     def __call__(self, body: Body) -> tuple[Piece, ...]:
@@ -84,6 +97,22 @@ class Traced:
     def __repr__(self) -> str:
         held = (f"  {piece.name}: {', '.join(edge.name for edge in piece.edges)}" for piece in self.drafted)
         return "\n".join([self.title, *held, *(f"  {note}" for note in self.notes)])
+
+    def _check_roles(self) -> None:
+        edges = {edge for given in self.pieces.values() for edge in _names(given)}
+        points = {key for given in self.points.values() for key in given}
+        for name, role in self.roles.items():
+            kinds = ((self.pieces, PIECE_ROLES), (edges, EDGE_ROLES), (points, LANDMARKS))
+            known = [word for names, words in kinds if name in names for word in words]
+            if not known:
+                every = [*self.pieces, *edges, *points]
+                raise KitError(f"there is no piece, edge or point '{name}'.", where=self.title, do=near(name, every))
+            if role not in known:
+                raise KitError(
+                    f"{role!r} is not a role for '{name}'.",
+                    where=self.title,
+                    do=(near(role, known) if isinstance(role, str) else "") or f"Say one of: {', '.join(known)}.",
+                )
 
     def _piece(self, name: str, edges: Edges) -> Piece:
         where = f"{self.title}, {name}"
@@ -113,12 +142,23 @@ class Traced:
                 raise KitError(
                     f"the point '{key}' stands twice.", where=where, do="It is a corner already; leave it out."
                 )
+        made = tuple(
+            Edge(edge, path, role=cast("EdgeRole | None", self.roles.get(edge)))
+            for edge, path in zip(names, paths, strict=True)
+        )
+        sure = [
+            e.name
+            for e in made
+            if e.role == "centre" and e.path.is_straight and ("_" not in e.name or e.name in self.roles)
+        ]
         piece = Piece(
             name,
             name.replace("_", " ").capitalize(),
-            tuple(Edge(edge, path) for edge, path in zip(names, paths, strict=True)),
-            cut=CutPlan(fold="centre" if "centre" in names and paths[names.index("centre")].is_straight else ""),
+            made,
+            cut=CutPlan(fold=sure[0] if len(sure) == 1 else ""),
             points=(*corners, *extra),
+            role=cast("PieceRole | None", self.roles.get(name)),
+            landmarks=_landmarks(made, corners, [key for key, _ in extra], self.roles),
         )
         crossing = piece.outline.self_crossing()
         if crossing:
@@ -130,6 +170,23 @@ class Traced:
                 do="Check the points near there and their order.",
             )
         return piece
+
+
+def _names(edges: Edges) -> list[str]:
+    return list(edges) if isinstance(edges, Mapping) else [name for name, _ in edges]
+
+
+def _landmarks(
+    edges: Sequence[Edge], corners: Sequence[tuple[str, Point]], extra: Sequence[str], roles: Mapping[str, str]
+) -> tuple[tuple[str, Landmark], ...]:
+    """Which points are the neck point and the like: corners by the edges that meet there, others by what is said."""
+    found = {
+        name: what
+        for i, (name, _) in enumerate(corners)
+        if (what := _LANDMARKS.get((edges[i - 1].role or "", edges[i].role or "")))
+    }
+    said = {key: cast("Landmark", roles[key]) for key in extra if key in roles}
+    return (*landmarks_of(key for key in extra if key not in roles), *found.items(), *said.items())
 
 
 def _corner(before: str, after: str) -> str:

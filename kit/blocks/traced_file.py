@@ -18,6 +18,7 @@ from kit.blocks.traced import Traced
 from kit.blocks.traced_outline import Spot, TracedOutline, laid, named_edges
 from kit.errors import KitError, near
 from kit.geometry import Path
+from kit.piece.role import edge_role
 from kit.units import Length, length, show_metric
 
 _TINY = 20.0
@@ -71,19 +72,21 @@ class TracedFile:
         pieces: Mapping[str, Mapping[str, tuple[Spot, Spot]]],
         *,
         waist: Any = None,
-        centre: Any = "centre",
+        centre: Any = None,
         outlines: Mapping[str, int | str] | None = None,
         points: Mapping[str, Mapping[str, Spot]] | None = None,
         size: str = "",
+        roles: Mapping[str, str] | None = None,
     ) -> Traced:
         """The named top. `pieces` gives for each piece its edges, each by the two corners (or places) it runs
         between; they must follow each other once around the outline. `outlines` says which outline is which piece,
         by number or by name in the file, where the piece's own name does not.
 
         `centre` lies at x = 0: the name of a straight edge, which is turned upright with the piece to its right; two
-        corners, lower and upper, whose line is; one corner; or "drawn" to keep the drawing's x. `waist` lies at
-        y = 0: a corner, an edge's name (its end nearest the centre line), how far above the lowest point it is, or
-        "drawn". Both may be given by piece, {"front": 3, "back": 2}.
+        corners, lower and upper, whose line is; one corner; or "drawn" to keep the drawing's x. Where nothing is said
+        it is the edge that is the centre, by its name or by `roles`, which are given as `Traced` takes them. `waist`
+        lies at y = 0: a corner, an edge's name (its end nearest the centre line), how far above the lowest point it
+        is, or "drawn". Both may be given by piece, {"front": 3, "back": 2}.
 
         Raises `KitError` for corners that are not there, edges that leave part of the outline out or overlap, and
         everything `Traced` refuses.
@@ -110,7 +113,8 @@ class TracedFile:
             taken[outline.number] = name
             try:
                 paths = named_edges(outline, edges)
-                motion, told = laid(outline, paths, _of(centre, name), _of(waist, name))
+                at = _centre(list(edges), roles or {}) if centre is None else _of(centre, name)
+                motion, told = laid(outline, paths, at, _of(waist, name))
                 spots = {
                     key: motion(outline.path.at(outline.along(spot)))
                     for key, spot in (points or {}).get(name, {}).items()
@@ -126,7 +130,7 @@ class TracedFile:
         for name in points or {}:
             if name not in pieces:
                 raise KitError(f"there is no piece '{name}'.", where=title, do=near(name, pieces))
-        return Traced(title, pieces=made, size=size, points=named, messages=tuple(messages))
+        return Traced(title, pieces=made, size=size, points=named, messages=tuple(messages), roles=roles or {})
 
     def _for(self, name: str, pieces: Mapping[str, Any], outlines: Mapping[str, int | str]) -> TracedOutline:
         if name in outlines:
@@ -357,6 +361,12 @@ def _check(found: TracedFile, check: tuple[Any, Any], stroke: Stroke | None) -> 
         do=f"{do or 'Save the drawing at true size, or set the size right'} "
         f"{'Otherwise give' if do else 'with'} scale={1 / ratio:.5g}.",
     )
+
+
+def _centre(edges: Sequence[str], roles: Mapping[str, str]) -> str:
+    """The edge that is the centre; of several the one that is called so."""
+    found = [name for name in edges if roles.get(name, edge_role(name)) == "centre"]
+    return found[0] if len(found) == 1 else "centre"
 
 
 def _of(choice: Any, piece: str) -> Any:

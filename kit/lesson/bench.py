@@ -25,7 +25,7 @@ from kit.lesson.roles import drawn, said_as, titled
 from kit.lesson.true_verbs import TrueVerbs
 from kit.lesson.verbs import MoveVerbs
 from kit.piece.piece import Cloth, CutPlan, Edge, Grain, GrainKind, Piece
-from kit.piece.role import landmark
+from kit.piece.role import EdgeRole, landmark
 from kit.units import Length, length
 
 CLOTHS: tuple[str, ...] = get_args(Cloth)
@@ -240,7 +240,7 @@ class BenchPiece(
             self._spot(value.name, float(value), start, end, along)
 
     def _spot(self, name: str, value: float, start: Point, end: Point, along: Path | None, edge: str = "") -> None:
-        self._spots.append(Spot(name, value, self.piece_name, start, end, along, edge=edge))
+        self._spots.append(Spot(name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge)))
 
     def inside_is_left(self) -> bool:
         """Whether the cloth lies to the left when the outline is walked in edge order."""
@@ -255,6 +255,20 @@ class BenchPiece(
                 f"there is no edge '{name or 'without a name'}'.", where=self._where, do=near(name, self._edges)
             )
         return name
+
+    def _edge_or(self, item: str | PaperLine, role: EdgeRole) -> str:
+        """The edge named or, where none is, the one of that `role`; of several the one that bears the role's name."""
+        if item:
+            return self._edge_name(item)
+        found = [name for name, edge in self._edges.items() if edge.role == role]
+        if len(found) != 1 and role not in found:
+            raise KitError(
+                f"{', '.join(found)} are each a {role}." if found else f"no edge is known to be the {role}.",
+                where=self._where,
+                do="Name the edge that is meant"
+                + ("." if found else f", or say which it is: {self.piece_name}.role(NAME_OF_EDGE={role!r})."),
+            )
+        return role if role in found else found[0]
 
     # ---- making up the piece --------------------------------------------------------------------------
 

@@ -332,7 +332,7 @@ def _seam_marks(runs: Sequence[Laid], kept: Sequence[tuple[str, Stretch, tuple[N
         at, name = run.tail[1].start, run.tail[0]
         for (_, one, _), (_, two, _) in pairwise(kept):
             if (one.piece, two.piece) == (run.piece.name, after.piece.name) and one.path.end.distance(at) < _MEET:
-                said = run.piece.edge(name).label
-                said = said if said.endswith("seam") else f"{said} seam"
+                edge = run.piece.edge(name)
+                said = edge.said or (f"{edge.label} seam" if edge.role == edge.name else edge.label)
                 marks.append(Mark(f"{run.piece.name}_{name}_seam", "point", point=at, said=said))
     return tuple(marks)

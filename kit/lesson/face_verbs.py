@@ -177,14 +177,15 @@ class FaceVerbs:
         facing: PaperLine | Sequence[PaperLine] = (),
         depth: object = 0,
         pleat: object = 0,
-        at: str = "centre",
+        at: str = "",
         shorter: object = 0,
-        hem: str = "hem",
+        hem: str = "",
     ) -> None:
         """Derive a lining from a piece as it lies now: less a facing `depth` deep along the `facing` edges, where it
         stops at the facing's outer edge and gets an edge called `facing`; with cloth for a `pleat` added beyond the
-        edge `at`; the `hem` this much `shorter`. It is cut from lining as often as its piece, on the same grain, and
-        keeps its allowances; `facing` has that of the first edge it stands for."""
+        edge `at`, the centre where none is named; the hem (or the edge `hem`) this much `shorter`. It is cut from
+        lining as often as its piece, on the same grain, and keeps its allowances; `facing` has that of the first edge
+        it stands for."""
         where = self._where
         piece = self._whole((source,), "line(front)")
         lines = (facing,) if isinstance(facing, PaperLine) else tuple(facing)
@@ -200,13 +201,15 @@ class FaceVerbs:
             if not isinstance(line, PaperLine) or line.sheet is not source:
                 raise KitError("the facing's edges are not of this piece.", where=where, do="Name edges of one piece.")
         before = piece
+        hem = source._edge_or(hem, "hem") if less > 0 else ""
+        at = source._edge_or(at, "centre") if wide > 0 else ""
         try:
             if less > 0:
-                piece = lining.shortened(piece, source._edge_name(hem), float(less))
+                piece = lining.shortened(piece, hem, float(less))
             if lines:
                 piece = lining.without_facing(piece, [source._edge_name(line) for line in lines], float(deep))
             if wide > 0:
-                piece = lining.with_pleat(piece, source._edge_name(at), float(wide))
+                piece = lining.with_pleat(piece, at, float(wide))
             piece = lining.inside(piece)
         except KitError as error:
             raise error.at(where) from None
@@ -214,11 +217,11 @@ class FaceVerbs:
         self._state = replace(self._state, cut=replace(piece.cut, cloth="lining", interfacing=0))
         self._grain_of(piece)
         if less > 0:
-            old, new = before.edge(source._edge_name(hem)).path, piece.edge(source._edge_name(hem)).path
+            old, new = before.edge(hem).path, piece.edge(hem).path
             middle = new.at(new.length / 2)
             self.note(less, old.at(old.nearest(middle)), middle)
         if wide > 0:
-            old, new = before.edge(source._edge_name(at)).path, piece.edge(source._edge_name(at)).path
+            old, new = before.edge(at).path, piece.edge(at).path
             middle = old.at(old.length / 2)
             self.note(wide, middle, new.at(new.nearest(middle)))
         if lines:

@@ -98,7 +98,7 @@ class Value:
 class Spot:
     """A measure shown in a step's picture: `name` and `value` in mm, dimensioned on `piece` between `start`
     and `end`; `along` is the line it runs along when it is not straight. `edge` is the edge whose allowance it is,
-    where the lesson gave it no name of its own."""
+    where the lesson gave it no name of its own. `allowance` says that it is one: the picture draws both its lines."""
 
     name: str
     value: float
@@ -109,6 +109,7 @@ class Spot:
     kind: Literal["length", "share", "count"] = "length"
     label: str = ""
     edge: str = ""
+    allowance: bool = False
 
 
 @dataclass(frozen=True)

@@ -254,7 +254,8 @@ def tuck_row(
             laid=laid,
             said=words if count == 1 else f"{words} {number}",
         )
+    if count == 1:
+        return piece
     order = {p.name: p for p in piece.pleats}
-    rest = [p for p in piece.pleats if not p.name.startswith(f"{name}_") or p.kind != "tuck"]
-    row = [order[f"{name}_{i}"] for i in range(1, count + 1)] if count > 1 else []
-    return replace(piece, pleats=(*rest, *row)) if row else piece
+    row = [order[f"{name}_{i}"] for i in range(1, count + 1)]
+    return replace(piece, pleats=(*(p for p in piece.pleats if p not in row), *row))

@@ -16,6 +16,7 @@ from kit.lesson.pencil import PaperLine, PaperPoint, distance
 from kit.piece.dart import dart_of, intake, sewn_length
 from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.piece.piece import Edge, Piece
+from kit.piece.role import EdgeRole
 from kit.units import Length
 
 if TYPE_CHECKING:
@@ -40,6 +41,8 @@ class MoveVerbs:
         def freeze(self) -> Piece: ...
 
         def _edge_name(self, item: str | PaperLine) -> str: ...
+
+        def _edge_or(self, item: str | PaperLine, role: EdgeRole) -> str: ...
 
         def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None: ...
 
@@ -144,9 +147,9 @@ class MoveVerbs:
         self._lay(shaping.spread(piece, (one, a), (two, b), float(wide), hinged=hinged))
         self.note(wide, start, start + (end - start).unit().left() * float(wide))
 
-    def add_ease(self, amount: object, edge: str | PaperLine = "side") -> None:
-        """Add ease to this quarter: the side moves out by `amount`."""
-        name, by = self._edge_name(edge), distance(amount, "ease")
+    def add_ease(self, amount: object, edge: str | PaperLine = "") -> None:
+        """Add ease to this quarter: the side (or the `edge` named) moves out by `amount`."""
+        name, by = self._edge_or(edge, "side"), distance(amount, "ease")
         middle = self._edges[name].path.at(self._edges[name].path.length / 2)
         self._lay(shaping.add_ease(self.freeze(), float(by), name))
         path = self._edges[name].path
@@ -160,9 +163,9 @@ class MoveVerbs:
         path = self._edges[name].path
         self.note(size, middle, path.at(path.nearest(middle)))
 
-    def lower_neckline(self, by: object, *, wider: object = 0, edge: str | PaperLine = "neck") -> None:
-        """Lower the neckline at the centre, and make it `wider` along the shoulder."""
-        name, down, out = self._edge_name(edge), distance(by, "neckline"), distance(wider, "neckline, wider")
+    def lower_neckline(self, by: object, *, wider: object = 0, edge: str | PaperLine = "") -> None:
+        """Lower the neckline (or the `edge` named) at the centre, and make it `wider` along the shoulder."""
+        name, down, out = self._edge_or(edge, "neck"), distance(by, "neckline"), distance(wider, "neckline, wider")
         old = self._edges[name].path
         self._lay(shaping.lower_neckline(self.freeze(), float(down), wider=float(out), edge=name))
         new = self._edges[name].path

@@ -20,6 +20,7 @@ from kit.lesson.cornered import with_corners
 from kit.lesson.own_code import stopped
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
+from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
@@ -176,7 +177,7 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
         over,
         table.start,
     )
-    pattern = with_corners(pattern)
+    pattern = with_corners(with_sewn_roles(pattern))
     if whole:
         for piece in pattern.pieces:
             _check_closed(piece, body != NOBODY)

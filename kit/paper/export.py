@@ -12,12 +12,13 @@
                                       finished_width, fold, grain, joins}]
     finished                        [{name, value}]   measurements of the finished garment
 
-A piece: name, title, number, cut_count, mirrored, right_side_up, fold (edge name or null), cloth, interfacing
-(layers), edges, stitch_line, cut_line (null while an allowance is missing), grain ([start, end] or null), grain_kind
-and grain_one_way (null without a grainline), notches, marks, points, darts, pleats, corners, declared. Places are
-[x, y] in the piece's own millimetres, y up. Closed lines are lists of places, the first not repeated, within 0.05 mm
-of the curve. An edge: name, said, length (stitch line), allowance (mm or null), start, end. A notch: edge, distance
-(along the stitch line from the edge's start), kind, name, at. A mark: name, said, kind, edge, start, end, line, at. A
+A piece: name, title, role and worn (what it is and where on the body, null where not known), number, cut_count,
+mirrored, right_side_up, fold (edge name or null), cloth, interfacing (layers), edges, stitch_line, cut_line (null while
+an allowance is missing), grain ([start, end] or null), grain_kind and grain_one_way (null without a grainline),
+notches, marks, points, darts, pleats, corners, declared. Places are [x, y] in the piece's own millimetres, y up. Closed
+lines are lists of places, the first not repeated, within 0.05 mm of the curve. An edge: name, said, role (what it is,
+or null), length (stitch line), allowance (mm or null), start, end. A notch: edge, distance (along the stitch line from
+the edge's start), kind, name, at. A mark: name, said, kind, edge, start, end, line, at. A
 dart: name, said, edge, start and end of its mouth along the edge, legs (their two ends on the edge), point (where the
 stitching ends), apex, pressed (toward the edge's start or end). A pleat: name, said, kind, edge, start, end, lines,
 sewn, laid. A corner: before, after, rule, turned, folds, size, by_hand (how the allowances of two edges meet);
@@ -124,6 +125,8 @@ def _piece(piece: Piece) -> dict[str, Any]:
     return {
         "name": piece.name,
         "title": piece.title,
+        "role": piece.role or None,
+        "worn": piece.worn or None,
         "number": piece.number,
         "cut_count": piece.cut.count,
         "mirrored": piece.cut.mirrored,
@@ -135,6 +138,7 @@ def _piece(piece: Piece) -> dict[str, Any]:
             {
                 "name": edge.name,
                 "said": edge.label,
+                "role": edge.role or None,
                 "length": _round(edge.path.length),
                 "allowance": None if edge.allowance is None else _round(edge.allowance),
                 "start": _place(edge.path.start),

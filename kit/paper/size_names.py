@@ -96,8 +96,9 @@ def _runs(parts: Sequence[Part], count: int) -> list[_Run]:
         wanted = [(i + 0.15 + 0.7 * size / count) * length / places for i in range(places)]
         runs.append(_Run(size, size, curves, length, length / places / 2, wanted, _spots(curves)))
         inner: dict[str, list[Curve]] = {}
+        folds = {f"{stroke.name}.fold" for stroke in strokes}  # of darts and pleats whose legs or lines are named
         for stroke in strokes:
-            if stroke.role in _INNER and not stroke.closed and not stroke.name.endswith(".fold"):
+            if stroke.role in _INNER and not stroke.closed and stroke.name not in folds:
                 inner.setdefault(stroke.name, list(stroke.curves))
         for own in inner.values():
             length = sum(curve.length for curve in own)

@@ -187,7 +187,7 @@ def _step_piece(
             if path in traced:
                 continue
             text = labels.get((owner, name), called(name))
-            if below and name == "outer":
+            if below and piece.has_edge(name) and piece.edge(name).role == "outer":
                 text = say("picture.traced_edge", piece=title, edge=text)
             names.append(_name_beside(text, path, middle, reach, put))
     for dart in piece.darts:
@@ -219,7 +219,7 @@ def _step_piece(
         yield Label(title, put.point(_inside(piece, bounds)), "ghost")
     for spot in record.spots:
         if spot.piece == piece.name:
-            bare = piece.name in record.allowed and spot.name.endswith("allowance")
+            bare = piece.name in record.allowed and spot.allowance
             value = shown_value(spot, system, both)
             text = value if bare else _measured(spot, record, value)
             yield _dimension(spot, text, reach, middle, put, bare)

@@ -35,6 +35,7 @@ from kit.sewing.walk import path_of
 from kit.units import System, both
 
 View = Literal["front", "back"]
+_ON_TOP = ("pocket", "flap")
 
 
 def laid_flat(pattern: Pattern, view: View = "front", measured: System | None = None) -> Drawing:
@@ -84,8 +85,8 @@ def _across(placed: list[Placed], system: System) -> list[Dimension]:
 
 
 def _is_body(piece: Piece) -> bool:
-    """Whether a piece lies where the body is: it is worn at the front or back, in two halves."""
-    return bool(piece.worn) and bool(piece.fold or piece.cut.mirrored)
+    """Whether a piece lies where the body is: it is worn at the front or back, in two halves, and sewn on nothing."""
+    return bool(piece.worn) and piece.role not in _ON_TOP and bool(piece.fold or piece.cut.mirrored)
 
 
 def _stack(body: list[Piece], view: View) -> list[Placed]:

@@ -173,7 +173,8 @@ def _outline(p: Placed) -> None:
     widths = widths_of(p.piece)
     turns = dict(p.layer.turn)
     if p.layer.up == "wrong":
-        turns |= {name: widths[name] for name in p.opened if widths[name] > 0}
+        order = [edge.name for edge in p.piece.edges if edge.name in p.opened]  # a set has an order of its own
+        turns |= {name: widths[name] for name in order if widths[name] > 0}
     changes = dict.fromkeys(p.opened, 0.0) | dict.fromkeys(turns, 0.0)
     line = layer_line(p.piece, changes)
     draft = whole_outline(p.piece, line)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from typing import Any, ClassVar, NamedTuple
 
 from kit.piece.piece import Side
+from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.run import Run
@@ -79,6 +80,10 @@ class Operation:
 
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
         """Stretches of edge it leaves as an opening of the finished garment: a vent, a pocket's mouth, a zip."""
+        return ()
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        """What its pieces are because it sews them so: (piece, role, the piece it lies on or "")."""
         return ()
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:

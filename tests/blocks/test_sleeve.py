@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from itertools import pairwise
+from typing import Any
 
 import pytest
 from scipy.integrate import quad
@@ -162,15 +163,26 @@ def test_eases_carry_a_unit_and_a_bodice_has_an_armhole() -> None:
         with_sleeve(darted_bodice_block, ease=3)
     with pytest.raises(KitError, match="zero or more"):
         with_sleeve(darted_bodice_block, ease=-3 * cm)
-    nameless = Block("Vest", (), lambda body: tuple(_renamed(piece) for piece in bodice_block(body)))
+    nameless = Block("Vest", (), lambda body: tuple(_renamed(piece, "") for piece in bodice_block(body)))
     with pytest.raises(KitError, match="no edge 'armhole'"):
         with_sleeve(nameless)(workshop_chart()["W4"])
+    twice = Block("Vest", (), lambda body: tuple(_renamed(piece, "side") for piece in bodice_block(body)))
+    with pytest.raises(KitError, match="2 edges are each a side: mezan, side"):
+        with_sleeve(twice)(workshop_chart()["W4"])
 
 
-def _renamed(piece: Piece) -> Piece:
+def test_an_armhole_is_known_by_what_it_is() -> None:
+    body = workshop_chart()["W4"]
+    renamed = Block("Vest", (), lambda body: tuple(_renamed(piece, "armhole") for piece in bodice_block(body)))
+    (plain,), (own,) = ([p for p in with_sleeve(b)(body) if p.role == "sleeve"] for b in (bodice_block, renamed))
+    assert own == plain
+
+
+def _renamed(piece: Piece, role: Any) -> Piece:
     from dataclasses import replace
 
-    return replace(piece, edges=tuple(replace(e, name="scye") if e.name == "armhole" else e for e in piece.edges))
+    edges = (replace(e, name="mezan", role=role) if e.name == "armhole" else e for e in piece.edges)
+    return replace(piece, edges=tuple(edges))
 
 
 def test_bdims_women() -> None:

@@ -37,10 +37,13 @@ def test_data_carries_names_lengths_and_counts(garment: Pattern) -> None:
     assert (back["cut_count"], back["fold"], back["mirrored"]) == (1, "centre", False)
     assert (front["cut_count"], front["fold"], front["mirrored"]) == (2, None, True)
     assert facing["interfacing"] == 1
+    assert [(piece["role"], piece["worn"]) for piece in data["pieces"][:2]] == [("back", "back"), ("front", "front")]
+    assert facing["role"] == "facing"
     assert data["strips"][0]["cut_count"] == 2
     hem = next(edge for edge in back["edges"] if edge["name"] == "hem")
     assert hem == {
-        "name": "hem", "said": "hem", "length": 255.0, "allowance": 20.0, "start": [0.0, -150.0], "end": [255.0, -150.0]
+        "name": "hem", "said": "hem", "role": "hem", "length": 255.0, "allowance": 20.0,
+        "start": [0.0, -150.0], "end": [255.0, -150.0],
     }  # fmt: skip
     assert back["notches"][0]["at"] == [255.0, -50.0]
 

@@ -14,6 +14,7 @@ from typing import ClassVar
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.language import say
+from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.drawn import fits
@@ -179,6 +180,9 @@ class SetBand(Operation):
 
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         return taken(self.runs(), self.allowance)
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((run.piece, "band", "") for run in self.a)
 
     def effect(self, pattern: Cut) -> Effect:
         return Effect(facts=facts_of(pattern, self.a, "band_set"), faced=self.a + self.b)

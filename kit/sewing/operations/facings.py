@@ -8,6 +8,7 @@ from typing import ClassVar
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import interfacing_cut
+from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
@@ -206,6 +207,9 @@ class AttachFacing(Seam):
 
     def effect(self, pattern: Cut) -> Effect:
         return replace(super().effect(pattern), faced=self.runs())
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((facing.piece, "facing", garment.piece) for facing, garment in self.joins)
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("attach_facing.why", {}),)

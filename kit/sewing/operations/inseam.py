@@ -13,6 +13,7 @@ from typing import ClassVar
 from kit.errors import KitError
 from kit.language import say
 from kit.piece.piece import Mark
+from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
@@ -44,6 +45,9 @@ class PocketBag(Seam):
     allowance: float
     finish: str = "zigzag"
     press: str = "one side"
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((run.piece, "pocket", "") for run in self.a)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closings(pattern, self.runs(), "sewn")

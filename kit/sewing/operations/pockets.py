@@ -8,6 +8,7 @@ from typing import ClassVar
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.language import say
+from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
@@ -116,6 +117,9 @@ class FoldPocket(Operation):
     def runs(self) -> tuple[Run, ...]:
         return self.edges
 
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((run.piece, "pocket", "") for run in self.edges)
+
     def effect(self, pattern: Cut) -> Effect:
         return Effect(facts=facts_of(pattern, self.edges, "folded"))
 
@@ -189,6 +193,9 @@ class PatchPocket(Operation):
 
     def runs(self) -> tuple[Run, ...]:
         return self.edges
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((run.piece, "pocket", self.at.piece) for run in self.edges)
 
     @property
     def uses(self) -> Uses:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from kit.language import say
+from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of, is_ring, lacking, refuse
@@ -33,6 +34,9 @@ class SetInSleeve(Seam):
 
     allowance: float
     finish: str = "zigzag"
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        return tuple((run.piece, "sleeve", "") for run in self.a)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closings(pattern, self.runs(), "sewn")
