@@ -8,13 +8,14 @@ TEST_STAMP := .venv/.installed-test
 EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
 NOTEBOOKS = $(wildcard example_notebooks/*.ipynb)
 
-.PHONY: help demo lab test bench lint format clean
+.PHONY: help demo lab test bench mutants lint format clean
 
 help:
 	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
 	@echo "make lab     open the example lessons in JupyterLab"
 	@echo "make test    run every check (installs what it needs first)"
 	@echo "make bench   run the benchmarks"
+	@echo "make mutants try 300 small faults in the kit's code against its tests (an hour or more)"
 	@echo "make lint    check style and types;  make format  put the style right"
 	@echo "make clean   remove what was built (out/, dist/, caches; .venv stays)"
 
@@ -48,6 +49,10 @@ test: $(TEST_STAMP)
 	@$(BIN)/python -m pytest -m browser
 	@echo "== tests"
 	@$(BIN)/python -m pytest -m "not browser" -n auto --dist loadfile --durations=15
+
+mutants: $(TEST_STAMP)
+	@bash .ci/system-packages pango test
+	@$(BIN)/python tests/bench/mutants.py --count 300 --jobs 2 --seed 1
 
 bench: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
