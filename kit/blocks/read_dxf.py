@@ -8,6 +8,7 @@ HEADER section); R12 has none.
 from __future__ import annotations
 
 import math
+import struct
 from collections.abc import Iterator
 from pathlib import Path as FilePath
 from typing import Any
@@ -19,18 +20,42 @@ from kit.geometry import Arc, Cubic, Curve, Line, Path, Point, Vector
 _CURVES = {"LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "SPLINE"}
 _FINE = 16
 _MM = 4
+_DAMAGED = (
+    OSError,
+    ValueError,
+    LookupError,
+    TypeError,
+    AttributeError,
+    ArithmeticError,
+    StopIteration,
+    RuntimeError,  # also what a generator makes of StopIteration, and RecursionError
+    AssertionError,
+    struct.error,
+)
+"""What reading a damaged file may end in, besides ezdxf's own errors."""
 
 
 def read_dxf(path: FilePath, *, unit: str = "") -> Sketch:
     """The strokes of the DXF file at `path`, in the unit it names, else in `unit`. Raises `KitError` for a file
     that is no DXF, names no unit when none is given, or refers to another drawing."""
+    import ezdxf
+
     doc = _document(path)
     factor, messages = _factor(doc, path.name, unit)
+    try:
+        return _sketch(doc, path.name, factor, messages)
+    except KitError:
+        raise
+    except (ezdxf.DXFError, *_DAMAGED):
+        raise _unsound(path) from None
+
+
+def _sketch(doc: Any, file: str, factor: float, messages: list[str]) -> Sketch:
     hidden = {layer.dxf.name for layer in doc.layers if layer.is_off() or layer.is_frozen()}
     strokes: list[Stroke] = []
     skipped: dict[str, int] = {}
     left = 0
-    for entity in _flat(doc, path.name):
+    for entity in _flat(doc, file):
         layer = entity.dxf.get("layer", "0")
         if layer in hidden or entity.dxf.get("invisible", 0):
             left += 1
@@ -39,7 +64,7 @@ def read_dxf(path: FilePath, *, unit: str = "") -> Sketch:
         if kind not in _CURVES:
             skipped[kind] = skipped.get(kind, 0) + 1
             continue
-        curves = [c for c in _curves(entity, factor, path.name) if c.length > 1e-6]
+        curves = [c for c in _curves(entity, factor, file) if c.length > 1e-6]
         if curves:
             strokes.append(Stroke((layer,), _joined(curves)))
     if left:
@@ -48,7 +73,7 @@ def read_dxf(path: FilePath, *, unit: str = "") -> Sketch:
         messages.append(
             "Left out, as they are not lines: " + ", ".join(f"{n} {kind}" for kind, n in sorted(skipped.items())) + "."
         )
-    return Sketch(path.name, tuple(strokes), tuple(messages))
+    return Sketch(file, tuple(strokes), tuple(messages))
 
 
 def _document(path: FilePath) -> Any:
@@ -57,19 +82,24 @@ def _document(path: FilePath) -> Any:
 
     try:
         return ezdxf.readfile(path)
-    except (ezdxf.DXFError, OSError, ValueError, KeyError, IndexError, TypeError, AttributeError):
+    except (ezdxf.DXFError, *_DAMAGED):
         pass
     try:
         doc, audit = recover.readfile(path)
-    except (ezdxf.DXFError, OSError, ValueError, KeyError, IndexError, TypeError, AttributeError):
-        doc, audit = None, None
-    if doc is None or (audit is not None and audit.has_errors) or not list(doc.modelspace()):
-        raise KitError(
-            "this is not a sound DXF file, or nothing is drawn in it.",
-            where=path.name,
-            do="Open it in the drawing program and save it as DXF, version R12 to 2018.",
-        )
+        sound = not audit.has_errors and bool(list(doc.modelspace()))
+    except (ezdxf.DXFError, *_DAMAGED):
+        sound = False
+    if not sound:
+        raise _unsound(path)
     return doc
+
+
+def _unsound(path: FilePath) -> KitError:
+    return KitError(
+        "this is not a sound DXF file, or nothing is drawn in it.",
+        where=path.name,
+        do="Open it in the drawing program and save it as DXF, version R12 to 2018.",
+    )
 
 
 def _factor(doc: Any, file: str, unit: str) -> tuple[float, list[str]]:

@@ -23,6 +23,8 @@ from kit.geometry import Cubic, Curve, Line, Path, Point
 _LABEL = "{http://www.inkscape.org/namespaces/inkscape}label"
 _REAL = re.compile(r"^\s*[\d.]+(?:e[+-]?\d+)?\s*(mm|cm|in|pt|pc|q)\s*$", re.IGNORECASE)
 _SHARE = 1e-9
+MOST_PARTS = 20_000
+"""Elements a drawing may come to once everything it uses again is written out; a traced top has some dozens."""
 
 
 def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0, gap: float = 1.0) -> Sketch:
@@ -86,6 +88,7 @@ def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
     root: dict[str, str] = {}
     tags: list[str] = []
     pictures: list[str] = []
+    again = _Again()
     parser = expat.ParserCreate()
 
     def entity(name: str, inner: int, value: str | None, base: Any, system: Any, public: Any, notation: Any) -> None:
@@ -110,9 +113,11 @@ def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
             )
         if plain == "image":
             pictures.append("inside it" if link.startswith("data:") else f"'{link[:80]}'")
+        again.begin(attributes.get("id", ""), link[1:] if plain == "use" else "")
 
     parser.EntityDeclHandler = entity
     parser.StartElementHandler = start
+    parser.EndElementHandler = lambda tag: again.end()
     try:
         parser.Parse(data, True)
     except expat.ExpatError as error:
@@ -125,7 +130,60 @@ def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
         raise KitError(
             f"this is not an SVG drawing: it begins with '{tags[0]}'.", where=file, do="Save the drawing as plain SVG."
         )
+    parts = again.parts()
+    if parts > MOST_PARTS:
+        raise KitError(
+            "parts of the drawing use each other over and over: written out it would come to "
+            + ("no end." if math.isinf(parts) else f"{parts:,.0f} parts."),
+            where=file,
+            do="Turn its clones or symbols into plain lines, leave out what is not the pattern, and save it again.",
+        )
     return root, [f"The picture {one} is not read; only drawn lines are." for one in pictures]
+
+
+class _Again:
+    """Counts what a drawing comes to once every `use` is written out, before anything is: each element is one part,
+    what is inside it counts along, and so does what it uses. A part used in itself never ends."""
+
+    def __init__(self) -> None:
+        self._open: list[int] = []
+        self._inside: list[list[int]] = []
+        self._uses: list[str] = []
+        self._named: dict[str, int] = {}
+
+    def begin(self, name: str, uses: str) -> None:
+        number = len(self._inside)
+        if self._open:
+            self._inside[self._open[-1]].append(number)
+        self._inside.append([])
+        self._uses.append(uses)
+        if name:
+            self._named.setdefault(name, number)
+        self._open.append(number)
+
+    def end(self) -> None:
+        self._open.pop()
+
+    def parts(self) -> float:
+        """How many there are in all; infinite where a part is used in itself."""
+        sizes: dict[int, float] = {}
+        stack = [(0, False)]
+        working: set[int] = set()
+        while stack:  # by hand, since a file may be nested deeper than Python calls itself
+            number, counted = stack.pop()
+            wanted = [*self._inside[number]]
+            if self._uses[number] in self._named:
+                wanted.append(self._named[self._uses[number]])
+            if counted:
+                working.discard(number)
+                sizes[number] = 1.0 + sum(sizes.get(other, math.inf) for other in wanted)
+            elif number not in sizes:
+                if number in working:
+                    return math.inf
+                working.add(number)
+                stack.append((number, True))
+                stack += [(other, False) for other in wanted if other not in sizes]
+        return sizes[0]
 
 
 def _shapes(group: Any, names: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Any]]:
