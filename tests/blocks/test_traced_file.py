@@ -486,7 +486,7 @@ def test_dxf_layers_off_text_and_units(tmp_path: FilePath) -> None:
         (
             "a.svg",
             '<svg xmlns="http://www.w3.org/2000/svg"><g id="a"><use href="#a"/><path d="M 0 0 H 9 V 9 Z"/></g></svg>',
-            "makes no sense",
+            "no end",
         ),
         ("a.svg", '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 0 0" width="5cm"/>', "makes no sense"),
         ("a.dxf", "not a drawing", "not a sound DXF"),
