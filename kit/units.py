@@ -13,7 +13,7 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 from functools import lru_cache
-from typing import Any, Literal
+from typing import Literal, overload
 
 from babel.numbers import get_decimal_symbol
 
@@ -65,21 +65,28 @@ class Length(float):
             )
         return None
 
-    def __add__(self, other: object) -> Length:
+    def __add__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
         return NotImplemented if value is None else Length(float(self) + value)
 
-    __radd__ = __add__
+    def __radd__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
+        return self.__add__(other)
 
-    def __sub__(self, other: object) -> Length:
+    def __sub__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
         return NotImplemented if value is None else Length(float(self) - value)
 
-    def __rsub__(self, other: object) -> Length:
+    def __rsub__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
         return NotImplemented if value is None else Length(value - float(self))
 
-    def __mul__(self, other: Any) -> Any:
+    @overload
+    def __mul__(self, other: Length) -> float: ...  # type: ignore[overload-overlap]
+
+    @overload
+    def __mul__(self, other: float) -> Length: ...
+
+    def __mul__(self, other: float) -> float:
         if isinstance(other, Length):
             return float(self) * float(other)
         if isinstance(other, int | float):
@@ -88,7 +95,13 @@ class Length(float):
 
     __rmul__ = __mul__
 
-    def __truediv__(self, other: Any) -> Any:
+    @overload
+    def __truediv__(self, other: Length) -> float: ...  # type: ignore[overload-overlap]
+
+    @overload
+    def __truediv__(self, other: float) -> Length: ...
+
+    def __truediv__(self, other: float) -> float:
         if isinstance(other, Length):
             return float(self) / float(other)
         if isinstance(other, int | float):
@@ -111,6 +124,9 @@ class Length(float):
 mm = Length(1.0)
 cm = Length(10.0)
 inch = Length(25.4)
+
+Size = Length | str | Literal[0]
+"""What is taken where a length is asked for: a Length, text such as "1 1/2 in", or nothing at all, 0."""
 
 
 def length(value: object, where: str = "", *, name: str = "") -> Length:

@@ -11,6 +11,7 @@ from kit.body.measures import MEASUREMENTS, said
 from kit.errors import KitError
 from kit.lesson.parameter import Parameter
 from kit.lesson.steps import Entry, arguments
+from kit.lesson.verb import RESERVED
 from kit.piece.piece import Piece
 
 if TYPE_CHECKING:
@@ -22,8 +23,8 @@ class Block:
     """A block: `title`, the body `measures` it is drafted from, and `draft` (body to pieces). `steps` are those it
     is drafted by, `start` the block they begin with (none: fresh paper), `parameters` the numbers they use.
 
-    Calling it gives the pieces. Raises `KitError` when the body lacks a measurement, or when the draft
-    refuses one.
+    Calling it gives the pieces. Raises `KitError` when the body lacks a measurement, when the draft refuses one, or
+    when something on a piece is named by a verb of the bench.
     """
 
     title: str
@@ -56,9 +57,26 @@ class Block:
                     do=f"Measure it: {row.note}" if row else "Give it with the other measurements.",
                 )
         try:
-            return self.draft(body)
+            pieces = self.draft(body)
         except KitError as error:
             raise error.at(f"{self.title} for {body.name}") from None
+        for piece in pieces:
+            refuse_verbs(piece, self.title)
+        return pieces
+
+
+def refuse_verbs(piece: Piece, where: str) -> None:
+    """Refuse a piece of a block on which something is named by a word of the bench: a step could not tell the two
+    apart. Raises `KitError` with the name and what to do."""
+    drawn = [(edge.name, "edge") for edge in piece.edges]
+    drawn += [(name, "construction line") for name, _ in piece.guides] + [(name, "point") for name, _ in piece.points]
+    for name, what in drawn:
+        if name in RESERVED:
+            raise KitError(
+                f"the {what} '{name}' has the name of a verb, {piece.name}.{name}(...).",
+                where=f"{where}, {piece.title or piece.name}",
+                do=f"Give it another name where the block is made, such as {name}_{what.split()[-1]}.",
+            )
 
 
 def no_pieces(body: Body) -> tuple[Piece, ...]:

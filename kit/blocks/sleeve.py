@@ -11,7 +11,7 @@ from kit.blocks.sleeve_plan import BACK_NOTCH, FRONT_NOTCH, SleevePlan, sleeve_p
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.geometry import Path, Point
-from kit.lesson.bench import BenchPiece
+from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.parameter import Parameter
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.piece.dart import darts_on, sewn_length
@@ -91,9 +91,9 @@ def armscye(front: BenchPiece, back: BenchPiece) -> None:
         up = part * size
         at = _from_underarm(frozen, up)
         piece.notch(hole.name, Length(at), double=piece is back, name="sleeve_notch")
-        piece._spot(f"{name}_armscye", size, path.start, path.end, path)
+        opened(piece).spot(f"{name}_armscye", size, path.start, path.end, path)
         underarm = _from_underarm(frozen, 0.0)
-        piece._spot(
+        opened(piece).spot(
             f"{name}_notch",
             up,
             path.at(underarm),
@@ -191,7 +191,7 @@ def notches(sleeve: BenchPiece, front: BenchPiece, back: BenchPiece) -> None:
         at = up if piece is back else path.length - up
         sleeve.notch(f"{name}_cap", Length(at), double=piece is back, name="sleeve_notch")
         whole = path.between(0.0, at) if piece is back else path.between(at, path.length)
-        sleeve._spot(f"{name}_notch", up, whole.start, whole.end, whole)
+        opened(sleeve).spot(f"{name}_notch", up, whole.start, whole.end, whole)
     sleeve.mark_point("shoulder_match", sleeve.cap_top, "shoulder seam")
     sleeve.say(front_underarm="front underarm seam", back_underarm="back underarm seam")
     sleeve.cut(2, mirrored=True, title="Sleeve")

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import cast
 
+from kit.blocks.block import refuse_verbs
 from kit.body.body import Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
@@ -52,8 +53,8 @@ class Traced:
     the fold where it is straight and its name says no more than that, or `roles` does.
 
     Corners between edges named as on the bodice block get the block's point names, others both edges' names.
-    Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points and
-    for names that stand twice.
+    Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points, for names
+    that stand twice, and for those of verbs of the bench.
     """
 
     title: str
@@ -160,6 +161,7 @@ class Traced:
             role=cast("PieceRole | None", self.roles.get(name)),
             landmarks=_landmarks(made, corners, [key for key, _ in extra], self.roles),
         )
+        refuse_verbs(piece, self.title)
         crossing = piece.outline.self_crossing()
         if crossing:
             first, second, at = crossing

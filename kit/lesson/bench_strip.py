@@ -16,7 +16,7 @@ from kit.lesson.pencil import distance
 from kit.piece import strips
 from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
 from kit.piece.strips import Join
-from kit.units import Length, show
+from kit.units import Length, Size, show
 
 GRAINS: tuple[str, ...] = get_args(GrainKind)
 CLOTHS: tuple[str, ...] = get_args(Cloth)
@@ -45,9 +45,9 @@ class BenchStrip:
     def fold_in_four(
         self,
         *,
-        finished_length: object,
-        finished_width: object,
-        ends: object = 0,
+        finished_length: Size,
+        finished_width: Size,
+        ends: Size = 0,
         count: int = 1,
         title: str = "",
         grain: str = "lengthwise",
@@ -61,10 +61,10 @@ class BenchStrip:
     def fold_in_two(
         self,
         *,
-        finished_length: object,
-        finished_width: object,
-        allowance: object,
-        ends: object = 0,
+        finished_length: Size,
+        finished_width: Size,
+        allowance: Size,
+        ends: Size = 0,
         count: int = 1,
         title: str = "",
         grain: str = "lengthwise",
@@ -79,10 +79,10 @@ class BenchStrip:
     def band(
         self,
         *,
-        finished_length: object,
-        finished_width: object,
-        allowance: object,
-        overlap: object = 0,
+        finished_length: Size,
+        finished_width: Size,
+        allowance: Size,
+        overlap: Size = 0,
         count: int = 1,
         title: str = "",
         grain: str = "lengthwise",
@@ -99,10 +99,10 @@ class BenchStrip:
     def bind(
         self,
         *,
-        finished_length: object,
-        finished_width: object,
+        finished_length: Size,
+        finished_width: Size,
         double: bool = False,
-        ends: object = 0,
+        ends: Size = 0,
         count: int = 1,
         title: str = "",
         grain: str = "bias",
@@ -117,7 +117,7 @@ class BenchStrip:
 
     # ---- how a long one is got ------------------------------------------------------------------------
 
-    def join(self, *, longest: object = None, allowance: object = None, how: str = "") -> None:
+    def join(self, *, longest: Size | None = None, allowance: Size | None = None, how: str = "") -> None:
         """Piece the strip from lengths no longer than `longest` as cut (when nothing is said, what the lesson's
         narrowest cloth gives across or on the bias), joined "straight" or on the "diagonal" with this allowance."""
         if longest is not None:
@@ -131,7 +131,7 @@ class BenchStrip:
                 raise KitError(f"strips are not joined '{how}'.", where=self._where, do=near(how, get_args(Join)))
             self._how = cast("Join", how)
 
-    def from_square(self, *, allowance: object = None) -> None:
+    def from_square(self, *, allowance: Size | None = None) -> None:
         """Cut the strip as one continuous bias from a square sewn into a tube with seams of this allowance; the square
         is just large enough for all of them."""
         self.join(allowance=allowance)
@@ -177,7 +177,7 @@ class BenchStrip:
 
     # ---- what is given --------------------------------------------------------------------------------
 
-    def _sizes(self, finished_length: object, finished_width: object) -> tuple[float, float]:
+    def _sizes(self, finished_length: Size, finished_width: Size) -> tuple[float, float]:
         long = distance(finished_length, f"{self._where}, finished length")
         wide = distance(finished_width, f"{self._where}, finished width")
         if long <= 0 or wide <= 0:
@@ -188,7 +188,7 @@ class BenchStrip:
             )
         return float(long), float(wide)
 
-    def _seam(self, allowance: object) -> float:
+    def _seam(self, allowance: Size) -> float:
         seam = distance(allowance, f"{self._where}, allowance")
         if seam <= 0:
             raise KitError("its seam has no allowance.", where=self._where, do="Say, for example, allowance=1 * cm.")
@@ -200,7 +200,7 @@ class BenchStrip:
         long: float,
         wide: float,
         cut_width: float,
-        ends: object,
+        ends: Size,
         count: int,
         title: str,
         grain: str,

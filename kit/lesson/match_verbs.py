@@ -3,133 +3,133 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any, Literal
+from typing import Literal
 
 from kit.errors import KitError, near
-from kit.geometry import Motion, Path, Point
+from kit.geometry import Motion, Point
+from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint, distance
 from kit.lesson.true_verbs import Edges, bench_of, own_edges
+from kit.lesson.verb import verb
 from kit.piece.folded import Folded, folded
-from kit.piece.piece import Mark, Notch, Piece
+from kit.piece.piece import Mark, Notch
 from kit.sewing.walked import Walk, walked
-from kit.units import Length, both
+from kit.units import Length, Size, both
 
-if TYPE_CHECKING:
-    from kit.lesson.bench import BenchPiece
-
+Notched = Size | PaperPoint | tuple[Size, Size]
+"""Where a pair of notches lies: a length along both edges, a point on one, or a length along each."""
 _SAME = 1.0
 _CARRY = 50.0
 _OVER = Motion.reflection(Point(0.0, 0.0), Point(0.0, 1.0))
 
 
-class MatchVerbs:
-    """Verbs of a bench piece that mark two edges alike."""
+@verb
+def match(
+    bench: OpenPiece,
+    own: Edges,
+    other: Edges,
+    *,
+    at: Notched | list[Notched],
+    measured_from: Literal["start", "end"] = "start",
+    double: Literal["other", "own", "neither"] = "other",
+    name: str = "",
+    turned: bool | None = None,
+) -> None:
+    """Notches in pairs on an edge of this piece and the edge it is sewn to.
 
-    piece_name: str
-    _state: Piece
+    `at` is one place or a list of them: a length along both edges as sewn, darts folded shut, from the ends that
+    meet (those at the start of this piece's edge, or at its "end"); a point marked on this piece's edge; or a pair
+    of lengths (along own, along other) where ease lies before the notch. The front is notched once and the back
+    twice (common practice, no source): `double` says which edge gets the double notches, the other one unless
+    said. `turned` says by hand that the other edge runs the other way."""
+    if measured_from not in ("start", "end"):
+        raise KitError(f"a notch is measured from the 'start' or the 'end', not '{measured_from}'.")
+    if double not in ("other", "own", "neither"):
+        raise KitError(f"double='{double}'.", where=bench.where, do=near(double, ("other", "own", "neither")))
+    edges, partner = own_edges(bench, own), bench_of(other, bench.where)
+    others = own_edges(partner, other)
+    for number, place in enumerate(at if isinstance(at, list) else [at], start=1):
+        found = _walk(bench, partner, edges, others, turned)
+        a, b, given = _place(found, place, measured_from, bench.where)
+        called = f"{name or edges[0] + '_match'}_{number}" if isinstance(at, list) else name or f"{edges[0]}_match"
+        _add_notch(bench, found.a, a, "double" if double == "own" else "single", called)
+        _add_notch(partner, found.b, b, "double" if double == "other" else "single", called)
+        _measured(bench, found.a, a, given, measured_from)
 
-    if TYPE_CHECKING:
 
-        @property
-        def _where(self) -> str: ...
-
-        def freeze(self) -> Piece: ...
-
-        def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None: ...
-
-    def match(
-        self,
-        own: Edges,
-        other: Edges,
-        *,
-        at: object,
-        measured_from: Literal["start", "end"] = "start",
-        double: Literal["other", "own", "neither"] = "other",
-        name: str = "",
-        turned: bool | None = None,
-    ) -> None:
-        """Notches in pairs on an edge of this piece and the edge it is sewn to.
-
-        `at` is one place or a list of them: a length along both edges as sewn, darts folded shut, from the ends that
-        meet (those at the start of this piece's edge, or at its "end"); a point marked on this piece's edge; or a pair
-        of lengths (along own, along other) where ease lies before the notch. The front is notched once and the back
-        twice (common practice, no source): `double` says which edge gets the double notches, the other one unless
-        said. `turned` says by hand that the other edge runs the other way."""
-        if measured_from not in ("start", "end"):
-            raise KitError(f"a notch is measured from the 'start' or the 'end', not '{measured_from}'.")
-        if double not in ("other", "own", "neither"):
-            raise KitError(f"double='{double}'.", where=self._where, do=near(double, ("other", "own", "neither")))
-        edges, partner = own_edges(self, own), bench_of(other, self._where)
-        others = own_edges(partner, other)
-        for number, place in enumerate(at if isinstance(at, list) else [at], start=1):
-            found = _walk(self, partner, edges, others, turned)
-            a, b, given = _place(found, place, measured_from, self._where)
-            called = f"{name or edges[0] + '_match'}_{number}" if isinstance(at, list) else name or f"{edges[0]}_match"
-            self._add_notch(found.a, a, "double" if double == "own" else "single", called)
-            partner._add_notch(found.b, b, "double" if double == "other" else "single", called)
-            self._measured(found.a, a, given, measured_from)
-
-    def _add_notch(self, run: Folded, at: float, kind: Literal["single", "double"], name: str) -> None:
-        edge, place = run.drafted(at)
-        for notch in self._state.notches:
-            if notch.edge == edge and abs(notch.distance - place) < _SAME:
-                raise KitError(
-                    f"there is already a notch {both(notch.distance)} along the {run.piece.edge(edge).label}.",
-                    where=self._where,
-                    do="Leave this one out, or place it elsewhere.",
-                )
-        taken = {notch.name for notch in self._state.notches if notch.name}
-        count, free = 2, name
-        while free in taken:
-            free, count = f"{name}_{count}", count + 1
-        self._state = replace(self._state, notches=(*self._state.notches, Notch(edge, place, kind, free)))
-
-    def _measured(self, run: Folded, at: float, given: Length | None, end: str) -> None:
-        """The place of a notch, dimensioned where it is a named measure and no fold lies before it."""
-        if given is None or not given.name:
-            return
-        low, high = (0.0, at) if end == "start" else (at, run.length)
-        if high - low > 1e-6 and not any(low - 1e-6 < fold.at < high + 1e-6 for fold in run.folds):
-            way = run.path.between(low, high)
-            self.note(given, way.start, way.end, None if way.is_straight else way)
-
-    def transfer(
-        self, source: BenchPiece, name: str, edge: Edges, to: Edges, *, turned: bool | None = None, said: str = ""
-    ) -> None:
-        """Carry a mark over from an edge of `source` to the edge of this piece that it is sewn to: an opening comes to
-        the same place along the seam, and so does a point marked on the edge. Both edges are taken as sewn, from the
-        ends that meet; where one is eased, the place lies in proportion between the notches they share."""
-        marks = {mark.name: mark for mark in source.freeze().marks}
-        if name not in marks:
+def _add_notch(bench: OpenPiece, run: Folded, at: float, kind: Literal["single", "double"], name: str) -> None:
+    edge, place = run.drafted(at)
+    for notch in bench.piece.notches:
+        if notch.edge == edge and abs(notch.distance - place) < _SAME:
             raise KitError(
-                f"there is no mark '{name}' to carry over.", where=source._where, do=near(name, marks) or "Mark it."
+                f"there is already a notch {both(notch.distance)} along the {run.piece.edge(edge).label}.",
+                where=bench.where,
+                do="Leave this one out, or place it elsewhere.",
             )
-        mark = marks[name]
-        if any(own.name == name for own in self._state.marks):
-            raise KitError(f"'{name}' is already marked.", where=self._where, do="Carry it over only once.")
-        edges, own = own_edges(source, edge), own_edges(self, to)
-        found = _walk(source, self, edges, own, turned)
-        places = [_on_run(found.a, mark, source._where, place) for place in _ends(mark)]
-        there = sorted(found.b.drafted(found.opposite(place)) for place in places)
-        if len({name_of for name_of, _ in there}) > 1:
-            raise KitError(
-                f"the {mark.label} would run over two edges.", where=self._where, do="Mark a part for each edge."
-            )
-        on, start = there[0]
-        new = replace(mark, edge=on, start=start, end=there[-1][1], path=None, said=said or mark.said)
-        if mark.kind != "opening":
-            new = replace(new, point=self.freeze().edge(on).path.at(start), end=0.0)
-        self._state = replace(self._state, marks=(*self._state.marks, new))
+    taken = {notch.name for notch in bench.piece.notches if notch.name}
+    count, free = 2, name
+    while free in taken:
+        free, count = f"{name}_{count}", count + 1
+    bench.change(notches=(*bench.piece.notches, Notch(edge, place, kind, free)))
 
 
-def _walk(one: Any, other: Any, edges: tuple[str, ...], others: tuple[str, ...], turned: bool | None) -> Walk:
+def _measured(bench: OpenPiece, run: Folded, at: float, given: Length | None, end: str) -> None:
+    """The place of a notch, dimensioned where it is a named measure and no fold lies before it."""
+    if given is None or not given.name:
+        return
+    low, high = (0.0, at) if end == "start" else (at, run.length)
+    if high - low > 1e-6 and not any(low - 1e-6 < fold.at < high + 1e-6 for fold in run.folds):
+        way = run.path.between(low, high)
+        bench.note(given, way.start, way.end, None if way.is_straight else way)
+
+
+@verb
+def transfer(
+    bench: OpenPiece,
+    source: OpenPiece,
+    name: str,
+    edge: Edges,
+    to: Edges,
+    *,
+    turned: bool | None = None,
+    said: str = "",
+) -> None:
+    """Carry a mark over from an edge of `source` to the edge of this piece that it is sewn to: an opening comes to
+    the same place along the seam, and so does a point marked on the edge. Both edges are taken as sewn, from the
+    ends that meet; where one is eased, the place lies in proportion between the notches they share."""
+    marks = {mark.name: mark for mark in source.freeze().marks}
+    if name not in marks:
+        raise KitError(
+            f"there is no mark '{name}' to carry over.", where=source.where, do=near(name, marks) or "Mark it."
+        )
+    mark = marks[name]
+    if any(own.name == name for own in bench.piece.marks):
+        raise KitError(f"'{name}' is already marked.", where=bench.where, do="Carry it over only once.")
+    edges, own = own_edges(source, edge), own_edges(bench, to)
+    found = _walk(source, bench, edges, own, turned)
+    places = [_on_run(found.a, mark, source.where, place) for place in _ends(mark)]
+    there = sorted(found.b.drafted(found.opposite(place)) for place in places)
+    if len({name_of for name_of, _ in there}) > 1:
+        raise KitError(
+            f"the {mark.label} would run over two edges.", where=bench.where, do="Mark a part for each edge."
+        )
+    on, start = there[0]
+    new = replace(mark, edge=on, start=start, end=there[-1][1], path=None, said=said or mark.said)
+    if mark.kind != "opening":
+        new = replace(new, point=bench.freeze().edge(on).path.at(start), end=0.0)
+    bench.change(marks=(*bench.piece.marks, new))
+
+
+def _walk(
+    one: OpenPiece, other: OpenPiece, edges: tuple[str, ...], others: tuple[str, ...], turned: bool | None
+) -> Walk:
     a, b = one.freeze(), other.freeze()
     if a.name == b.name and edges == others:
         raise KitError("an edge is not sewn to itself.", where=a.title, do="Name the two edges that meet.")
     return walked(folded(a, edges), folded(b, others), turned=turned)
 
 
-def _place(found: Walk, given: object, end: str, where: str) -> tuple[float, float, Length | None]:
+def _place(found: Walk, given: Notched, end: str, where: str) -> tuple[float, float, Length | None]:
     """(mm along own, mm along other, the length as it was given), both from the start of the walk."""
     if isinstance(given, PaperPoint):
         for name in found.a.edges:
@@ -195,11 +195,11 @@ def _on_run(run: Folded, mark: Mark, where: str, place: float | None) -> float:
     return at
 
 
-def level(bench: BenchPiece, edge: str, given: PaperLine | PaperPoint) -> Length:
+def level(bench: OpenPiece, edge: str, given: PaperLine | PaperPoint) -> Length:
     """How far along an edge, from its start, another line meets it or a point lies level with it. A line of the half
     that wraps over is tried as it lies, and folded over about the centre line; straight it may be carried on a little.
     `KitError` where neither meets the edge."""
-    path = bench._edges[edge].path
+    path = bench.path(edge)
     said = edge.replace("_", " ")
     if isinstance(given, PaperPoint):
         for direction in ("out", "in"):
@@ -210,7 +210,7 @@ def level(bench: BenchPiece, edge: str, given: PaperLine | PaperPoint) -> Length
             if path.distance_to(met.point) < 0.01:
                 return Length(path.nearest(met.point))
         raise KitError(
-            f"squared across from that point, no line meets the {said}.", where=bench._where, do="Take another point."
+            f"squared across from that point, no line meets the {said}.", where=bench.where, do="Take another point."
         )
     for line in (given.path, given.path.moved(_OVER)):
         far = line.extended(_CARRY, end="start").extended(_CARRY, end="end")
@@ -220,6 +220,6 @@ def level(bench: BenchPiece, edge: str, given: PaperLine | PaperPoint) -> Length
                 return Length(min(path.nearest(hit) for hit in hits))
     raise KitError(
         f"the {given.said} does not meet the {said}, as it lies or folded over the centre line.",
-        where=bench._where,
+        where=bench.where,
         do="Give the height as a length, or a point level with it.",
     )

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from kit.errors import KitError, near, nearest
+from kit.lesson.verb import VERBS
 
 _CALL = r"(?:\w+\.)*?(\w+)(?:\.__init__)?\(\)"
 _MISSING = re.compile(_CALL + r" missing \d+ required (?:keyword-only|positional) arguments?: (.+)")
@@ -72,11 +73,12 @@ def _constants(function: Callable[..., Any]) -> dict[str, Any]:
 def _arguments(name: str, known: Mapping[str, Any]) -> Iterable[str]:
     """The keyword arguments of what is called `name`: a thing in reach, or what a thing in reach can do."""
     owners = [value if isinstance(value, type) else type(value) for value in known.values()]
-    for thing in (known.get(name), *(getattr(owner, name, None) for owner in owners)):
+    for thing in (known.get(name), VERBS.get(name), *(getattr(owner, name, None) for owner in owners)):
         if callable(thing):
             try:
                 parameters = inspect.signature(thing).parameters.values()
             except (TypeError, ValueError):
                 continue
-            return [p.name for p in parameters if p.name != "self" and p.kind is not p.VAR_KEYWORD]
+            unsaid = ("self", "bench", "reader")
+            return [p.name for p in parameters if p.name not in unsaid and p.kind is not p.VAR_KEYWORD]
     return []

@@ -11,7 +11,7 @@ from typing import Protocol
 
 from kit.errors import KitError, near
 from kit.geometry import Cubic, Line, Path, Point, Vector, parallel
-from kit.units import Length, length, show
+from kit.units import Length, Size, length, show
 
 DIRECTIONS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}
 FAR = 4000.0
@@ -21,7 +21,8 @@ REACH = 50.0
 class Sheet(Protocol):
     """What a point or line needs of the piece it lies on."""
 
-    piece_name: str
+    @property
+    def piece_name(self) -> str: ...
 
     def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
         """Write down a named measure for the picture."""
@@ -37,7 +38,7 @@ def heading(direction: str) -> Vector:
     return DIRECTIONS[direction]
 
 
-def distance(value: object, what: str) -> Length:
+def distance(value: Size, what: str) -> Length:
     """A distance given to a verb, as a Length that is not negative."""
     found = length(value, what)
     if found < 0:
@@ -49,40 +50,42 @@ class PaperPoint:
     """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
 
     def __init__(self, sheet: Sheet, point: Point) -> None:
-        self.sheet = sheet
+        self.sheet: Sheet = getattr(sheet, "_open", sheet)  # a piece is named by its handle, too
         self.point = point
 
     @property
     def x(self) -> Length:
+        """How far it lies from the centre line."""
         return Length(self.point.x)
 
     @property
     def y(self) -> Length:
+        """How far it lies above the waistline."""
         return Length(self.point.y)
 
-    def _moved(self, direction: Vector, how_far: object, verb: str) -> PaperPoint:
+    def _moved(self, direction: Vector, how_far: Size, verb: str) -> PaperPoint:
         size = distance(how_far, verb)
         end = self.point + direction * float(size)
         self.sheet.note(size, self.point, end)
         return PaperPoint(self.sheet, end)
 
-    def up(self, how_far: object) -> PaperPoint:
+    def up(self, how_far: Size) -> PaperPoint:
         """The point this far straight up."""
         return self._moved(DIRECTIONS["up"], how_far, "up")
 
-    def down(self, how_far: object) -> PaperPoint:
+    def down(self, how_far: Size) -> PaperPoint:
         """The point this far straight down."""
         return self._moved(DIRECTIONS["down"], how_far, "down")
 
-    def out(self, how_far: object) -> PaperPoint:
+    def out(self, how_far: Size) -> PaperPoint:
         """The point this far toward the side seam."""
         return self._moved(DIRECTIONS["out"], how_far, "out")
 
-    def into(self, how_far: object) -> PaperPoint:
+    def into(self, how_far: Size) -> PaperPoint:
         """The point this far toward, or past, the centre line."""
         return self._moved(DIRECTIONS["in"], how_far, "into")
 
-    def toward(self, other: PaperPoint, how_far: object) -> PaperPoint:
+    def toward(self, other: PaperPoint, how_far: Size) -> PaperPoint:
         """The point this far along the straight line to `other`."""
         return self._moved((other.point - self.point).unit(), how_far, "toward")
 
@@ -90,14 +93,14 @@ class PaperPoint:
         """The straight line to `other`."""
         return self._line(other.point)
 
-    def through(self, other: PaperPoint, *, beyond: object = 0) -> PaperLine:
+    def through(self, other: PaperPoint, *, beyond: Size = 0) -> PaperLine:
         """The straight line to `other`, carried on `beyond` it."""
         size = distance(beyond, "through")
         end = other.point + (other.point - self.point).unit() * float(size)
         self.sheet.note(size, other.point, end)
         return self._line(end)
 
-    def ruled(self, direction: str, how_far: object) -> PaperLine:
+    def ruled(self, direction: str, how_far: Size) -> PaperLine:
         """A straight line of this length in a direction of the paper."""
         return self._line(self._moved(heading(direction), how_far, "ruled").point)
 
@@ -132,6 +135,7 @@ class PaperPoint:
         return PaperLine(self.sheet, Path.of(curve))
 
     def distance_to(self, other: PaperPoint) -> Length:
+        """How far it is to `other`, straight."""
         return Length(self.point.distance(other.point))
 
     def _line(self, end: Point) -> PaperLine:
@@ -155,31 +159,36 @@ class PaperLine:
     """A line, straight or curved, on a piece; an edge when it has a `name`."""
 
     def __init__(self, sheet: Sheet, path: Path, name: str = "") -> None:
-        self.sheet = sheet
+        self.sheet: Sheet = getattr(sheet, "_open", sheet)  # a piece is named by its handle, too
         self.path = path
         self.name = name
 
     @property
     def said(self) -> str:
+        """The name as people say it."""
         return self.name.replace("_", " ") or "line"
 
     @property
     def start(self) -> PaperPoint:
+        """The point it begins at."""
         return PaperPoint(self.sheet, self.path.start)
 
     @property
     def end(self) -> PaperPoint:
+        """The point it ends at."""
         return PaperPoint(self.sheet, self.path.end)
 
     @property
     def length(self) -> Length:
+        """How long it is."""
         return Length(self.path.length)
 
     @property
     def middle(self) -> PaperPoint:
+        """The point halfway along."""
         return PaperPoint(self.sheet, self.path.at(self.path.length / 2))
 
-    def at(self, how_far: object) -> PaperPoint:
+    def at(self, how_far: Size) -> PaperPoint:
         """The point this far along from the start."""
         size = distance(how_far, f"along the {self.said}")
         if size > self.path.length + 1e-6:
@@ -209,7 +218,7 @@ class PaperLine:
             raise KitError(f"a share lies between 0 and 1, not {part:g}.", where=self.said)
         return PaperPoint(self.sheet, self.path.at(self.path.length * part))
 
-    def square(self, how_far: object, direction: str, *, at: str = "end") -> PaperLine:
+    def square(self, how_far: Size, direction: str, *, at: str = "end") -> PaperLine:
         """A straight line square to this one at its "start" or "end", toward a direction of the paper."""
         size = distance(how_far, f"square to the {self.said}")
         along = 0.0 if at == "start" else self.path.length
@@ -221,7 +230,7 @@ class PaperLine:
         self.sheet.note(size, begin, end)
         return PaperLine(self.sheet, Path.of(Line(begin, end)))
 
-    def parallel(self, how_far: object, toward: str) -> PaperLine:
+    def parallel(self, how_far: Size, toward: str) -> PaperLine:
         """The parallel at this distance, toward a direction of the paper or "inside" / "outside"."""
         size = distance(how_far, f"parallel to the {self.said}")
         middle = self.path.length / 2
@@ -238,13 +247,13 @@ class PaperLine:
         """Trimmed at, or carried on straight to, the crossing with `other`."""
         return PaperLine(self.sheet, self.path.to(other.path, end="start" if end == "start" else "end"), self.name)
 
-    def extended(self, how_far: object, *, end: str = "end") -> PaperLine:
+    def extended(self, how_far: Size, *, end: str = "end") -> PaperLine:
         """Carried on straight by this much."""
         size = distance(how_far, f"carrying on the {self.said}")
         path = self.path.extended(float(size), end="start" if end == "start" else "end")
         return PaperLine(self.sheet, path, self.name)
 
-    def curve_into(self, other: PaperLine, at: object, *, fullness: float = 1.0) -> PaperLine:
+    def curve_into(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
         """A curve that leaves the end of this line square to it and runs into `other` without a corner, `at`
         this far along `other`."""
         size = distance(at, f"along the {other.said}")
@@ -264,7 +273,7 @@ class PaperLine:
         arrive = other.path.tangent_at(float(size))
         return self._curve(join, arrive, fullness, other)
 
-    def curve_square_to(self, other: PaperLine, at: object, *, fullness: float = 1.0) -> PaperLine:
+    def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
         """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
         `other` from its start."""
         size = distance(at, f"along the {other.said}")
@@ -291,3 +300,7 @@ class PaperLine:
     def joined(self, other: PaperLine) -> PaperLine:
         """This line and the next one as one."""
         return PaperLine(self.sheet, self.path.joined(other.path))
+
+
+At = Size | PaperPoint
+"""A place on an edge: a length along it, or a point near it."""

@@ -3,21 +3,19 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from itertools import pairwise
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point
+from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint, distance
 from kit.lesson.true_verbs import bench_of
+from kit.lesson.verb import verb
 from kit.piece.folded import cloth_left, folded
 from kit.piece.piece import Mark, Piece
 from kit.sewing.walked import opposed
-from kit.units import Length, both, show
-
-if TYPE_CHECKING:
-    from kit.lesson.bench import BenchPiece
+from kit.units import Size, both, show
 
 TOWARD_EDGE = 3.0
 """A buttonhole square to the edge begins this much nearer to the edge than the button stands, because the button pulls
@@ -25,185 +23,179 @@ to its end (common practice, no source)."""
 _REACH_OUT = 1.0
 
 
-class PlaceVerbs:
-    """Verbs of a bench piece that mark places inside it."""
+@verb
+def drill(bench: OpenPiece, name: str, point: PaperPoint, said: str = "") -> None:
+    """A drill mark: a point inside the piece pricked through all layers."""
+    _inside(bench.freeze(), point.point, f"the drill mark '{name.replace('_', ' ')}'")
+    _mark(bench, Mark(name, "drill", point=point.point, said=said))
 
-    piece_name: str
-    _state: Piece
 
-    if TYPE_CHECKING:
+@verb
+def buttonholes(
+    bench: OpenPiece,
+    line: str | PaperLine,
+    *,
+    inside: Size,
+    first: Size,
+    last: Size,
+    count: int | None = None,
+    spacing: Size | None = None,
+    button: Size | None = None,
+    thick: Size = 0,
+    slit: Size | None = None,
+    lie: Literal["horizontal", "vertical"] = "horizontal",
+    onto: str | PaperLine | None = None,
+    turned: bool | None = None,
+    name: str = "buttonhole",
+) -> int:
+    """Buttonholes along an edge, `inside` it by this much, from the `first` place along it to the `last`: by their
+    `count`, evenly, or from the first one at a `spacing`, as many as reach the last.
 
-        @property
-        def _where(self) -> str: ...
+    The slit is as long as the button's diameter and its thickness together (common practice, no source), or as
+    long as `slit` says. Horizontal slits lie square to the edge and begin 3 mm nearer to it than the button
+    stands; vertical ones lie along it with the button at their middle. The buttons are marked on the edge `onto`
+    of the piece that laps under, at the same distances from the ends that meet and as far inside; without it on
+    this piece, as on a mirrored pair. Gives how many there are."""
+    piece = bench.freeze()
+    path, label = _line(piece, line, bench.where)
+    deep = distance(inside, f"{bench.where}, inside")
+    low, high = distance(first, f"{bench.where}, first"), distance(last, f"{bench.where}, last")
+    if not low <= high <= path.length + 1e-6:
+        raise KitError(
+            f"buttonholes from {show(low)} to {show(high)} do not lie on the {label}, which is "
+            f"{show(path.length)} long.",
+            where=bench.where,
+            do="Give the first place before the last, both measured from the start of the edge.",
+        )
+    places = _places(float(low), float(high), count, spacing, bench.where)
+    if lie not in ("horizontal", "vertical"):
+        raise KitError(f"a buttonhole does not lie '{lie}'.", do=near(lie, ("horizontal", "vertical")))
+    if (slit is None) == (button is None):
+        raise KitError(
+            "it is not said how long the slit is.",
+            where=bench.where,
+            do="Give the button, button=... and its thickness, thick=..., or the slit itself, slit=....",
+        )
+    if slit is not None:
+        long = float(distance(slit, f"{bench.where}, slit"))
+    else:
+        assert button is not None
+        long = float(distance(button, f"{bench.where}, button")) + float(distance(thick, f"{bench.where}, thick"))
+    if long <= 0:
+        raise KitError("a buttonhole needs some length.", where=bench.where, do="Give, say, button=1.5 * cm.")
+    gap = min((b - a for a, b in pairwise(places)), default=math.inf)
+    if lie == "vertical" and gap <= long:
+        raise KitError(
+            f"slits {both(long)} long every {both(gap)} run into one another.",
+            where=bench.where,
+            do="Set fewer, or lay them square to the edge.",
+        )
+    way = 1.0 if cloth_left(piece) else -1.0
+    for number, place in enumerate(places, start=1):
+        along, inward = path.tangent_at(place), path.normal_at(place) * way
+        stand = path.at(place) + inward * float(deep)
+        begin = stand - inward * TOWARD_EDGE if lie == "horizontal" else stand - along * (long / 2)
+        hole = Path.line(begin, begin + (inward if lie == "horizontal" else along) * long)
+        for end in (hole.start, hole.end):
+            _inside(piece, end, f"buttonhole {number}")
+        _mark(bench, Mark(f"{name}_{number}", "buttonhole", path=hole))
+    middle = path.at(places[0])
+    bench.note(deep, middle, middle + path.normal_at(places[0]) * (way * float(deep)))
+    for value, place in ((low, places[0]), (high, places[-1])):
+        if place > 1e-6:
+            bench.note(value, path.start, path.at(place), path.between(0.0, place))
+    _buttons(bench, piece, path, places, float(deep), onto, turned, name)
+    return len(places)
 
-        def freeze(self) -> Piece: ...
 
-        def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None: ...
-
-    def drill(self, name: str, point: PaperPoint, said: str = "") -> None:
-        """A drill mark: a point inside the piece pricked through all layers."""
-        _inside(self.freeze(), point.point, f"the drill mark '{name.replace('_', ' ')}'")
-        self._mark(Mark(name, "drill", point=point.point, said=said))
-
-    def buttonholes(
-        self,
-        line: str | PaperLine,
-        *,
-        inside: object,
-        first: object,
-        last: object,
-        count: int | None = None,
-        spacing: object = None,
-        button: object = None,
-        thick: object = 0,
-        slit: object = None,
-        lie: Literal["horizontal", "vertical"] = "horizontal",
-        onto: str | PaperLine | None = None,
-        turned: bool | None = None,
-        name: str = "buttonhole",
-    ) -> int:
-        """Buttonholes along an edge, `inside` it by this much, from the `first` place along it to the `last`: by their
-        `count`, evenly, or from the first one at a `spacing`, as many as reach the last.
-
-        The slit is as long as the button's diameter and its thickness together (common practice, no source), or as
-        long as `slit` says. Horizontal slits lie square to the edge and begin 3 mm nearer to it than the button
-        stands; vertical ones lie along it with the button at their middle. The buttons are marked on the edge `onto`
-        of the piece that laps under, at the same distances from the ends that meet and as far inside; without it on
-        this piece, as on a mirrored pair. Gives how many there are."""
-        piece = self.freeze()
-        path, label = _line(piece, line, self._where)
-        deep = distance(inside, f"{self._where}, inside")
-        low, high = distance(first, f"{self._where}, first"), distance(last, f"{self._where}, last")
-        if not low <= high <= path.length + 1e-6:
+def _buttons(
+    bench: OpenPiece,
+    piece: Piece,
+    path: Path,
+    places: list[float],
+    deep: float,
+    onto: str | PaperLine | None,
+    turned: bool | None,
+    name: str,
+) -> None:
+    target = bench
+    other = path
+    if onto is not None:
+        target = bench if isinstance(onto, str) else bench_of(onto, bench.where)
+        other, label = _line(target.freeze(), onto, target.where)
+        if abs(other.length - path.length) > 0.5:
             raise KitError(
-                f"buttonholes from {show(low)} to {show(high)} do not lie on the {label}, which is "
-                f"{show(path.length)} long.",
-                where=self._where,
-                do="Give the first place before the last, both measured from the start of the edge.",
+                f"the {label} for the buttons is {both(other.length)} long, and the edge of the buttonholes "
+                f"{both(path.length)}.",
+                where=target.where,
+                do="Make the two edges equal first, or true them.",
             )
-        places = _places(float(low), float(high), count, spacing, self._where)
-        if lie not in ("horizontal", "vertical"):
-            raise KitError(f"a buttonhole does not lie '{lie}'.", do=near(lie, ("horizontal", "vertical")))
-        if (slit is None) == (button is None):
-            raise KitError(
-                "it is not said how long the slit is.",
-                where=self._where,
-                do="Give the button, button=... and its thickness, thick=..., or the slit itself, slit=....",
-            )
-        given = slit if slit is not None else button
-        long = float(distance(given, f"{self._where}, {'slit' if slit is not None else 'button'}"))
-        long += 0.0 if slit is not None else float(distance(thick, f"{self._where}, thick"))
-        if long <= 0:
-            raise KitError("a buttonhole needs some length.", where=self._where, do="Give, say, button=1.5 * cm.")
-        gap = min((b - a for a, b in pairwise(places)), default=math.inf)
-        if lie == "vertical" and gap <= long:
-            raise KitError(
-                f"slits {both(long)} long every {both(gap)} run into one another.",
-                where=self._where,
-                do="Set fewer, or lay them square to the edge.",
-            )
-        way = 1.0 if cloth_left(piece) else -1.0
-        for number, place in enumerate(places, start=1):
-            along, inward = path.tangent_at(place), path.normal_at(place) * way
-            stand = path.at(place) + inward * float(deep)
-            begin = stand - inward * TOWARD_EDGE if lie == "horizontal" else stand - along * (long / 2)
-            hole = Path.line(begin, begin + (inward if lie == "horizontal" else along) * long)
-            for end in (hole.start, hole.end):
-                _inside(piece, end, f"buttonhole {number}")
-            self._mark(Mark(f"{name}_{number}", "buttonhole", path=hole))
-        middle = path.at(places[0])
-        self.note(deep, middle, middle + path.normal_at(places[0]) * (way * float(deep)))
-        for value, place in ((low, places[0]), (high, places[-1])):
-            if place > 1e-6:
-                self.note(value, path.start, path.at(place), path.between(0.0, place))
-        self._buttons(piece, path, places, float(deep), onto, turned, name)
-        return len(places)
+    back = other is not path and (opposed(path, other) if turned is None else turned)
+    way = 1.0 if cloth_left(target.freeze()) else -1.0
+    for number, place in enumerate(places, start=1):
+        at = min(max(other.length - place if back else place, 0.0), other.length)
+        stand = other.at(at) + other.normal_at(at) * (way * deep)
+        _inside(target.freeze(), stand, f"button {number}")
+        _mark(target, Mark(f"{name}_button_{number}", "point", point=stand, said=f"button {number}"))
 
-    def _buttons(
-        self,
-        piece: Piece,
-        path: Path,
-        places: list[float],
-        deep: float,
-        onto: str | PaperLine | None,
-        turned: bool | None,
-        name: str,
-    ) -> None:
-        target: BenchPiece | PlaceVerbs = self
-        other = path
-        if onto is not None:
-            target = self if isinstance(onto, str) else bench_of(onto, self._where)
-            other, label = _line(target.freeze(), onto, target._where)
-            if abs(other.length - path.length) > 0.5:
+
+@verb
+def placement(
+    bench: OpenPiece,
+    name: str,
+    other: OpenPiece,
+    *,
+    at: PaperPoint,
+    by: PaperPoint | None = None,
+    turned: float = 0.0,
+    said: str = "",
+) -> None:
+    """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
+    where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
+    opened out, unless this one lies on the fold as well."""
+    laid = other.freeze()
+    if laid.name == bench.piece_name:
+        raise KitError("a piece cannot be laid on itself.", where=bench.where, do="Name the pocket's piece.")
+    if not math.isfinite(turned):
+        raise KitError(f"{turned} is not an angle.", where=bench.where, do="Give degrees, such as 5.")
+    outline = laid.outline
+    curves = tuple(outline.curves)
+    fold = laid.fold
+    if fold and not bench.freeze().fold:
+        path = laid.edge(fold).path
+        names = [edge.name for edge in laid.edges]
+        i = names.index(fold)
+        order = [*names[i + 1 :], *names[:i]]
+        half = [c for name_of in order for c in outline.edge(name_of).curves]
+        mirror = Motion.reflection(path.start, path.end)
+        curves = (*half, *(c.reversed().moved(mirror) for c in reversed(half)))
+    pivot = by.point if by is not None else laid.edges[0].path.start
+    if by is not None and by.sheet is not other:
+        raise KitError(
+            f"the point to lay it by does not lie on the {laid.title}.",
+            where=bench.where,
+            do="Name a point of the piece that is laid: by=pocket.corner.",
+        )
+    turn = Motion.rotation(math.radians(turned), pivot)
+    motion = turn.then(Motion.translation(at.point - turn(pivot)))
+    shape = Path(curves).moved(motion)
+    own = bench.freeze()
+    for point in shape.points(1.0):
+        if not own.outline.contains(point):
+            out = min(edge.path.distance_to(point) for edge in own.edges)
+            if out > _REACH_OUT:
                 raise KitError(
-                    f"the {label} for the buttons is {both(other.length)} long, and the edge of the buttonholes "
-                    f"{both(path.length)}.",
-                    where=target._where,
-                    do="Make the two edges equal first, or true them.",
+                    f"the {laid.title.lower()} laid there reaches {both(out)} out of the piece.",
+                    where=bench.where,
+                    do="Lay it farther in, or make it smaller.",
                 )
-        back = other is not path and (opposed(path, other) if turned is None else turned)
-        way = 1.0 if cloth_left(target.freeze()) else -1.0
-        for number, place in enumerate(places, start=1):
-            at = min(max(other.length - place if back else place, 0.0), other.length)
-            stand = other.at(at) + other.normal_at(at) * (way * deep)
-            _inside(target.freeze(), stand, f"button {number}")
-            target._mark(Mark(f"{name}_button_{number}", "point", point=stand, said=f"button {number}"))
+    _mark(bench, Mark(name, "placement", path=shape, said=said or f"{laid.title.lower()} placement"))
 
-    def placement(
-        self,
-        name: str,
-        other: BenchPiece,
-        *,
-        at: PaperPoint,
-        by: PaperPoint | None = None,
-        turned: float = 0.0,
-        said: str = "",
-    ) -> None:
-        """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
-        where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
-        opened out, unless this one lies on the fold as well."""
-        laid = other.freeze()
-        if laid.name == self.piece_name:
-            raise KitError("a piece cannot be laid on itself.", where=self._where, do="Name the pocket's piece.")
-        if not math.isfinite(turned):
-            raise KitError(f"{turned} is not an angle.", where=self._where, do="Give degrees, such as 5.")
-        outline = laid.outline
-        curves = tuple(outline.curves)
-        fold = laid.fold
-        if fold and not self.freeze().fold:
-            path = laid.edge(fold).path
-            names = [edge.name for edge in laid.edges]
-            i = names.index(fold)
-            order = [*names[i + 1 :], *names[:i]]
-            half = [c for name_of in order for c in outline.edge(name_of).curves]
-            mirror = Motion.reflection(path.start, path.end)
-            curves = (*half, *(c.reversed().moved(mirror) for c in reversed(half)))
-        pivot = by.point if by is not None else laid.edges[0].path.start
-        if by is not None and by.sheet is not other:
-            raise KitError(
-                f"the point to lay it by does not lie on the {laid.title}.",
-                where=self._where,
-                do="Name a point of the piece that is laid: by=pocket.corner.",
-            )
-        turn = Motion.rotation(math.radians(turned), pivot)
-        motion = turn.then(Motion.translation(at.point - turn(pivot)))
-        shape = Path(curves).moved(motion)
-        own = self.freeze()
-        for point in shape.points(1.0):
-            if not own.outline.contains(point):
-                out = min(edge.path.distance_to(point) for edge in own.edges)
-                if out > _REACH_OUT:
-                    raise KitError(
-                        f"the {laid.title.lower()} laid there reaches {both(out)} out of the piece.",
-                        where=self._where,
-                        do="Lay it farther in, or make it smaller.",
-                    )
-        self._mark(Mark(name, "placement", path=shape, said=said or f"{laid.title.lower()} placement"))
 
-    def _mark(self, mark: Mark) -> None:
-        if any(mark.name == one.name for one in self._state.marks):
-            raise KitError(f"'{mark.name}' is already marked.", where=self._where, do="Give it another name: name=....")
-        self._state = replace(self._state, marks=(*self._state.marks, mark))
+def _mark(bench: OpenPiece, mark: Mark) -> None:
+    if any(mark.name == one.name for one in bench.piece.marks):
+        raise KitError(f"'{mark.name}' is already marked.", where=bench.where, do="Give it another name: name=....")
+    bench.change(marks=(*bench.piece.marks, mark))
 
 
 def _line(piece: Piece, given: str | PaperLine, where: str) -> tuple[Path, str]:
@@ -226,21 +218,25 @@ def _line(piece: Piece, given: str | PaperLine, where: str) -> tuple[Path, str]:
     )
 
 
-def _places(low: float, high: float, count: int | None, spacing: object, where: str) -> list[float]:
-    if (count is None) == (spacing is None):
+def _places(low: float, high: float, count: int | None, spacing: Size | None, where: str) -> list[float]:
+    if count is None and spacing is not None:
+        return _spaced(low, high, spacing, where)
+    if count is None or spacing is not None:
         raise KitError(
             "it is not said how many buttonholes there are.",
             where=where,
             do="Give either their count=... or their spacing=....",
         )
-    if count is not None:
-        if count < 1 or count != int(count) or (count == 1 and high - low > 1e-6) or (count > 1 and high - low < 1e-6):
-            raise KitError(
-                f"{count} buttonholes do not fill {both(high - low)}.",
-                where=where,
-                do="Give at least 2, or the same first and last place for 1.",
-            )
-        return [low + (high - low) * i / max(count - 1, 1) for i in range(int(count))]
+    if count < 1 or count != int(count) or (count == 1 and high - low > 1e-6) or (count > 1 and high - low < 1e-6):
+        raise KitError(
+            f"{count} buttonholes do not fill {both(high - low)}.",
+            where=where,
+            do="Give at least 2, or the same first and last place for 1.",
+        )
+    return [low + (high - low) * i / max(count - 1, 1) for i in range(int(count))]
+
+
+def _spaced(low: float, high: float, spacing: Size, where: str) -> list[float]:
     step = float(distance(spacing, f"{where}, spacing"))
     if step <= 0:
         raise KitError("the spacing is nothing.", where=where, do="Give, say, spacing=8 * cm.")

@@ -7,59 +7,41 @@ from what a piece is derived from, from how it is sewn. This verb is for the res
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any, cast
+from typing import Any, cast
 
 from kit.errors import KitError, near
-from kit.piece.piece import Edge, Piece
+from kit.lesson.open_piece import OpenPiece
+from kit.lesson.verb import verb
+from kit.piece.piece import Piece
 from kit.piece.role import EDGE_ROLES, LANDMARKS, PIECE_ROLES, WORN, EdgeRole, Landmark, PieceRole, Worn
 
-if TYPE_CHECKING:
-    from kit.geometry import Path, Point
 
-
-class RoleVerbs:
-    """The verb of a bench piece that says what it is."""
-
-    _edges: dict[str, Edge]
-    _points: dict[str, Point]
-    _guides: dict[str, Path]
-    _state: Piece
-
-    if TYPE_CHECKING:
-
-        @property
-        def _where(self) -> str: ...
-
-        def _names(self) -> list[str]: ...
-
-    def role(self, piece: str | None = None, *, worn: str | None = None, **edges: str) -> None:
-        """Say what the piece is ("front", "back", "sleeve", "pocket", "facing", ...), where it is worn ("front" or
-        "back"), and what its edges are ("hem", "neck", "side", ...); "" for nothing of that kind. A point or guide is
-        named in the same way: `neck_point`, `bust_line`, .... What is said here stays, whatever name, title and sewing
-        would make of it."""
-        state = self._state
-        if piece is not None:
-            role = cast("PieceRole", _known(piece, PIECE_ROLES, "a piece's role", self._where))
-            place: Worn = role if role in ("front", "back") else (state.worn or "")
-            state = replace(state, role=role, worn=place, by_hand=True)
-        if worn is not None:
-            state = replace(
-                state, worn=cast("Worn", _known(worn, WORN, "a place it is worn", self._where)), by_hand=True
+@verb
+def role(bench: OpenPiece, /, piece: str | None = None, *, worn: str | None = None, **edges: str) -> None:
+    """Say what the piece is ("front", "back", "sleeve", "pocket", "facing", ...), where it is worn ("front" or
+    "back"), and what its edges are ("hem", "neck", "side", ...); "" for nothing of that kind. A point or guide is
+    named in the same way: `neck_point`, `bust_line`, .... What is said here stays, whatever name, title and sewing
+    would make of it."""
+    state = bench.piece
+    if piece is not None:
+        what = cast("PieceRole", _known(piece, PIECE_ROLES, "a piece's role", bench.where))
+        place: Worn = what if what in ("front", "back") else (state.worn or "")
+        state = replace(state, role=what, worn=place, by_hand=True)
+    if worn is not None:
+        state = replace(state, worn=cast("Worn", _known(worn, WORN, "a place it is worn", bench.where)), by_hand=True)
+    for name, said in edges.items():
+        if state.has_edge(name):
+            found = cast("EdgeRole", _known(said, EDGE_ROLES, f"a role for the edge '{name}'", bench.where))
+            state = state.with_edges(**{name: replace(state.edge(name), role=found, by_hand=True)})
+        elif name in bench.names:
+            state = landed(state, name, cast("Landmark", _known(said, LANDMARKS, f"a role for '{name}'", bench.where)))
+        else:
+            raise KitError(
+                f"there is no edge, line or point '{name}' to give a role.",
+                where=bench.where,
+                do=near(name, bench.names),
             )
-        for name, said in edges.items():
-            if name in self._edges:
-                found = cast("EdgeRole", _known(said, EDGE_ROLES, f"a role for the edge '{name}'", self._where))
-                self._edges[name] = replace(self._edges[name], role=found, by_hand=True)
-            elif name in self._points or name in self._guides:
-                what = cast("Landmark", _known(said, LANDMARKS, f"a role for '{name}'", self._where))
-                state = landed(state, name, what)
-            else:
-                raise KitError(
-                    f"there is no edge, line or point '{name}' to give a role.",
-                    where=self._where,
-                    do=near(name, self._names()),
-                )
-        self._state = state
+    bench.piece = state
 
 
 def _known(word: Any, roles: tuple[str, ...], what: str, where: str) -> str:

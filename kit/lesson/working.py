@@ -14,7 +14,7 @@ from typing import Any
 from kit.body.body import NOBODY, Body
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.lesson.bench import BenchPiece
+from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.cornered import with_corners
 from kit.lesson.own_code import stopped
@@ -230,7 +230,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
             raise table.unknown(name, ("body",))
     entry.function(**given)
 
-    spots = tuple(spot for piece in bench.values() for spot in piece._spots)
+    spots = tuple(spot for piece in bench.values() for spot in opened(piece).spots)
     new: list[tuple[str, str, Path]] = []
     removed: list[tuple[str, str, Path]] = []
     points: list[tuple[str, str, Point]] = []
@@ -239,7 +239,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         if name in entry.makes and not frozen.edges:
             raise KitError(f"the step says it makes '{name}' but draws nothing on it.", do="Draw it, or leave it out.")
         table.pieces[name] = frozen
-        fresh, gone, marks = _difference(before.get(name), frozen, piece._drawn)
+        fresh, gone, marks = _difference(before.get(name), frozen, opened(piece).drawn)
         new += fresh
         removed += gone
         points += marks

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.language import SOURCE, called, language, say
+from kit.lesson.bench import words as bench_words
 from kit.live.tidy_source import Call, free, identifier, length_source, literal, stepped
 from kit.piece.piece import Edge, Piece
 from kit.prose.say import title_said
@@ -220,10 +221,7 @@ class Hand:
         piece = self.piece
         names = {e.name for e in piece.edges} | {n for n, _ in piece.points} | {n for n, _ in piece.guides}
         names |= {m.name for m in piece.marks}
-        from kit.lesson.bench import BenchPiece
-
-        bench = {name for name in dir(BenchPiece) if not name.startswith("_")} | {"piece_name"}
-        return free((self.wanted_thing if own else "") or default, names | bench)
+        return free((self.wanted_thing if own else "") or default, names | bench_words())
 
 
 def place(piece: Piece, name: str) -> Place:

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Literal, get_args, get_origin
 
-from kit.lesson.bench import BenchPiece
+from kit.lesson.bench import VERBS as BENCH
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.sewing.operations import KINDS
@@ -28,7 +28,6 @@ Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", 
 piece, its edges, marks and folds, a strip; a length."""
 
 _CLASSES: dict[Kind, type] = {
-    "piece": BenchPiece,
     "line": PaperLine,
     "point": PaperPoint,
     "strip": BenchStrip,
@@ -92,6 +91,8 @@ def verbs_of(kind: str) -> Mapping[str, Verb]:
     """The verbs of one kind of thing by name; none for a kind that has none."""
     if kind == "make":
         return {name: Verb(name, function) for name, function in sorted(OPERATIONS.items())}
+    if kind == "piece":
+        return {name: Verb(name, does, _gives(does)) for name, does in sorted(BENCH.items()) if name not in _INSIDE}
     owner = _CLASSES.get(kind)  # type: ignore[call-overload]
     found: dict[str, Verb] = {}
     for name in dir(owner) if owner else ():
@@ -160,7 +161,9 @@ _SAID = {
     "Length": "a length",
     "PaperPoint": "a point",
     "PaperLine": "a line",
-    "BenchPiece": "a piece",
+    "OpenPiece": "a piece",
+    "At": "a length, such as 1.5 * cm, or a point",
+    "Notched": "a length, such as 1.5 * cm, two of them, or a point",
     "PieceHandle": "a piece",
     "Runs": "edges, one or several",
     "Run": "an edge",

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import wraps
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from kit.errors import KitError, near
 from kit.piece.piece import Piece, Strip
@@ -16,28 +16,38 @@ from kit.sewing.operations import KINDS
 from kit.sewing.reading import Reader
 from kit.sewing.verb import VERBS
 
+if TYPE_CHECKING:
+    from kit.sewing.make_types import MakeVerbs
+else:
+    MakeVerbs = object
 
-class Make(Reader):
-    """Records sewing operations in the order they are written. `operations` is the record."""
+
+class Make(MakeVerbs):
+    """Records sewing operations in the order they are written by its verbs. `operations` is the record."""
 
     def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = ()) -> None:
-        super().__init__(pieces, strips)
+        self._reader = Reader(pieces, strips)
         self._operations: list[Operation] = []
 
     @property
     def operations(self) -> tuple[Operation, ...]:
         return tuple(self._operations)
 
-    def __getattr__(self, name: str) -> Any:
-        if name.startswith("_"):
-            raise AttributeError(name)
-        raise KitError(f"there is no sewing operation '{name}'.", do=near(name, VERBS))
+    if not TYPE_CHECKING:  # what checkers see of it is made from the verbs: make_types.pyi
+
+        def __getattr__(self, name: str) -> Any:
+            if name.startswith("_"):
+                raise AttributeError(name)
+            raise KitError(f"there is no sewing operation '{name}'.", do=near(name, VERBS))
+
+    def __dir__(self) -> list[str]:
+        return sorted(VERBS)
 
 
 def _method(function: Callable[..., Operation]) -> Callable[..., None]:
     @wraps(function)
     def write(self: Make, *given: Any, **named: Any) -> None:
-        self._operations.append(function(self, *given, **named))
+        self._operations.append(function(self._reader, *given, **named))
 
     return write
 

@@ -6,7 +6,7 @@ import pytest
 
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point
-from kit.lesson.bench import BenchPiece
+from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.piece.piece import Edge, Piece
 from kit.units import Length, cm, mm
@@ -36,7 +36,7 @@ def test_points_move_by_lengths_and_are_noted(half: BenchPiece) -> None:
     assert half.tip.out(1 * cm).x == 200.0
     assert half.tip.into(1 * cm).x == 180.0
     assert half.tip.toward(half.neck.start, half.tip.distance_to(half.neck.start)).point.x == pytest.approx(0.0)
-    assert [(s.name, s.value, s.piece) for s in half._spots] == [("lift", 12.0, "half")]
+    assert [(s.name, s.value, s.piece) for s in opened(half).spots] == [("lift", 12.0, "half")]
     with pytest.raises(KitError, match="less than nothing"):
         half.tip.up(-1 * cm)
     with pytest.raises(KitError, match=r"up: 2\.5 has no unit"):
@@ -115,7 +115,7 @@ def test_drawing_says_what_it_replaces(half: BenchPiece) -> None:
     ):
         with pytest.raises(KitError, match=words):
             wrong()
-    assert [name for name, _ in half.freeze().guides] == ["waist"] and half.freeze() == half._before
+    assert [name for name, _ in half.freeze().guides] == ["waist"] and half.freeze() == opened(half).before
 
 
 def test_a_run_of_edges_is_replaced_past_the_last_one(half: BenchPiece) -> None:

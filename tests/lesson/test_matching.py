@@ -12,7 +12,7 @@ from kit.blocks.sleeve import with_sleeve
 from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Point
-from kit.lesson.bench import BenchPiece
+from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.match_verbs import level
 from kit.lesson.place_verbs import TOWARD_EDGE
 from kit.piece.piece import CutPlan, Edge, Mark, Piece
@@ -108,7 +108,7 @@ def test_a_point_on_the_edge_is_a_place(front, back) -> None:
 
 def test_a_named_measure_is_dimensioned(front, back) -> None:
     front.match(front.side, back.side, at=[Length(80.0, "first_notch")])
-    (spot,) = front._spots
+    (spot,) = opened(front).spots
     assert (spot.name, spot.value, spot.start, spot.end) == ("first_notch", 80, Point(200, 400), Point(200, 320))
 
 
@@ -184,7 +184,7 @@ def test_the_height_of_a_tie_opening_is_taken_from_the_wrap_edge(front) -> None:
     # folded over the line runs from (-80, 400) to (195, 120): at x = 200 it has come down a little more
     height = 120 - slope * 5
     assert front.freeze().marks[0].start == pytest.approx(400 - height, abs=1e-6)
-    assert level(front, "side", front.place(-15 * cm, 25 * cm)) == pytest.approx(150)
+    assert level(opened(front), "side", front.place(-15 * cm, 25 * cm)) == pytest.approx(150)
     with pytest.raises(KitError, match="does not meet the side"):
         front.guide(high=front.place(0 * cm, 60 * cm).to(front.place(10 * cm, 60 * cm)))
         front.leave_open("other", "side", at=front.high, size=1 * cm)

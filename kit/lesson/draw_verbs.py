@@ -1,0 +1,212 @@
+"""Drawing on a piece, as a step writes it: `front.draw(overarm=..., instead_of=front.shoulder)`."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import overload
+
+from kit.errors import KitError, near
+from kit.geometry import Line, Point
+from kit.lesson.corners import in_order, meeting
+from kit.lesson.open_piece import OpenPiece
+from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.lesson.role_verbs import landed
+from kit.lesson.roles import drawn
+from kit.lesson.verb import verb
+from kit.piece.piece import Edge
+from kit.piece.role import landmark
+from kit.units import Size, length
+
+
+@verb
+def draw(
+    bench: OpenPiece,
+    /,
+    *,
+    instead_of: str | PaperLine | tuple[str | PaperLine, ...] = (),
+    after: str | PaperLine = "",
+    **lines: PaperLine,
+) -> None:
+    """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
+    `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another."""
+    old = [bench.edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
+    order = bench.order
+    if not order and not old and not after:
+        _first(bench, lines)
+        return
+    if (after and old) or (not after and not old):
+        raise KitError(
+            f"it is not said what {', '.join(lines) or 'the new edge'} stands instead of.",
+            where=bench.where,
+            do="Say instead_of=... for the edge it replaces, or after=... for the edge it follows.",
+        )
+    if old and order.index(old[0]) + len(old) > len(order):
+        at = order.index(old[0])  # the run goes on past the last edge: begin the outline with it
+        order = [*order[at:], *order[:at]]
+    at = order.index(old[0]) if old else order.index(bench.edge_name(after)) + 1
+    for name in old[1:]:
+        if name not in order[at : at + len(old)]:
+            raise KitError(f"'{name}' does not lie next to '{old[0]}'.", where=bench.where)
+    kept = {edge.name: edge for edge in bench.piece.edges}
+    inside = dict(bench.piece.guides) | dict(bench.piece.points)
+    for name, line in lines.items():
+        bench.free(name)
+        if not isinstance(line, PaperLine):
+            raise KitError(f"'{name}' must be a line.", where=bench.where, do="For a point use mark().")
+        if (name in kept and name not in old) or name in inside:
+            raise KitError(f"'{name}' is already drawn.", where=bench.where, do="Choose another name.")
+    before = kept[order[at - 1]].path if len(order) > len(old) else None
+    following = order[(at + len(old)) % len(order)]
+    after_path = kept[following].path if following not in old else None
+    edges = [kept[name] for name in order if name not in old]
+    at = min(at, len(edges))
+    made = drawn({name: line.path for name, line in lines.items()}, [kept[name] for name in old])
+    turned = in_order([(n, line.path) for n, line in lines.items()], before, after_path)
+    new = [replace(made[name], path=path) for name, path in turned]
+    bench.drawn.update(lines)
+    bench.change(edges=(*edges[:at], *new, *edges[at:]))
+
+
+def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
+    """The first edges on fresh paper, turned to follow one another."""
+    for name in lines:
+        bench.free(name)
+    bench.change(
+        edges=tuple(Edge(*pair) for pair in in_order([(name, line.path) for name, line in lines.items()], None, None))
+    )
+    bench.drawn.update(lines)
+
+
+@verb
+def place(bench: OpenPiece, out: Size, up: Size) -> PaperPoint:
+    """A point measured from the corner of the paper (the centre line and the waistline of a block): this
+    far out to the side and this far up."""
+    across, above = length(out, f"{bench.where}, out"), length(up, f"{bench.where}, up")
+    return PaperPoint(bench, Point(float(across), float(above)))
+
+
+@verb
+def mark(bench: OpenPiece, /, **points: PaperPoint) -> None:
+    """Mark and name points."""
+    for name, point in points.items():
+        bench.free(name)
+        if bench.line(name) is not None:
+            raise KitError(f"'{name}' is already a line.", where=bench.where, do="Choose another name.")
+        bench.put_point(name, point.point)
+        bench.piece = landed(bench.piece, name, landmark(name))
+        bench.drawn.add(name)
+
+
+@overload
+def guide(bench: OpenPiece, name: str, /) -> PaperLine: ...
+
+
+@overload
+def guide(bench: OpenPiece, /, **lines: PaperLine) -> None: ...
+
+
+@verb
+def guide(bench: OpenPiece, name: str = "", /, **lines: PaperLine) -> PaperLine | None:
+    """Draw and name construction lines, which are not part of the outline; with a name in quotation marks, the line
+    already drawn of that name."""
+    if name:
+        if lines:
+            raise KitError(
+                f"'{name}' is fetched and {', '.join(lines)} drawn in one call.",
+                where=bench.where,
+                do="Write two: one that names the line, one that draws.",
+            )
+        found = bench.line(name)
+        guides = [guide for guide, _ in bench.piece.guides]
+        if found is None or name not in guides:
+            raise KitError(f"there is no construction line '{name}'.", where=bench.where, do=near(name, guides))
+        return found
+    for name, line in lines.items():
+        bench.free(name)
+        if bench.piece.has_edge(name) or bench.point(name) is not None:
+            raise KitError(f"'{name}' is already used.", where=bench.where, do="Choose another name.")
+        bench.put_guide(name, line.path)
+        bench.piece = landed(bench.piece, name, landmark(name))
+        bench.drawn.add(name)
+    return None
+
+
+@verb
+def edge(bench: OpenPiece, name: str) -> PaperLine:
+    """The edge of that name, whatever else its name may mean: front.edge("line")."""
+    return PaperLine(bench, bench.path(bench.edge_name(name)), name)
+
+
+@verb
+def point(bench: OpenPiece, name: str) -> PaperPoint:
+    """The point of that name, whatever else its name may mean: front.point("mark")."""
+    found = bench.point(name)
+    if found is None:
+        raise KitError(
+            f"there is no point '{name}'.", where=bench.where, do=near(name, [key for key, _ in bench.piece.points])
+        )
+    return found
+
+
+@verb
+def join(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine) -> None:
+    """Trim or carry on two neighbouring edges so that the first ends, and the second begins, where they
+    meet."""
+    a, b = bench.edge_name(first), bench.edge_name(second)
+    order = bench.order
+    if order[(order.index(a) + 1) % len(order)] != b:
+        a, b = b, a
+        if order[(order.index(a) + 1) % len(order)] != b:
+            raise KitError(f"'{a}' and '{b}' are not neighbours on the outline.", where=bench.where)
+    one, two = meeting(bench.path(a), bench.path(b), (a, b), bench.where)
+    bench.put_edge(replace(bench.piece.edge(a), path=one))
+    bench.put_edge(replace(bench.piece.edge(b), path=two))
+
+
+@verb
+def trace(bench: OpenPiece, other: OpenPiece) -> None:
+    """Trace another piece's outline, points and guides onto this one, in place of its own."""
+    if not isinstance(other, OpenPiece):
+        raise KitError(f"{other!r} is not a piece to trace.", where=bench.where, do="Name a whole piece: trace(front).")
+    source = other.piece
+    bench.change(
+        edges=tuple(replace(edge, allowance=None) for edge in source.edges),
+        points=source.points,
+        guides=source.guides,
+        darts=source.darts,
+        pleats=source.pleats,
+        landmarks=source.landmarks,
+    )
+    bench.drawn.update(bench.order)
+
+
+@verb
+def mirror(bench: OpenPiece, axis: str | PaperLine, prefix: str = "far_") -> None:
+    """Fold the paper along a straight edge and trace the other half as guide lines, named with `prefix`
+    (far_side, far_hem, ...)."""
+    name = bench.edge_name(axis)
+    path = bench.path(name)
+    if not path.is_straight:
+        raise KitError(f"the paper folds only along a straight line; '{name}' is curved.", where=bench.where)
+    line = Line(path.start, path.end)
+    guides = dict(bench.piece.guides)
+    for other in bench.piece.edges:
+        if other.name != name:
+            guides[prefix + other.name] = other.path.mirrored(line)
+    for guide, guide_path in list(guides.items()):
+        if not guide.startswith(prefix):
+            guides[prefix + guide] = guide_path.mirrored(line)
+    bench.change(guides=tuple(guides.items()))
+
+
+@verb
+def measure(bench: OpenPiece, /, **between: tuple[PaperPoint, PaperPoint] | PaperLine) -> None:
+    """Write down measures by name: two points, or a line whose length it is. They can stand in the text
+    as {name} and are dimensioned in the picture."""
+    for name, what in between.items():
+        if isinstance(what, PaperLine):
+            path = what.path
+            bench.spot(name, path.length, path.start, path.end, None if path.is_straight else path)
+        else:
+            a, b = what[0].point, what[1].point
+            bench.spot(name, a.distance(b), a, b, None)
