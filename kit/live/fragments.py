@@ -50,6 +50,11 @@ def message(text: str) -> str:
     return _box(escape(text), "#b3541e", "#fdf1e3") if text else ""
 
 
+def sentence(text: str) -> str:
+    """A sentence beside a button."""
+    return f'<div style="line-height:1.35;max-width:40em">{escape(text)}</div>'
+
+
 def notes(texts: Iterable[str]) -> str:
     """Things worth knowing, in one box; nothing for none."""
     lines = [f"<div>{escape(text)}</div>" for text in texts if text]

@@ -27,13 +27,15 @@ from kit.live.choices import Choices
 from kit.live.figures import Figures
 from kit.live.lesson import Lesson
 from kit.live.pace import Aside, Latest, Settled, Show
+from kit.live.remedy_box import RemedyBox
 from kit.live.row import Mark, Row
 from kit.live.speech import in_words_of, spoken
 from kit.live.tried_on import TriedOn
 from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.drawing import Drawing
 from kit.proof.causes import Moves, parameters_of
-from kit.proof.finding import Finding
+from kit.proof.finding import Finding, failed
+from kit.proof.remedy import Remedy
 from kit.sewing.told import strung
 from kit.units import Length
 
@@ -57,7 +59,7 @@ def panel(lesson: Lesson) -> Panel:
 class Panel(widgets.VBox):
     """The widget `panel` gives. Its parts: `rows` by parameter name (each with `slider` and `box`), `choices` (with
     `size`, `units`, `view`, `preset`, `reset`, `undo`, `redo`), `tried_on` (a fitting), `figures` (cloth and pages),
-    `picture`, `message`, `notes`, `finished`, `proof`."""
+    `picture`, `message`, `remedies` (what mends a draft), `notes`, `finished`, `proof`."""
 
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
@@ -94,12 +96,13 @@ class Panel(widgets.VBox):
         if not os.environ.get("LESSONKIT_BUILD"):
             self._checking.drop()
             self.figures.drop()
+            self.remedies.drop()
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
         self.lesson.panels.discard(self)
-        for part in (self, self.choices, self.figures, self.tried_on):
+        for part in (self, self.choices, self.figures, self.remedies, self.tried_on):
             part.lesson = lesson
         lesson.panels.add(self)
         self.refresh(rewritten=True)
@@ -110,6 +113,7 @@ class Panel(widgets.VBox):
             self._saving.now()
         self._checking.drop()
         self.figures.close()
+        self.remedies.close()
         self.tried_on.close()
         self.lesson.panels.discard(self)
         _open.discard(self)
@@ -123,6 +127,7 @@ class Panel(widgets.VBox):
         self.preset, self.reset = self.choices.preset, self.choices.reset
         self.tried_on = TriedOn(self.lesson, self.refresh, self._guarded)
         self.figures = Figures(self.lesson)
+        self.remedies = RemedyBox(self.lesson, self._mended, self._guarded)
         self.notes = widgets.HTML()
         self.message = widgets.HTML()
         self.picture = widgets.HTML(layout={"min_height": "200px"})
@@ -142,7 +147,8 @@ class Panel(widgets.VBox):
         wrap = {"flex_flow": "row wrap"}
         below = widgets.HBox([self.finished, self.figures.widget, self.proof], layout=wrap)
         beside = widgets.VBox(
-            [self.picture, self.message, below, self.notes], layout={"flex": "1 1 300px", "min_width": "0"}
+            [self.picture, self.message, self.remedies.widget, below, self.notes],
+            layout={"flex": "1 1 300px", "min_width": "0"},
         )
         self._body_box = widgets.HBox([self._sliders, beside], layout={"align_items": "flex-start"})
 
@@ -194,6 +200,13 @@ class Panel(widgets.VBox):
             return
         self._saving.ask()
 
+    def _mended(self, remedy: Remedy) -> None:
+        """A remedy was set: its button goes, and the keyboard goes on from the value that was moved."""
+        self._saving.ask()
+        name = remedy.names[0]
+        if name in self.rows:
+            self.rows[name].box.focus()
+
     def _refused(self, error: Exception) -> None:
         self._said = fragments.plain(error)
         self.message.value = fragments.message(self._said)
@@ -231,7 +244,7 @@ class Panel(widgets.VBox):
         """The proof, cloth and pages follow a pattern that is another one now."""
         lesson = self.lesson
         stamp = (lesson.entries, lesson.body, tuple(lesson.values.items()), lesson.info, lesson.units, trouble)
-        if stamp == self._stamp and not (self._checking.stopped or self.figures.stopped):
+        if stamp == self._stamp and not (self._checking.stopped or self.figures.stopped or self.remedies.stopped):
             return
         self._stamp = stamp
         self.figures.follow(pattern)
@@ -241,7 +254,12 @@ class Panel(widgets.VBox):
             for name, row in self.rows.items():
                 moved = bool(trouble) and name == self._moved_last
                 row.mark(Mark(trouble, trouble, brought=True) if moved else None)
+            if pattern is None:
+                self.remedies.seek(self._moved_last, refused=True)
+            else:
+                self.remedies.clear()
             return
+        self.remedies.clear()
         waiting = fragments.checking(self._proved)
         if self.proof.value != waiting:
             self.proof.value = waiting
@@ -345,6 +363,10 @@ class Panel(widgets.VBox):
         self._moves.note(found, self.lesson.values)
         for name, row in self.rows.items():
             row.mark(_mark(name, found, leads, self._moves))
+        if failed(tuple(found)):
+            self.remedies.seek(self._moved_last, refused=False)
+        else:
+            self.remedies.sound(self.lesson.values)
 
 
 def _mark(name: str, found: Sequence[Finding], leads: dict[Finding, tuple[str, ...]], moves: Moves) -> Mark | None:

@@ -269,7 +269,7 @@ class _Trials:
         """The change with the length that mends in the other system, and whether all beyond it mends too."""
         parameter, name, up = self.parameter(change.name), change.name, change.value > change.was
         end = parameter.most if up else parameter.least
-        others = self.rounds(parameter, change.value, up)
+        others = self.rounds(parameter, change.value)
         other = next((value for value in others if self.sound({name: value})), None)
         proved = [end, (change.value + end) / 2] if end != change.value else []
         seen = [changed[name] for changed in map(dict, self._seen) if set(changed) == {name}]
@@ -278,13 +278,14 @@ class _Trials:
         beyond = beyond and all(self.sound({name: value}) for value in proved)
         return replace(change, other=other, way=("least" if up else "most") if beyond else "to")
 
-    def rounds(self, parameter: Parameter, value: float, up: bool) -> list[float]:
-        """The lengths nearest to `value`, on its far side, that read round in the other system; the first two."""
+    def rounds(self, parameter: Parameter, value: float) -> list[float]:
+        """The lengths around `value` that read round in the other system, the nearest first; three of them."""
         if parameter.kind != "length":
             return []
         scale = Scale(parameter, _second(self.system))
-        steps = scale.within(value, parameter.most) if up else scale.within(parameter.least, value)[::-1]
-        return [scale.at(step) for step in steps[:2]]
+        step = scale.at(1)
+        steps = scale.within(max(value - 2 * step, parameter.least), min(value + 2 * step, parameter.most))
+        return sorted(map(scale.at, steps), key=lambda other: abs(other - value))[:3]
 
     def on_a_step(self, change: Change) -> float:
         """The value of a change as it is printed, if the parameter can have it."""
@@ -360,9 +361,10 @@ def _read_round(trials: _Trials, changes: tuple[Change, ...]) -> tuple[Change, .
     """Several changes with the lengths that mend in the other system, where all of them do so together."""
     told = []
     for change in changes:
-        parameter = trials.parameter(change.name)
-        others = trials.rounds(parameter, change.value, change.value > change.was)
-        told.append(replace(change, other=others[0] if others else None))
+        away = change.value > change.was
+        others = trials.rounds(trials.parameter(change.name), change.value)
+        beyond = [other for other in others if (other > change.value) == away or abs(other - change.value) < _SAME]
+        told.append(replace(change, other=beyond[0] if beyond else None))
     values = {change.name: change.value if change.other is None else change.other for change in told}
     return tuple(told) if trials.sound(values) else changes
 

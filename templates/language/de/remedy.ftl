@@ -23,5 +23,6 @@ remedy-none = Innerhalb der Bereiche wurde kein Wert gefunden, der hilft.
 remedy-looking = Werte, die helfen, werden gesucht …
 remedy-take = Einstellen
 remedy-take_back = Zurückgehen
+remedy-take_tip = Einstellen: { $remedy }
 remedy-line = Abhilfe: { $remedy }
 remedy-own_values = Mit den Werten der Lektion selbst:

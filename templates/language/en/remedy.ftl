@@ -28,6 +28,8 @@ remedy-looking = Looking for values that mend it …
 # Buttons.
 remedy-take = Set it
 remedy-take_back = Go back
+# What a button does when it is pointed at. $remedy is one of the sentences above.
+remedy-take_tip = Set it: { $remedy }
 # On the command line. $remedy is one of the sentences above.
 remedy-line = remedy: { $remedy }
 # Before a finding and its remedies, where the values looked at are not those that stand.

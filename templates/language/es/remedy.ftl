@@ -23,5 +23,6 @@ remedy-none = No se ha hallado ningún valor que lo remedie dentro de sus límit
 remedy-looking = Buscando valores que lo remedien …
 remedy-take = Ponerlo
 remedy-take_back = Volver
+remedy-take_tip = Ponerlo: { $remedy }
 remedy-line = remedio: { $remedy }
 remedy-own_values = Con los valores de la propia lección:

@@ -23,5 +23,6 @@ remedy-none = Aucune valeur qui y remédie n’a été trouvée entre ses limite
 remedy-looking = Recherche de valeurs qui y remédient …
 remedy-take = Mettre
 remedy-take_back = Revenir
+remedy-take_tip = Mettre : { $remedy }
 remedy-line = remède : { $remedy }
 remedy-own_values = Avec les valeurs de la leçon elle-même :
