@@ -6,14 +6,13 @@ BIN := .venv/bin
 RUN_STAMP := .venv/.installed-run
 TEST_STAMP := .venv/.installed-test
 EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
-NOTEBOOKS = $(wildcard example_notebooks/*.ipynb)
 
 .PHONY: help demo lab test bench mutants lint format clean
 
 help:
 	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
 	@echo "make lab     open the example lessons in JupyterLab"
-	@echo "make test    run every check (installs what it needs first)"
+	@echo "make test    run every check (installs what it needs first);  make test PARTS=\"types browser\"  only these"
 	@echo "make bench   run the benchmarks"
 	@echo "make mutants try 300 small faults in the kit's code against its tests (an hour or more)"
 	@echo "make lint    check style and types;  make format  put the style right"
@@ -39,16 +38,10 @@ demo: $(RUN_STAMP)
 lab: $(RUN_STAMP)
 	@$(BIN)/jupyter lab example_notebooks
 
-# The main run comes last, so that its summary closes the output.
+# Every part is run, whatever the others say; the summary at the end names what failed. PARTS="types browser" runs these.
 test: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
-	@$(MAKE) --no-print-directory lint
-	@echo "== example notebooks: $(NOTEBOOKS)"
-	@$(BIN)/python -m pytest --nbval-lax --nbval-current-env --nbval-cell-timeout=120 -p no:cacheprovider $(or $(NOTEBOOKS),$(error no notebook in example_notebooks/))
-	@echo "== tests in real browsers"
-	@$(BIN)/python -m pytest -m browser
-	@echo "== tests"
-	@$(BIN)/python -m pytest -m "not browser" -n auto --dist loadfile --durations=15
+	@$(BIN)/python .ci/check.py $(PARTS)
 
 mutants: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
@@ -59,10 +52,7 @@ bench: $(TEST_STAMP)
 	@$(BIN)/python -m pytest tests/bench --benchmark-columns=min,median,mean,stddev,rounds
 
 lint: $(TEST_STAMP)
-	@echo "== style and types"
-	@$(BIN)/ruff check .
-	@$(BIN)/ruff format --check .
-	@$(BIN)/mypy kit
+	@$(BIN)/python .ci/check.py style format types
 
 format: $(TEST_STAMP)
 	@$(BIN)/ruff check --fix .

@@ -159,6 +159,9 @@ def parse(text: str, default: System | None = None) -> Length:
 
     `default` is the unit of a number typed without one ("cm" or "inch"); without a default that is refused.
     Raises `KitError` for text that is not one length.
+
+    >>> float(parse("9-1/2 in")) / 25.4, float(parse("2,5 cm")), float(parse("4", "inch"))
+    (9.5, 25.0, 101.6)
     """
     found = _TEXT.match(_RAISED.sub(r"\1 \2", text).translate(_PLAIN_DIGITS))
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
@@ -237,7 +240,11 @@ _SET = {"1/2": "½", "1/4": "¼", "3/4": "¾", "1/8": "⅛", "3/8": "⅜", "5/8"
 
 
 def set_fractions(text: str) -> str:
-    """`text` with its fractions of an inch or a yard set as real ones, for print: "1 3/16 in" -> "1³⁄₁₆ in"."""
+    """`text` with its fractions of an inch or a yard set as real ones, for print.
+
+    >>> set_fractions("Take 1 1/2 in, then 3/16 in.")
+    'Take 1½ in, then ³⁄₁₆ in.'
+    """
 
     def real(found: re.Match[str]) -> str:
         top, bottom = found[2], found[3]
@@ -290,7 +297,11 @@ def show(value: float, system: System = "cm", style: Style = "draft") -> str:
 
 
 def both(value: float, first: System = "cm", style: Style = "draft") -> str:
-    """`value` (mm) in both systems, the lesson's own first: '2.5 cm (1 in)'. Each is rounded on its own."""
+    """`value` (mm) in both systems, the lesson's own first. Each is rounded on its own.
+
+    >>> both(25.4), both(25.4, "inch"), both(9.5, style="allowance")
+    ('2.5 cm (1 in)', '1 in (2.5 cm)', '1 cm (3/8 in)')
+    """
     second: System = "inch" if first == "cm" else "cm"
     return both_said(show(value, first, style), show(value, second, style))
 
@@ -303,6 +314,9 @@ def both_said(first: str, second: str) -> str:
 def parts(values: Sequence[float], system: System, style: Style = "allowance") -> list[float]:
     """`values` (mm) rounded so that they add up to their rounded total: 6 mm + 4 mm = 1 cm and
     1/4 in + 1/8 in = 3/8 in. Returns mm values that `show` prints exactly. Largest remainders are rounded up.
+
+    >>> parts([3.4, 3.4, 3.4], "cm")  # 10.2 mm in all, which a ruler shows as 10 mm
+    [4.0, 3.0, 3.0]
     """
     step = 1.0 if system == "cm" else 25.4 / _INCH_STEP[style]
     counts = [float(v) / step for v in values]

@@ -1,0 +1,66 @@
+"""The check itself (.ci/check.py): a part that fails stops no other, is named at the end, and the count is right."""
+
+from __future__ import annotations
+
+import importlib.util
+import re
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from types import ModuleType
+
+import pytest
+
+PASSES, FAILS, BROKEN = "def test_one(): pass\n", "def test_two(): assert 1 == 2\n", "import nothing_like_it\n"
+
+
+@pytest.fixture
+def check(root: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[ModuleType]:
+    """.ci/check.py, at work in a folder with three files of tests."""
+    spec = importlib.util.spec_from_file_location("kit_check", root / ".ci" / "check.py")
+    assert spec is not None and spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    monkeypatch.setitem(sys.modules, "kit_check", module)
+    spec.loader.exec_module(module)
+    monkeypatch.setattr(module, "ROOT", tmp_path)
+    monkeypatch.setattr(module, "OUT", tmp_path / "out")
+    monkeypatch.setattr(module.signal, "signal", lambda *_: None)
+    for name, text in (("passes", PASSES), ("fails", PASSES + FAILS), ("broken", BROKEN)):
+        (tmp_path / f"test_{name}.py").write_text(text)
+    yield module
+
+
+def run(check: ModuleType, monkeypatch: pytest.MonkeyPatch, *names: str) -> int:
+    pytest_parts = [
+        check.Part(name, "a file of tests", (*check.PYTEST, "-q", "-rfE", f"test_{name}.py"), row=number % 2)
+        for number, name in enumerate(("broken", "fails", "passes"))
+    ]
+    plain = check.Part("plain", "no test at all", (check.PYTHON, "-c", "print('fine')"), counted=False)
+    monkeypatch.setattr(check, "PARTS", (*pytest_parts, plain))
+    return int(check.main(list(names)))
+
+
+def test_every_part_runs_and_what_failed_is_named(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(check, monkeypatch) == 1
+    said = capsys.readouterr().out
+    lines = said.splitlines()
+    assert re.search(r"^   broken +FAILED .* 0 +1 +0$", said, re.M)
+    assert re.search(r"^   fails +FAILED .* 1 +1 +0$", said, re.M)
+    assert re.search(r"^   passes +passed .* 1 +0 +0$", said, re.M)
+    assert re.search(r"^   plain +passed .* 1 +0 +0$", said, re.M)
+    assert any(line.startswith("   FAILED test_fails.py::test_two") for line in lines[-12:]), "told again at the end"
+    assert lines[-2:] == ["Failed: broken, fails", "3 passed, 2 failed, 0 skipped"]
+
+
+def test_all_is_well(check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(check, monkeypatch, "plain", "passes") == 0
+    assert capsys.readouterr().out.splitlines()[-2:] == ["Every part passed.", "2 passed, 0 failed, 0 skipped"]
+
+
+def test_a_part_that_is_not_there(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(check, monkeypatch, "passed") == 2
+    assert "There is no part passed. Parts: broken, fails, passes, plain." in capsys.readouterr().err
