@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import re
 import textwrap
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from kit.lesson.lesson import Lesson
@@ -41,19 +41,17 @@ def _help(code: str, cursor: int, namespace: Mapping[str, Any], name: bool = Tru
         if place.zone == "arguments":
             thing = reach.offered.get(place.word)
             return _thing(thing, place.word) if thing else ""
-        written = [f"{place.owner}.{place.word}" if place.owner else place.word] if name and place.word else []
-        written += [place.call.called] if place.call else []
-        return next(_told(reach, written), "")
+        written = f"{place.owner}.{place.word}" if place.owner else place.word
+        found = _told(reach, written, called=False) if name and place.word else ""
+        return found or (_told(reach, place.call.called, called=True) if place.call else "")
 
 
-def _told(reach: Reach, expressions: list[str]) -> Iterator[str]:
-    for expression in expressions:
-        found = reach.verb(expression)
-        if found is not None:
-            yield in_full(found[1], _owner(expression, found[0]))
-        thing = reach.thing(expression)
-        if thing is not None:
-            yield _thing(thing, expression)
+def _told(reach: Reach, expression: str, *, called: bool) -> str:
+    found = reach.verb(expression, called=called)
+    if found is not None:
+        return in_full(found[1], _owner(expression, found[0]))
+    thing = reach.thing(expression)
+    return _thing(thing, expression) if thing else ""
 
 
 def _owner(expression: str, thing: Thing) -> str:

@@ -13,28 +13,19 @@ import textwrap
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, Literal, get_args, get_origin
+from typing import Any, Literal, cast, get_args, get_origin
 
-from kit.lesson.bench import VERBS as BENCH
-from kit.lesson.bench_strip import BenchStrip
-from kit.lesson.pencil import PaperLine, PaperPoint
-from kit.sewing.operations import KINDS
+from kit.lesson.verb_list import Kind as Listed
+from kit.lesson.verb_list import verbs
 from kit.sewing.run import PieceHandle, Run
-from kit.sewing.verb import VERBS as OPERATIONS
 from kit.units import Length
 
 Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", "mark", "fold", "cut strip", "length"]
 """What a name in a step can stand for: on the bench a piece, line, point or strip; in a sewing step `make`, a cut
 piece, its edges, marks and folds, a strip; a length."""
 
-_CLASSES: dict[Kind, type] = {
-    "line": PaperLine,
-    "point": PaperPoint,
-    "strip": BenchStrip,
-    "cut piece": PieceHandle,
-    "edges": Run,
-}
-_INSIDE = frozenset(["freeze", "note", "inside_is_left", "lay_dart", "piece_name", "said"])
+_FOR_BLOCKS = frozenset({"lay_dart"})  # told with values of the kit that no lesson makes
+_SEWN: dict[str, type] = {"cut piece": PieceHandle, "edges": Run}
 _GIVES: dict[str, Kind] = {
     "PaperPoint": "point",
     "PaperLine": "line",
@@ -83,27 +74,20 @@ class Verb:
         return () if self.quality else tuple(inspect.signature(self.function).parameters.values())[1:]
 
 
-assert KINDS  # importing the operations has registered their verbs
-
-
 @cache
 def verbs_of(kind: str) -> Mapping[str, Verb]:
     """The verbs of one kind of thing by name; none for a kind that has none."""
-    if kind == "make":
-        return {name: Verb(name, function) for name, function in sorted(OPERATIONS.items())}
-    if kind == "piece":
-        return {name: Verb(name, does, _gives(does)) for name, does in sorted(BENCH.items()) if name not in _INSIDE}
-    owner = _CLASSES.get(kind)  # type: ignore[call-overload]
     found: dict[str, Verb] = {}
-    for name in dir(owner) if owner else ():
-        if name.startswith("_") or name in _INSIDE:
-            continue
-        member = inspect.getattr_static(owner, name)
-        if isinstance(member, property) and member.fget and _gives(member.fget):
+    if kind in get_args(Listed):
+        for name, listed in verbs(cast("Listed", kind)).items():
+            if name not in _FOR_BLOCKS:
+                found[name] = Verb(name, listed.function, _gives(listed.function), quality=not listed.called)
+    for name, member in vars(_SEWN.get(kind, object)).items():
+        if isinstance(member, property) and member.fget:
             found[name] = Verb(name, member.fget, _gives(member.fget), quality=True)
         elif inspect.isfunction(member):
             found[name] = Verb(name, member, _gives(member))
-    return found
+    return {name: verb for name, verb in found.items() if not name.startswith("_") and (verb.gives or not verb.quality)}
 
 
 def _gives(function: Callable[..., Any]) -> Kind | Literal[""]:
@@ -161,9 +145,10 @@ _SAID = {
     "Length": "a length",
     "PaperPoint": "a point",
     "PaperLine": "a line",
+    "BenchPiece": "a piece",
     "OpenPiece": "a piece",
-    "At": "a length, such as 1.5 * cm, or a point",
-    "Notched": "a length, such as 1.5 * cm, two of them, or a point",
+    "At": "a length along it or a point",
+    "Notched": "a length along it, two of them, or a point",
     "PieceHandle": "a piece",
     "Runs": "edges, one or several",
     "Run": "an edge",
@@ -178,6 +163,7 @@ _SAID = {
     "Edges": "edges, one or several",
 }
 _SHORT = {
+    "At": "length or point",
     "PaperPoint": "point",
     "object": "length",
     "Size": "length",

@@ -64,11 +64,12 @@ class Reach:
         except (SyntaxError, ValueError, RecursionError):
             return None
 
-    def verb(self, expression: str) -> tuple[Thing, Verb] | None:
-        """The verb that is called as `front.draw`, and the thing it is a verb of."""
+    def verb(self, expression: str, *, called: bool = True) -> tuple[Thing, Verb] | None:
+        """The verb that is written as `front.draw`, and the thing it is a verb of. A line or point of that name goes
+        before it unless it is `called`."""
         owner, dot, name = expression.rpartition(".")
         thing = self.thing(owner) if dot else None
-        verb = verbs_of(thing.kind).get(name) if thing and name not in thing.inside else None
+        verb = verbs_of(thing.kind).get(name) if thing and (called or name not in thing.inside) else None
         return (thing, verb) if thing and verb else None
 
     # ---- reading what is written ------------------------------------------------------------------------

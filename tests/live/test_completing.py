@@ -175,6 +175,16 @@ def test_names_a_move_draws_are_those_of_the_last_run(lesson: Lesson) -> None:
     assert "far_side" in tab(lesson, head + "    front.mirror('centre')\n    front.|")
 
 
+def test_an_edge_that_has_a_verbs_name(lesson: Lesson) -> None:
+    """It is the edge; called it is the verb."""
+
+    body = "    front.guide(say=front.waist)\n"
+    assert tab(lesson, STEP + body + "    front.sa|")["say"].startswith("guide line")
+    assert "parallel" in tab(lesson, STEP + body + "    front.say.|")
+    assert shown(lesson, STEP + body + "    front.sa|y").startswith("front.say\nguide line")
+    assert shown(lesson, STEP + body + "    front.say(|").startswith("front.say(name=...)")
+
+
 def test_it_speaks_the_lessons_language(make_lesson: Callable[[], Lesson]) -> None:
     lesson = Lesson("Weste", start=bodice_block, language="de")
     assert "Brustumfang" in tab(lesson, '@lesson.step("x")\ndef neu(bust|')["bust_girth"]
