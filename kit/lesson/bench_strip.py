@@ -54,7 +54,12 @@ class BenchStrip:
         cloth: str = "main",
     ) -> None:
         """A strip folded lengthwise into four: it finishes at a quarter of its cut width (common practice, no
-        source). `ends` is added at each short end."""
+        source). `ends` is added at each short end.
+
+        Example::
+
+            tie.fold_in_four(finished_length=50 * cm, finished_width=12 * mm, count=2)
+        """
         long, wide = self._sizes(finished_length, finished_width)
         self._cut("in_four", long, wide, strips.in_four(wide), ends, count, title, grain, cloth)
 
@@ -71,7 +76,12 @@ class BenchStrip:
         cloth: str = "main",
     ) -> None:
         """A strip folded lengthwise, seamed and turned: it finishes at half its cut width less the allowance (common
-        practice, no source). `ends` is added at each short end."""
+        practice, no source). `ends` is added at each short end.
+
+        Example::
+
+            tie.fold_in_two(finished_length=90 * cm, finished_width=2 * cm, allowance=6 * mm)
+        """
         long, wide = self._sizes(finished_length, finished_width)
         seam = self._seam(allowance)
         self._cut("in_two", long, wide, strips.in_two(wide, seam), ends, count, title, grain, cloth)
@@ -90,7 +100,12 @@ class BenchStrip:
     ) -> None:
         """A band folded lengthwise, a cuff, waistband or belt: twice its finished width and its finished length, with
         the allowance all round. `overlap` is the part of the length that laps over to fasten, added to it (common
-        practice, no source)."""
+        practice, no source).
+
+        Example::
+
+            tie.band(finished_length=72 * cm, finished_width=3 * cm, allowance=1 * cm, overlap=3 * cm)
+        """
         long, wide = self._sizes(finished_length, finished_width)
         seam, lap = self._seam(allowance), float(distance(overlap, f"{self._where}, overlap"))
         _, cut_width = strips.band(long, wide, seam)
@@ -110,7 +125,12 @@ class BenchStrip:
     ) -> None:
         """A binding for an edge `finished_length` long, cut on the bias: four times as wide as it shows, six times when
         `double` (folded in two before it is sewn on). Common practice, no source. `ends` is added at each short
-        end."""
+        end.
+
+        Example::
+
+            tie.bind(finished_length=60 * cm, finished_width=1 * cm)
+        """
         long, wide = self._sizes(finished_length, finished_width)
         fold: StripFold = "double_binding" if double else "single_binding"
         self._cut(fold, long, wide, strips.binding(wide, double), ends, count, title, grain, cloth)
@@ -119,7 +139,13 @@ class BenchStrip:
 
     def join(self, *, longest: Size | None = None, allowance: Size | None = None, how: str = "") -> None:
         """Piece the strip from lengths no longer than `longest` as cut (when nothing is said, what the lesson's
-        narrowest cloth gives across or on the bias), joined "straight" or on the "diagonal" with this allowance."""
+        narrowest cloth gives across or on the bias), joined "straight" or on the "diagonal" with this allowance.
+
+        Example::
+
+            tie.fold_in_two(finished_length=180 * cm, finished_width=3 * cm, allowance=1 * cm)
+            tie.join(longest=100 * cm, how="straight")
+        """
         if longest is not None:
             self._longest = float(distance(longest, f"{self._where}, longest piece"))
             if self._longest <= 0:
@@ -133,14 +159,26 @@ class BenchStrip:
 
     def from_square(self, *, allowance: Size | None = None) -> None:
         """Cut the strip as one continuous bias from a square sewn into a tube with seams of this allowance; the square
-        is just large enough for all of them."""
+        is just large enough for all of them.
+
+        Example::
+
+            tie.bind(finished_length=240 * cm, finished_width=1 * cm)
+            tie.from_square(allowance=6 * mm)
+        """
         self.join(allowance=allowance)
         self._square = True
 
     # ---- the end of the step --------------------------------------------------------------------------
 
     def worn_loose(self) -> None:
-        """The strip is made, but sewn to nothing: a belt, a hair ribbon."""
+        """The strip is made, but sewn to nothing: a belt, a hair ribbon.
+
+        Example::
+
+            tie.fold_in_two(finished_length=150 * cm, finished_width=3 * cm, allowance=1 * cm)
+            tie.worn_loose()
+        """
         self.strip = replace(self.strip, loose=True)
 
     def freeze(self) -> Strip:

@@ -40,6 +40,11 @@ def finish_corner(
     of the stitch lines, else as far as the wider allowance.
 
     Raises `KitError` for edges that are not neighbours, an unknown rule, and sizes and folds that do not fit.
+
+
+    Example::
+
+        front.finish_corner(front.side, front.hip, "clipped", size=1 * cm)
     """
     before, after, named_first = _corner_of(bench, first, second)
     where = f"{bench.where}, corner of {bench.piece.edge(before).label} and {bench.piece.edge(after).label}"
@@ -80,7 +85,12 @@ def finish_corner(
 @verb
 def declare(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine, *, why: str) -> None:
     """Say that the corner of two neighbouring edges is drawn on purpose, and `why`: "V point", "slit", "gusset".
-    The line across a seam there need not run smooth. Raises `KitError` for edges that are not neighbours."""
+    The line across a seam there need not run smooth. Raises `KitError` for edges that are not neighbours.
+
+    Example::
+
+        front.declare(front.side, front.hip, why="slit")
+    """
     before, after, _ = _corner_of(bench, first, second)
     if not isinstance(why, str) or not why.strip():
         raise KitError(

@@ -20,7 +20,12 @@ GRAINS: tuple[str, ...] = get_args(GrainKind)
 
 @verb
 def allow(bench: OpenPiece, /, **allowances: Size) -> None:
-    """Give edges their seam or hem allowance."""
+    """Give edges their seam or hem allowance.
+
+    Example::
+
+        front.allow(side=1.5 * cm, shoulder=1.5 * cm, neck=6 * mm)
+    """
     way = -1.0 if bench.inside_is_left() else 1.0
     for name, value in allowances.items():
         edge = bench.piece.edge(bench.edge_name(name))
@@ -35,7 +40,12 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
 
 @verb
 def say(bench: OpenPiece, /, **names: str) -> None:
-    """How people say the names of edges."""
+    """How people say the names of edges.
+
+    Example::
+
+        front.say(side="side seam", centre="front edge")
+    """
     for name, said in names.items():
         bench.put_edge(said_as(bench.piece.edge(bench.edge_name(name)), said))
 
@@ -55,7 +65,13 @@ def cut(
 ) -> None:
     """How many to cut: a mirrored pair, one with an edge on the fold, or single; `right_side_up` when it is cut
     with the right sides of cloth and pattern up, because its mirror image would not fit. `cloth` is "main",
-    "lining" or "interfacing" (when nothing is said, what it was derived for)."""
+    "lining" or "interfacing" (when nothing is said, what it was derived for).
+
+    Example::
+
+        front.cut(2, mirrored=True)
+        back.cut(1, fold="centre", title="Back")
+    """
     if right_side_up and (mirrored or fold):
         raise KitError(
             f"a piece cut {'as a mirrored pair' if mirrored else 'on the fold'} has no single right side up.",
@@ -99,7 +115,12 @@ def grain(
 ) -> None:
     """Draw the grainline, straight up the paper, in a direction of the paper or parallel to a straight line, `at` a
     point or in the middle. `kind` is what of the cloth it is laid along: its "lengthwise" or "crosswise" grain, or
-    the "bias" at 45 degrees to both. `one_way`: the piece has a top that must not be turned round."""
+    the "bias" at 45 degrees to both. `one_way`: the piece has a top that must not be turned round.
+
+    Example::
+
+        front.grain(along=front.centre)
+    """
     if kind not in GRAINS:
         raise KitError(f"'{kind}' is not a grain of the cloth.", where=bench.where, do=near(kind, GRAINS))
     if isinstance(along, PaperLine):

@@ -35,7 +35,12 @@ def add_dart(
     pressed: str = "centre",
 ) -> None:
     """A dart on `edge`, its middle `at` this far along (or at a point), taking up `intake`, pointing to `apex`
-    and pressed to the "centre", "side", "up" or "down". Its legs are equal and its cap is drawn."""
+    and pressed to the "centre", "side", "up" or "down". Its legs are equal and its cap is drawn.
+
+    Example::
+
+        front.add_dart("neck_dart", "neck", at=5 * cm, intake=1 * cm, apex=front.bust_point)
+    """
     name_of = bench.edge_name(edge)
     wide = distance(intake, f"{name}, intake")
     way = pressed_way(bench, name_of, pressed)
@@ -72,7 +77,12 @@ def move_dart(
     true: bool = True,
 ) -> None:
     """Move a dart to any edge by pivoting about its apex, or by slashing to the apex and closing the old
-    dart; both give the same. The new cap is drawn unless true=False."""
+    dart; both give the same. The new cap is drawn unless true=False.
+
+    Example::
+
+        front.move_dart("bust_dart", to="shoulder", at=6 * cm, pressed="centre")
+    """
     if way not in ("pivot", "slash"):
         raise KitError(f"a dart is moved by 'pivot' or 'slash', not '{way}'.", do=near(way, ("pivot", "slash")))
     edge = bench.edge_name(to)
@@ -86,7 +96,12 @@ def move_dart(
 def split_dart(
     bench: OpenPiece, name: str, *, apart: Size, share: float = 0.5, new_name: str = "", true: bool = True
 ) -> None:
-    """Take a share of a dart out as a second one on the same edge, `apart` beyond it."""
+    """Take a share of a dart out as a second one on the same edge, `apart` beyond it.
+
+    Example::
+
+        front.split_dart("waist_dart", apart=4 * cm, share=0.5)
+    """
     second = new_name or f"{name}_2"
     gap = distance(apart, f"{name}, apart")
     piece = moves.split_dart(bench.freeze(), name, apart=float(gap), share=share, new_name=second)
@@ -99,26 +114,46 @@ def split_dart(
 
 @verb
 def shorten_dart(bench: OpenPiece, name: str, by: Size) -> None:
-    """Stop the stitching this far before the apex; the dart still pivots about the apex."""
+    """Stop the stitching this far before the apex; the dart still pivots about the apex.
+
+    Example::
+
+        front.shorten_dart("bust_dart", 2 * cm)
+    """
     bench.lay(moves.shorten_dart(bench.freeze(), name, float(distance(by, f"{name}, shortened by"))))
 
 
 @verb
 def true_dart(bench: OpenPiece, name: str, pressed: str = "") -> None:
-    """Fold the dart shut and draw its cap, so that the edge runs true."""
+    """Fold the dart shut and draw its cap, so that the edge runs true.
+
+    Example::
+
+        front.true_dart("waist_dart", pressed="centre")
+    """
     dart = dart_of(bench.piece, name)
     bench.lay(moves.true_dart(bench.freeze(), name, pressed_way(bench, dart.edge, pressed) if pressed else None))
 
 
 @verb
 def dart_to_gathers(bench: OpenPiece, name: str, over: Size | None = None) -> None:
-    """Leave a dart unsewn and gather its intake into the edge, between two notches `over` this far apart."""
+    """Leave a dart unsewn and gather its intake into the edge, between two notches `over` this far apart.
+
+    Example::
+
+        front.dart_to_gathers("waist_dart", over=12 * cm)
+    """
     _fullness(bench, name, "gathers", over)
 
 
 @verb
 def dart_to_ease(bench: OpenPiece, name: str, over: Size | None = None) -> None:
-    """Leave a dart unsewn and ease its intake into the edge, between two notches `over` this far apart."""
+    """Leave a dart unsewn and ease its intake into the edge, between two notches `over` this far apart.
+
+    Example::
+
+        back.dart_to_ease("shoulder_dart", over=8 * cm)
+    """
     _fullness(bench, name, "ease", over)
 
 
@@ -129,7 +164,12 @@ def _fullness(bench: OpenPiece, name: str, how: Literal["gathers", "ease"], over
 
 @verb
 def sewn_length(bench: OpenPiece, edge: str | PaperLine) -> Length:
-    """An edge's length with its darts sewn."""
+    """An edge's length with its darts sewn.
+
+    Example::
+
+        round_waist = (front.sewn_length("waist") + back.sewn_length("waist")) * 2
+    """
     return Length(length_sewn(bench.freeze(), bench.edge_name(edge)))
 
 

@@ -28,7 +28,14 @@ def draw(
     **lines: PaperLine,
 ) -> None:
     """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
-    `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another."""
+    `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another.
+
+    Example::
+
+        line = front.centre_neck.down(2 * cm).curve_to(front.neck_point, square_to=front.centre)
+        front.draw(neckline=line, instead_of=front.neck)
+        front.join(front.centre, front.neckline)
+    """
     old = [bench.edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
     order = bench.order
     if not order and not old and not after:
@@ -80,14 +87,25 @@ def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
 @verb
 def place(bench: OpenPiece, out: Size, up: Size) -> PaperPoint:
     """A point measured from the corner of the paper (the centre line and the waistline of a block): this
-    far out to the side and this far up."""
+    far out to the side and this far up.
+
+    Example::
+
+        corner = pouch.place(2 * cm, 0)
+        pouch.guide(base=corner.ruled("out", 15 * cm))
+    """
     across, above = length(out, f"{bench.where}, out"), length(up, f"{bench.where}, up")
     return PaperPoint(bench, Point(float(across), float(above)))
 
 
 @verb
 def mark(bench: OpenPiece, /, **points: PaperPoint) -> None:
-    """Mark and name points."""
+    """Mark and name points.
+
+    Example::
+
+        front.mark(button_place=front.centre_neck.down(3 * cm))
+    """
     for name, point in points.items():
         bench.free(name)
         if bench.line(name) is not None:
@@ -108,7 +126,12 @@ def guide(bench: OpenPiece, /, **lines: PaperLine) -> None: ...
 @verb
 def guide(bench: OpenPiece, name: str = "", /, **lines: PaperLine) -> PaperLine | None:
     """Draw and name construction lines, which are not part of the outline; with a name in quotation marks, the line
-    already drawn of that name."""
+    already drawn of that name.
+
+    Example::
+
+        front.guide(yoke=front.centre_neck.down(8 * cm).ruled("out", 20 * cm))
+    """
     if name:
         if lines:
             raise KitError(
@@ -133,13 +156,23 @@ def guide(bench: OpenPiece, name: str = "", /, **lines: PaperLine) -> PaperLine 
 
 @verb
 def edge(bench: OpenPiece, name: str) -> PaperLine:
-    """The edge of that name, whatever else its name may mean: front.edge("line")."""
+    """The edge of that name, whatever else its name may mean: front.edge("line").
+
+    Example::
+
+        top = front.edge("neck").start
+    """
     return PaperLine(bench, bench.path(bench.edge_name(name)), name)
 
 
 @verb
 def point(bench: OpenPiece, name: str) -> PaperPoint:
-    """The point of that name, whatever else its name may mean: front.point("mark")."""
+    """The point of that name, whatever else its name may mean: front.point("mark").
+
+    Example::
+
+        tip = front.point("shoulder_tip").up(1 * cm)
+    """
     found = bench.point(name)
     if found is None:
         raise KitError(
@@ -151,7 +184,14 @@ def point(bench: OpenPiece, name: str) -> PaperPoint:
 @verb
 def join(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine) -> None:
     """Trim or carry on two neighbouring edges so that the first ends, and the second begins, where they
-    meet."""
+    meet.
+
+    Example::
+
+        front.draw(hem=front.waist.parallel(8 * cm, "down"), instead_of=front.hip)
+        front.join(front.side, front.hem)
+        front.join(front.hem, front.centre)
+    """
     a, b = bench.edge_name(first), bench.edge_name(second)
     order = bench.order
     if order[(order.index(a) + 1) % len(order)] != b:
@@ -165,7 +205,12 @@ def join(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine) -> N
 
 @verb
 def trace(bench: OpenPiece, other: OpenPiece) -> None:
-    """Trace another piece's outline, points and guides onto this one, in place of its own."""
+    """Trace another piece's outline, points and guides onto this one, in place of its own.
+
+    Example::
+
+        pouch.trace(front)
+    """
     if not isinstance(other, OpenPiece):
         raise KitError(f"{other!r} is not a piece to trace.", where=bench.where, do="Name a whole piece: trace(front).")
     source = other.piece
@@ -183,7 +228,12 @@ def trace(bench: OpenPiece, other: OpenPiece) -> None:
 @verb
 def mirror(bench: OpenPiece, axis: str | PaperLine, prefix: str = "far_") -> None:
     """Fold the paper along a straight edge and trace the other half as guide lines, named with `prefix`
-    (far_side, far_hem, ...)."""
+    (far_side, far_hem, ...).
+
+    Example::
+
+        front.mirror("centre")
+    """
     name = bench.edge_name(axis)
     path = bench.path(name)
     if not path.is_straight:
@@ -202,7 +252,12 @@ def mirror(bench: OpenPiece, axis: str | PaperLine, prefix: str = "far_") -> Non
 @verb
 def measure(bench: OpenPiece, /, **between: tuple[PaperPoint, PaperPoint] | PaperLine) -> None:
     """Write down measures by name: two points, or a line whose length it is. They can stand in the text
-    as {name} and are dimensioned in the picture."""
+    as {name} and are dimensioned in the picture.
+
+    Example::
+
+        front.measure(neck_depth=(front.neck_point, front.centre_neck), side_seam=front.side)
+    """
     for name, what in between.items():
         if isinstance(what, PaperLine):
             path = what.path

@@ -48,6 +48,11 @@ def face(
 
     The outer edge is drawn `short` by this much `short_at` these ends (when nothing is said, at the last) so that
     the facing pulls taut; where nothing is said an end on the garment's fold is kept.
+
+
+    Example::
+
+        facing.face(front.neck, depth=6 * cm, ends=("centre", "shoulder"))
     """
     where = bench.where
     runs = _runs(bench, run)
@@ -103,7 +108,12 @@ def interface(
 ) -> None:
     """Derive an interfacing piece: over the whole of a piece, or `depth` deep along a run of edges as `face` takes
     them. It has the garment's allowances, or is cut `beyond` the stitch line by this much, 0 for at the stitch
-    line. It is cut from interfacing as often as its piece, on the same grain."""
+    line. It is cut from interfacing as often as its piece, on the same grain.
+
+    Example::
+
+        interfacing.interface(front.neck, depth=6 * cm, ends=("centre", "shoulder"), beyond=2 * mm)
+    """
     where = bench.where
     more = None if beyond is None else float(distance(beyond, f"{where}, beyond the stitch line"))
     if depth is None:
@@ -157,7 +167,12 @@ def line(
     stops at the facing's outer edge and gets an edge called `facing`; with cloth for a `pleat` added beyond the
     edge `at`, the centre where none is named; the hem (or the edge `hem`) this much `shorter`. It is cut from lining as
     often as its piece, on the same grain, and keeps its allowances; `facing` has that of the first edge it stands
-    for."""
+    for.
+
+    Example::
+
+        lining.line(back, facing=back.neck, depth=5 * cm, shorter=2 * cm, hem="hip")
+    """
     where = bench.where
     piece = _whole(bench, (source,), "line(front)")
     lines = (facing,) if isinstance(facing, PaperLine) else tuple(facing)

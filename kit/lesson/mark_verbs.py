@@ -13,7 +13,13 @@ from kit.units import Size, show
 
 @verb
 def notch(bench: OpenPiece, edge: str | PaperLine, at: Size, *, double: bool = False, name: str = "") -> None:
-    """A notch this far along an edge: single, or double for the back (common practice, no source)."""
+    """A notch this far along an edge: single, or double for the back (common practice, no source).
+
+    Example::
+
+        front.notch("armhole", 8 * cm)
+        back.notch("armhole", 8 * cm, double=True)
+    """
     edge = bench.edge_name(edge)
     path = bench.path(edge)
     size = distance(at, f"{bench.where}, notch on {edge}")
@@ -33,7 +39,12 @@ def leave_open(
     bench: OpenPiece, name: str, edge: str | PaperLine, *, at: At | PaperLine, size: Size, said: str = ""
 ) -> None:
     """An opening left in a seam: `size` long, its first end `at` this far along the edge; or level with a point,
-    or where a line such as the wrap edge, folded over about the centre, meets the edge."""
+    or where a line such as the wrap edge, folded over about the centre, meets the edge.
+
+    Example::
+
+        front.leave_open("zip_opening", "side", at=2 * cm, size=15 * cm)
+    """
     edge = bench.edge_name(edge)
     path = bench.path(edge)
     if isinstance(at, PaperLine | PaperPoint):
@@ -54,13 +65,23 @@ def leave_open(
 
 @verb
 def mark_line(bench: OpenPiece, name: str, line: PaperLine, said: str = "") -> None:
-    """A line drawn inside the piece, such as the waistline."""
+    """A line drawn inside the piece, such as the waistline.
+
+    Example::
+
+        front.mark_line("bust", front.bust_line, said="bust line")
+    """
     mark = Mark(name, "line", path=line.path, said=said)
     bench.change(marks=(*bench.piece.marks, mark))
 
 
 @verb
 def mark_point(bench: OpenPiece, name: str, point: PaperPoint, said: str = "") -> None:
-    """A point marked inside the piece or at its edge, such as where a tie is set."""
+    """A point marked inside the piece or at its edge, such as where a tie is set.
+
+    Example::
+
+        front.mark_point("tie_place", front.side.share(0.5), said="tie")
+    """
     mark = Mark(name, "point", point=point.point, said=said)
     bench.change(marks=(*bench.piece.marks, mark))

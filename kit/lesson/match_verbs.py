@@ -41,7 +41,12 @@ def match(
     meet (those at the start of this piece's edge, or at its "end"); a point marked on this piece's edge; or a pair
     of lengths (along own, along other) where ease lies before the notch. The front is notched once and the back
     twice (common practice, no source): `double` says which edge gets the double notches, the other one unless
-    said. `turned` says by hand that the other edge runs the other way."""
+    said. `turned` says by hand that the other edge runs the other way.
+
+    Example::
+
+        front.match(front.side, back.side, at=[8 * cm, 15 * cm])
+    """
     if measured_from not in ("start", "end"):
         raise KitError(f"a notch is measured from the 'start' or the 'end', not '{measured_from}'.")
     if double not in ("other", "own", "neither"):
@@ -96,7 +101,13 @@ def transfer(
 ) -> None:
     """Carry a mark over from an edge of `source` to the edge of this piece that it is sewn to: an opening comes to
     the same place along the seam, and so does a point marked on the edge. Both edges are taken as sewn, from the
-    ends that meet; where one is eased, the place lies in proportion between the notches they share."""
+    ends that meet; where one is eased, the place lies in proportion between the notches they share.
+
+    Example::
+
+        front.leave_open("tie_opening", "side", at=10 * cm, size=4 * cm)
+        back.transfer(front, "tie_opening", front.side, back.side)
+    """
     marks = {mark.name: mark for mark in source.freeze().marks}
     if name not in marks:
         raise KitError(

@@ -55,12 +55,22 @@ class PaperPoint:
 
     @property
     def x(self) -> Length:
-        """How far it lies from the centre line."""
+        """How far it lies from the centre line.
+
+        Example::
+
+            width = front.side_waist.x
+        """
         return Length(self.point.x)
 
     @property
     def y(self) -> Length:
-        """How far it lies above the waistline."""
+        """How far it lies above the waistline.
+
+        Example::
+
+            height = front.neck_point.y
+        """
         return Length(self.point.y)
 
     def _moved(self, direction: Vector, how_far: Size, verb: str) -> PaperPoint:
@@ -70,42 +80,88 @@ class PaperPoint:
         return PaperPoint(self.sheet, end)
 
     def up(self, how_far: Size) -> PaperPoint:
-        """The point this far straight up."""
+        """The point this far straight up.
+
+        Example::
+
+            raised = front.shoulder_tip.up(1 * cm)
+        """
         return self._moved(DIRECTIONS["up"], how_far, "up")
 
     def down(self, how_far: Size) -> PaperPoint:
-        """The point this far straight down."""
+        """The point this far straight down.
+
+        Example::
+
+            lower = front.centre_neck.down(2 * cm)
+        """
         return self._moved(DIRECTIONS["down"], how_far, "down")
 
     def out(self, how_far: Size) -> PaperPoint:
-        """The point this far toward the side seam."""
+        """The point this far toward the side seam.
+
+        Example::
+
+            wider = front.neck_point.out(1 * cm)
+        """
         return self._moved(DIRECTIONS["out"], how_far, "out")
 
     def into(self, how_far: Size) -> PaperPoint:
-        """The point this far toward, or past, the centre line."""
+        """The point this far toward, or past, the centre line.
+
+        Example::
+
+            inside = front.shoulder_tip.into(1 * cm)
+        """
         return self._moved(DIRECTIONS["in"], how_far, "into")
 
     def toward(self, other: PaperPoint, how_far: Size) -> PaperPoint:
-        """The point this far along the straight line to `other`."""
+        """The point this far along the straight line to `other`.
+
+        Example::
+
+            lower = front.shoulder_tip.toward(front.underarm_point, 2 * cm)
+        """
         return self._moved((other.point - self.point).unit(), how_far, "toward")
 
     def to(self, other: PaperPoint) -> PaperLine:
-        """The straight line to `other`."""
+        """The straight line to `other`.
+
+        Example::
+
+            shoulder = front.neck_point.to(front.shoulder_tip)
+        """
         return self._line(other.point)
 
     def through(self, other: PaperPoint, *, beyond: Size = 0) -> PaperLine:
-        """The straight line to `other`, carried on `beyond` it."""
+        """The straight line to `other`, carried on `beyond` it.
+
+        Example::
+
+            raised = front.shoulder_tip.up(1 * cm)
+            overarm = front.neck_point.through(raised, beyond=20 * cm)
+        """
         size = distance(beyond, "through")
         end = other.point + (other.point - self.point).unit() * float(size)
         self.sheet.note(size, other.point, end)
         return self._line(end)
 
     def ruled(self, direction: str, how_far: Size) -> PaperLine:
-        """A straight line of this length in a direction of the paper."""
+        """A straight line of this length in a direction of the paper.
+
+        Example::
+
+            yoke = front.centre_neck.down(8 * cm).ruled("out", 20 * cm)
+        """
         return self._line(self._moved(heading(direction), how_far, "ruled").point)
 
     def across(self, line: PaperLine, direction: str = "in") -> PaperPoint:
-        """Where a line squared across from here meets `line` (carried on if straight)."""
+        """Where a line squared across from here meets `line` (carried on if straight).
+
+        Example::
+
+            level = front.underarm_point.across(front.centre, "in")
+        """
         ray = Path.of(Line(self.point, self.point + heading(direction) * FAR))
         path = line.path
         if path.is_straight:
@@ -127,6 +183,11 @@ class PaperPoint:
     ) -> PaperLine:
         """A smooth curve to `target`. It leaves square to, or along, a line through this point, and arrives
         square to, or along, one through the target; where none is named it heads straight for the other end.
+
+
+        Example::
+
+            neck = front.centre_neck.curve_to(front.neck_point, square_to=front.centre)
         """
         chord = (target.point - self.point).unit()
         leave = _at_end(square_to, along, self.point, chord)
@@ -135,7 +196,12 @@ class PaperPoint:
         return PaperLine(self.sheet, Path.of(curve))
 
     def distance_to(self, other: PaperPoint) -> Length:
-        """How far it is to `other`, straight."""
+        """How far it is to `other`, straight.
+
+        Example::
+
+            front_height = front.centre_neck.distance_to(front.centre_waist)
+        """
         return Length(self.point.distance(other.point))
 
     def _line(self, end: Point) -> PaperLine:
@@ -170,26 +236,51 @@ class PaperLine:
 
     @property
     def start(self) -> PaperPoint:
-        """The point it begins at."""
+        """The point it begins at.
+
+        Example::
+
+            centre_neck = front.neck.start
+        """
         return PaperPoint(self.sheet, self.path.start)
 
     @property
     def end(self) -> PaperPoint:
-        """The point it ends at."""
+        """The point it ends at.
+
+        Example::
+
+            underarm = front.armhole.end
+        """
         return PaperPoint(self.sheet, self.path.end)
 
     @property
     def length(self) -> Length:
-        """How long it is."""
+        """How long it is.
+
+        Example::
+
+            quarter_hip = front.hip.length
+        """
         return Length(self.path.length)
 
     @property
     def middle(self) -> PaperPoint:
-        """The point halfway along."""
+        """The point halfway along.
+
+        Example::
+
+            place = front.side.middle
+        """
         return PaperPoint(self.sheet, self.path.at(self.path.length / 2))
 
     def at(self, how_far: Size) -> PaperPoint:
-        """The point this far along from the start."""
+        """The point this far along from the start.
+
+        Example::
+
+            button = front.centre.at(3 * cm)
+        """
         size = distance(how_far, f"along the {self.said}")
         if size > self.path.length + 1e-6:
             raise KitError(
@@ -201,7 +292,12 @@ class PaperLine:
         return PaperPoint(self.sheet, point)
 
     def meets(self, other: PaperLine) -> Length:
-        """How far along this line, from its start, it meets `other` (carried on a little if straight)."""
+        """How far along this line, from its start, it meets `other` (carried on a little if straight).
+
+        Example::
+
+            how_far = front.side.meets(front.waist)
+        """
         path = other.path
         if path.is_straight:
             path = path.extended(REACH, end="start").extended(REACH, end="end")
@@ -213,13 +309,23 @@ class PaperLine:
         return Length(min(self.path.nearest(point) for point in found))
 
     def share(self, part: float) -> PaperPoint:
-        """The point at a share (0 to 1) of the length from the start."""
+        """The point at a share (0 to 1) of the length from the start.
+
+        Example::
+
+            place = front.side.share(0.5)
+        """
         if not 0 <= part <= 1:
             raise KitError(f"a share lies between 0 and 1, not {part:g}.", where=self.said)
         return PaperPoint(self.sheet, self.path.at(self.path.length * part))
 
     def square(self, how_far: Size, direction: str, *, at: str = "end") -> PaperLine:
-        """A straight line square to this one at its "start" or "end", toward a direction of the paper."""
+        """A straight line square to this one at its "start" or "end", toward a direction of the paper.
+
+        Example::
+
+            yoke = front.centre.square(20 * cm, "out", at="start")
+        """
         size = distance(how_far, f"square to the {self.said}")
         along = 0.0 if at == "start" else self.path.length
         begin = self.path.at(along)
@@ -231,7 +337,13 @@ class PaperLine:
         return PaperLine(self.sheet, Path.of(Line(begin, end)))
 
     def parallel(self, how_far: Size, toward: str) -> PaperLine:
-        """The parallel at this distance, toward a direction of the paper or "inside" / "outside"."""
+        """The parallel at this distance, toward a direction of the paper or "inside" / "outside".
+
+        Example::
+
+            hem = front.waist.parallel(10 * cm, "down")
+            facing_edge = front.neck.parallel(6 * cm, "inside")
+        """
         size = distance(how_far, f"parallel to the {self.said}")
         middle = self.path.length / 2
         if toward in ("inside", "outside"):
@@ -244,18 +356,35 @@ class PaperLine:
         return PaperLine(self.sheet, path)
 
     def to(self, other: PaperLine, *, end: str = "end") -> PaperLine:
-        """Trimmed at, or carried on straight to, the crossing with `other`."""
+        """Trimmed at, or carried on straight to, the crossing with `other`.
+
+        Example::
+
+            side = front.side.to(front.waist)
+        """
         return PaperLine(self.sheet, self.path.to(other.path, end="start" if end == "start" else "end"), self.name)
 
     def extended(self, how_far: Size, *, end: str = "end") -> PaperLine:
-        """Carried on straight by this much."""
+        """Carried on straight by this much.
+
+        Example::
+
+            longer = front.side.extended(6 * cm)
+        """
         size = distance(how_far, f"carrying on the {self.said}")
         path = self.path.extended(float(size), end="start" if end == "start" else "end")
         return PaperLine(self.sheet, path, self.name)
 
     def curve_into(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
         """A curve that leaves the end of this line square to it and runs into `other` without a corner, `at`
-        this far along `other`."""
+        this far along `other`.
+
+        Example::
+
+            overarm = front.neck_point.through(front.shoulder_tip, beyond=25 * cm)
+            wrist = overarm.square(20 * cm, "down")
+            underarm = wrist.curve_into(front.side, 12 * cm)
+        """
         size = distance(at, f"along the {other.said}")
         if size > other.path.length:
             raise KitError(
@@ -275,7 +404,13 @@ class PaperLine:
 
     def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
         """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
-        `other` from its start."""
+        `other` from its start.
+
+        Example::
+
+            top = front.shoulder_tip.down(1 * cm)
+            armhole = front.neck_point.to(top).curve_square_to(front.side, 1 * cm)
+        """
         size = distance(at, f"along the {other.said}")
         join = other.path.at(min(float(size), other.path.length))
         return self._curve(join, self._sided(other.path.normal_at(float(size)), join), fullness, other)
@@ -294,11 +429,21 @@ class PaperLine:
         return PaperLine(self.sheet, Path.of(Cubic.square(self.path.end, leave, join, arrive, fullness)))
 
     def mirrored(self, line: PaperLine) -> PaperLine:
-        """Mirrored across a straight line."""
+        """Mirrored across a straight line.
+
+        Example::
+
+            other_neck = front.neck.mirrored(front.centre)
+        """
         return PaperLine(self.sheet, self.path.mirrored(Line(line.path.start, line.path.end)))
 
     def joined(self, other: PaperLine) -> PaperLine:
-        """This line and the next one as one."""
+        """This line and the next one as one.
+
+        Example::
+
+            whole = front.shoulder.joined(front.armhole)
+        """
         return PaperLine(self.sheet, self.path.joined(other.path))
 
 

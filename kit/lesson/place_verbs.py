@@ -25,7 +25,12 @@ _REACH_OUT = 1.0
 
 @verb
 def drill(bench: OpenPiece, name: str, point: PaperPoint, said: str = "") -> None:
-    """A drill mark: a point inside the piece pricked through all layers."""
+    """A drill mark: a point inside the piece pricked through all layers.
+
+    Example::
+
+        front.drill("pocket_corner", front.side_waist.into(8 * cm), said="pocket corner")
+    """
     _inside(bench.freeze(), point.point, f"the drill mark '{name.replace('_', ' ')}'")
     _mark(bench, Mark(name, "drill", point=point.point, said=said))
 
@@ -55,7 +60,14 @@ def buttonholes(
     long as `slit` says. Horizontal slits lie square to the edge and begin 3 mm nearer to it than the button
     stands; vertical ones lie along it with the button at their middle. The buttons are marked on the edge `onto`
     of the piece that laps under, at the same distances from the ends that meet and as far inside; without it on
-    this piece, as on a mirrored pair. Gives how many there are."""
+    this piece, as on a mirrored pair. Gives how many there are.
+
+    Example::
+
+        front.cut(2, mirrored=True)
+        front.buttonholes(front.centre, inside=2 * cm, first=3 * cm, last=33 * cm, count=5,
+                          button=15 * mm)
+    """
     piece = bench.freeze()
     path, label = _line(piece, line, bench.where)
     deep = distance(inside, f"{bench.where}, inside")
@@ -152,7 +164,12 @@ def placement(
 ) -> None:
     """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
     where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
-    opened out, unless this one lies on the fold as well."""
+    opened out, unless this one lies on the fold as well.
+
+    Example::
+
+        front.placement("pocket_place", pocket, at=front.centre_waist.out(6 * cm))
+    """
     laid = other.freeze()
     if laid.name == bench.piece_name:
         raise KitError("a piece cannot be laid on itself.", where=bench.where, do="Name the pocket's piece.")

@@ -49,6 +49,11 @@ def add_pleat(
     `along`, or `to` a place (edge, how far along), and spread straight; `tapered` swings it to nothing there.
     `style` knife is one fold laid to the "side", "centre", "up" or "down"; box is two with a `face` between
     them; inverted two that meet. `held`="both" folds it into the seam at the far edge too; else it hangs free.
+
+
+    Example::
+
+        back.add_pleat("back_pleat", "waist", at=4 * cm, intake=6 * cm, along=back.centre)
     """
     if style not in _STYLES:
         raise KitError(f"there is no pleat style '{style}'.", where=bench.where, do=near(style, _STYLES))
@@ -101,7 +106,13 @@ def add_tuck(
 ) -> None:
     """A tuck, or a row of `count` of them with their seams `apart` from one to the next: each `depth` deep from
     fold to stitching, taking up twice that. They run across the piece square to the edge, or parallel to the
-    straight line `along`, and are stitched for `sewn`, or all the way."""
+    straight line `along`, and are stitched for `sewn`, or all the way.
+
+    Example::
+
+        back.add_tuck("tuck", "waist", at=1 * cm, depth=5 * mm, count=3, apart=1 * cm,
+                      sewn=8 * cm, along=back.centre)
+    """
     edge_name, deep = bench.edge_name(edge), distance(depth, f"{name}, depth")
     if isinstance(count, bool) or not isinstance(count, int):
         raise KitError(f"a row has a whole number of tucks, not {count!r}.", where=bench.where, do="Say count=5.")
@@ -131,7 +142,13 @@ def add_tuck(
 
 @verb
 def true_pleat(bench: OpenPiece, name: str) -> None:
-    """Fold the pleat or tuck and redraw its edges through it, so that they run true."""
+    """Fold the pleat or tuck and redraw its edges through it, so that they run true.
+
+    Example::
+
+        back.add_pleat("back_pleat", "waist", at=4 * cm, intake=6 * cm, along=back.centre)
+        back.true_pleat("back_pleat")
+    """
     bench.lay(pleating.true_pleat(bench.freeze(), name))
 
 

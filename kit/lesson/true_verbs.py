@@ -30,7 +30,12 @@ def true(
     half on each (or all on "own", or on "other") at the end that is not held, and the lines across the seam are
     drawn to run on smoothly at both `ends`. `ease` is how much longer the other is meant to be. The ends that
     meet are found from the draft; `turned` says by hand that the other edge runs the other way. Gives by how much
-    they differed."""
+    they differed.
+
+    Example::
+
+        difference = front.true(front.side, back.side)
+    """
     edges, partner = own_edges(bench, own), bench_of(other, bench.where)
     others = own_edges(partner, other)
     result = trued(

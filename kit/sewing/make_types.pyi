@@ -8,30 +8,64 @@ class MakeVerbs:
     def attach_facing(
         self, facing: Runs, to: Runs, *, allowance: object, clip: bool = True, grade: bool = True, ease: object = 0
     ) -> None:
-        """Sew facing runs to garment runs right sides together and turn the facing in."""
+        """Sew facing runs to garment runs right sides together and turn the facing in.
+
+        Example::
+
+            make.attach_facing([front_facing.inner, back_facing.inner],
+                               [front.neck, back.neck], allowance=1 * cm)"""
 
     def attach_handle(
         self, strip: StripHandle, to: Run, *, at: tuple[object, object], method: str = "caught", lap: object = ...
     ) -> None:
-        """Fix both ends of a made strip to a run, at two lengths along it."""
+        """Fix both ends of a made strip to a run, at two lengths along it.
+
+        Example::
+
+            make.fold_strip(handle, ends=0)
+            make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")"""
 
     def attach_strip(
         self, strip: StripHandle, to: Run | Place, *, at: object = "end", method: str = "stitched_on", lap: object = ...
     ) -> None:
-        """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark."""
+        """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
+
+        Example::
+
+            make.turn_strip(tie, allowance=6 * mm)
+            make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")"""
 
     def band_ends(self, *ends: Runs, allowance: object, overlap: object = 0, at: Run | None = None) -> None:
         """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
-        end `at`."""
+        end `at`.
+
+        Example::
+
+            make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
+                           overlap=3 * cm, at=waistband.end)"""
 
     def baste(self, *along: Runs, distance: object = ...) -> None:
-        """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting."""
+        """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
+
+        Example::
+
+            make.baste(front.side)"""
 
     def baste_interfacing(self, *pieces: PieceHandle, distance: object = ...) -> None:
-        """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line."""
+        """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
+
+        Example::
+
+            make.baste_interfacing(waistband)"""
 
     def belt_loop(self, strip: StripHandle, seam: Run, *, at: object, ends: object = ...) -> None:
-        """Stitch a made strip over a seam as a loop, its top end `at` along the seam."""
+        """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
+
+        Example::
+
+            make.plain_seam(front.side, back.side, allowance=1.5 * cm)
+            make.fold_strip(loop, ends=0)
+            make.belt_loop(loop, front.side, at=10 * cm)"""
 
     def bias_facing(
         self,
@@ -42,7 +76,12 @@ class MakeVerbs:
         ends: str = "ring",
         count: int = 1,
     ) -> None:
-        """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there."""
+        """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
+
+        Example::
+
+            make.bias_facing(front.armhole, back.armhole, strip=facing_strip, finished=1 * cm,
+                             ends="caught", count=2)"""
 
     def bind(
         self,
@@ -56,7 +95,11 @@ class MakeVerbs:
         count: int = 1,
     ) -> None:
         """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
-        first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used."""
+        first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
+
+        Example::
+
+            make.bind(tote.top, strip=binding, finished=1 * cm, ends="turned")"""
 
     def blind_hem(
         self,
@@ -69,26 +112,51 @@ class MakeVerbs:
         ring: bool = False,
     ) -> None:
         """A hem `depth` deep whose stitches do not show, sewn by "hand" or "machine". `turn`: its raw edge is turned under
-        by so much first, else it gets its `finish`."""
+        by so much first, else it gets its `finish`.
+
+        Example::
+
+            make.blind_hem(skirt_front.hem, depth=3 * cm)"""
 
     def buttonholes(self, *places: Place, length: object) -> None:
-        """Work buttonholes at marks of that kind."""
+        """Work buttonholes at marks of that kind.
+
+        Example::
+
+            make.buttonholes(front.left.hole_1, front.left.hole_2, length=21 * mm)"""
 
     def buttons(
         self, *places: Place, size: object, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
     ) -> None:
-        """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for."""
+        """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for.
+
+        Example::
+
+            make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)"""
 
     def casing(self, *edges: Runs, first: object = ..., depth: object, gap: Run | Place | None = None) -> None:
-        """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open."""
+        """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
+
+        Example::
+
+            make.casing(tote.top, first=1 * cm, depth=3 * cm)"""
 
     def centred_zip(
         self, over: Run | Place, under: Run | Place, *, allowance: object, length: object, lap: object = ...
     ) -> None:
-        """Set in a zip centred under a seam: parts of two edges or opening marks."""
+        """Set in a zip centred under a seam: parts of two edges or opening marks.
+
+        Example::
+
+            left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+            make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def clip(self, *along: Runs) -> None:
-        """Snip into the allowance of a sewn edge that bends inward."""
+        """Snip into the allowance of a sewn edge that bends inward.
+
+        Example::
+
+            make.clip(front.neck, back.neck)"""
 
     def close_band(
         self,
@@ -101,25 +169,54 @@ class MakeVerbs:
         at: Run | None = None,
     ) -> None:
         """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
-        inner piece, where it is two) at which the overlap lies."""
+        inner piece, where it is two) at which the overlap lies.
+
+        Example::
+
+            make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)"""
 
     def dart(self, *what: PieceHandle | Fold) -> None:
-        """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`)."""
+        """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
+
+        Example::
+
+            make.dart(skirt_front)"""
 
     def ease_stitch(self, *along: Runs, to: object = None, fit: object = None, rows: int = 1) -> None:
-        """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to."""
+        """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
+
+        Example::
+
+            make.ease_stitch(sleeve.back_cap + sleeve.front_cap, to=36 * cm)"""
 
     def edge_finish(self, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> None:
-        """Overcast raw edges. `leave=True`: that is all the edge gets."""
+        """Overcast raw edges. `leave=True`: that is all the edge gets.
+
+        Example::
+
+            make.edge_finish(front.side, back.side, stitch="overlock")"""
 
     def edgestitch(self, *along: Runs, distance: object = ...) -> None:
-        """A row on the right side, very close to a finished edge or seam."""
+        """A row on the right side, very close to a finished edge or seam.
+
+        Example::
+
+            make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, press="one side")
+            make.edgestitch(back.shoulder)"""
 
     def eyelets(self, *places: Place) -> None:
-        """Set eyelets where a cord comes out of a casing."""
+        """Set eyelets where a cord comes out of a casing.
+
+        Example::
+
+            make.eyelets(tote.eyelet)"""
 
     def face_with_interfacing(self, *outer: Runs, allowance: object, clip: bool = True) -> None:
-        """Finish the outer edges of facings with their own interfacing: seamed, turned, fused."""
+        """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
+
+        Example::
+
+            make.face_with_interfacing(front_facing.outer, allowance=6 * mm)"""
 
     def faced_hem(
         self,
@@ -135,13 +232,26 @@ class MakeVerbs:
         ease: object = 0,
     ) -> None:
         """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
-        finished already), sewn down inside by "hand" or "machine"."""
+        finished already), sewn down inside by "hand" or "machine".
+
+        Example::
+
+            make.faced_hem(hem_facing.lower, skirt_front.hem, allowance=1 * cm,
+                           free=hem_facing.upper, turn=6 * mm)"""
 
     def fasteners(self, *places: Place, under: Place | list[Place] | tuple[Place, ...], kind: str = "snaps") -> None:
-        """Sew on snaps or hooks: `places` on the overlap, `under` below them."""
+        """Sew on snaps or hooks: `places` on the overlap, `under` below them.
+
+        Example::
+
+            make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")"""
 
     def finish_facing(self, *outer: Runs, stitch: str = "zigzag", turn: object = ...) -> None:
-        """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched."""
+        """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
+
+        Example::
+
+            make.finish_facing(front_facing.outer, back_facing.outer, stitch="turned", turn=6 * mm)"""
 
     def flat_felled_seam(
         self,
@@ -157,13 +267,26 @@ class MakeVerbs:
     ) -> None:
         """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
         wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
-        sides together, so that the fell shows on the right side."""
+        sides together, so that the fell shows on the right side.
+
+        Example::
+
+            make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)"""
 
     def fold_pocket(self, *edges: Runs, allowance: object, corners: str = "square") -> None:
-        """Press the edges of a pocket under; its lower corners square, mitred or curved."""
+        """Press the edges of a pocket under; its lower corners square, mitred or curved.
+
+        Example::
+
+            make.pocket_hem(pocket.top, second=3 * cm)
+            make.fold_pocket(pocket.left_side, pocket.bottom, pocket.right_side, allowance=1 * cm)"""
 
     def fold_strip(self, strip: StripHandle, *, edgestitch: object = ..., ends: object = ...) -> None:
-        """Make a strip folded in four and edgestitched."""
+        """Make a strip folded in four and edgestitched.
+
+        Example::
+
+            make.fold_strip(loop, edgestitch=2 * mm, ends=0)"""
 
     def french_seam(
         self,
@@ -177,16 +300,32 @@ class MakeVerbs:
         trim: object = None,
     ) -> None:
         """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
-        wide the first allowances are left in between."""
+        wide the first allowances are left in between.
+
+        Example::
+
+            make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)"""
 
     def fuse(self, *pieces: PieceHandle) -> None:
-        """Fuse interfacing onto the wrong side of whole pieces."""
+        """Fuse interfacing onto the wrong side of whole pieces.
+
+        Example::
+
+            make.fuse(cuff, front_facing)"""
 
     def gather(self, *along: Runs, to: object = None, fit: object = None, rows: int = 2) -> None:
-        """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to."""
+        """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
+
+        Example::
+
+            make.gather(sleeve.wrist, to=18 * cm)"""
 
     def grade(self, *along: Runs, to: object = ..., wider: object = ...) -> None:
-        """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to."""
+        """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
+
+        Example::
+
+            make.grade(front_facing.inner, back_facing.inner, to=4 * mm, wider=7 * mm)"""
 
     def hem(
         self,
@@ -197,7 +336,11 @@ class MakeVerbs:
         finish: str = "zigzag",
         ring: bool = False,
     ) -> None:
-        """Turn an edge up: twice when `second` is given, else once with its raw edge finished."""
+        """Turn an edge up: twice when `second` is given, else once with its raw edge finished.
+
+        Example::
+
+            make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)"""
 
     def lapped_seam(
         self,
@@ -211,26 +354,53 @@ class MakeVerbs:
         ease: object = 0,
     ) -> None:
         """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
-        fray. `finish` is that of the raw edges inside."""
+        fray. `finish` is that of the raw edges inside.
+
+        Example::
+
+            make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)"""
 
     def lapped_zip(
         self, over: Run | Place, under: Run | Place, *, allowance: object, length: object, lap: object = ...
     ) -> None:
-        """Set in a zip under a lap: parts of two edges or opening marks, the side on top first."""
+        """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
+
+        Example::
+
+            left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+            make.lapped_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def mock_french_seam(
         self, a: Runs, b: Runs, *, allowance: object, turn: object = ..., press: str = "one side", ease: object = 0
     ) -> None:
-        """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together."""
+        """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
+
+        Example::
+
+            make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)"""
 
     def narrow_hem(self, *edges: Runs, turn: object = ..., catching: Runs = (), ring: bool = False) -> None:
-        """Two equal narrow turns."""
+        """Two equal narrow turns.
+
+        Example::
+
+            make.narrow_hem(sleeve.wrist, turn=5 * mm)"""
 
     def notch_curve(self, *along: Runs) -> None:
-        """Cut wedges out of the allowance of a sewn edge that bends outward."""
+        """Cut wedges out of the allowance of a sewn edge that bends outward.
+
+        Example::
+
+            make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
+            make.notch_curve(front.armhole)"""
 
     def patch_pocket(self, *edges: Runs, at: Place, allowance: object, distance: object = ...) -> None:
-        """Stitch a pocket onto a placement mark along its folded edges."""
+        """Stitch a pocket onto a placement mark along its folded edges.
+
+        Example::
+
+            make.patch_pocket(pocket.left_side, pocket.bottom, pocket.right_side,
+                              at=front.pocket_place, allowance=1 * cm)"""
 
     def plain_seam(
         self,
@@ -249,17 +419,33 @@ class MakeVerbs:
         """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
         overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both
         `together`. `press`: open, one side, a piece's name, or "later" with `make.press` to follow. `ends`: "raw edge", or
-        "stitch line" to begin and end where the neighbouring stitch lines cross."""
+        "stitch line" to begin and end where the neighbouring stitch lines cross.
+
+        Example::
+
+            make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")"""
 
     def pleat(self, *what: PieceHandle | Fold) -> None:
-        """Fold pleats and baste them: all those of a piece, or one."""
+        """Fold pleats and baste them: all those of a piece, or one.
+
+        Example::
+
+            make.pleat(panel)"""
 
     def pocket_bag(self, bag: Run, to: Run | Place, *, allowance: object, finish: str = "zigzag") -> None:
-        """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge."""
+        """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
+
+        Example::
+
+            make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)"""
 
     def pocket_hem(self, mouth: Run, *, first: object = ..., second: object, ends: object = ...) -> None:
         """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
-        side allowance `ends`."""
+        side allowance `ends`.
+
+        Example::
+
+            make.pocket_hem(pocket.top, first=6 * mm, second=3 * cm)"""
 
     def pocket_seam(
         self,
@@ -273,22 +459,46 @@ class MakeVerbs:
         press: str = "one side",
         finish: str = "zigzag",
     ) -> None:
-        """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`."""
+        """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`.
+
+        Example::
+
+            front_round = front_bag.bottom + front_bag.outer + front_bag.upper
+            back_round = back_bag.bottom + back_bag.outer + back_bag.upper
+            make.pocket_seam(skirt_front.side, skirt_back.side, bags=(front_round, back_round),
+                             mouth=skirt_front.pocket_mouth, allowance=1.5 * cm, bag_allowance=1 * cm)"""
 
     def press(self, *seams: Runs, way: str | PieceHandle = "open") -> None:
         """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
-        towards."""
+        towards.
+
+        Example::
+
+            make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="later")
+            make.press(front.side, way="open")"""
 
     def remove_basting(self, *along: Runs) -> None:
-        """Take basting out again."""
+        """Take basting out again.
+
+        Example::
+
+            make.remove_basting(front.side)"""
 
     def rolled_hem(self, *edges: Runs, turn: object = ..., ring: bool = False) -> None:
-        """A fine edge rolled and slip-stitched by hand; it takes `turn` in all."""
+        """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.
+
+        Example::
+
+            make.rolled_hem(sleeve.wrist, turn=6 * mm)"""
 
     def seam_band(
         self, outer: Runs, inner: Runs, *, allowance: object, overlap: object = 0, at: Run | None = None
     ) -> None:
-        """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`."""
+        """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
+
+        Example::
+
+            make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)"""
 
     def seam_to_turn(
         self,
@@ -299,13 +509,21 @@ class MakeVerbs:
         gap: Mark | Place | tuple[object, object] | None = None,
         ease: object = 0,
     ) -> None:
-        """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw."""
+        """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
+
+        Example::
+
+            make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)"""
 
     def set_band(
         self, band: Runs, to: Runs, *, allowance: object, ease: object = 0, overlap: object = 0, at: Run | None = None
     ) -> None:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-        is how much longer the garment's edge is in all."""
+        is how much longer the garment's edge is in all.
+
+        Example::
+
+            make.set_band(band.neck, [front.neck, back.neck], allowance=1 * cm)"""
 
     def set_in_sleeve(
         self,
@@ -317,47 +535,104 @@ class MakeVerbs:
         press: str = "one side",
         finish: str = "zigzag",
     ) -> None:
-        """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half."""
+        """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
+
+        Example::
+
+            cap = sleeve.back_cap + sleeve.front_cap
+            make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)"""
 
     def slip_stitch(self, a: Run | Place, b: Run | Place, *, allowance: object) -> None:
-        """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm)."""
+        """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm).
+
+        Example::
+
+            make.slip_stitch(flap.upper, flap_lining.upper, allowance=1 * cm)"""
 
     def staystitch(self, *along: Runs, distance: object = ...) -> None:
-        """A row in the allowance that keeps a curve from stretching."""
+        """A row in the allowance that keeps a curve from stretching.
+
+        Example::
+
+            make.staystitch(front.neck, back.neck)"""
 
     def tack_down(self, *edges: Runs, to: Runs) -> None:
-        """Hold the finished edges of a facing to the allowances of the seams `to` they cross."""
+        """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
+
+        Example::
+
+            make.tack_down(front_facing.outer, to=front.shoulder)"""
 
     def thread_cord(
         self, *edges: Runs, cord: StripHandle | object, through: Place | list[Place], gap: Run | Place | None = None
     ) -> None:
-        """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is."""
+        """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
+
+        Example::
+
+            make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)"""
 
     def thread_elastic(
         self, *edges: Runs, length: object, width: object, gap: Run | Place | None = None, ring: bool = True
     ) -> None:
-        """Draw elastic through a casing and close the gap it went in by."""
+        """Draw elastic through a casing and close the gap it went in by.
+
+        Example::
+
+            make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
+            make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)"""
 
     def topstitch(self, *along: Runs, distance: object = ..., rows: int = 1) -> None:
-        """Rows on the right side."""
+        """Rows on the right side.
+
+        Example::
+
+            make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="one side")
+            make.topstitch(front.side, distance=6 * mm, rows=2)"""
 
     def trim(self, *along: Runs, to: object) -> None:
-        """Cut the allowance of a sewn edge back `to` a width."""
+        """Cut the allowance of a sewn edge back `to` a width.
+
+        Example::
+
+            make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
+            make.trim(front.shoulder, to=6 * mm)"""
 
     def try_on(self, *places: Place, note: str = "") -> None:
-        """Stop for a fitting and mark what is found."""
+        """Stop for a fitting and mark what is found.
+
+        Example::
+
+            make.try_on(front.button_1, note="Check where the front closes.")"""
 
     def tuck(self, *what: PieceHandle | Fold) -> None:
-        """Stitch tucks: all those of a piece, or one."""
+        """Stitch tucks: all those of a piece, or one.
+
+        Example::
+
+            make.tuck(yoke)"""
 
     def turn_out(self, *pieces: PieceHandle, through: Runs | Place) -> None:
-        """Turn pieces right side out through runs that are still raw."""
+        """Turn pieces right side out through runs that are still raw.
+
+        Example::
+
+            make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
+            make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])"""
 
     def turn_strip(self, strip: StripHandle, *, allowance: object, ends: object = 0, slant: object = 0) -> None:
-        """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant."""
+        """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
+
+        Example::
+
+            make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)"""
 
     def understitch(self, *along: Runs, distance: object = ...) -> None:
-        """A row on the facing beside its seam."""
+        """A row on the facing beside its seam.
+
+        Example::
+
+            make.understitch(front_facing.inner, back_facing.inner)"""
 
     def wide_hem(
         self,
@@ -370,4 +645,8 @@ class MakeVerbs:
         ring: bool = False,
     ) -> None:
         """A deep hem turned once, eased where its edge curves, its raw edge finished or covered with hem `tape`, sewn down
-        by "hand" or "machine"."""
+        by "hand" or "machine".
+
+        Example::
+
+            make.wide_hem(skirt_front.hem, depth=4 * cm, tape=True)"""

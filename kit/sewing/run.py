@@ -39,7 +39,12 @@ class Run:
         return replace(self, edges=self.edges + other.edges)
 
     def between(self, start: object, end: object) -> Run:
-        """The part from `start` to `end`, lengths along the run. Raises `KitError` for a bare number."""
+        """The part from `start` to `end`, lengths along the run. Raises `KitError` for a bare number.
+
+        Example::
+
+            zip_place = front.side.between(2 * cm, 17 * cm)
+        """
         low, high = float(length(start, self.said)), float(length(end, self.said))
         if not 0 <= low < high:
             raise KitError(
@@ -50,7 +55,12 @@ class Run:
         return replace(self, start=low, end=high)
 
     def after(self, start: object) -> Run:
-        """The part from `start`, a length along the run, to its end. Raises `KitError` for a bare number."""
+        """The part from `start`, a length along the run, to its end. Raises `KitError` for a bare number.
+
+        Example::
+
+            upper = front.side.after(15 * cm)
+        """
         low = float(length(start, self.said))
         if low < 0:
             raise KitError(f"a part cannot begin {show(low)} along an edge.", where=self.said, do="Write 0 or more.")
@@ -112,10 +122,22 @@ class PieceHandle:
 
     @property
     def left(self) -> PieceHandle:
+        """The left half alone, as worn.
+
+        Example::
+
+            left_side = front.left.side
+        """
         return self._half("left")
 
     @property
     def right(self) -> PieceHandle:
+        """The right half alone, as worn.
+
+        Example::
+
+            right_side = front.right.side
+        """
         return self._half("right")
 
     def _half(self, side: Side) -> PieceHandle:

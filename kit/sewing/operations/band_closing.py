@@ -170,7 +170,12 @@ def close_band(
     at: Run | None = None,
 ) -> CloseBand:
     """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
-    inner piece, where it is two) at which the overlap lies."""
+    inner piece, where it is two) at which the overlap lies.
+
+    Example::
+
+        make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+    """
     where = "close band"
     end, size = end_of(make, at, overlap, where)
 

@@ -272,7 +272,12 @@ def end_of(make: Reader, at: object, overlap: object, where: str) -> tuple[Run |
 def seam_band(
     make: Reader, outer: Runs, inner: Runs, *, allowance: object, overlap: object = 0, at: Run | None = None
 ) -> SeamBand:
-    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`."""
+    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
+
+    Example::
+
+        make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)
+    """
     where = "seam band"
     a, b = make.pair(outer, inner, where)
     end, size = end_of(make, at, overlap, where)
@@ -289,7 +294,13 @@ def seam_band(
 @verb
 def band_ends(make: Reader, *ends: Runs, allowance: object, overlap: object = 0, at: Run | None = None) -> BandEnds:
     """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
-    end `at`."""
+    end `at`.
+
+    Example::
+
+        make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
+                       overlap=3 * cm, at=waistband.end)
+    """
     where = "band ends"
     runs = make.runs(ends, where)
     end, size = end_of(make, at, overlap, where)
@@ -312,7 +323,12 @@ def set_band(
     at: Run | None = None,
 ) -> SetBand:
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-    is how much longer the garment's edge is in all."""
+    is how much longer the garment's edge is in all.
+
+    Example::
+
+        make.set_band(band.neck, [front.neck, back.neck], allowance=1 * cm)
+    """
     where = "set band"
     a, b = make.pair(band, to, where)
     end, size = end_of(make, at, overlap, where)

@@ -100,7 +100,14 @@ class BeltLoop(Operation):
 
 @verb
 def belt_loop(make: Reader, strip: StripHandle, seam: Run, *, at: object, ends: object = Length(10.0)) -> BeltLoop:
-    """Stitch a made strip over a seam as a loop, its top end `at` along the seam."""
+    """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
+
+    Example::
+
+        make.plain_seam(front.side, back.side, allowance=1.5 * cm)
+        make.fold_strip(loop, ends=0)
+        make.belt_loop(loop, front.side, at=10 * cm)
+    """
     where = "belt loop"
     name = make.strip(strip, where)
     run, place, _ = make.spot(seam, at, where)

@@ -279,7 +279,12 @@ def bind(
     count: int = 1,
 ) -> Bind:
     """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
-    first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used."""
+    first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
+
+    Example::
+
+        make.bind(tote.top, strip=binding, finished=1 * cm, ends="turned")
+    """
     where = "bind"
     return Bind(
         edges=make.runs(edges, where),
@@ -303,7 +308,13 @@ def bias_facing(
     ends: str = "ring",
     count: int = 1,
 ) -> BiasFacing:
-    """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there."""
+    """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
+
+    Example::
+
+        make.bias_facing(front.armhole, back.armhole, strip=facing_strip, finished=1 * cm,
+                         ends="caught", count=2)
+    """
     where = "bias facing"
     return BiasFacing(
         edges=make.runs(edges, where),

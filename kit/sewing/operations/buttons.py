@@ -314,7 +314,12 @@ class Buttons(OnMarks):
 
 @verb
 def buttonholes(make: Reader, *places: Place, length: object) -> Buttonholes:
-    """Work buttonholes at marks of that kind."""
+    """Work buttonholes at marks of that kind.
+
+    Example::
+
+        make.buttonholes(front.left.hole_1, front.left.hole_2, length=21 * mm)
+    """
     where = "buttonholes"
     found = marks(places, where)
     for place in found:
@@ -331,7 +336,12 @@ def buttonholes(make: Reader, *places: Place, length: object) -> Buttonholes:
 def buttons(
     make: Reader, *places: Place, size: object, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
 ) -> Buttons:
-    """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for."""
+    """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for.
+
+    Example::
+
+        make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)
+    """
     where = "buttons"
     return Buttons(
         places=marks(places, where),

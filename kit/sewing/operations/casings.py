@@ -134,7 +134,12 @@ class Casing(Operation):
 def casing(
     make: Reader, *edges: Runs, first: object = Length(10.0), depth: object, gap: Run | Place | None = None
 ) -> Casing:
-    """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open."""
+    """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
+
+    Example::
+
+        make.casing(tote.top, first=1 * cm, depth=3 * cm)
+    """
     where = "casing"
     return Casing(
         edges=make.runs(edges, where),

@@ -284,7 +284,13 @@ class ThreadStrip(ThreadCord):
 def thread_elastic(
     make: Reader, *edges: Runs, length: object, width: object, gap: Run | Place | None = None, ring: bool = True
 ) -> ThreadElastic:
-    """Draw elastic through a casing and close the gap it went in by."""
+    """Draw elastic through a casing and close the gap it went in by.
+
+    Example::
+
+        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
+        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)
+    """
     where = "thread elastic"
     return ThreadElastic(
         edges=make.runs(edges, where),
@@ -303,7 +309,12 @@ def thread_cord(
     through: Place | list[Place],
     gap: Run | Place | None = None,
 ) -> ThreadCord:
-    """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is."""
+    """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
+
+    Example::
+
+        make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)
+    """
     where = "thread cord"
     if not isinstance(cord, StripHandle | str | Length):
         raise KitError(f"{cord!r} is no cord.", where=where, do="Name a strip, or write a length such as 150 * cm.")

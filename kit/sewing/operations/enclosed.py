@@ -306,7 +306,12 @@ def mock_french_seam(
     press: str = "one side",
     ease: object = 0,
 ) -> MockFrenchSeam:
-    """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together."""
+    """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
+
+    Example::
+
+        make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)
+    """
     where = "mock French seam"
     first, second = make.pair(a, b, where)
     if press == "open":
@@ -340,7 +345,12 @@ def flat_felled_seam(
 ) -> FlatFelledSeam:
     """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
     wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
-    sides together, so that the fell shows on the right side."""
+    sides together, so that the fell shows on the right side.
+
+    Example::
+
+        make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)
+    """
     where = "flat-felled seam"
     first, second = make.pair(a, b, where)
     if _lapping(make, lap, first, second, where):
@@ -372,7 +382,12 @@ def lapped_seam(
     ease: object = 0,
 ) -> LappedSeam:
     """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
-    fray. `finish` is that of the raw edges inside."""
+    fray. `finish` is that of the raw edges inside.
+
+    Example::
+
+        make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)
+    """
     where = "lapped seam"
     first, second = make.pair(over, under, where)
     return LappedSeam(

@@ -108,7 +108,13 @@ def faced_hem(
     ease: object = 0,
 ) -> FacedHem:
     """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
-    finished already), sewn down inside by "hand" or "machine"."""
+    finished already), sewn down inside by "hand" or "machine".
+
+    Example::
+
+        make.faced_hem(hem_facing.lower, skirt_front.hem, allowance=1 * cm,
+                       free=hem_facing.upper, turn=6 * mm)
+    """
     where = "faced hem"
     a, b = make.pair(facing, to, where)
     return FacedHem(

@@ -80,7 +80,12 @@ class FinishFacing(Operation):
 
 @verb
 def finish_facing(make: Reader, *outer: Runs, stitch: str = "zigzag", turn: object = Length(6.0)) -> FinishFacing:
-    """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched."""
+    """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
+
+    Example::
+
+        make.finish_facing(front_facing.outer, back_facing.outer, stitch="turned", turn=6 * mm)
+    """
     where = "finish facing"
     return FinishFacing(
         outer=make.runs(outer, where),

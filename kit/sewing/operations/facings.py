@@ -313,7 +313,12 @@ class Understitch(Operation):
 
 @verb
 def fuse(make: Reader, *pieces: PieceHandle) -> Fuse:
-    """Fuse interfacing onto the wrong side of whole pieces."""
+    """Fuse interfacing onto the wrong side of whole pieces.
+
+    Example::
+
+        make.fuse(cuff, front_facing)
+    """
     names = tuple(make.piece(piece, "fuse") for piece in pieces)
     if not names:
         raise KitError("fuse has no piece.", do="Name the pieces: make.fuse(front_facing, back_facing).")
@@ -322,7 +327,12 @@ def fuse(make: Reader, *pieces: PieceHandle) -> Fuse:
 
 @verb
 def face_with_interfacing(make: Reader, *outer: Runs, allowance: object, clip: bool = True) -> FaceWithInterfacing:
-    """Finish the outer edges of facings with their own interfacing: seamed, turned, fused."""
+    """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
+
+    Example::
+
+        make.face_with_interfacing(front_facing.outer, allowance=6 * mm)
+    """
     where = "face with interfacing"
     return FaceWithInterfacing(
         outer=make.runs(outer, where), allowance=read_width(allowance, f"{where}, allowance"), clip=clip
@@ -333,7 +343,13 @@ def face_with_interfacing(make: Reader, *outer: Runs, allowance: object, clip: b
 def attach_facing(
     make: Reader, facing: Runs, to: Runs, *, allowance: object, clip: bool = True, grade: bool = True, ease: object = 0
 ) -> AttachFacing:
-    """Sew facing runs to garment runs right sides together and turn the facing in."""
+    """Sew facing runs to garment runs right sides together and turn the facing in.
+
+    Example::
+
+        make.attach_facing([front_facing.inner, back_facing.inner],
+                           [front.neck, back.neck], allowance=1 * cm)
+    """
     where = "attach facing"
     a, b = make.pair(facing, to, where)
     return AttachFacing(
@@ -348,6 +364,11 @@ def attach_facing(
 
 @verb
 def understitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Understitch:
-    """A row on the facing beside its seam."""
+    """A row on the facing beside its seam.
+
+    Example::
+
+        make.understitch(front_facing.inner, back_facing.inner)
+    """
     where = "understitch"
     return Understitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))

@@ -148,7 +148,12 @@ def fasteners(
     under: Place | list[Place] | tuple[Place, ...],
     kind: str = "snaps",
 ) -> Fasteners:
-    """Sew on snaps or hooks: `places` on the overlap, `under` below them."""
+    """Sew on snaps or hooks: `places` on the overlap, `under` below them.
+
+    Example::
+
+        make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")
+    """
     where = "fasteners"
     made = {"snaps": Snaps, "hooks": Hooks}[read_word(kind, ("snaps", "hooks"), "kind", where)]
     return made(places=marks(places, where), under=marks((under,), f"{where}, under"))
@@ -156,5 +161,10 @@ def fasteners(
 
 @verb
 def eyelets(make: Reader, *places: Place) -> Eyelets:
-    """Set eyelets where a cord comes out of a casing."""
+    """Set eyelets where a cord comes out of a casing.
+
+    Example::
+
+        make.eyelets(tote.eyelet)
+    """
     return Eyelets(places=marks(places, "eyelets"))

@@ -252,7 +252,12 @@ class TryOn(Operation):
 
 @verb
 def edge_finish(make: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> EdgeFinish:
-    """Overcast raw edges. `leave=True`: that is all the edge gets."""
+    """Overcast raw edges. `leave=True`: that is all the edge gets.
+
+    Example::
+
+        make.edge_finish(front.side, back.side, stitch="overlock")
+    """
     where = "edge finish"
     return EdgeFinish(
         edges=make.runs(edges, where), stitch=read_word(stitch, FINISHES[:3], "stitch", where), leave=bool(leave)
@@ -261,7 +266,13 @@ def edge_finish(make: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool 
 
 @verb
 def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: int = 1) -> Topstitch:
-    """Rows on the right side."""
+    """Rows on the right side.
+
+    Example::
+
+        make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="one side")
+        make.topstitch(front.side, distance=6 * mm, rows=2)
+    """
     where = "topstitch"
     if isinstance(rows, bool) or not isinstance(rows, int) or not 1 <= rows <= 6:
         raise KitError(f"{rows!r} rows of topstitching.", where=where, do="Write a whole number from 1 to 6.")
@@ -270,21 +281,37 @@ def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: 
 
 @verb
 def edgestitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Topstitch:
-    """A row on the right side, very close to a finished edge or seam."""
+    """A row on the right side, very close to a finished edge or seam.
+
+    Example::
+
+        make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, press="one side")
+        make.edgestitch(back.shoulder)
+    """
     where = "edgestitch"
     return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance", EDGESTITCH))
 
 
 @verb
 def staystitch(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Staystitch:
-    """A row in the allowance that keeps a curve from stretching."""
+    """A row in the allowance that keeps a curve from stretching.
+
+    Example::
+
+        make.staystitch(front.neck, back.neck)
+    """
     where = "staystitch"
     return Staystitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))
 
 
 @verb
 def try_on(make: Reader, *places: Place, note: str = "") -> TryOn:
-    """Stop for a fitting and mark what is found."""
+    """Stop for a fitting and mark what is found.
+
+    Example::
+
+        make.try_on(front.button_1, note="Check where the front closes.")
+    """
     for place in places:
         if not isinstance(place, Place):
             raise KitError(f"{place!r} is not a mark on a piece.", where="try on", do="Name a mark: front.tie_place.")

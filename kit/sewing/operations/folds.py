@@ -333,17 +333,32 @@ def _all(piece: Piece) -> list[tuple[str, str, str]]:
 
 @verb
 def dart(make: Reader, *what: PieceHandle | Fold) -> SewDarts:
-    """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`)."""
+    """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
+
+    Example::
+
+        make.dart(skirt_front)
+    """
     return SewDarts(folds=_read(make, what, "dart", "dart"))
 
 
 @verb
 def pleat(make: Reader, *what: PieceHandle | Fold) -> FoldPleats:
-    """Fold pleats and baste them: all those of a piece, or one."""
+    """Fold pleats and baste them: all those of a piece, or one.
+
+    Example::
+
+        make.pleat(panel)
+    """
     return FoldPleats(folds=_read(make, what, "pleat", "pleat"))
 
 
 @verb
 def tuck(make: Reader, *what: PieceHandle | Fold) -> SewTucks:
-    """Stitch tucks: all those of a piece, or one."""
+    """Stitch tucks: all those of a piece, or one.
+
+    Example::
+
+        make.tuck(yoke)
+    """
     return SewTucks(folds=_read(make, what, "tuck", "tuck"))

@@ -238,7 +238,12 @@ def blind_hem(
     ring: bool = False,
 ) -> HandHem:
     """A hem `depth` deep whose stitches do not show, sewn by "hand" or "machine". `turn`: its raw edge is turned under
-    by so much first, else it gets its `finish`."""
+    by so much first, else it gets its `finish`.
+
+    Example::
+
+        make.blind_hem(skirt_front.hem, depth=3 * cm)
+    """
     where = "blind hem"
     deep = read_width(depth, f"{where}, depth", DEEPEST_HEM)
     under = read_size(turn, f"{where}, turn", DEEPEST_HEM)
@@ -265,7 +270,12 @@ def wide_hem(
     ring: bool = False,
 ) -> WideHem:
     """A deep hem turned once, eased where its edge curves, its raw edge finished or covered with hem `tape`, sewn down
-    by "hand" or "machine"."""
+    by "hand" or "machine".
+
+    Example::
+
+        make.wide_hem(skirt_front.hem, depth=4 * cm, tape=True)
+    """
     where = "wide hem"
     kind = BoughtTapeHem if tape else WideHem
     return kind(
@@ -280,7 +290,12 @@ def wide_hem(
 
 @verb
 def rolled_hem(make: Reader, *edges: Runs, turn: object = Length(6.0), ring: bool = False) -> RolledHem:
-    """A fine edge rolled and slip-stitched by hand; it takes `turn` in all."""
+    """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.
+
+    Example::
+
+        make.rolled_hem(sleeve.wrist, turn=6 * mm)
+    """
     where = "rolled hem"
     return RolledHem(
         edges=make.runs(edges, where),

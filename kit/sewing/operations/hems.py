@@ -178,7 +178,12 @@ def hem(
     finish: str = "zigzag",
     ring: bool = False,
 ) -> Hem:
-    """Turn an edge up: twice when `second` is given, else once with its raw edge finished."""
+    """Turn an edge up: twice when `second` is given, else once with its raw edge finished.
+
+    Example::
+
+        make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)
+    """
     where = "hem"
     return Hem(
         edges=make.runs(edges, where),
@@ -192,7 +197,12 @@ def hem(
 
 @verb
 def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching: Runs = (), ring: bool = False) -> Hem:
-    """Two equal narrow turns."""
+    """Two equal narrow turns.
+
+    Example::
+
+        make.narrow_hem(sleeve.wrist, turn=5 * mm)
+    """
     where = "narrow hem"
     width = read_width(turn, f"{where}, turn", 15.0)
     return Hem(

@@ -276,7 +276,12 @@ class PocketSeam(Seam):
 
 @verb
 def pocket_bag(make: Reader, bag: Run, to: Run | Place, *, allowance: object, finish: str = "zigzag") -> PocketBag:
-    """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge."""
+    """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
+
+    Example::
+
+        make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)
+    """
     where = "pocket bag"
     a, b = make.pair(bag, opening_run(make, to, where), where)
     return PocketBag(
@@ -300,7 +305,15 @@ def pocket_seam(
     press: str = "one side",
     finish: str = "zigzag",
 ) -> PocketSeam:
-    """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`."""
+    """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`.
+
+    Example::
+
+        front_round = front_bag.bottom + front_bag.outer + front_bag.upper
+        back_round = back_bag.bottom + back_bag.outer + back_bag.upper
+        make.pocket_seam(skirt_front.side, skirt_back.side, bags=(front_round, back_round),
+                         mouth=skirt_front.pocket_mouth, allowance=1.5 * cm, bag_allowance=1 * cm)
+    """
     where = "pocket seam"
     first, second = make.pair(a, b, where)
     width = read_width(allowance, f"{where}, allowance")

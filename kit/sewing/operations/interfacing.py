@@ -99,7 +99,12 @@ class BasteInterfacing(Operation):
 
 @verb
 def baste_interfacing(make: Reader, *pieces: PieceHandle, distance: object = Length(3.0)) -> BasteInterfacing:
-    """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line."""
+    """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
+
+    Example::
+
+        make.baste_interfacing(waistband)
+    """
     where = "baste interfacing"
     names = tuple(make.piece(piece, where) for piece in pieces)
     if not names:

@@ -309,7 +309,12 @@ def pocket_hem(
     make: Reader, mouth: Run, *, first: object = Length(6.0), second: object, ends: object = Length(10.0)
 ) -> PocketHem:
     """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
-    side allowance `ends`."""
+    side allowance `ends`.
+
+    Example::
+
+        make.pocket_hem(pocket.top, first=6 * mm, second=3 * cm)
+    """
     where = "pocket hem"
     (run, *more) = make.runs(mouth, where)
     if more:
@@ -324,7 +329,13 @@ def pocket_hem(
 
 @verb
 def fold_pocket(make: Reader, *edges: Runs, allowance: object, corners: str = "square") -> FoldPocket:
-    """Press the edges of a pocket under; its lower corners square, mitred or curved."""
+    """Press the edges of a pocket under; its lower corners square, mitred or curved.
+
+    Example::
+
+        make.pocket_hem(pocket.top, second=3 * cm)
+        make.fold_pocket(pocket.left_side, pocket.bottom, pocket.right_side, allowance=1 * cm)
+    """
     where = "fold pocket"
     return FoldPocket(
         edges=make.runs(edges, where),
@@ -337,7 +348,13 @@ def fold_pocket(make: Reader, *edges: Runs, allowance: object, corners: str = "s
 def patch_pocket(
     make: Reader, *edges: Runs, at: Place, allowance: object, distance: object = Length(2.0)
 ) -> PatchPocket:
-    """Stitch a pocket onto a placement mark along its folded edges."""
+    """Stitch a pocket onto a placement mark along its folded edges.
+
+    Example::
+
+        make.patch_pocket(pocket.left_side, pocket.bottom, pocket.right_side,
+                          at=front.pocket_place, allowance=1 * cm)
+    """
     where = "patch pocket"
     runs = make.runs(edges, where)
     if not isinstance(at, Place) or at.mark.kind != "placement":

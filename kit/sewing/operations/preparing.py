@@ -352,7 +352,12 @@ def _rows(rows: object, where: str) -> int:
 
 @verb
 def gather(make: Reader, *along: Runs, to: object = None, fit: object = None, rows: int = 2) -> Gather:
-    """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to."""
+    """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
+
+    Example::
+
+        make.gather(sleeve.wrist, to=18 * cm)
+    """
     where = "gather"
     length, partner = _drawn(make, to, fit, where)
     if length is None and not partner:
@@ -366,7 +371,12 @@ def gather(make: Reader, *along: Runs, to: object = None, fit: object = None, ro
 
 @verb
 def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: object = None, rows: int = 1) -> EaseStitch:
-    """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to."""
+    """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
+
+    Example::
+
+        make.ease_stitch(sleeve.back_cap + sleeve.front_cap, to=36 * cm)
+    """
     where = "ease stitching"
     length, partner = _drawn(make, to, fit, where)
     return EaseStitch(along=make.runs(along, where), to=length, fit=partner, rows=_rows(rows, where))
@@ -374,12 +384,22 @@ def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: object = Non
 
 @verb
 def baste(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Baste:
-    """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting."""
+    """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
+
+    Example::
+
+        make.baste(front.side)
+    """
     where = "baste"
     return Baste(along=make.runs(along, where), distance=read_size(distance, f"{where}, distance", DEEPEST_HEM))
 
 
 @verb
 def remove_basting(make: Reader, *along: Runs) -> RemoveBasting:
-    """Take basting out again."""
+    """Take basting out again.
+
+    Example::
+
+        make.remove_basting(front.side)
+    """
     return RemoveBasting(along=make.runs(along, "remove basting"))

@@ -106,7 +106,13 @@ class Press(Operation):
 @verb
 def press(make: Reader, *seams: Runs, way: str | PieceHandle = "open") -> Press:
     """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
-    towards."""
+    towards.
+
+    Example::
+
+        make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="later")
+        make.press(front.side, way="open")
+    """
     where = "press"
     runs = make.runs(seams, where)
     if isinstance(way, PieceHandle):

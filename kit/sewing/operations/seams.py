@@ -363,7 +363,12 @@ def plain_seam(
     """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
     overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both
     `together`. `press`: open, one side, a piece's name, or "later" with `make.press` to follow. `ends`: "raw edge", or
-    "stitch line" to begin and end where the neighbouring stitch lines cross."""
+    "stitch line" to begin and end where the neighbouring stitch lines cross.
+
+    Example::
+
+        make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")
+    """
     where = "plain seam"
     first, second = make.pair(a, b, where)
     if together and press == "open":
@@ -407,7 +412,12 @@ def french_seam(
     trim: object = None,
 ) -> FrenchSeam:
     """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
-    wide the first allowances are left in between."""
+    wide the first allowances are left in between.
+
+    Example::
+
+        make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)
+    """
     where = "French seam"
     one, other = make.pair(a, b, where)
     if press == "open":

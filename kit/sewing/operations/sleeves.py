@@ -127,7 +127,13 @@ def set_in_sleeve(
     press: str = "one side",
     finish: str = "zigzag",
 ) -> SetInSleeve:
-    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half."""
+    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
+
+    Example::
+
+        cap = sleeve.back_cap + sleeve.front_cap
+        make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)
+    """
     where = "set in sleeve"
     a, b = make.pair(cap, armhole, where)
     return SetInSleeve(

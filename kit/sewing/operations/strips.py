@@ -300,7 +300,12 @@ def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]
 def fold_strip(
     make: Reader, strip: StripHandle, *, edgestitch: object = Length(2.0), ends: object = Length(10.0)
 ) -> FoldStrip:
-    """Make a strip folded in four and edgestitched."""
+    """Make a strip folded in four and edgestitched.
+
+    Example::
+
+        make.fold_strip(loop, edgestitch=2 * mm, ends=0)
+    """
     where = "fold strip"
     name = make.strip(strip, where)
     found = make.cut.strip(name)
@@ -321,7 +326,12 @@ def fold_strip(
 def turn_strip(
     make: Reader, strip: StripHandle, *, allowance: object, ends: object = 0, slant: object = 0
 ) -> TurnStrip:
-    """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant."""
+    """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
+
+    Example::
+
+        make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)
+    """
     where = "turn strip"
     name = make.strip(strip, where)
     width = read_width(allowance, f"{where}, allowance")
@@ -356,7 +366,13 @@ def attach_strip(
     method: str = "stitched_on",
     lap: object = Length(10.0),
 ) -> AttachStrip:
-    """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark."""
+    """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
+
+    Example::
+
+        make.turn_strip(tie, allowance=6 * mm)
+        make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")
+    """
     where = "attach strip"
     name = make.strip(strip, where)
     run, place, close = make.spot(to, at, where)

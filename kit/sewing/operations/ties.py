@@ -156,7 +156,13 @@ def attach_handle(
     method: str = "caught",
     lap: object = Length(25.0),
 ) -> AttachHandle:
-    """Fix both ends of a made strip to a run, at two lengths along it."""
+    """Fix both ends of a made strip to a run, at two lengths along it.
+
+    Example::
+
+        make.fold_strip(handle, ends=0)
+        make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")
+    """
     where = "attach handle"
     name = make.strip(strip, where)
     if not isinstance(at, tuple | list) or len(at) != 2:

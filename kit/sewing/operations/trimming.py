@@ -306,25 +306,47 @@ class TackDown(Operation):
 
 @verb
 def clip(make: Reader, *along: Runs) -> Clip:
-    """Snip into the allowance of a sewn edge that bends inward."""
+    """Snip into the allowance of a sewn edge that bends inward.
+
+    Example::
+
+        make.clip(front.neck, back.neck)
+    """
     return Clip(along=make.runs(along, "clip"))
 
 
 @verb
 def notch_curve(make: Reader, *along: Runs) -> NotchCurve:
-    """Cut wedges out of the allowance of a sewn edge that bends outward."""
+    """Cut wedges out of the allowance of a sewn edge that bends outward.
+
+    Example::
+
+        make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
+        make.notch_curve(front.armhole)
+    """
     return NotchCurve(along=make.runs(along, "notch the curve"))
 
 
 @verb
 def trim(make: Reader, *along: Runs, to: object) -> Trim:
-    """Cut the allowance of a sewn edge back `to` a width."""
+    """Cut the allowance of a sewn edge back `to` a width.
+
+    Example::
+
+        make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
+        make.trim(front.shoulder, to=6 * mm)
+    """
     return Trim(along=make.runs(along, "trim"), to=read_width(to, "trim, width"))
 
 
 @verb
 def grade(make: Reader, *along: Runs, to: object = Length(4.0), wider: object = Length(7.0)) -> Grade:
-    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to."""
+    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
+
+    Example::
+
+        make.grade(front_facing.inner, back_facing.inner, to=4 * mm, wider=7 * mm)
+    """
     where = "grade"
     narrow, wide = read_width(to, f"{where}, narrower"), read_width(wider, f"{where}, wider")
     if wide <= narrow:
@@ -336,6 +358,11 @@ def grade(make: Reader, *along: Runs, to: object = Length(4.0), wider: object = 
 
 @verb
 def tack_down(make: Reader, *edges: Runs, to: Runs) -> TackDown:
-    """Hold the finished edges of a facing to the allowances of the seams `to` they cross."""
+    """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
+
+    Example::
+
+        make.tack_down(front_facing.outer, to=front.shoulder)
+    """
     where = "tack down"
     return TackDown(edges=make.runs(edges, where), to=make.runs(to, f"{where}, seam"))

@@ -293,7 +293,12 @@ def seam_to_turn(
     gap: Mark | Place | tuple[object, object] | None = None,
     ease: object = 0,
 ) -> SeamToTurn:
-    """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw."""
+    """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
+
+    Example::
+
+        make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
+    """
     where = "seam to turn"
     first, second = make.pair(a, b, where)
     return SeamToTurn(
@@ -307,7 +312,13 @@ def seam_to_turn(
 
 @verb
 def turn_out(make: Reader, *pieces: PieceHandle, through: Runs | Place) -> TurnOut:
-    """Turn pieces right side out through runs that are still raw."""
+    """Turn pieces right side out through runs that are still raw.
+
+    Example::
+
+        make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
+        make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])
+    """
     where = "turn out"
     names = tuple(make.piece(piece, where) for piece in pieces)
     if not names:
@@ -318,7 +329,12 @@ def turn_out(make: Reader, *pieces: PieceHandle, through: Runs | Place) -> TurnO
 
 @verb
 def slip_stitch(make: Reader, a: Run | Place, b: Run | Place, *, allowance: object) -> SlipStitch:
-    """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm)."""
+    """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm).
+
+    Example::
+
+        make.slip_stitch(flap.upper, flap_lining.upper, allowance=1 * cm)
+    """
     where = "slip stitch"
     return SlipStitch(
         a=opening_run(make, a, where),

@@ -261,7 +261,13 @@ def lapped_zip(
     length: object,
     lap: object = Length(12.0),
 ) -> LappedZip:
-    """Set in a zip under a lap: parts of two edges or opening marks, the side on top first."""
+    """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
+
+    Example::
+
+        left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+        make.lapped_zip(left, right, allowance=2 * cm, length=19 * cm)
+    """
     a, b, size = _read(make, "lapped zip", over, under, length)
     width = _allowance(allowance, "lapped zip")
     return LappedZip(over=a, under=b, allowance=width, length=size, lap=_lap(lap, width, "lapped zip"))
@@ -277,7 +283,13 @@ def centred_zip(
     length: object,
     lap: object = Length(7.0),
 ) -> CentredZip:
-    """Set in a zip centred under a seam: parts of two edges or opening marks."""
+    """Set in a zip centred under a seam: parts of two edges or opening marks.
+
+    Example::
+
+        left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+        make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)
+    """
     a, b, size = _read(make, "centred zip", over, under, length)
     width = _allowance(allowance, "centred zip")
     return CentredZip(over=a, under=b, allowance=width, length=size, lap=_lap(lap, width, "centred zip"))
