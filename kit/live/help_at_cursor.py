@@ -16,7 +16,7 @@ from kit.live.within_reach import Reach, Thing
 
 _REST_OF_NAME = re.compile(r"\w*")
 _MANY = 12  # names listed of a piece
-_WIDE = 88
+_WIDE = 78
 
 
 def help_at(code: str, cursor: int, namespace: Mapping[str, Any]) -> str:

@@ -15,6 +15,7 @@ from kit.live.completing import Offers, offers
 from kit.live.help_at_cursor import help_at
 
 _NAME = "kit.lesson_step"
+_LONGEST = 72  # characters beside a name
 _HELPER = "_lesson_help"
 
 
@@ -56,13 +57,21 @@ def _matcher(shell: Any) -> Callable[[Any], Any]:
         except Exception:
             found = Offers("")
         return {
-            "completions": [SimpleCompletion(offer.text, type=offer.line) for offer in found.offers],
+            "completions": [SimpleCompletion(offer.text, type=_in_one_line(offer.line)) for offer in found.offers],
             "matched_fragment": found.word,
             "suppress": True,  # only where there are completions
             "ordered": True,
         }
 
     return match
+
+
+def _in_one_line(line: str) -> str:
+    """What stands beside a name, so that JupyterLab shows it: its list gives that column the width of the longest word
+    and lays what wraps over the next row, so the words hang together, and a long line is cut."""
+    if len(line) > _LONGEST:
+        line = line[:_LONGEST].rpartition(" ")[0].rstrip(",;:") + " ..."
+    return line.replace(" ", "\N{NO-BREAK SPACE}")
 
 
 def _inspector(shell: Any, former: Callable[..., Any]) -> Callable[..., Any]:

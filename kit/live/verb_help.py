@@ -33,7 +33,7 @@ _GIVES: dict[str, Kind] = {
     "Run": "edges",
     "PieceHandle": "cut piece",
 }
-_WIDE = 88
+_WIDE = 78  # JupyterLab's tooltip holds as many
 _EXAMPLE = re.compile(r"^Examples?::[ ]*\n(?P<lines>(?:[ \t]*\n|[ \t]+.*\n?)+)", re.MULTILINE)
 _SENTENCE = re.compile(r".+?(?:\.(?=\s)|$)", re.DOTALL)
 _LINE = 80
@@ -56,10 +56,15 @@ class Verb:
         return "\n\n".join(" ".join(part.split()) for part in re.split(r"\n\s*\n", text) if part.strip())
 
     @property
-    def line(self) -> str:
-        """The first sentence of its docstring; of a long one what stands before its colon."""
+    def sentence(self) -> str:
+        """The first sentence of its docstring."""
         found = _SENTENCE.match(self.words.split("\n\n")[0])
-        sentence = found[0].rstrip(".").replace("`", "") if found else ""
+        return found[0] if found else ""
+
+    @property
+    def line(self) -> str:
+        """That sentence to stand beside a name; of a long one what comes before its colon."""
+        sentence = self.sentence.rstrip(".").replace("`", "")
         return sentence if len(sentence) <= _LINE else re.split(r"[:;] ", sentence)[0]
 
     @property
@@ -98,16 +103,20 @@ def _gives(function: Callable[..., Any]) -> Kind | Literal[""]:
 
 
 def in_full(verb: Verb, owner: str) -> str:
-    """A verb as text to read at the cursor: how it is written, after the name of its `owner`, what it does, its
-    arguments one a line, its example."""
-    parts = ["\n".join(textwrap.wrap(verb.words, _WIDE)) if verb.words else ""]
-    arguments = verb.arguments
-    if arguments:
-        wide = max(len(_written(argument)) for argument in arguments)
-        parts.append("\n".join(f"  {_written(argument):{wide}}  {told(argument, verb)}" for argument in arguments))
+    """A verb as text to read at the cursor: how it is written, after the name of its `owner`, what it does, an example,
+    its arguments one a line, and what else is to be said. What is asked for most stands first: a tooltip is low."""
+    parts = [f"{owner}.{_call(verb)}", _wrapped(verb.sentence)]
     if verb.example:
         parts.append("Example:\n" + textwrap.indent(verb.example, "  "))
-    return "\n\n".join(part for part in (f"{owner}.{_call(verb)}", *parts) if part)
+    if arguments := verb.arguments:
+        wide = max(len(_written(argument)) for argument in arguments)
+        parts.append("\n".join(f"  {_written(argument):{wide}}  {told(argument, verb)}" for argument in arguments))
+    parts.append("\n\n".join(_wrapped(part) for part in verb.words[len(verb.sentence) :].strip().split("\n\n")))
+    return "\n\n".join(part for part in parts if part)
+
+
+def _wrapped(text: str) -> str:
+    return "\n".join(textwrap.wrap(text, _WIDE))
 
 
 def _call(verb: Verb) -> str:

@@ -55,7 +55,10 @@ class Typist:
         self.client.complete(code.replace("|", ""), code.index("|"))
         answer = self.client.get_shell_msg(timeout=60)["content"]
         assert answer["status"] == "ok"
-        return {each["text"]: each["type"] for each in answer["metadata"].get(TYPES, ())}, answer
+        return {
+            each["text"]: str(each["type"]).replace("\N{NO-BREAK SPACE}", " ")
+            for each in answer["metadata"].get(TYPES, ())
+        }, answer
 
     def shift_tab(self, code: str) -> str:
         self.client.inspect(code.replace("|", ""), code.index("|"))
@@ -119,6 +122,13 @@ def test_what_stands_beside_a_name(typist: Typist) -> None:
     assert found["hem"].startswith("edge: ")
     operations, _ = typist.tab(SEW + "    make.|")
     assert operations["plain_seam"] == "verb: One row, right sides together"
+
+
+def test_what_stands_beside_a_name_cannot_wrap(typist: Typist) -> None:
+    """JupyterLab gives that column the width of its longest word; what wraps lies over the next row."""
+    _, answer = typist.tab(SEW + "    make.|")
+    beside = [each["type"] for each in answer["metadata"][TYPES]]
+    assert not [line for line in beside if " " in line or len(line) > 80]
 
 
 def test_shift_tab(typist: Typist) -> None:

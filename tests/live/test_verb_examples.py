@@ -67,7 +67,9 @@ def test_every_verb_has_a_line_and_a_short_example_that_uses_it(kind: Kind, name
     assert max(map(len, lines)) <= WIDE
     used = {node.attr for node in ast.walk(ast.parse(verb.example)) if isinstance(node, ast.Attribute)}
     assert name in used
-    assert in_full(verb, "front").split("Example:\n")[1].endswith(lines[-1])
+    full = in_full(verb, "front")
+    assert f"Example:\n  {lines[0]}\n" in full + "\n"
+    assert all(" ".join(full.split()).count(" ".join(part.split())) for part in verb.words.split("\n\n")[1:])
 
 
 @pytest.mark.parametrize(("kind", "name"), cases(*BENCH))
