@@ -486,7 +486,11 @@ class BenchVerbs:
         """Say what the piece is ("front", "back", "sleeve", "pocket", "facing", ...), where it is worn ("front" or
         "back"), and what its edges are ("hem", "neck", "side", ...); "" for nothing of that kind. A point or guide is
         named in the same way: `neck_point`, `bust_line`, .... What is said here stays, whatever name, title and sewing
-        would make of it."""
+        would make of it.
+
+        Example::
+
+            front.role("front", hip="hem")"""
 
     def say(self, /, **names: str) -> None:
         """How people say the names of edges.

@@ -21,7 +21,12 @@ def role(bench: OpenPiece, /, piece: str | None = None, *, worn: str | None = No
     """Say what the piece is ("front", "back", "sleeve", "pocket", "facing", ...), where it is worn ("front" or
     "back"), and what its edges are ("hem", "neck", "side", ...); "" for nothing of that kind. A point or guide is
     named in the same way: `neck_point`, `bust_line`, .... What is said here stays, whatever name, title and sewing
-    would make of it."""
+    would make of it.
+
+    Example::
+
+        front.role("front", hip="hem")
+    """
     state = bench.piece
     if piece is not None:
         what = cast("PieceRole", _known(piece, PIECE_ROLES, "a piece's role", bench.where))

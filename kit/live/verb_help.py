@@ -13,10 +13,12 @@ import textwrap
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, Literal, cast, get_args, get_origin
+from typing import Any, Literal, get_args, get_origin
 
-from kit.lesson.verb_list import Kind as Listed
-from kit.lesson.verb_list import verbs
+from kit.lesson.bench import VERBS as BENCH
+from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.sewing.make import VERBS as OPERATIONS
 from kit.sewing.run import PieceHandle, Run
 from kit.units import Length
 
@@ -24,8 +26,15 @@ Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", 
 """What a name in a step can stand for: on the bench a piece, line, point or strip; in a sewing step `make`, a cut
 piece, its edges, marks and folds, a strip; a length."""
 
-_FOR_BLOCKS = frozenset({"lay_dart"})  # told with values of the kit that no lesson makes
-_SEWN: dict[str, type] = {"cut piece": PieceHandle, "edges": Run}
+_REGISTERED: dict[str, Mapping[str, Callable[..., Any]]] = {"piece": BENCH, "make": OPERATIONS}
+_WITH_METHODS: dict[str, type] = {
+    "line": PaperLine,
+    "point": PaperPoint,
+    "strip": BenchStrip,
+    "cut piece": PieceHandle,
+    "edges": Run,
+}
+_NOT_WRITTEN = frozenset({"lay_dart", "freeze"})  # the kit itself writes these, no lesson
 _GIVES: dict[str, Kind] = {
     "PaperPoint": "point",
     "PaperLine": "line",
@@ -82,17 +91,13 @@ class Verb:
 @cache
 def verbs_of(kind: str) -> Mapping[str, Verb]:
     """The verbs of one kind of thing by name; none for a kind that has none."""
-    found: dict[str, Verb] = {}
-    if kind in get_args(Listed):
-        for name, listed in verbs(cast("Listed", kind)).items():
-            if name not in _FOR_BLOCKS:
-                found[name] = Verb(name, listed.function, _gives(listed.function), quality=not listed.called)
-    for name, member in vars(_SEWN.get(kind, object)).items():
-        if isinstance(member, property) and member.fget:
-            found[name] = Verb(name, member.fget, _gives(member.fget), quality=True)
+    found = [Verb(name, function, _gives(function)) for name, function in sorted(_REGISTERED.get(kind, {}).items())]
+    for name, member in sorted(vars(_WITH_METHODS.get(kind, object)).items()):
+        if isinstance(member, property) and member.fget and _gives(member.fget):
+            found.append(Verb(name, member.fget, _gives(member.fget), quality=True))
         elif inspect.isfunction(member):
-            found[name] = Verb(name, member, _gives(member))
-    return {name: verb for name, verb in found.items() if not name.startswith("_") and (verb.gives or not verb.quality)}
+            found.append(Verb(name, member, _gives(member)))
+    return {verb.name: verb for verb in found if not verb.name.startswith("_") and verb.name not in _NOT_WRITTEN}
 
 
 def _gives(function: Callable[..., Any]) -> Kind | Literal[""]:

@@ -11,7 +11,6 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from kit.sewing.order import sew
 
 from kit.blocks.bodice import bodice_block
 from kit.blocks.darted_bodice import darted_bodice_block
@@ -24,6 +23,7 @@ from kit.live.verb_help import Kind, in_full, verbs_of
 from kit.piece.piece import CutPlan, Piece
 from kit.prose import sentences
 from kit.sewing.make import Make
+from kit.sewing.order import sew
 from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import cm, inch, mm
 
