@@ -8,6 +8,8 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
+from kit import diagnostic
+
 if TYPE_CHECKING:
     from kit.blocks.blank import blank_paper
     from kit.blocks.bodice import bodice_block
@@ -136,6 +138,15 @@ __all__ = [
     "KitError",
     "__version__",
 ]
+
+
+def _worded(told: diagnostic.Message, system: diagnostic.System) -> str:
+    from kit.wording.worded import worded
+
+    return worded(told, system)
+
+
+diagnostic.words_by(_worded)
 
 
 def __getattr__(name: str) -> Any:

@@ -10,39 +10,63 @@ from collections.abc import Iterable
 from difflib import get_close_matches
 from typing import Any
 
+from kit.diagnostic import Diagnostic, Told, list_of, message, within
+
 
 class KitError(ValueError):
     """A refusal in plain words.
 
     `what` names the trouble and its value, `where` the step, piece, edge, file or measurement, `do` the way
-    out. All three are sentences or phrases without line breaks; `where` and `do` may be empty.
+    out; `where` and `do` may be empty. What a student can cause, with a slider, a measurement, a size, a file or a
+    typed length, is given as a `Message` and said in the language that is spoken when it is read. What only an author
+    can cause in code may be an English text, a sentence or phrase without line breaks. `told` is the whole as data.
     """
 
-    def __init__(self, what: str, *, where: str = "", do: str = "") -> None:
-        self.what = what
-        self.where = where
-        self.do = do
+    def __init__(self, what: Told, *, where: Told = "", do: Told = "") -> None:
+        self.told = Diagnostic("refused", "error", what, where, can=do)
         super().__init__(what, where, do)
 
+    @property
+    def what(self) -> str:
+        """What is wrong, in the spoken language."""
+        return self.told.what
+
+    @property
+    def where(self) -> str:
+        """The place, in the spoken language."""
+        return self.told.where
+
+    @property
+    def do(self) -> str:
+        """The way out, in the spoken language."""
+        return self.told.do
+
     def __str__(self) -> str:
-        head = f"{self.where}: {self.what}" if self.where else self.what
-        return f"{head} {self.do}" if self.do else head
+        return str(self.told)
 
     def _render_traceback_(self) -> list[str]:
         """What a notebook shows instead of a traceback."""
         return [str(self)]
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return _again, (type(self), self.what, self.where, self.do)
+        return _again, (type(self), self.told.says, self.told.at, self.told.can)
 
-    def at(self, where: str) -> KitError:
+    def at(self, where: Told) -> KitError:
         """The same refusal with `where` put in front of the place already known."""
-        place = f"{where}, {self.where}" if self.where else where
-        return type(self)(self.what, where=place, do=self.do)
+        return type(self)(self.told.says, where=within(where, self.told.at), do=self.told.can)
 
 
-def _again(kind: type[KitError], what: str, where: str, do: str) -> KitError:
+def _again(kind: type[KitError], what: Told, where: Told, do: Told) -> KitError:
     return kind(what, where=where, do=do)
+
+
+def known_near(name: str, known: Iterable[str]) -> Told:
+    """The hint of `near`, to be said in the reader's language."""
+    names = sorted(set(known))
+    close = nearest(name, names)
+    if close:
+        return message("refusal.near", name=close)
+    return message("refusal.known", names=list_of(names, "string")) if names else message("refusal.none")
 
 
 def nearest(name: str, known: Iterable[str]) -> str:

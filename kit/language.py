@@ -14,7 +14,6 @@ import unicodedata
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
-from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
@@ -101,18 +100,6 @@ def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> st
     if errors:
         raise KitError(f"'{key}' cannot be said: {errors[0]}.", where=f"templates/language/{code}")
     return text + mark
-
-
-@dataclass(frozen=True)
-class Later:
-    """A sentence of the catalogue kept by its `key` and the texts of its places: said in the language that is spoken
-    when it is made a text."""
-
-    key: str
-    values: tuple[tuple[str, str], ...] = ()
-
-    def __str__(self) -> str:
-        return say(self.key, dict(self.values))
 
 
 def says(key: str) -> bool:

@@ -15,9 +15,11 @@ from fluent.syntax.visitor import Visitor
 
 ROOT = Path(__file__).resolve().parent.parent
 ENGLISH = ROOT / "templates" / "language" / "en"
-ROOMS = ("proof", "sewing", "cloth")
-TOLD = {"Finding", "Trouble", "refuse", "trouble_on", "fold_finding", "_finding", "_told"}
+ROOMS = ("proof", "sewing", "cloth", "wording")
+TOLD = {"Diagnostic", "trouble", "refuse", "trouble_on", "fold_finding", "_finding", "_told"}
 """What makes a finding or trouble; its texts are arguments."""
+SAID = {"message", "say"}
+"""What takes the key of a message and its values."""
 GLUE = "\0"
 
 
@@ -65,10 +67,10 @@ def text_of(node: ast.expr) -> str:
 
 
 def unsaid(source: ast.AST) -> list[str]:
-    """Words with a space between them that stand in the arguments of a finding and not within `say`."""
+    """Words with a space between them that stand in the arguments of a finding and not within `message`."""
 
     def texts(node: ast.AST) -> Iterator[str]:
-        if called(node) == "say":
+        if called(node) in SAID:
             return
         if isinstance(node, ast.Constant | ast.JoinedStr):
             if re.search(r"[a-z] |[a-z]\0| [a-z]|\0[a-z]|\.$", text := text_of(node)):
@@ -81,7 +83,7 @@ def unsaid(source: ast.AST) -> list[str]:
     for node in ast.walk(source):
         if called(node) in TOLD:
             assert isinstance(node, ast.Call)
-            for each in (*node.args, *(word.value for word in node.keywords if word.arg in ("what", "where", "do"))):
+            for each in (*node.args, *(word.value for word in node.keywords if word.arg in ("says", "at", "can"))):
                 found += [f"{node.lineno}: {text}" for text in texts(each)]
     return found
 
@@ -102,8 +104,8 @@ def test_no_finding_is_written_in_the_code(room: str) -> None:
 
 def test_a_text_in_the_code_is_seen() -> None:
     source = (
-        'Finding("code", "error", say("proof.x", call=f"make.{y}"), f"{piece.title}, step \'{title}\'", do="Sew it.")\n'
-        'Trouble(f"{kind}_late", "it is late" if late else say("a.b"))\n'
+        'Diagnostic("code", "error", message("proof.x", call=f"make.{y}"), f"{piece.title}, step \'{title}\'", can="Sew it.")\n'  # noqa: E501
+        'trouble(f"{kind}_late", "it is late" if late else message("a.b"))\n'
     )
     found = unsaid(ast.parse(source))
     assert [text for text in found if not CODES.match(text.partition(": ")[2])] == [
@@ -119,7 +121,7 @@ def test_what_is_said_has_its_message_and_every_place_of_it_is_filled(room: str)
     trouble = []
     for path, tree in trees(room):
         for node in ast.walk(tree):
-            if called(node) != "say":
+            if called(node) not in SAID:
                 continue
             assert isinstance(node, ast.Call)
             key = text_of(node.args[0]).replace(".", "-")

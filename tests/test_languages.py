@@ -20,10 +20,10 @@ from kit.geometry import Path as Line
 from kit.geometry import Point
 from kit.language import called, keys, language, languages, naming, say, says, speaking
 from kit.piece.piece import Edge
-from kit.prose.say import edge_said
 from kit.resources import templates
-from kit.sewing.told import edge_told, listed, strung
 from kit.units import both, parse, percent, set_fractions, show
+from kit.wording.lists import listed, strung
+from kit.wording.names import edge_label, edge_said
 
 FOLDER = templates() / "language"
 OTHERS = [code for code in languages() if code != "en"]
@@ -226,12 +226,12 @@ def test_parts_with_commas_of_their_own() -> None:
 def test_an_edge_without_words_is_called_as_the_language_calls_it() -> None:
     line = Line.line(Point(0.0, 0.0), Point(10.0, 0.0))
     hem, odd, own = Edge("hem", line), Edge("odd_flap", line), Edge("hem", line, said="lower hem")
-    assert [edge_told(edge) for edge in (hem, odd, own)] == ["hem", "odd flap", "lower hem"]
+    assert [edge_label(edge) for edge in (hem, odd, own)] == ["hem", "odd flap", "lower hem"]
     assert edge_said(hem) == "hem"
     told = {"de": "Saum", "es": "bajo", "fr": "bas"}
     for code, word in told.items():
         with speaking(code), naming({"odd_flap": "klappe"}):
-            assert [edge_told(edge) for edge in (hem, odd, own)] == [word, "klappe", "lower hem"]
+            assert [edge_label(edge) for edge in (hem, odd, own)] == [word, "klappe", "lower hem"]
 
 
 def test_a_name_that_was_said_as_it_is_stays_so_in_english() -> None:

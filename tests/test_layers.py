@@ -10,10 +10,12 @@ import pytest
 ROOT = Path(__file__).resolve().parent.parent
 
 FLOORS = (
+    ("diagnostic",),
     ("errors", "breath"),
     ("resources", "placeholder", "atomic"),
     ("language",),
     ("units",),
+    ("wording",),
     ("geometry", "body"),
     ("piece",),
     ("sewing",),

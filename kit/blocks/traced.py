@@ -10,9 +10,9 @@ from typing import cast
 
 from kit.blocks.block import refuse_verbs
 from kit.body.body import Body
+from kit.diagnostic import Message, message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.language import Later
 from kit.piece.piece import CutPlan, Edge, Piece, landmarks_of
 from kit.piece.role import EDGE_ROLES, LANDMARKS, PIECE_ROLES, EdgeRole, Landmark, PieceRole
 from kit.units import Length, show_metric
@@ -91,9 +91,9 @@ class Traced:
         return str(self.notes[0])
 
     @property
-    def notes(self) -> tuple[str | Later, ...]:
+    def notes(self) -> tuple[str | Message, ...]:
         """The note, said when it is shown, and what was assumed, turned or closed when it was read from a drawing."""
-        return (Later("block_note.traced", (("title", self.title), ("size", self.size or "none"))), *self.messages)
+        return (message("block_note.traced", title=self.title, size=self.size or "none"), *self.messages)
 
     def __repr__(self) -> str:
         held = (f"  {piece.name}: {', '.join(edge.name for edge in piece.edges)}" for piece in self.drafted)

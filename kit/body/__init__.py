@@ -3,7 +3,7 @@
 from kit.body.advice import Advice, advise
 from kit.body.body import Body, Measure
 from kit.body.chart import SizeChart, load_chart, read_chart, workshop_chart
-from kit.body.check import Doubt, check_body
+from kit.body.check import check_body
 from kit.body.file import load_body, save_body
 from kit.body.make import make_body
 from kit.body.measures import MEASUREMENTS, Measurement, measurement, plausible, said
@@ -19,7 +19,6 @@ __all__ = [
     "load_body",
     "save_body",
     "check_body",
-    "Doubt",
     "advise",
     "Advice",
     "MEASUREMENTS",

@@ -11,22 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from kit.body.body import Body
-from kit.body.measures import said
-from kit.language import say
-from kit.units import System, both
-
-
-@dataclass(frozen=True)
-class Doubt:
-    """Measurements that do not go together: `what` is odd with its values, the `measures` concerned, and what
-    to `do`."""
-
-    what: str
-    measures: tuple[str, ...]
-    do: str
-
-    def __str__(self) -> str:
-        return f"{self.what} {self.do}"
+from kit.diagnostic import Diagnostic, Message, System, Value, measure, message
 
 
 @dataclass(frozen=True)
@@ -68,14 +53,19 @@ _SHARES = (
 )
 
 
-def check_body(body: Body, system: System = "cm") -> tuple[Doubt, ...]:
-    """What looks odd about `body`, or nothing. Only measurements somebody took are compared: an estimated one
-    follows the size chart. `system` is the unit read first."""
+def check_body(body: Body, system: System = "cm") -> tuple[Diagnostic, ...]:
+    """What looks odd about `body`, or nothing: each a warning that names the `measures` concerned and prints as a
+    sentence. Only measurements somebody took are compared: an estimated one follows the size chart. `system` is the
+    unit read first."""
     taken = {measure.name: measure.value for measure in body.measures if not measure.estimated}
     return (*_shares(taken, system), *_sums(taken, system))
 
 
-def _shares(taken: dict[str, float], system: System) -> Iterator[Doubt]:
+def _odd(code: str, says: Message, can: str, measures: tuple[str, ...]) -> Diagnostic:
+    return Diagnostic(code, "warning", says, can=message(can), measures=measures)
+
+
+def _shares(taken: dict[str, float], system: System) -> Iterator[Diagnostic]:
     for row in _SHARES:
         if row.part not in taken or row.whole not in taken:
             continue
@@ -83,68 +73,54 @@ def _shares(taken: dict[str, float], system: System) -> Iterator[Doubt]:
         if row.least * whole <= part <= row.most * whole:
             continue
         how = row.small if part < row.least * whole else row.large
-        yield Doubt(
-            say(
-                f"body.check_{how}",
-                part=said(row.part),
-                part_value=both(part, system),
-                whole=said(row.whole),
-                whole_value=both(whole, system),
-            ),
-            (row.part, row.whole),
-            say("body.check_again"),
+        says = message(
+            f"body.check_{how}",
+            part=measure(row.part),
+            part_value=Value(part, "length", system),
+            whole=measure(row.whole),
+            whole_value=Value(whole, "length", system),
         )
+        yield _odd("body_share", says, "body.check_again", (row.part, row.whole))
 
 
-def _sums(taken: dict[str, float], system: System) -> Iterator[Doubt]:
+def _sums(taken: dict[str, float], system: System) -> Iterator[Diagnostic]:
     names = ("shoulder_length", "back_width", "neck_base_girth")
     if all(name in taken for name in names):
         shoulder, back, neck = (taken[name] for name in names)
         across = 2 * shoulder * math.cos(math.radians(22)) + 0.36 * neck  # from shoulder tip to shoulder tip
         if not 0.80 * across <= back <= 1.20 * across:
-            yield Doubt(
-                say(
-                    "body.check_shoulders",
-                    shoulder=said("shoulder_length"),
-                    shoulder_value=both(shoulder, system),
-                    back=said("back_width"),
-                    back_value=both(back, system),
-                    across=both(across, system),
-                    how="narrow" if back < across else "wide",
-                ),
-                names,
-                say("body.check_shoulders_do"),
+            says = message(
+                "body.check_shoulders",
+                shoulder=measure("shoulder_length"),
+                shoulder_value=Value(shoulder, "length", system),
+                back=measure("back_width"),
+                back_value=Value(back, "length", system),
+                across=Value(across, "length", system),
+                how="narrow" if back < across else "wide",
             )
+            yield _odd("body_shoulders", says, "body.check_shoulders_do", names)
     names = ("back_waist_length", "waist_height", "height")
     if all(name in taken for name in names):
         back, waist, height = (taken[name] for name in names)
         if not 0.80 * height <= back + waist <= 0.92 * height:
-            back_said = said("back_waist_length")
-            yield Doubt(
-                say(
-                    "body.check_nape",
-                    back=back_said[:1].upper() + back_said[1:],
-                    waist=said("waist_height"),
-                    sum=both(back + waist, system),
-                    height=both(height, system),
-                ),
-                names,
-                say("body.check_nape_do"),
+            says = message(
+                "body.check_nape",
+                back=Value("back_waist_length", "measure_first"),
+                waist=measure("waist_height"),
+                sum=Value(back + waist, "length", system),
+                height=Value(height, "length", system),
             )
+            yield _odd("body_nape", says, "body.check_nape_do", names)
     names = ("waist_height", "inside_leg_length", "body_rise")
     if all(name in taken for name in names):
         waist, inside, rise = (taken[name] for name in names)
         if abs(waist - inside - rise) > 60:
-            waist_said = said("waist_height")
-            yield Doubt(
-                say(
-                    "body.check_rise",
-                    waist=waist_said[:1].upper() + waist_said[1:],
-                    inside=said("inside_leg_length"),
-                    left=both(waist - inside, system),
-                    rise=said("body_rise"),
-                    rise_value=both(rise, system),
-                ),
-                names,
-                say("body.check_rise_do"),
+            says = message(
+                "body.check_rise",
+                waist=Value("waist_height", "measure_first"),
+                inside=measure("inside_leg_length"),
+                left=Value(waist - inside, "length", system),
+                rise=measure("body_rise"),
+                rise_value=Value(rise, "length", system),
             )
+            yield _odd("body_rise", says, "body.check_rise_do", names)

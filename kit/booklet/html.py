@@ -13,7 +13,7 @@ from kit.booklet.model import Booklet, IndexEntry
 from kit.booklet.theme_file import BookTheme
 from kit.language import say
 from kit.resources import templates
-from kit.sewing.told import strung
+from kit.wording.lists import strung
 
 
 def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -> str:

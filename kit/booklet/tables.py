@@ -13,9 +13,8 @@ from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
-from kit.prose.phrases import listed
-from kit.sewing.told import strung
 from kit.units import System, both, percent, show, unitless
+from kit.wording.lists import listed, strung
 
 
 def _stacked(value: float, system: System) -> str:

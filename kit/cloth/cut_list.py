@@ -13,7 +13,7 @@ from kit.piece.allowance import cut_line
 from kit.piece.piece import Cloth, Grain, GrainKind, Piece, Strip
 from kit.piece.strips import bias_cloth
 from kit.piece.unfold import unfolded
-from kit.sewing.told import edge_told
+from kit.wording.names import edge_label
 
 INTERFACING_WIDTH = 900.0  # mm, a width it is often sold in; from memory
 _TURN = {"lengthwise": 0.0, "crosswise": math.pi / 2, "bias": math.pi / 4}
@@ -84,7 +84,7 @@ def boxes(pattern: Pattern, cloth: Cloth) -> tuple[Box, ...]:
 
 def _how(piece: Piece) -> tuple[str, str]:
     if piece.cut.fold:
-        return "fold", edge_told(piece.edge(piece.cut.fold))
+        return "fold", edge_label(piece.edge(piece.cut.fold))
     if piece.cut.right_side_up:
         return "right_side_up", ""
     return ("pair", "") if piece.cut.mirrored else ("single", "")

@@ -26,9 +26,10 @@ from kit.language import say
 from kit.lesson.cells import running_cell
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import named
-from kit.sewing.told import edge_told, listed
 from kit.sewing.walked import run_of
 from kit.units import System, both, length, mm
+from kit.wording.lists import listed
+from kit.wording.names import edge_label
 
 WITHIN = 2.0
 """mm by which a length may miss what was asked: a little more than a step of a slider in inches."""
@@ -102,7 +103,7 @@ def _label(pattern: Pattern, name: str) -> str:
         return name
     run = run_of(pattern.pieces, name)
     piece = pattern.piece(run.piece)
-    edges = listed([edge_told(piece.edge(edge)) for edge in run.edges])
+    edges = listed([edge_label(piece.edge(edge)) for edge in run.edges])
     return say("class_copy.edge", piece=piece.title, edge=edges)
 
 

@@ -18,8 +18,9 @@ from babel.messages.catalog import Catalog
 
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS
+from kit.diagnostic import Message
 from kit.errors import KitError
-from kit.language import SOURCE, Later, keys, languages, say, says, speaking
+from kit.language import SOURCE, keys, languages, say, says, speaking
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, Spot, StepRecord, Value
 from kit.piece.darts_and_pleats import Dart, Pleat
@@ -322,7 +323,7 @@ class _Walk:
             else:
                 kept = known.get(name, ())
                 what = name.replace("_", " ")
-                made[name] = tuple(t if isinstance(t, Later) or t in kept else self._say(t, what) for t in given)
+                made[name] = tuple(t if isinstance(t, Message) or t in kept else self._say(t, what) for t in given)
         made["variations"] = tuple((self._say(t, "variations"), self._say(w, "variations")) for t, w in info.variations)
         if self._language:
             made["language"] = self._language

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from kit.body.body import Body
+from kit.diagnostic import Message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.language import Later
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.units import System
 
@@ -57,7 +57,7 @@ class LessonInfo:
     notions: tuple[str, ...] = ()
     level: str = ""
     cautions: tuple[str, ...] = ()
-    start_notes: tuple[str | Later, ...] = ()
+    start_notes: tuple[str | Message, ...] = ()
     nap: Nap = "none"
     whys: bool = False
     language: str = "en"

@@ -17,9 +17,9 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
 from kit.proof.finding import Finding
-from kit.sewing.told import strung
 from kit.sewing.walked import Walk
 from kit.units import System, both
+from kit.wording.lists import strung
 
 STEP_WIDTH = 620.0
 SCENE_WIDTH = 460.0

@@ -15,8 +15,8 @@ from kit.language import SOURCE, called, language, say
 from kit.lesson.bench import words as bench_words
 from kit.live.tidy_source import Call, free, identifier, length_source, literal, stepped
 from kit.piece.piece import Edge, Piece
-from kit.prose.say import title_said
 from kit.units import System
+from kit.wording.names import title_said
 
 SAME = 0.05  # mm
 _WAYS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}

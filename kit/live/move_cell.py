@@ -32,8 +32,8 @@ from kit.live.tidy_source import (
     stepped,
 )
 from kit.piece.piece import Piece
-from kit.prose.phrases import listed
 from kit.units import System, both, cm, inch, mm
+from kit.wording.lists import listed
 
 UNITS = {"cm": cm, "mm": mm, "inch": inch}
 _LOCALS = frozenset(

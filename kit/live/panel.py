@@ -36,8 +36,8 @@ from kit.picture.drawing import Drawing
 from kit.proof.causes import Moves, parameters_of
 from kit.proof.finding import Finding, failed
 from kit.proof.remedy import Remedy
-from kit.sewing.told import strung
 from kit.units import Length
+from kit.wording.lists import strung
 
 _SAVE_AFTER = 0.5  # seconds of rest
 _CHECK_AFTER = 0.35

@@ -31,7 +31,7 @@ from kit.picture.fitted import Room
 from kit.picture.piece_sheet import moved, piece_items, piece_lines, piece_words
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
-from kit.prose.phrases import listed
+from kit.wording.lists import listed
 
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little

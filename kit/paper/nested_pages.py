@@ -26,8 +26,8 @@ from kit.paper.request import PageRequest
 from kit.paper.share import Part
 from kit.paper.sheet import Sheet, finish
 from kit.picture.drawing import Stroke
-from kit.sewing.told import strung
 from kit.units import both
+from kit.wording.lists import strung
 
 _ROW = 2.15
 _SAMPLE = 17.0

@@ -37,8 +37,8 @@ from kit.paper.sheet import Sheet
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.piece_sheet import moved
 from kit.picture.svg_path import number, path_data
-from kit.sewing.told import strung
 from kit.units import set_fractions
+from kit.wording.lists import strung
 
 SIDE = 100.0
 _HEAD = 4.0  # arrow heads, mm

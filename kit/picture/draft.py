@@ -23,11 +23,11 @@ from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
-from kit.prose.phrases import listed
 from kit.prose.spots import spot_said
-from kit.sewing.told import edge_told, strung
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
+from kit.wording.lists import listed, strung
+from kit.wording.names import edge_label
 
 _SIGNS = 0.003
 """How large drill marks and bars of buttonholes are drawn in a step's picture, as a share of its reach."""
@@ -375,4 +375,4 @@ def _inside(piece: Piece, bounds: Bounds) -> Point:
 
 
 def _edge_labels(record: StepRecord) -> dict[tuple[str, str], str]:
-    return {(piece.name, edge.name): edge_told(edge) for piece in record.pieces for edge in piece.edges}
+    return {(piece.name, edge.name): edge_label(edge) for piece in record.pieces for edge in piece.edges}

@@ -15,7 +15,7 @@ from kit.geometry import Curve, Line, Motion, Point
 from kit.geometry.spline import spline
 from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
-from kit.sewing.told import strung
+from kit.wording.lists import strung
 
 View = Literal["front", "back"]
 _Spot = tuple[float, float]

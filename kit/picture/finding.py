@@ -20,11 +20,10 @@ from kit.picture.walk import outline_of, walk_drawing
 from kit.piece.folded import CornerAt, Folded
 from kit.proof.corners import Kink, kinks
 from kit.proof.finding import Finding
-from kit.prose.say import title_said
 from kit.sewing.operations.seams import Seam
-from kit.sewing.told import edge_told
 from kit.sewing.walked import Walk, walk
 from kit.units import System
+from kit.wording.names import edge_label, title_said
 
 _NEAR = 70.0
 _WALKED = frozenset(("seam_length", "facing_length", "ease_amount", "notch_unmatched"))
@@ -92,7 +91,7 @@ def corner_drawing(kink: Kink, alt: str = "") -> Drawing:
         side = way.left() * (1.0 if way.cross(seam) > 0 else -1.0)
         at = tip + way * (_NEAR * 0.62) + side * (_NEAR * 0.09)
         title = title_said(run.piece.title or run.piece.name)
-        name = say("picture.corner_edge", edge=edge_told(run.piece.edge(corner.beside)), piece=title)
+        name = say("picture.corner_edge", edge=edge_label(run.piece.edge(corner.beside)), piece=title)
         items.append(Label(name, at, "small", upright(math.atan2(way.y, way.x))))
     key = "picture.corner_differs" if kink.turned_under else "picture.corner_bends"
     head = say(key, degrees=f"{abs(kink.degrees):.0f}")
@@ -152,5 +151,5 @@ def _edge_drawing(finding: Finding, pattern: Pattern) -> Drawing | None:
         inward = Point((x0 + x1) / 2, (y0 + y1) / 2) - path.at(half)
         side = way.left() * (1.0 if way.left().dot(inward) > 0 else -1.0)
         at = path.at(half) + side * (size * 0.04)
-        items.append(Label(edge_told(piece.edge(finding.edge)), at, "new", upright(math.atan2(way.y, way.x))))
+        items.append(Label(edge_label(piece.edge(finding.edge)), at, "new", upright(math.atan2(way.y, way.x))))
     return Drawing(tuple(items), str(finding), finding.where or piece.title)

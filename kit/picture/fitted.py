@@ -19,7 +19,7 @@ from kit.geometry import Line, Point, Vector
 from kit.picture.drawing import Dot, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import LEAST, LINE_HEIGHT, text_width
 from kit.picture.notes import GAP, Note, Place
-from kit.sewing.told import strung
+from kit.wording.lists import strung
 
 TITLE, TEXT = 8.0, 5.0
 _SCALES = (1.0, 0.85, LEAST / TEXT)

@@ -9,7 +9,7 @@ from kit.language import say
 from kit.picture.drawing import Drawing, Fill, FillRole, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import text_width
 from kit.picture.place import rectangle
-from kit.sewing.told import strung
+from kit.wording.lists import strung
 
 _CLOTH: tuple[FillRole, ...] = ("right_side", "wrong_side", "interfacing", "facing", "strip", "lining")
 _LINES: tuple[StrokeRole, ...] = (

@@ -28,8 +28,9 @@ from kit.piece.dart import darts_lying, intake
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.pleat import intake as pleat_intake
 from kit.piece.pleat import pleats_lying
-from kit.sewing.told import edge_told, strung
 from kit.units import System, show
+from kit.wording.lists import strung
+from kit.wording.names import edge_label
 
 _NBSP = "\N{NO-BREAK SPACE}"
 _EDGE_TEXT = 25.0  # mm of edge that must be there for its allowance to be written
@@ -41,12 +42,12 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
     edges = []
     for edge in piece.edges:
         if edge.name == piece.fold:
-            edges.append(say("picture.edge_on_fold", edge=edge_told(edge)))
+            edges.append(say("picture.edge_on_fold", edge=edge_label(edge)))
         elif edge.allowance is not None:
             width = show(edge.allowance, system, "allowance")
-            edges.append(say("picture.edge_allowance", edge=edge_told(edge), allowance=width))
+            edges.append(say("picture.edge_allowance", edge=edge_label(edge), allowance=width))
         else:
-            edges.append(edge_told(edge))
+            edges.append(edge_label(edge))
     alt.append(say("picture.piece_edges", edges=strung(edges)))
     marks = [mark.label for mark in piece.marks]
     if marks:

@@ -35,13 +35,12 @@ from kit.picture.place import is_facing, strip_outline, widths_of
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
-from kit.prose.phrases import listed
-from kit.prose.say import title_said
 from kit.sewing.run import Run
 from kit.sewing.scene import Face, Scene
-from kit.sewing.told import edge_told, strung
 from kit.sewing.walk import path_of
 from kit.units import System
+from kit.wording.lists import listed, strung
+from kit.wording.names import edge_label, title_said
 
 _FILLS: dict[tuple[str, str], FillRole] = {
     ("main", "right"): "right_side",
@@ -373,6 +372,6 @@ def _half(p: Placed) -> str:
 
 def _run_said(run: Run, pattern: Pattern) -> str:
     piece = pattern.piece(run.piece)
-    edges = listed([edge_told(piece.edge(name)) for name in run.edges])
+    edges = listed([edge_label(piece.edge(name)) for name in run.edges])
     side = run.side if run.side and len(piece.sides) == 2 else "both"
     return say("picture.scene_run", piece=title_said(piece.title), side=side, edges=edges)

@@ -15,11 +15,10 @@ from kit.picture.place import moved_curves, rectangle
 from kit.piece.dart import dart_of, sewn_point
 from kit.piece.folded import Folded
 from kit.piece.piece import Piece
-from kit.prose.phrases import listed
-from kit.prose.say import title_said
-from kit.sewing.told import edge_told
 from kit.sewing.walked import Station, Walk
 from kit.units import System, both
+from kit.wording.lists import listed
+from kit.wording.names import edge_label, title_said
 
 GHOSTS = 5
 _EQUAL = 0.5
@@ -97,7 +96,7 @@ def difference_words(walk: Walk, difference: float, system: System) -> str:
 def _piece(walk: Walk, run: Folded) -> str:
     """What tells the two edges apart: their pieces, or their edges where both lie on one piece."""
     if walk.a.piece.name == walk.b.piece.name:
-        return edge_told(run.piece.edge(run.edges[0]))
+        return edge_label(run.piece.edge(run.edges[0]))
     return _title(run)
 
 
@@ -106,7 +105,7 @@ def _title(run: Folded) -> str:
 
 
 def _edges(run: Folded) -> str:
-    return listed([edge_told(run.piece.edge(name)) for name in run.edges])
+    return listed([edge_label(run.piece.edge(name)) for name in run.edges])
 
 
 # ---- the rolling ------------------------------------------------------------------------------------------

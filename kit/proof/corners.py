@@ -10,17 +10,16 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from kit.diagnostic import Diagnostic, list_of, message, titled
 from kit.errors import KitError
 from kit.geometry import Point
-from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import CornerAt, Folded, corner_at
 from kit.piece.piece import Piece
-from kit.proof.finding import Finding
+from kit.sewing.named import edge_of
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam
 from kit.sewing.run import Run
-from kit.sewing.told import listed, name_told, title_told
 from kit.sewing.walked import Walk, as_sewn, drawn, walked
 
 TRUE_ANGLE = 3.0
@@ -43,13 +42,13 @@ class Kink:
     degrees: float
     turned_under: bool = False
 
-    def finding(self) -> Finding:
+    def finding(self) -> Diagnostic:
         a, b = self.walk.a.piece, self.walk.b.piece
-        first, second = name_told(a, self.one.beside), name_told(b, self.other.beside)
-        run = listed([name_told(a, name) for name in self.walk.a.edges])
-        one, other = title_told(a.title or a.name), title_told(b.title or b.name)
+        first, second = edge_of(a, self.one.beside), edge_of(b, self.other.beside)
+        run = list_of(edge_of(a, name) for name in self.walk.a.edges)
+        one, other = titled(a.title or a.name), titled(b.title or b.name)
         if self.turned_under:
-            what = say(
+            what = message(
                 "proof.corner_facing",
                 edge=run,
                 piece=one,
@@ -58,9 +57,9 @@ class Kink:
                 degrees=round(math.degrees(self.one.angle)),
                 facing_degrees=round(math.degrees(self.other.angle)),
             )
-            do = say("proof.corner_facing_do")
+            do = message("proof.corner_facing_do")
         else:
-            what = say(
+            what = message(
                 "proof.corner_point" if self.degrees > 0 else "proof.corner_dip",
                 edge=first,
                 piece=one,
@@ -68,20 +67,20 @@ class Kink:
                 other_piece=other,
                 degrees=round(abs(self.degrees)),
             )
-            do = say("proof.corner_do")
-        return Finding(
+            do = message("proof.corner_do")
+        return Diagnostic(
             "corner_not_true",
             "warning",
             what,
-            say("proof.where_edge", piece=a.title, edge=run, step=self.title),
-            do=do,
+            message("proof.where_edge", piece=a.title, edge=run, step=self.title),
+            can=do,
             step=self.step,
             piece=a.name,
             edge=self.one.beside,
         )
 
 
-def corners(pattern: Pattern) -> list[Finding]:
+def corners(pattern: Pattern) -> list[Diagnostic]:
     """Ends of seams where the line across them does not run on smoothly, within 3 degrees. Left out are ends on a
     fold, ends within an edge, ends whose neighbouring edges are sewn to each other, and corners declared."""
     return [kink.finding() for kink in kinks(pattern)]

@@ -7,18 +7,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
+from kit.diagnostic import Diagnostic, Level, Told, measured, message, named_edge, per_cent
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.language import say
 from kit.piece.allowance import allowance_of
 from kit.piece.dart import closed_edge
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
-from kit.proof.finding import Finding, Level
 from kit.sewing.ends import Turning, Turnings, allowed
 from kit.sewing.operations.facings import AttachFacing
-from kit.sewing.told import edge_told
-from kit.units import both, percent
 
 EASES = 0.05
 """The share of its length by which cloth can be eased in, or drawn out, without pleats (common practice, no source)."""
@@ -115,44 +112,44 @@ def _turns(path: Path, sign: float) -> Iterator[tuple[float, float]]:
         yield place, turned
 
 
-def fit_findings(piece: Piece, fit: CurvedFit) -> list[Finding]:
+def fit_findings(piece: Piece, fit: CurvedFit) -> list[Diagnostic]:
     """A warning where the hem cannot be eased in at all, a note where it can along its whole length alone."""
     if fit.lies_flat:
         return []
     long = fit.sharp_share > 0
     hem = fit.turning.hem
     known = math.isfinite(fit.sharp_share)
-    what = say(
+    what = message(
         f"proof.fold_{'longer' if long else 'shorter'}{'' if known else '_by_far'}",
-        depth=both(fit.depth, style="allowance"),
-        edge=edge_told(fit.edge),
-        surplus=both(abs(fit.surplus)),
-        at=both(fit.at),
-        sharp=both(abs(fit.sharp_surplus)),
-        window=both(WINDOW),
-        share=percent(abs(fit.sharp_share) if known else 1.0),
-        eases=percent(EASES),
+        depth=measured(fit.depth, "allowance"),
+        edge=named_edge(fit.edge),
+        surplus=measured(abs(fit.surplus)),
+        at=measured(fit.at),
+        sharp=measured(abs(fit.sharp_surplus)),
+        window=measured(WINDOW),
+        share=per_cent(abs(fit.sharp_share) if known else 1.0),
+        eases=per_cent(EASES),
     )
     spread = abs(fit.share) <= EASES
     if spread and hem:
-        then = say("proof.fold_can_be_eased" if long else "proof.fold_can_be_drawn_out")
+        then = message("proof.fold_can_be_eased" if long else "proof.fold_can_be_drawn_out")
     else:
-        then = say("proof.fold_in_pleats" if long else "proof.fold_pulls")
+        then = message("proof.fold_in_pleats" if long else "proof.fold_pulls")
     flat = math.floor(fit.widest)
     if not hem:
-        do = say("proof.fold_clip_do")
+        do = message("proof.fold_clip_do")
     elif flat >= 3:
         key = "proof.fold_ease_do" if spread and long else "proof.fold_shallower_do"
-        do = say(key, depth=both(flat, style="allowance"))
+        do = message(key, depth=measured(flat, "allowance"))
     else:
-        do = say("proof.fold_face_do")
+        do = message("proof.fold_face_do")
     return [
         fold_finding(
             piece,
             fit.edge,
             fit.turning,
             "hem_not_flat" if hem else "facing_not_flat",
-            f"{what} {then}",
+            message("phrase.then", first=what, then=then),
             do,
             abs(fit.surplus) if hem else abs(fit.sharp_surplus),
             "note" if spread and hem else "warning",
@@ -165,19 +162,19 @@ def fold_finding(
     edge: Edge,
     turning: Turning,
     code: str,
-    what: str,
-    do: str,
+    what: Told,
+    do: Told,
     amount: float | None = None,
     level: Level = "warning",
-) -> Finding:
+) -> Diagnostic:
     """A finding about a folded allowance, at the step that folds it."""
-    return Finding(
+    return Diagnostic(
         code,
         level,
         what,
-        say("proof.where_step", piece=piece.title, step=turning.title) if turning.title else piece.title,
+        message("proof.where_step", piece=piece.title, step=turning.title) if turning.title else piece.title,
         amount=amount,
-        do=do,
+        can=do,
         step=turning.step,
         piece=piece.name,
         edge=edge.name,

@@ -4,23 +4,21 @@ from __future__ import annotations
 
 import math
 
+from kit.diagnostic import Diagnostic, Level, Told, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.dart import LEGS_AGREE, cap, closed_stretches, darts_on, legs, mouth_path, sewn_point
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
-from kit.proof.finding import Finding
-from kit.sewing.told import name_told
-from kit.units import both
+from kit.sewing.named import edge_of
 
 TRUE_ANGLE = 3.0  # degrees
 CAP_GAP = 0.5  # mm
 
 
-def darts(pieces: tuple[Piece, ...]) -> list[Finding]:
+def darts(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Darts that do not lie on their edge, whose legs differ, that point outside the piece, or whose edge bends or
     has no cap when they are folded shut."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         sound = True
         for dart in piece.darts:
@@ -34,15 +32,19 @@ def darts(pieces: tuple[Piece, ...]) -> list[Finding]:
     return found
 
 
-def _finding(piece: Piece, dart: Dart, code: str, level: str, what: str, do: str, amount: float = 0.0) -> Finding:
-    return Finding(code, level, what, piece.title, amount=amount, do=do, piece=piece.name, edge=dart.edge)  # type: ignore[arg-type]
+def _finding(
+    piece: Piece, dart: Dart, code: str, level: Level, what: Told, do: Told, amount: float = 0.0
+) -> Diagnostic:
+    return Diagnostic(code, level, what, piece.title, amount=amount, can=do, piece=piece.name, edge=dart.edge)
 
 
-def _fault(piece: Piece, dart: Dart) -> Finding | None:
+def _fault(piece: Piece, dart: Dart) -> Diagnostic | None:
     try:
         one, two = legs(piece, dart)
     except KitError as error:
-        return _finding(piece, dart, "dart_not_closed", "error", error.what, error.do or say("proof.dart_again_do"))
+        return _finding(
+            piece, dart, "dart_not_closed", "error", error.told.says, error.told.can or message("proof.dart_again_do")
+        )
     gap = abs(one.length - two.length)
     if gap > LEGS_AGREE:
         return _finding(
@@ -50,8 +52,8 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
             dart,
             "dart_legs",
             "error",
-            say("proof.dart_legs", dart=dart.label, one=both(one.length), other=both(two.length)),
-            say("proof.dart_legs_do"),
+            message("proof.dart_legs", dart=dart.label, one=measured(one.length), other=measured(two.length)),
+            message("proof.dart_legs_do"),
             gap,
         )
     if not piece.outline.contains(sewn_point(piece, dart)):
@@ -60,13 +62,13 @@ def _fault(piece: Piece, dart: Dart) -> Finding | None:
             dart,
             "dart_not_closed",
             "error",
-            say("proof.dart_point_outside", dart=dart.label),
-            say("proof.dart_point_outside_do"),
+            message("proof.dart_point_outside", dart=dart.label),
+            message("proof.dart_point_outside_do"),
         )
     return None
 
 
-def _closed(piece: Piece, edge: str) -> list[Finding]:
+def _closed(piece: Piece, edge: str) -> list[Diagnostic]:
     found = []
     parts = closed_stretches(piece, edge)
     for dart in darts_on(piece, edge):
@@ -82,8 +84,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     dart,
                     "dart_not_true",
                     "warning",
-                    say("proof.dart_not_true", edge=name_told(piece, edge), degrees=round(bend), dart=dart.label),
-                    say("proof.dart_not_true_do"),
+                    message("proof.dart_not_true", edge=edge_of(piece, edge), degrees=round(bend), dart=dart.label),
+                    message("proof.dart_not_true_do"),
                 )
             )
     for dart in darts_on(piece, edge):
@@ -95,8 +97,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     dart,
                     "dart_cap",
                     "warning",
-                    say("proof.no_cap", fold=dart.label, amount=both(short)),
-                    say("proof.no_cap_do", call=f'{piece.name}.true_dart("{dart.name}")'),
+                    message("proof.no_cap", fold=dart.label, amount=measured(short)),
+                    message("proof.no_cap_do", call=f'{piece.name}.true_dart("{dart.name}")'),
                     short,
                 )
             )

@@ -4,22 +4,19 @@ from __future__ import annotations
 
 from collections import defaultdict
 
+from kit.diagnostic import Diagnostic, Value, list_of, measured, message, named_edge, titled
 from kit.errors import KitError
-from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.proof.finding import Finding
-from kit.sewing.order import Refusal
+from kit.sewing.named import edge_on
 from kit.sewing.state import State
-from kit.sewing.told import edge_told, listed, side_told, title_told
-from kit.units import both
 
 TOLERANCE = 0.5  # mm
 
 
-def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
+def raw_edges(pattern: Pattern, state: State) -> list[Diagnostic]:
     """Stretches of edge that no operation closes. Both halves alike are told once."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pattern.pieces:
         if _fused_on(pattern, piece, state):
             continue
@@ -30,28 +27,28 @@ def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
             for side, spans in by_side.items():
                 if alike and side != piece.sides[0]:
                     continue
-                name = edge_told(edge) if alike else side_told(piece, side, edge.name)
+                name = named_edge(edge) if alike else edge_on(piece, side, edge.name)
                 whole = edge.path.length
                 for span in spans:
                     if span.length > whole - TOLERANCE:
-                        what = say("proof.edge_never_sewn", edge=name, length=both(whole))
+                        what = message("proof.edge_never_sewn", edge=name, length=measured(whole))
                     else:
-                        what = say(
+                        what = message(
                             "proof.edge_left_raw",
                             edge=name,
-                            start=both(span.start),
-                            end=both(span.end),
-                            part=both(span.length),
-                            length=both(whole),
+                            start=measured(span.start),
+                            end=measured(span.end),
+                            part=measured(span.length),
+                            length=measured(whole),
                         )
                     found.append(
-                        Finding(
+                        Diagnostic(
                             "raw_edge",
                             "error",
                             what,
                             piece.title,
                             amount=span.length,
-                            do=say("proof.raw_edge_do"),
+                            can=message("proof.raw_edge_do"),
                             piece=piece.name,
                             edge=edge.name,
                         )
@@ -59,7 +56,7 @@ def raw_edges(pattern: Pattern, state: State) -> list[Finding]:
     return found
 
 
-def allowances(pattern: Pattern) -> list[Finding]:
+def allowances(pattern: Pattern) -> list[Diagnostic]:
     """Allowances on the pattern that differ from what the operations take."""
     takes: dict[tuple[str, str], list[tuple[float, str, str]]] = defaultdict(list)
     for record in pattern.sewing:
@@ -69,7 +66,7 @@ def allowances(pattern: Pattern) -> list[Finding]:
                     takes[key].append((amount, record.key, record.title))
             except KitError:
                 continue  # told by the sewing order
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pattern.pieces:
         for edge in piece.edges:
             if edge.allowance is None or edge.name == piece.fold:
@@ -81,19 +78,19 @@ def allowances(pattern: Pattern) -> list[Finding]:
                     continue
                 seen.add(round(amount, 3))
                 found.append(
-                    Finding(
+                    Diagnostic(
                         "allowance",
                         "error",
-                        say(
+                        message(
                             "proof.allowance_too_wide" if off > 0 else "proof.allowance_too_narrow",
-                            edge=edge_told(edge),
-                            given=both(edge.allowance, style="allowance"),
-                            taken=both(amount, style="allowance"),
-                            amount=both(abs(off)),
+                            edge=named_edge(edge),
+                            given=measured(edge.allowance, "allowance"),
+                            taken=measured(amount, "allowance"),
+                            amount=measured(abs(off)),
                         ),
-                        say("proof.where_step", piece=piece.title, step=title),
+                        message("proof.where_step", piece=piece.title, step=title),
                         amount=abs(off),
-                        do=say("proof.allowance_do"),
+                        can=message("proof.allowance_do"),
                         step=key,
                         piece=piece.name,
                         edge=edge.name,
@@ -111,53 +108,53 @@ def _fused_on(pattern: Pattern, piece: Piece, state: State) -> bool:
     )
 
 
-def used(pattern: Pattern, state: State) -> list[Finding]:
+def used(pattern: Pattern, state: State) -> list[Diagnostic]:
     """Pieces, strips and interfacing that are cut and never used, or used short; pieces that stay loose."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pattern.pieces:
         if _fused_on(pattern, piece, state):
             if piece.source not in state.fused:
                 found.append(
-                    Finding(
+                    Diagnostic(
                         "interfacing_unused",
                         "error",
-                        say("proof.interfacing_piece_unused", piece=title_told(pattern.piece(piece.source).title)),
+                        message("proof.interfacing_piece_unused", piece=titled(pattern.piece(piece.source).title)),
                         piece.title,
-                        do=say("proof.interfacing_piece_unused_do"),
+                        can=message("proof.interfacing_piece_unused_do"),
                         piece=piece.name,
                     )
                 )
             continue
         if piece.name not in state.handled:
             found.append(
-                Finding(
+                Diagnostic(
                     "piece_unused",
                     "error",
-                    say("proof.piece_unused"),
+                    message("proof.piece_unused"),
                     piece.title,
-                    do=say("proof.piece_unused_do"),
+                    can=message("proof.piece_unused_do"),
                     piece=piece.name,
                 )
             )
         if piece.cut.interfacing and piece.name not in state.fused:
             found.append(
-                Finding(
+                Diagnostic(
                     "interfacing_unused",
                     "error",
-                    say("proof.interfacing_unused"),
+                    message("proof.interfacing_unused"),
                     piece.title,
-                    do=say("proof.interfacing_unused_do"),
+                    can=message("proof.interfacing_unused_do"),
                     piece=piece.name,
                 )
             )
         if piece.cut.interfacing % max(1, piece.cut.count):
             found.append(
-                Finding(
+                Diagnostic(
                     "interfacing_count",
                     "error",
-                    say("proof.interfacing_count", cloth=piece.cut.count, interfacing=piece.cut.interfacing),
+                    message("proof.interfacing_count", cloth=piece.cut.count, interfacing=piece.cut.interfacing),
                     piece.title,
-                    do=say("proof.interfacing_count_do", call=f"interfacing={piece.cut.count}"),
+                    can=message("proof.interfacing_count_do", call=f"interfacing={piece.cut.count}"),
                     piece=piece.name,
                 )
             )
@@ -166,18 +163,18 @@ def used(pattern: Pattern, state: State) -> list[Finding]:
         if not made or (count < strip.count and not strip.loose):
             key = "strip_never_made" if not made else "strip_too_few" if count else "strip_never_attached"
             found.append(
-                Finding(
+                Diagnostic(
                     "strip_unused",
                     "error",
-                    say(f"proof.{key}", count=count, cut=strip.count),
+                    message(f"proof.{key}", count=count, cut=strip.count),
                     strip.title,
-                    do=say("proof.strip_unused_do"),
+                    can=message("proof.strip_unused_do"),
                 )
             )
     return found + _loose(pattern, state)
 
 
-def _loose(pattern: Pattern, state: State) -> list[Finding]:
+def _loose(pattern: Pattern, state: State) -> list[Diagnostic]:
     parts = tuple((piece.name, side) for piece in pattern.pieces for side in piece.sides)
     folds = frozenset(piece.name for piece in pattern.pieces if piece.fold)
     groups = [group for group in state.groups(parts, folds) if any(piece in state.handled for piece, _ in group)]
@@ -191,43 +188,22 @@ def _loose(pattern: Pattern, state: State) -> list[Finding]:
         names = [_part_title(pattern.piece(piece), side) for piece, side in sorted(group)]
         piece = sorted(group)[0][0]
         found.append(
-            Finding(
+            Diagnostic(
                 "loose_piece",
                 "error",
-                say("proof.loose_piece", count=len(set(names)), pieces=listed(names)),
+                message("proof.loose_piece", count=len(set(names)), pieces=list_of(names)),
                 pattern.piece(piece).title,
-                do=say("proof.loose_piece_do"),
+                can=message("proof.loose_piece_do"),
                 piece=piece,
             )
         )
     return found
 
 
-def _part_title(piece: Piece, side: str) -> str:
-    title = title_told(piece.title)
-    if piece.cut.mirrored:
-        return say("phrase.piece_on_side", side=say(f"word.{side}"), piece=title)
-    return say("phrase.piece", piece=title)
+def _part_title(piece: Piece, side: str) -> Value:
+    return Value((piece.title, side if piece.cut.mirrored else ""), "piece")
 
 
-WARNINGS = frozenset({"fused_late"})
-
-
-def order(pattern: Pattern, refusals: tuple[Refusal, ...]) -> list[Finding]:
+def order(refusals: tuple[Diagnostic, ...]) -> list[Diagnostic]:
     """What sewing in this order met, step by step."""
-    return [
-        Finding(
-            trouble.code,
-            "warning" if trouble.code in WARNINGS else "error",
-            trouble.what,
-            say("proof.where_step", piece=trouble.where, step=title)
-            if trouble.where
-            else say("proof.where_step_alone", step=title),
-            amount=trouble.amount,
-            do=trouble.do,
-            step=key,
-            piece=trouble.piece,
-            edge=trouble.edge,
-        )
-        for trouble, key, title in refusals
-    ]
+    return list(refusals)

@@ -12,19 +12,16 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
-from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import CutLine, allowance_of, has_allowances
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
 from kit.proof.curved_folds import curved_edges, fit_findings, fold_finding
-from kit.proof.finding import Finding
 from kit.proof.pieces import cut_line_of
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
-from kit.sewing.told import edge_told
-from kit.units import both
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
 TRUE_ANGLE = 3.0  # degrees that the end of a curved hem may lie beside its mirror image
@@ -32,10 +29,10 @@ _SMOOTH = math.radians(25.0)  # less of a turn than this and one edge runs on in
 _FAR = 1000.0
 
 
-def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Finding]:
+def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """What the folded allowances of `pieces` (sound ones of the pattern) have against them."""
     order = turnings(pattern)
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         if not has_allowances(piece):
             continue
@@ -203,9 +200,9 @@ def _sticks_out(line: CutLine, own: Path, corner: Point, out: Vector, away: Vect
     return worst
 
 
-def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
+def _end_findings(piece: Piece, end: FoldedEnd) -> list[Diagnostic]:
     what = "hem" if end.turning.hem else "seam"
-    edge, beside = edge_told(end.edge), edge_told(end.neighbour)
+    edge, beside = named_edge(end.edge), named_edge(end.neighbour)
     if not end.straight:
         if end.degrees <= TRUE_ANGLE:
             return []
@@ -215,8 +212,8 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
                 end.edge,
                 end.turning,
                 f"{what}_end_angle",
-                say("proof.end_angle", edge=edge, beside=beside, degrees=round(end.degrees)),
-                say(f"proof.{what}_end_angle_do"),
+                message("proof.end_angle", edge=edge, beside=beside, degrees=round(end.degrees)),
+                message(f"proof.{what}_end_angle_do"),
             )
         ]
     off = max(end.beyond, end.short)
@@ -229,8 +226,8 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
                 end.edge,
                 end.turning,
                 f"{what}_not_true",
-                say(f"proof.{what}_beside_fold", edge=edge, amount=both(off)),
-                say("proof.beside_fold_do"),
+                message(f"proof.{what}_beside_fold", edge=edge, amount=measured(off)),
+                message("proof.beside_fold_do"),
                 off,
             )
         ]
@@ -241,8 +238,8 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Finding]:
             end.edge,
             end.turning,
             f"{what}_not_true",
-            say(f"proof.{what}_end_{way}", edge=edge, beside=beside, amount=both(off)),
-            say("proof.end_do", beside=beside),
+            message(f"proof.{what}_end_{way}", edge=edge, beside=beside, amount=measured(off)),
+            message("proof.end_do", beside=beside),
             off,
         )
     ]

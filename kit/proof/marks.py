@@ -2,26 +2,24 @@
 
 from __future__ import annotations
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import Folded
-from kit.proof.finding import Finding
+from kit.sewing.named import edge_of, placed
 from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
-from kit.sewing.told import name_told, told
 from kit.sewing.walk import Span
 from kit.sewing.walked import as_sewn, walked
-from kit.units import both
 
 TOLERANCE = 0.5  # mm along the stitch line
 
 
-def notches(pattern: Pattern) -> list[Finding]:
+def notches(pattern: Pattern) -> list[Diagnostic]:
     """Notches of one run without a partner on the other, walked along the seam; an eased seam may shift them
     by its ease."""
-    found: dict[tuple[str, str, float], Finding] = {}
+    found: dict[tuple[str, str, float], Diagnostic] = {}
     for record in pattern.sewing:
         for operation in record.operations:
             if not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
@@ -43,8 +41,8 @@ def _places(run: Folded) -> list[tuple[float, str]]:
 
 def _unmatched(
     pattern: Pattern, record: SewRecord, a: Run, b: Run, ease: float
-) -> dict[tuple[str, str, float], Finding]:
-    found: dict[tuple[str, str, float], Finding] = {}
+) -> dict[tuple[str, str, float], Diagnostic]:
+    found: dict[tuple[str, str, float], Diagnostic] = {}
     walk = walked(as_sewn(pattern.piece(a.piece), a), as_sewn(pattern.piece(b.piece), b))
     first, second = _places(walk.a), _places(walk.b)
     for run, other, mine, theirs in ((a, b, first, second), (b, a, second, first)):
@@ -53,16 +51,16 @@ def _unmatched(
             if off is not None and off <= TOLERANCE + ease:
                 continue
             piece = pattern.piece(run.piece)
-            values = {"at": both(at), "run": told(pattern, run), "other": told(pattern, other)}
-            found[(run.piece, edge, round(at, 1))] = Finding(
+            values = {"at": measured(at), "run": placed(pattern, run), "other": placed(pattern, other)}
+            found[(run.piece, edge, round(at, 1))] = Diagnostic(
                 "notch_unmatched",
                 "warning",
-                say("proof.notch_alone", values)
+                message("proof.notch_alone", **values)
                 if off is None
-                else say("proof.notch_misses", values, amount=both(off)),
-                say("proof.where_step", piece=piece.title, step=record.title),
+                else message("proof.notch_misses", **values, amount=measured(off)),
+                message("proof.where_step", piece=piece.title, step=record.title),
                 amount=off,
-                do=say("proof.notch_do"),
+                can=message("proof.notch_do"),
                 step=record.key,
                 piece=run.piece,
                 edge=edge,
@@ -77,9 +75,9 @@ def _opens(operation: Operation, pattern: Pattern) -> tuple[Span, ...]:
     return operation.opens(pattern)
 
 
-def openings(pattern: Pattern) -> list[Finding]:
+def openings(pattern: Pattern) -> list[Diagnostic]:
     """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     left_open: set[tuple[str, str]] = set()
     for record in pattern.sewing:
         for operation in record.operations:
@@ -93,21 +91,21 @@ def openings(pattern: Pattern) -> list[Finding]:
                         off = max(abs(mark.start - span.start), abs(mark.end - span.end))
                         if off > TOLERANCE:
                             found.append(
-                                Finding(
+                                Diagnostic(
                                     "opening_moved",
                                     "error",
-                                    say(
+                                    message(
                                         "proof.opening_moved",
                                         mark=mark.label,
-                                        start=both(mark.start),
-                                        end=both(mark.end),
-                                        edge=name_told(piece, span.edge),
-                                        left=both(span.start),
-                                        right=both(span.end),
+                                        start=measured(mark.start),
+                                        end=measured(mark.end),
+                                        edge=edge_of(piece, span.edge),
+                                        left=measured(span.start),
+                                        right=measured(span.end),
                                     ),
-                                    say("proof.where_step", piece=piece.title, step=record.title),
+                                    message("proof.where_step", piece=piece.title, step=record.title),
                                     amount=off,
-                                    do=say("proof.opening_moved_do"),
+                                    can=message("proof.opening_moved_do"),
                                     step=record.key,
                                     piece=piece.name,
                                     edge=span.edge,
@@ -119,12 +117,12 @@ def openings(pattern: Pattern) -> list[Finding]:
         for mark in piece.marks:
             if mark.kind == "opening" and (piece.name, mark.name) not in left_open:
                 found.append(
-                    Finding(
+                    Diagnostic(
                         "opening_sewn_shut",
                         "warning",
-                        say("proof.opening_sewn_shut", mark=mark.label),
+                        message("proof.opening_sewn_shut", mark=mark.label),
                         piece.title,
-                        do=say("proof.opening_sewn_shut_do"),
+                        can=message("proof.opening_sewn_shut_do"),
                         piece=piece.name,
                         edge=mark.edge,
                     )

@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import lru_cache
 
+from kit.diagnostic import Diagnostic, Message, measured, message, named_edge, within
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.allowance import CutLine, cut_line
 from kit.piece.piece import Piece
-from kit.proof.finding import Finding
-from kit.sewing.told import edge_told, name_told, strung
-from kit.units import both
+from kit.sewing.named import edge_of
 
 
-def outlines(pieces: tuple[Piece, ...]) -> list[Finding]:
+def outlines(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Pieces that do not close or cross themselves."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         try:
             outline = piece.outline
@@ -27,18 +26,18 @@ def outlines(pieces: tuple[Piece, ...]) -> list[Finding]:
             first, second, at = crossing
             key = f"crosses_{'itself' if first == second else 'another'}_{'above' if at.y >= 0 else 'below'}"
             found.append(
-                Finding(
+                Diagnostic(
                     "crosses_itself",
                     "error",
-                    say(
+                    message(
                         f"proof.{key}",
-                        edge=name_told(piece, first),
-                        other=name_told(piece, second),
-                        across=both(abs(at.x)),
-                        along=both(abs(at.y)),
+                        edge=edge_of(piece, first),
+                        other=edge_of(piece, second),
+                        across=measured(abs(at.x)),
+                        along=measured(abs(at.y)),
                     ),
                     piece.title,
-                    do=say("proof.crosses_do"),
+                    can=message("proof.crosses_do"),
                     piece=piece.name,
                     edge=first,
                 )
@@ -52,18 +51,18 @@ def cut_line_of(piece: Piece) -> CutLine:
     return cut_line(piece)
 
 
-def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
+def cut_lines(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Edges without a declared allowance, and cut lines that cannot be drawn. Nothing is filled in."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         missing = [edge for edge in piece.edges if edge.allowance is None and edge.name != piece.fold]
         found += [
-            Finding(
+            Diagnostic(
                 "no_allowance",
                 "error",
-                say("proof.no_allowance", edge=edge_told(edge)),
+                message("proof.no_allowance", edge=named_edge(edge)),
                 piece.title,
-                do=say("proof.no_allowance_do"),
+                can=message("proof.no_allowance_do"),
                 piece=piece.name,
                 edge=edge.name,
             )
@@ -78,49 +77,48 @@ def cut_lines(pieces: tuple[Piece, ...]) -> list[Finding]:
     return found
 
 
-def _from_error(code: str, piece: Piece, error: KitError) -> Finding:
-    where = (
-        error.where
-        if error.where.startswith(piece.title)
-        else strung([part for part in (piece.title, error.where) if part])
-    )
-    return Finding(code, "error", error.what, where, do=error.do, piece=piece.name)
+def _from_error(code: str, piece: Piece, error: KitError) -> Diagnostic:
+    """A refusal met on a piece, whose title stands before the place."""
+    told = error.told
+    first = told.at.values[0][1].value if isinstance(told.at, Message) and told.at.values else told.at
+    named = isinstance(first, str) and first.startswith(piece.title)
+    return replace(told, code=code, at=told.at if named else within(piece.title, told.at), piece=piece.name)
 
 
-def markings(pieces: tuple[Piece, ...]) -> list[Finding]:
+def markings(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Grainline and fold."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         if piece.grain is None:
             found.append(
-                Finding(
+                Diagnostic(
                     "no_grainline",
                     "warning",
-                    say("proof.no_grainline"),
+                    message("proof.no_grainline"),
                     piece.title,
-                    do=say("proof.no_grainline_do"),
+                    can=message("proof.no_grainline_do"),
                     piece=piece.name,
                 )
             )
         if piece.fold and not piece.has_edge(piece.fold):
             found.append(
-                Finding(
+                Diagnostic(
                     "no_fold_edge",
                     "error",
-                    say("proof.no_fold_edge", edge=piece.fold),
+                    message("proof.no_fold_edge", edge=piece.fold),
                     piece.title,
-                    do=say("proof.no_fold_edge_do"),
+                    can=message("proof.no_fold_edge_do"),
                     piece=piece.name,
                 )
             )
         elif piece.fold and not piece.edge(piece.fold).path.is_straight:
             found.append(
-                Finding(
+                Diagnostic(
                     "fold_not_straight",
                     "error",
-                    say("proof.fold_not_straight", edge=name_told(piece, piece.fold)),
+                    message("proof.fold_not_straight", edge=edge_of(piece, piece.fold)),
                     piece.title,
-                    do=say("proof.fold_not_straight_do"),
+                    can=message("proof.fold_not_straight_do"),
                     piece=piece.name,
                     edge=piece.fold,
                 )

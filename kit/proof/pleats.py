@@ -5,25 +5,23 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
+from kit.diagnostic import Diagnostic, Level, Told, measured, message, named_edge
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.dart import closed_stretches
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import LINES_AGREE, cap, lies, stretches, taken_up
-from kit.proof.finding import Finding, Level
-from kit.sewing.told import edge_told, name_told
-from kit.units import both
+from kit.sewing.named import edge_of
 
 TRUE_ANGLE = 3.0  # degrees
 CAP_GAP = 0.5  # mm
 OVERLAP = 0.1  # mm
 
 
-def pleats(pieces: tuple[Piece, ...]) -> list[Finding]:
+def pleats(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Pleats and tucks that lie off their edges, whose lines differ or do not start at the edge, that lie over each
     other or over a dart, or whose edge bends or misses its seam when they are folded."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for piece in pieces:
         faults = [fault for pleat in piece.pleats if (fault := _fault(piece, pleat)) is not None]
         faults += _overlapping(piece)
@@ -35,26 +33,26 @@ def pleats(pieces: tuple[Piece, ...]) -> list[Finding]:
 
 
 def _finding(
-    piece: Piece, pleat: Pleat, code: str, level: Level, what: str, do: str, amount: float = 0.0, edge: str = ""
-) -> Finding:
-    return Finding(code, level, what, piece.title, amount=amount, do=do, piece=piece.name, edge=edge or pleat.edge)
+    piece: Piece, pleat: Pleat, code: str, level: Level, what: Told, do: Told, amount: float = 0.0, edge: str = ""
+) -> Diagnostic:
+    return Diagnostic(code, level, what, piece.title, amount=amount, can=do, piece=piece.name, edge=edge or pleat.edge)
 
 
-def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
+def _fault(piece: Piece, pleat: Pleat) -> Diagnostic | None:
     if not lies(piece, pleat):
         return _finding(
             piece,
             pleat,
             "pleat_off_edge",
             "error",
-            say(
+            message(
                 "proof.pleat_off_edge",
                 fold=pleat.label,
-                start=both(pleat.start),
-                end=both(pleat.end),
+                start=measured(pleat.start),
+                end=measured(pleat.end),
                 edge=pleat.edge,
             ),
-            say("proof.pleat_off_edge_do"),
+            message("proof.pleat_off_edge_do"),
         )
     one, two = pleat.lines
     gap = abs(one.length - two.length)
@@ -64,8 +62,8 @@ def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
             pleat,
             "pleat_lines",
             "error",
-            say("proof.pleat_lines", fold=pleat.label, one=both(one.length), other=both(two.length)),
-            say("proof.pleat_lines_do"),
+            message("proof.pleat_lines", fold=pleat.label, one=measured(one.length), other=measured(two.length)),
+            message("proof.pleat_lines_do"),
             gap,
         )
     path = piece.edge(pleat.edge).path
@@ -78,14 +76,14 @@ def _fault(piece: Piece, pleat: Pleat) -> Finding | None:
             pleat,
             "pleat_lines",
             "error",
-            say("proof.pleat_moved", fold=pleat.label, amount=both(off), edge=name_told(piece, pleat.edge)),
-            say("proof.pleat_moved_do"),
+            message("proof.pleat_moved", fold=pleat.label, amount=measured(off), edge=edge_of(piece, pleat.edge)),
+            message("proof.pleat_moved_do"),
             off,
         )
     return None
 
 
-def _overlapping(piece: Piece) -> list[Finding]:
+def _overlapping(piece: Piece) -> list[Diagnostic]:
     found = []
     for edge in piece.edges:
         taken = [(a, b, p.label, p) for a, b, p in stretches(piece, edge.name)]
@@ -101,14 +99,14 @@ def _overlapping(piece: Piece) -> list[Finding]:
                         taken[0][3],
                         "pleats_overlap",
                         "error",
-                        say(
+                        message(
                             "proof.pleats_overlap",
                             fold=first,
                             other=second,
-                            amount=both(end - start),
-                            edge=edge_told(edge),
+                            amount=measured(end - start),
+                            edge=named_edge(edge),
                         ),
-                        say("proof.pleats_overlap_do"),
+                        message("proof.pleats_overlap_do"),
                         end - start,
                         edge.name,
                     )
@@ -116,7 +114,7 @@ def _overlapping(piece: Piece) -> list[Finding]:
     return found
 
 
-def _closed(piece: Piece, edge: str) -> list[Finding]:
+def _closed(piece: Piece, edge: str) -> list[Diagnostic]:
     found = []
     try:
         parts = closed_stretches(piece, edge)
@@ -132,13 +130,13 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     between[0],
                     "pleat_not_true",
                     "warning",
-                    say(
+                    message(
                         "proof.pleat_not_true",
-                        edge=name_told(piece, edge),
+                        edge=edge_of(piece, edge),
                         degrees=round(bend),
                         fold=between[0].label,
                     ),
-                    say("proof.pleat_not_true_do"),
+                    message("proof.pleat_not_true_do"),
                     edge=edge,
                 )
             )
@@ -158,8 +156,8 @@ def _closed(piece: Piece, edge: str) -> list[Finding]:
                     pleat,
                     "pleat_cap",
                     "warning",
-                    say("proof.no_cap", fold=pleat.label, amount=both(short)),
-                    say("proof.no_cap_do", call=f'{piece.name}.true_pleat("{pleat.name}")'),
+                    message("proof.no_cap", fold=pleat.label, amount=measured(short)),
+                    message("proof.no_cap_do", call=f'{piece.name}.true_pleat("{pleat.name}")'),
                     short,
                     edge,
                 )

@@ -6,13 +6,12 @@ from collections.abc import Callable, Collection, Iterator, Mapping
 from functools import cached_property
 
 from kit.breath import breathe
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
-from kit.proof.finding import Finding
 from kit.proof.folds import fold_true
 from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
@@ -21,7 +20,7 @@ from kit.proof.pleats import pleats
 from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
-from kit.sewing.order import Refusal, sew
+from kit.sewing.order import sew
 from kit.sewing.state import State
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
@@ -34,7 +33,7 @@ class _Case:
         self.pattern = pattern
 
     @cached_property
-    def outlines(self) -> list[Finding]:
+    def outlines(self) -> list[Diagnostic]:
         return outlines(self.pattern.pieces)
 
     @cached_property
@@ -44,11 +43,11 @@ class _Case:
         return tuple(piece for piece in self.pattern.pieces if piece.name not in broken)
 
     @cached_property
-    def sewn(self) -> tuple[State, tuple[Refusal, ...]]:
+    def sewn(self) -> tuple[State, tuple[Diagnostic, ...]]:
         return sew(self.pattern)
 
 
-Check = Callable[[_Case], list[Finding]]
+Check = Callable[[_Case], list[Diagnostic]]
 _DRAFT: Mapping[str, Check] = {
     "outlines": lambda case: case.outlines,
     "cut_lines": lambda case: cut_lines(case.sound),
@@ -59,7 +58,7 @@ _DRAFT: Mapping[str, Check] = {
     "pleats": lambda case: pleats(case.sound),
 }
 _SEWN: Mapping[str, Check] = {
-    "order": lambda case: order(case.pattern, case.sewn[1]),
+    "order": lambda case: order(case.sewn[1]),
     "seam_lengths": lambda case: seam_lengths(case.pattern),
     "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
     "allowances": lambda case: allowances(case.pattern),
@@ -73,30 +72,30 @@ _SEWN: Mapping[str, Check] = {
 }
 
 
-def prove(pattern: Pattern) -> tuple[Finding, ...]:
+def prove(pattern: Pattern) -> tuple[Diagnostic, ...]:
     """All findings, errors first. A pattern without sewing steps is proved as a draft, with a note."""
     found = [finding for _, finding in _checked(pattern)]
     if not pattern.sewing:
         found.append(
-            Finding(
+            Diagnostic(
                 "no_sewing",
                 "note",
-                say("proof.no_sewing"),
+                message("proof.no_sewing"),
                 pattern.lesson.title,
-                do=say("proof.no_sewing_do"),
+                can=message("proof.no_sewing_do"),
             )
         )
     return tuple(sorted(found, key=lambda finding: _RANK[finding.level]))
 
 
-def errors(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Finding]]:
+def errors(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Diagnostic]]:
     """The errors that `prove` finds, each with the name of the check that finds it, in the order of the checks. Each
     check is worked when its turn comes, so who asks for the first error does not wait for the rest. `checks` names
     the only ones to work (None: all)."""
     return ((name, finding) for name, finding in _checked(pattern, checks) if finding.level == "error")
 
 
-def _checked(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Finding]]:
+def _checked(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Diagnostic]]:
     case = _Case(pattern)
     for name, check in ({**_DRAFT, **_SEWN} if pattern.sewing else _DRAFT).items():
         if checks is None or name in checks:

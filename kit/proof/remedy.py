@@ -9,9 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from kit.language import say
+from kit.diagnostic import Message, list_of, message
 from kit.lesson.parameter import Kind
-from kit.sewing.told import strung
 from kit.units import Length, System, both_said, percent, show
 
 Way = Literal["least", "most", "to"]
@@ -78,14 +77,19 @@ class Remedy:
         }
 
     def __str__(self) -> str:
+        return str(self.told)
+
+    @property
+    def told(self) -> Message:
+        """What to do, to be said."""
         if self.single:
             (one,) = self.changes
             label = one.label[:1].upper() + one.label[1:]
-            return say(f"remedy.{one.way}", name=label, value=one.shown, was=one.shown_before)
+            return message(f"remedy.{one.way}", name=label, value=one.shown, was=one.shown_before)
         if self.back and len(self.changes) > _NAMED:
-            return say("remedy.back_many", count=len(self.changes))
-        each = [say("remedy.each", name=change.label, value=change.shown) for change in self.changes]
-        return say("remedy.back" if self.back else "remedy.together", changes=strung(each, "parted"))
+            return message("remedy.back_many", count=len(self.changes))
+        each = [message("remedy.each", name=change.label, value=change.shown) for change in self.changes]
+        return message("remedy.back" if self.back else "remedy.together", changes=list_of(each, "parted"))
 
     def _repr_pretty_(self, printer: Any, cycle: bool) -> None:
         printer.text(str(self))
@@ -99,8 +103,8 @@ def heading(found: Sequence[Remedy]) -> str:
     """What stands over remedies when the search is done."""
     singles = sum(remedy.single for remedy in found)
     if singles:
-        return say("remedy.one_of", count=singles)
-    return say("remedy.no_single", count=len(found)) if found else say("remedy.none")
+        return str(message("remedy.one_of", count=singles))
+    return str(message("remedy.no_single", count=len(found)) if found else message("remedy.none"))
 
 
 def latest(found: Sequence[Remedy]) -> tuple[Remedy, ...]:

@@ -2,24 +2,20 @@
 
 from __future__ import annotations
 
-from functools import reduce
-
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord
-from kit.proof.finding import Finding
+from kit.sewing.named import row
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam, length_gap
 from kit.sewing.run import Run
-from kit.sewing.told import told
-from kit.units import both
 
 TOLERANCE = 0.5  # mm along the stitch line
 
 
-def seam_lengths(pattern: Pattern) -> list[Finding]:
+def seam_lengths(pattern: Pattern) -> list[Diagnostic]:
     """Runs sewn together that are not equally long, nor eased by what is said."""
-    found: list[Finding] = []
+    found: list[Diagnostic] = []
     for record in pattern.sewing:
         for operation in record.operations:
             if not isinstance(operation, Seam):
@@ -39,41 +35,37 @@ def seam_lengths(pattern: Pattern) -> list[Finding]:
     return found
 
 
-def _row(pattern: Pattern, runs: tuple[Run, ...]) -> str:
-    return reduce(lambda row, run: say("phrase.row", first=row, last=run), [told(pattern, run) for run in runs])
-
-
 def _unequal(
     pattern: Pattern, record: SewRecord, operation: Seam, a: tuple[Run, ...], b: tuple[Run, ...], gap: float
-) -> Finding:
+) -> Diagnostic:
     longer, shorter = (a, b) if gap > 0 else (b, a)
     facing = isinstance(operation, AttachFacing)
-    return Finding(
+    return Diagnostic(
         "facing_length" if facing else "seam_length",
         "error",
-        say(
+        message(
             "proof.seam_length",
-            longer=_row(pattern, longer),
-            shorter=_row(pattern, shorter),
-            amount=both(abs(gap)),
+            longer=row(pattern, longer),
+            shorter=row(pattern, shorter),
+            amount=measured(abs(gap)),
         ),
-        say("proof.where_step", piece=pattern.piece(longer[0].piece).title, step=record.title),
+        message("proof.where_step", piece=pattern.piece(longer[0].piece).title, step=record.title),
         amount=abs(gap),
-        do=say("proof.facing_length_do" if facing else "proof.seam_length_do"),
+        can=message("proof.facing_length_do" if facing else "proof.seam_length_do"),
         step=record.key,
         piece=longer[0].piece,
         edge=longer[0].edges[0],
     )
 
 
-def _eased_wrong(pattern: Pattern, record: SewRecord, operation: Seam, total: float) -> Finding:
-    return Finding(
+def _eased_wrong(pattern: Pattern, record: SewRecord, operation: Seam, total: float) -> Diagnostic:
+    return Diagnostic(
         "ease_amount",
         "error",
-        say("proof.ease_amount", ease=both(operation.ease), amount=both(abs(total))),
-        say("proof.where_step", piece=pattern.piece(operation.a[0].piece).title, step=record.title),
+        message("proof.ease_amount", ease=measured(operation.ease), amount=measured(abs(total))),
+        message("proof.where_step", piece=pattern.piece(operation.a[0].piece).title, step=record.title),
         amount=abs(abs(total) - operation.ease),
-        do=say("proof.ease_amount_do"),
+        can=message("proof.ease_amount_do"),
         step=record.key,
         piece=operation.a[0].piece,
         edge=operation.a[0].edges[0],

@@ -3,26 +3,25 @@ button, casings that stay empty."""
 
 from __future__ import annotations
 
+from kit.diagnostic import Diagnostic, Value, as_value, message, own
 from kit.errors import KitError
-from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.proof.finding import Finding
 from kit.sewing.mouths import never_folded
+from kit.sewing.named import edge_of
 from kit.sewing.state import State
-from kit.sewing.told import name_told
 
 
-def unfinished(pattern: Pattern, state: State) -> list[Finding]:
+def unfinished(pattern: Pattern, state: State) -> list[Diagnostic]:
     """Darts, pleats and tucks never sewn or folded (those in an edge that is closed are told with the sewing order),
     and seams left for pressing later that are never pressed."""
     found = [
-        Finding(
+        Diagnostic(
             "never_folded",
             "error",
-            say("proof.never_folded" if mouth.kind == "pleat" else "proof.never_sewn", fold=mouth.label),
+            message("proof.never_folded" if mouth.kind == "pleat" else "proof.never_sewn", fold=mouth.label),
             piece.title,
-            do=say("proof.never_folded_do", call=f"make.{mouth.kind}({piece.name})"),
+            can=message("proof.never_folded_do", call=f"make.{mouth.kind}({piece.name})"),
             piece=piece.name,
             edge=mouth.edge,
         )
@@ -30,12 +29,12 @@ def unfinished(pattern: Pattern, state: State) -> list[Finding]:
     ]
     edges = sorted({(piece, edge) for piece, _, edge in state.unpressed})
     found += [
-        Finding(
+        Diagnostic(
             "never_pressed",
             "error",
-            say("proof.never_pressed", edge=name_told(pattern.piece(piece), edge)),
+            message("proof.never_pressed", edge=edge_of(pattern.piece(piece), edge)),
             pattern.piece(piece).title,
-            do=say("proof.never_pressed_do", call=f"make.press({piece}.{edge})"),
+            can=message("proof.never_pressed_do", call=f"make.press({piece}.{edge})"),
             piece=piece,
             edge=edge,
         )
@@ -59,9 +58,9 @@ _WANTED = frozenset(
 """Facts whose want has messages of its own."""
 
 
-def _wanted(pattern: Pattern, state: State) -> list[Finding]:
+def _wanted(pattern: Pattern, state: State) -> list[Diagnostic]:
     """What an operation prepared and no later one used. Both halves alike are told once."""
-    found: dict[tuple[str, ...], Finding] = {}
+    found: dict[tuple[str, str, Value], Diagnostic] = {}
     for record in pattern.sewing:
         for operation in record.operations:
             try:
@@ -73,17 +72,17 @@ def _wanted(pattern: Pattern, state: State) -> list[Finding]:
                     continue
                 name, piece_name, *_ = fact
                 piece = pattern.piece(piece_name)
-                place = _place(piece, fact[-1]) if len(fact) > 2 else ""
+                place = _place(piece, fact[-1]) if len(fact) > 2 else as_value("")
                 wanted = f"proof.never_{name if name in _WANTED else 'used'}"
                 key = (name, piece_name, place)
                 found.setdefault(
                     key,
-                    Finding(
+                    Diagnostic(
                         "never_used",
                         "error",
-                        say(wanted, place=place),
-                        say("proof.where_step", piece=piece.title, step=record.title),
-                        do=say(f"{wanted}_do"),
+                        message(wanted, place=place),
+                        message("proof.where_step", piece=piece.title, step=record.title),
+                        can=message(f"{wanted}_do"),
                         step=record.key,
                         piece=piece_name,
                         edge=fact[-1] if piece.has_edge(fact[-1]) else "",
@@ -92,8 +91,8 @@ def _wanted(pattern: Pattern, state: State) -> list[Finding]:
     return list(found.values())
 
 
-def _place(piece: Piece, name: str) -> str:
-    """An edge or mark as people say it."""
+def _place(piece: Piece, name: str) -> Value:
+    """An edge or a mark."""
     if piece.has_edge(name):
-        return name_told(piece, name)
-    return next((mark.label for mark in piece.marks if mark.name == name), name.replace("_", " "))
+        return edge_of(piece, name)
+    return next((as_value(mark.label) for mark in piece.marks if mark.name == name), own(name))

@@ -6,13 +6,15 @@ from collections import Counter
 from typing import TYPE_CHECKING
 
 from kit.language import called
-from kit.prose.phrases import listed, phrase, say, word
-from kit.prose.say import edge_said, edges_said, title_said
+from kit.prose.phrases import phrase, say, word
+from kit.prose.say import edges_said
 from kit.prose.spots import spot_said
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import System, both, percent
+from kit.wording.lists import listed
+from kit.wording.names import edge_said, title_said
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import StepRecord

@@ -9,8 +9,8 @@ from kit.lesson.fitting import Fitting
 from kit.lesson.moved import TOLD, Shift, differences, direction, moved_edges, moved_pieces
 from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Piece
-from kit.prose.say import edge_said
 from kit.units import System, both, percent
+from kit.wording.names import edge_said
 
 _ALIKE = 1.0
 """Shifts that differ by no more than this (mm) are told as one."""

@@ -5,9 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from kit.language import say as say_plainly
-from kit.sewing.told import listed
-
-__all__ = ["listed", "phrase", "say", "word"]
 
 
 def say(key: str, values: Mapping[str, object]) -> str:

@@ -6,14 +6,14 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from kit.errors import KitError
-from kit.language import called, says
-from kit.language import say as said_in
-from kit.piece.piece import Edge, Side
-from kit.prose.phrases import listed, phrase, say, word
+from kit.piece.piece import Side
+from kit.prose.phrases import phrase, say, word
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Place, Run
 from kit.units import Style, System, both, parts, show
+from kit.wording.lists import listed
+from kit.wording.names import edge_on_side, edge_said, piece_said, title_said
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -90,17 +90,9 @@ def _worded(
     raise KitError(f"'{name}' is of the unknown kind '{kind}'.")
 
 
-def title_said(title: str) -> str:
-    """A title in running text: the first letter small where the language writes it so, unless the word is all
-    capitals."""
-    first = title.split(" ")[0]
-    small = title if len(first) > 1 and first.isupper() else title[:1].lower() + title[1:]
-    return phrase("title", small=small, given=title)
-
-
 def pieces_said(pattern: Cut, names: Sequence[str]) -> str:
     """'the front and the back'."""
-    return listed([phrase("piece", piece=title_said(pattern.piece(n).title)) for n in names])
+    return listed([piece_said(pattern.piece(n).title) for n in names])
 
 
 def _labels(pattern: Cut, run: Run) -> str:
@@ -113,18 +105,12 @@ def _half(pattern: Cut, place: Run | Place) -> Side | None:
     return place.side if len(pattern.piece(place.piece).sides) == 2 else None
 
 
-def edge_said(edge: Edge) -> str:
-    """An edge as people say it: the lesson's own words, else the language's for that name, else the name."""
-    key = f"edge.{edge.name}"
-    return edge.said or (said_in(key) if says(key) else called(edge.name))
-
-
 def edges_said(pattern: Cut, runs: Sequence[Run]) -> str:
     """'left side seam', 'underarm and side seam'."""
     found = []
     for run in runs:
         label, side = _labels(pattern, run), _half(pattern, run)
-        found.append(phrase("edge_on_side", side=word(side), edge=label) if side else label)
+        found.append(edge_on_side(label, side or ""))
     return listed(found)
 
 

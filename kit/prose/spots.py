@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from kit.body.measures import MEASUREMENTS
 from kit.body.measures import said as measure_said
 from kit.language import SOURCE, called, language, say
-from kit.prose.say import edge_said
+from kit.wording.names import edge_said
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import Spot

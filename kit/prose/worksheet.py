@@ -17,9 +17,9 @@ from kit.language import called, say, says
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Edge, Mark, Piece, Strip
-from kit.prose.phrases import listed
-from kit.prose.say import edge_said
 from kit.units import System, show
+from kit.wording.lists import listed
+from kit.wording.names import edge_said
 
 Kind = Literal["rule", "curve", "trim", "trace"]
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # no I, no O: O is where the two lines cross

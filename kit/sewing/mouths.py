@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message, named_edge
 from kit.piece.piece import Piece, Side
 from kit.piece.pleat import taken_up
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact, Outcome
 from kit.sewing.state import State
-from kit.sewing.told import edge_told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 
 _SLACK = 0.5  # mm of a mouth that a closed stretch may touch
 
@@ -39,9 +38,9 @@ def mouths(piece: Piece) -> tuple[Mouth, ...]:
     return tuple(found)
 
 
-def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Trouble, ...]:
+def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Diagnostic, ...]:
     """Darts, pleats and tucks still open in a stretch of edge that an operation closes."""
-    found: dict[Fact, Trouble] = {}
+    found: dict[Fact, Diagnostic] = {}
     made = set(outcome.effect.facts) | state.facts
     for closing in outcome.closes:
         span = closing.span
@@ -52,11 +51,11 @@ def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Trouble, ..
             fact = mouth.fact(piece.name, span.side)
             inside = min(span.end, mouth.end) - max(span.start, mouth.start)
             if mouth.edge == span.edge and inside > _SLACK and fact not in made:
-                found[fact] = Trouble(
+                found[fact] = trouble(
                     "dart_open" if mouth.kind == "dart" else "pleat_open",
-                    say("sewing_trouble.fold_open", edge=edge_told(piece.edge(span.edge)), fold=mouth.label),
+                    message("sewing_trouble.fold_open", edge=named_edge(piece.edge(span.edge)), fold=mouth.label),
                     piece.title,
-                    say("sewing_trouble.fold_open_do", call=f"make.{mouth.kind}({piece.name})"),
+                    message("sewing_trouble.fold_open_do", call=f"make.{mouth.kind}({piece.name})"),
                     amount=inside,
                     piece=piece.name,
                     edge=span.edge,
@@ -64,7 +63,7 @@ def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Trouble, ..
     return tuple(_once(found))
 
 
-def _once(found: dict[Fact, Trouble]) -> list[Trouble]:
+def _once(found: dict[Fact, Diagnostic]) -> list[Diagnostic]:
     """Both halves alike are told once."""
     return list(dict.fromkeys(found.values()))
 

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any, ClassVar, NamedTuple
 
+from kit.diagnostic import Diagnostic
 from kit.piece.piece import Side
 from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
@@ -18,7 +19,6 @@ from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
 from kit.sewing.walk import Span, sides_of, spans
 
 
@@ -112,7 +112,7 @@ class Operation:
         """The last stage: what the operation leaves."""
         return next(reversed(self.scenes(pattern)), Scene(layers=()))
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         """What speaks against doing this now."""
         return ()
 

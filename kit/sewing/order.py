@@ -3,19 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple, Protocol
+from dataclasses import replace
+from typing import Protocol
 
+from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing.cut import Cut
 from kit.sewing.mouths import left_open
+from kit.sewing.named import edge_on
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Closing
 from kit.sewing.state import TOLERANCE, EdgeKey, State
-from kit.sewing.told import edge_told, side_told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.walk import neighbours, sides_of
-from kit.units import both
 
 
 class Sewn(Protocol):
@@ -38,50 +38,42 @@ class Order(Cut, Protocol):
     def sewing(self) -> Sequence[Sewn]: ...
 
 
-class Refusal(NamedTuple):
-    """A `Trouble` met in sewing, with the step's key and title."""
-
-    trouble: Trouble
-    step: str
-    title: str
-
-
-def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Trouble, ...]:
+def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnostic, ...]:
     """Seams that the operation runs into while they still wait for the iron."""
     if not operation.crosses:
         return ()
-    found: dict[EdgeKey, Trouble] = {}
+    found: dict[EdgeKey, Diagnostic] = {}
     for run in operation.runs():
         piece = pattern.piece(run.piece)
         for name in neighbours(piece, run.edges):
             for side in sides_of(pattern, run):
                 key = (run.piece, side, name)
                 if key in state.unpressed:
-                    found[key] = Trouble(
+                    found[key] = trouble(
                         "not_pressed",
-                        say("sewing_trouble.not_pressed", edge=side_told(piece, side, name)),
+                        message("sewing_trouble.not_pressed", edge=edge_on(piece, side, name)),
                         piece.title,
-                        say("sewing_trouble.not_pressed_do"),
+                        message("sewing_trouble.not_pressed_do"),
                         piece=piece.name,
                         edge=name,
                     )
     return tuple(found.values())
 
 
-def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Trouble, ...]:
+def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Diagnostic, ...]:
     """Stretches that are closed already, and edges on the fold that need no closing."""
-    found: list[Trouble] = []
+    found: list[Diagnostic] = []
     for closing in closings:
         span = closing.span
         piece = pattern.piece(span.piece)
         edge = piece.edge(span.edge)
         if span.edge == piece.fold:
             found.append(
-                Trouble(
+                trouble(
                     "fold_sewn",
-                    say("sewing_trouble.fold_sewn", edge=edge_told(edge)),
+                    message("sewing_trouble.fold_sewn", edge=named_edge(edge)),
                     piece.title,
-                    say("sewing_trouble.fold_sewn_do"),
+                    message("sewing_trouble.fold_sewn_do"),
                     piece=piece.name,
                     edge=edge.name,
                 )
@@ -91,16 +83,16 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Tr
             if shared > TOLERANCE:
                 key = f"closed_twice_{done.how}{'_by' if done.step else ''}"
                 found.append(
-                    Trouble(
+                    trouble(
                         "closed_twice",
-                        say(
+                        message(
                             f"sewing_trouble.{key}",
-                            amount=both(shared),
-                            edge=side_told(piece, span.side, span.edge),
+                            amount=measured(shared),
+                            edge=edge_on(piece, span.side, span.edge),
                             step=done.step,
                         ),
                         piece.title,
-                        say("sewing_trouble.closed_twice_do"),
+                        message("sewing_trouble.closed_twice_do"),
                         amount=shared,
                         piece=piece.name,
                         edge=edge.name,
@@ -109,11 +101,11 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Tr
     return tuple(found)
 
 
-def sew(pattern: Order) -> tuple[State, tuple[Refusal, ...]]:
+def sew(pattern: Order) -> tuple[State, tuple[Diagnostic, ...]]:
     """Carry out the whole order. Refused operations are carried out all the same, so that one slip is told
     once. An operation that cannot be worked at all (it names a piece that is gone) is left out and told."""
     state = State()
-    refusals: list[Refusal] = []
+    met: list[Diagnostic] = []
     for record in pattern.sewing:
         for operation in record.operations:
             try:
@@ -126,6 +118,13 @@ def sew(pattern: Order) -> tuple[State, tuple[Refusal, ...]]:
                 )
                 state = state.after(outcome, pattern, record.title)
             except KitError as error:
-                troubles = (Trouble("cannot_be_sewn", error.what, error.where, error.do),)
-            refusals += [Refusal(trouble, record.key, record.title) for trouble in troubles]
-    return state, tuple(refusals)
+                troubles = (replace(error.told, code="cannot_be_sewn"),)
+            met += [_met(found, record.key, record.title) for found in troubles]
+    return state, tuple(met)
+
+
+def _met(found: Diagnostic, step: str, title: str) -> Diagnostic:
+    """The same, met in a step."""
+    if found.at:
+        return replace(found, at=message("proof.where_step", piece=found.at, step=title), step=step)
+    return replace(found, at=message("proof.where_step_alone", step=title), step=step)

@@ -1,18 +1,20 @@
-"""A plain refusal of a sewing operation."""
+"""What speaks against a sewing operation."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from kit.diagnostic import Diagnostic, Level, Told
 
 
-@dataclass(frozen=True)
-class Trouble:
-    """A plain refusal: what is wrong, where, what to do. `amount` in mm where one applies."""
-
-    code: str
-    what: str
-    where: str = ""
-    do: str = ""
-    amount: float | None = None
-    piece: str = ""
-    edge: str = ""
+def trouble(
+    code: str,
+    says: Told,
+    at: Told = "",
+    can: Told = "",
+    *,
+    amount: float | None = None,
+    piece: str = "",
+    edge: str = "",
+    level: Level = "error",
+) -> Diagnostic:
+    """A diagnostic of an operation; `sew` adds the step it is met in."""
+    return Diagnostic(code, level, says, at, amount, can, piece=piece, edge=edge)

@@ -12,14 +12,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from kit.diagnostic import Told, list_of, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
-from kit.language import say
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
 from kit.sewing.cut import Cut
 from kit.sewing.run import Run
-from kit.sewing.told import Unworded, listed
 from kit.units import both
 
 What = Literal["start", "notch", "corner", "seam", "mark", "fold", "end"]
@@ -29,26 +28,11 @@ REACH = 20.0
 
 
 @dataclass(frozen=True)
-class Name:
-    """What lies at a place: the message `key` with the piece's own words or edges in it, or these words alone. As text
-    it is said in the spoken language."""
-
-    key: str = ""
-    words: tuple[str | Name | Unworded, ...] = ()
-
-    def __str__(self) -> str:
-        words = [str(word) for word in self.words]
-        if self.key == "two":
-            return listed(words)
-        return say(f"walk.{self.key}", dict(zip(("first", "second"), words, strict=False))) if self.key else words[0]
-
-
-@dataclass(frozen=True)
 class Station:
     """One place on the walk, `a` mm along the first edge and `b` mm along the second. `on` says which edge carries
     it; where only one does, the place opposite is reckoned between the stations on both."""
 
-    called: Name
+    called: Told
     what: What
     a: float
     b: float
@@ -215,7 +199,7 @@ def _turned(run: Folded) -> Folded:
 
 @dataclass(frozen=True)
 class _Spot:
-    name: Name
+    name: Told
     what: What
     at: float
     key: str = ""
@@ -226,26 +210,30 @@ def _spots(run: Folded) -> list[_Spot]:
     piece, found = run.piece, []
     for notch in piece.notches:
         if notch.edge in run.edges and (at := run.sewn(notch.edge, notch.distance)) is not None:
-            found.append(_Spot(Name("double_notch" if notch.kind == "double" else "notch"), "notch", at, notch.name))
+            found.append(
+                _Spot(message("walk.double_notch" if notch.kind == "double" else "walk.notch"), "notch", at, notch.name)
+            )
     for before, after in zip(run.stretches, run.stretches[1:], strict=False):
         if before.edge != after.edge:
-            edges = tuple(edge.said or Unworded(edge.name) for edge in map(piece.edge, (before.edge, after.edge)))
-            found.append(_Spot(Name("seam", edges), "seam", after.at))
+            first, second = (named_edge(piece.edge(name)) for name in (before.edge, after.edge))
+            found.append(_Spot(message("walk.seam", first=first, second=second), "seam", after.at))
     joints = [spot.at for spot in found if spot.what == "seam"] + [fold.at for fold in run.folds]
     for at in run.path.corners:
         if all(abs(at - joint) > MEET for joint in joints):
-            found.append(_Spot(Name("corner"), "corner", at))
+            found.append(_Spot(message("walk.corner"), "corner", at))
     for fold in run.folds:
-        found.append(_Spot(Name("", (fold.label,)), "fold", fold.at, fold.name))
+        found.append(_Spot(fold.label, "fold", fold.at, fold.name))
     for mark in piece.marks:
         if mark.kind == "opening" and mark.edge in run.edges:
             for word, place in (("start", mark.start), ("end", mark.end)):
                 if (at := run.sewn(mark.edge, place)) is not None:
-                    found.append(_Spot(Name(f"mark_{word}", (mark.label,)), "mark", at, f"{mark.name} {word}"))
+                    found.append(
+                        _Spot(message(f"walk.mark_{word}", first=mark.label), "mark", at, f"{mark.name} {word}")
+                    )
         elif mark.kind in ("point", "drill"):
             at = run.sewn(mark.edge, mark.start) if mark.edge in run.edges else _lying(run, mark.point)
             if at is not None:
-                found.append(_Spot(Name("", (mark.label,)), "mark", at, mark.name))
+                found.append(_Spot(mark.label, "mark", at, mark.name))
     return sorted(found, key=lambda spot: spot.at)
 
 
@@ -266,9 +254,13 @@ def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
     reach = REACH + abs(b.length - a.length)
     pairs = _pairs(one, two, reach)
     shared = [(0.0, 0.0), *((one[i].at, two[j].at) for i, j in pairs), (a.length, b.length)]
-    found = [Station(Name("start"), "start", 0.0, 0.0), Station(Name("end"), "end", a.length, b.length)]
+    found = [Station(message("walk.start"), "start", 0.0, 0.0), Station(message("walk.end"), "end", a.length, b.length)]
     for i, j in pairs:
-        name = one[i].name if one[i].name == two[j].name else Name("two", (one[i].name, two[j].name))
+        name = (
+            one[i].name
+            if one[i].name == two[j].name
+            else message("walk.both", names=list_of((one[i].name, two[j].name)))
+        )
         found.append(Station(name, one[i].what, one[i].at, two[j].at))
     taken_a, taken_b = {i for i, _ in pairs}, {j for _, j in pairs}
     found += [Station(s.name, s.what, s.at, _between(shared, s.at), "a") for i, s in enumerate(one) if i not in taken_a]

@@ -137,7 +137,7 @@ def test_text_of_the_lesson_is_escaped(ran: Ran) -> None:
     pieces = tuple(replace(piece, title=evil) for piece in pattern.pieces)
     body = replace(pattern.body, name=evil)
     spoiled = replace(pattern, lesson=lesson, steps=steps, sewing=sewing, values=values, pieces=pieces, body=body)
-    finding = Finding(code="x", level="error", what=evil, where=evil, amount=None, do=evil, step="", piece="", edge="")
+    finding = Finding(code="x", level="error", says=evil, at=evil, amount=None, can=evil, step="", piece="", edge="")
     html = to_html(compose(Handover(spoiled), ran.notebook, LessonFolder(ran.folder), [finding]))
     assert "<script" not in html
     assert "&lt;script&gt;" in html
@@ -148,10 +148,10 @@ def test_a_failed_proof_is_said_on_the_cover(ran: Ran) -> None:
     finding = Finding(
         code="seam-lengths",
         level="error",
-        what="the side seams differ by 4 mm.",
-        where="Join the sides",
+        says="the side seams differ by 4 mm.",
+        at="Join the sides",
         amount=4.0,
-        do="True the side seam.",
+        can="True the side seam.",
         step="sides",
         piece="front",
         edge="side",

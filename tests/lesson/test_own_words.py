@@ -34,8 +34,8 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import merged, path_of, read_words, write_words
 from kit.placeholder import name_of
 from kit.prose import sentences, step_alt
-from kit.prose.say import edge_said
 from kit.prose.spots import spot_said
+from kit.wording.names import edge_said
 from tests.example import EXAMPLE
 
 

@@ -136,13 +136,13 @@ def test_a_text_written_in_the_code_is_seen() -> None:
     pattern = lesson("ferry_tote")
     title = pattern.pieces[0].title
     with pseudo():
-        kept = Finding("raw_edge", "error", "«the side is raw»", f"«{title}, step 'x'»", do="«Sew it.»")
+        kept = Finding("raw_edge", "error", "«the side is raw»", f"«{title}, step 'x'»", can="«Sew it.»")
         assert strays(pattern, kept) == []
-        assert strays(pattern, replace(kept, where=title)) == []
-        assert strays(pattern, replace(kept, what="the side is raw")) == ["raw_edge: the side is raw"]
-        assert strays(pattern, replace(kept, what="«the side» is raw")) == ["raw_edge: «the side» is raw"]
-        assert strays(pattern, replace(kept, do="«Sew» it now, «or not»")) == ["raw_edge: «Sew» it now, «or not»"]
-        assert strays(pattern, replace(kept, where=f"{title}, step 'x'")) == [f"raw_edge: {title}, step 'x'"]
+        assert strays(pattern, replace(kept, at=title)) == []
+        assert strays(pattern, replace(kept, says="the side is raw")) == ["raw_edge: the side is raw"]
+        assert strays(pattern, replace(kept, says="«the side» is raw")) == ["raw_edge: «the side» is raw"]
+        assert strays(pattern, replace(kept, can="«Sew» it now, «or not»")) == ["raw_edge: «Sew» it now, «or not»"]
+        assert strays(pattern, replace(kept, at=f"{title}, step 'x'")) == [f"raw_edge: {title}, step 'x'"]
 
 
 @pytest.mark.parametrize("name", ["dune_skirt", "ferry_tote"])

@@ -59,7 +59,7 @@ def test_a_part_left_raw_is_named_by_its_ends(wrap):
         t.make.hem(t.front.left.opening.between(0 * cm, 8 * cm), first=1 * cm, second=1 * cm)
 
     (finding,) = only(wrap.pattern_of([*steps, ("Part of the sleeve hem", part)]), "raw_edge")
-    assert "left opening is left raw from 8 cm" in finding.what and "to 12 cm" in finding.what
+    assert "left sleeve opening is left raw from 8 cm" in finding.what and "to 12 cm" in finding.what
     assert (finding.amount, finding.piece, finding.edge) == (pytest.approx(40), "front", "opening")
 
 
@@ -237,5 +237,7 @@ def test_findings_go_to_json_and_errors_come_first(top):
     found = prove(edged(top, "back", "overarm", allowance=15.0))
     assert found[0].level == "error"
     told = json.loads(json.dumps([finding.as_dict() for finding in found]))
-    assert set(told[0]) == {"code", "level", "what", "where", "amount", "do", "step", "piece", "edge"}
+    fields = {"code", "level", "what", "where", "amount", "do", "step", "piece", "edge"}
+    assert set(told[0]) == fields | {"key", "values"}
+    assert told[0]["key"].startswith("proof.") and told[0]["values"]["edge"]["kind"] == "edge"
     assert told[0]["amount"] == 5.0

@@ -44,4 +44,4 @@ def sewn(pieces: tuple[Piece, ...], *writes: Write, strips: tuple[Strip, ...] = 
         records.append(SewRecord(f"s{number}", f"Step {number}", "", "", make.operations))
     pattern = Pattern(LessonInfo("Trial", "trial"), Body("W4", ()), (), pieces, strips, (), tuple(records))
     state, refusals = sew(pattern)
-    return Sewn(pattern, state, [refusal.trouble.code for refusal in refusals])
+    return Sewn(pattern, state, [refusal.code for refusal in refusals])

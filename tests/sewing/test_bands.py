@@ -16,7 +16,7 @@ from kit.units import cm, mm
 
 
 def codes(pattern) -> list[str]:
-    return [refusal.trouble.code for refusal in sew(pattern)[1]]
+    return [refusal.code for refusal in sew(pattern)[1]]
 
 
 def changed(garment, title, write):
@@ -84,7 +84,7 @@ def test_a_band_too_short_for_its_edge_is_refused(garments):
         )
 
     pattern = changed(garments.SKIRT, "Set waistband", set_short)
-    (found,) = [r.trouble for r in sew(pattern)[1] if r.trouble.code == "band_length"]
+    (found,) = [r for r in sew(pattern)[1] if r.code == "band_length"]
     assert found.amount == pytest.approx(20.0)
     assert found.what == (
         "the waistband waist gives 78 cm (30 11/16 in), but the edge it is sewn to is 2 cm (13/16 in) longer than that."

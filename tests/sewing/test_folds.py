@@ -55,7 +55,7 @@ def order(piece, *writes):
         records.append(SewRecord(f"s{number}", f"Step {number}", "", "", make.operations))
     pattern = Pattern(LessonInfo("Skirt", "skirt"), Body("W4", ()), (), (piece,), (), (), tuple(records))
     state, refusals = sew(pattern)
-    return pattern, state, [refusal.trouble.code for refusal in refusals]
+    return pattern, state, [refusal.code for refusal in refusals]
 
 
 def dart(make, skirt):

@@ -18,7 +18,7 @@ def objections(pattern) -> list[str]:
     """Codes of what the order refuses, of the proof's errors, and of facts that are wanted and do not hold."""
     state, refusals = sew(pattern)
     wanted = {fact for record in pattern.sewing for each in record.operations for fact in each.wants(pattern)}
-    found = [refusal.trouble.code for refusal in refusals]
+    found = [refusal.code for refusal in refusals]
     found += [f"wants {fact[0]}" for fact in sorted(wanted - state.facts)]
     return found + [finding.code for finding in prove(pattern) if finding.level == "error"]
 

@@ -16,7 +16,7 @@ from kit.units import cm, mm
 
 
 def codes(pattern) -> list[str]:
-    return [refusal.trouble.code for refusal in sew(pattern)[1]]
+    return [refusal.code for refusal in sew(pattern)[1]]
 
 
 def changed(garment, title, write):

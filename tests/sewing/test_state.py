@@ -12,7 +12,7 @@ from kit.units import cm, mm
 
 
 def codes(pattern):
-    return [refusal.trouble.code for refusal in sew(pattern)[1]]
+    return [refusal.code for refusal in sew(pattern)[1]]
 
 
 def test_the_whole_order_is_sound_and_closes_every_edge(wrap):
@@ -79,10 +79,10 @@ def test_an_order_turned_round_is_refused(wrap, earlier, later, code):
 def test_sewing_an_edge_twice_names_what_did_it_first(wrap):
     steps = [*wrap.whole_order(), ("Hem again", lambda t: t.make.narrow_hem(t.front.left.hem))]
     (refusal,) = sew(wrap.pattern_of(steps))[1]
-    assert refusal.trouble.code == "closed_twice"
-    assert "by 'Hem'" in refusal.trouble.what
-    assert refusal.trouble.amount == pytest.approx(350)
-    assert refusal.title == "Hem again"
+    assert refusal.code == "closed_twice"
+    assert "by 'Hem'" in refusal.what
+    assert refusal.amount == pytest.approx(350)
+    assert "Hem again" in refusal.where and refusal.step
 
 
 def test_more_strips_than_are_cut(wrap):

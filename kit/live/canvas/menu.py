@@ -32,9 +32,9 @@ from kit.picture.drawing import Stroke
 from kit.picture.markings import mark_items
 from kit.piece.piece import Piece
 from kit.prose import fill_words
-from kit.prose.say import title_said
-from kit.sewing.told import strung
 from kit.units import System, parse, percent, show
+from kit.wording.lists import strung
+from kit.wording.names import title_said
 
 WORDS = (
     *("draw", "choose", "move", "way", "amount", "title", "measure", "thing", "why", "says", "write", "copy"),

@@ -7,9 +7,9 @@ from collections.abc import Mapping
 from kit.errors import KitError
 from kit.language import called, say
 from kit.lesson.pattern import Pattern
-from kit.prose.phrases import listed
 from kit.prose.say import places_said
 from kit.sewing.run import Run
+from kit.wording.lists import listed
 
 EdgeKey = tuple[str, str]
 Fates = Mapping[EdgeKey, str]

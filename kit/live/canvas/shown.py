@@ -67,7 +67,7 @@ def shown(pattern: Pattern, step: str = "", block: Sequence[Piece] = ()) -> Show
 
 def labels(pattern: Pattern) -> dict[tuple[str, str], str]:
     """(piece, edge) -> how people say it, as the finished draft has it."""
-    from kit.prose.say import edge_said
+    from kit.wording.names import edge_said
 
     return {(piece.name, edge.name): edge_said(edge) for piece in pattern.pieces for edge in piece.edges}
 

@@ -32,10 +32,9 @@ from kit.picture.theme import Theme
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import sewn_length
 from kit.piece.piece import Edge, Piece
-from kit.prose.say import title_said
 from kit.prose.spots import spot_said
-from kit.sewing.told import edge_told
 from kit.units import both
+from kit.wording.names import edge_label, title_said
 
 _SIGNS = 2.0  # small signs, as a multiple of their size on paper
 
@@ -223,7 +222,7 @@ class _Sheet:
     def _said(self, piece: Piece, edge: Edge) -> str:
         """The edge's name, its length in both units and what it is sewn to."""
         values = {
-            "edge": self.labels.get((piece.name, edge.name)) or edge_told(edge),
+            "edge": self.labels.get((piece.name, edge.name)) or edge_label(edge),
             "piece": title_said(piece.title or called(piece.name)),
             "length": both(edge.path.length, self.view.system),
         }
@@ -295,8 +294,8 @@ class _Sheet:
                 continue
             said = say(
                 "canvas_moves.corner_dot",
-                first=edge_told(edge),
-                second=edge_told(after),
+                first=edge_label(edge),
+                second=edge_label(after),
                 piece=title_said(piece.title or called(piece.name)),
             )
             at = end + by

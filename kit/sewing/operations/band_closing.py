@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, measured, message, named_edge, titled
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.bands import end_of
 from kit.sewing.operations.places import (
@@ -24,11 +25,8 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.state import State
-from kit.sewing.told import edge_told, title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
-from kit.units import both
 
 AGREE = 2.0
 """mm by which the inner edge of a band may differ from its outer one."""
@@ -89,7 +87,7 @@ class CloseBand(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         first = self.inner[0]
         if lacking(state, facts_of(pattern, self.over, "band_set")):
             return (
@@ -97,8 +95,8 @@ class CloseBand(Operation):
                     pattern,
                     self.over[0],
                     "band_not_set",
-                    say("sewing_trouble.band_not_set", place=told(pattern, self.over[0])),
-                    say("sewing_trouble.band_not_set_do"),
+                    message("sewing_trouble.band_not_set", place=placed(pattern, self.over[0])),
+                    message("sewing_trouble.band_not_set_do"),
                 ),
             )
         found = list(still_inside_out(state, pattern, self.inner + self.over))
@@ -114,8 +112,8 @@ class CloseBand(Operation):
                         pattern,
                         run,
                         "band_not_seamed",
-                        say("sewing_trouble.band_not_seamed", piece=title_told(pattern.piece(run.piece).title)),
-                        say("sewing_trouble.band_not_seamed_do"),
+                        message("sewing_trouble.band_not_seamed", piece=titled(pattern.piece(run.piece).title)),
+                        message("sewing_trouble.band_not_seamed_do"),
                     )
                 )
                 break
@@ -130,12 +128,12 @@ class CloseBand(Operation):
                         pattern,
                         Run(run.piece, (open_ends[0],), side),
                         "band_end_open",
-                        say(
+                        message(
                             "sewing_trouble.band_end_open",
-                            edge=edge_told(piece.edge(open_ends[0])),
-                            piece=title_told(piece.title),
+                            edge=named_edge(piece.edge(open_ends[0])),
+                            piece=titled(piece.title),
                         ),
-                        say("sewing_trouble.band_end_open_do"),
+                        message("sewing_trouble.band_end_open_do"),
                     )
                 )
                 break
@@ -146,12 +144,12 @@ class CloseBand(Operation):
                     pattern,
                     first,
                     "band_inner_length",
-                    say(
+                    message(
                         f"sewing_trouble.band_inner_{'longer' if off > 0 else 'shorter'}",
-                        place=told(pattern, first),
-                        amount=both(abs(off)),
+                        place=placed(pattern, first),
+                        amount=measured(abs(off)),
                     ),
-                    say("sewing_trouble.band_inner_do"),
+                    message("sewing_trouble.band_inner_do"),
                     abs(off),
                 )
             )

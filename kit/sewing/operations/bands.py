@@ -11,11 +11,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, message, titled
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.language import say
 from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.drawn import fits
 from kit.sewing.operations.places import (
@@ -36,8 +37,6 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.state import State
-from kit.sewing.told import title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, path_of, run_length
 from kit.units import both
@@ -119,7 +118,7 @@ class BandEnds(Operation):
         one, two = ends.values()
         return Path.line(one.at(one.length / 2), two.at(two.length / 2))
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = []
         for run in self.ends:
             if ("turned_out", run.piece) in state.facts:
@@ -128,8 +127,8 @@ class BandEnds(Operation):
                         pattern,
                         run,
                         "turned_already",
-                        say("sewing_trouble.turned_already", piece=title_told(pattern.piece(run.piece).title)),
-                        say("sewing_trouble.turned_already_do"),
+                        message("sewing_trouble.turned_already", piece=titled(pattern.piece(run.piece).title)),
+                        message("sewing_trouble.turned_already_do"),
                     )
                 )
         return tuple(found)
@@ -227,7 +226,7 @@ class SetBand(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         rows = unjoined(state, pattern, self.b)
         raw = None if rows else raw_beside(state, pattern, self.b)
         if raw is not None:
@@ -236,8 +235,8 @@ class SetBand(Operation):
                     pattern,
                     raw,
                     "band_end_raw",
-                    say("sewing_trouble.band_end_raw", place=told(pattern, raw)),
-                    say("sewing_trouble.band_end_raw_do"),
+                    message("sewing_trouble.band_end_raw", place=placed(pattern, raw)),
+                    message("sewing_trouble.band_end_raw_do"),
                 ),
             )
         return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, measured, message
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, shown
 from kit.sewing.operations.strips import attach_trouble, beyond
 from kit.sewing.outcome import Effect, Uses
@@ -14,11 +15,10 @@ from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import Length, both
+from kit.units import Length
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,7 +62,7 @@ class BeltLoop(Operation):
         part = Run(run.piece, run.edges, run.side, low, low + min(loop, size))
         return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=part, strip=self.name),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         number = len(sides_of(pattern, self.seam))
         found = list(attach_trouble(state, pattern, self.name, number))
         found += beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
@@ -70,27 +70,27 @@ class BeltLoop(Operation):
         left = strip.length - 2 * self.ends
         if strip.finished_length and abs(left - strip.finished_length) > 0.5:
             found.append(
-                Trouble(
+                trouble(
                     "strip_length",
-                    say(
+                    message(
                         "sewing_trouble.strip_length",
-                        length=both(strip.length),
-                        ends=both(self.ends, style="allowance"),
-                        left=both(left),
-                        finished_length=both(strip.finished_length),
+                        length=measured(strip.length),
+                        ends=measured(self.ends, "allowance"),
+                        left=measured(left),
+                        finished_length=measured(strip.finished_length),
                     ),
                     strip.title,
-                    say("sewing_trouble.strip_length_do"),
+                    message("sewing_trouble.strip_length_do"),
                     amount=abs(left - strip.finished_length),
                 )
             )
         if not state.is_closed(pattern, self.seam):
             found.append(
-                Trouble(
+                trouble(
                     "loop_before_seam",
-                    say("sewing_trouble.loop_before_seam", place=told(pattern, self.seam)),
+                    message("sewing_trouble.loop_before_seam", place=placed(pattern, self.seam)),
                     pattern.strip(self.name).title,
-                    say("sewing_trouble.do_sew_seam_first"),
+                    message("sewing_trouble.do_sew_seam_first"),
                     piece=self.seam.piece,
                     edge=self.seam.edges[0],
                 )

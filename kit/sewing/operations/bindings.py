@@ -6,10 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.strips import binding
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import inside, refuse, sewn_length
 from kit.sewing.operations.seams import unjoined
@@ -19,10 +20,9 @@ from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
-from kit.sewing.told import title_told, told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.units import Length, both
+from kit.units import Length
 
 TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""
@@ -78,47 +78,49 @@ class EdgeStrip(Operation):
         more = 2 * TURNED_END if self.ends in ("turned", "ring") else 0.0
         return sewn_length(pattern, self.edges) / self.count + more
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         strip = pattern.strip(self.name)
         first = self.edges[0]
         found = list(unjoined(state, pattern, self.edges))
         if state.count(self.name) + self.count > strip.count:
             found.append(
-                Trouble(
+                trouble(
                     "too_few_strips",
-                    say(
+                    message(
                         "sewing_trouble.too_few_strips_bound",
                         count=state.count(self.name) + self.count,
                         cut=strip.count,
                     ),
                     strip.title,
-                    say("sewing_trouble.too_few_strips_bound_do"),
+                    message("sewing_trouble.too_few_strips_bound_do"),
                 )
             )
         off = strip.width - self.cut_width()
         if not -0.5 <= off <= CLOTH:
             found.append(
-                Trouble(
+                trouble(
                     "binding_width",
-                    say(
+                    message(
                         "sewing_trouble.binding_width",
-                        width=both(strip.width),
-                        finished=both(self.finished, style="allowance"),
-                        cut_width=both(self.cut_width()),
+                        width=measured(strip.width),
+                        finished=measured(self.finished, "allowance"),
+                        cut_width=measured(self.cut_width()),
                     ),
                     strip.title,
-                    say("sewing_trouble.binding_width_do"),
+                    message("sewing_trouble.binding_width_do"),
                     amount=abs(off),
                 )
             )
         needed = self.needed(pattern)
         if strip.length < needed - 0.5:
             found.append(
-                Trouble(
+                trouble(
                     "binding_short",
-                    say("sewing_trouble.binding_short_edge", length=both(strip.length), needed=both(needed)),
+                    message(
+                        "sewing_trouble.binding_short_edge", length=measured(strip.length), needed=measured(needed)
+                    ),
                     strip.title,
-                    say("sewing_trouble.binding_short_edge_do"),
+                    message("sewing_trouble.binding_short_edge_do"),
                     amount=needed - strip.length,
                     piece=first.piece,
                     edge=first.edges[0],
@@ -133,10 +135,10 @@ class EdgeStrip(Operation):
                     pattern,
                     curved[0],
                     "binding_not_bias",
-                    say(
-                        "sewing_trouble.binding_not_bias", place=told(pattern, curved[0]), piece=title_told(strip.title)
+                    message(
+                        "sewing_trouble.binding_not_bias", place=placed(pattern, curved[0]), piece=titled(strip.title)
                     ),
-                    say("sewing_trouble.binding_not_bias_do"),
+                    message("sewing_trouble.binding_not_bias_do"),
                 )
             )
         return tuple(found)

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, named_edge, titled
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
-from kit.language import say
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides
 from kit.sewing.operations.places import lacking, marks, place_facts, refuse
 from kit.sewing.outcome import Effect, Fact, Uses
@@ -17,11 +18,8 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Scene, Thing
 from kit.sewing.sections import closures as section
 from kit.sewing.state import State
-from kit.sewing.told import edge_told, title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
-from kit.units import both
 
 THICK = 3.0
 """mm that a flat button's thickness adds to its buttonhole (common practice, no source)."""
@@ -96,7 +94,7 @@ class OnMarks(Operation):
     def _halves(self, pattern: Cut) -> tuple[Sentence, ...]:
         return both_sides(pattern, [ground(pattern, place) for place in self.places if place.side is None])
 
-    def _too_early(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
+    def _too_early(self, state: State, pattern: Cut, what: str) -> list[Diagnostic]:
         """What is worked at an edge that is still raw would lie under the seam, or in one layer only."""
         found = []
         for place in self.places:
@@ -112,31 +110,31 @@ class OnMarks(Operation):
                             pattern,
                             ground(pattern, place),
                             f"{what}_early",
-                            say(
+                            message(
                                 "sewing_trouble.worked_before_band",
-                                piece=title_told(pattern.piece(piece).title),
-                                place=told(pattern, place),
+                                piece=titled(pattern.piece(piece).title),
+                                place=placed(pattern, place),
                             ),
-                            say("sewing_trouble.worked_before_band_do"),
+                            message("sewing_trouble.worked_before_band_do"),
                         )
                     ]
             for side in (place.side,) if place.side else pattern.piece(place.piece).sides:
                 done = state.on((place.piece, side, edge))
                 if not any(each.span.start - 0.5 <= at <= each.span.end + 0.5 for each in done):
-                    label = edge_told(pattern.piece(place.piece).edge(edge))
+                    label = named_edge(pattern.piece(place.piece).edge(edge))
                     found.append(
                         refuse(
                             pattern,
                             Run(place.piece, (edge,), side),
                             f"{what}_early",
-                            say("sewing_trouble.worked_at_raw_edge", edge=label, place=told(pattern, place)),
-                            say("sewing_trouble.worked_at_raw_edge_do"),
+                            message("sewing_trouble.worked_at_raw_edge", edge=label, place=placed(pattern, place)),
+                            message("sewing_trouble.worked_at_raw_edge_do"),
                         )
                     )
                     return found
         return found
 
-    def _again(self, state: State, pattern: Cut, what: str) -> list[Trouble]:
+    def _again(self, state: State, pattern: Cut, what: str) -> list[Diagnostic]:
         for place in self.places:
             if any(fact in state.facts for fact in place_facts(pattern, (place,), what)):
                 return [
@@ -144,8 +142,8 @@ class OnMarks(Operation):
                         pattern,
                         ground(pattern, place),
                         f"{what}_twice",
-                        say("sewing_trouble.worked_twice", place=told(pattern, place)),
-                        say("sewing_trouble.do_take_one_operation_out"),
+                        message("sewing_trouble.worked_twice", place=placed(pattern, place)),
+                        message("sewing_trouble.do_take_one_operation_out"),
                     )
                 ]
         return []
@@ -187,7 +185,7 @@ class Buttonholes(OnMarks):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return self._scene(pattern, "buttonhole", self.length, shape=True)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = self._again(state, pattern, "buttonhole") + self._too_early(state, pattern, "buttonhole")
         for place in self.places:
             path = place.mark.path
@@ -197,13 +195,13 @@ class Buttonholes(OnMarks):
                         pattern,
                         ground(pattern, place),
                         "buttonhole_size",
-                        say(
+                        message(
                             "sewing_trouble.buttonhole_size",
-                            place=told(pattern, place),
-                            length=both(path.length),
-                            worked=both(self.length),
+                            place=placed(pattern, place),
+                            length=measured(path.length),
+                            worked=measured(self.length),
                         ),
-                        say("sewing_trouble.buttonhole_size_do"),
+                        message("sewing_trouble.buttonhole_size_do"),
                         abs(path.length - self.length),
                     )
                 )
@@ -253,7 +251,7 @@ class Buttons(OnMarks):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return self._scene(pattern, "button", self.size)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = self._again(state, pattern, "button") + self._too_early(state, pattern, "button")
         first = ground(pattern, self.places[0])
         number, wanted = self.count(pattern), len(place_facts(pattern, self.holes, ""))
@@ -263,8 +261,8 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "buttons_and_holes",
-                    say("sewing_trouble.buttons_and_holes", number=number, wanted=wanted),
-                    say("sewing_trouble.buttons_and_holes_do"),
+                    message("sewing_trouble.buttons_and_holes", number=number, wanted=wanted),
+                    message("sewing_trouble.buttons_and_holes_do"),
                 )
             )
         if lacking(state, place_facts(pattern, self.holes, "buttonhole")):
@@ -273,8 +271,8 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "no_buttonhole",
-                    say("sewing_trouble.no_buttonhole"),
-                    say("sewing_trouble.no_buttonhole_do"),
+                    message("sewing_trouble.no_buttonhole"),
+                    message("sewing_trouble.no_buttonhole_do"),
                 )
             )
         keys = set(place_facts(pattern, self.holes, "buttonhole_length"))
@@ -285,12 +283,12 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "button_wide",
-                    say(
+                    message(
                         "sewing_trouble.button_wide",
-                        size=both(self.size, style="allowance"),
-                        sizes=both(min(sizes), style="allowance"),
+                        size=measured(self.size, "allowance"),
+                        sizes=measured(min(sizes), "allowance"),
                     ),
-                    say("sewing_trouble.button_wide_do", more=both(THICK, style="allowance")),
+                    message("sewing_trouble.button_wide_do", more=measured(THICK, "allowance")),
                     self.size + 1.0 - min(sizes),
                 )
             )
@@ -300,12 +298,12 @@ class Buttons(OnMarks):
                     pattern,
                     first,
                     "button_slips",
-                    say(
+                    message(
                         "sewing_trouble.button_slips",
-                        size=both(self.size, style="allowance"),
-                        sizes=both(max(sizes), style="allowance"),
+                        size=measured(self.size, "allowance"),
+                        sizes=measured(max(sizes), "allowance"),
                     ),
-                    say("sewing_trouble.button_slips_do"),
+                    message("sewing_trouble.button_slips_do"),
                     max(sizes) - self.size,
                 )
             )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, shown, taken
 from kit.sewing.operations.places import (
     alike,
@@ -23,8 +24,6 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
 
@@ -101,7 +100,7 @@ class Casing(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(unjoined(state, pattern, self.edges))
         run = self.edges[0]
         if self.first > self.depth + 0.5:
@@ -110,8 +109,8 @@ class Casing(Operation):
                     pattern,
                     run,
                     "hem_turns",
-                    say("sewing_trouble.casing_turns"),
-                    say("sewing_trouble.do_deepen_second_turn"),
+                    message("sewing_trouble.casing_turns"),
+                    message("sewing_trouble.do_deepen_second_turn"),
                     self.first - self.depth,
                 )
             )
@@ -123,8 +122,8 @@ class Casing(Operation):
                         pattern,
                         self.gap,
                         "gap_elsewhere",
-                        say("sewing_trouble.gap_elsewhere", place=told(pattern, self.gap)),
-                        say("sewing_trouble.gap_elsewhere_do"),
+                        message("sewing_trouble.gap_elsewhere", place=placed(pattern, self.gap)),
+                        message("sewing_trouble.gap_elsewhere_do"),
                     )
                 )
         return tuple(found)

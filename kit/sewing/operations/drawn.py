@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, measured, message, per_cent
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operations.places import facts_of, refuse, sewn_length
 from kit.sewing.run import Run
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.walk import sides_of
-from kit.units import both, percent
 
 AGREE = 1.0
 """mm by which two rows sewn together may differ; 2% where one is drawn up by its threads."""
@@ -33,7 +31,7 @@ def as_drawn(state: State, pattern: Cut, run: Run) -> float:
 
 def fits(
     state: State, pattern: Cut, to: tuple[Run, ...], runs: tuple[Run, ...], ease: float, code: str
-) -> tuple[Trouble, ...]:
+) -> tuple[Diagnostic, ...]:
     """What speaks against sewing `runs` to `to` when they are `ease` mm longer in all."""
     wanted = sewn_length(pattern, to)
     flat = sewn_length(pattern, runs)
@@ -50,13 +48,13 @@ def fits(
                 pattern,
                 to[0],
                 code,
-                say(
+                message(
                     f"sewing_trouble.{key}",
-                    place=told(pattern, to[0]),
-                    wanted=both(wanted),
-                    amount=both(abs(off)),
+                    place=placed(pattern, to[0]),
+                    wanted=measured(wanted),
+                    amount=measured(abs(off)),
                 ),
-                say("sewing_trouble.fits_do"),
+                message("sewing_trouble.fits_do"),
                 abs(off),
             ),
         )
@@ -71,8 +69,8 @@ def fits(
                 pattern,
                 first,
                 "not_gathered_yet",
-                say("sewing_trouble.not_gathered_yet", place=told(pattern, first), share=percent(share)),
-                say("sewing_trouble.not_gathered_yet_do"),
+                message("sewing_trouble.not_gathered_yet", place=placed(pattern, first), share=per_cent(share)),
+                message("sewing_trouble.not_gathered_yet_do"),
                 ease,
             ),
         )
@@ -82,8 +80,8 @@ def fits(
                 pattern,
                 first,
                 "not_eased_yet",
-                say("sewing_trouble.not_eased_yet", place=told(pattern, first), ease=both(ease)),
-                say("sewing_trouble.not_eased_yet_do"),
+                message("sewing_trouble.not_eased_yet", place=placed(pattern, first), ease=measured(ease)),
+                message("sewing_trouble.not_eased_yet_do"),
                 ease,
             ),
         )

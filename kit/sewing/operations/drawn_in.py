@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown
 from kit.sewing.operations.casings import EDGE
 from kit.sewing.operations.places import (
@@ -26,10 +27,9 @@ from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.units import Length, both, length
+from kit.units import Length, length
 
 LONGEST = 3000.0  # mm
 ROOM = 2.0
@@ -67,7 +67,7 @@ class Thread(Operation):
     def minutes(self, pattern: Cut) -> float:
         return 10.0
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         run = self.edges[0]
         if lacking(state, facts_of(pattern, self.edges, "casing")):
             return (
@@ -75,8 +75,8 @@ class Thread(Operation):
                     pattern,
                     run,
                     "no_casing",
-                    say("sewing_trouble.no_casing", place=told(pattern, run)),
-                    say("sewing_trouble.no_casing_do"),
+                    message("sewing_trouble.no_casing", place=placed(pattern, run)),
+                    message("sewing_trouble.no_casing_do"),
                 ),
             )
         if any(fact in state.facts for fact in facts_of(pattern, self.edges, "threaded")):
@@ -85,8 +85,8 @@ class Thread(Operation):
                     pattern,
                     run,
                     "threaded_twice",
-                    say("sewing_trouble.threaded_twice", place=told(pattern, run)),
-                    say("sewing_trouble.do_take_one_operation_out"),
+                    message("sewing_trouble.threaded_twice", place=placed(pattern, run)),
+                    message("sewing_trouble.do_take_one_operation_out"),
                 ),
             )
         if self.gap is not None and not state.is_raw(pattern, self.gap):
@@ -95,8 +95,8 @@ class Thread(Operation):
                     pattern,
                     self.gap,
                     "gap_shut",
-                    say("sewing_trouble.gap_shut", place=told(pattern, self.gap)),
-                    say("sewing_trouble.gap_shut_do"),
+                    message("sewing_trouble.gap_shut", place=placed(pattern, self.gap)),
+                    message("sewing_trouble.gap_shut_do"),
                 ),
             )
         return ()
@@ -143,7 +143,7 @@ class ThreadElastic(Thread):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         run = self.edges[0]
         deep = _deep(state, self.edges)
@@ -153,12 +153,12 @@ class ThreadElastic(Thread):
                     pattern,
                     run,
                     "elastic_wide",
-                    say(
+                    message(
                         "sewing_trouble.elastic_wide",
-                        width=both(self.width, style="allowance"),
-                        deep=both(deep, style="allowance"),
+                        width=measured(self.width, "allowance"),
+                        deep=measured(deep, "allowance"),
                     ),
-                    say("sewing_trouble.elastic_wide_do"),
+                    message("sewing_trouble.elastic_wide_do"),
                     self.width - (deep - ROOM - EDGE),
                 )
             )
@@ -170,8 +170,8 @@ class ThreadElastic(Thread):
                     pattern,
                     run,
                     "elastic_long",
-                    say("sewing_trouble.elastic_long", worn=both(worn), whole=both(whole)),
-                    say("sewing_trouble.elastic_long_do"),
+                    message("sewing_trouble.elastic_long", worn=measured(worn), whole=measured(whole)),
+                    message("sewing_trouble.elastic_long_do"),
                     worn - whole,
                 )
             )
@@ -233,17 +233,17 @@ class ThreadCord(Thread):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         run = self.edges[0]
         if self.name and self.name not in state.made:
             title = pattern.strip(self.name).title
             found.append(
-                Trouble(
+                trouble(
                     "strip_not_made",
-                    say("sewing_trouble.strip_not_made_drawn_in"),
+                    message("sewing_trouble.strip_not_made_drawn_in"),
                     title,
-                    say("sewing_trouble.do_make_strip_first"),
+                    message("sewing_trouble.do_make_strip_first"),
                 )
             )
         if lacking(state, place_facts(pattern, self.through, "eyelet")):
@@ -253,8 +253,8 @@ class ThreadCord(Thread):
                     pattern,
                     run,
                     "no_eyelet",
-                    say("sewing_trouble.no_eyelet", place=told(pattern, place)),
-                    say("sewing_trouble.no_eyelet_do"),
+                    message("sewing_trouble.no_eyelet", place=placed(pattern, place)),
+                    message("sewing_trouble.no_eyelet_do"),
                 )
             )
         whole = sewn_length(pattern, self.edges)
@@ -264,8 +264,8 @@ class ThreadCord(Thread):
                     pattern,
                     run,
                     "cord_short",
-                    say("sewing_trouble.cord_short", length=both(self._length(pattern)), whole=both(whole)),
-                    say("sewing_trouble.cord_short_do"),
+                    message("sewing_trouble.cord_short", length=measured(self._length(pattern)), whole=measured(whole)),
+                    message("sewing_trouble.cord_short_do"),
                     whole - self._length(pattern),
                 )
             )

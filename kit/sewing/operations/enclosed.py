@@ -5,19 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
-from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on, widely
+from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on
 from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
 
@@ -78,7 +77,7 @@ class MockFrenchSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         left = self.allowance - self.turn
         if self.turn < LEAST_TURN or left < self.turn + 1.0:
@@ -88,13 +87,13 @@ class MockFrenchSeam(Seam):
                     pattern,
                     self.a,
                     "mock_french_turn",
-                    say(
+                    message(
                         "sewing_trouble.mock_french_turn",
-                        allowance=widely(self.allowance),
-                        turn=widely(self.turn),
-                        left=widely(left),
+                        allowance=measured(self.allowance, "allowance"),
+                        turn=measured(self.turn, "allowance"),
+                        left=measured(left, "allowance"),
                     ),
-                    say("sewing_trouble.mock_french_turn_do", least=widely(LEAST_TURN)),
+                    message("sewing_trouble.mock_french_turn_do", least=measured(LEAST_TURN, "allowance")),
                     amount=self.turn - self.allowance / 2,
                 ),
             )
@@ -173,7 +172,7 @@ class FlatFelledSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         turned = self.allowance - self.width
         if self.trim > self.width - FELL_EDGE + 0.01:
@@ -182,8 +181,12 @@ class FlatFelledSeam(Seam):
                     pattern,
                     self.b,
                     "felled_trim",
-                    say("sewing_trouble.felled_trim", trim=widely(self.trim), width=widely(self.width)),
-                    say("sewing_trouble.felled_trim_do", most=widely(self.width - FELL_EDGE)),
+                    message(
+                        "sewing_trouble.felled_trim",
+                        trim=measured(self.trim, "allowance"),
+                        width=measured(self.width, "allowance"),
+                    ),
+                    message("sewing_trouble.felled_trim_do", most=measured(self.width - FELL_EDGE, "allowance")),
                     amount=self.trim - self.width + FELL_EDGE,
                 )
             )
@@ -193,13 +196,13 @@ class FlatFelledSeam(Seam):
                     pattern,
                     self.a,
                     "felled_width",
-                    say(
+                    message(
                         "sewing_trouble.felled_width",
-                        width=widely(self.width),
-                        turned=widely(max(turned, 0.0)),
-                        allowance=widely(self.allowance),
+                        width=measured(self.width, "allowance"),
+                        turned=measured(max(turned, 0.0), "allowance"),
+                        allowance=measured(self.allowance, "allowance"),
                     ),
-                    say("sewing_trouble.felled_width_do", least=widely(LEAST_TURN)),
+                    message("sewing_trouble.felled_width_do", least=measured(LEAST_TURN, "allowance")),
                     amount=abs(turned),
                 )
             )
@@ -265,7 +268,7 @@ class LappedSeam(Seam):
         last = Scene((Layer(b, up="right"), lap), rows, focus=a, section=shape)
         return (first, last) if self.turned else (last,)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.edgestitch >= self.allowance:
             found += (
@@ -273,12 +276,12 @@ class LappedSeam(Seam):
                     pattern,
                     self.a,
                     "lapped_row",
-                    say(
+                    message(
                         "sewing_trouble.lapped_row",
-                        edgestitch=widely(self.edgestitch),
-                        allowance=widely(self.allowance),
+                        edgestitch=measured(self.edgestitch, "allowance"),
+                        allowance=measured(self.allowance, "allowance"),
                     ),
-                    say("sewing_trouble.lapped_row_do"),
+                    message("sewing_trouble.lapped_row_do"),
                     amount=self.edgestitch - self.allowance,
                 ),
             )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import read_ease, shut_in, trouble_on, unjoined
@@ -16,8 +17,6 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 
 
@@ -76,7 +75,7 @@ class FacedHem(AttachFacing):
             replace(last, rows=(*last.rows, down), section=shapes.faced_down()),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern) + unjoined(state, pattern, self.free)
         if self.turn == 0:
             found += tuple(
@@ -84,8 +83,8 @@ class FacedHem(AttachFacing):
                     pattern,
                     (run,),
                     "free_edge_raw",
-                    say("sewing_trouble.free_edge_raw", place=told(pattern, run)),
-                    say("sewing_trouble.free_edge_raw_do"),
+                    message("sewing_trouble.free_edge_raw", place=placed(pattern, run)),
+                    message("sewing_trouble.free_edge_raw_do"),
                 )
                 for run in self.free
                 if not state.is_closed(pattern, run)

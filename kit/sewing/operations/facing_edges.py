@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
@@ -14,7 +15,6 @@ from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.units import Length
 
@@ -74,7 +74,7 @@ class FinishFacing(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return unjoined(state, pattern, self.outer)
 
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, message
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of
 from kit.sewing.operations.seams import Seam
@@ -19,46 +20,46 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
 from kit.units import Length
 
 
-def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Trouble, ...]:
-    found: list[Trouble] = []
+def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Diagnostic, ...]:
+    found: list[Diagnostic] = []
     for name in names:
         piece = pattern.piece(name)
         layers = interfacing_cut(pattern.pieces, piece)
         if layers == 0:
             found.append(
-                Trouble(
+                trouble(
                     "no_interfacing_cut",
-                    say("sewing_trouble.no_interfacing_cut"),
+                    message("sewing_trouble.no_interfacing_cut"),
                     piece.title,
-                    say("sewing_trouble.no_interfacing_cut_do"),
+                    message("sewing_trouble.no_interfacing_cut_do"),
                     piece=name,
                 )
             )
         if state.fused.count(name) >= max(1, layers // max(1, piece.cut.count)):
             found.append(
-                Trouble(
+                trouble(
                     "fused_twice",
-                    say("sewing_trouble.fused_twice"),
+                    message("sewing_trouble.fused_twice"),
                     piece.title,
-                    say("sewing_trouble.do_take_one_operation_out"),
+                    message("sewing_trouble.do_take_one_operation_out"),
                     piece=name,
                 )
             )
         if any(done.span.piece == name for done in state.closed):
             found.append(
-                Trouble(
+                trouble(
                     "fused_late",
-                    say("sewing_trouble.fused_late"),
+                    message("sewing_trouble.fused_late"),
                     piece.title,
-                    say("sewing_trouble.fused_late_do"),
+                    message("sewing_trouble.fused_late_do"),
                     piece=name,
+                    level="warning",
                 )
             )
     return tuple(found)
@@ -108,7 +109,7 @@ class Fuse(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return interfacing_trouble(state, pattern, self.pieces)
 
 
@@ -181,7 +182,7 @@ class FaceWithInterfacing(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return interfacing_trouble(state, pattern, self.uses.pieces)
 
 
@@ -296,13 +297,13 @@ class Understitch(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return tuple(
-            Trouble(
+            trouble(
                 "understitched_early",
-                say("sewing_trouble.understitched_early", place=told(pattern, run)),
+                message("sewing_trouble.understitched_early", place=placed(pattern, run)),
                 pattern.piece(run.piece).title,
-                say("sewing_trouble.understitched_early_do"),
+                message("sewing_trouble.understitched_early_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )

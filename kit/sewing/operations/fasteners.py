@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Sentence
 from kit.sewing.operations.buttons import OnMarks, ground, nearest
 from kit.sewing.operations.places import marks, place_facts, refuse
@@ -15,8 +16,6 @@ from kit.sewing.reading import Reader, read_word
 from kit.sewing.run import Place
 from kit.sewing.scene import Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 
 
@@ -56,7 +55,7 @@ class Fasteners(OnMarks):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return self._scene(pattern, "button", 10.0)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = self._again(state, pattern, "fastener") + self._too_early(state, pattern, "fastener")
         number, other = self.count(pattern), len(place_facts(pattern, self.under, ""))
         if number != other:
@@ -65,8 +64,8 @@ class Fasteners(OnMarks):
                     pattern,
                     ground(pattern, self.places[0]),
                     "fasteners_unequal",
-                    say("sewing_trouble.fasteners_unequal", number=number, other=other),
-                    say("sewing_trouble.fasteners_unequal_do"),
+                    message("sewing_trouble.fasteners_unequal", number=number, other=other),
+                    message("sewing_trouble.fasteners_unequal_do"),
                 )
             )
         return tuple(found)
@@ -120,7 +119,7 @@ class Eyelets(OnMarks):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return self._scene(pattern, "button", 8.0)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = self._again(state, pattern, "eyelet")
         for place in self.places:
             near = nearest(pattern, place)
@@ -133,8 +132,8 @@ class Eyelets(OnMarks):
                             pattern,
                             ground(pattern, place),
                             "eyelet_late",
-                            say("sewing_trouble.eyelet_late", place=told(pattern, place)),
-                            say("sewing_trouble.eyelet_late_do"),
+                            message("sewing_trouble.eyelet_late", place=placed(pattern, place)),
+                            message("sewing_trouble.eyelet_late_do"),
                         )
                     )
                     return tuple(found)

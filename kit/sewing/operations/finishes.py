@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import edge_facts, trouble_on
 from kit.sewing.outcome import Closing, Uses
@@ -16,8 +17,7 @@ from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of, spans
 from kit.units import Length
@@ -73,14 +73,14 @@ class EdgeFinish(Operation):
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("edge_finish.why", {}),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return tuple(
             trouble_on(
                 pattern,
                 (run,),
                 "finished_late",
-                say("sewing_trouble.finished_late", place=told(pattern, run)),
-                say("sewing_trouble.finished_late_do"),
+                message("sewing_trouble.finished_late", place=placed(pattern, run)),
+                message("sewing_trouble.finished_late_do"),
             )
             for run in self.edges
             if any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in"))
@@ -125,13 +125,13 @@ class Topstitch(Operation):
         rows = tuple(Row(run, inset=self.distance + 6.0 * number) for number in range(self.rows))
         return (Scene(layers=(Layer(run, up="right"),), rows=rows, focus=run, section=section.faced("main", True)),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return tuple(
-            Trouble(
+            trouble(
                 "edge_still_raw",
-                say("sewing_trouble.topstitched_raw", place=told(pattern, run)),
+                message("sewing_trouble.topstitched_raw", place=placed(pattern, run)),
                 pattern.piece(run.piece).title,
-                say("sewing_trouble.topstitched_raw_do"),
+                message("sewing_trouble.topstitched_raw_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )
@@ -142,8 +142,8 @@ class Topstitch(Operation):
                 pattern,
                 (run,),
                 "topstitched_unpressed",
-                say("sewing_trouble.topstitched_unpressed", place=told(pattern, run)),
-                say("sewing_trouble.topstitched_unpressed_do"),
+                message("sewing_trouble.topstitched_unpressed", place=placed(pattern, run)),
+                message("sewing_trouble.topstitched_unpressed_do"),
             )
             for run in self.along
             if any((run.piece, side, edge) in state.unpressed for side in sides_of(pattern, run) for edge in run.edges)
@@ -183,13 +183,13 @@ class Staystitch(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = [
-            Trouble(
+            trouble(
                 "staystitched_late",
-                say("sewing_trouble.staystitched_late", place=told(pattern, run)),
+                message("sewing_trouble.staystitched_late", place=placed(pattern, run)),
                 pattern.piece(run.piece).title,
-                say("sewing_trouble.staystitched_late_do"),
+                message("sewing_trouble.staystitched_late_do"),
                 piece=run.piece,
                 edge=run.edges[0],
             )
@@ -201,11 +201,11 @@ class Staystitch(Operation):
                 allowance = pattern.piece(run.piece).edge(name).allowance
                 if allowance is not None and allowance <= self.distance:
                     found.append(
-                        Trouble(
+                        trouble(
                             "staystitch_outside_cloth",
-                            say("sewing_trouble.staystitch_outside_cloth"),
+                            message("sewing_trouble.staystitch_outside_cloth"),
                             pattern.piece(run.piece).title,
-                            say("sewing_trouble.staystitch_outside_cloth_do"),
+                            message("sewing_trouble.staystitch_outside_cloth_do"),
                             amount=self.distance - allowance,
                             piece=run.piece,
                             edge=name,

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, Told, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.language import say
 from kit.piece.dart import dart_of
 from kit.piece.dart import depth as dart_depth
 from kit.piece.dart import fold_line as dart_fold
@@ -26,8 +26,7 @@ from kit.sewing.run import Fold, PieceHandle, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
 from kit.sewing.state import State
-from kit.sewing.told import edge_told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, sides_of
 
@@ -60,8 +59,8 @@ class Folding(Operation):
         """6 minutes each: folding, sewing, tying off, pressing (common practice, no source)."""
         return 2.0 + 6.0 * len(self._halves(pattern))
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found: dict[str, Trouble] = {}
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        found: dict[str, Diagnostic] = {}
         for fold, fact in self._halves(pattern):
             piece = pattern.piece(fold.piece)
             self._whole(piece, fold.name)
@@ -73,8 +72,8 @@ class Folding(Operation):
                         piece,
                         mouth,
                         "twice",
-                        say("sewing_trouble.fold_twice", fold=mouth.label),
-                        say("sewing_trouble.do_take_one_out"),
+                        message("sewing_trouble.fold_twice", fold=mouth.label),
+                        message("sewing_trouble.do_take_one_out"),
                     )
                 span = Span(piece.name, fact[2], mouth.edge, mouth.start, mouth.end)  # type: ignore[arg-type]
                 if any(done.span.overlap(span) > 0.5 for done in state.on((piece.name, span.side, mouth.edge))):
@@ -82,8 +81,8 @@ class Folding(Operation):
                         piece,
                         mouth,
                         "late",
-                        say("sewing_trouble.fold_late", fold=mouth.label, edge=edge_told(piece.edge(mouth.edge))),
-                        say("sewing_trouble.fold_late_do"),
+                        message("sewing_trouble.fold_late", fold=mouth.label, edge=named_edge(piece.edge(mouth.edge))),
+                        message("sewing_trouble.fold_late_do"),
                     )
         return tuple(found.values())
 
@@ -91,9 +90,9 @@ class Folding(Operation):
         raise NotImplementedError
 
 
-def _told(piece: Piece, mouth: Mouth, code: str, what: str, do: str) -> Trouble:
+def _told(piece: Piece, mouth: Mouth, code: str, what: Told, do: Told) -> Diagnostic:
     kind = "dart" if mouth.kind == "dart" else "pleat"
-    return Trouble(f"{kind}_{code}", what, piece.title, do, piece=piece.name, edge=mouth.edge)
+    return trouble(f"{kind}_{code}", what, piece.title, do, piece=piece.name, edge=mouth.edge)
 
 
 def _toward(piece: Piece, edge: str, end: str) -> str:

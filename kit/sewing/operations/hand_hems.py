@@ -5,22 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.geometry import parallel
-from kit.language import say
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Sentence, both_sides
 from kit.sewing.operations.hems import Hem
-from kit.sewing.operations.joined import shut_in, trouble_on, widely
+from kit.sewing.operations.joined import shut_in, trouble_on
 from kit.sewing.outcome import Effect
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Section
 from kit.sewing.sections import hems as shapes
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, run_length, spans
-from kit.units import Length, both
+from kit.units import Length
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
 MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)
@@ -69,7 +68,7 @@ class HandHem(Hem):
     def _rows(self, run: Run) -> tuple[Row, ...]:
         return (Row(run, inset=max(self.depth - 6.0, self.depth / 2), style="hand" if self.by == "hand" else "zigzag"),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.depth < LEAST_BLIND:
             found += (
@@ -77,8 +76,8 @@ class HandHem(Hem):
                     pattern,
                     self.edges,
                     "blind_hem_narrow",
-                    say("sewing_trouble.blind_hem_narrow", depth=widely(self.depth)),
-                    say("sewing_trouble.blind_hem_narrow_do", least=widely(LEAST_BLIND)),
+                    message("sewing_trouble.blind_hem_narrow", depth=measured(self.depth, "allowance")),
+                    message("sewing_trouble.blind_hem_narrow_do", least=measured(LEAST_BLIND, "allowance")),
                     amount=LEAST_BLIND - self.depth,
                 ),
             )
@@ -116,7 +115,7 @@ class WideHem(HandHem):
     def _section(self) -> Section:
         return shapes.taped() if self.tape else shapes.blind(False)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         size = sum(run_length(pattern, run) for run in self.edges)
         surplus = self.surplus(pattern)
@@ -127,8 +126,12 @@ class WideHem(HandHem):
                     pattern,
                     self.edges,
                     "wide_hem_short",
-                    say("sewing_trouble.wide_hem_short", first=widely(self.first), surplus=both(-surplus)),
-                    say("sewing_trouble.do_face_or_narrow_hem"),
+                    message(
+                        "sewing_trouble.wide_hem_short",
+                        first=measured(self.first, "allowance"),
+                        surplus=measured(-surplus),
+                    ),
+                    message("sewing_trouble.do_face_or_narrow_hem"),
                     amount=-surplus,
                 ),
             )
@@ -139,8 +142,12 @@ class WideHem(HandHem):
                     pattern,
                     self.edges,
                     "wide_hem_full",
-                    say("sewing_trouble.wide_hem_full", first=widely(self.first), surplus=both(surplus)),
-                    say("sewing_trouble.do_face_or_narrow_hem"),
+                    message(
+                        "sewing_trouble.wide_hem_full",
+                        first=measured(self.first, "allowance"),
+                        surplus=measured(surplus),
+                    ),
+                    message("sewing_trouble.do_face_or_narrow_hem"),
                     amount=surplus,
                 ),
             )
@@ -198,7 +205,7 @@ class RolledHem(Hem):
     def _rows(self, run: Run) -> tuple[Row, ...]:
         return (Row(run, inset=2.0, style="hand"),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.first > MOST_ROLLED:
             found += (
@@ -206,8 +213,8 @@ class RolledHem(Hem):
                     pattern,
                     self.edges,
                     "rolled_hem_wide",
-                    say("sewing_trouble.rolled_hem_wide", first=widely(self.first)),
-                    say("sewing_trouble.rolled_hem_wide_do", most=widely(MOST_ROLLED)),
+                    message("sewing_trouble.rolled_hem_wide", first=measured(self.first, "allowance")),
+                    message("sewing_trouble.rolled_hem_wide_do", most=measured(MOST_ROLLED, "allowance")),
                     amount=self.first - MOST_ROLLED,
                 ),
             )

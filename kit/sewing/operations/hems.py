@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.joined import shut_in, trouble_on, unjoined
 from kit.sewing.operations.places import is_ring
@@ -16,8 +17,7 @@ from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, r
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 from kit.units import Length
@@ -126,7 +126,7 @@ class Hem(Operation):
                 )
         return (Scene(layers=layers, rows=self._rows(run), focus=run, arrows=((run, "in"),), section=self._section()),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(unjoined(state, pattern, self.edges)) + self._loose(state, pattern)
         if self.ring and not is_ring(state, pattern, self.edges):
             found.append(
@@ -134,17 +134,17 @@ class Hem(Operation):
                     pattern,
                     self.edges,
                     "not_a_ring_yet",
-                    say("sewing_trouble.not_a_ring_yet", place=told(pattern, self.edges[0])),
-                    say("sewing_trouble.not_a_ring_yet_do"),
+                    message("sewing_trouble.not_a_ring_yet", place=placed(pattern, self.edges[0])),
+                    message("sewing_trouble.not_a_ring_yet_do"),
                 )
             )
         if self.second > 0 and self.first > self.second + 0.5:
             found.append(
-                Trouble(
+                trouble(
                     "hem_turns",
-                    say("sewing_trouble.hem_turns"),
+                    message("sewing_trouble.hem_turns"),
                     pattern.piece(self.edges[0].piece).title,
-                    say("sewing_trouble.do_deepen_second_turn"),
+                    message("sewing_trouble.do_deepen_second_turn"),
                     amount=self.first - self.second,
                     piece=self.edges[0].piece,
                     edge=self.edges[0].edges[0],
@@ -152,7 +152,7 @@ class Hem(Operation):
             )
         return tuple(found)
 
-    def _loose(self, state: State, pattern: Cut) -> list[Trouble]:
+    def _loose(self, state: State, pattern: Cut) -> list[Diagnostic]:
         """Facing ends that are to be caught, but hang on nothing yet."""
         hemmed = [(run.piece, side) for run in self.edges for side in sides_of(pattern, run)]
         return [
@@ -160,8 +160,8 @@ class Hem(Operation):
                 pattern,
                 (run,),
                 "caught_loose",
-                say("sewing_trouble.caught_loose", place=told(pattern, run)),
-                say("sewing_trouble.caught_loose_do"),
+                message("sewing_trouble.caught_loose", place=placed(pattern, run)),
+                message("sewing_trouble.caught_loose_do"),
             )
             for run in self.catching
             if any(not any(state.joined((run.piece, side), part) for part in hemmed) for side in sides_of(pattern, run))

@@ -10,12 +10,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.piece import Mark
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import closed_but, half_facts, opening_run, part, refuse, sewn_length
 from kit.sewing.operations.seams import Seam
@@ -25,11 +26,8 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.state import State
-from kit.sewing.told import title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, run_length, runs_opposed, sides_of, spans
-from kit.units import both
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -105,7 +103,7 @@ class PocketBag(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         for run in self.b:
             size = pattern.piece(run.piece).edge(run.edges[0]).path.length
@@ -115,8 +113,8 @@ class PocketBag(Seam):
                         pattern,
                         run,
                         "mouth_whole_edge",
-                        say("sewing_trouble.bag_whole_seam", place=told(pattern, run)),
-                        say("sewing_trouble.bag_whole_seam_do"),
+                        message("sewing_trouble.bag_whole_seam", place=placed(pattern, run)),
+                        message("sewing_trouble.bag_whole_seam_do"),
                     ),
                 )
         return found
@@ -212,7 +210,7 @@ class PocketSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         first = self.a[0]
         for run in self.bags:
@@ -223,8 +221,8 @@ class PocketSeam(Seam):
                         pattern,
                         run,
                         "bag_not_set",
-                        say("sewing_trouble.bag_not_set", piece=title_told(pattern.piece(run.piece).title)),
-                        say("sewing_trouble.bag_not_set_do"),
+                        message("sewing_trouble.bag_not_set", piece=titled(pattern.piece(run.piece).title)),
+                        message("sewing_trouble.bag_not_set_do"),
                     )
                 )
         sewn = {
@@ -243,8 +241,8 @@ class PocketSeam(Seam):
                         pattern,
                         Run(span.piece, (span.edge,), span.side),
                         "mouth_moved",
-                        say("sewing_trouble.mouth_moved", start=both(span.start), end=both(span.end)),
-                        say("sewing_trouble.mouth_moved_do"),
+                        message("sewing_trouble.mouth_moved", start=measured(span.start), end=measured(span.end)),
+                        message("sewing_trouble.mouth_moved_do"),
                     )
                 )
                 break
@@ -255,8 +253,8 @@ class PocketSeam(Seam):
                     pattern,
                     self.bags[0],
                     "bags_unequal",
-                    say("sewing_trouble.bags_unequal", gap=both(abs(one - two))),
-                    say("sewing_trouble.bags_unequal_do"),
+                    message("sewing_trouble.bags_unequal", gap=measured(abs(one - two))),
+                    message("sewing_trouble.bags_unequal_do"),
                     abs(one - two),
                 )
             )
@@ -267,8 +265,8 @@ class PocketSeam(Seam):
                     pattern,
                     first,
                     "mouth_whole_edge",
-                    say("sewing_trouble.mouth_whole_seam"),
-                    say("sewing_trouble.mouth_whole_seam_do"),
+                    message("sewing_trouble.mouth_whole_seam"),
+                    message("sewing_trouble.mouth_whole_seam_do"),
                 )
             )
         return tuple(found)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation, Sentence, shown
@@ -17,10 +17,9 @@ from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
-from kit.units import Length, both
+from kit.units import Length
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -79,7 +78,7 @@ class BasteInterfacing(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(interfacing_trouble(state, pattern, self.pieces))
         for run in self._around(pattern):
             allowance = pattern.piece(run.piece).edge(run.edges[0]).allowance
@@ -89,8 +88,8 @@ class BasteInterfacing(Operation):
                         pattern,
                         run,
                         "basting_outside_cloth",
-                        say("sewing_trouble.basting_outside_cloth", distance=both(self.distance, style="allowance")),
-                        say("sewing_trouble.basting_outside_cloth_do"),
+                        message("sewing_trouble.basting_outside_cloth", distance=measured(self.distance, "allowance")),
+                        message("sewing_trouble.basting_outside_cloth_do"),
                         self.distance - allowance,
                     )
                 )

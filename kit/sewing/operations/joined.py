@@ -6,18 +6,18 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, Told, measured, message, per_cent
 from kit.piece.dart import mouths_length
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.walk import sides_of, spans
-from kit.units import both, percent
+from kit.units import both
 
 PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
@@ -93,19 +93,19 @@ class Seam(Operation):
     def effect(self, pattern: Cut) -> Effect:
         return Effect(unpressed=self.runs()) if self.press == "later" else Effect()
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         rows = unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
         return rows or fullness(state, pattern, self)
 
 
-def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble, ...]:
+def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Diagnostic, ...]:
     """Runs named as one row must already lie end to end."""
     return tuple(
-        Trouble(
+        trouble(
             "not_joined_yet",
-            say("sewing_trouble.not_joined_yet", place=told(pattern, before), other=told(pattern, after)),
+            message("sewing_trouble.not_joined_yet", place=placed(pattern, before), other=placed(pattern, after)),
             pattern.piece(before.piece).title,
-            say("sewing_trouble.not_joined_yet_do"),
+            message("sewing_trouble.not_joined_yet_do"),
             piece=before.piece,
             edge=before.edges[-1],
         )
@@ -176,7 +176,7 @@ def half_facts(pattern: Cut, run: Run, what: str, more: str) -> tuple[Fact, ...]
     return tuple((what, run.piece, side, "+".join(sorted(run.edges)), more) for side in sides_of(pattern, run))
 
 
-def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
+def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Diagnostic, ...]:
     """Fullness too great to be pinned in needs its ease stitching or gathers first; gathers must be taken up, and
     be drawn up to the length they are sewn to."""
     for a, b in pairs(seam.a, seam.b):
@@ -190,8 +190,8 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
                         pattern,
                         runs,
                         "gathers_not_taken_up",
-                        say("sewing_trouble.gathers_not_taken_up", place=told(pattern, runs[0])),
-                        say("sewing_trouble.gathers_not_taken_up_do"),
+                        message("sewing_trouble.gathers_not_taken_up", place=placed(pattern, runs[0])),
+                        message("sewing_trouble.gathers_not_taken_up_do"),
                     ),
                 )
         if not seam.ease or least <= 0:
@@ -209,8 +209,8 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
                     pattern,
                     longer,
                     "not_gathered_yet" if gathers else "not_eased_yet",
-                    say(f"sewing_trouble.{key}", place=told(pattern, longer[0]), share=percent(share)),
-                    say(f"sewing_trouble.{key}_do"),
+                    message(f"sewing_trouble.{key}", place=placed(pattern, longer[0]), share=per_cent(share)),
+                    message(f"sewing_trouble.{key}_do"),
                     amount=most - least,
                 ),
             )
@@ -220,7 +220,9 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Trouble, ...]:
     return ()
 
 
-def _drawn_wrong(state: State, pattern: Cut, longer: tuple[Run, ...], shorter: tuple[Run, ...]) -> tuple[Trouble, ...]:
+def _drawn_wrong(
+    state: State, pattern: Cut, longer: tuple[Run, ...], shorter: tuple[Run, ...]
+) -> tuple[Diagnostic, ...]:
     """Gathers drawn up to another length than that of the run they are sewn to."""
     wanted = stitch_length(pattern, shorter)
     for run in longer:
@@ -236,13 +238,13 @@ def _drawn_wrong(state: State, pattern: Cut, longer: tuple[Run, ...], shorter: t
                         pattern,
                         longer,
                         "gathered_to_another_length",
-                        say(
+                        message(
                             "sewing_trouble.gathered_to_another_length",
-                            place=told(pattern, run),
-                            to=both(float(to)),
-                            size=both(size),
+                            place=placed(pattern, run),
+                            to=measured(float(to)),
+                            size=measured(size),
                         ),
-                        say("sewing_trouble.gathered_to_another_length_do"),
+                        message("sewing_trouble.gathered_to_another_length_do"),
                         amount=abs(off),
                     ),
                 )
@@ -255,8 +257,8 @@ def widely(width: float) -> str:
 
 
 def trouble_on(
-    pattern: Cut, runs: tuple[Run, ...], code: str, what: str, do: str, amount: float | None = None
-) -> Trouble:
+    pattern: Cut, runs: tuple[Run, ...], code: str, what: Told, do: Told, amount: float | None = None
+) -> Diagnostic:
     """A refusal told of the first edge of a row of runs."""
     piece = pattern.piece(runs[0].piece)
-    return Trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=runs[0].edges[0])
+    return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=runs[0].edges[0])

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from kit.diagnostic import Diagnostic, Told
 from kit.errors import KitError
 from kit.geometry import Path, parallel
 from kit.sewing.cut import Cut
@@ -14,7 +15,7 @@ from kit.sewing.outcome import Closing, Fact, How
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
 from kit.sewing.state import State
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.walk import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.walked import as_sewn
 
@@ -23,11 +24,11 @@ NARROWEST_GAP = 25.0
 """mm of gap through which a small piece can still be turned (common practice, no source)."""
 
 
-def refuse(pattern: Cut, run: Run, code: str, what: str, do: str, amount: float | None = None) -> Trouble:
+def refuse(pattern: Cut, run: Run, code: str, what: Told, do: Told, amount: float | None = None) -> Diagnostic:
     """A refusal told of a run."""
     piece = pattern.piece(run.piece)
     edge = run.edges[0] if piece.has_edge(run.edges[0]) else ""
-    return Trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge)
+    return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge)
 
 
 def opening_run(make: Reader, given: object, where: str) -> Run:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, named_edge, titled
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.language import say
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of, half_facts, lacking, place_facts, refuse, sewn_length
 from kit.sewing.outcome import Closing, Effect, Fact, Uses
@@ -19,11 +20,9 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.state import State
-from kit.sewing.told import edge_told, title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
-from kit.units import Length, both
+from kit.units import Length
 
 CORNERS = ("square", "mitred", "curved")
 PLACE_AGREES = 4.0
@@ -84,15 +83,15 @@ class PocketHem(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         if self.first > self.second + 0.5:
             return (
                 refuse(
                     pattern,
                     self.mouth,
                     "hem_turns",
-                    say("sewing_trouble.pocket_turns"),
-                    say("sewing_trouble.do_deepen_second_turn"),
+                    message("sewing_trouble.pocket_turns"),
+                    message("sewing_trouble.do_deepen_second_turn"),
                     self.first - self.second,
                 ),
             )
@@ -152,7 +151,7 @@ class FoldPocket(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         run = self.edges[0]
         done = [fact for fact in facts_of(pattern, self.edges, "folded") if fact in state.facts]
         if done:
@@ -161,8 +160,8 @@ class FoldPocket(Operation):
                     pattern,
                     run,
                     "folded_twice",
-                    say("sewing_trouble.folded_twice", place=told(pattern, run)),
-                    say("sewing_trouble.do_take_one_out"),
+                    message("sewing_trouble.folded_twice", place=placed(pattern, run)),
+                    message("sewing_trouble.do_take_one_out"),
                 ),
             )
         return tuple(
@@ -170,8 +169,8 @@ class FoldPocket(Operation):
                 pattern,
                 each,
                 "folded_late",
-                say("sewing_trouble.folded_late", place=told(pattern, each)),
-                say("sewing_trouble.folded_late_do"),
+                message("sewing_trouble.folded_late", place=placed(pattern, each)),
+                message("sewing_trouble.folded_late_do"),
             )
             for each in self.edges
             if not state.is_raw(pattern, each)
@@ -244,10 +243,10 @@ class PatchPocket(Operation):
             Scene(layers=(Layer(ground, up="right"),), rows=rows, section=shapes.patch_edge()),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         first = self.edges[0]
-        title = title_told(pattern.piece(first.piece).title)
-        found: list[Trouble] = []
+        title = titled(pattern.piece(first.piece).title)
+        found: list[Diagnostic] = []
         hemmed = half_facts(pattern, (first,), "pocket_hemmed")
         if lacking(state, hemmed):
             found.append(
@@ -255,8 +254,8 @@ class PatchPocket(Operation):
                     pattern,
                     first,
                     "pocket_not_hemmed",
-                    say("sewing_trouble.pocket_not_hemmed", piece=title),
-                    say("sewing_trouble.pocket_not_hemmed_do"),
+                    message("sewing_trouble.pocket_not_hemmed", piece=title),
+                    message("sewing_trouble.pocket_not_hemmed_do"),
                 )
             )
         for fact in lacking(state, facts_of(pattern, self.edges, "folded"))[:1]:
@@ -266,8 +265,8 @@ class PatchPocket(Operation):
                     pattern,
                     Run(fact[1], (fact[3],)),
                     "pocket_not_folded",
-                    say("sewing_trouble.pocket_not_folded", edge=edge_told(edge), piece=title),
-                    say("sewing_trouble.pocket_not_folded_do"),
+                    message("sewing_trouble.pocket_not_folded", edge=named_edge(edge), piece=title),
+                    message("sewing_trouble.pocket_not_folded_do"),
                 )
             )
         if any(fact in state.facts for fact in place_facts(pattern, (self.at,), "pocket_on")):
@@ -276,15 +275,15 @@ class PatchPocket(Operation):
                     pattern,
                     first,
                     "pocket_twice",
-                    say("sewing_trouble.pocket_twice", place=told(pattern, self.at)),
-                    say("sewing_trouble.pocket_twice_do"),
+                    message("sewing_trouble.pocket_twice", place=placed(pattern, self.at)),
+                    message("sewing_trouble.pocket_twice_do"),
                 )
             )
         if self.at.mark.path is not None:
             found += self._place(pattern, self.at.mark.path)
         return tuple(found)
 
-    def _place(self, pattern: Cut, line: Path) -> list[Trouble]:
+    def _place(self, pattern: Cut, line: Path) -> list[Diagnostic]:
         """The placement line is the pocket's outline, the outline without its mouth, or the line of its mouth."""
         piece = pattern.piece(self.edges[0].piece)
         around = sum(edge.path.length for edge in piece.edges)
@@ -297,8 +296,8 @@ class PatchPocket(Operation):
                 pattern,
                 self.edges[0],
                 "pocket_place_size",
-                say("sewing_trouble.pocket_place_size", own=both(own), length=both(line.length)),
-                say("sewing_trouble.pocket_place_size_do"),
+                message("sewing_trouble.pocket_place_size", own=measured(own), length=measured(line.length)),
+                message("sewing_trouble.pocket_place_size_do"),
                 off,
             )
         ]

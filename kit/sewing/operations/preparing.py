@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, number, per_cent
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.joined import EASED_EASE, edge_facts, stitch_length, trouble_on
 from kit.sewing.outcome import Effect, Fact
@@ -16,11 +17,9 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
-from kit.units import Length, both, percent, plain
+from kit.units import Length
 
 LEAST_GATHERS = 1.05
 MOST_GATHERS = 4.0
@@ -81,8 +80,8 @@ class DrawnUp(Operation):
         rows = tuple(Row(run, inset=-(3.0 + 3.0 * number), style="gather") for number in range(self.rows))
         return (Scene((Layer(run, up="right"),), rows, focus=run, section=shapes.drawn_up(self.rows)),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found: list[Trouble] = []
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        found: list[Diagnostic] = []
         for run in self.along:
             if not state.is_raw(pattern, run):
                 found.append(
@@ -90,8 +89,8 @@ class DrawnUp(Operation):
                         pattern,
                         (run,),
                         f"{self.fact}_late",
-                        say("sewing_trouble.drawn_up_late", place=told(pattern, run)),
-                        say("sewing_trouble.drawn_up_late_do"),
+                        message("sewing_trouble.drawn_up_late", place=placed(pattern, run)),
+                        message("sewing_trouble.drawn_up_late_do"),
                     )
                 )
             elif any(fact in state.facts for fact in edge_facts(pattern, (run,), self.fact)) and run.start is None:
@@ -100,8 +99,8 @@ class DrawnUp(Operation):
                         pattern,
                         (run,),
                         f"{self.fact}_twice",
-                        say(f"sewing_trouble.{self.fact}_twice", place=told(pattern, run)),
-                        say("sewing_trouble.do_take_one_operation_out"),
+                        message(f"sewing_trouble.{self.fact}_twice", place=placed(pattern, run)),
+                        message("sewing_trouble.do_take_one_operation_out"),
                     )
                 )
         return tuple(found)
@@ -132,7 +131,7 @@ class Gather(DrawnUp):
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("gather.why", {}), Sentence("gather.why_quarters", {}))
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         drawn, full = self.drawn(pattern), self.full(pattern)
         assert drawn is not None
@@ -144,13 +143,13 @@ class Gather(DrawnUp):
                     pattern,
                     self.along,
                     "gathers_too_few",
-                    say(
+                    message(
                         "sewing_trouble.gathers_too_few",
-                        place=told(pattern, self.along[0]),
-                        full=both(full),
-                        drawn=both(drawn),
+                        place=placed(pattern, self.along[0]),
+                        full=measured(full),
+                        drawn=measured(drawn),
                     ),
-                    say("sewing_trouble.gathers_too_few_do"),
+                    message("sewing_trouble.gathers_too_few_do"),
                     amount=full - drawn,
                 ),
             )
@@ -161,14 +160,14 @@ class Gather(DrawnUp):
                     pattern,
                     self.along,
                     "gathers_too_many",
-                    say(
+                    message(
                         "sewing_trouble.gathers_too_many",
-                        place=told(pattern, self.along[0]),
-                        full=both(full),
-                        ratio=plain(ratio),
-                        drawn=both(drawn),
+                        place=placed(pattern, self.along[0]),
+                        full=measured(full),
+                        ratio=number(ratio),
+                        drawn=measured(drawn),
                     ),
-                    say("sewing_trouble.gathers_too_many_do"),
+                    message("sewing_trouble.gathers_too_many_do"),
                     amount=full - drawn,
                 ),
             )
@@ -202,7 +201,7 @@ class EaseStitch(DrawnUp):
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
         return (Sentence("ease_stitch.why", {}),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         drawn, full = self.drawn(pattern), self.full(pattern)
         if drawn is None:
@@ -216,14 +215,14 @@ class EaseStitch(DrawnUp):
                     pattern,
                     self.along,
                     code,
-                    say(
+                    message(
                         f"sewing_trouble.{code}",
-                        place=told(pattern, self.along[0]),
-                        full=both(full),
-                        drawn=both(drawn),
-                        share=percent(share),
+                        place=placed(pattern, self.along[0]),
+                        full=measured(full),
+                        drawn=measured(drawn),
+                        share=per_cent(share),
                     ),
-                    say(f"sewing_trouble.{code}_do"),
+                    message(f"sewing_trouble.{code}_do"),
                     amount=abs(full - drawn),
                 ),
             )
@@ -265,14 +264,14 @@ class Baste(Operation):
         row = Row(run, inset=-self.distance, style="baste")
         return (Scene((Layer(run, up="right"),), (row,), focus=run, section=shapes.drawn_up(1)),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return tuple(
             trouble_on(
                 pattern,
                 (run,),
                 "basted_late",
-                say("sewing_trouble.basted_late", place=told(pattern, run)),
-                say("sewing_trouble.basted_late_do"),
+                message("sewing_trouble.basted_late", place=placed(pattern, run)),
+                message("sewing_trouble.basted_late_do"),
             )
             for run in self.along
             if state.is_closed(pattern, run)
@@ -309,7 +308,7 @@ class RemoveBasting(Operation):
         run = shown(pattern, self.along[0])
         return (Scene((Layer(run, up="right"),), (Row(run, ink="old"),), focus=run),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = []
         for run in self.along:
             if any(fact not in state.facts for fact in edge_facts(pattern, (run,), "basted")):
@@ -318,8 +317,8 @@ class RemoveBasting(Operation):
                         pattern,
                         (run,),
                         "not_basted",
-                        say("sewing_trouble.not_basted", place=told(pattern, run)),
-                        say("sewing_trouble.not_basted_do"),
+                        message("sewing_trouble.not_basted", place=placed(pattern, run)),
+                        message("sewing_trouble.not_basted_do"),
                     )
                 )
             elif not state.is_closed(pattern, run):
@@ -328,8 +327,8 @@ class RemoveBasting(Operation):
                         pattern,
                         (run,),
                         "basting_out_early",
-                        say("sewing_trouble.basting_out_early", place=told(pattern, run)),
-                        say("sewing_trouble.basting_out_early_do"),
+                        message("sewing_trouble.basting_out_early", place=placed(pattern, run)),
+                        message("sewing_trouble.basting_out_early_do"),
                     )
                 )
         return tuple(found)

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, message
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.outcome import Effect
 from kit.sewing.reading import Reader, Runs, read_word
@@ -15,8 +16,7 @@ from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
 
@@ -66,7 +66,7 @@ class Press(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = []
         for run in self.seams:
             joined = all(
@@ -76,11 +76,11 @@ class Press(Operation):
             )
             if not joined:
                 found.append(
-                    Trouble(
+                    trouble(
                         "pressed_early",
-                        say("sewing_trouble.pressed_early", place=told(pattern, run)),
+                        message("sewing_trouble.pressed_early", place=placed(pattern, run)),
                         pattern.piece(run.piece).title,
-                        say("sewing_trouble.pressed_early_do"),
+                        message("sewing_trouble.pressed_early_do"),
                         piece=run.piece,
                         edge=run.edges[0],
                     )
@@ -91,11 +91,11 @@ class Press(Operation):
                 for edge in run.edges
             ):
                 found.append(
-                    Trouble(
+                    trouble(
                         "pressed_open_shut_in",
-                        say("sewing_trouble.pressed_open_shut_in", place=told(pattern, run)),
+                        message("sewing_trouble.pressed_open_shut_in", place=placed(pattern, run)),
                         pattern.piece(run.piece).title,
-                        say("sewing_trouble.pressed_open_shut_in_do"),
+                        message("sewing_trouble.pressed_open_shut_in_do"),
                         piece=run.piece,
                         edge=run.edges[0],
                     )

@@ -6,13 +6,14 @@ import math
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
-from kit.sewing.operations.joined import Seam, read_ease, shut_in, widely
+from kit.sewing.operations.joined import Seam, read_ease, shut_in
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.joined import unjoined as unjoined
 from kit.sewing.outcome import Closing, Effect, Uses
@@ -21,11 +22,9 @@ from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
-from kit.units import both
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
 
@@ -185,23 +184,23 @@ class PlainSeam(Seam):
         )
         return (together, opened)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.opening is not None:
             end = self.opening[1]
             size = run_length(pattern, self.a[0])
             if end > size + 0.5:
                 found += (
-                    Trouble(
+                    trouble(
                         "opening_outside_seam",
-                        say(
+                        message(
                             "sewing_trouble.opening_outside_seam",
-                            end=both(end),
-                            place=told(pattern, self.a[0]),
-                            size=both(size),
+                            end=measured(end),
+                            place=placed(pattern, self.a[0]),
+                            size=measured(size),
                         ),
                         pattern.piece(self.a[0].piece).title,
-                        say("sewing_trouble.opening_outside_seam_do"),
+                        message("sewing_trouble.opening_outside_seam_do"),
                         amount=end - size,
                         piece=self.a[0].piece,
                         edge=self.a[0].edges[-1],
@@ -211,17 +210,17 @@ class PlainSeam(Seam):
             found += self._binding_trouble(state, pattern)
         return found
 
-    def _binding_trouble(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def _binding_trouble(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         strip, wanted = pattern.strip(self.binding), self.bound_length(pattern)
         left = (strip.count - state.count(self.binding)) * strip.length
         if wanted <= left + 0.5:
             return ()
         return (
-            Trouble(
+            trouble(
                 "binding_short",
-                say("sewing_trouble.binding_short_seam", wanted=both(wanted), left=both(left)),
+                message("sewing_trouble.binding_short_seam", wanted=measured(wanted), left=measured(left)),
                 strip.title,
-                say("sewing_trouble.binding_short_seam_do"),
+                message("sewing_trouble.binding_short_seam_do"),
                 amount=wanted - left,
             ),
         )
@@ -316,15 +315,19 @@ class FrenchSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.trim is not None and self.trim >= self.second - 0.5:
             found += (
-                Trouble(
+                trouble(
                     "french_seam_trimmed",
-                    say("sewing_trouble.french_seam_trimmed", trim=widely(self.trim), second=widely(self.second)),
+                    message(
+                        "sewing_trouble.french_seam_trimmed",
+                        trim=measured(self.trim, "allowance"),
+                        second=measured(self.second, "allowance"),
+                    ),
                     pattern.piece(self.a[0].piece).title,
-                    say("sewing_trouble.french_seam_trimmed_do"),
+                    message("sewing_trouble.french_seam_trimmed_do"),
                     amount=self.trim - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],
@@ -332,11 +335,11 @@ class FrenchSeam(Seam):
             )
         if self.second < NARROWEST:
             found += (
-                Trouble(
+                trouble(
                     "french_seam_rows",
-                    say("sewing_trouble.french_seam_rows", second=widely(self.second)),
+                    message("sewing_trouble.french_seam_rows", second=measured(self.second, "allowance")),
                     pattern.piece(self.a[0].piece).title,
-                    say("sewing_trouble.french_seam_rows_do", least=widely(NARROWEST)),
+                    message("sewing_trouble.french_seam_rows_do", least=measured(NARROWEST, "allowance")),
                     amount=NARROWEST - self.second,
                     piece=self.a[0].piece,
                     edge=self.a[0].edges[0],

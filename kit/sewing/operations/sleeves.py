@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.language import say
+from kit.diagnostic import Diagnostic, measured, message
 from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import facts_of, is_ring, lacking, refuse
 from kit.sewing.operations.seams import Seam
@@ -16,10 +17,7 @@ from kit.sewing.reading import FINISHES, Reader, Runs, read_size, read_width, re
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
-from kit.units import both
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -85,7 +83,7 @@ class SetInSleeve(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         for runs, code in ((self.a, "sleeve_no_ring"), (self.b, "armhole_no_ring")):
             if not is_ring(state, pattern, runs):
@@ -94,8 +92,8 @@ class SetInSleeve(Seam):
                         pattern,
                         runs[0],
                         code,
-                        say(f"sewing_trouble.{code}", place=told(pattern, runs[0])),
-                        say(f"sewing_trouble.{code}_do"),
+                        message(f"sewing_trouble.{code}", place=placed(pattern, runs[0])),
+                        message(f"sewing_trouble.{code}_do"),
                     )
                 )
         codes = {trouble.code for trouble in found}
@@ -108,8 +106,8 @@ class SetInSleeve(Seam):
                     pattern,
                     self.a[0],
                     "not_eased_yet",
-                    say("sewing_trouble.cap_not_eased", ease=both(self.ease)),
-                    say("sewing_trouble.cap_not_eased_do"),
+                    message("sewing_trouble.cap_not_eased", ease=measured(self.ease)),
+                    message("sewing_trouble.cap_not_eased_do"),
                     self.ease,
                 )
             )

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, shown
 from kit.sewing.operations.places import around
 from kit.sewing.outcome import Effect, Uses
@@ -16,8 +17,7 @@ from kit.sewing.reading import DEEPEST_HEM, Reader, read_size, read_width, read_
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
+from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, both
@@ -69,31 +69,31 @@ class MakeStrip(Operation):
             "ends": (self.ends, "allowance"),
         }
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         strip = pattern.strip(self.name)
-        found: list[Trouble] = []
+        found: list[Diagnostic] = []
         if self.name in state.made:
             found.append(
-                Trouble(
+                trouble(
                     "strip_made_twice",
-                    say("sewing_trouble.strip_made_twice"),
+                    message("sewing_trouble.strip_made_twice"),
                     strip.title,
-                    say("sewing_trouble.strip_made_twice_do"),
+                    message("sewing_trouble.strip_made_twice_do"),
                 )
             )
         width = self.finished_width(strip.width)
         if strip.finished_width and abs(width - strip.finished_width) > 0.5:
             found.append(
-                Trouble(
+                trouble(
                     "strip_width",
-                    say(
+                    message(
                         "sewing_trouble.strip_width",
-                        width=both(strip.width),
-                        comes=both(width),
-                        finished_width=both(strip.finished_width),
+                        width=measured(strip.width),
+                        comes=measured(width),
+                        finished_width=measured(strip.finished_width),
                     ),
                     strip.title,
-                    say("sewing_trouble.strip_width_do"),
+                    message("sewing_trouble.strip_width_do"),
                     amount=abs(width - strip.finished_width),
                 )
             )
@@ -137,16 +137,16 @@ class TurnStrip(MakeStrip):
     def finished_width(self, width: float) -> float:
         return width / 2 - self.allowance
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         strip = pattern.strip(self.name)
         found = super().check(state, pattern)
         if self.slant > strip.length / 2:
             found += (
-                Trouble(
+                trouble(
                     "slant_long",
-                    say("sewing_trouble.slant_long", slant=both(self.slant), length=both(strip.length)),
+                    message("sewing_trouble.slant_long", slant=measured(self.slant), length=measured(strip.length)),
                     strip.title,
-                    say("sewing_trouble.slant_long_do"),
+                    message("sewing_trouble.slant_long_do"),
                     amount=self.slant - strip.length / 2,
                 ),
             )
@@ -165,25 +165,25 @@ class TurnStrip(MakeStrip):
         return (Scene(layers=(), section=section.turned_tube(), strip=self.name),)
 
 
-def attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Trouble, ...]:
+def attach_trouble(state: State, pattern: Cut, name: str, more: int) -> tuple[Diagnostic, ...]:
     strip = pattern.strip(name)
-    found: list[Trouble] = []
+    found: list[Diagnostic] = []
     if name not in state.made:
         found.append(
-            Trouble(
+            trouble(
                 "strip_not_made",
-                say("sewing_trouble.strip_not_made"),
+                message("sewing_trouble.strip_not_made"),
                 strip.title,
-                say("sewing_trouble.do_make_strip_first"),
+                message("sewing_trouble.do_make_strip_first"),
             )
         )
     if state.count(name) + more > strip.count:
         found.append(
-            Trouble(
+            trouble(
                 "too_few_strips",
-                say("sewing_trouble.too_few_strips", count=state.count(name) + more, cut=strip.count),
+                message("sewing_trouble.too_few_strips", count=state.count(name) + more, cut=strip.count),
                 strip.title,
-                say("sewing_trouble.too_few_strips_do"),
+                message("sewing_trouble.too_few_strips_do"),
             )
         )
     return tuple(found)
@@ -246,7 +246,7 @@ class AttachStrip(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         number = len(sides_of(pattern, self.to))
         found = list(attach_trouble(state, pattern, self.name, number))
         found += beyond(pattern, self.to, self.at, pattern.strip(self.name).title)
@@ -256,22 +256,22 @@ class AttachStrip(Operation):
             raw = state.is_raw(pattern, place)
             if self.method == "caught" and not raw:
                 found.append(
-                    Trouble(
+                    trouble(
                         "edge_closed_already",
-                        say("sewing_trouble.edge_closed_already", place=told(pattern, self.to)),
+                        message("sewing_trouble.edge_closed_already", place=placed(pattern, self.to)),
                         pattern.strip(self.name).title,
-                        say("sewing_trouble.edge_closed_already_do"),
+                        message("sewing_trouble.edge_closed_already_do"),
                         piece=self.to.piece,
                         edge=self.to.edges[0],
                     )
                 )
             if self.method == "stitched_on" and raw:
                 found.append(
-                    Trouble(
+                    trouble(
                         "edge_still_raw",
-                        say("sewing_trouble.strip_edge_raw", place=told(pattern, self.to)),
+                        message("sewing_trouble.strip_edge_raw", place=placed(pattern, self.to)),
                         pattern.strip(self.name).title,
-                        say("sewing_trouble.strip_edge_raw_do"),
+                        message("sewing_trouble.strip_edge_raw_do"),
                         piece=self.to.piece,
                         edge=self.to.edges[0],
                     )
@@ -279,16 +279,18 @@ class AttachStrip(Operation):
         return tuple(found)
 
 
-def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Trouble, ...]:
+def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Diagnostic, ...]:
     size = run_length(pattern, run)
     if at <= size + 0.5:
         return ()
     return (
-        Trouble(
+        trouble(
             "place_outside_run",
-            say("sewing_trouble.place_outside_run", at=both(at), place=told(pattern, run), size=both(size)),
+            message(
+                "sewing_trouble.place_outside_run", at=measured(at), place=placed(pattern, run), size=measured(size)
+            ),
             title,
-            say("sewing_trouble.place_outside_run_do"),
+            message("sewing_trouble.place_outside_run_do"),
             amount=at - size,
             piece=run.piece,
             edge=run.edges[-1],

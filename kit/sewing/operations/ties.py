@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.places import around, refuse
 from kit.sewing.operations.strips import attach_trouble
@@ -16,11 +17,9 @@ from kit.sewing.reading import Reader, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
-from kit.sewing.told import told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import Length, both
+from kit.units import Length
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -92,7 +91,7 @@ class AttachHandle(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(attach_trouble(state, pattern, self.name, self.halves))
         size = run_length(pattern, self.to)
         if max(self.at) > size + 0.5:
@@ -102,13 +101,13 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "place_outside_run",
-                    say(
+                    message(
                         "sewing_trouble.end_outside_run",
-                        at=both(max(self.at)),
-                        place=told(pattern, self.to),
-                        size=both(size),
+                        at=measured(max(self.at)),
+                        place=placed(pattern, self.to),
+                        size=measured(size),
                     ),
-                    say("sewing_trouble.end_outside_run_do"),
+                    message("sewing_trouble.end_outside_run_do"),
                     max(self.at) - size,
                 ),
             )
@@ -118,8 +117,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "handle_twice",
-                    say("sewing_trouble.handle_twice", place=told(pattern, self.to)),
-                    say("sewing_trouble.do_take_one_operation_out"),
+                    message("sewing_trouble.handle_twice", place=placed(pattern, self.to)),
+                    message("sewing_trouble.do_take_one_operation_out"),
                 )
             )
         ends = [around(pattern, self.to, at, self._width(pattern)) for at in self.at]
@@ -129,8 +128,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "edge_still_raw",
-                    say("sewing_trouble.handle_edge_raw", place=told(pattern, self.to)),
-                    say("sewing_trouble.handle_edge_raw_do"),
+                    message("sewing_trouble.handle_edge_raw", place=placed(pattern, self.to)),
+                    message("sewing_trouble.handle_edge_raw_do"),
                 )
             )
         if self.method != "stitched_on" and not all(state.is_raw(pattern, end) for end in ends):
@@ -139,8 +138,8 @@ class AttachHandle(Operation):
                     pattern,
                     self.to,
                     "edge_closed_already",
-                    say("sewing_trouble.handle_edge_closed", place=told(pattern, self.to)),
-                    say("sewing_trouble.handle_edge_closed_do"),
+                    message("sewing_trouble.handle_edge_closed", place=placed(pattern, self.to)),
+                    message("sewing_trouble.handle_edge_closed_do"),
                 )
             )
         return tuple(found)

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar, Literal
 
+from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.operations.joined import edge_facts, trouble_on, widely
 from kit.sewing.outcome import Effect
@@ -17,8 +18,6 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.state import State
-from kit.sewing.told import title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
 from kit.units import Length
@@ -77,7 +76,7 @@ class OnAllowance(Operation):
         run = shown(pattern, self.along[0])
         return (Scene((Layer(run, up="wrong"),), (Row(run, ink="old"),), focus=run, section=self._section()),)
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = []
         for run in self.along:
             if state.is_raw(pattern, run):
@@ -86,8 +85,8 @@ class OnAllowance(Operation):
                         pattern,
                         (run,),
                         f"{self.kind}_early",
-                        say("sewing_trouble.cut_into_early", place=told(pattern, run)),
-                        say("sewing_trouble.do_sew_seam_first"),
+                        message("sewing_trouble.cut_into_early", place=placed(pattern, run)),
+                        message("sewing_trouble.do_sew_seam_first"),
                     )
                 )
             elif any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in")):
@@ -96,16 +95,16 @@ class OnAllowance(Operation):
                         pattern,
                         (run,),
                         f"{self.kind}_late",
-                        say("sewing_trouble.cut_into_late", place=told(pattern, run)),
-                        say("sewing_trouble.cut_into_late_do"),
+                        message("sewing_trouble.cut_into_late", place=placed(pattern, run)),
+                        message("sewing_trouble.cut_into_late_do"),
                     )
                 )
         return tuple(found)
 
-    def _wrong_bend(self, pattern: Cut, wrong: Bend, code: str) -> tuple[Trouble, ...]:
+    def _wrong_bend(self, pattern: Cut, wrong: Bend, code: str) -> tuple[Diagnostic, ...]:
         key = f"sewing_trouble.{code}"
         return tuple(
-            trouble_on(pattern, (run,), code, say(key, place=told(pattern, run)), say(f"{key}_do"))
+            trouble_on(pattern, (run,), code, message(key, place=placed(pattern, run)), message(f"{key}_do"))
             for run in self.along
             if bend(pattern, run) == wrong
         )
@@ -117,7 +116,7 @@ class Clip(OnAllowance):
 
     kind: ClassVar[str] = "clip"
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return super().check(state, pattern) + self._wrong_bend(pattern, "out", "clipped_outward_curve")
 
 
@@ -127,7 +126,7 @@ class NotchCurve(OnAllowance):
 
     kind: ClassVar[str] = "notch_curve"
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return super().check(state, pattern) + self._wrong_bend(pattern, "in", "notched_inward_curve")
 
 
@@ -142,7 +141,7 @@ class Trim(OnAllowance):
     def _values(self) -> dict[str, tuple[object, str]]:
         return {"edge": (self.along, "place"), "to": (self.to, "allowance")}
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         for run in self.along:
             widths = [pattern.piece(run.piece).edge(name).allowance for name in run.edges]
@@ -154,13 +153,13 @@ class Trim(OnAllowance):
                         pattern,
                         (run,),
                         "nothing_to_trim",
-                        say(
+                        message(
                             "sewing_trouble.nothing_to_trim",
-                            place=told(pattern, run),
-                            width=widely(narrow[0]),
-                            to=widely(self.to),
+                            place=placed(pattern, run),
+                            width=measured(narrow[0], "allowance"),
+                            to=measured(self.to, "allowance"),
                         ),
-                        say("sewing_trouble.nothing_to_trim_do"),
+                        message("sewing_trouble.nothing_to_trim_do"),
                         amount=self.to - narrow[0],
                     )
                 )
@@ -187,7 +186,7 @@ class Grade(OnAllowance):
     def _section(self) -> Section | None:
         return shapes.graded()
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = list(super().check(state, pattern))
         for run in self.along:
             found += too_narrow(pattern, run, self.to)
@@ -201,14 +200,14 @@ class Grade(OnAllowance):
                         pattern,
                         (run,),
                         "one_layer_graded",
-                        say("sewing_trouble.one_layer_graded", place=told(pattern, run)),
-                        say("sewing_trouble.one_layer_graded_do"),
+                        message("sewing_trouble.one_layer_graded", place=placed(pattern, run)),
+                        message("sewing_trouble.one_layer_graded_do"),
                     )
                 )
         return tuple(found)
 
 
-def too_narrow(pattern: Cut, run: Run, to: float) -> list[Trouble]:
+def too_narrow(pattern: Cut, run: Run, to: float) -> list[Diagnostic]:
     if to >= LEFT_AT_LEAST:
         return []
     return [
@@ -216,8 +215,8 @@ def too_narrow(pattern: Cut, run: Run, to: float) -> list[Trouble]:
             pattern,
             (run,),
             "trimmed_away",
-            say("sewing_trouble.trimmed_away", to=widely(to)),
-            say("sewing_trouble.trimmed_away_do", least=widely(LEFT_AT_LEAST)),
+            message("sewing_trouble.trimmed_away", to=measured(to, "allowance")),
+            message("sewing_trouble.trimmed_away_do", least=measured(LEFT_AT_LEAST, "allowance")),
             amount=LEFT_AT_LEAST - to,
         )
     ]
@@ -264,7 +263,7 @@ class TackDown(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = []
         for run in self.edges:
             if not state.is_closed(pattern, run):
@@ -273,8 +272,8 @@ class TackDown(Operation):
                         pattern,
                         (run,),
                         "tacked_raw",
-                        say("sewing_trouble.tacked_raw", place=told(pattern, run)),
-                        say("sewing_trouble.tacked_raw_do"),
+                        message("sewing_trouble.tacked_raw", place=placed(pattern, run)),
+                        message("sewing_trouble.tacked_raw_do"),
                     )
                 )
         for run in self.to:
@@ -284,8 +283,8 @@ class TackDown(Operation):
                         pattern,
                         (run,),
                         "tacked_to_no_seam",
-                        say("sewing_trouble.tacked_to_no_seam", place=told(pattern, run)),
-                        say("sewing_trouble.tacked_to_no_seam_do"),
+                        message("sewing_trouble.tacked_to_no_seam", place=placed(pattern, run)),
+                        message("sewing_trouble.tacked_to_no_seam_do"),
                     )
                 )
         parts = [(run.piece, side) for run in self.to for side in sides_of(pattern, run)]
@@ -297,8 +296,8 @@ class TackDown(Operation):
                             pattern,
                             (run,),
                             "tacked_loose",
-                            say("sewing_trouble.tacked_loose", piece=title_told(pattern.piece(run.piece).title)),
-                            say("sewing_trouble.tacked_loose_do"),
+                            message("sewing_trouble.tacked_loose", piece=titled(pattern.piece(run.piece).title)),
+                            message("sewing_trouble.tacked_loose_do"),
                         )
                     )
         return tuple(found)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.language import say
 from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, opening_run, part, refuse
 from kit.sewing.operations.seams import Seam
@@ -19,11 +20,8 @@ from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
 from kit.sewing.state import State
-from kit.sewing.told import title_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
-from kit.units import both
 
 
 def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
@@ -31,15 +29,15 @@ def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
     return tuple(("turned_out", name) for name in names)
 
 
-def still_inside_out(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Trouble, ...]:
+def still_inside_out(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Diagnostic, ...]:
     """Pieces that must be right side out first."""
     return tuple(
         refuse(
             pattern,
             run,
             "inside_out",
-            say("sewing_trouble.inside_out", piece=title_told(pattern.piece(run.piece).title)),
-            say("sewing_trouble.inside_out_do"),
+            message("sewing_trouble.inside_out", piece=titled(pattern.piece(run.piece).title)),
+            message("sewing_trouble.inside_out_do"),
         )
         for run in {run.piece: run for run in runs}.values()
         if run.piece in state.inside_out
@@ -123,7 +121,7 @@ class SeamToTurn(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = super().check(state, pattern)
         if self.gap is not None and self.gap[1] - self.gap[0] < NARROWEST_GAP:
             size = self.gap[1] - self.gap[0]
@@ -132,8 +130,8 @@ class SeamToTurn(Seam):
                     pattern,
                     self.a[0],
                     "gap_narrow",
-                    say("sewing_trouble.gap_narrow", size=both(size)),
-                    say("sewing_trouble.gap_narrow_do", least=both(NARROWEST_GAP)),
+                    message("sewing_trouble.gap_narrow", size=measured(size)),
+                    message("sewing_trouble.gap_narrow_do", least=measured(NARROWEST_GAP)),
                     NARROWEST_GAP - size,
                 ),
             )
@@ -187,15 +185,15 @@ class TurnOut(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         run = self.through[0]
         found = [
             refuse(
                 pattern,
                 run,
                 "right_side_out_already",
-                say("sewing_trouble.right_side_out_already", piece=title_told(pattern.piece(name).title)),
-                say("sewing_trouble.right_side_out_already_do"),
+                message("sewing_trouble.right_side_out_already", piece=titled(pattern.piece(name).title)),
+                message("sewing_trouble.right_side_out_already_do"),
             )
             for name in self.pieces
             if name not in state.inside_out
@@ -208,8 +206,8 @@ class TurnOut(Operation):
                         pattern,
                         gap,
                         "gap_shut",
-                        say("sewing_trouble.turned_gap_shut", place=told(pattern, gap)),
-                        say("sewing_trouble.turned_gap_shut_do"),
+                        message("sewing_trouble.turned_gap_shut", place=placed(pattern, gap)),
+                        message("sewing_trouble.turned_gap_shut_do"),
                     )
                 )
         return tuple(found)
@@ -266,7 +264,7 @@ class SlipStitch(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         found = still_inside_out(state, pattern, self.runs())
         one, two = run_length(pattern, self.a), run_length(pattern, self.b)
         if abs(one - two) > 2.0:
@@ -275,8 +273,8 @@ class SlipStitch(Operation):
                     pattern,
                     self.a,
                     "gap_unequal",
-                    say("sewing_trouble.gap_unequal", one=both(one), two=both(two)),
-                    say("sewing_trouble.gap_unequal_do"),
+                    message("sewing_trouble.gap_unequal", one=measured(one), two=measured(two)),
+                    message("sewing_trouble.gap_unequal_do"),
                     abs(one - two),
                 ),
             )

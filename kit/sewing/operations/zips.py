@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar, Literal
 
+from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
-from kit.language import say
 from kit.sewing.cut import Cut
+from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import facts_of, minus, opening_run, refuse
 from kit.sewing.outcome import Closing, Effect
@@ -16,8 +17,6 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
 from kit.sewing.state import State
-from kit.sewing.told import edge_told, told
-from kit.sewing.trouble import Trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.units import Length, both
@@ -98,8 +97,8 @@ class Zip(Operation):
             section=shape,
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Trouble, ...]:
-        found: list[Trouble] = []
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        found: list[Diagnostic] = []
         size, other = run_length(pattern, self.over), run_length(pattern, self.under)
         if abs(size - other) > 1.0:
             found.append(
@@ -107,8 +106,8 @@ class Zip(Operation):
                     pattern,
                     self.over,
                     "zip_sides",
-                    say("sewing_trouble.zip_sides", size=both(size), other=both(other)),
-                    say("sewing_trouble.zip_sides_do"),
+                    message("sewing_trouble.zip_sides", size=measured(size), other=measured(other)),
+                    message("sewing_trouble.zip_sides_do"),
                     abs(size - other),
                 )
             )
@@ -119,15 +118,17 @@ class Zip(Operation):
                     pattern,
                     self.over,
                     "zip_long" if long else "zip_short",
-                    say("sewing_trouble.zip_length", length=both(self.length), opening=both(size)),
-                    say("sewing_trouble.zip_long_do") if long else say("sewing_trouble.zip_short_do", most=both(TOP)),
+                    message("sewing_trouble.zip_length", length=measured(self.length), opening=measured(size)),
+                    message("sewing_trouble.zip_long_do")
+                    if long
+                    else message("sewing_trouble.zip_short_do", most=measured(TOP)),
                     abs(size - self.length),
                 )
             )
         found += self._edges(state, pattern)
         return tuple(found)
 
-    def _edges(self, state: State, pattern: Cut) -> list[Trouble]:
+    def _edges(self, state: State, pattern: Cut) -> list[Diagnostic]:
         for run in self.runs():
             piece = pattern.piece(run.piece)
             whole = [span for name in run.edges for span in spans(pattern, Run(run.piece, (name,), run.side))]
@@ -139,8 +140,8 @@ class Zip(Operation):
                             pattern,
                             beyond,
                             "seam_below_zip",
-                            say("sewing_trouble.seam_below_zip", place=told(pattern, beyond)),
-                            say("sewing_trouble.seam_below_zip_do"),
+                            message("sewing_trouble.seam_below_zip", place=placed(pattern, beyond)),
+                            message("sewing_trouble.seam_below_zip_do"),
                         )
                     ]
             for name, at in self._tops(pattern, run):
@@ -154,8 +155,8 @@ class Zip(Operation):
                                 pattern,
                                 Run(run.piece, (name,), side),
                                 "zip_late",
-                                say("sewing_trouble.zip_late", edge=edge_told(piece.edge(name))),
-                                say("sewing_trouble.zip_late_do"),
+                                message("sewing_trouble.zip_late", edge=named_edge(piece.edge(name))),
+                                message("sewing_trouble.zip_late_do"),
                             )
                         ]
         return []

@@ -17,6 +17,7 @@ phrase-row = { $first } mit { $last }
 phrase-title = { $given }
 phrase-two = { $first } und { $last }
 phrase-more = { $first }, { $last }
+phrase-then = { $first } { $then }
 phrase-parted = { $first }; { $last }
 phrase-two_places = { $first } sowie { $last }
 phrase-more_places = { $first }, { $last }

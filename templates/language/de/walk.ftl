@@ -10,3 +10,4 @@ walk-seam = { $first } an { $second }
 # { $first } ist der Name einer auf der Kante markierten Öffnung.
 walk-mark_start = Anfang: { $first }
 walk-mark_end = Ende: { $first }
+walk-both = { $names }

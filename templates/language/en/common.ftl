@@ -22,6 +22,7 @@ phrase-title = { $small }
 # $sound is "i" before a word that begins with that vowel (Spanish needs it), else "other"; a language may leave it out.
 phrase-two = { $first } and { $last }
 phrase-more = { $first }, { $last }
+phrase-then = { $first } { $then }
 # Parts of a text that may have commas of their own.
 phrase-parted = { $first }; { $last }
 # The same for a list of places, each of which may be a list itself.

@@ -10,3 +10,4 @@ walk-seam = { $first } to { $second }
 # $first is the name of an opening marked on the edge.
 walk-mark_start = start of the { $first }
 walk-mark_end = end of the { $first }
+walk-both = { $names }

@@ -22,6 +22,7 @@ phrase-two =
        *[other] { $first } y { $last }
     }
 phrase-more = { $first }, { $last }
+phrase-then = { $first } { $then }
 phrase-parted = { $first }; { $last }
 phrase-two_places = { $first }, así como { $last }
 phrase-more_places = { $first }, { $last }

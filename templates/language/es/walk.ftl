@@ -10,3 +10,4 @@ walk-seam = { $first } con { $second }
 # $first es el nombre de una abertura marcada en el borde.
 walk-mark_start = comienzo de { $first }
 walk-mark_end = final de { $first }
+walk-both = { $names }

@@ -29,6 +29,7 @@ phrase-row = { $first } avec { $last }
 phrase-title = { $small }
 phrase-two = { $first } et { $last }
 phrase-more = { $first }, { $last }
+phrase-then = { $first } { $then }
 phrase-parted = { $first } ; { $last }
 phrase-two_places = { $first } ainsi que { $last }
 phrase-more_places = { $first }, { $last }

@@ -10,3 +10,4 @@ walk-seam = rencontre { $first } / { $second }
 # $first est le nom d’une ouverture marquée sur le bord.
 walk-mark_start = début : { $first }
 walk-mark_end = fin : { $first }
+walk-both = { $names }

@@ -1,0 +1,66 @@
+"""Titles, edges and places as people say them."""
+
+from __future__ import annotations
+
+from kit.diagnostic import EdgeName, HasName, Spot
+from kit.language import SOURCE, called, language, say, says
+from kit.wording.lists import listed
+
+
+def title_said(title: str) -> str:
+    """A title in running text: the first letter small where the language writes it so, unless it begins with capitals
+    ("UK top") or with a letter that stands for itself ("T-shirt"). The rest stays as it is ("yoke B")."""
+    first = title.split(" ")[0]
+    capitals = sum(letter.isupper() for letter in first)
+    kept = capitals > 1 or (len(first) > 1 and not first[1].isalpha())
+    return say("phrase.title", small=title if kept else title[:1].lower() + title[1:], given=title)
+
+
+def edge_said(edge: HasName) -> str:
+    """An edge in running text: the lesson's own words, else the language's for that name, else the name."""
+    return edge.said or _called(edge.name)
+
+
+def edge_label(edge: HasName) -> str:
+    """An edge as it is written beside its line in a picture: in the source its short name ("side"), else as it is
+    said."""
+    if edge.said or language() != SOURCE:
+        return edge_said(edge)
+    return called(edge.name)
+
+
+def _called(name: str) -> str:
+    key = f"edge.{name}"
+    return say(key) if says(key) else called(name)
+
+
+def side_word(side: str) -> str:
+    """Left or right."""
+    return say(f"word.{side}")
+
+
+def edge_on_side(edge: str, side: str) -> str:
+    """An edge (in words) of one half, or of both (""): "left side seam"."""
+    return say("phrase.edge_on_side", side=side_word(side), edge=edge) if side else edge
+
+
+def piece_said(title: str, side: str = "") -> str:
+    """A piece with its article: "the front", "the left front"."""
+    if side:
+        return say("phrase.piece_on_side", side=side_word(side), piece=title_said(title))
+    return say("phrase.piece", piece=title_said(title))
+
+
+def spot_said(spot: Spot) -> str:
+    """Edges or a mark with their piece: "front left side seam"."""
+    edges = listed([edge_said(each) if isinstance(each, EdgeName) else each for each in spot.edges])
+    values = {"piece": title_said(spot.title), "edge": edges}
+    if spot.side:
+        return say("phrase.run_on_side", values, side=side_word(spot.side))
+    return say("phrase.run", values)
+
+
+def measure_said(name: str) -> str:
+    """A body measurement as people say it; of a lesson's own, its name with blanks."""
+    key = f"measure.{name}"
+    return say(key) if says(key) else name.replace("_", " ")
