@@ -182,7 +182,7 @@ class MakeVerbs:
 
             make.dart(skirt_front)"""
 
-    def ease_stitch(self, *along: Runs, to: object = None, fit: object = None, rows: int = 1) -> None:
+    def ease_stitch(self, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 1) -> None:
         """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
         Example::
@@ -259,7 +259,7 @@ class MakeVerbs:
         b: Runs,
         *,
         allowance: object,
-        lap: object = None,
+        lap: PieceHandle | str | None = None,
         width: object = None,
         trim: object = None,
         outside: bool = True,
@@ -313,7 +313,7 @@ class MakeVerbs:
 
             make.fuse(cuff, front_facing)"""
 
-    def gather(self, *along: Runs, to: object = None, fit: object = None, rows: int = 2) -> None:
+    def gather(self, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 2) -> None:
         """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
 
         Example::

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import time
 from collections.abc import Callable
 from typing import Any
@@ -11,6 +12,7 @@ import pytest
 from kit import Lesson, bodice_block, cm
 from kit.live.completing import offers
 from kit.live.help_at_cursor import help_at
+from kit.live.verb_help import told, verbs_of
 
 STEP = '@lesson.step("x")\ndef fresh(front, back, hem_drop):\n    """Words."""\n'
 SEW = '@lesson.sew("x")\ndef sides(make, front, back):\n    """Words."""\n'
@@ -246,6 +248,33 @@ def test_a_verb_in_full(lesson: Lesson) -> None:
     assert shown(lesson, STEP + "    front.tip.up(1 * cm).thr|ough(") == ""
     chained = shown(lesson, STEP + "    front.shoulder_tip.up(1 * cm).thr|ough(")
     assert chained.startswith("point.through(other, beyond=...)")
+
+
+@pytest.mark.parametrize(
+    ("kind", "name", "argument", "words"),
+    [
+        ("make", "gather", "fit", "edges, one or several; may be left out"),
+        ("make", "flat_felled_seam", "lap", "a piece or its name in quotation marks; may be left out"),
+        ("make", "attach_handle", "lap", "a length, such as 1.5 * cm; 25 mm where nothing is said"),
+        ("make", "plain_seam", "opening", "a mark or (length, length); may be left out"),
+        ("piece", "draw", "instead_of", "a line or its name in quotation marks, one or several; may be left out"),
+        ("piece", "true", "share", '"half", "own" or "other"; "half" where nothing is said'),
+        ("piece", "match", "at", "a length along it, two of them, or a point, one or several"),
+        ("line", "curve_into", "fullness", "a number; 1.0 where nothing is said"),
+    ],
+)
+def test_what_an_argument_takes(kind: str, name: str, argument: str, words: str) -> None:
+    verb = verbs_of(kind)[name]
+    assert [told(one, verb) for one in verb.arguments if one.name == argument] == [words]
+
+
+def test_no_argument_is_told_in_pythons_words() -> None:
+    foreign = re.compile(r"[|\[\]_]|[a-z][A-Z]|\b(object|None|str|int)\b")
+    for kind in ("piece", "line", "point", "strip", "make", "cut piece", "edges"):
+        for verb in verbs_of(kind).values():
+            for one in verb.arguments:
+                what = told(one, verb).partition(";")[0]
+                assert not foreign.search(what), (verb.name, one.name, what)
 
 
 def test_an_edge_a_piece_and_a_parameter_in_full(lesson: Lesson) -> None:

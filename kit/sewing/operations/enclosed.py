@@ -288,7 +288,7 @@ class LappedSeam(Seam):
         return found
 
 
-def _lapping(make: Reader, lap: object, a: tuple[Run, ...], b: tuple[Run, ...], where: str) -> bool:
+def _lapping(make: Reader, lap: PieceHandle | str | None, a: tuple[Run, ...], b: tuple[Run, ...], where: str) -> bool:
     """Whether the second row of runs laps over the first; `lap` names the piece on top (None: the first)."""
     if lap is None:
         return False
@@ -340,7 +340,7 @@ def flat_felled_seam(
     b: Runs,
     *,
     allowance: object,
-    lap: object = None,
+    lap: PieceHandle | str | None = None,
     width: object = None,
     trim: object = None,
     outside: bool = True,

@@ -334,7 +334,7 @@ class RemoveBasting(Operation):
         return tuple(found)
 
 
-def _drawn(make: Reader, to: object, fit: object, where: str) -> tuple[float | None, tuple[Run, ...]]:
+def _drawn(make: Reader, to: object, fit: Runs | None, where: str) -> tuple[float | None, tuple[Run, ...]]:
     if to is not None and fit is not None:
         raise KitError("both a length and an edge to fit are named.", where=where, do="Name one of them.")
     return (
@@ -350,7 +350,7 @@ def _rows(rows: object, where: str) -> int:
 
 
 @verb
-def gather(make: Reader, *along: Runs, to: object = None, fit: object = None, rows: int = 2) -> Gather:
+def gather(make: Reader, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 2) -> Gather:
     """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
 
     Example::
@@ -369,7 +369,7 @@ def gather(make: Reader, *along: Runs, to: object = None, fit: object = None, ro
 
 
 @verb
-def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: object = None, rows: int = 1) -> EaseStitch:
+def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 1) -> EaseStitch:
     """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
     Example::
