@@ -8,11 +8,14 @@ import sys
 from collections.abc import Sequence
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from kit.class_cli import add_commands
 from kit.errors import KitError
 from kit.words_cli import add_words
+
+if TYPE_CHECKING:
+    from kit.booklet.handover import Advice
 
 _CODE = (
     "Building and checking run the notebook from the top, with your rights, in its own folder. Build only notebooks "
@@ -274,18 +277,25 @@ def _pages(options: argparse.Namespace) -> int:
 def _check(options: argparse.Namespace) -> int:
     from kit.booklet.compose import compose
     from kit.booklet.fetch import LessonFolder
+    from kit.booklet.handover import Refused
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.proof import failed, prove
 
     _say_code(options.notebook)
-    ran = run_notebook(
-        read_notebook(options.notebook),
-        options.notebook.resolve().parent,
-        name=options.notebook.name,
-        size=options.size,
-        units=options.units,
-        timeout=options.timeout,
-    )
+    try:
+        ran = run_notebook(
+            read_notebook(options.notebook),
+            options.notebook.resolve().parent,
+            name=options.notebook.name,
+            size=options.size,
+            units=options.units,
+            mend=True,
+            timeout=options.timeout,
+        )
+    except Refused as refused:
+        print(f"lessonkit: {refused}", file=sys.stderr)
+        _print_advice(refused.advice)
+        return 2
     findings = prove(ran.handover.pattern)
     for note in ran.handover.notes:
         print(note)
@@ -294,6 +304,7 @@ def _check(options: argparse.Namespace) -> int:
     for line in dict.fromkeys(folder.left_out):
         print(f"Left out of the booklet: {line}")
     _print_findings(findings)
+    _print_advice(ran.handover.advice)
     title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
     if failed(findings):
         print(f"{title}, {size}: the proof failed.")
@@ -302,8 +313,25 @@ def _check(options: argparse.Namespace) -> int:
     return 0
 
 
+def _print_advice(found: Sequence[Advice]) -> None:
+    """What mends the lesson; for its own values also what is wrong, which nothing else tells."""
+    from kit.language import say
+    from kit.proof.remedy import heading
+
+    for advice in found:
+        if advice.own:
+            print(say("remedy.own_values"))
+            for trouble in advice.trouble:
+                print(f"error: {trouble}")
+        if advice.remedies:
+            print(heading(advice.remedies))
+        for remedy in advice.remedies:
+            print(say("remedy.line", remedy=str(remedy)))
+
+
 def _bodies(options: argparse.Namespace) -> int:
     from kit.booklet.bodies import work_bodies
+    from kit.language import say
 
     _say_code(options.notebook)
     live = sys.stdout.isatty()
@@ -327,6 +355,8 @@ def _bodies(options: argparse.Namespace) -> int:
     refused = [row for row in made["rows"] if not row["drafted"]]
     for row in refused[:10]:
         print(f"{row['name']} (line {row['line']}): {row['trouble']}")
+        if row["remedies"]:
+            print(f"  {say('remedy.line', remedy=row['remedies'][0]['says'])}")
     if len(refused) > 10:
         print(f"And {len(refused) - 10} more; the report has them all.")
     counts = made["counts"]
@@ -334,6 +364,9 @@ def _bodies(options: argparse.Namespace) -> int:
         f"{made['lesson']}: {counts['drafted']} of {counts['rows']} bodies drafted, "
         f"{counts['with_errors']} of them with errors in the proof."
     )
+    failed = counts["not_drafted"] + counts["with_errors"]
+    if failed:
+        print(f"Of the {failed} that failed, a change of values mends {counts['with_remedy']}; the report names it.")
     print(options.report)
     return 0
 

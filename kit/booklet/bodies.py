@@ -13,6 +13,7 @@ import io
 import json
 import re
 from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Literal
@@ -27,6 +28,7 @@ from kit.units import Length, parse
 Unit = Literal["cm", "inch", "mm"]
 MIMETYPE = "application/vnd.lessonkit.bodies+json"
 _PORTION = 10  # rows worked at a time, so that progress shows
+_REMEDIES = 3  # single values told for one body, at most
 
 _NAMES = ("name", "label", "person", "id", "body", "student")
 _SAME: Mapping[str, str] = {
@@ -249,13 +251,16 @@ def send(namespace: Mapping[str, Any], rows: str) -> None:
 
 def work_row(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, Any]:
     """What became of one body: `drafted` or its `trouble`, `checks` of the body, `estimated` measures that the
-    lesson uses, `findings` of the proof and `finished` measurements (mm)."""
+    lesson uses, `findings` of the proof, `finished` measurements (mm), and for a body that cannot be drafted, or with
+    errors in the proof, the `remedies`: values that mend it."""
     from kit.body.check import check_body
     from kit.body.make import make_body
     from kit.proof import prove
+    from kit.proof.mending import remedies
 
     found: dict[str, Any] = {"drafted": False, "trouble": "", "checks": [], "estimated": [], "findings": []}
-    found["finished"] = {}
+    found["finished"], found["remedies"] = {}, []
+    body = None
     try:
         body = make_body({key: Length(value) for key, value in values.items()}, lesson.sizes, name)
         found["checks"] = [str(doubt) for doubt in check_body(body, lesson.units)]
@@ -268,6 +273,9 @@ def work_row(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, A
         found["trouble"] = str(error)
     except Exception as error:  # whatever one body does, the others are still worked
         found["trouble"] = f"The lesson stopped on this body ({type(error).__name__}: {error})."
+    if body is not None and (not found["drafted"] or any(f["level"] == "error" for f in found["findings"])):
+        with suppress(Exception):  # the trouble itself is told
+            found["remedies"] = [remedy.as_dict() for remedy in remedies(lesson, body, count=_REMEDIES)]
     return found
 
 
@@ -340,6 +348,7 @@ def _report(
             "estimated": [],
             "findings": [],
             "finished": {},
+            "remedies": [],
         }
         rows.append(
             {
@@ -363,6 +372,7 @@ def _report(
             "drafted": len(drafted),
             "with_errors": sum(any(f["level"] == "error" for f in row["findings"]) for row in drafted),
             "not_drafted": len(rows) - len(drafted),
+            "with_remedy": sum(bool(row["remedies"]) for row in rows),
         },
         "rows": rows,
     }

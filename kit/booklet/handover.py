@@ -17,6 +17,7 @@ from kit.errors import KitError, near
 from kit.lesson.another import find_lesson
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import Pattern
+from kit.proof.remedy import Remedy
 from kit.units import System
 
 DRAFTED = "drafted"
@@ -47,10 +48,26 @@ class FittingResult:
 
 
 @dataclass(frozen=True)
+class Advice:
+    """What mends a lesson that cannot be drafted, or fails its proof, with the values that stand or (`own`) with those
+    it was written with. `trouble` is the refusal, or the proof's errors."""
+
+    own: bool
+    trouble: tuple[str, ...]
+    remedies: tuple[Remedy, ...]
+
+
+class Refused(KitError):
+    """A draft that was refused, with what mends it."""
+
+    advice: tuple[Advice, ...] = ()
+
+
+@dataclass(frozen=True)
 class Handover:
     """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), the patterns of other
-    `sizes` when some were asked for, in the order of the chart, the lesson's `fittings`, and in
-    a translation the `names` of its points and lines: (in code, as called)."""
+    `sizes` when some were asked for, in the order of the chart, the lesson's `fittings`, in a translation the `names`
+    of its points and lines: (in code, as called), and the `advice` when it was asked for."""
 
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
@@ -58,6 +75,7 @@ class Handover:
     sizes: tuple[Pattern, ...] = ()
     fittings: tuple[FittingResult, ...] = ()
     names: tuple[tuple[str, str], ...] = ()
+    advice: tuple[Advice, ...] = ()
 
 
 def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[str] = ()) -> Handover:
@@ -123,21 +141,58 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     return rows
 
 
-def send(namespace: Mapping[str, Any], size: str | None, units: System | None, sizes: Sequence[str] = ()) -> None:
-    """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`."""
+def advice(lesson: Any) -> tuple[Advice, ...]:
+    """What mends the lesson with its values as they stand, and with its own, where either fails."""
+    from kit.proof.mending import remedies
+    from kit.proof.prove import errors
+
+    found = []
+    own_values = {parameter.name: parameter.default for parameter in lesson.parameters}
+    for values in (lesson.values, own_values):
+        own = values is own_values
+        if own and values == lesson.values:
+            continue
+        try:
+            trouble = tuple(str(finding) for _, finding in errors(lesson.work(values=values)))
+        except KitError as error:
+            trouble = (str(error),)
+        if trouble:
+            found.append(Advice(own, trouble, remedies(lesson, values=values)))
+    return tuple(found)
+
+
+def send(
+    namespace: Mapping[str, Any],
+    size: str | None,
+    units: System | None,
+    sizes: Sequence[str] = (),
+    *,
+    mend: bool = False,
+) -> None:
+    """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`. `mend`: with advice."""
     from IPython.display import publish_display_data
 
-    answer: Handover | KitError
+    answer: Handover | KitError | tuple[KitError, tuple[Advice, ...]]
+    lesson = None
     try:
-        answer = work(find_lesson(namespace), size, units, sizes)
+        lesson = find_lesson(namespace)
+        answer = work(lesson, size, units, sizes)
+        if mend:
+            answer = replace(answer, advice=advice(lesson))
     except KitError as error:
-        answer = error
+        answer = (error, advice(lesson)) if mend and lesson is not None else error
     publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})
 
 
 def receive(text: str) -> Handover:
-    """The `Handover` in a message made by `send`. Raises the `KitError` that was sent instead of one."""
+    """The `Handover` in a message made by `send`. Raises the `KitError` that was sent instead of one, as `Refused` when
+    advice came with it."""
     answer = pickle.loads(base64.b64decode(text))
+    if isinstance(answer, tuple):
+        refusal, found = answer
+        refused = Refused(refusal.what, where=refusal.where, do=refusal.do)
+        refused.advice = found
+        raise refused
     if isinstance(answer, KitError):
         raise answer
     if not isinstance(answer, Handover):

@@ -99,16 +99,19 @@ def run_notebook(
     size: str | None = None,
     units: System | None = None,
     sizes: Sequence[str] = (),
+    mend: bool = False,
     timeout: int = 120,
     progress: Progress | None = None,
 ) -> Ran:
     """Run every code cell of `book` in a fresh kernel whose working folder is `folder`, then work its lesson
     for `size` and `units` (None: as saved beside the notebook), and for each of `sizes` ("all": every one). `timeout`
-    is seconds per cell; `progress` is told of each cell in a phrase.
+    is seconds per cell; `progress` is told of each cell in a phrase. `mend`: what mends it is found too.
 
-    Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
+    Raises `KitError` in plain words for a cell that fails, with the cell's place and title; with `mend`, `Refused`
+    (kit/booklet/handover.py) for a pattern that cannot be drafted.
     """
-    source = f"import kit.booklet.handover\nkit.booklet.handover.send(globals(), {size!r}, {units!r}, {tuple(sizes)!r})"
+    asked = f"globals(), {size!r}, {units!r}, {tuple(sizes)!r}" + (", mend=True" if mend else "")
+    source = f"import kit.booklet.handover\nkit.booklet.handover.send({asked})"
     book, (answer,) = run_and_ask(book, folder, [source], MIMETYPE, name=name, timeout=timeout, progress=progress)
     if not answer:
         raise KitError(

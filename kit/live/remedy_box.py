@@ -159,7 +159,8 @@ class RemedyBox:
             # While a lesson is being written the proof finds much that no slider can mend; it says so itself.
             self.clear()
             return
-        self._head.value = fragments.heading(text)
+        what_for = "" if self._asked.refused else fragments.heading(say("remedy.for_proof"))
+        self._head.value = what_for + (fragments.sentence(text) if what_for else fragments.heading(text))
         self._fill(found)
         self.widget.layout.display = ""
 

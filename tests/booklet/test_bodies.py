@@ -135,7 +135,7 @@ def test_the_command_writes_a_row_for_every_person(
     assert not odd["drafted"] and "'nine'" in odd["trouble"]
     assert not slip["drafted"] and "cannot be right" in slip["trouble"]
     assert mara["drafted"] and "upper_chest_girth" not in mara["measured"]
-    assert made["counts"] == {"rows": 4, "drafted": 2, "with_errors": 0, "not_drafted": 2}
+    assert made["counts"] == {"rows": 4, "drafted": 2, "with_errors": 0, "not_drafted": 2, "with_remedy": 0}
 
 
 def test_a_refused_table_leaves_the_report_as_it_was(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -20,6 +20,7 @@ remedy-no_single = { $count ->
    *[other] Kein einzelner Wert hilft innerhalb seines Bereichs. Jedes davon hilft:
 }
 remedy-none = Innerhalb der Bereiche wurde kein Wert gefunden, der hilft.
+remedy-for_proof = Gegen das, was die Prüfung gefunden hat:
 remedy-looking = Werte, die helfen, werden gesucht …
 remedy-take = Einstellen
 remedy-take_back = Zurückgehen

@@ -24,6 +24,8 @@ remedy-no_single = { $count ->
    *[other] No single value mends it inside its range. Each of these does:
 }
 remedy-none = No value was found, inside its range, that mends it.
+# Before what stands over a list, on the panel, where the draft itself is not refused.
+remedy-for_proof = To put right what the proof found:
 remedy-looking = Looking for values that mend it …
 # Buttons.
 remedy-take = Set it

@@ -20,6 +20,7 @@ remedy-no_single = { $count ->
    *[other] Ningún valor por sí solo lo remedia dentro de sus límites. Cualquiera de estos sí:
 }
 remedy-none = No se ha hallado ningún valor que lo remedie dentro de sus límites.
+remedy-for_proof = Para corregir lo que halló la comprobación:
 remedy-looking = Buscando valores que lo remedien …
 remedy-take = Ponerlo
 remedy-take_back = Volver

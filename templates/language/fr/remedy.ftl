@@ -20,6 +20,7 @@ remedy-no_single = { $count ->
    *[other] Aucune valeur seule n’y remédie entre ses limites. Chacun de ces changements y remédie :
 }
 remedy-none = Aucune valeur qui y remédie n’a été trouvée entre ses limites.
+remedy-for_proof = Pour corriger ce que la vérification a trouvé :
 remedy-looking = Recherche de valeurs qui y remédient …
 remedy-take = Mettre
 remedy-take_back = Revenir
