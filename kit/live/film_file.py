@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from kit.errors import KitError
+from kit.language import say
 from kit.picture.raster import Pixels
 
 if TYPE_CHECKING:
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 GIF_RATE = 12.5
 """Frames a second of an animated GIF, whose clock counts hundredths of a second."""
 _COLOURS = 128
+_INSTALL = '%pip install "pattern-lesson-kit[film]"'  # in a cell: it is then put where the lesson runs
 # What players expect of a film of this kind: colours as in ITU-R BT.709, the index before the pictures.
 _OUT = ["-vf", "scale=out_color_matrix=bt709:out_range=tv,setparams=color_primaries=bt709:color_trc=bt709"]
 _OUT += ["-color_range", "tv", "-crf", "18", "-preset", "veryfast", "-movflags", "+faststart"]
@@ -54,12 +56,15 @@ def gif(frames: Iterator[Pixels]) -> bytes:
 
 
 def mp4(frames: Iterator[Pixels], size: tuple[int, int], rate: int) -> bytes:
-    """A film of `frames`: H.264, 4:2:0, without sound. `KitError` when ffmpeg cannot be run or gives up."""
+    """A film of `frames`: H.264, 4:2:0, without sound. `KitError` when the extra `film` is not installed, when ffmpeg
+    cannot be run or gives up."""
     try:
         import imageio_ffmpeg  # type: ignore[import-untyped]
-
+    except ImportError as error:
+        raise KitError(say("player.film_missing"), do=say("player.film_install", command=_INSTALL)) from error
+    try:
         imageio_ffmpeg.get_ffmpeg_exe()
-    except (ImportError, RuntimeError, OSError) as error:
+    except (RuntimeError, OSError) as error:
         raise _no_ffmpeg("it was not found") from error
     with tempfile.TemporaryDirectory(prefix="lessonkit-film-") as folder:
         path = Path(folder) / "film.mp4"

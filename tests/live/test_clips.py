@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import io
 import re
+import sys
+import tomllib
 from pathlib import Path
 
 import imageio_ffmpeg
@@ -12,6 +14,7 @@ import pytest
 from PIL import Image
 
 from kit import KitError, Lesson, lesson_clips, mm
+from kit.language import say, speaking
 from kit.live.shots import shots
 
 from .conftest import LessonMaker
@@ -116,6 +119,31 @@ def test_it_can_be_called_off(lesson: Lesson, tmp_path: Path) -> None:
     )
     assert [path.name for path in made] == ["draft-01-lower_hem.mp4"]
     assert sorted(path.name for path in tmp_path.iterdir() if path.is_file()) == ["draft-01-lower_hem.mp4"]
+
+
+@pytest.mark.parametrize("code", ["en", "de", "es", "fr"])
+def test_without_the_extra_it_is_said_what_to_type(
+    lesson: Lesson, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, code: str
+) -> None:
+    """Everything but a film is written all the same."""
+    path = tmp_path / "draft-01-lower_hem.mp4"
+    path.write_bytes(b"the last good one")
+    monkeypatch.setitem(sys.modules, "imageio_ffmpeg", None)  # as where it is not installed: importing it fails
+    with speaking(code), pytest.raises(KitError, match=r'%pip install "pattern-lesson-kit\[film\]"') as refused:
+        lesson_clips(lesson, tmp_path, "lower_hem", size=SMALL, seconds=0.2)
+    with speaking(code):
+        assert str(refused.value).startswith(say("player.film_missing"))
+    assert "MP4" in str(refused.value) and "GIF" in str(refused.value)
+    assert path.read_bytes() == b"the last good one"
+    for kind in ("gif", "png", "svg"):
+        assert lesson_clips(lesson, tmp_path, "lower_hem", kind, SMALL, 0.2)[0].is_file()
+
+
+def test_the_extra_is_named_as_the_message_says(root: Path) -> None:
+    project = tomllib.loads((root / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    assert project["name"] == "pattern-lesson-kit"
+    assert [one.split(">")[0] for one in project["optional-dependencies"]["film"]] == ["imageio-ffmpeg"]
+    assert not any("ffmpeg" in one for one in project["dependencies"])
 
 
 def test_ffmpeg_that_cannot_be_run_is_said_plainly(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import sys
 import time
 from pathlib import Path
 from typing import Any
@@ -255,6 +256,13 @@ def test_an_export_is_called_off(shown: Player, tmp_path: Path) -> None:
     shown._heard(None, {"do": "cancel"}, [])
     assert wait(shown) == "Cancelled; no file was written."
     assert not (tmp_path / "landing-vest-clips").exists()
+
+
+def test_a_film_that_needs_the_extra_is_said_in_the_panel(shown: Player, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "imageio_ffmpeg", None)
+    shown._heard(None, {"do": "export", "kind": "mp4", "all": False, "size": "1280 x 720", "seconds": 1}, [])
+    said = wait(shown)
+    assert '%pip install "pattern-lesson-kit[film]"' in said and "Traceback" not in said
 
 
 def test_what_goes_wrong_is_said(shown: Player, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

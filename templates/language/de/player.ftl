@@ -71,3 +71,6 @@ player-export_cancelled =
         [one] Abgebrochen; { $count } fertige Datei liegt im Ordner { $folder }.
        *[other] Abgebrochen; { $count } fertige Dateien liegen im Ordner { $folder }.
     }
+player-film_missing = Der Film kann nicht geschrieben werden: Was MP4-Filme schreibt, ist nicht installiert.
+# $command: what to type, never translated.
+player-film_install = Wählen Sie stattdessen ein bewegtes Bild (GIF) oder Bilder, oder installieren Sie es: Tippen Sie in eine Zelle { $command }, führen Sie sie aus und exportieren Sie noch einmal.

@@ -71,3 +71,6 @@ player-export_cancelled =
         [one] Cancelled; { $count } finished file is in the folder { $folder }.
        *[other] Cancelled; { $count } finished files are in the folder { $folder }.
     }
+player-film_missing = The film cannot be written: what writes MP4 films is not installed.
+# $command: what to type, never translated.
+player-film_install = Choose a moving picture (GIF) or pictures instead, or install it: type in a cell { $command }, run it, and export again.

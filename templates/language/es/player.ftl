@@ -71,3 +71,6 @@ player-export_cancelled =
         [one] Cancelado; hay { $count } archivo terminado en la carpeta { $folder }.
        *[other] Cancelado; hay { $count } archivos terminados en la carpeta { $folder }.
     }
+player-film_missing = No se puede escribir la película: no está instalado lo que escribe películas MP4.
+# $command: what to type, never translated.
+player-film_install = Elija una imagen en movimiento (GIF) o imágenes, o instálelo: escriba en una celda { $command }, ejecútela y exporte otra vez.
