@@ -68,6 +68,8 @@ def make_class_copy(
         )
     if target.resolve() == notebook.resolve():
         raise KitError("the class copy would take the place of the lesson.", where="--out", do="Choose another name.")
+    folder = target.with_name(f"{target.stem}_lesson")
+    _check_free(folder)  # before the lesson is run, which takes its time
     book = read_notebook(notebook)
     progress(f"Running {notebook.name} from the top and trying the answers")
     told = _told(book, notebook.resolve().parent, notebook.name, timeout)
@@ -75,7 +77,6 @@ def make_class_copy(
     source = class_source(notebook, LESSON, None if exercises is None else [each["key"] for each in chosen])
     progress("Trying the copy")
     _try(source, chosen, timeout)
-    folder = target.with_name(f"{target.stem}_lesson")
     with _in_language(told["language"]):
         made = _notebook(told, chosen, folder.name)
     _write(source, folder)
@@ -176,16 +177,20 @@ def _code(text: str) -> NotebookNode:
 # ---- the lesson beside it ---------------------------------------------------------------------------------
 
 
-def _write(source: Source, folder: Path) -> None:
-    """Put the lesson's files into `folder`, read only, in the place of an earlier class copy's. A folder that holds
-    something else is refused."""
-    make_folder(folder.parent)
+def _check_free(folder: Path) -> None:
     if folder.exists() and not (folder / LESSON).is_file():
         raise KitError(
             "there is a folder of that name that is no class copy.",
             where=str(folder),
             do="It is left as it was. Choose another name with --out.",
         )
+
+
+def _write(source: Source, folder: Path) -> None:
+    """Put the lesson's files into `folder`, read only, in the place of an earlier class copy's. A folder that holds
+    something else is refused."""
+    make_folder(folder.parent)
+    _check_free(folder)
     try:
         made = Path(tempfile.mkdtemp(prefix=f".{folder.name}-", dir=folder.parent))
     except OSError as error:
