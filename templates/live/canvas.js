@@ -233,6 +233,7 @@ class Canvas {
   sloped() {
     const { scene, shape, names, rows } = this.model.get("slopes");
     if (scene) this.rows.found = { scene, shape, names, rows: floats(rows) };
+    this.showRest();
   }
 
   // ---- the scene --------------------------------------------------------------------------------------------
@@ -365,6 +366,7 @@ class Canvas {
     this.stage.classList.toggle("lessonkit-canvas-stale", !!answer.stale);
     this.undo.disabled = !answer.undo;
     this.redo.disabled = !answer.redo;
+    this.showRest();
   }
 
   texts(answer) {
@@ -393,7 +395,7 @@ class Canvas {
   /** Ask the kernel for what is wanted, when it is free and does not know it yet. */
   ask() {
     const { want } = this;
-    if (!want || this.asked) return;
+    if (!want || (this.asked && !this.mute)) return;
     const known = this.rows.value(want.name) === want.value;
     if (known && !(want.last && want.open)) return;
     this.turn += 1;
@@ -401,8 +403,9 @@ class Canvas {
     want.open = !want.last;
     this.model.send({ do: "move", name: want.name, value: want.value, turn: this.turn, last: want.last });
     clearTimeout(this.silence);
+    this.mute = false;
     this.silence = setTimeout(() => {
-      this.asked = null;
+      this.mute = true; // an answer that comes late is welcome, and so is another wish
       this.alert.textContent = this.words.silent;
     }, SILENCE);
   }
@@ -426,12 +429,21 @@ class Canvas {
   history(act) {
     this.want = null;
     this.refused = null;
+    this.root.dataset.rest = false;
     this.model.send({ do: act });
   }
 
   // ---- painting ---------------------------------------------------------------------------------------------
 
+  /** Says for all to see whether the kernel has answered everything and found the handles of what is drawn. */
+  showRest() {
+    const { asked, want, resting } = this;
+    const found = this.model.get("slopes").draft === this.model.get("answer").draft;
+    this.root.dataset.rest = found && !asked && !want && !resting;
+  }
+
   paint() {
+    this.showRest();
     if (!this.rows.now || !this.size.wide || this.rows.now.scene !== this.furnished) return;
     const { want } = this;
     const waiting = !!want && want.value !== this.rows.value(want.name);
@@ -795,6 +807,7 @@ class Canvas {
       this.resting = null;
       if (last && !last.last) this.wish(last.name, last.value, true);
       else if (this.live.textContent) this.model.send({ do: "rest" });
+      this.showRest();
     }
   }
 

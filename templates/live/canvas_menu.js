@@ -145,14 +145,16 @@ class DrawMenu {
   }
 
   send() {
-    if (this.asked || !this.want) return;
+    this.form.dataset.asking = !!(this.asked || this.want);
+    if ((this.asked && !this.mute) || !this.want) return;
     this.turn += 1;
     this.asked = { ...this.want, turn: this.turn };
     this.want = null;
     this.canvas.model.send(this.asked);
     clearTimeout(this.silence);
+    this.mute = false;
     this.silence = setTimeout(() => {
-      this.asked = null;
+      this.mute = true; // an answer that comes late is welcome, and so is another question
       this.said.textContent = this.words.silent;
     }, SILENCE);
   }
@@ -168,7 +170,7 @@ class DrawMenu {
 
   /** Everything the kernel has found, at hand and exact. */
   async settled() {
-    for (let i = 0; i < 200 && (this.asked || this.want); i++) await new Promise((resolve) => setTimeout(resolve, 25));
+    for (let i = 0; i < 2400 && (this.asked || this.want); i++) await new Promise((resolve) => setTimeout(resolve, 25));
     return !this.asked && !this.want;
   }
 

@@ -1,4 +1,5 @@
-"""The example lessons in JupyterLab, for the browser tests."""
+"""The example lessons in JupyterLab, for the browser tests: one server and one Chromium for all of them, a folder of
+its own for each file of tests."""
 
 from __future__ import annotations
 
@@ -14,17 +15,26 @@ sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab, running_chromium, running_lab
 
 
-@pytest.fixture(scope="module")
-def lab(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Iterator[Lab]:
-    """JupyterLab with a copy of the example lessons."""
+@pytest.fixture(scope="session")
+def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Lab]:
+    """JupyterLab with an empty folder."""
     base = tmp_path_factory.mktemp("lab")
     folder = base / "lessons"
-    shutil.copytree(root / "example_notebooks", folder, ignore=shutil.ignore_patterns("*.values.json", ".*"))
+    folder.mkdir()
     with running_lab(base, folder) as running:
         yield running
 
 
 @pytest.fixture(scope="module")
+def lab(server: Lab, root: Path, request: pytest.FixtureRequest) -> Iterator[Lab]:
+    """A folder in JupyterLab with a copy of the example lessons. Its kernels end with the file's tests."""
+    own = server.within(request.module.__name__.rpartition(".")[2])
+    shutil.copytree(root / "example_notebooks", own.folder, ignore=shutil.ignore_patterns("*.values.json", ".*"))
+    yield own
+    own.end_kernels()
+
+
+@pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     with running_chromium() as running:
         yield running

@@ -2,12 +2,34 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable
 from urllib.parse import parse_qs, urlsplit
 
-from playwright.sync_api import Locator, Page, expect
-from playwright.sync_api import TimeoutError as PlaywrightTimeout
+from lab import PATIENCE
+from playwright.sync_api import Locator, Page
 
 IDLE = '.jp-Notebook-ExecutionIndicator[data-status="idle"]'
+# What JupyterLab's own model says of the code cells; their prompts are not on the page where the code is folded away.
+CELLS = """() => jupyterapp.shell.currentWidget.content.widgets.map((cell) => cell.model)
+  .filter((model) => model.type === "code").map((model) => [model.executionState, model.executionCount])"""
+
+
+def until(true: Callable[[], bool], seconds: float = PATIENCE) -> bool:
+    """Whether something becomes true, asked again and again until a busy machine must have done it."""
+    end = time.monotonic() + seconds
+    while not true():
+        if time.monotonic() > end:
+            return False
+        time.sleep(0.05)
+    return True
+
+
+def painted(page: Page, frames: int = 2) -> None:
+    """Until the page has painted what it holds: this many frames, however long they take."""
+    page.evaluate(
+        "async (frames) => { for (let i = 0; i < frames; i++) await new Promise(requestAnimationFrame); }", frames
+    )
 
 
 class Notebook:
@@ -16,7 +38,7 @@ class Notebook:
     def __init__(self, page: Page, address: str) -> None:
         self.page = page
         self.troubles: list[str] = []
-        page.set_default_timeout(30_000)
+        page.set_default_timeout(PATIENCE * 1000)
         page.on("pageerror", lambda error: self.troubles.append(str(error)))
         page.on("console", lambda said: self.troubles.append(said.text) if said.type == "error" else None)
         page.goto(address)
@@ -28,41 +50,52 @@ class Notebook:
         """Until the server says that the notebook's kernel is idle and that the page is connected to it."""
         url = urlsplit(address)
         token = parse_qs(url.query)["token"][0]
-        for _ in range(300):
-            sessions = self.page.request.get(f"{url.scheme}://{url.netloc}/api/sessions?token={token}").json()
-            kernels = [session["kernel"] for session in sessions]
-            if any(kernel["connections"] > 0 and kernel["execution_state"] == "idle" for kernel in kernels):
-                return
-            self.page.wait_for_timeout(100)
-        raise AssertionError(f"no kernel is connected: {sessions}")
+        path = url.path.removeprefix("/lab/tree/")
+        sessions: list[dict[str, object]] = []
+
+        def connected() -> bool:
+            sessions[:] = self.page.request.get(f"{url.scheme}://{url.netloc}/api/sessions?token={token}").json()
+            kernels = [session["kernel"] for session in sessions if session["path"] == path]
+            return any(kernel["connections"] > 0 and kernel["execution_state"] == "idle" for kernel in kernels)  # type: ignore[index]
+
+        assert until(connected), f"no kernel is connected: {sessions}"
 
     def wait_idle(self) -> None:
-        self.page.locator(IDLE).first.wait_for(timeout=45_000)
+        self.page.locator(IDLE).first.wait_for()
 
     def menu(self, name: str, item: str) -> None:
         self.page.get_by_role("menuitem", name=name, exact=True).click()
         self.page.get_by_role("menuitem", name=item).first.click()
 
+    def running(self) -> bool:
+        """Whether a cell runs or waits for its turn."""
+        return any(state == "running" for state, _ in self.page.evaluate(CELLS))
+
+    def has_run(self) -> bool:
+        """Whether any cell has run."""
+        return any(count is not None for _, count in self.page.evaluate(CELLS))
+
     def run_all(self) -> None:
-        ran = self.page.locator(".jp-InputPrompt", has_text="[1]").first
+        """Run all cells. JupyterLab drops cells that are run before it has made friends with the kernel: then once
+        more."""
         for _ in range(5):
             self.menu("Run", "Run All Cells")
-            try:
-                ran.wait_for(timeout=6_000)
-                break
-            except PlaywrightTimeout:  # JupyterLab drops cells run before its kernel is connected
-                continue
-        self.settle()
+            until(lambda: self.running() or self.has_run(), PATIENCE / 8)
+            self.settle()
+            if self.has_run():
+                return
+        raise AssertionError("no cell was run")
 
     def restart_and_run_all(self) -> None:
+        """Restart the kernel and run all cells anew; returns when the last has run."""
         self.menu("Kernel", "Restart Kernel and Run All Cells")
         self.page.locator(".jp-Dialog .jp-mod-accept").click()
-        self.page.locator(".jp-InputPrompt", has_text="[*]").first.wait_for(timeout=30_000)
+        assert until(self.running), "the cells were not run again"
         self.settle()
 
     def settle(self) -> None:
-        """Until every cell has run: none shows the star of a cell still waiting."""
-        expect(self.page.locator(".jp-InputPrompt", has_text="[*]")).to_have_count(0, timeout=60_000)
+        """Until every cell has run."""
+        assert until(lambda: not self.running(), 2 * PATIENCE), "a cell still runs"
         self.wait_idle()
 
     # ---- the panel ----------------------------------------------------------------------------------------

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import shutil
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -16,6 +17,10 @@ from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 
 from kit.booklet.screen import screen
 from kit.lesson.lesson import slug
+
+sys.path.insert(0, str(Path(__file__).parent))
+from lab import PATIENCE
+from notebook import until as wait_until
 
 from ..booklet.conftest import PNG, lesson_at, markdown, screen_html
 
@@ -43,6 +48,7 @@ class Reader:
         self.asked: list[str] = []
         self.errors: list[str] = []
         self.page: Page = context.new_page()
+        self.page.set_default_timeout(PATIENCE * 1000)
         self.page.on("console", lambda said: self.errors.append(said.text) if said.type != "log" else None)
         self.page.on("pageerror", lambda error: self.errors.append(str(error)))
         self.page.route("**/*", lambda route: self._only(route, file))
@@ -62,11 +68,7 @@ class Reader:
 
 def until(page: Page, truth: str) -> None:
     """Wait for the expression `truth`; the page's policy forbids the way Playwright would wait for it."""
-    for _ in range(100):
-        if page.evaluate(truth):
-            return
-        page.wait_for_timeout(50)
-    raise AssertionError(f"never: {truth}")
+    assert wait_until(lambda: bool(page.evaluate(truth))), f"never: {truth}"
 
 
 @pytest.fixture(params=[PHONE, DESK], ids=["phone", "desk"])
@@ -140,7 +142,7 @@ def test_every_step_ticks_off_and_is_remembered(reader: Reader) -> None:
 def test_a_picture_opens_and_closes_by_keyboard(reader: Reader) -> None:
     page = reader.page
     button = page.locator("article.step button.enlarge").first
-    assert button.get_attribute("aria-label", timeout=1000).startswith("Enlarge: ")  # type: ignore[union-attr]
+    assert button.get_attribute("aria-label").startswith("Enlarge: ")  # type: ignore[union-attr]
     picture = page.locator("article.step figure > svg").first.get_attribute("aria-labelledby")
     button.focus()
     page.keyboard.press("Enter")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import json
 import re
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 import nbformat
@@ -13,10 +14,11 @@ from playwright.sync_api import Browser, Locator, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
-from notebook import Notebook
+from notebook import Notebook, painted, until
 
 pytestmark = pytest.mark.browser
 
+SIDECAR = "tideline-wrap-top.values.json"
 EXAMPLE, NAME = "tideline_wrap_top.ipynb", "on_the_canvas.ipynb"
 CANVAS = "from kit import canvas\n\ndrawing = canvas(lesson)\ndrawing"
 CHOSEN = "print('chosen', drawing.selected)"
@@ -63,21 +65,13 @@ class Drawing:
     def button(self, act: str) -> Locator:
         return self.root.locator(f'[data-act="{act}"]')
 
-    def until(self, true: Callable[[], bool], seconds: float = 10.0) -> bool:
-        for _ in range(int(seconds / 0.05)):
-            if true():
-                return True
-            self.page.wait_for_timeout(50)
-        return False
-
     def rest(self) -> None:
         """Until the kernel has answered and found the handles again."""
-        expect(self.root).to_have_attribute("data-waiting", "false")
-        self.page.wait_for_timeout(900)
+        expect(self.root).to_have_attribute("data-rest", "true")
 
     def look(self) -> None:
         self.root.scroll_into_view_if_needed()
-        self.page.wait_for_timeout(100)
+        painted(self.page)
 
 
 @pytest.fixture(scope="module")
@@ -96,6 +90,13 @@ def drawing(lab: Lab, browser: Browser) -> Iterator[Drawing]:
     found.rest()
     yield found
     page.close()
+
+
+def saved(lab: Lab) -> dict[str, float]:
+    """The values in the sidecar; none before it is first written."""
+    path = lab.folder / SIDECAR
+    values: dict[str, float] = json.loads(path.read_text())["values"] if path.exists() else {}
+    return values
 
 
 def step_text(drawing: Drawing, name: str) -> Locator:
@@ -127,9 +128,9 @@ def test_a_dragged_handle_moves_parameter_slider_words_and_later_steps(drawing: 
     page.mouse.down()
     for step in range(1, 11):
         page.mouse.move(start[0] - 5 * step, start[1] + 2 * step)
-        page.wait_for_timeout(30)
+        painted(page)
     drawing.root.screenshot(path=out_folder / "canvas-dragging.png")
-    assert drawing.until(lambda: drawing.value("sleeve_length") < before - 40), "exact answers while it is held"
+    assert until(lambda: drawing.value("sleeve_length") < before - 40), "exact answers while it is held"
     page.mouse.up()
     drawing.rest()
     end = drawing.middle(handle)
@@ -137,7 +138,7 @@ def test_a_dragged_handle_moves_parameter_slider_words_and_later_steps(drawing: 
     value = drawing.value("sleeve_length")
     shown = f"{value / 10:.1f}".removesuffix(".0") + " cm"
     expect(drawing.opened.box("Sleeve length")).to_have_value(shown)
-    expect(step_text(drawing, "overarm")).to_contain_text(f"carry it on for {shown}", timeout=10_000)
+    expect(step_text(drawing, "overarm")).to_contain_text(f"carry it on for {shown}")
     drawing.look()
     assert drawing.path("back.underarm") != underarm, "a later step"
     assert drawing.path("front_facing.outer") == facing, "not what does not depend on it"
@@ -198,7 +199,7 @@ def test_an_inch_fraction_typed_in_the_panel_moves_the_canvas(drawing: Drawing) 
     box.fill("4 1/2 in")
     box.press("Enter")
     expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuetext", "11.4 cm (4 1/2 in)")
-    assert drawing.until(lambda: drawing.path("front.hem") != before)
+    assert until(lambda: drawing.path("front.hem") != before)
     drawing.look()
 
 
@@ -245,12 +246,12 @@ def test_pan_zoom_and_fit(drawing: Drawing, out_folder: Path) -> None:
     drawing.stage.focus()
     drawing.page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
     drawing.page.mouse.wheel(0, -600)
-    drawing.page.wait_for_timeout(200)
+    painted(drawing.page)
     zoomed = world.get_attribute("transform")
     assert zoomed != panned
     drawing.page.keyboard.press("+")
     drawing.page.keyboard.press("+")
-    drawing.page.wait_for_timeout(200)
+    painted(drawing.page)
     drawing.root.screenshot(path=out_folder / "canvas-zoomed.png")
     drawing.page.keyboard.press("0")
     assert world.get_attribute("transform") == fitted
@@ -310,10 +311,10 @@ def test_choosing_edges_points_and_pieces(drawing: Drawing) -> None:
     def read() -> bool:
         # A choice waits in the page while the kernel is busy, so the cell may have to be run again.
         drawing.page.keyboard.press("Control+Enter")
-        drawing.page.wait_for_timeout(500)
+        drawing.opened.settle()
         return f"chosen {wanted}" in code.locator(".jp-OutputArea").inner_text()
 
-    assert any(read() for _ in range(10))
+    assert until(read)
     drawing.look()
 
 
@@ -325,14 +326,14 @@ def test_a_touch_drags_a_handle_and_two_fingers_zoom(drawing: Drawing) -> None:
     def touch(kind: str, *points: tuple[float, float]) -> None:
         spots = [{"x": x, "y": y, "id": i} for i, (x, y) in enumerate(points)]
         client.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": spots})
-        drawing.page.wait_for_timeout(40)
+        painted(drawing.page)
 
     start, before = drawing.middle(drawing.handle("wrap_share")), drawing.value("wrap_share")
     touch("touchStart", start)
     for step in range(1, 6):
         touch("touchMove", (start[0] + 4 * step, start[1]))
     touch("touchEnd")
-    assert drawing.until(lambda: drawing.value("wrap_share") < before - 0.05)
+    assert until(lambda: drawing.value("wrap_share") < before - 0.05)
     world = drawing.stage.locator("g").nth(1)
     fitted = world.get_attribute("transform")
     box = drawing.stage.bounding_box()
@@ -346,11 +347,11 @@ def test_a_touch_drags_a_handle_and_two_fingers_zoom(drawing: Drawing) -> None:
     drawing.button("fit").click()
 
 
-def test_values_outlive_the_kernel(drawing: Drawing, out_folder: Path) -> None:
+def test_values_outlive_the_kernel(drawing: Drawing, lab: Lab, out_folder: Path) -> None:
     drawing.handle("hem_drop").focus()
     drawing.page.keyboard.press("Shift+ArrowDown")
     expect(drawing.handle("hem_drop")).to_have_attribute("aria-valuenow", "130")
-    drawing.page.wait_for_timeout(900)  # longer than the canvas waits before it saves
+    assert until(lambda: saved(lab).get("hem_drop") == 130.0)
     drawing.opened.restart_and_run_all()
     drawing.look()
     drawing.handle("hem_drop").wait_for()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 import nbformat
@@ -13,7 +13,7 @@ from playwright.sync_api import Browser, Locator, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
-from notebook import Notebook
+from notebook import Notebook, painted, until
 
 pytestmark = pytest.mark.browser
 
@@ -68,12 +68,13 @@ class Menu:
         self.root.locator('[data-act="draw"]').click()
         expect(self.form).to_be_visible()
 
-    def until(self, true: Callable[[], bool], seconds: float = 8.0) -> bool:
-        for _ in range(int(seconds / 0.05)):
-            if true():
-                return True
-            self.page.wait_for_timeout(50)
-        return False
+    def rest(self) -> None:
+        """Until the kernel has answered and found the handles again."""
+        expect(self.root).to_have_attribute("data-rest", "true")
+
+    def told(self) -> None:
+        """Until the menu shows what the kernel made of all that was entered."""
+        expect(self.form).to_have_attribute("data-asking", "false")
 
     def cell(self, name: str) -> Locator:
         written = self.page.locator(".jp-InputArea-editor", has_text=f"def {name}(")
@@ -90,7 +91,7 @@ def menu(lab: Lab, browser: Browser) -> Iterator[Menu]:
     opened.run_all()
     found = Menu(opened)
     found.root.locator('[data-handle="hem_drop"]').wait_for()
-    page.wait_for_timeout(900)
+    found.rest()
     found.root.scroll_into_view_if_needed()
     yield found
     page.close()
@@ -98,8 +99,10 @@ def menu(lab: Lab, browser: Browser) -> Iterator[Menu]:
 
 def sources(menu: Menu, folder: Path) -> list[str]:
     """The code cells of the saved notebook."""
+    before = (folder / NAME).stat().st_mtime_ns
     menu.page.keyboard.press("Control+s")
-    menu.page.wait_for_timeout(1200)
+    assert until(lambda: (folder / NAME).stat().st_mtime_ns != before)
+    expect(menu.page.locator(".jp-mod-dirty")).to_have_count(0)
     return [cell.source for cell in nbformat.read(folder / NAME, 4).cells]
 
 
@@ -128,11 +131,11 @@ def test_the_amount_is_dragged(menu: Menu, out_folder: Path) -> None:
     menu.page.mouse.down()
     for step in range(1, 9):
         menu.page.mouse.move(x, y - 3 * step)
-        menu.page.wait_for_timeout(30)
-    assert menu.until(lambda: menu.would() != before), "previewed while it is held"
+        painted(menu.page)
+    assert until(lambda: menu.would() != before), "previewed while it is held"
     menu.page.mouse.up()
-    assert menu.until(lambda: menu.field("amount").input_value() not in ("1.5 cm", "1 1/2 cm"))
-    menu.page.wait_for_timeout(500)
+    assert until(lambda: menu.field("amount").input_value() not in ("1.5 cm", "1 1/2 cm"))
+    menu.told()
     moved = menu.grip.bounding_box()
     assert moved is not None
     assert abs((moved["y"] - box["y"]) + 24) < 8, "the grip went with the pointer"
@@ -148,12 +151,12 @@ def test_the_cell_is_written_run_and_shown_everywhere(menu: Menu, lab: Lab, out_
     expect(menu.source).to_contain_text("1.5 * cm")
     source, would, before = menu.source.text_content() or "", menu.would(), menu.path("front.shoulder")
     menu.write.click()
-    expect(menu.said).to_contain_text("The cell stands in the notebook and was run", timeout=15_000)
+    expect(menu.said).to_contain_text("The cell stands in the notebook and was run")
     cell = menu.cell("raise_shoulder_tip")
     expect(cell).to_have_count(1)
     expect(cell.locator(".jp-OutputArea")).to_contain_text("From the shoulder tip square up 1.5 cm (9/16 in)")
     expect(menu.opened.box("Shoulder lift")).to_have_value("1.5 cm")
-    assert menu.until(lambda: menu.path("front.shoulder") != before)
+    assert until(lambda: menu.path("front.shoulder") != before)
     assert menu.path("front.shoulder") in would, "the draft is what was previewed"
     menu.root.screenshot(path=out_folder / "canvas-menu-written.png")
     cell.scroll_into_view_if_needed()
@@ -165,7 +168,7 @@ def test_the_cell_is_written_run_and_shown_everywhere(menu: Menu, lab: Lab, out_
 
 def test_the_next_move_names_what_is_free_and_follows_the_step_shown(menu: Menu, lab: Lab, out_folder: Path) -> None:
     menu.root.locator("select").first.select_option("lower_hem")
-    menu.page.wait_for_timeout(600)
+    menu.rest()
     menu.choose("edge:back.side")
     menu.choose("edge:back.hip")
     menu.field("move").select_option("round")
@@ -178,7 +181,7 @@ def test_the_next_move_names_what_is_free_and_follows_the_step_shown(menu: Menu,
     expect(menu.source).to_contain_text("def round_hem(")
     menu.root.screenshot(path=out_folder / "canvas-menu-second.png")
     menu.write.click()
-    expect(menu.said).to_contain_text("was run", timeout=15_000)
+    expect(menu.said).to_contain_text("was run")
     expect(menu.cell("round_hem")).to_have_count(1)
     saved = sources(menu, lab.folder)
     at = next(i for i, text in enumerate(saved) if "def lower_hem(" in text)
@@ -201,7 +204,7 @@ def test_a_page_without_buttons_and_paste_is_written_by_its_keys(menu: Menu, lab
     menu.field("thing").press("Tab")
     expect(menu.source).to_contain_text('back.guide(facing_line=back.neck.parallel(neck_offset, "inside"))')
     menu.write.click()
-    expect(menu.said).to_contain_text("was run", timeout=15_000)
+    expect(menu.said).to_contain_text("was run")
     menu.page.evaluate(
         "() => { document.querySelectorAll('[data-hidden]').forEach((e) => { e.dataset.command = e.dataset.hidden; });"
         "document.removeEventListener('paste', window.noPaste, true); }"
@@ -213,7 +216,7 @@ def test_a_page_without_buttons_and_paste_is_written_by_its_keys(menu: Menu, lab
 
 def test_a_move_that_does_not_fit_says_why(menu: Menu) -> None:
     menu.root.locator("select").first.select_option("")
-    menu.page.wait_for_timeout(500)
+    menu.rest()
     menu.choose("edge:front.centre")
     menu.field("move").select_option("parallel")
     expect(menu.write).to_be_enabled()
@@ -234,7 +237,7 @@ def test_restart_and_run_all_gives_the_same(menu: Menu, out_folder: Path) -> Non
     assert all(shapes)
     menu.opened.restart_and_run_all()
     menu.root.locator('[data-handle="shoulder_lift"]').wait_for()
-    menu.page.wait_for_timeout(900)
+    menu.rest()
     assert [menu.path(name) for name in names] == shapes
     expect(menu.opened.box("Shoulder lift")).to_have_value("1.5 cm")
     menu.root.screenshot(path=out_folder / "canvas-menu-restarted.png")
@@ -248,7 +251,7 @@ def test_where_cells_cannot_be_added_the_text_is_given_to_copy(menu: Menu, out_f
     expect(menu.write).to_be_enabled()
     menu.page.evaluate("document.querySelector('.jp-Notebook').classList.remove('jp-Notebook')")
     menu.write.click()
-    expect(menu.said).to_contain_text("add a code cell below", timeout=10_000)
+    expect(menu.said).to_contain_text("add a code cell below")
     expect(menu.source).to_be_visible()
     expect(menu.source).to_contain_text("neck_fullness")
     menu.root.screenshot(path=out_folder / "canvas-menu-by-hand.png")

@@ -64,7 +64,7 @@ def test_own_pages_are_downloaded(copy: Notebook, lab: Lab, tmp_path: Path, out_
     box = copy.page.locator(".lessonkit-print")
     box.get_by_role("checkbox", name="With the booklet").uncheck()
     box.get_by_role("button", name="Print my size").click()
-    expect(box).to_contain_text("Made for W4", timeout=120_000)
+    expect(box).to_contain_text("Made for W4")
     link = box.get_by_role("link", name=re.compile("pages-a4.pdf"))
     link.scroll_into_view_if_needed()
     copy.page.screenshot(path=out_folder / "class-in-lab-print.png")

@@ -13,6 +13,9 @@ import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+sys.path.insert(0, str(Path(__file__).parent))
+from lab import PATIENCE
+from notebook import until
 from room import Room, running_room
 
 pytestmark = pytest.mark.browser
@@ -26,8 +29,7 @@ class Student:
     def __init__(self, browser: Browser, room: Room) -> None:
         self.context = browser.new_context(viewport={"width": 1400, "height": 1150}, accept_downloads=True)
         self.page: Page = self.context.new_page()
-        self.page.set_default_timeout(30_000)
-        self.page.set_default_navigation_timeout(120_000)  # a kernel starts before the page is complete
+        self.page.set_default_timeout(PATIENCE * 1000)
         self.room = room
         self.troubles: list[str] = []
         self.page.on("pageerror", lambda error: self.troubles.append(str(error)))
@@ -42,8 +44,8 @@ class Student:
             self.troubles.append(f"failed: {url}")
 
     def settle(self) -> None:
-        expect(self.picture).to_be_visible(timeout=90_000)
-        expect(self.print_button).to_be_visible(timeout=60_000)
+        expect(self.picture).to_be_visible()
+        expect(self.print_button).to_be_visible()
 
     def reload(self) -> None:
         self.page.reload()
@@ -75,7 +77,8 @@ class Student:
         return self.room.sessions / cookies[0]["value"]
 
     def saved(self) -> dict[str, float]:
-        values: dict[str, float] = json.loads((self.folder / SIDECAR).read_text())["values"]
+        path = self.folder / SIDECAR
+        values: dict[str, float] = json.loads(path.read_text())["values"] if path.exists() else {}
         return values
 
 
@@ -103,9 +106,8 @@ def test_two_browsers_do_not_see_each_others_values(students: tuple[Student, Stu
     expect(one.box("Hem drop")).to_have_value("12 cm")
     expect(two.box("Hem drop")).to_have_value("14 cm")
     assert one.folder != two.folder
-    one.page.wait_for_timeout(1500)  # values are written half a second after the last move
-    assert one.saved() == {"sleeve_length": 300.0, "hem_drop": 120.0}
-    assert two.saved() == {"sleeve_length": pytest.approx(8.5 * 25.4)}
+    assert until(lambda: one.saved() == {"sleeve_length": 300.0, "hem_drop": 120.0})
+    assert until(lambda: two.saved() == {"sleeve_length": pytest.approx(8.5 * 25.4)})
     one.page.screenshot(path=out_folder / "class-one.png")
     two.page.screenshot(path=out_folder / "class-two.png")
 
@@ -167,7 +169,7 @@ def test_print_my_size_gives_the_students_own_pages(
     one.print_button.click()
     box = one.page.locator(".lessonkit-print")
     expect(box.get_by_role("button", name="Cancel")).to_be_visible()
-    expect(box).to_contain_text("Made for W7", timeout=120_000)
+    expect(box).to_contain_text("Made for W7")
     one.page.locator(".lessonkit-print").scroll_into_view_if_needed()
     one.page.screenshot(path=out_folder / "class-print.png")
     pages = text_of(one.page, box.get_by_role("link", name="Pattern pages, A4"), tmp_path / "pages.pdf")
@@ -200,13 +202,13 @@ def test_an_own_body_is_kept_and_printed(students: tuple[Student, Student], tmp_
     expect(form.get_by_text("names a folder")).to_be_visible()
     form.get_by_role("button", name="Use this body").click()
     expect(two.page.locator(".lessonkit-panel").get_by_text("Edda (own measurements)")).to_be_attached()
-    two.page.wait_for_timeout(1000)
+    assert until(lambda: (two.folder / "own-body.toml").exists())
     two.reload()
     expect(two.page.locator(".lessonkit-panel").get_by_text("Edda (own measurements)")).to_be_attached()
     box = two.page.locator(".lessonkit-print")
     box.get_by_role("checkbox", name="With the booklet").uncheck()
     two.print_button.click()
-    expect(box).to_contain_text("Made for Edda", timeout=120_000)
+    expect(box).to_contain_text("Made for Edda")
     assert "Edda" in text_of(two.page, box.get_by_role("link", name="Pattern pages, A4"), tmp_path / "edda.pdf")
     form.scroll_into_view_if_needed()
     two.page.screenshot(path=out_folder / "class-own-body.png")

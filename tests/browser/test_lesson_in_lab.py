@@ -5,15 +5,16 @@ from __future__ import annotations
 import json
 import re
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
-from notebook import Notebook
+from notebook import Notebook, until
 
 pytestmark = pytest.mark.browser
 
@@ -32,20 +33,16 @@ def lesson(lab: Lab, browser: Browser) -> Iterator[Notebook]:
     page.close()
 
 
-def saved(lab: Lab) -> dict[str, float]:
-    """The values in the sidecar; none before it is first written."""
+def sidecar(lab: Lab) -> dict[str, Any]:
+    """What the sidecar holds; nothing before it is first written."""
     path = lab.folder / SIDECAR
-    values: dict[str, float] = json.loads(path.read_text())["values"] if path.exists() else {}
+    found: dict[str, Any] = json.loads(path.read_text()) if path.exists() else {}
+    return found
+
+
+def saved(lab: Lab) -> dict[str, float]:
+    values: dict[str, float] = sidecar(lab).get("values", {})
     return values
-
-
-def until(true: Callable[[], bool], page_wait: Callable[[float], None], seconds: float = 10.0) -> bool:
-    """Whether something becomes true within some seconds."""
-    for _ in range(int(seconds / 0.05)):
-        if true():
-            return True
-        page_wait(50)
-    return False
 
 
 def test_the_panel_shows_the_draft(lesson: Notebook, out_folder: Path) -> None:
@@ -65,7 +62,7 @@ def test_keyboard_arrows_move_the_slider_and_the_picture(lesson: Notebook) -> No
     for _ in range(5):
         lesson.page.keyboard.press("ArrowRight")
     expect(box).to_have_value(f"{start + 0.5:.1f} cm")
-    assert until(lambda: lesson.path("front.overarm") != before, lesson.page.wait_for_timeout)
+    assert until(lambda: lesson.path("front.overarm") != before)
 
 
 def test_the_picture_follows_the_mouse_before_it_is_let_go(lesson: Notebook, lab: Lab, out_folder: Path) -> None:
@@ -86,7 +83,7 @@ def test_the_picture_follows_the_mouse_before_it_is_let_go(lesson: Notebook, lab
             shapes.add(lesson.path("front.overarm"))
             return len(shapes) > seen  # noqa: B023
 
-        assert until(changed, lesson.page.wait_for_timeout), f"no new picture after {step} moves, mouse still down"
+        assert until(changed), f"no new picture after {step} moves, mouse still down"
     lesson.page.screenshot(path=out_folder / "lab-dragging.png")
     mouse.up()
 
@@ -95,7 +92,7 @@ def test_the_picture_follows_the_mouse_before_it_is_let_go(lesson: Notebook, lab
         shown = float(lesson.box(SLEEVE).input_value().removesuffix(" cm"))
         return bool(saved(lab).get("sleeve_length") == pytest.approx(shown * 10))
 
-    assert until(kept_as_shown, lesson.page.wait_for_timeout)
+    assert until(kept_as_shown)
 
 
 def test_pictures_and_words_under_the_cells_follow(lesson: Notebook) -> None:
@@ -103,7 +100,7 @@ def test_pictures_and_words_under_the_cells_follow(lesson: Notebook) -> None:
     shown = lesson.box(SLEEVE).input_value()
     written = lesson.page.locator(".jp-InputArea-editor", has_text="def overarm")
     cell = lesson.page.locator(".jp-CodeCell").filter(has=written)
-    expect(cell.locator(".jp-OutputArea")).to_contain_text(f"carry it on for {shown}", timeout=10_000)
+    expect(cell.locator(".jp-OutputArea")).to_contain_text(f"carry it on for {shown}")
     lesson.panel.scroll_into_view_if_needed()
 
 
@@ -112,8 +109,8 @@ def test_a_typed_value_in_the_other_unit(lesson: Notebook, lab: Lab) -> None:
     lesson.box(HEM).fill("4 1/2 in")
     lesson.box(HEM).press("Enter")
     expect(lesson.box(HEM)).to_have_value("11.4 cm")
-    assert until(lambda: lesson.path("front.hem") != before, lesson.page.wait_for_timeout)
-    assert until(lambda: saved(lab).get("hem_drop") == pytest.approx(114.3), lesson.page.wait_for_timeout)
+    assert until(lambda: lesson.path("front.hem") != before)
+    assert until(lambda: saved(lab).get("hem_drop") == pytest.approx(114.3))
 
 
 def test_switching_units_leaves_every_value(lesson: Notebook, lab: Lab) -> None:
@@ -121,8 +118,8 @@ def test_switching_units_leaves_every_value(lesson: Notebook, lab: Lab) -> None:
     for units, text in (("inch", "4 1/2 in"), ("cm", "11.4 cm"), ("inch", "4 1/2 in"), ("cm", "11.4 cm")):
         lesson.panel.get_by_role("button", name=units, exact=True).click()
         expect(lesson.box(HEM)).to_have_value(text)
-    lesson.page.wait_for_timeout(800)  # longer than the panel waits before it saves
-    assert saved(lab) == before
+        assert until(lambda: sidecar(lab)["units"] == units)  # noqa: B023
+        assert saved(lab) == before
 
 
 def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: Path) -> None:
@@ -170,7 +167,7 @@ def test_another_view_and_another_size(lesson: Notebook, lab: Lab, out_folder: P
     show.select_option(index=len(options) - 2)
     expect(lesson.picture).not_to_contain_text("wrap reach")
     lesson.page.screenshot(path=out_folder / "lab-flat-view.png")
-    assert until(lambda: '"W7"' in (lab.folder / SIDECAR).read_text(), lesson.page.wait_for_timeout)
+    assert until(lambda: sidecar(lab)["size"] == "W7")
     assert saved(lab)["hem_drop"] == 115.0
 
 

@@ -87,6 +87,7 @@ class Canvas(anywidget.AnyWidget):
         self._block: tuple[Any, tuple[Piece, ...]] = (None, ())
         self._fate: tuple[Any, Fates] = (None, {})
         self._turn = 0
+        self._draft = 0
         self._held = ""
         self._own = False
         self._rewritten = True
@@ -258,7 +259,9 @@ class Canvas(anywidget.AnyWidget):
             self._say(fragments.plain(error), stale=True)
             return
         self._places = tuple((name, Vector(x, y)) for name, (x, y) in state["places"].items())
+        self._draft += 1
         answer = {
+            "draft": self._draft,
             "scene": state["scene"]["id"],
             "shape": state["shape"],
             "numbers": array("f", state["numbers"]).tobytes(),
@@ -302,6 +305,7 @@ class Canvas(anywidget.AnyWidget):
             self.handles = chosen(self.lesson, pattern, found, self.view, self._start(), self.handles)
             base = self._state(pattern)
         except KitError:
+            self.slopes = {**self.slopes, "draft": self._draft}
             return  # the draft is shown all the same, with the handles it had
         self._answer(self._message)
         names: list[str] = []
@@ -319,6 +323,7 @@ class Canvas(anywidget.AnyWidget):
                 pairs = zip(there["numbers"], base["numbers"], strict=True)
                 rows.extend((new - old) / probe.by for new, old in pairs)
         self.slopes = {
+            "draft": self._draft,
             "scene": base["scene"]["id"],
             "shape": base["shape"],
             "names": names,
