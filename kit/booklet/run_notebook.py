@@ -255,7 +255,7 @@ class _Client(NotebookClient):
             book,
             kernel_name="python3",
             timeout=timeout,
-            startup_timeout=60,
+            startup_timeout=180,  # a kernel on a busy machine
             resources={"metadata": {"path": str(folder)}},
             on_cell_start=self._start,
         )

@@ -287,12 +287,13 @@ def test_an_edge_a_piece_and_a_parameter_in_full(lesson: Lesson) -> None:
 
 
 def test_a_tab_is_quick(lesson: Lesson) -> None:
-    """50 ms is the aim; the bound leaves room for a busy machine, the median for a stray pause."""
+    """50 ms is the aim. What counts is the work, so that other work on the machine does not; the median forgives a
+    stray pause."""
     code = STEP + "    front.mark(a=front.hem.start)\n" * 40 + "    front.|"
     taken = []
     for number in range(9):
         lesson.change(hem_drop=(10 + number / 10) * cm)
-        begin = time.perf_counter()
+        begin = time.process_time()
         tab(lesson, code)
-        taken.append(time.perf_counter() - begin)
+        taken.append(time.process_time() - begin)
     assert sorted(taken)[4] < 0.2, taken
