@@ -1,6 +1,8 @@
 """Draft sewing patterns in a notebook; print the instruction booklet and true-scale pattern pages.
 
-The names a lesson needs. Each is fetched when it is first asked for, so that `import kit` is quick.
+The names a lesson needs. Each is fetched when it is first asked for, so that `import kit` is quick. `BenchPiece`,
+`Make` and `PieceHandle` are there to be written beside the arguments of a step: a piece on the bench, and in a sewing
+step `make` and a cut piece.
 """
 
 from __future__ import annotations
@@ -27,6 +29,7 @@ if TYPE_CHECKING:
     from kit.body.make import make_body
     from kit.errors import KitError
     from kit.lesson.another import open_lesson
+    from kit.lesson.bench import BenchPiece
     from kit.lesson.exercise import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
     from kit.live.body_form import body_form
     from kit.live.canvas.widget import canvas
@@ -39,6 +42,8 @@ if TYPE_CHECKING:
     from kit.live.player import player
     from kit.live.print_mine import print_mine
     from kit.proof.mending import remedies
+    from kit.sewing.make import Make
+    from kit.sewing.run import PieceHandle
     from kit.sewing.walked import walk
     from kit.units import Length, cm, inch, mm
 
@@ -66,6 +71,9 @@ _HOMES = {
     "cm": "kit.units",
     "inch": "kit.units",
     "Length": "kit.units",
+    "BenchPiece": "kit.lesson.bench",
+    "Make": "kit.sewing.make",
+    "PieceHandle": "kit.sewing.run",
     "open_lesson": "kit.lesson.another",
     "blank_paper": "kit.blocks.blank",
     "bodice_block": "kit.blocks.bodice",
@@ -113,6 +121,9 @@ __all__ = [
     "cm",
     "inch",
     "Length",
+    "BenchPiece",
+    "Make",
+    "PieceHandle",
     "open_lesson",
     "blank_paper",
     "bodice_block",
@@ -166,4 +177,4 @@ def __getattr__(name: str) -> Any:
 
 
 def __dir__() -> list[str]:
-    return sorted({*globals(), *__all__})
+    return sorted(__all__)

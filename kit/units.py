@@ -129,7 +129,7 @@ Size = Length | str | Literal[0]
 """What is taken where a length is asked for: a Length, text such as "1 1/2 in", or nothing at all, 0."""
 
 
-def length(value: object, where: str = "", *, name: str = "") -> Length:
+def length(value: Size, where: str = "", *, name: str = "") -> Length:
     """`value` as a Length. Accepts a Length, text such as "1 1/2 in", and zero.
 
     Raises `KitError` for a bare number, since 23 may mean 23 mm, 23 cm or 23 inches, and for anything that

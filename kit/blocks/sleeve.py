@@ -17,7 +17,7 @@ from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.piece.dart import darts_on, sewn_length
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole
-from kit.units import Length, length
+from kit.units import Length, Size, length
 
 __all__ = ["ARM_EASE", "CAP_EASE", "WRIST_EASE", "with_sleeve"]
 
@@ -201,7 +201,7 @@ def notches(sleeve: BenchPiece, front: BenchPiece, back: BenchPiece) -> None:
 STEPS = (armscye, frame, cap, notches)
 
 
-def _ease(name: str, value: object, most: float, why: str) -> Parameter:
+def _ease(name: str, value: Size, most: float, why: str) -> Parameter:
     size = float(length(value, name.replace("_", " ")))
     if size < 0:
         raise KitError("ease is zero or more.", where=name.replace("_", " "), do="Give, say, 3 * cm.")
@@ -211,9 +211,9 @@ def _ease(name: str, value: object, most: float, why: str) -> Parameter:
 def with_sleeve(
     bodice: Block,
     *,
-    ease: object = Length(CAP_EASE),
-    arm_ease: object = Length(ARM_EASE),
-    wrist_ease: object = Length(WRIST_EASE),
+    ease: Size = Length(CAP_EASE),
+    arm_ease: Size = Length(ARM_EASE),
+    wrist_ease: Size = Length(WRIST_EASE),
 ) -> Block:
     """A block that gives the pieces of `bodice` and a `sleeve` for its armscye.
 

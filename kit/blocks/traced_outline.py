@@ -49,7 +49,7 @@ class TracedOutline:
                 )
             return self.corners[spot - 1]
         try:
-            x, y = (float(length(value)) for value in spot)  # type: ignore[union-attr]
+            x, y = (float(length(value)) for value in spot)  # type: ignore[union-attr, arg-type]
         except (TypeError, ValueError):
             raise KitError(
                 f"{spot!r} is neither a corner's number nor a place.", do="Write 3, or two lengths: (12*cm, 30*cm)."

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import Literal, overload
 
 from kit.lesson.bench import BenchPiece
+from kit.lesson.face_verbs import Across
 from kit.lesson.match_verbs import Notched
 from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.true_verbs import Edges
@@ -218,7 +219,7 @@ class BenchVerbs:
         ends: tuple[str, str],
         short: Size = 0,
         short_at: str | Sequence[str] | None = None,
-        across: object = (),
+        across: Across = (),
         only: BenchPiece | None = None,
         moved: Size = 0,
         toward: BenchPiece | None = None,
@@ -304,7 +305,7 @@ class BenchVerbs:
         beyond: Size | None = None,
         depth: Size | None = None,
         ends: tuple[str, str] = ...,
-        across: object = (),
+        across: Across = (),
     ) -> None:
         """Derive an interfacing piece: over the whole of a piece, or `depth` deep along a run of edges as `face` takes
         them. It has the garment's allowances, or is cut `beyond` the stitch line by this much, 0 for at the stitch

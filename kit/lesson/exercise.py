@@ -24,10 +24,11 @@ from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.language import say
 from kit.lesson.cells import running_cell
+from kit.lesson.parameter import Setting
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import named
 from kit.sewing.walked import run_of
-from kit.units import System, both, length, mm
+from kit.units import Size, System, both, length, mm
 from kit.wording.lists import listed
 from kit.wording.names import edge_label
 
@@ -257,39 +258,39 @@ class Sound:
         return Result(False, say("class_copy.sound_not", count=len(found), first=str(found[0])))
 
 
-def grows(what: str, by: object, *, within: object = WITHIN * mm) -> Goal:
+def grows(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
     """The edge ("front.underarm", or several in a row joined by " + ") or finished measurement `what` becomes `by`
     longer than the lesson draws it. Raises `KitError` for a length without a unit."""
     return Change(str(what), _positive(by, "grows"), float(length(within, "grows, within")))
 
 
-def shrinks(what: str, by: object, *, within: object = WITHIN * mm) -> Goal:
+def shrinks(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
     """`what`, as in `grows`, becomes `by` shorter."""
     return Change(str(what), -_positive(by, "shrinks"), float(length(within, "shrinks, within")))
 
 
-def keeps(what: str, *, within: object = STILL * mm) -> Goal:
+def keeps(what: str, *, within: Size = STILL * mm) -> Goal:
     """The edge `what` stays as long as it was and where it was."""
     return Keep(str(what), float(length(within, "keeps, within")))
 
 
-def is_length(what: str, wanted: object, *, within: object = WITHIN * mm) -> Goal:
+def is_length(what: str, wanted: Size, *, within: Size = WITHIN * mm) -> Goal:
     """`what`, as in `grows`, is as long as `wanted`."""
     aim, slack = _positive(wanted, "is_length"), float(length(within, "is_length, within"))
     return Between(str(what), aim - slack, aim + slack)
 
 
-def at_least(what: str, wanted: object) -> Goal:
+def at_least(what: str, wanted: Size) -> Goal:
     """`what`, as in `grows`, is as long as `wanted` or longer."""
     return Between(str(what), least=_positive(wanted, "at_least"))
 
 
-def at_most(what: str, wanted: object) -> Goal:
+def at_most(what: str, wanted: Size) -> Goal:
     """`what`, as in `grows`, is as long as `wanted` or shorter."""
     return Between(str(what), most=_positive(wanted, "at_most"))
 
 
-def moves(point: str, *, up: object = 0, out: object = 0, within: object = WITHIN * mm) -> Goal:
+def moves(point: str, *, up: Size = 0, out: Size = 0, within: Size = WITHIN * mm) -> Goal:
     """The named point ("front.wrap_corner") moves `up` (below zero: down) and `out` from the centre line (below zero:
     in) from where the lesson draws it."""
     by = float(length(up, "moves, up")), float(length(out, "moves, out"))
@@ -303,7 +304,7 @@ def passes_proof() -> Goal:
     return Sound()
 
 
-def _positive(value: object, where: str) -> float:
+def _positive(value: Size, where: str) -> float:
     size = float(length(value, where))
     if size <= 0:
         raise KitError(f"{size:g} mm is not a length to ask for.", where=where, do="Write, say, 2 * cm.")
@@ -369,7 +370,7 @@ class Exercises:
         *,
         goals: Iterable[Goal] | Goal,
         hints: Iterable[str] | str = (),
-        answer: Mapping[str, object] | None = None,
+        answer: Mapping[str, Setting] | None = None,
     ) -> Exercise:
         """An exercise for the class copy; the booklet leaves it out. `goals` are made by `grows`, `shrinks`, `keeps`,
         `is_length`, `at_least`, `at_most`, `moves` and `passes_proof`; `hints` come one at a time. `answer` is values
@@ -406,7 +407,7 @@ class Exercises:
         raise KitError(f"there is no exercise '{name}'.", do=near(name, [e.key for e in self.exercises]))
 
 
-def _plain(name: str, value: object, where: str) -> float:
+def _plain(name: str, value: Setting, where: str) -> float:
     """A value of an answer: a length with its unit, a share or a count."""
     if isinstance(value, str):
         return float(length(value, f"{where}, {name}"))

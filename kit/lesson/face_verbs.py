@@ -23,6 +23,9 @@ from kit.piece.piece import CutPlan, Piece
 from kit.piece.role import PieceRole
 from kit.units import Size, show
 
+Across = str | tuple[str | PaperLine, str | PaperLine] | Sequence[str | tuple[str | PaperLine, str | PaperLine]]
+"""The seams a run goes on over: for each a name that both pieces have, or the two edges."""
+
 
 @verb
 def face(
@@ -32,7 +35,7 @@ def face(
     ends: tuple[str, str],
     short: Size = 0,
     short_at: str | Sequence[str] | None = None,
-    across: object = (),
+    across: Across = (),
     only: OpenPiece | None = None,
     moved: Size = 0,
     toward: OpenPiece | None = None,
@@ -104,7 +107,7 @@ def interface(
     beyond: Size | None = None,
     depth: Size | None = None,
     ends: tuple[str, str] = ("start", "end"),
-    across: object = (),
+    across: Across = (),
 ) -> None:
     """Derive an interfacing piece: over the whole of a piece, or `depth` deep along a run of edges as `face` takes
     them. It has the garment's allowances, or is cut `beyond` the stitch line by this much, 0 for at the stitch
@@ -324,7 +327,7 @@ def _part(
     return (0, by * sign, "before" if mine == 0 else "after"), mine
 
 
-def _seams(across: object, runs: Sequence[Laid]) -> list[tuple[str, str]]:
+def _seams(across: Across, runs: Sequence[Laid]) -> list[tuple[str, str]]:
     """The seams a run crosses, as (edge of the one piece, edge of the next)."""
     pair = isinstance(across, tuple) and len(across) == 2 and all(isinstance(item, PaperLine) for item in across)
     items = [across] if isinstance(across, str) or pair else list(cast("Sequence[object]", across))

@@ -13,13 +13,13 @@ import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 from kit.errors import KitError, near
 from kit.lesson.cells import running_cell
-from kit.lesson.parameter import Parameter
+from kit.lesson.parameter import Parameter, Setting
 from kit.lesson.sidecar import Saved, keep
-from kit.units import Length, length
+from kit.units import Length, Size, length
 
 KEY = "fittings"
 """Where they stand in the sidecar file."""
@@ -78,7 +78,11 @@ class Begun:
 
 
 def fitting_of(
-    title: str, why: str, date: str, changes: Mapping[str, object], parameters: Sequence[Parameter]
+    title: str,
+    why: str,
+    date: str,
+    changes: Mapping[str, tuple[Setting, Setting]],
+    parameters: Sequence[Parameter],
 ) -> Fitting:
     """A fitting from pairs (before, after) by parameter, lengths with their unit. `KitError` when a parameter is
     unknown, a value is no length or out of its range, nothing is named or nothing changes."""
@@ -122,9 +126,9 @@ def fitting_between(
     return Fitting(begun.title, date, why, tuple(Change(name, one, two) for name, (one, two) in moved.items()))
 
 
-def _number(parameter: Parameter, value: object, where: str) -> float:
+def _number(parameter: Parameter, value: Setting, where: str) -> float:
     if parameter.kind == "length":
-        return float(length(value, f"{where}, {parameter.label}"))
+        return float(length(cast("Size", value), f"{where}, {parameter.label}"))
     if isinstance(value, bool) or not isinstance(value, int | float):
         example = "0.7" if parameter.kind == "share" else "2"
         raise KitError(f"{parameter.label} is {value!r}, not a number.", where=where, do=f"Write, say, {example}.")
@@ -190,7 +194,7 @@ class Fittings:
     def values(self) -> dict[str, float]:
         raise NotImplementedError
 
-    def change(self, **values: object) -> None:
+    def change(self, **values: Setting) -> None:
         raise NotImplementedError
 
     def save(self) -> None:
@@ -212,7 +216,7 @@ class Fittings:
         """What is wrong with the fittings in the sidecar file, or empty."""
         return from_data(self.saved.more.get(KEY))[1]
 
-    def fitting(self, title: str, why: str = "", /, *, date: str = "", **changes: object) -> Fitting:
+    def fitting(self, title: str, why: str = "", /, *, date: str = "", **changes: tuple[Setting, Setting]) -> Fitting:
         """Record in the notebook what a try-on changed and why, each parameter with its value before and after:
         `lesson.fitting("First toile", "The shoulder pulled.", shoulder_lift=(0.8 * cm, 1.2 * cm))`. It changes no
         value. A cell run again replaces what it wrote. `KitError` as for `fitting_of`."""
@@ -237,7 +241,7 @@ class Fittings:
         if self._begun is None:
             return
         known = {p.name: p for p in self.parameters}
-        back: dict[str, object] = {}
+        back: dict[str, Setting] = {}
         for name, value in self._begun.values:
             if name in known:
                 number = known[name].checked(value)
@@ -277,7 +281,7 @@ class Fittings:
                     do=f"Take back '{later.title}' first.",
                 )
         known = {p.name: p for p in self.parameters}
-        back: dict[str, object] = {}
+        back: dict[str, Setting] = {}
         for name, value in gone.before.items():
             if name in known:
                 try:

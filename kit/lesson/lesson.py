@@ -21,13 +21,13 @@ from kit.lesson.cells import running_cell, shell
 from kit.lesson.ease import measured
 from kit.lesson.exercise import Exercises
 from kit.lesson.fitting import Fittings
-from kit.lesson.parameter import Kind, Parameter
+from kit.lesson.parameter import Kind, Parameter, Setting
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
 from kit.lesson.presets import Presets
 from kit.lesson.publishing import Publishing, check_cover, check_references, checked
 from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
 from kit.lesson.working import Definition, work
-from kit.units import System, length
+from kit.units import Size, System, length
 
 F = TypeVar("F", bound=Callable[..., Any])
 NAPS: tuple[str, ...] = get_args(Nap)
@@ -64,7 +64,7 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
         summary: str = "",
         level: str = "",
         cloth: str = "",
-        cloth_widths: Sequence[object] = ("140 cm",),
+        cloth_widths: Sequence[Size] = ("140 cm",),
         notions: Sequence[str] = (),
         cautions: Sequence[str] = (),
         nap: str = "none",
@@ -183,9 +183,7 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
 
     # ---- parameters -----------------------------------------------------------------------------------
 
-    def length(
-        self, name: str, default: object, *, least: object, most: object, why: str = "", said: str = ""
-    ) -> Parameter:
+    def length(self, name: str, default: Size, *, least: Size, most: Size, why: str = "", said: str = "") -> Parameter:
         """A parameter that is a length. Its three lengths carry a unit; a bare number is refused."""
         where = f"Parameter '{name}'"
         numbers = [float(length(value, where)) for value in (default, least, most)]
@@ -225,7 +223,7 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
         """The current value of every parameter: moved in this session, else saved, else its default."""
         return {p.name: self._changed.get(p.name, sidecar.within(p, self.saved)) for p in self.parameters}
 
-    def change(self, **values: object) -> None:
+    def change(self, **values: Setting) -> None:
         """Set parameters (lengths with a unit); `KitError` outside their range. Call `save` to keep them."""
         by_name = {p.name: p for p in self.parameters}
         for name, value in values.items():

@@ -7,9 +7,11 @@ from typing import Literal
 
 from kit.errors import KitError
 from kit.lesson.pattern import Value
-from kit.units import System, both, percent
+from kit.units import Size, System, both, percent
 
 Kind = Literal["length", "share", "count"]
+Setting = Size | float
+"""What a parameter is set to: a length with its unit, or the number of a share or count."""
 
 
 @dataclass(frozen=True)

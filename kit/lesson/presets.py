@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import cast
 
 from kit.errors import KitError, near
 from kit.lesson.cells import running_cell
-from kit.lesson.parameter import Parameter
+from kit.lesson.parameter import Parameter, Setting
 from kit.lesson.sidecar import Saved, within
-from kit.units import Length, length
+from kit.units import Length, Size, length
 
 
 @dataclass(frozen=True)
@@ -38,10 +39,10 @@ class Presets:
     saved: Saved
     _opened: Saved | None = None
 
-    def change(self, **values: object) -> None:
+    def change(self, **values: Setting) -> None:
         raise NotImplementedError
 
-    def preset(self, title: str, /, **values: object) -> Preset:
+    def preset(self, title: str, /, **values: Setting) -> Preset:
         """Offer a named set of values on the panel: `lesson.preset("Long sleeve", sleeve_length=45 * cm)`. What it does
         not name stands at the lesson's own value. A cell run again replaces what it wrote, as does the same title
         elsewhere. Raises `KitError` without a title or values, for an unknown parameter and for a value that is no
@@ -103,7 +104,7 @@ class Presets:
     def set_values(self, values: dict[str, float]) -> None:
         """Set parameters from plain numbers (mm, share, count). `KitError` outside their range; then none is set."""
         known = {parameter.name: parameter for parameter in self.parameters}
-        checked: dict[str, object] = {}
+        checked: dict[str, Setting] = {}
         for name, value in values.items():
             if name in known:
                 number = known[name].checked(value)
@@ -120,9 +121,9 @@ class Presets:
         self._opened = former._opened
 
 
-def _number(parameter: Parameter, value: object) -> float:
+def _number(parameter: Parameter, value: Setting) -> float:
     if parameter.kind == "length":
-        return float(length(value, parameter.label))
+        return float(length(cast("Size", value), parameter.label))
     whole = parameter.kind == "count"
     if isinstance(value, bool) or not isinstance(value, int | float) or (whole and value % 1 != 0):
         example = "2" if whole else "0.7"

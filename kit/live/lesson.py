@@ -18,13 +18,14 @@ from kit.errors import KitError
 from kit.lesson import lesson as definition
 from kit.lesson.another import opening
 from kit.lesson.cells import shell
+from kit.lesson.parameter import Setting
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.lesson.working import work
 from kit.live.history import History
 from kit.live.pace import Settled
 from kit.live.speech import in_words_of
-from kit.units import Length, System, length
+from kit.units import Length, Size, System, length
 
 if TYPE_CHECKING:
     from kit.lesson.exercise import Exercise
@@ -59,7 +60,7 @@ class _Asked:
 class Lesson(definition.Lesson):
     __doc__ = definition.Lesson.__doc__
 
-    def change(self, **values: object) -> None:
+    def change(self, **values: Setting) -> None:
         before = self.values
         super().change(**values)
         self.history.note(before, self.values)
@@ -116,7 +117,7 @@ class Lesson(definition.Lesson):
             new.__dict__.pop(own, None)
         return new
 
-    def walk(self, first: str, second: str, *, turned: bool | None = None, ease: object = 0) -> None:
+    def walk(self, first: str, second: str, *, turned: bool | None = None, ease: Size = 0) -> None:
         """Show two edges walked under the cell, and keep the picture up to date: edge `second` rolled along edge
         `first`, named as "front.side" ("front.underarm + front.side" for several in a row), with the difference at
         every notch, corner and mark. `turned` says by hand that the second is walked from its end, `ease` by how much

@@ -154,7 +154,6 @@ def told(argument: inspect.Parameter, verb: Verb) -> str:
 
 
 _SAID = {
-    "object": "a length, such as 1.5 * cm",
     "Size": "a length, such as 1.5 * cm",
     "Length": "a length",
     "PaperPoint": "a point",
@@ -179,7 +178,6 @@ _SAID = {
 _SHORT = {
     "At": "length or point",
     "PaperPoint": "point",
-    "object": "length",
     "Size": "length",
     "str": "word",
     "PaperLine": "line",

@@ -1,12 +1,12 @@
 """Made by `python -m kit.lesson.stubs` from the verbs, for editors and type checkers. Not to be edited."""
 
-from kit.piece.piece import Mark
-from kit.sewing.reading import Runs
+from kit.sewing.reading import Opening, Runs
 from kit.sewing.run import Fold, PieceHandle, Place, Run, StripHandle
+from kit.units import Size
 
 class MakeVerbs:
     def attach_facing(
-        self, facing: Runs, to: Runs, *, allowance: object, clip: bool = True, grade: bool = True, ease: object = 0
+        self, facing: Runs, to: Runs, *, allowance: Size, clip: bool = True, grade: bool = True, ease: Size = 0
     ) -> None:
         """Sew facing runs to garment runs right sides together and turn the facing in.
 
@@ -16,7 +16,7 @@ class MakeVerbs:
                                [front.neck, back.neck], allowance=1 * cm)"""
 
     def attach_handle(
-        self, strip: StripHandle, to: Run, *, at: tuple[object, object], method: str = "caught", lap: object = ...
+        self, strip: StripHandle, to: Run, *, at: tuple[Size, Size], method: str = "caught", lap: Size = ...
     ) -> None:
         """Fix both ends of a made strip to a run, at two lengths along it.
 
@@ -26,7 +26,7 @@ class MakeVerbs:
             make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")"""
 
     def attach_strip(
-        self, strip: StripHandle, to: Run | Place, *, at: object = "end", method: str = "stitched_on", lap: object = ...
+        self, strip: StripHandle, to: Run | Place, *, at: Size = "end", method: str = "stitched_on", lap: Size = ...
     ) -> None:
         """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
 
@@ -35,7 +35,7 @@ class MakeVerbs:
             make.turn_strip(tie, allowance=6 * mm)
             make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")"""
 
-    def band_ends(self, *ends: Runs, allowance: object, overlap: object = 0, at: Run | None = None) -> None:
+    def band_ends(self, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> None:
         """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
         end `at`.
 
@@ -44,21 +44,21 @@ class MakeVerbs:
             make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
                            overlap=3 * cm, at=waistband.end)"""
 
-    def baste(self, *along: Runs, distance: object = ...) -> None:
+    def baste(self, *along: Runs, distance: Size = ...) -> None:
         """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
 
         Example::
 
             make.baste(front.side)"""
 
-    def baste_interfacing(self, *pieces: PieceHandle, distance: object = ...) -> None:
+    def baste_interfacing(self, *pieces: PieceHandle, distance: Size = ...) -> None:
         """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
 
         Example::
 
             make.baste_interfacing(waistband)"""
 
-    def belt_loop(self, strip: StripHandle, seam: Run, *, at: object, ends: object = ...) -> None:
+    def belt_loop(self, strip: StripHandle, seam: Run, *, at: Size, ends: Size = ...) -> None:
         """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
 
         Example::
@@ -71,8 +71,8 @@ class MakeVerbs:
         self,
         *edges: Runs,
         strip: StripHandle,
-        allowance: object = ...,
-        finished: object = ...,
+        allowance: Size = ...,
+        finished: Size = ...,
         ends: str = "ring",
         count: int = 1,
     ) -> None:
@@ -87,9 +87,9 @@ class MakeVerbs:
         self,
         *edges: Runs,
         strip: StripHandle,
-        finished: object,
+        finished: Size,
         double: bool = False,
-        trim: object = 0,
+        trim: Size = 0,
         ends: str = "ring",
         last: str = "machine",
         count: int = 1,
@@ -104,8 +104,8 @@ class MakeVerbs:
     def blind_hem(
         self,
         *edges: Runs,
-        depth: object,
-        turn: object = 0,
+        depth: Size,
+        turn: Size = 0,
         by: str = "hand",
         finish: str = "zigzag",
         catching: Runs = (),
@@ -118,7 +118,7 @@ class MakeVerbs:
 
             make.blind_hem(skirt_front.hem, depth=3 * cm)"""
 
-    def buttonholes(self, *places: Place, length: object) -> None:
+    def buttonholes(self, *places: Place, length: Size) -> None:
         """Work buttonholes at marks of that kind.
 
         Example::
@@ -126,7 +126,7 @@ class MakeVerbs:
             make.buttonholes(front.left.hole_1, front.left.hole_2, length=21 * mm)"""
 
     def buttons(
-        self, *places: Place, size: object, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
+        self, *places: Place, size: Size, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
     ) -> None:
         """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for.
 
@@ -134,7 +134,7 @@ class MakeVerbs:
 
             make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)"""
 
-    def casing(self, *edges: Runs, first: object = ..., depth: object, gap: Run | Place | None = None) -> None:
+    def casing(self, *edges: Runs, first: Size = ..., depth: Size, gap: Run | Place | None = None) -> None:
         """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
 
         Example::
@@ -142,7 +142,7 @@ class MakeVerbs:
             make.casing(tote.top, first=1 * cm, depth=3 * cm)"""
 
     def centred_zip(
-        self, over: Run | Place, under: Run | Place, *, allowance: object, length: object, lap: object = ...
+        self, over: Run | Place, under: Run | Place, *, allowance: Size, length: Size, lap: Size = ...
     ) -> None:
         """Set in a zip centred under a seam: parts of two edges or opening marks.
 
@@ -163,9 +163,9 @@ class MakeVerbs:
         inner: Runs,
         over: Runs,
         *,
-        allowance: object,
+        allowance: Size,
         method: str = "edgestitch",
-        overlap: object = 0,
+        overlap: Size = 0,
         at: Run | None = None,
     ) -> None:
         """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
@@ -182,7 +182,7 @@ class MakeVerbs:
 
             make.dart(skirt_front)"""
 
-    def ease_stitch(self, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 1) -> None:
+    def ease_stitch(self, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 1) -> None:
         """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
         Example::
@@ -196,7 +196,7 @@ class MakeVerbs:
 
             make.edge_finish(front.side, back.side, stitch="overlock")"""
 
-    def edgestitch(self, *along: Runs, distance: object = ...) -> None:
+    def edgestitch(self, *along: Runs, distance: Size = ...) -> None:
         """A row on the right side, very close to a finished edge or seam.
 
         Example::
@@ -211,7 +211,7 @@ class MakeVerbs:
 
             make.eyelets(tote.eyelet)"""
 
-    def face_with_interfacing(self, *outer: Runs, allowance: object, clip: bool = True) -> None:
+    def face_with_interfacing(self, *outer: Runs, allowance: Size, clip: bool = True) -> None:
         """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
 
         Example::
@@ -223,13 +223,13 @@ class MakeVerbs:
         facing: Runs,
         to: Runs,
         *,
-        allowance: object,
+        allowance: Size,
         free: Runs,
-        turn: object = 0,
+        turn: Size = 0,
         by: str = "hand",
         clip: bool = False,
         grade: bool = True,
-        ease: object = 0,
+        ease: Size = 0,
     ) -> None:
         """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
         finished already), sewn down inside by "hand" or "machine".
@@ -246,7 +246,7 @@ class MakeVerbs:
 
             make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")"""
 
-    def finish_facing(self, *outer: Runs, stitch: str = "zigzag", turn: object = ...) -> None:
+    def finish_facing(self, *outer: Runs, stitch: str = "zigzag", turn: Size = ...) -> None:
         """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
 
         Example::
@@ -258,12 +258,12 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        allowance: object,
+        allowance: Size,
         lap: PieceHandle | str | None = None,
-        width: object = None,
-        trim: object = None,
+        width: Size | None = None,
+        trim: Size | None = None,
         outside: bool = True,
-        ease: object = 0,
+        ease: Size = 0,
     ) -> None:
         """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
         wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
@@ -273,7 +273,7 @@ class MakeVerbs:
 
             make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)"""
 
-    def fold_pocket(self, *edges: Runs, allowance: object, corners: str = "square") -> None:
+    def fold_pocket(self, *edges: Runs, allowance: Size, corners: str = "square") -> None:
         """Press the edges of a pocket under; its lower corners square, mitred or curved.
 
         Example::
@@ -281,7 +281,7 @@ class MakeVerbs:
             make.pocket_hem(pocket.top, second=3 * cm)
             make.fold_pocket(pocket.left_side, pocket.bottom, pocket.right_side, allowance=1 * cm)"""
 
-    def fold_strip(self, strip: StripHandle, *, edgestitch: object = ..., ends: object = ...) -> None:
+    def fold_strip(self, strip: StripHandle, *, edgestitch: Size = ..., ends: Size = ...) -> None:
         """Make a strip folded in four and edgestitched.
 
         Example::
@@ -293,11 +293,11 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        first: object,
-        second: object,
+        first: Size,
+        second: Size,
         press: str = "one side",
-        ease: object = 0,
-        trim: object = None,
+        ease: Size = 0,
+        trim: Size | None = None,
     ) -> None:
         """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
         wide the first allowances are left in between.
@@ -313,14 +313,14 @@ class MakeVerbs:
 
             make.fuse(cuff, front_facing)"""
 
-    def gather(self, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 2) -> None:
+    def gather(self, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 2) -> None:
         """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
 
         Example::
 
             make.gather(sleeve.wrist, to=18 * cm)"""
 
-    def grade(self, *along: Runs, to: object = ..., wider: object = ...) -> None:
+    def grade(self, *along: Runs, to: Size = ..., wider: Size = ...) -> None:
         """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
 
         Example::
@@ -330,8 +330,8 @@ class MakeVerbs:
     def hem(
         self,
         *edges: Runs,
-        first: object,
-        second: object = 0,
+        first: Size,
+        second: Size = 0,
         catching: Runs = (),
         finish: str = "zigzag",
         ring: bool = False,
@@ -347,11 +347,11 @@ class MakeVerbs:
         over: Runs,
         under: Runs,
         *,
-        allowance: object,
-        edgestitch: object = ...,
+        allowance: Size,
+        edgestitch: Size = ...,
         turned: bool = True,
         finish: str = "zigzag",
-        ease: object = 0,
+        ease: Size = 0,
     ) -> None:
         """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
         fray. `finish` is that of the raw edges inside.
@@ -361,7 +361,7 @@ class MakeVerbs:
             make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)"""
 
     def lapped_zip(
-        self, over: Run | Place, under: Run | Place, *, allowance: object, length: object, lap: object = ...
+        self, over: Run | Place, under: Run | Place, *, allowance: Size, length: Size, lap: Size = ...
     ) -> None:
         """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
 
@@ -371,7 +371,7 @@ class MakeVerbs:
             make.lapped_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def mock_french_seam(
-        self, a: Runs, b: Runs, *, allowance: object, turn: object = ..., press: str = "one side", ease: object = 0
+        self, a: Runs, b: Runs, *, allowance: Size, turn: Size = ..., press: str = "one side", ease: Size = 0
     ) -> None:
         """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
 
@@ -379,7 +379,7 @@ class MakeVerbs:
 
             make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)"""
 
-    def narrow_hem(self, *edges: Runs, turn: object = ..., catching: Runs = (), ring: bool = False) -> None:
+    def narrow_hem(self, *edges: Runs, turn: Size = ..., catching: Runs = (), ring: bool = False) -> None:
         """Two equal narrow turns.
 
         Example::
@@ -394,7 +394,7 @@ class MakeVerbs:
             make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
             make.notch_curve(front.armhole)"""
 
-    def patch_pocket(self, *edges: Runs, at: Place, allowance: object, distance: object = ...) -> None:
+    def patch_pocket(self, *edges: Runs, at: Place, allowance: Size, distance: Size = ...) -> None:
         """Stitch a pocket onto a placement mark along its folded edges.
 
         Example::
@@ -407,11 +407,11 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        allowance: object,
+        allowance: Size,
         press: str = "open",
         finish: str = "zigzag",
-        opening: Mark | Place | tuple[object, object] | None = None,
-        ease: object = 0,
+        opening: Opening | None = None,
+        ease: Size = 0,
         together: bool = False,
         binding: StripHandle | None = None,
         ends: str = "raw edge",
@@ -432,14 +432,14 @@ class MakeVerbs:
 
             make.pleat(panel)"""
 
-    def pocket_bag(self, bag: Run, to: Run | Place, *, allowance: object, finish: str = "zigzag") -> None:
+    def pocket_bag(self, bag: Run, to: Run | Place, *, allowance: Size, finish: str = "zigzag") -> None:
         """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
 
         Example::
 
             make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)"""
 
-    def pocket_hem(self, mouth: Run, *, first: object = ..., second: object, ends: object = ...) -> None:
+    def pocket_hem(self, mouth: Run, *, first: Size = ..., second: Size, ends: Size = ...) -> None:
         """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
         side allowance `ends`.
 
@@ -453,9 +453,9 @@ class MakeVerbs:
         b: Runs,
         *,
         bags: tuple[Run, Run],
-        mouth: Mark | Place | tuple[object, object],
-        allowance: object,
-        bag_allowance: object = None,
+        mouth: Opening,
+        allowance: Size,
+        bag_allowance: Size | None = None,
         press: str = "one side",
         finish: str = "zigzag",
     ) -> None:
@@ -484,31 +484,21 @@ class MakeVerbs:
 
             make.remove_basting(front.side)"""
 
-    def rolled_hem(self, *edges: Runs, turn: object = ..., ring: bool = False) -> None:
+    def rolled_hem(self, *edges: Runs, turn: Size = ..., ring: bool = False) -> None:
         """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.
 
         Example::
 
             make.rolled_hem(sleeve.wrist, turn=6 * mm)"""
 
-    def seam_band(
-        self, outer: Runs, inner: Runs, *, allowance: object, overlap: object = 0, at: Run | None = None
-    ) -> None:
+    def seam_band(self, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None) -> None:
         """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
 
         Example::
 
             make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)"""
 
-    def seam_to_turn(
-        self,
-        a: Runs,
-        b: Runs,
-        *,
-        allowance: object,
-        gap: Mark | Place | tuple[object, object] | None = None,
-        ease: object = 0,
-    ) -> None:
+    def seam_to_turn(self, a: Runs, b: Runs, *, allowance: Size, gap: Opening | None = None, ease: Size = 0) -> None:
         """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
 
         Example::
@@ -516,7 +506,7 @@ class MakeVerbs:
             make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)"""
 
     def set_band(
-        self, band: Runs, to: Runs, *, allowance: object, ease: object = 0, overlap: object = 0, at: Run | None = None
+        self, band: Runs, to: Runs, *, allowance: Size, ease: Size = 0, overlap: Size = 0, at: Run | None = None
     ) -> None:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
         is how much longer the garment's edge is in all.
@@ -530,8 +520,8 @@ class MakeVerbs:
         cap: Runs,
         armhole: Runs,
         *,
-        allowance: object,
-        ease: object = 0,
+        allowance: Size,
+        ease: Size = 0,
         press: str = "one side",
         finish: str = "zigzag",
     ) -> None:
@@ -542,14 +532,14 @@ class MakeVerbs:
             cap = sleeve.back_cap + sleeve.front_cap
             make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)"""
 
-    def slip_stitch(self, a: Run | Place, b: Run | Place, *, allowance: object) -> None:
+    def slip_stitch(self, a: Run | Place, b: Run | Place, *, allowance: Size) -> None:
         """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm).
 
         Example::
 
             make.slip_stitch(flap.upper, flap_lining.upper, allowance=1 * cm)"""
 
-    def staystitch(self, *along: Runs, distance: object = ...) -> None:
+    def staystitch(self, *along: Runs, distance: Size = ...) -> None:
         """A row in the allowance that keeps a curve from stretching.
 
         Example::
@@ -564,7 +554,7 @@ class MakeVerbs:
             make.tack_down(front_facing.outer, to=front.shoulder)"""
 
     def thread_cord(
-        self, *edges: Runs, cord: StripHandle | object, through: Place | list[Place], gap: Run | Place | None = None
+        self, *edges: Runs, cord: StripHandle | Size, through: Place | list[Place], gap: Run | Place | None = None
     ) -> None:
         """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
 
@@ -573,7 +563,7 @@ class MakeVerbs:
             make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)"""
 
     def thread_elastic(
-        self, *edges: Runs, length: object, width: object, gap: Run | Place | None = None, ring: bool = True
+        self, *edges: Runs, length: Size, width: Size, gap: Run | Place | None = None, ring: bool = True
     ) -> None:
         """Draw elastic through a casing and close the gap it went in by.
 
@@ -582,7 +572,7 @@ class MakeVerbs:
             make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
             make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)"""
 
-    def topstitch(self, *along: Runs, distance: object = ..., rows: int = 1) -> None:
+    def topstitch(self, *along: Runs, distance: Size = ..., rows: int = 1) -> None:
         """Rows on the right side.
 
         Example::
@@ -590,7 +580,7 @@ class MakeVerbs:
             make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="one side")
             make.topstitch(front.side, distance=6 * mm, rows=2)"""
 
-    def trim(self, *along: Runs, to: object) -> None:
+    def trim(self, *along: Runs, to: Size) -> None:
         """Cut the allowance of a sewn edge back `to` a width.
 
         Example::
@@ -620,14 +610,14 @@ class MakeVerbs:
             make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
             make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])"""
 
-    def turn_strip(self, strip: StripHandle, *, allowance: object, ends: object = 0, slant: object = 0) -> None:
+    def turn_strip(self, strip: StripHandle, *, allowance: Size, ends: Size = 0, slant: Size = 0) -> None:
         """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
 
         Example::
 
             make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)"""
 
-    def understitch(self, *along: Runs, distance: object = ...) -> None:
+    def understitch(self, *along: Runs, distance: Size = ...) -> None:
         """A row on the facing beside its seam.
 
         Example::
@@ -637,7 +627,7 @@ class MakeVerbs:
     def wide_hem(
         self,
         *edges: Runs,
-        depth: object,
+        depth: Size,
         tape: bool = False,
         by: str = "hand",
         finish: str = "zigzag",

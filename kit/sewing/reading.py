@@ -13,9 +13,11 @@ from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
 from kit.sewing.walk import along, follows, run_length, sides_of
-from kit.units import both, length
+from kit.units import Size, both, length
 
 Runs = Run | Sequence[Run]
+Opening = Mark | Place | tuple[Size, Size]
+"""A part of a seam left open: a mark on it, or where it starts and ends along the first run."""
 FINISHES = ("zigzag", "overlock", "pinked", "none")
 WIDEST_ALLOWANCE = 100.0  # mm
 DEEPEST_HEM = 300.0  # mm
@@ -67,7 +69,7 @@ class Reader:
             raise KitError("no edge is named.", where=where, do="Name at least one, such as front.side.")
         return tuple(found)
 
-    def pair(self, a: object, b: object, where: str) -> tuple[tuple[Run, ...], tuple[Run, ...]]:
+    def pair(self, a: Runs, b: Runs, where: str) -> tuple[tuple[Run, ...], tuple[Run, ...]]:
         first, second = self.runs(a, where), self.runs(b, where)
         if first == second:
             if len(first) == 1 and self.cut.piece(first[0].piece).cut.mirrored and first[0].side is None:
@@ -95,7 +97,7 @@ class Reader:
         return read_word(press, ("open", "one side", *more, *pieces), "press", where)
 
     def opening(
-        self, opening: object, a: tuple[Run, ...], b: tuple[Run, ...], where: str
+        self, opening: Opening | None, a: tuple[Run, ...], b: tuple[Run, ...], where: str
     ) -> tuple[float, float] | None:
         if opening is None:
             return None
@@ -133,7 +135,7 @@ class Reader:
             raise KitError("the opening takes the whole seam.", where=where, do="Leave part of the seam to sew.")
         return (max(start, 0.0), min(end, size))
 
-    def spot(self, to: object, at: object, where: str) -> tuple[Run, float, str]:
+    def spot(self, to: Run | Place, at: Size, where: str) -> tuple[Run, float, str]:
         if isinstance(to, Place):
             edge, distance = self.mark_on_edge(to, where)
             return Run(to.piece, (edge,), to.side), distance, "mark"
@@ -181,7 +183,7 @@ class Reader:
         raise KitError(f"{given!r} is not a strip.", where=where, do="Name a strip, such as tie.")
 
 
-def mark_label(opening: object) -> str:
+def mark_label(opening: Opening | None) -> str:
     if isinstance(opening, Place):
         return opening.mark.label
     return opening.label if isinstance(opening, Mark) else ""
@@ -193,7 +195,7 @@ def read_word(given: object, known: Sequence[str], name: str, where: str) -> str
     raise KitError(f"{name} is {given!r}.", where=where, do=near(str(given), known))
 
 
-def read_size(given: object, where: str, most: float = WIDEST_ALLOWANCE) -> float:
+def read_size(given: Size, where: str, most: float = WIDEST_ALLOWANCE) -> float:
     """A length that may be zero."""
     value = float(length(given, where))
     if value < 0:
@@ -207,7 +209,7 @@ def read_size(given: object, where: str, most: float = WIDEST_ALLOWANCE) -> floa
     return value
 
 
-def read_width(given: object, where: str, most: float = WIDEST_ALLOWANCE) -> float:
+def read_width(given: Size, where: str, most: float = WIDEST_ALLOWANCE) -> float:
     """A length above zero."""
     value = read_size(given, where, most)
     if value == 0:

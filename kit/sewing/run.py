@@ -11,7 +11,7 @@ from typing import Any
 
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Side, Strip
-from kit.units import length, show
+from kit.units import Size, length, show
 
 
 @dataclass(frozen=True)
@@ -38,7 +38,7 @@ class Run:
             )
         return replace(self, edges=self.edges + other.edges)
 
-    def between(self, start: object, end: object) -> Run:
+    def between(self, start: Size, end: Size) -> Run:
         """The part from `start` to `end`, lengths along the run. Raises `KitError` for a bare number.
 
         Example::
@@ -54,7 +54,7 @@ class Run:
             )
         return replace(self, start=low, end=high)
 
-    def after(self, start: object) -> Run:
+    def after(self, start: Size) -> Run:
         """The part from `start`, a length along the run, to its end. Raises `KitError` for a bare number.
 
         Example::

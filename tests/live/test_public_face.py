@@ -31,7 +31,7 @@ def loaded(code: str) -> list[str]:
 def test_every_name_can_be_fetched() -> None:
     for name in kit.__all__:
         assert getattr(kit, name) is not None
-        assert name in dir(kit)
+    assert dir(kit) == sorted(kit.__all__)
 
 
 def test_the_version_is_the_projects(root: Path) -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import inspect
 import pickle
 
 import pytest
 
 from kit.errors import KitError
+from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 
 
@@ -153,3 +155,16 @@ def test_every_operation_can_say_all_of_itself(wrap):
         "staystitch",
         "understitch",
     }
+
+
+def test_make_offers_its_verbs_and_nothing_else(wrap):
+    make = wrap.table().make
+    assert dir(make) == sorted(VERBS) and len(VERBS) > 60
+    for inside in ("runs", "pair", "spot", "pressing", "opening", "mark_on_edge", "piece", "strip", "cut"):
+        refused(lambda inside=inside: getattr(make, inside), f"there is no sewing operation '{inside}'")
+
+
+def test_an_operation_is_read_by_the_reader_that_make_holds(wrap):
+    for name, function in VERBS.items():
+        (first, *_) = inspect.signature(function).parameters.values()
+        assert (first.name, first.annotation) == ("reader", "Reader"), name

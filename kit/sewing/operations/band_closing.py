@@ -27,6 +27,7 @@ from kit.sewing.sections import bands as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
+from kit.units import Size
 
 AGREE = 2.0
 """mm by which the inner edge of a band may differ from its outer one."""
@@ -158,13 +159,13 @@ class CloseBand(Operation):
 
 @verb
 def close_band(
-    make: Reader,
+    reader: Reader,
     inner: Runs,
     over: Runs,
     *,
-    allowance: object,
+    allowance: Size,
     method: str = "edgestitch",
-    overlap: object = 0,
+    overlap: Size = 0,
     at: Run | None = None,
 ) -> CloseBand:
     """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
@@ -175,15 +176,15 @@ def close_band(
         make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
     """
     where = "close band"
-    end, size = end_of(make, at, overlap, where)
+    end, size = end_of(reader, at, overlap, where)
 
     def cut(given: Runs) -> tuple[Run, ...]:
-        runs = make.runs(given, where)
+        runs = reader.runs(given, where)
         if end is None:
             return runs
         twins = [end if run.piece == end.piece else Run(run.piece, end.edges, end.side) for run in runs]
         pairs = zip(runs, twins, strict=True)
-        return tuple(kept for run, twin in pairs for kept in without_end(make.cut, run, twin, size))
+        return tuple(kept for run, twin in pairs for kept in without_end(reader.cut, run, twin, size))
 
     return CloseBand(
         inner=cut(inner),

@@ -39,7 +39,7 @@ from kit.sewing.sections import bands as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, path_of, run_length
-from kit.units import both
+from kit.units import Size, both
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -242,7 +242,7 @@ class SetBand(Operation):
         return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")
 
 
-def end_of(make: Reader, at: object, overlap: object, where: str) -> tuple[Run | None, float]:
+def end_of(reader: Reader, at: Run | None, overlap: Size, where: str) -> tuple[Run | None, float]:
     """The end beyond which a band reaches, and how far."""
     size = read_size(overlap, f"{where}, overlap")
     if at is None and size == 0:
@@ -253,11 +253,11 @@ def end_of(make: Reader, at: object, overlap: object, where: str) -> tuple[Run |
             where=where,
             do="Write both: overlap=3 * cm, at=waistband.end.",
         )
-    (run, *more) = make.runs(at, f"{where}, at")
+    (run, *more) = reader.runs(at, f"{where}, at")
     if more:
         raise KitError("the overlap lies at one end.", where=where, do="Name one end: at=waistband.end.")
-    for name in neighbours(make.cut.piece(run.piece), run.edges):
-        long = make.cut.piece(run.piece).edge(name).path.length
+    for name in neighbours(reader.cut.piece(run.piece), run.edges):
+        long = reader.cut.piece(run.piece).edge(name).path.length
         if size >= long:
             raise KitError(
                 f"an overlap of {both(size)} takes all of the {name.replace('_', ' ')}, which is {both(long)} long.",
@@ -269,7 +269,7 @@ def end_of(make: Reader, at: object, overlap: object, where: str) -> tuple[Run |
 
 @verb
 def seam_band(
-    make: Reader, outer: Runs, inner: Runs, *, allowance: object, overlap: object = 0, at: Run | None = None
+    reader: Reader, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None
 ) -> SeamBand:
     """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
 
@@ -278,12 +278,12 @@ def seam_band(
         make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)
     """
     where = "seam band"
-    a, b = make.pair(outer, inner, where)
-    end, size = end_of(make, at, overlap, where)
+    a, b = reader.pair(outer, inner, where)
+    end, size = end_of(reader, at, overlap, where)
     extra: tuple[Run, ...] = ()
     if end is not None:
         named = {name for run in a for name in run.edges}
-        lower = [run for run in beside(make.cut, end, size) if run.edges[0] not in named]
+        lower = [run for run in beside(reader.cut, end, size) if run.edges[0] not in named]
         others = tuple(dict.fromkeys(run.piece for run in b))
         twins = [Run(piece, run.edges, run.side, run.start, run.end) for piece in others for run in lower]
         extra = (*lower, *twins)
@@ -291,7 +291,7 @@ def seam_band(
 
 
 @verb
-def band_ends(make: Reader, *ends: Runs, allowance: object, overlap: object = 0, at: Run | None = None) -> BandEnds:
+def band_ends(reader: Reader, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> BandEnds:
     """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
     end `at`.
 
@@ -301,24 +301,24 @@ def band_ends(make: Reader, *ends: Runs, allowance: object, overlap: object = 0,
                        overlap=3 * cm, at=waistband.end)
     """
     where = "band ends"
-    runs = make.runs(ends, where)
-    end, size = end_of(make, at, overlap, where)
+    runs = reader.runs(ends, where)
+    end, size = end_of(reader, at, overlap, where)
     return BandEnds(
         ends=runs,
         allowance=read_width(allowance, f"{where}, allowance"),
-        extra=beside(make.cut, end, size) if end is not None else (),
+        extra=beside(reader.cut, end, size) if end is not None else (),
     )
 
 
 @verb
 def set_band(
-    make: Reader,
+    reader: Reader,
     band: Runs,
     to: Runs,
     *,
-    allowance: object,
-    ease: object = 0,
-    overlap: object = 0,
+    allowance: Size,
+    ease: Size = 0,
+    overlap: Size = 0,
     at: Run | None = None,
 ) -> SetBand:
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
@@ -329,10 +329,10 @@ def set_band(
         make.set_band(band.neck, [front.neck, back.neck], allowance=1 * cm)
     """
     where = "set band"
-    a, b = make.pair(band, to, where)
-    end, size = end_of(make, at, overlap, where)
+    a, b = reader.pair(band, to, where)
+    end, size = end_of(reader, at, overlap, where)
     return SetBand(
-        a=tuple(cut for run in a for cut in without_end(make.cut, run, end, size)),
+        a=tuple(cut for run in a for cut in without_end(reader.cut, run, end, size)),
         b=b,
         allowance=read_width(allowance, f"{where}, allowance"),
         ease=read_size(ease, f"{where}, ease", 3000.0),

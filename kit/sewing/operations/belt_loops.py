@@ -18,7 +18,7 @@ from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -99,7 +99,7 @@ class BeltLoop(Operation):
 
 
 @verb
-def belt_loop(make: Reader, strip: StripHandle, seam: Run, *, at: object, ends: object = Length(10.0)) -> BeltLoop:
+def belt_loop(reader: Reader, strip: StripHandle, seam: Run, *, at: Size, ends: Size = Length(10.0)) -> BeltLoop:
     """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
 
     Example::
@@ -109,12 +109,12 @@ def belt_loop(make: Reader, strip: StripHandle, seam: Run, *, at: object, ends: 
         make.belt_loop(loop, front.side, at=10 * cm)
     """
     where = "belt loop"
-    name = make.strip(strip, where)
-    run, place, _ = make.spot(seam, at, where)
+    name = reader.strip(strip, where)
+    run, place, _ = reader.spot(seam, at, where)
     return BeltLoop(
         name=name,
         seam=run,
         at=place,
         ends=read_size(ends, f"{where}, ends"),
-        halves=len(sides_of(make.cut, run)),
+        halves=len(sides_of(reader.cut, run)),
     )

@@ -22,7 +22,7 @@ from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.units import Length
+from kit.units import Length, Size
 
 TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""
@@ -270,12 +270,12 @@ def _count(given: object, where: str) -> int:
 
 @verb
 def bind(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
     strip: StripHandle,
-    finished: object,
+    finished: Size,
     double: bool = False,
-    trim: object = 0,
+    trim: Size = 0,
     ends: str = "ring",
     last: str = "machine",
     count: int = 1,
@@ -289,8 +289,8 @@ def bind(
     """
     where = "bind"
     return Bind(
-        edges=make.runs(edges, where),
-        name=make.strip(strip, where),
+        edges=reader.runs(edges, where),
+        name=reader.strip(strip, where),
         finished=read_width(finished, f"{where}, finished width", 40.0),
         double=bool(double),
         trim=read_size(trim, f"{where}, trim"),
@@ -302,11 +302,11 @@ def bind(
 
 @verb
 def bias_facing(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
     strip: StripHandle,
-    allowance: object = Length(6.0),
-    finished: object = Length(10.0),
+    allowance: Size = Length(6.0),
+    finished: Size = Length(10.0),
     ends: str = "ring",
     count: int = 1,
 ) -> BiasFacing:
@@ -319,8 +319,8 @@ def bias_facing(
     """
     where = "bias facing"
     return BiasFacing(
-        edges=make.runs(edges, where),
-        name=make.strip(strip, where),
+        edges=reader.runs(edges, where),
+        name=reader.strip(strip, where),
         allowance=read_width(allowance, f"{where}, allowance"),
         finished=read_width(finished, f"{where}, finished width", 60.0),
         ends=read_word(ends, _ENDS, "ends", where),

@@ -20,6 +20,7 @@ from kit.sewing.sections import closures as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
+from kit.units import Size
 
 THICK = 3.0
 """mm that a flat button's thickness adds to its buttonhole (common practice, no source)."""
@@ -311,7 +312,7 @@ class Buttons(OnMarks):
 
 
 @verb
-def buttonholes(make: Reader, *places: Place, length: object) -> Buttonholes:
+def buttonholes(reader: Reader, *places: Place, length: Size) -> Buttonholes:
     """Work buttonholes at marks of that kind.
 
     Example::
@@ -332,7 +333,7 @@ def buttonholes(make: Reader, *places: Place, length: object) -> Buttonholes:
 
 @verb
 def buttons(
-    make: Reader, *places: Place, size: object, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
+    reader: Reader, *places: Place, size: Size, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
 ) -> Buttons:
     """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for.
 

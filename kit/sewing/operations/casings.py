@@ -25,7 +25,7 @@ from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.units import Length
+from kit.units import Length, Size
 
 EDGE = 2.0  # mm from the inner fold to the row
 
@@ -131,7 +131,7 @@ class Casing(Operation):
 
 @verb
 def casing(
-    make: Reader, *edges: Runs, first: object = Length(10.0), depth: object, gap: Run | Place | None = None
+    reader: Reader, *edges: Runs, first: Size = Length(10.0), depth: Size, gap: Run | Place | None = None
 ) -> Casing:
     """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
 
@@ -141,8 +141,8 @@ def casing(
     """
     where = "casing"
     return Casing(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=read_width(first, f"{where}, first turn"),
         depth=read_width(depth, f"{where}, depth", DEEPEST_HEM),
-        gap=None if gap is None else opening_run(make, gap, f"{where}, gap"),
+        gap=None if gap is None else opening_run(reader, gap, f"{where}, gap"),
     )

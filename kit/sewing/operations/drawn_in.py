@@ -29,7 +29,7 @@ from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.units import Length, length
+from kit.units import Length, Size, length
 
 LONGEST = 3000.0  # mm
 ROOM = 2.0
@@ -282,7 +282,7 @@ class ThreadStrip(ThreadCord):
 
 @verb
 def thread_elastic(
-    make: Reader, *edges: Runs, length: object, width: object, gap: Run | Place | None = None, ring: bool = True
+    reader: Reader, *edges: Runs, length: Size, width: Size, gap: Run | Place | None = None, ring: bool = True
 ) -> ThreadElastic:
     """Draw elastic through a casing and close the gap it went in by.
 
@@ -293,19 +293,19 @@ def thread_elastic(
     """
     where = "thread elastic"
     return ThreadElastic(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         length=read_width(length, f"{where}, length", LONGEST),
         width=read_width(width, f"{where}, width"),
-        gap=None if gap is None else opening_run(make, gap, f"{where}, gap"),
+        gap=None if gap is None else opening_run(reader, gap, f"{where}, gap"),
         ring=bool(ring),
     )
 
 
 @verb
 def thread_cord(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
-    cord: StripHandle | object,
+    cord: StripHandle | Size,
     through: Place | list[Place],
     gap: Run | Place | None = None,
 ) -> ThreadCord:
@@ -318,8 +318,8 @@ def thread_cord(
     where = "thread cord"
     if not isinstance(cord, StripHandle | str | Length):
         raise KitError(f"{cord!r} is no cord.", where=where, do="Name a strip, or write a length such as 150 * cm.")
-    runs, places = make.runs(edges, where), marks((through,), where)
-    opening = None if gap is None else opening_run(make, gap, f"{where}, gap")
+    runs, places = reader.runs(edges, where), marks((through,), where)
+    opening = None if gap is None else opening_run(reader, gap, f"{where}, gap")
     if isinstance(cord, StripHandle):
         return ThreadStrip(edges=runs, name=cord.name, through=places, gap=opening)
     return ThreadCord(edges=runs, length=float(length(cord, where)), through=places, gap=opening)

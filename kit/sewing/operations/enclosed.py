@@ -18,7 +18,7 @@ from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.units import Length
+from kit.units import Length, Size
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
 FELL_EDGE = 2.0  # mm from the fold of a felled or lapped seam to its row
@@ -288,11 +288,11 @@ class LappedSeam(Seam):
         return found
 
 
-def _lapping(make: Reader, lap: PieceHandle | str | None, a: tuple[Run, ...], b: tuple[Run, ...], where: str) -> bool:
+def _lapping(reader: Reader, lap: PieceHandle | str | None, a: tuple[Run, ...], b: tuple[Run, ...], where: str) -> bool:
     """Whether the second row of runs laps over the first; `lap` names the piece on top (None: the first)."""
     if lap is None:
         return False
-    name = make.piece(lap, where) if isinstance(lap, PieceHandle) else lap
+    name = reader.piece(lap, where) if isinstance(lap, PieceHandle) else lap
     names = [run.piece for run in a + b]
     read_word(name, names, "lap", where)
     return name not in [run.piece for run in a]
@@ -300,14 +300,14 @@ def _lapping(make: Reader, lap: PieceHandle | str | None, a: tuple[Run, ...], b:
 
 @verb
 def mock_french_seam(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
-    allowance: object,
-    turn: object = Length(5.0),
+    allowance: Size,
+    turn: Size = Length(5.0),
     press: str = "one side",
-    ease: object = 0,
+    ease: Size = 0,
 ) -> MockFrenchSeam:
     """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
 
@@ -316,7 +316,7 @@ def mock_french_seam(
         make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)
     """
     where = "mock French seam"
-    first, second = make.pair(a, b, where)
+    first, second = reader.pair(a, b, where)
     if press == "open":
         raise KitError(
             "a mock French seam cannot be pressed open: its edges are stitched together.",
@@ -328,23 +328,23 @@ def mock_french_seam(
         b=second,
         allowance=read_width(allowance, f"{where}, allowance"),
         turn=read_width(turn, f"{where}, turn"),
-        press=make.pressing(press, first + second, where),
-        ease=read_ease(make, first, second, ease, where),
+        press=reader.pressing(press, first + second, where),
+        ease=read_ease(reader, first, second, ease, where),
     )
 
 
 @verb
 def flat_felled_seam(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
-    allowance: object,
+    allowance: Size,
     lap: PieceHandle | str | None = None,
-    width: object = None,
-    trim: object = None,
+    width: Size | None = None,
+    trim: Size | None = None,
     outside: bool = True,
-    ease: object = 0,
+    ease: Size = 0,
 ) -> FlatFelledSeam:
     """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
     wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
@@ -355,8 +355,8 @@ def flat_felled_seam(
         make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)
     """
     where = "flat-felled seam"
-    first, second = make.pair(a, b, where)
-    if _lapping(make, lap, first, second, where):
+    first, second = reader.pair(a, b, where)
+    if _lapping(reader, lap, first, second, where):
         first, second = second, first
     deep = read_width(allowance, f"{where}, allowance")
     wide = deep * 0.625 if width is None else read_width(width, f"{where}, width")
@@ -368,21 +368,21 @@ def flat_felled_seam(
         trim=wide / 2 if trim is None else read_width(trim, f"{where}, trim"),
         outside=bool(outside),
         press=second[0].piece,
-        ease=read_ease(make, first, second, ease, where),
+        ease=read_ease(reader, first, second, ease, where),
     )
 
 
 @verb
 def lapped_seam(
-    make: Reader,
+    reader: Reader,
     over: Runs,
     under: Runs,
     *,
-    allowance: object,
-    edgestitch: object = Length(2.0),
+    allowance: Size,
+    edgestitch: Size = Length(2.0),
     turned: bool = True,
     finish: str = "zigzag",
-    ease: object = 0,
+    ease: Size = 0,
 ) -> LappedSeam:
     """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
     fray. `finish` is that of the raw edges inside.
@@ -392,7 +392,7 @@ def lapped_seam(
         make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)
     """
     where = "lapped seam"
-    first, second = make.pair(over, under, where)
+    first, second = reader.pair(over, under, where)
     return LappedSeam(
         a=first,
         b=second,
@@ -401,5 +401,5 @@ def lapped_seam(
         turned=bool(turned),
         finish=read_word(finish, FINISHES, "finish", where),
         press=first[0].piece,
-        ease=read_ease(make, first, second, ease, where),
+        ease=read_ease(reader, first, second, ease, where),
     )

@@ -18,6 +18,7 @@ from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
+from kit.units import Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -94,17 +95,17 @@ class FacedHem(AttachFacing):
 
 @verb
 def faced_hem(
-    make: Reader,
+    reader: Reader,
     facing: Runs,
     to: Runs,
     *,
-    allowance: object,
+    allowance: Size,
     free: Runs,
-    turn: object = 0,
+    turn: Size = 0,
     by: str = "hand",
     clip: bool = False,
     grade: bool = True,
-    ease: object = 0,
+    ease: Size = 0,
 ) -> FacedHem:
     """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
     finished already), sewn down inside by "hand" or "machine".
@@ -115,15 +116,15 @@ def faced_hem(
                        free=hem_facing.upper, turn=6 * mm)
     """
     where = "faced hem"
-    a, b = make.pair(facing, to, where)
+    a, b = reader.pair(facing, to, where)
     return FacedHem(
         a=a,
         b=b,
         allowance=read_width(allowance, f"{where}, allowance"),
-        free=make.runs(free, f"{where}, free edge"),
+        free=reader.runs(free, f"{where}, free edge"),
         turn=read_size(turn, f"{where}, turn"),
         by=read_word(by, ("hand", "machine"), "by", where),
         clip=bool(clip),
         grade=bool(grade),
-        ease=read_ease(make, a, b, ease, where),
+        ease=read_ease(reader, a, b, ease, where),
     )

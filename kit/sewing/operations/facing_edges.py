@@ -16,7 +16,7 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.units import Length
+from kit.units import Length, Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -79,7 +79,7 @@ class FinishFacing(Operation):
 
 
 @verb
-def finish_facing(make: Reader, *outer: Runs, stitch: str = "zigzag", turn: object = Length(6.0)) -> FinishFacing:
+def finish_facing(reader: Reader, *outer: Runs, stitch: str = "zigzag", turn: Size = Length(6.0)) -> FinishFacing:
     """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
 
     Example::
@@ -88,7 +88,7 @@ def finish_facing(make: Reader, *outer: Runs, stitch: str = "zigzag", turn: obje
     """
     where = "finish facing"
     return FinishFacing(
-        outer=make.runs(outer, where),
+        outer=reader.runs(outer, where),
         stitch=read_word(stitch, (*FINISHES[:3], "turned"), "stitch", where),
         turn=read_width(turn, f"{where}, turn", 15.0),
     )

@@ -23,7 +23,7 @@ from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
-from kit.units import Length
+from kit.units import Length, Size
 
 
 def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Diagnostic, ...]:
@@ -313,21 +313,21 @@ class Understitch(Operation):
 
 
 @verb
-def fuse(make: Reader, *pieces: PieceHandle) -> Fuse:
+def fuse(reader: Reader, *pieces: PieceHandle) -> Fuse:
     """Fuse interfacing onto the wrong side of whole pieces.
 
     Example::
 
         make.fuse(cuff, front_facing)
     """
-    names = tuple(make.piece(piece, "fuse") for piece in pieces)
+    names = tuple(reader.piece(piece, "fuse") for piece in pieces)
     if not names:
         raise KitError("fuse has no piece.", do="Name the pieces: make.fuse(front_facing, back_facing).")
     return Fuse(pieces=names)
 
 
 @verb
-def face_with_interfacing(make: Reader, *outer: Runs, allowance: object, clip: bool = True) -> FaceWithInterfacing:
+def face_with_interfacing(reader: Reader, *outer: Runs, allowance: Size, clip: bool = True) -> FaceWithInterfacing:
     """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
 
     Example::
@@ -336,13 +336,13 @@ def face_with_interfacing(make: Reader, *outer: Runs, allowance: object, clip: b
     """
     where = "face with interfacing"
     return FaceWithInterfacing(
-        outer=make.runs(outer, where), allowance=read_width(allowance, f"{where}, allowance"), clip=clip
+        outer=reader.runs(outer, where), allowance=read_width(allowance, f"{where}, allowance"), clip=clip
     )
 
 
 @verb
 def attach_facing(
-    make: Reader, facing: Runs, to: Runs, *, allowance: object, clip: bool = True, grade: bool = True, ease: object = 0
+    reader: Reader, facing: Runs, to: Runs, *, allowance: Size, clip: bool = True, grade: bool = True, ease: Size = 0
 ) -> AttachFacing:
     """Sew facing runs to garment runs right sides together and turn the facing in.
 
@@ -352,7 +352,7 @@ def attach_facing(
                            [front.neck, back.neck], allowance=1 * cm)
     """
     where = "attach facing"
-    a, b = make.pair(facing, to, where)
+    a, b = reader.pair(facing, to, where)
     return AttachFacing(
         a=a,
         b=b,
@@ -364,7 +364,7 @@ def attach_facing(
 
 
 @verb
-def understitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Understitch:
+def understitch(reader: Reader, *along: Runs, distance: Size = Length(2.0)) -> Understitch:
     """A row on the facing beside its seam.
 
     Example::
@@ -372,4 +372,4 @@ def understitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> U
         make.understitch(front_facing.inner, back_facing.inner)
     """
     where = "understitch"
-    return Understitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))
+    return Understitch(along=reader.runs(along, where), distance=read_width(distance, f"{where}, distance"))

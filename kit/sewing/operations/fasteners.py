@@ -142,7 +142,7 @@ class Eyelets(OnMarks):
 
 @verb
 def fasteners(
-    make: Reader,
+    reader: Reader,
     *places: Place,
     under: Place | list[Place] | tuple[Place, ...],
     kind: str = "snaps",
@@ -159,7 +159,7 @@ def fasteners(
 
 
 @verb
-def eyelets(make: Reader, *places: Place) -> Eyelets:
+def eyelets(reader: Reader, *places: Place) -> Eyelets:
     """Set eyelets where a cord comes out of a casing.
 
     Example::

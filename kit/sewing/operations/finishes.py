@@ -20,7 +20,7 @@ from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of, spans
-from kit.units import Length
+from kit.units import Length, Size
 
 EDGESTITCH = 3.0
 """mm from the edge up to which a row is called an edgestitch (common practice, no source)."""
@@ -251,7 +251,7 @@ class TryOn(Operation):
 
 
 @verb
-def edge_finish(make: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> EdgeFinish:
+def edge_finish(reader: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> EdgeFinish:
     """Overcast raw edges. `leave=True`: that is all the edge gets.
 
     Example::
@@ -260,12 +260,12 @@ def edge_finish(make: Reader, *edges: Runs, stitch: str = "zigzag", leave: bool 
     """
     where = "edge finish"
     return EdgeFinish(
-        edges=make.runs(edges, where), stitch=read_word(stitch, FINISHES[:3], "stitch", where), leave=bool(leave)
+        edges=reader.runs(edges, where), stitch=read_word(stitch, FINISHES[:3], "stitch", where), leave=bool(leave)
     )
 
 
 @verb
-def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: int = 1) -> Topstitch:
+def topstitch(reader: Reader, *along: Runs, distance: Size = Length(6.0), rows: int = 1) -> Topstitch:
     """Rows on the right side.
 
     Example::
@@ -276,11 +276,11 @@ def topstitch(make: Reader, *along: Runs, distance: object = Length(6.0), rows: 
     where = "topstitch"
     if isinstance(rows, bool) or not isinstance(rows, int) or not 1 <= rows <= 6:
         raise KitError(f"{rows!r} rows of topstitching.", where=where, do="Write a whole number from 1 to 6.")
-    return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"), rows=rows)
+    return Topstitch(along=reader.runs(along, where), distance=read_width(distance, f"{where}, distance"), rows=rows)
 
 
 @verb
-def edgestitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> Topstitch:
+def edgestitch(reader: Reader, *along: Runs, distance: Size = Length(2.0)) -> Topstitch:
     """A row on the right side, very close to a finished edge or seam.
 
     Example::
@@ -289,11 +289,11 @@ def edgestitch(make: Reader, *along: Runs, distance: object = Length(2.0)) -> To
         make.edgestitch(back.shoulder)
     """
     where = "edgestitch"
-    return Topstitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance", EDGESTITCH))
+    return Topstitch(along=reader.runs(along, where), distance=read_width(distance, f"{where}, distance", EDGESTITCH))
 
 
 @verb
-def staystitch(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Staystitch:
+def staystitch(reader: Reader, *along: Runs, distance: Size = Length(3.0)) -> Staystitch:
     """A row in the allowance that keeps a curve from stretching.
 
     Example::
@@ -301,11 +301,11 @@ def staystitch(make: Reader, *along: Runs, distance: object = Length(3.0)) -> St
         make.staystitch(front.neck, back.neck)
     """
     where = "staystitch"
-    return Staystitch(along=make.runs(along, where), distance=read_width(distance, f"{where}, distance"))
+    return Staystitch(along=reader.runs(along, where), distance=read_width(distance, f"{where}, distance"))
 
 
 @verb
-def try_on(make: Reader, *places: Place, note: str = "") -> TryOn:
+def try_on(reader: Reader, *places: Place, note: str = "") -> TryOn:
     """Stop for a fitting and mark what is found.
 
     Example::

@@ -298,17 +298,17 @@ class SewTucks(FoldPleats):
         )
 
 
-def _read(make: Reader, given: tuple[object, ...], kind: str, where: str) -> tuple[Fold, ...]:
+def _read(reader: Reader, given: tuple[object, ...], kind: str, where: str) -> tuple[Fold, ...]:
     """Folds named one by one, or all of that kind on whole pieces."""
     found: list[Fold] = []
     for each in given:
         if isinstance(each, list | tuple):
-            found += _read(make, tuple(each), kind, where)
+            found += _read(reader, tuple(each), kind, where)
         elif isinstance(each, Fold):
             found.append(each)
         elif isinstance(each, PieceHandle):
             piece, side = piece_of(each)
-            names = {name: edge for k, name, edge in _all(make.cut.piece(piece.name)) if k == kind}
+            names = {name: edge for k, name, edge in _all(reader.cut.piece(piece.name)) if k == kind}
             if not names:
                 raise KitError(f"it has no {kind}.", where=f"{where}, {piece.title}", do="Draw one, or leave it out.")
             found += [Fold(piece.name, name, edge, side) for name, edge in names.items()]
@@ -319,7 +319,7 @@ def _read(make: Reader, given: tuple[object, ...], kind: str, where: str) -> tup
     if not found:
         raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
     for fold in found:
-        (real,) = (k for k, name, _ in _all(make.cut.piece(fold.piece)) if name == fold.name)
+        (real,) = (k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name)
         if real != kind:
             raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
     return tuple(dict.fromkeys(found))
@@ -331,33 +331,33 @@ def _all(piece: Piece) -> list[tuple[str, str, str]]:
 
 
 @verb
-def dart(make: Reader, *what: PieceHandle | Fold) -> SewDarts:
+def dart(reader: Reader, *what: PieceHandle | Fold) -> SewDarts:
     """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
 
     Example::
 
         make.dart(skirt_front)
     """
-    return SewDarts(folds=_read(make, what, "dart", "dart"))
+    return SewDarts(folds=_read(reader, what, "dart", "dart"))
 
 
 @verb
-def pleat(make: Reader, *what: PieceHandle | Fold) -> FoldPleats:
+def pleat(reader: Reader, *what: PieceHandle | Fold) -> FoldPleats:
     """Fold pleats and baste them: all those of a piece, or one.
 
     Example::
 
         make.pleat(panel)
     """
-    return FoldPleats(folds=_read(make, what, "pleat", "pleat"))
+    return FoldPleats(folds=_read(reader, what, "pleat", "pleat"))
 
 
 @verb
-def tuck(make: Reader, *what: PieceHandle | Fold) -> SewTucks:
+def tuck(reader: Reader, *what: PieceHandle | Fold) -> SewTucks:
     """Stitch tucks: all those of a piece, or one.
 
     Example::
 
         make.tuck(yoke)
     """
-    return SewTucks(folds=_read(make, what, "tuck", "tuck"))
+    return SewTucks(folds=_read(reader, what, "tuck", "tuck"))

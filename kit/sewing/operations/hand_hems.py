@@ -19,7 +19,7 @@ from kit.sewing.sections import hems as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, run_length, spans
-from kit.units import Length
+from kit.units import Length, Size
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
 MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)
@@ -235,10 +235,10 @@ def _surplus(pattern: Cut, run: Run, depth: float) -> float:
 
 @verb
 def blind_hem(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
-    depth: object,
-    turn: object = 0,
+    depth: Size,
+    turn: Size = 0,
     by: str = "hand",
     finish: str = "zigzag",
     catching: Runs = (),
@@ -255,21 +255,21 @@ def blind_hem(
     deep = read_width(depth, f"{where}, depth", DEEPEST_HEM)
     under = read_size(turn, f"{where}, turn", DEEPEST_HEM)
     return HandHem(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=under or deep,
         second=deep if under else 0.0,
         by=read_word(by, ("hand", "machine"), "by", where),
         finish=read_word(finish, FINISHES, "finish", where),
-        catching=make.runs((catching,), where, empty=True),
+        catching=reader.runs((catching,), where, empty=True),
         ring=bool(ring),
     )
 
 
 @verb
 def wide_hem(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
-    depth: object,
+    depth: Size,
     tape: bool = False,
     by: str = "hand",
     finish: str = "zigzag",
@@ -286,17 +286,17 @@ def wide_hem(
     where = "wide hem"
     kind = BoughtTapeHem if tape else WideHem
     return kind(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=read_width(depth, f"{where}, depth", DEEPEST_HEM),
         by=read_word(by, ("hand", "machine"), "by", where),
         finish=read_word(finish, FINISHES, "finish", where),
-        catching=make.runs((catching,), where, empty=True),
+        catching=reader.runs((catching,), where, empty=True),
         ring=bool(ring),
     )
 
 
 @verb
-def rolled_hem(make: Reader, *edges: Runs, turn: object = Length(6.0), ring: bool = False) -> RolledHem:
+def rolled_hem(reader: Reader, *edges: Runs, turn: Size = Length(6.0), ring: bool = False) -> RolledHem:
     """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.
 
     Example::
@@ -305,7 +305,7 @@ def rolled_hem(make: Reader, *edges: Runs, turn: object = Length(6.0), ring: boo
     """
     where = "rolled hem"
     return RolledHem(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=read_width(turn, f"{where}, turn", 20.0),
         finish="none",
         ring=bool(ring),

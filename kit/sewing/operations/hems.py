@@ -20,7 +20,7 @@ from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 EDGE = 2.0  # mm from the inner fold to the row
 
@@ -170,10 +170,10 @@ class Hem(Operation):
 
 @verb
 def hem(
-    make: Reader,
+    reader: Reader,
     *edges: Runs,
-    first: object,
-    second: object = 0,
+    first: Size,
+    second: Size = 0,
     catching: Runs = (),
     finish: str = "zigzag",
     ring: bool = False,
@@ -186,17 +186,17 @@ def hem(
     """
     where = "hem"
     return Hem(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=read_width(first, f"{where}, first turn", DEEPEST_HEM),
         second=read_size(second, f"{where}, second turn", DEEPEST_HEM),
-        catching=make.runs((catching,), where, empty=True),
+        catching=reader.runs((catching,), where, empty=True),
         finish=read_word(finish, FINISHES, "finish", where),
         ring=bool(ring),
     )
 
 
 @verb
-def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching: Runs = (), ring: bool = False) -> Hem:
+def narrow_hem(reader: Reader, *edges: Runs, turn: Size = Length(5.0), catching: Runs = (), ring: bool = False) -> Hem:
     """Two equal narrow turns.
 
     Example::
@@ -206,10 +206,10 @@ def narrow_hem(make: Reader, *edges: Runs, turn: object = Length(5.0), catching:
     where = "narrow hem"
     width = read_width(turn, f"{where}, turn", 15.0)
     return Hem(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         first=width,
         second=width,
-        catching=make.runs((catching,), where, empty=True),
+        catching=reader.runs((catching,), where, empty=True),
         narrow=True,
         ring=bool(ring),
     )

@@ -12,7 +12,6 @@ from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.piece.piece import Mark
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
@@ -21,13 +20,14 @@ from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
 from kit.sewing.operations.places import closed_but, half_facts, opening_run, part, refuse, sewn_length
 from kit.sewing.operations.seams import Seam
 from kit.sewing.outcome import Closing, Effect, Fact
-from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, read_word
+from kit.sewing.reading import FINISHES, Opening, Reader, Runs, mark_label, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, run_length, runs_opposed, sides_of, spans
+from kit.units import Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -273,7 +273,7 @@ class PocketSeam(Seam):
 
 
 @verb
-def pocket_bag(make: Reader, bag: Run, to: Run | Place, *, allowance: object, finish: str = "zigzag") -> PocketBag:
+def pocket_bag(reader: Reader, bag: Run, to: Run | Place, *, allowance: Size, finish: str = "zigzag") -> PocketBag:
     """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
 
     Example::
@@ -281,7 +281,7 @@ def pocket_bag(make: Reader, bag: Run, to: Run | Place, *, allowance: object, fi
         make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)
     """
     where = "pocket bag"
-    a, b = make.pair(bag, opening_run(make, to, where), where)
+    a, b = reader.pair(bag, opening_run(reader, to, where), where)
     return PocketBag(
         a=a,
         b=b,
@@ -292,14 +292,14 @@ def pocket_bag(make: Reader, bag: Run, to: Run | Place, *, allowance: object, fi
 
 @verb
 def pocket_seam(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
     bags: tuple[Run, Run],
-    mouth: Mark | Place | tuple[object, object],
-    allowance: object,
-    bag_allowance: object = None,
+    mouth: Opening,
+    allowance: Size,
+    bag_allowance: Size | None = None,
     press: str = "one side",
     finish: str = "zigzag",
 ) -> PocketSeam:
@@ -313,16 +313,16 @@ def pocket_seam(
                          mouth=skirt_front.pocket_mouth, allowance=1.5 * cm, bag_allowance=1 * cm)
     """
     where = "pocket seam"
-    first, second = make.pair(a, b, where)
+    first, second = reader.pair(a, b, where)
     width = read_width(allowance, f"{where}, allowance")
-    opening = make.opening(mouth, first, second, where)
+    opening = reader.opening(mouth, first, second, where)
     if opening is None or not isinstance(bags, tuple | list) or len(bags) != 2:
         raise KitError(
             "the mouth or one of the two bags is missing.",
             where=where,
             do="Write bags=(front_bag.round, back_bag.round), mouth=front.pocket_mouth.",
         )
-    one, two = make.pair(bags[0], bags[1], f"{where}, bags")
+    one, two = reader.pair(bags[0], bags[1], f"{where}, bags")
     return PocketSeam(
         a=first,
         b=second,
@@ -330,7 +330,7 @@ def pocket_seam(
         bags=(one[0], two[0]),
         mouth=opening,
         bag_allowance=width if bag_allowance is None else read_width(bag_allowance, f"{where}, bag allowance"),
-        press=make.pressing(press, first + second, where),
+        press=reader.pressing(press, first + second, where),
         finish=read_word(finish, FINISHES, "finish", where),
         mark=mark_label(mouth),
     )

@@ -19,7 +19,7 @@ from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import spans
-from kit.units import Length
+from kit.units import Length, Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -97,7 +97,7 @@ class BasteInterfacing(Operation):
 
 
 @verb
-def baste_interfacing(make: Reader, *pieces: PieceHandle, distance: object = Length(3.0)) -> BasteInterfacing:
+def baste_interfacing(reader: Reader, *pieces: PieceHandle, distance: Size = Length(3.0)) -> BasteInterfacing:
     """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
 
     Example::
@@ -105,7 +105,7 @@ def baste_interfacing(make: Reader, *pieces: PieceHandle, distance: object = Len
         make.baste_interfacing(waistband)
     """
     where = "baste interfacing"
-    names = tuple(make.piece(piece, where) for piece in pieces)
+    names = tuple(reader.piece(piece, where) for piece in pieces)
     if not names:
         raise KitError("no piece is named.", where=where, do="Name the pieces: make.baste_interfacing(collar).")
     return BasteInterfacing(pieces=names, distance=read_width(distance, f"{where}, distance"))

@@ -17,7 +17,7 @@ from kit.sewing.run import Run
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.walk import sides_of, spans
-from kit.units import both
+from kit.units import Size, both
 
 PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
@@ -140,11 +140,11 @@ def pairs(a: tuple[Run, ...], b: tuple[Run, ...]) -> list[tuple[tuple[Run, ...],
     return [(a, b)]
 
 
-def read_ease(make: Reader, a: tuple[Run, ...], b: tuple[Run, ...], ease: object, where: str) -> float:
+def read_ease(reader: Reader, a: tuple[Run, ...], b: tuple[Run, ...], ease: Size, where: str) -> float:
     """By how much (mm on each half) one row is longer on purpose: a length, or "gathered" for all that the edges
     differ by, drawn up before."""
     if ease == "gathered":
-        return abs(sum(gap for _, _, gap in gaps_of(make.cut, a, b)))
+        return abs(sum(gap for _, _, gap in gaps_of(reader.cut, a, b)))
     return read_size(ease, f"{where}, ease", MOST_EASE)
 
 

@@ -31,14 +31,14 @@ def refuse(pattern: Cut, run: Run, code: str, what: Told, do: Told, amount: floa
     return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge)
 
 
-def opening_run(make: Reader, given: object, where: str) -> Run:
+def opening_run(reader: Reader, given: Run | Place, where: str) -> Run:
     """A run from an opening mark, or a run as it is."""
     if isinstance(given, Place):
         mark = given.mark
         if mark.kind != "opening" or not mark.edge:
             raise KitError(f"{given.said} is no opening.", where=where, do="Name an opening marked on an edge.")
         return Run(given.piece, (mark.edge,), given.side, float(mark.start), float(mark.end))
-    (run, *more) = make.runs(given, where)
+    (run, *more) = reader.runs(given, where)
     if more:
         raise KitError("several edges are named.", where=where, do="Name one edge, a part of it or an opening mark.")
     return run

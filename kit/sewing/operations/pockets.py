@@ -22,7 +22,7 @@ from kit.sewing.sections import pockets as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 CORNERS = ("square", "mitred", "curved")
 PLACE_AGREES = 4.0
@@ -305,7 +305,7 @@ class PatchPocket(Operation):
 
 @verb
 def pocket_hem(
-    make: Reader, mouth: Run, *, first: object = Length(6.0), second: object, ends: object = Length(10.0)
+    reader: Reader, mouth: Run, *, first: Size = Length(6.0), second: Size, ends: Size = Length(10.0)
 ) -> PocketHem:
     """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
     side allowance `ends`.
@@ -315,7 +315,7 @@ def pocket_hem(
         make.pocket_hem(pocket.top, first=6 * mm, second=3 * cm)
     """
     where = "pocket hem"
-    (run, *more) = make.runs(mouth, where)
+    (run, *more) = reader.runs(mouth, where)
     if more:
         raise KitError("several edges are named.", where=where, do="Name the pocket's mouth: pocket.top.")
     return PocketHem(
@@ -327,7 +327,7 @@ def pocket_hem(
 
 
 @verb
-def fold_pocket(make: Reader, *edges: Runs, allowance: object, corners: str = "square") -> FoldPocket:
+def fold_pocket(reader: Reader, *edges: Runs, allowance: Size, corners: str = "square") -> FoldPocket:
     """Press the edges of a pocket under; its lower corners square, mitred or curved.
 
     Example::
@@ -337,16 +337,14 @@ def fold_pocket(make: Reader, *edges: Runs, allowance: object, corners: str = "s
     """
     where = "fold pocket"
     return FoldPocket(
-        edges=make.runs(edges, where),
+        edges=reader.runs(edges, where),
         allowance=read_width(allowance, f"{where}, allowance"),
         corners=read_word(corners, CORNERS, "corners", where),
     )
 
 
 @verb
-def patch_pocket(
-    make: Reader, *edges: Runs, at: Place, allowance: object, distance: object = Length(2.0)
-) -> PatchPocket:
+def patch_pocket(reader: Reader, *edges: Runs, at: Place, allowance: Size, distance: Size = Length(2.0)) -> PatchPocket:
     """Stitch a pocket onto a placement mark along its folded edges.
 
     Example::
@@ -355,7 +353,7 @@ def patch_pocket(
                           at=front.pocket_place, allowance=1 * cm)
     """
     where = "patch pocket"
-    runs = make.runs(edges, where)
+    runs = reader.runs(edges, where)
     if not isinstance(at, Place) or at.mark.kind != "placement":
         raise KitError(
             f"{at.said if isinstance(at, Place) else repr(at)} is no placement.",
@@ -363,7 +361,7 @@ def patch_pocket(
             do="Mark on the piece where the pocket is laid, and name that mark: at=front.pocket_place.",
         )
     for run in runs:
-        path_of(make.cut, run)
+        path_of(reader.cut, run)
     return PatchPocket(
         edges=runs,
         at=at,

@@ -19,7 +19,7 @@ from kit.sewing.sections import folds as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import neighbours, sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 LEAST_GATHERS = 1.05
 MOST_GATHERS = 4.0
@@ -334,12 +334,12 @@ class RemoveBasting(Operation):
         return tuple(found)
 
 
-def _drawn(make: Reader, to: object, fit: Runs | None, where: str) -> tuple[float | None, tuple[Run, ...]]:
+def _drawn(reader: Reader, to: Size | None, fit: Runs | None, where: str) -> tuple[float | None, tuple[Run, ...]]:
     if to is not None and fit is not None:
         raise KitError("both a length and an edge to fit are named.", where=where, do="Name one of them.")
     return (
         None if to is None else read_width(to, f"{where}, length drawn up to", LONGEST),
-        () if fit is None else make.runs(fit, f"{where}, fit"),
+        () if fit is None else reader.runs(fit, f"{where}, fit"),
     )
 
 
@@ -350,7 +350,7 @@ def _rows(rows: object, where: str) -> int:
 
 
 @verb
-def gather(make: Reader, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 2) -> Gather:
+def gather(reader: Reader, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 2) -> Gather:
     """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
 
     Example::
@@ -358,18 +358,20 @@ def gather(make: Reader, *along: Runs, to: object = None, fit: Runs | None = Non
         make.gather(sleeve.wrist, to=18 * cm)
     """
     where = "gather"
-    length, partner = _drawn(make, to, fit, where)
+    length, partner = _drawn(reader, to, fit, where)
     if length is None and not partner:
         raise KitError(
             "it is not said how far the edge is drawn up.",
             where=where,
             do="Write to=40 * cm, or fit=band.lower, the edge it will be sewn to.",
         )
-    return Gather(along=make.runs(along, where), to=length, fit=partner, rows=_rows(rows, where))
+    return Gather(along=reader.runs(along, where), to=length, fit=partner, rows=_rows(rows, where))
 
 
 @verb
-def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: Runs | None = None, rows: int = 1) -> EaseStitch:
+def ease_stitch(
+    reader: Reader, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 1
+) -> EaseStitch:
     """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
     Example::
@@ -377,12 +379,12 @@ def ease_stitch(make: Reader, *along: Runs, to: object = None, fit: Runs | None 
         make.ease_stitch(sleeve.back_cap + sleeve.front_cap, to=36 * cm)
     """
     where = "ease stitching"
-    length, partner = _drawn(make, to, fit, where)
-    return EaseStitch(along=make.runs(along, where), to=length, fit=partner, rows=_rows(rows, where))
+    length, partner = _drawn(reader, to, fit, where)
+    return EaseStitch(along=reader.runs(along, where), to=length, fit=partner, rows=_rows(rows, where))
 
 
 @verb
-def baste(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Baste:
+def baste(reader: Reader, *along: Runs, distance: Size = Length(3.0)) -> Baste:
     """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
 
     Example::
@@ -390,15 +392,15 @@ def baste(make: Reader, *along: Runs, distance: object = Length(3.0)) -> Baste:
         make.baste(front.side)
     """
     where = "baste"
-    return Baste(along=make.runs(along, where), distance=read_size(distance, f"{where}, distance", DEEPEST_HEM))
+    return Baste(along=reader.runs(along, where), distance=read_size(distance, f"{where}, distance", DEEPEST_HEM))
 
 
 @verb
-def remove_basting(make: Reader, *along: Runs) -> RemoveBasting:
+def remove_basting(reader: Reader, *along: Runs) -> RemoveBasting:
     """Take basting out again.
 
     Example::
 
         make.remove_basting(front.side)
     """
-    return RemoveBasting(along=make.runs(along, "remove basting"))
+    return RemoveBasting(along=reader.runs(along, "remove basting"))

@@ -104,7 +104,7 @@ class Press(Operation):
 
 
 @verb
-def press(make: Reader, *seams: Runs, way: str | PieceHandle = "open") -> Press:
+def press(reader: Reader, *seams: Runs, way: str | PieceHandle = "open") -> Press:
     """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
     towards.
 
@@ -114,7 +114,9 @@ def press(make: Reader, *seams: Runs, way: str | PieceHandle = "open") -> Press:
         make.press(front.side, way="open")
     """
     where = "press"
-    runs = make.runs(seams, where)
+    runs = reader.runs(seams, where)
     if isinstance(way, PieceHandle):
-        way = make.piece(way, where)
-    return Press(seams=runs, way=read_word(way, ("open", "one side", *(p.name for p in make.cut.pieces)), "way", where))
+        way = reader.piece(way, where)
+    return Press(
+        seams=runs, way=read_word(way, ("open", "one side", *(p.name for p in reader.cut.pieces)), "way", where)
+    )

@@ -8,7 +8,6 @@ from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
-from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.named import placed
@@ -17,14 +16,15 @@ from kit.sewing.operations.joined import Seam, read_ease, shut_in
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.joined import unjoined as unjoined
 from kit.sewing.outcome import Closing, Effect, Uses
-from kit.sewing.reading import FINISHES, Reader, Runs, mark_label, read_width, read_word
-from kit.sewing.run import Place, Run, StripHandle
+from kit.sewing.reading import FINISHES, Opening, Reader, Runs, mark_label, read_width, read_word
+from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
+from kit.units import Size
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
 
@@ -350,15 +350,15 @@ class FrenchSeam(Seam):
 
 @verb
 def plain_seam(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
-    allowance: object,
+    allowance: Size,
     press: str = "open",
     finish: str = "zigzag",
-    opening: Mark | Place | tuple[object, object] | None = None,
-    ease: object = 0,
+    opening: Opening | None = None,
+    ease: Size = 0,
     together: bool = False,
     binding: StripHandle | None = None,
     ends: str = "raw edge",
@@ -373,7 +373,7 @@ def plain_seam(
         make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")
     """
     where = "plain seam"
-    first, second = make.pair(a, b, where)
+    first, second = reader.pair(a, b, where)
     if together and press == "open":
         raise KitError(
             "allowances finished together cannot be pressed open.",
@@ -391,28 +391,28 @@ def plain_seam(
         a=first,
         b=second,
         allowance=read_width(allowance, f"{where}, allowance"),
-        press=make.pressing(press, first + second, where, "later"),
+        press=reader.pressing(press, first + second, where, "later"),
         finish=read_word(finish, ("bound", *FINISHES), "finish", where),
-        opening=make.opening(opening, first, second, where),
+        opening=reader.opening(opening, first, second, where),
         mark=mark_label(opening),
         together=bool(together),
-        binding="" if binding is None else make.strip(binding, where),
+        binding="" if binding is None else reader.strip(binding, where),
         ends=read_word(ends, ("raw edge", "stitch line"), "ends", where),
-        ease=read_ease(make, first, second, ease, where),
+        ease=read_ease(reader, first, second, ease, where),
     )
 
 
 @verb
 def french_seam(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
-    first: object,
-    second: object,
+    first: Size,
+    second: Size,
     press: str = "one side",
-    ease: object = 0,
-    trim: object = None,
+    ease: Size = 0,
+    trim: Size | None = None,
 ) -> FrenchSeam:
     """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
     wide the first allowances are left in between.
@@ -422,7 +422,7 @@ def french_seam(
         make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)
     """
     where = "French seam"
-    one, other = make.pair(a, b, where)
+    one, other = reader.pair(a, b, where)
     if press == "open":
         raise KitError(
             "a French seam cannot be pressed open: its edges are shut in.",
@@ -434,7 +434,7 @@ def french_seam(
         b=other,
         first=read_width(first, f"{where}, first row"),
         second=read_width(second, f"{where}, second row"),
-        press=make.pressing(press, one + other, where),
+        press=reader.pressing(press, one + other, where),
         trim=None if trim is None else read_width(trim, f"{where}, trim"),
-        ease=read_ease(make, one, other, ease, where),
+        ease=read_ease(reader, one, other, ease, where),
     )

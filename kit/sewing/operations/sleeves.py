@@ -18,6 +18,7 @@ from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
+from kit.units import Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -116,12 +117,12 @@ class SetInSleeve(Seam):
 
 @verb
 def set_in_sleeve(
-    make: Reader,
+    reader: Reader,
     cap: Runs,
     armhole: Runs,
     *,
-    allowance: object,
-    ease: object = 0,
+    allowance: Size,
+    ease: Size = 0,
     press: str = "one side",
     finish: str = "zigzag",
 ) -> SetInSleeve:
@@ -133,12 +134,12 @@ def set_in_sleeve(
         make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)
     """
     where = "set in sleeve"
-    a, b = make.pair(cap, armhole, where)
+    a, b = reader.pair(cap, armhole, where)
     return SetInSleeve(
         a=a,
         b=b,
         allowance=read_width(allowance, f"{where}, allowance"),
         ease=read_size(ease, f"{where}, ease"),
-        press=make.pressing(press, a + b, where),
+        press=reader.pressing(press, a + b, where),
         finish=read_word(finish, FINISHES, "finish", where),
     )

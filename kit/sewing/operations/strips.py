@@ -20,7 +20,7 @@ from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import Length, both
+from kit.units import Length, Size, both
 
 _CUT_FOR = {
     "in_four": "to be folded in four",
@@ -300,7 +300,7 @@ def beyond(pattern: Cut, run: Run, at: float, title: str) -> tuple[Diagnostic, .
 
 @verb
 def fold_strip(
-    make: Reader, strip: StripHandle, *, edgestitch: object = Length(2.0), ends: object = Length(10.0)
+    reader: Reader, strip: StripHandle, *, edgestitch: Size = Length(2.0), ends: Size = Length(10.0)
 ) -> FoldStrip:
     """Make a strip folded in four and edgestitched.
 
@@ -309,8 +309,8 @@ def fold_strip(
         make.fold_strip(loop, edgestitch=2 * mm, ends=0)
     """
     where = "fold strip"
-    name = make.strip(strip, where)
-    found = make.cut.strip(name)
+    name = reader.strip(strip, where)
+    found = reader.cut.strip(name)
     if found.fold != "in_four":
         raise KitError(
             f"it is cut {_CUT_FOR[found.fold]}, not in four.",
@@ -325,9 +325,7 @@ def fold_strip(
 
 
 @verb
-def turn_strip(
-    make: Reader, strip: StripHandle, *, allowance: object, ends: object = 0, slant: object = 0
-) -> TurnStrip:
+def turn_strip(reader: Reader, strip: StripHandle, *, allowance: Size, ends: Size = 0, slant: Size = 0) -> TurnStrip:
     """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
 
     Example::
@@ -335,9 +333,9 @@ def turn_strip(
         make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)
     """
     where = "turn strip"
-    name = make.strip(strip, where)
+    name = reader.strip(strip, where)
     width = read_width(allowance, f"{where}, allowance")
-    found = make.cut.strip(name)
+    found = reader.cut.strip(name)
     if found.fold not in ("in_two", "band"):
         raise KitError(
             f"it is cut {_CUT_FOR[found.fold]}, not in two.",
@@ -360,13 +358,13 @@ def turn_strip(
 
 @verb
 def attach_strip(
-    make: Reader,
+    reader: Reader,
     strip: StripHandle,
     to: Run | Place,
     *,
-    at: object = "end",
+    at: Size = "end",
     method: str = "stitched_on",
-    lap: object = Length(10.0),
+    lap: Size = Length(10.0),
 ) -> AttachStrip:
     """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
 
@@ -376,8 +374,8 @@ def attach_strip(
         make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")
     """
     where = "attach strip"
-    name = make.strip(strip, where)
-    run, place, close = make.spot(to, at, where)
+    name = reader.strip(strip, where)
+    run, place, close = reader.spot(to, at, where)
     return AttachStrip(
         name=name,
         to=run,
@@ -386,5 +384,5 @@ def attach_strip(
         lap=read_width(lap, f"{where}, lap"),
         near=close,
         mark=to.mark.label if isinstance(to, Place) else "",
-        halves=len(sides_of(make.cut, run)),
+        halves=len(sides_of(reader.cut, run)),
     )

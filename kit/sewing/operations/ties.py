@@ -19,7 +19,7 @@ from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -147,13 +147,13 @@ class AttachHandle(Operation):
 
 @verb
 def attach_handle(
-    make: Reader,
+    reader: Reader,
     strip: StripHandle,
     to: Run,
     *,
-    at: tuple[object, object],
+    at: tuple[Size, Size],
     method: str = "caught",
-    lap: object = Length(25.0),
+    lap: Size = Length(25.0),
 ) -> AttachHandle:
     """Fix both ends of a made strip to a run, at two lengths along it.
 
@@ -163,10 +163,10 @@ def attach_handle(
         make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")
     """
     where = "attach handle"
-    name = make.strip(strip, where)
+    name = reader.strip(strip, where)
     if not isinstance(at, tuple | list) or len(at) != 2:
         raise KitError(f"at is {at!r}.", where=where, do="Give both places along the run: at=(8 * cm, 28 * cm).")
-    spots = [make.spot(to, each, where) for each in at]
+    spots = [reader.spot(to, each, where) for each in at]
     first, second = sorted(spot[1] for spot in spots)
     if second - first < 1.0:
         raise KitError("both ends are placed at the same spot.", where=where, do="Give two places along the run.")
@@ -177,5 +177,5 @@ def attach_handle(
         at=(first, second),
         method=read_word(method, ("caught", "in_hem", "stitched_on"), "method", where),
         lap=read_width(lap, f"{where}, lap"),
-        halves=len(sides_of(make.cut, run)),
+        halves=len(sides_of(reader.cut, run)),
     )

@@ -20,7 +20,7 @@ from kit.sewing.sections import finishes as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import path_of, sides_of
-from kit.units import Length
+from kit.units import Length, Size
 
 Bend = Literal["in", "out", "straight"]
 LEFT_AT_LEAST = 2.0
@@ -304,18 +304,18 @@ class TackDown(Operation):
 
 
 @verb
-def clip(make: Reader, *along: Runs) -> Clip:
+def clip(reader: Reader, *along: Runs) -> Clip:
     """Snip into the allowance of a sewn edge that bends inward.
 
     Example::
 
         make.clip(front.neck, back.neck)
     """
-    return Clip(along=make.runs(along, "clip"))
+    return Clip(along=reader.runs(along, "clip"))
 
 
 @verb
-def notch_curve(make: Reader, *along: Runs) -> NotchCurve:
+def notch_curve(reader: Reader, *along: Runs) -> NotchCurve:
     """Cut wedges out of the allowance of a sewn edge that bends outward.
 
     Example::
@@ -323,11 +323,11 @@ def notch_curve(make: Reader, *along: Runs) -> NotchCurve:
         make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
         make.notch_curve(front.armhole)
     """
-    return NotchCurve(along=make.runs(along, "notch the curve"))
+    return NotchCurve(along=reader.runs(along, "notch the curve"))
 
 
 @verb
-def trim(make: Reader, *along: Runs, to: object) -> Trim:
+def trim(reader: Reader, *along: Runs, to: Size) -> Trim:
     """Cut the allowance of a sewn edge back `to` a width.
 
     Example::
@@ -335,11 +335,11 @@ def trim(make: Reader, *along: Runs, to: object) -> Trim:
         make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
         make.trim(front.shoulder, to=6 * mm)
     """
-    return Trim(along=make.runs(along, "trim"), to=read_width(to, "trim, width"))
+    return Trim(along=reader.runs(along, "trim"), to=read_width(to, "trim, width"))
 
 
 @verb
-def grade(make: Reader, *along: Runs, to: object = Length(4.0), wider: object = Length(7.0)) -> Grade:
+def grade(reader: Reader, *along: Runs, to: Size = Length(4.0), wider: Size = Length(7.0)) -> Grade:
     """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
 
     Example::
@@ -352,11 +352,11 @@ def grade(make: Reader, *along: Runs, to: object = Length(4.0), wider: object = 
         raise KitError(
             f"{widely(wide)} is not wider than {widely(narrow)}.", where=where, do="Grade to two different widths."
         )
-    return Grade(along=make.runs(along, where), to=narrow, wider=wide)
+    return Grade(along=reader.runs(along, where), to=narrow, wider=wide)
 
 
 @verb
-def tack_down(make: Reader, *edges: Runs, to: Runs) -> TackDown:
+def tack_down(reader: Reader, *edges: Runs, to: Runs) -> TackDown:
     """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
 
     Example::
@@ -364,4 +364,4 @@ def tack_down(make: Reader, *edges: Runs, to: Runs) -> TackDown:
         make.tack_down(front_facing.outer, to=front.shoulder)
     """
     where = "tack down"
-    return TackDown(edges=make.runs(edges, where), to=make.runs(to, f"{where}, seam"))
+    return TackDown(edges=reader.runs(edges, where), to=reader.runs(to, f"{where}, seam"))

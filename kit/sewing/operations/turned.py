@@ -7,7 +7,6 @@ from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, measured, message, titled
 from kit.errors import KitError
-from kit.piece.piece import Mark
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.named import placed
@@ -15,13 +14,14 @@ from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, opening_run, part, refuse
 from kit.sewing.operations.seams import Seam
 from kit.sewing.outcome import Closing, Effect, Fact, Uses
-from kit.sewing.reading import Reader, Runs, read_size, read_width
+from kit.sewing.reading import Opening, Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
+from kit.units import Size
 
 
 def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
@@ -283,13 +283,13 @@ class SlipStitch(Operation):
 
 @verb
 def seam_to_turn(
-    make: Reader,
+    reader: Reader,
     a: Runs,
     b: Runs,
     *,
-    allowance: object,
-    gap: Mark | Place | tuple[object, object] | None = None,
-    ease: object = 0,
+    allowance: Size,
+    gap: Opening | None = None,
+    ease: Size = 0,
 ) -> SeamToTurn:
     """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
 
@@ -298,18 +298,18 @@ def seam_to_turn(
         make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
     """
     where = "seam to turn"
-    first, second = make.pair(a, b, where)
+    first, second = reader.pair(a, b, where)
     return SeamToTurn(
         a=first,
         b=second,
         allowance=read_width(allowance, f"{where}, allowance"),
-        gap=make.opening(gap, first, second, where),
+        gap=reader.opening(gap, first, second, where),
         ease=read_size(ease, f"{where}, ease"),
     )
 
 
 @verb
-def turn_out(make: Reader, *pieces: PieceHandle, through: Runs | Place) -> TurnOut:
+def turn_out(reader: Reader, *pieces: PieceHandle, through: Runs | Place) -> TurnOut:
     """Turn pieces right side out through runs that are still raw.
 
     Example::
@@ -318,15 +318,15 @@ def turn_out(make: Reader, *pieces: PieceHandle, through: Runs | Place) -> TurnO
         make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])
     """
     where = "turn out"
-    names = tuple(make.piece(piece, where) for piece in pieces)
+    names = tuple(reader.piece(piece, where) for piece in pieces)
     if not names:
         raise KitError("no piece is named.", where=where, do="Name what is turned: make.turn_out(collar, through=...).")
-    runs = (opening_run(make, through, where),) if isinstance(through, Place) else make.runs(through, where)
+    runs = (opening_run(reader, through, where),) if isinstance(through, Place) else reader.runs(through, where)
     return TurnOut(pieces=names, through=runs)
 
 
 @verb
-def slip_stitch(make: Reader, a: Run | Place, b: Run | Place, *, allowance: object) -> SlipStitch:
+def slip_stitch(reader: Reader, a: Run | Place, b: Run | Place, *, allowance: Size) -> SlipStitch:
     """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm).
 
     Example::
@@ -335,7 +335,7 @@ def slip_stitch(make: Reader, a: Run | Place, b: Run | Place, *, allowance: obje
     """
     where = "slip stitch"
     return SlipStitch(
-        a=opening_run(make, a, where),
-        b=opening_run(make, b, where),
+        a=opening_run(reader, a, where),
+        b=opening_run(reader, b, where),
         allowance=read_width(allowance, f"{where}, allowance"),
     )

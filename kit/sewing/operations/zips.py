@@ -19,7 +19,7 @@ from kit.sewing.sections import closures as section
 from kit.sewing.state import State
 from kit.sewing.verb import verb
 from kit.sewing.walk import Span, neighbours, path_of, reach, run_length, sides_of, spans
-from kit.units import Length, both
+from kit.units import Length, Size, both
 
 TOP = 15.0
 """mm by which a zip may be shorter than its opening: its slider stops that far below the top edge (common practice,
@@ -228,20 +228,20 @@ class CentredZip(Zip):
 
 
 def _read(
-    make: Reader, kind: Literal["lapped zip", "centred zip"], over: object, under: object, length: object
+    reader: Reader, kind: Literal["lapped zip", "centred zip"], over: Run | Place, under: Run | Place, length: Size
 ) -> tuple[Run, Run, float]:
-    one, two = opening_run(make, over, kind), opening_run(make, under, kind)
+    one, two = opening_run(reader, over, kind), opening_run(reader, under, kind)
     if one == two:
         raise KitError(
             f"both sides of the zip are the {one.said}.",
             where=kind,
             do="Name the two edges it lies between, as back.left.centre and back.right.centre.",
         )
-    (a,), (b,) = make.pair(one, two, kind)
+    (a,), (b,) = reader.pair(one, two, kind)
     return a, b, read_width(length, f"{kind}, length", LONGEST)
 
 
-def _allowance(given: object, where: str) -> float:
+def _allowance(given: Size, where: str) -> float:
     width = read_width(given, f"{where}, allowance")
     if width < LEAST_ALLOWANCE:
         raise KitError(
@@ -254,13 +254,13 @@ def _allowance(given: object, where: str) -> float:
 
 @verb
 def lapped_zip(
-    make: Reader,
+    reader: Reader,
     over: Run | Place,
     under: Run | Place,
     *,
-    allowance: object,
-    length: object,
-    lap: object = Length(12.0),
+    allowance: Size,
+    length: Size,
+    lap: Size = Length(12.0),
 ) -> LappedZip:
     """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
 
@@ -269,20 +269,20 @@ def lapped_zip(
         left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
         make.lapped_zip(left, right, allowance=2 * cm, length=19 * cm)
     """
-    a, b, size = _read(make, "lapped zip", over, under, length)
+    a, b, size = _read(reader, "lapped zip", over, under, length)
     width = _allowance(allowance, "lapped zip")
     return LappedZip(over=a, under=b, allowance=width, length=size, lap=_lap(lap, width, "lapped zip"))
 
 
 @verb
 def centred_zip(
-    make: Reader,
+    reader: Reader,
     over: Run | Place,
     under: Run | Place,
     *,
-    allowance: object,
-    length: object,
-    lap: object = Length(7.0),
+    allowance: Size,
+    length: Size,
+    lap: Size = Length(7.0),
 ) -> CentredZip:
     """Set in a zip centred under a seam: parts of two edges or opening marks.
 
@@ -291,12 +291,12 @@ def centred_zip(
         left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
         make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)
     """
-    a, b, size = _read(make, "centred zip", over, under, length)
+    a, b, size = _read(reader, "centred zip", over, under, length)
     width = _allowance(allowance, "centred zip")
     return CentredZip(over=a, under=b, allowance=width, length=size, lap=_lap(lap, width, "centred zip"))
 
 
-def _lap(given: object, allowance: float, where: str) -> float:
+def _lap(given: Size, allowance: float, where: str) -> float:
     size = read_width(given, f"{where}, lap")
     if size >= allowance:
         raise KitError(
