@@ -169,6 +169,8 @@ _SAID = {
     "Mark": "a mark",
     "Fold": "a dart, pleat or tuck",
     "StripHandle": "a strip",
+    "Opening": "a mark or (length, length)",
+    "Across": "the name both edges of the seam have, or the two edges",
     "str": "a word in quotation marks",
     "bool": "True or False",
     "int": "a whole number",

@@ -297,3 +297,14 @@ def test_a_tab_is_quick(lesson: Lesson) -> None:
         tab(lesson, code)
         taken.append(time.process_time() - begin)
     assert sorted(taken)[4] < 0.2, taken
+
+
+def test_no_argument_is_told_in_the_names_of_the_code() -> None:
+    told_ = [
+        (kind, name, argument.name, told(argument, verb))
+        for kind in ("piece", "line", "point", "strip", "make", "cut piece", "edges")
+        for name, verb in verbs_of(kind).items()
+        for argument in verb.arguments
+    ]
+    assert len(told_) > 300
+    assert [row for row in told_ if re.search(r"\b(?!True\b|False\b)[A-Z]\w+|\bobject\b", row[-1])] == []
