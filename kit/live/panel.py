@@ -136,6 +136,7 @@ class Panel(widgets.VBox):
         self._sliders = widgets.VBox(
             layout={
                 "width": "372px",
+                "max_width": "100%",
                 "max_height": "720px",
                 "overflow": "hidden auto",
                 "flex": "0 0 auto",
@@ -150,7 +151,9 @@ class Panel(widgets.VBox):
             [self.picture, self.message, self.remedies.widget, below, self.notes],
             layout={"flex": "1 1 300px", "min_width": "0"},
         )
-        self._body_box = widgets.HBox([self._sliders, beside], layout={"align_items": "flex-start"})
+        # Where there is no room beside the sliders, as on a phone, the draft and what is said of it stand beneath them.
+        narrow = {"align_items": "flex-start", "flex_flow": "row wrap"}
+        self._body_box = widgets.HBox([self._sliders, beside], layout=narrow)
 
     def _furnish(self) -> None:
         """Rows, views and presets as the lesson has them now."""
