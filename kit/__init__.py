@@ -31,12 +31,12 @@ if TYPE_CHECKING:
     from kit.lesson.another import open_lesson
     from kit.lesson.bench import BenchPiece
     from kit.lesson.exercise import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
+    from kit.live.beside import Lesson
     from kit.live.body_form import body_form
     from kit.live.canvas.widget import canvas
     from kit.live.class_lesson import class_lesson
     from kit.live.clips import lesson_clips
     from kit.live.exercise import exercise
-    from kit.live.lesson import Lesson
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
     from kit.live.player import player
@@ -50,7 +50,7 @@ if TYPE_CHECKING:
     __version__: str
 
 _HOMES = {
-    "Lesson": "kit.live.lesson",
+    "Lesson": "kit.live.beside",
     "panel": "kit.live.panel",
     "canvas": "kit.live.canvas.widget",
     "player": "kit.live.player",

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Any
+from dataclasses import dataclass, field, replace
+from typing import Any
 
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS, said
 from kit.errors import KitError
+from kit.lesson.definition import Definition
+from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
-from kit.lesson.steps import Entry, arguments
+from kit.lesson.pattern import LessonInfo
+from kit.lesson.steps import Entry, entry_of
 from kit.lesson.verb import RESERVED
+from kit.lesson.working import work
 from kit.piece.piece import Piece
-
-if TYPE_CHECKING:
-    from kit.lesson.lesson import Lesson
 
 
 @dataclass(frozen=True)
@@ -35,17 +36,17 @@ class Block:
     parameters: tuple[Parameter, ...] = field(default=(), repr=False)
 
     @property
-    def lesson(self) -> Lesson:
-        """A fresh lesson that drafts this block step by step, to read and to change. `KitError` when the block is
-        not written as steps."""
-        from kit.lesson.lesson import Lesson
-
+    def definition(self) -> Definition:
+        """The lesson that drafts this block step by step, as a value. `KitError` when the block is not written as
+        steps."""
         if not self.steps:
             raise KitError(f"the {self.title.lower()} is not written in steps.", do="Start a lesson from it instead.")
-        lesson = Lesson(self.title, start=self.start or no_pieces)
-        lesson.entries = self.steps
-        lesson.parameters = self.parameters
-        return lesson
+        return Definition(LessonInfo(self.title, ""), self.start or no_pieces, self.parameters, self.steps)
+
+    @property
+    def lesson(self) -> Lesson:
+        """A fresh lesson that drafts this block step by step, to read and to change. `KitError` as `definition`."""
+        return Lesson.of(self)
 
     def __call__(self, body: Body) -> tuple[Piece, ...]:
         for name in self.measures:
@@ -88,7 +89,7 @@ def block_step(title: str, *, makes: tuple[str, ...] = ()) -> Callable[[Callable
     """A step of a block, written like a step of a lesson."""
 
     def wrap(function: Callable[..., Any]) -> Entry:
-        return Entry("step", function.__name__, title, function, arguments(function, title), makes)
+        return entry_of("step", title, function, makes)
 
     return wrap
 
@@ -103,11 +104,6 @@ def drafted(
     the pieces of another block."""
 
     def draft(body: Body) -> tuple[Piece, ...]:
-        from dataclasses import replace
-
-        from kit.lesson.pattern import LessonInfo
-        from kit.lesson.working import Definition, work
-
         definition = Definition(LessonInfo(title, ""), start or no_pieces, parameters, steps)
         return tuple(replace(piece, number=0) for piece in work(definition, body, {}).pieces)
 

@@ -88,7 +88,7 @@ def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[st
     pattern: Pattern = lesson.work()
     if pattern.lesson.units != lesson.units:
         pattern = replace(pattern, lesson=replace(pattern.lesson, units=lesson.units))
-    notes = tuple(note for note in (lesson.saved.trouble, lesson.fittings_trouble) if note)
+    notes = lesson.sitting.troubles
     fittings = tuple(_fitted(lesson, fitting) for fitting in lesson.fittings)
     return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes)), fittings)
 

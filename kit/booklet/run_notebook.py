@@ -32,6 +32,7 @@ from nbformat import NotebookNode
 from kit.booklet.handover import MIMETYPE, Handover, receive
 from kit.errors import KitError
 from kit.lesson.own_code import told
+from kit.lesson.where import BUILD, NOTEBOOK
 from kit.units import System
 
 Progress = Callable[[str], None]
@@ -148,7 +149,7 @@ def run_and_ask(
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
         copy = Path(scratch) / f"{Path(name).stem}.ipynb"
         copy.write_text(nbformat.writes(book), encoding="utf-8")
-        environment = {**os.environ, "LESSONKIT_BUILD": "1", "LESSONKIT_NOTEBOOK": str(copy)}
+        environment = {**os.environ, BUILD: "1", NOTEBOOK: str(copy)}
         client = _Client(book, folder, timeout, progress, Path(scratch), count, asking)
         try:
             try:

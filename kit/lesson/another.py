@@ -10,20 +10,12 @@ import json
 import os
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, nullcontext
-from contextvars import ContextVar
 from pathlib import Path
 from typing import Any
 
 from kit.errors import KitError
-from kit.lesson.cells import notebook_path, shell
 from kit.lesson.lesson import Lesson
-
-_OPENING: ContextVar[tuple[Path, ...]] = ContextVar("opening", default=())
-
-
-def opening() -> bool:
-    """Whether another notebook's cells are being run just now: nothing of it is to be shown."""
-    return bool(_OPENING.get())
+from kit.lesson.where import acting, here
 
 
 def open_lesson(path: str | os.PathLike[str]) -> Any:
@@ -33,14 +25,14 @@ def open_lesson(path: str | os.PathLike[str]) -> Any:
     Runs that notebook's code. Raises `KitError` when the file is missing or broken, when a cell fails, when it has no
     lesson or several, and when two notebooks open each other.
     """
-    opened = _OPENING.get()
+    opened = here().opening
     file = ((opened[-1].parent if opened else Path()) / path).resolve()
-    if file in _OPENING.get():
+    if file in opened:
         raise KitError(
-            f"'{file.name}' opens itself, by way of {' and '.join(p.name for p in _OPENING.get())}.",
+            f"'{file.name}' opens itself, by way of {' and '.join(p.name for p in opened)}.",
             do="Let one notebook start from the other, not both.",
         )
-    own = notebook_path()
+    own = here().file
     if own is not None and own.resolve() == file:
         raise KitError(f"'{file.name}' is this notebook itself.", do="Write lesson.variation(...) here.")
     namespace: dict[str, Any] = {"__name__": "__lesson__"}
@@ -65,17 +57,13 @@ def open_lesson(path: str | os.PathLike[str]) -> Any:
 @contextmanager
 def _running(file: Path) -> Iterator[None]:
     """Marks that cells of another notebook run, in its own folder's name, their displays thrown away."""
-    token = _OPENING.set((*_OPENING.get(), file))
     quiet: Any = nullcontext()
-    if shell() is not None:
+    if here().notebook:
         from IPython.utils.capture import capture_output
 
         quiet = capture_output()
-    try:
-        with quiet:
-            yield
-    finally:
-        _OPENING.reset(token)
+    with acting(opening=(*here().opening, file)), quiet:
+        yield
 
 
 def _cells(file: Path) -> list[str]:
@@ -117,7 +105,7 @@ def find_lesson(namespace: Mapping[str, Any]) -> Any:
             "this notebook has no lesson.",
             do='Begin one with lesson = Lesson("Name of it", start=bodice_block), or run `lessonkit new NAME`.',
         )
-    parents = {id(getattr(lesson, "parent", None)) for _, lesson in found.values()}
+    parents = {id(lesson.parent) for _, lesson in found.values()}
     last = [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]
     if len(last) != 1:
         names = ", ".join(f"{name} ({lesson.info.title})" for name, lesson in last)

@@ -1,54 +1,68 @@
-"""Where a step was written: the running notebook cell, and the order of cells in the saved notebook.
+"""Which notebook cell is being run, and the order of the cells in the saved notebook.
 
 The kernel does not know its notebook. It knows the id of the cell it is running (sent with each execution)
 and, from the environment, the notebook's path; the saved file gives the order of cells.
+
+What a cell adds to a lesson carries the cell's id and the number of the run, so that running the cell again replaces
+what it wrote before. Outside a notebook things are known by their names alone.
 """
 
 from __future__ import annotations
 
 import json
-import os
-import sys
+from collections.abc import Callable
 from functools import lru_cache
-from pathlib import Path
-from typing import Any
+from typing import Protocol, TypeVar
 
-NOTEBOOK_VARIABLES = ("LESSONKIT_NOTEBOOK", "JPY_SESSION_NAME")
+from kit.lesson.where import here
 
 
-def shell() -> Any | None:
-    """The running IPython kernel's shell, or None in plain Python."""
-    if "IPython" not in sys.modules:
-        return None
-    from IPython.core.getipython import get_ipython
+class FromCell(Protocol):
+    """What a cell wrote: the `cell`'s id ("" in plain Python) and the `run` (execution count) that wrote it."""
 
-    return get_ipython()
+    @property
+    def cell(self) -> str: ...
+
+    @property
+    def run(self) -> int: ...
+
+
+T = TypeVar("T", bound=FromCell)
 
 
 def running_cell() -> tuple[str, int]:
     """(cell id, execution count) of the cell being run; ("", 0) in plain Python."""
-    ip = shell()
-    if ip is None:
-        return "", 0
-    try:
-        metadata = ip.get_parent().get("metadata", {})
-    except AttributeError:
-        metadata = {}
-    return str(metadata.get("cellId") or ""), int(getattr(ip, "execution_count", 0))
+    where = here()
+    return where.cell, where.run
 
 
-def notebook_path() -> Path | None:
-    """The notebook's file when the kernel was told of it."""
-    for variable in NOTEBOOK_VARIABLES:
-        named = os.environ.get(variable)
-        if named and named.endswith(".ipynb") and Path(named).is_file():
-            return Path(named)
-    return None
+def earlier(one: FromCell, cell: str, run: int) -> bool:
+    """Whether `one` was written by an earlier run of that cell."""
+    return bool(cell) and one.cell == cell and one.run != run
+
+
+def added(them: tuple[T, ...], new: T, key: Callable[[T], object]) -> tuple[T, ...]:
+    """`them` with `new` put where it belongs: in the place of what its cell wrote in an earlier run, or of the one
+    with the same `key` from elsewhere (a cell cut and pasted, or plain Python run again); else behind what the same
+    run wrote, or at the end."""
+    gone = replaced(them, new, key)
+    kept = tuple(one for one in them if one not in gone)
+    if gone:
+        at = sum(1 for one in them[: them.index(gone[0])] if one in kept)
+    else:
+        at = max((i + 1 for i, one in enumerate(kept) if new.cell and one.cell == new.cell), default=len(kept))
+    return (*kept[:at], new, *kept[at:])
+
+
+def replaced(them: tuple[T, ...], new: T, key: Callable[[T], object]) -> tuple[T, ...]:
+    """Those of `them` that give way to `new`, the earlier runs of its cell first."""
+    old = [one for one in them if earlier(one, new.cell, new.run)]
+    return (*old, *(one for one in them if key(one) == key(new) and one not in old))
 
 
 def saved_cells() -> dict[str, str]:
     """Cell id -> source for the code cells of the saved notebook, in order; empty when it cannot be read."""
-    path = notebook_path()
+    path = here().file
     if path is None:
         return {}
     try:

@@ -23,7 +23,6 @@ from typing import Any, Protocol
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.language import say
-from kit.lesson.cells import running_cell
 from kit.lesson.parameter import Setting
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import named
@@ -358,53 +357,39 @@ class Exercise:
         """Nothing: the live lesson shows the exercise itself."""
 
 
-class Exercises:
-    """The part of a lesson that holds exercises."""
-
-    exercises: tuple[Exercise, ...] = ()
-
-    def exercise(
-        self,
-        title: str,
-        task: str = "",
-        *,
-        goals: Iterable[Goal] | Goal,
-        hints: Iterable[str] | str = (),
-        answer: Mapping[str, Setting] | None = None,
-    ) -> Exercise:
-        """An exercise for the class copy; the booklet leaves it out. `goals` are made by `grows`, `shrinks`, `keeps`,
-        `is_length`, `at_least`, `at_most`, `moves` and `passes_proof`; `hints` come one at a time. `answer` is values
-        that solve it, lengths with a unit, written out here: a class copy checks them once and leaves them out.
-        Written again under the same title it takes the former's place. Raises `KitError` for an exercise without a
-        title or goals."""
-        where = f"Exercise '{title}'"
-        wanted = tuple(goals) if isinstance(goals, Iterable) else (goals,)
-        if not title.strip():
-            raise KitError("an exercise needs a title.", do='Write lesson.exercise("Longer underarm", ...).')
-        if not wanted:
+def exercise_of(
+    title: str,
+    task: str,
+    goals: Iterable[Goal] | Goal,
+    hints: Iterable[str] | str,
+    answer: Mapping[str, Setting] | None,
+    cell: str = "",
+    run: int = 0,
+) -> Exercise:
+    """An exercise as its author wrote it, `answer` with lengths in their unit. `KitError` for one without a title or
+    goals, and for what is no goal or no value."""
+    where = f"Exercise '{title}'"
+    wanted = tuple(goals) if isinstance(goals, Iterable) else (goals,)
+    if not title.strip():
+        raise KitError("an exercise needs a title.", do='Write lesson.exercise("Longer underarm", ...).')
+    if not wanted:
+        raise KitError("nothing says when it is done.", where=where, do='Add goals=[grows("front.underarm", 2 * cm)].')
+    for goal in wanted:
+        if not (hasattr(goal, "asked") and hasattr(goal, "result")):
             raise KitError(
-                "nothing says when it is done.", where=where, do='Add goals=[grows("front.underarm", 2 * cm)].'
+                f"{goal!r} is not a goal.", where=where, do='Goals are made by grows("front.underarm", 2 * cm) ...'
             )
-        for goal in wanted:
-            if not (hasattr(goal, "asked") and hasattr(goal, "result")):
-                raise KitError(
-                    f"{goal!r} is not a goal.", where=where, do='Goals are made by grows("front.underarm", 2 * cm) ...'
-                )
-        cell, run = running_cell()
-        values = tuple((name, _plain(name, value, where)) for name, value in (answer or {}).items())
-        told = (hints,) if isinstance(hints, str) else tuple(hints)
-        new = Exercise(title.strip(), " ".join(task.split()), wanted, told, values, cell, run)
-        kept = [e for e in self.exercises if not (cell and e.cell == cell and e.run != run)]
-        at = next((i for i, e in enumerate(kept) if e.key == new.key), len(kept))
-        self.exercises = (*kept[:at], new, *(e for e in kept[at:] if e.key != new.key))
-        return new
+    values = tuple((name, _plain(name, value, where)) for name, value in (answer or {}).items())
+    told = (hints,) if isinstance(hints, str) else tuple(hints)
+    return Exercise(title.strip(), " ".join(task.split()), wanted, told, values, cell, run)
 
-    def exercise_called(self, name: str) -> Exercise:
-        """The exercise of that title or short name. `KitError` with the near name."""
-        for exercise in self.exercises:
-            if name.strip().lower() in (exercise.title.lower(), exercise.key):
-                return exercise
-        raise KitError(f"there is no exercise '{name}'.", do=near(name, [e.key for e in self.exercises]))
+
+def exercise_called(name: str, exercises: Sequence[Exercise]) -> Exercise:
+    """The exercise of that title or short name. `KitError` with the near name."""
+    for exercise in exercises:
+        if name.strip().lower() in (exercise.title.lower(), exercise.key):
+            return exercise
+    raise KitError(f"there is no exercise '{name}'.", do=near(name, [e.key for e in exercises]))
 
 
 def _plain(name: str, value: Setting, where: str) -> float:

@@ -9,17 +9,14 @@ lengths in mm.
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass
-from pathlib import Path
 from typing import Any, cast
 
 from kit.errors import KitError, near
-from kit.lesson.cells import running_cell
 from kit.lesson.parameter import Parameter, Setting
-from kit.lesson.sidecar import Saved, keep
-from kit.units import Length, Size, length
+from kit.lesson.sidecar import Saved
+from kit.units import Size, length
 
 KEY = "fittings"
 """Where they stand in the sidecar file."""
@@ -65,6 +62,10 @@ class Written:
     cell: str = ""
     run: int = 0
 
+    @property
+    def title(self) -> str:
+        return self.fitting.title
+
 
 @dataclass(frozen=True)
 class Begun:
@@ -78,11 +79,7 @@ class Begun:
 
 
 def fitting_of(
-    title: str,
-    why: str,
-    date: str,
-    changes: Mapping[str, tuple[Setting, Setting]],
-    parameters: Sequence[Parameter],
+    title: str, why: str, date: str, changes: Mapping[str, tuple[Setting, Setting]], parameters: Sequence[Parameter]
 ) -> Fitting:
     """A fitting from pairs (before, after) by parameter, lengths with their unit. `KitError` when a parameter is
     unknown, a value is no length or out of its range, nothing is named or nothing changes."""
@@ -178,131 +175,34 @@ def from_data(data: object) -> tuple[tuple[Fitting, ...], str]:
     return tuple(found), f"{bad} of the fittings kept beside the notebook cannot be read." if bad else ""
 
 
-# ---- the lesson's side ------------------------------------------------------------------------------------
+def kept_fittings(saved: Saved, written: Sequence[Written]) -> tuple[Fitting, ...]:
+    """Those kept in the sidecar file, but for what has been written in the notebook since: there it counts."""
+    found = from_data(saved.more.get(KEY))[0]
+    return tuple(fitting for fitting in found if not any(_alike(fitting, w.fitting) for w in written))
 
 
-class Fittings:
-    """What a lesson can do with fittings. The lesson gives its parameters, values and sidecar."""
+def fittings_trouble(saved: Saved) -> str:
+    """What is wrong with the fittings in the sidecar file, or empty."""
+    return from_data(saved.more.get(KEY))[1]
 
-    parameters: tuple[Parameter, ...]
-    sidecar: Path
-    saved: Saved
-    _written: tuple[Written, ...] = ()
-    _begun: Begun | None = None
 
-    @property
-    def values(self) -> dict[str, float]:
-        raise NotImplementedError
-
-    def change(self, **values: Setting) -> None:
-        raise NotImplementedError
-
-    def save(self) -> None:
-        raise NotImplementedError
-
-    @property
-    def fittings(self) -> tuple[Fitting, ...]:
-        """Those written in the notebook, then those kept at live try-ons."""
-        return (*(written.fitting for written in self._written), *self.kept_fittings)
-
-    @property
-    def kept_fittings(self) -> tuple[Fitting, ...]:
-        """Those kept in the sidecar file, but for what has been written in the notebook since: there it counts."""
-        found = from_data(self.saved.more.get(KEY))[0]
-        return tuple(fitting for fitting in found if not any(_alike(fitting, w.fitting) for w in self._written))
-
-    @property
-    def fittings_trouble(self) -> str:
-        """What is wrong with the fittings in the sidecar file, or empty."""
-        return from_data(self.saved.more.get(KEY))[1]
-
-    def fitting(self, title: str, why: str = "", /, *, date: str = "", **changes: tuple[Setting, Setting]) -> Fitting:
-        """Record in the notebook what a try-on changed and why, each parameter with its value before and after:
-        `lesson.fitting("First toile", "The shoulder pulled.", shoulder_lift=(0.8 * cm, 1.2 * cm))`. It changes no
-        value. A cell run again replaces what it wrote. `KitError` as for `fitting_of`."""
-        new = Written(fitting_of(title, why, date, changes, self.parameters), *running_cell())
-        self._written = _added(self._written, new)
-        return new.fitting
-
-    def begin_fitting(self, title: str) -> None:
-        """Remember every parameter's value now, before a try-on."""
-        if not title.strip():
-            raise KitError("a fitting needs a title.", where="Fitting", do='Write, say, "First toile".')
-        self._begun = Begun(title.strip(), tuple(self.values.items()))
-
-    @property
-    def begun(self) -> Begun | None:
-        """The fitting that is going on, or None."""
-        return self._begun
-
-    def drop_fitting(self) -> None:
-        """Give up the fitting that is going on and set every parameter back to what it was when it began. `KitError`
-        when a parameter cannot go back."""
-        if self._begun is None:
-            return
-        known = {p.name: p for p in self.parameters}
-        back: dict[str, Setting] = {}
-        for name, value in self._begun.values:
-            if name in known:
-                number = known[name].checked(value)
-                back[name] = Length(number) if known[name].kind == "length" else number
-        self._begun = None
-        if back:
-            self.change(**back)
-
-    def keep_fitting(self, why: str, *, date: str | None = None) -> Fitting:
-        """Record what changed since the fitting began, today or on `date`, and save it with the values. `KitError`
-        when none was begun or nothing changed."""
-        if self._begun is None:
-            raise KitError("no fitting has been begun.", do='Begin one first: lesson.begin_fitting("First toile").')
-        day = datetime.date.today().isoformat() if date is None else date
-        new = fitting_between(self._begun, why, day, self.values, self.parameters)
-        self.save()
-        self._keep((*self.kept_fittings, new))
-        self._begun = None
-        return new
-
-    def take_back(self, index: int) -> Fitting:
-        """Remove the fitting of that place in `fittings` and set its parameters back to what they were before it.
-        `KitError` when there is none, when it is written in the notebook, when a later one changed the same parameter
-        again, or when a parameter cannot go back."""
-        every = self.fittings
-        if not 0 <= index < len(every):
-            raise KitError(f"there is no fitting {index}; there are {len(every)}.", do="Count from 0.")
-        gone, where = every[index], f"Fitting '{every[index].title}'"
-        if index < len(self._written):
-            raise KitError("it is written in the notebook.", where=where, do="Delete its cell there.")
-        for later in every[index + 1 :]:
-            again = sorted(set(gone.before) & set(later.before))
-            if again:
-                raise KitError(
-                    f"'{later.title}' changed {again[0].replace('_', ' ')} again after it.",
-                    where=where,
-                    do=f"Take back '{later.title}' first.",
-                )
-        known = {p.name: p for p in self.parameters}
-        back: dict[str, Setting] = {}
-        for name, value in gone.before.items():
-            if name in known:
-                try:
-                    number = known[name].checked(value)
-                except KitError as error:
-                    raise error.at(where) from None
-                back[name] = Length(number) if known[name].kind == "length" else number
-        self.change(**back)
-        self.save()
-        kept = list(self.kept_fittings)
-        del kept[index - len(self._written)]
-        self._keep(kept)
-        return gone
-
-    def _keep(self, fittings: Sequence[Fitting]) -> None:
-        self.saved = keep(self.sidecar, self.saved, KEY, as_data(fittings))
-
-    def _fittings_of(self, former: Fittings, cell: str) -> None:
-        """Take over what other cells wrote on the lesson this one replaces in the notebook."""
-        self._written = tuple(written for written in former._written if written.cell != cell)
-        self._begun = former._begun
+def undone(fittings: Sequence[Fitting], index: int, written: int) -> Fitting:
+    """The fitting of that place in `fittings`, when it can be taken back. `KitError` when there is none, when it is
+    among the first `written`, which stand in the notebook, or when a later one changed the same parameter again."""
+    if not 0 <= index < len(fittings):
+        raise KitError(f"there is no fitting {index}; there are {len(fittings)}.", do="Count from 0.")
+    gone, where = fittings[index], f"Fitting '{fittings[index].title}'"
+    if index < written:
+        raise KitError("it is written in the notebook.", where=where, do="Delete its cell there.")
+    for later in fittings[index + 1 :]:
+        again = sorted(set(gone.before) & set(later.before))
+        if again:
+            raise KitError(
+                f"'{later.title}' changed {again[0].replace('_', ' ')} again after it.",
+                where=where,
+                do=f"Take back '{later.title}' first.",
+            )
+    return gone
 
 
 def _alike(one: Fitting, other: Fitting) -> bool:
@@ -311,15 +211,3 @@ def _alike(one: Fitting, other: Fitting) -> bool:
         return False
     pairs = zip(one.changes, other.changes, strict=True)
     return all(abs(a.before - b.before) < 0.01 and abs(a.after - b.after) < 0.01 for a, b in pairs)
-
-
-def _added(written: tuple[Written, ...], new: Written) -> tuple[Written, ...]:
-    """`written` with `new` in the place of what its cell wrote in an earlier run, or of one with its title."""
-    old = [
-        w
-        for w in written
-        if (new.cell and w.cell == new.cell and w.run != new.run) or w.fitting.title == new.fitting.title
-    ]
-    kept = [w for w in written if w not in old]
-    at = sum(1 for w in written[: written.index(old[0])] if w in kept) if old else len(kept)
-    return (*kept[:at], new, *kept[at:])

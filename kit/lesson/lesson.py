@@ -1,45 +1,42 @@
-"""The lesson: what a designer writes in a notebook.
+"""The lesson as an author writes it in a notebook, and a reader tries it.
 
-A `Lesson` gathers parameters, drafting steps, sewing steps and words. It holds no geometry: `work` gives a
-fresh pattern each time, from the start, for one body and one set of values.
+A `Lesson` holds two values: a `Definition`, what was written, and a `Sitting`, what is set at present. Its verbs put
+another in the place of one of them and tell the listener. It holds no geometry: `work` gives a fresh pattern each time,
+from the start, for one body and one set of values.
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Mapping, Sequence
+import datetime
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
-from pathlib import Path as FilePath
 from typing import Any, Self, TypeVar, cast, get_args
 
 from kit.body.body import NOBODY, Body
 from kit.body.chart import SizeChart, workshop_chart
-from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
-from kit.lesson import sidecar
-from kit.lesson.cells import running_cell, shell
+from kit.lesson import definition as defining
+from kit.lesson import sitting as sitting_down
+from kit.lesson.cells import running_cell, saved_cells
+from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
-from kit.lesson.exercise import Exercises
-from kit.lesson.fitting import Fittings
-from kit.lesson.parameter import Kind, Parameter, Setting
+from kit.lesson.exercise import Exercise, Goal, exercise_of
+from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
+from kit.lesson.listener import Listener, Nobody, Walk, listener_of
+from kit.lesson.parameter import Parameter, Setting, given_values, in_units, parameter_of
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
-from kit.lesson.presets import Presets
-from kit.lesson.publishing import Publishing, check_cover, check_references, checked
-from kit.lesson.steps import Entry, added, arguments, following, ordered, stale
-from kit.lesson.working import Definition, work
+from kit.lesson.presets import Preset, preset_of
+from kit.lesson.publishing import Added, check_cover, check_references, checked, photo_of, video_of, widths
+from kit.lesson.sitting import Sitting, sat_down
+from kit.lesson.steps import Entry, Kind, entry_of, stale
+from kit.lesson.working import work
 from kit.units import Size, System, length
 
 F = TypeVar("F", bound=Callable[..., Any])
-NAPS: tuple[str, ...] = get_args(Nap)
 WORDS: tuple[str, ...] = get_args(Words)
 
 
-def slug(title: str) -> str:
-    """A title as a file name: "Tideline wrap top" -> "tideline-wrap-top"."""
-    return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-") or "lesson"
-
-
-class Lesson(Fittings, Presets, Publishing, Exercises):
+class Lesson:
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
     "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
     whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
@@ -82,192 +79,89 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
         cover_alt: str = "",
         variations: Sequence[tuple[str, str]] = (),
     ) -> None:
-        if units not in ("cm", "inch"):
-            raise KitError(f"units are 'cm' or 'inch', not '{units}'.", where=title)
         if not callable(start):
             raise KitError(
                 "a lesson starts from a block or a traced top.", where=title, do="Write, say, start=bodice_block."
             )
-        if nap not in NAPS:
-            raise KitError(
-                f"nap is {', '.join(repr(word) for word in NAPS[:-1])} or {NAPS[-1]!r}, not {nap!r}.",
-                where=title,
-                do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
+        info = checked(
+            LessonInfo(
+                title=title,
+                slug=slug(title),
+                units=units,
+                edition=str(edition),
+                date=date,
+                author=author,
+                summary=summary,
+                cloth=cloth,
+                cloth_widths=widths(cloth_widths, title),
+                notions=notions,  # type: ignore[arg-type]  # made a tuple when checked
+                level=level,
+                cautions=cautions,  # type: ignore[arg-type]
+                start_notes=tuple(getattr(start, "notes", ())),
+                nap=cast("Nap", nap),
+                whys=bool(whys),
+                language=language,
+                fibre=fibre,
+                weight=weight,
+                drape=drape,
+                avoid=avoid,
+                prewash=prewash,
+                shrinkage=shrinkage,
+                licence=licence,
+                credits=credits,  # type: ignore[arg-type]
+                cover=cover,
+                cover_alt=cover_alt,
+                variations=variations,  # type: ignore[arg-type]
             )
-        if isinstance(cloth_widths, str) or not isinstance(cloth_widths, Sequence):
-            raise KitError(
-                f"cloth_widths is {cloth_widths!r}, not a list of widths.",
-                where=title,
-                do='Write cloth_widths=["140 cm", "112 cm"].',
-            )
-        info = LessonInfo(
-            title=title,
-            slug=slug(title),
-            units=units,
-            edition=str(edition),
-            date=date,
-            author=author,
-            summary=summary,
-            cloth=cloth,
-            cloth_widths=tuple(float(length(width, "cloth width")) for width in cloth_widths),
-            notions=notions,  # type: ignore[arg-type]  # made a tuple when checked
-            level=level,
-            cautions=cautions,  # type: ignore[arg-type]
-            start_notes=tuple(getattr(start, "notes", ())),
-            nap=cast("Nap", nap),
-            whys=bool(whys),
-            language=language,
-            fibre=fibre,
-            weight=weight,
-            drape=drape,
-            avoid=avoid,
-            prewash=prewash,
-            shrinkage=shrinkage,
-            licence=licence,
-            credits=credits,  # type: ignore[arg-type]
-            cover=cover,
-            cover_alt=cover_alt,
-            variations=variations,  # type: ignore[arg-type]
         )
-        self.info = checked(info)
-        check_cover(self.info)
-        self.start = start
-        self.sizes = sizes if sizes is not None else workshop_chart()
-        self.parameters: tuple[Parameter, ...] = ()
-        self.entries: tuple[Entry, ...] = ()
-        self.sidecar: FilePath = sidecar.path_for(self.info.slug)
-        self.saved = self._opened = sidecar.read(self.sidecar)
-        self._changed: dict[str, float] = {}
-        self.parent: Lesson | None = None
-        names = list(self.sizes.names)
-        wanted = self.saved.size if self.saved.size in names else size or names[len(names) // 2]
-        self._body = self.sizes[wanted]
-        self.units: System = "inch" if (self.saved.units or units) == "inch" else "cm"
-        self.cell, self.run = running_cell()
-        self._adopt()
+        check_cover(info)
+        self._definition = Definition(info, start, sizes=sizes if sizes is not None else workshop_chart())
+        self._sitting = sat_down(self._definition, size)
+        self._parent: Lesson | None = None
+        self._listener: Listener = listener_of(self)
+        self._listener.began()
 
     @classmethod
     def of(cls, block: Any) -> Self:
         """A lesson that drafts a block step by step, to read, to change and to show. `KitError` when the block is
         not written in steps."""
-        plain: Lesson = block.lesson
-        new = cls(plain.info.title, start=plain.start)
-        new.entries, new.parameters = plain.entries, plain.parameters
+        drafted: Definition = block.definition
+        new = cls(drafted.info.title, start=drafted.start)
+        new._definition = replace(new._definition, entries=drafted.entries, parameters=drafted.parameters)
         return new
-
-    def _adopt(self) -> None:
-        """Keep what other cells added to the lesson this one replaces in the notebook."""
-        ip = shell()
-        for former in list(ip.user_ns.values()) if ip is not None else ():
-            if (
-                isinstance(former, Lesson)
-                and former is not self
-                and former.info.slug == self.info.slug
-                and self.cell
-                and former.cell == self.cell
-            ):
-                self.entries = tuple(e for e in former.entries if e.cell != self.cell)
-                self._changed = dict(former._changed)
-                self.exercises = tuple(e for e in former.exercises if e.cell != self.cell)
-                self._fittings_of(former, self.cell)
-                self._presets_of(former, self.cell)
-                self._keep_published(former)
-                self._adopted(former)
-                return
-
-    def _adopted(self, former: Lesson) -> None:
-        """For the live lesson: rebind the widgets of `former`."""
-
-    def _registered(self, entry: Entry) -> None:
-        """For the live lesson: show what was just written."""
 
     # ---- parameters -----------------------------------------------------------------------------------
 
     def length(self, name: str, default: Size, *, least: Size, most: Size, why: str = "", said: str = "") -> Parameter:
         """A parameter that is a length. Its three lengths carry a unit; a bare number is refused."""
         where = f"Parameter '{name}'"
-        numbers = [float(length(value, where)) for value in (default, least, most)]
-        return self._parameter(name, "length", numbers, why, said)
+        own, low, high = (float(length(value, where)) for value in (default, least, most))
+        return self._offer(parameter_of(name, "length", own, low, high, why, said))
 
     def share(
         self, name: str, default: float, *, least: float = 0.0, most: float = 1.0, why: str = "", said: str = ""
     ) -> Parameter:
         """A parameter that is a part of something, 0 to 1, shown in per cent."""
-        return self._parameter(name, "share", [default, least, most], why, said)
+        return self._offer(parameter_of(name, "share", default, least, most, why, said))
 
     def count(
         self, name: str, default: int, *, least: int = 0, most: int = 99, why: str = "", said: str = ""
     ) -> Parameter:
         """A parameter that is a whole number."""
-        return self._parameter(name, "count", [default, least, most], why, said)
+        return self._offer(parameter_of(name, "count", default, least, most, why, said))
 
-    def _parameter(self, name: str, kind: Kind, numbers: Sequence[float], why: str, said: str) -> Parameter:
-        where = f"Parameter '{name}'"
-        default, least, most = (float(number) for number in numbers)
-        if not name.isidentifier():
-            raise KitError(f"'{name}' cannot be used as a name in a step.", do="Use letters, digits and _.")
-        if least > most:
-            raise KitError("the least value is larger than the most.", where=where, do="Swap them.")
-        new = Parameter(name, kind, default, least, most, why, said)
-        try:
-            new.checked(default)
-        except KitError as error:
-            raise error.at(where) from None
-        kept = tuple(p for p in self.parameters if p.name != name)
-        at = next((i for i, p in enumerate(self.parameters) if p.name == name), len(kept))
-        self.parameters = (*kept[:at], new, *kept[at:])
+    def _offer(self, new: Parameter) -> Parameter:
+        self._write(self._definition.with_parameter(new))
         return new
 
-    @property
-    def values(self) -> dict[str, float]:
-        """The current value of every parameter: moved in this session, else saved, else its default."""
-        return {p.name: self._changed.get(p.name, sidecar.within(p, self.saved)) for p in self.parameters}
-
-    def change(self, **values: Setting) -> None:
-        """Set parameters (lengths with a unit); `KitError` outside their range. Call `save` to keep them."""
-        by_name = {p.name: p for p in self.parameters}
-        for name, value in values.items():
-            if name not in by_name:
-                raise KitError(f"there is no parameter '{name}'.", do=near(name, by_name))
-            number = float(length(value, name)) if by_name[name].kind == "length" else float(value)  # type: ignore[arg-type]
-            self._changed[name] = by_name[name].checked(number)
-
-    def reset(self) -> None:
-        """Every parameter back to its default."""
-        self._changed = {}
-        self.saved = replace(self.saved, values={})
-
-    def save(self) -> None:
-        """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
-        later in the notebook then counts."""
-        size = self._body.name if self._body.name in self.sizes.names else ""
-        values = self.values
-        moved = {p.name: values[p.name] for p in self.parameters if values[p.name] != p.default}
-        sidecar.write(self.sidecar, self.info.slug, size, self.units, moved)
-
-    # ---- body -----------------------------------------------------------------------------------------
-
-    @property
-    def body(self) -> Body:
-        return self._body
-
-    @property
-    def measures(self) -> tuple[str, ...]:
-        """The body measurements its block and its steps use, in the order of the measurement table."""
-        asked = [name for entry in self.entries for name in (*entry.uses, entry.over)]
-        used = {*getattr(self.start, "measures", ()), *asked}
-        return tuple(name for name in MEASUREMENTS if name in used)
-
-    def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
-        """Choose a size of the chart or a body, and the units read first."""
-        if body is not None:
-            self._body = body
-        elif size:
-            if size not in self.sizes.names:
-                raise KitError(f"there is no size '{size}'.", do=near(size, self.sizes.names))
-            self._body = self.sizes[size]
-        if units is not None:
-            self.units = units
+    def preset(self, title: str, /, **values: Setting) -> Preset:
+        """Offer a named set of values on the panel: `lesson.preset("Long sleeve", sleeve_length=45 * cm)`. What it does
+        not name stands at the lesson's own value. A cell run again replaces what it wrote, as does the same title
+        elsewhere. Raises `KitError` without a title or values, for an unknown parameter and for a value that is no
+        length or out of its range."""
+        new = preset_of(title, values, self.parameters, *running_cell())
+        self._write(self._definition.with_preset(new))
+        return new
 
     # ---- what it teaches ------------------------------------------------------------------------------
 
@@ -284,99 +178,292 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
         read "before" the sentences of its operations, "after" them, or "instead" of them."""
         if words not in WORDS:
             raise KitError(f"words is {words!r}.", where=f"Step '{title}'", do=near(words, WORDS))
-        return self._adding("sew", title, after=after, words=words)
+        return self._adding("sew", title, after=after, words=cast("Words", words))
 
     def finished(self, title: str, *, over: str = "") -> Callable[[F], F]:
         """A finished measurement: a function of pieces that returns a length. `over` names the body measurement it
         goes over, so that its ease can be told."""
-        return self._adding("finished", title, over=over and measured(over, title, self._body))
+        return self._adding("finished", title, over=over and measured(over, title, self.body))
 
     def _adding(
         self,
-        kind: Any,
+        kind: Kind,
         title: str,
         makes: tuple[str, ...] = (),
         strips: tuple[str, ...] = (),
         after: str = "",
-        words: str = "before",
+        words: Words = "before",
         over: str = "",
     ) -> Callable[[F], F]:
         def add(function: F) -> F:
             cell, run = running_cell()
-            uses = arguments(function, title)
-            for name in (*makes, *strips):
-                if name not in uses:
-                    raise KitError(
-                        f"the step makes '{name}' but does not take it as an argument.",
-                        where=f"Step '{title}'",
-                        do=f"Add {name} to the function's arguments.",
-                    )
-            said = cast("Words", words)
-            entry = Entry(kind, function.__name__, title, function, uses, makes, strips, cell, run, "", said, over)
-            if after:
-                self.entries = following(self.entries, entry, after)
-            else:
-                self.entries = added(self.entries, self._placed(entry))
-            self._forget_run(cell, run)
-            self._registered(entry)
+            entry = entry_of(kind, title, function, makes, strips, cell=cell, run=run, words=words, over=over)
+            self._definition = self._definition.with_entry(entry if after else self._placed(entry), after=after)
+            self._listener.wrote(entry)
             return function
 
         return add
 
     def _placed(self, entry: Entry) -> Entry:
         """In a variation, a step named like one of the parent's keeps that one's place."""
-        if self.parent is None:
+        if self._parent is None:
             return entry
-        same = [e for e in self.parent.entries if (e.kind, e.name) == (entry.kind, entry.name)]
+        same = [e for e in self._parent.entries if (e.kind, e.name) == (entry.kind, entry.name)]
         return replace(entry, placed=same[0].placed or same[0].cell) if same else entry
+
+    def exercise(
+        self,
+        title: str,
+        task: str = "",
+        *,
+        goals: Iterable[Goal] | Goal,
+        hints: Iterable[str] | str = (),
+        answer: Mapping[str, Setting] | None = None,
+    ) -> Exercise:
+        """An exercise for the class copy; the booklet leaves it out. `goals` are made by `grows`, `shrinks`, `keeps`,
+        `is_length`, `at_least`, `at_most`, `moves` and `passes_proof`; `hints` come one at a time. `answer` is values
+        that solve it, lengths with a unit, written out here: a class copy checks them once and leaves them out.
+        Written again under the same title it takes the former's place. Raises `KitError` for an exercise without a
+        title or goals."""
+        new = exercise_of(title, task, goals, hints, answer, *running_cell())
+        self._definition = self._definition.with_exercise(new)
+        self._listener.wrote_exercise(new)
+        return new
+
+    def photo(self, file: str, *, beside: str, alt: str = "", caption: str = "") -> None:
+        """Print the picture `file` of the lesson's folder beside a step or sewing step; `beside` is the name of its
+        function. `alt` says what the picture shows, for those who cannot see it. Running the cell again replaces
+        it; so does the same file beside the same step."""
+        new = Added(photo_of(file, beside, alt, caption), *running_cell())
+        self._definition = self._definition.with_photo(new)
+
+    def video(self, address: str, /, **marks: object) -> None:
+        """A film on the web and where in it each step is shown: `lesson.video("https://example.org/film",
+        hem_it="1:02:10")`. Marks are "m:ss", "h:mm:ss" or seconds. Without marks, those recorded beside the notebook
+        are used."""
+        self._definition = self._definition.with_video(Added(video_of(address, marks), *running_cell()))
 
     def remove(self, *names: str) -> None:
         """Take steps out by their functions' names, or parameters that nothing uses any more."""
-        for name in names:
-            known = [*(e.name for e in self.entries), *(p.name for p in self.parameters)]
-            if name not in known:
-                raise KitError(f"there is no step or parameter '{name}'.", do=near(name, known))
-            users = [e.title for e in self.entries if name in e.uses and e.name != name]
-            if name in [p.name for p in self.parameters] and users:
-                raise KitError(
-                    f"the parameter '{name}' is still used in '{users[0]}'.", do="Change or remove that step first."
-                )
-            self.entries = tuple(e for e in self.entries if e.name != name)
-            self.parameters = tuple(p for p in self.parameters if p.name != name)
-
-    def stale(self) -> tuple[str, ...]:
-        """Titles of steps whose cell is not in the saved notebook any more."""
-        return tuple(e.title for e in stale(self.entries))
+        self._write(self._definition.without(*names))
 
     def variation(self, title: str, **changes: Any) -> Self:
         """A lesson of its own that keeps this one's parameters and steps; change values, replace, add and
         remove steps on it."""
-        new = type(self).__new__(type(self))
-        new.__dict__.update(self.__dict__)
-        new._inherit_published(self, {"title": title, "slug": slug(title), **changes})
-        new.sidecar = sidecar.path_for(new.info.slug)
-        new.saved = new._opened = sidecar.read(new.sidecar)
-        new._changed, new._written, new._begun = {}, (), None
-        new.parent = self
+        marks = self._sitting.saved.marks
+        definition = defining.variation(self._definition, title, changes, marks)
+        new = _put_together(type(self), definition, sitting_down.varied(self._sitting, definition))
+        new._parent = self
+        new._listener = listener_of(new)
         return new
 
-    # ---- working --------------------------------------------------------------------------------------
+    def walk(self, first: str, second: str, *, turned: bool | None = None, ease: Size = 0) -> None:
+        """Show two edges walked under the cell, and keep the picture up to date: edge `second` rolled along edge
+        `first`, named as "front.side" ("front.underarm + front.side" for several in a row), with the difference at
+        every notch, corner and mark. `turned` says by hand that the second is walked from its end, `ease` by how much
+        it is meant to be longer. Out of a notebook the words are printed; a build leaves it out."""
+        self._listener.walk(Walk(first, second, turned, float(length(ease, "walk, ease"))))
 
-    @property
-    def definition(self) -> Definition:
-        """The lesson as a value."""
-        return Definition(self.published, self.start, self.parameters, ordered(self.entries))
+    def _write(self, definition: Definition) -> None:
+        self._definition = definition
+        self._listener.rewritten()
+
+    # ---- trying it ------------------------------------------------------------------------------------
+
+    def change(self, **values: Setting) -> None:
+        """Set parameters (lengths with a unit); `KitError` outside their range, and then none is set. Call `save` to
+        keep them."""
+        self._move(given_values(self.parameters, values), whole=False)
+
+    def use_preset(self, title: str) -> None:
+        """Set every parameter as that preset says. `KitError` with the near title for one that is not offered."""
+        values = self._definition.preset_values(title)
+        if values:
+            self._move(values, whole=True)
+
+    def reset(self) -> None:
+        """Every parameter back to its default."""
+        before = self.values
+        self._sitting = replace(self._sitting, moved={}, saved=replace(self._sitting.saved, values={}))
+        self._listener.moved(before, whole=True)
+
+    def _move(self, values: Mapping[str, float], *, whole: bool) -> None:
+        before = self.values
+        self._sitting = replace(self._sitting, moved={**self._sitting.moved, **values})
+        self._listener.moved(before, whole=whole)
+
+    def undo(self) -> bool:
+        """Take the last change of values back; whether there was one. Only a notebook remembers them."""
+        return self._listener.undo()
+
+    def redo(self) -> bool:
+        """Make the change taken back last again; whether there was one."""
+        return self._listener.redo()
+
+    def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
+        """Choose a size of the chart or a body, and the units read first."""
+        self._sitting = sitting_down.chosen(self._sitting, self.sizes, size=size, body=body, units=units)
+        self._listener.moved(self.values, whole=False)
+
+    def save(self) -> None:
+        """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
+        later in the notebook then counts."""
+        sitting_down.save(self._sitting, self._definition)
 
     def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
         pattern = work(
             self.definition,
-            (body or self._body) if self.measures else NOBODY,
+            (body or self.body) if self.measures else NOBODY,
             self.values if values is None else values,
         )
         check_references(pattern)
         return pattern
+
+    # ---- fittings -------------------------------------------------------------------------------------
+
+    def fitting(self, title: str, why: str = "", /, *, date: str = "", **changes: tuple[Setting, Setting]) -> Fitting:
+        """Record in the notebook what a try-on changed and why, each parameter with its value before and after:
+        `lesson.fitting("First toile", "The shoulder pulled.", shoulder_lift=(0.8 * cm, 1.2 * cm))`. It changes no
+        value. A cell run again replaces what it wrote. `KitError` for an unknown parameter, for a value that is no
+        length or out of its range, and when nothing is named or nothing changes."""
+        new = Written(fitting_of(title, why, date, changes, self.parameters), *running_cell())
+        self._definition = self._definition.with_fitting(new)
+        return new.fitting
+
+    def begin_fitting(self, title: str) -> None:
+        """Remember every parameter's value now, before a try-on."""
+        if not title.strip():
+            raise KitError("a fitting needs a title.", where="Fitting", do='Write, say, "First toile".')
+        self._sitting = replace(self._sitting, begun=Begun(title.strip(), tuple(self.values.items())))
+
+    def drop_fitting(self) -> None:
+        """Give up the fitting that is going on and set every parameter back to what it was when it began. `KitError`
+        when a parameter cannot go back."""
+        begun = self._sitting.begun
+        if begun is not None:
+            back = in_units(self.parameters, dict(begun.values))
+            self._sitting = replace(self._sitting, begun=None)
+            if back:
+                self.change(**back)
+
+    def keep_fitting(self, why: str, *, date: str | None = None) -> Fitting:
+        """Record what changed since the fitting began, today or on `date`, and save it with the values. `KitError`
+        when none was begun or nothing changed."""
+        begun = self._sitting.begun
+        if begun is None:
+            raise KitError("no fitting has been begun.", do='Begin one first: lesson.begin_fitting("First toile").')
+        day = datetime.date.today().isoformat() if date is None else date
+        new = fitting_between(begun, why, day, self.values, self.parameters)
+        self.save()
+        kept = (*self._sitting.kept_fittings(self._definition), new)
+        self._sitting = replace(sitting_down.with_fittings(self._sitting, kept), begun=None)
+        return new
+
+    def take_back(self, index: int) -> Fitting:
+        """Remove the fitting of that place in `fittings` and set its parameters back to what they were before it.
+        `KitError` when there is none, when it is written in the notebook, when a later one changed the same parameter
+        again, or when a parameter cannot go back."""
+        written = len(self._definition.fittings)
+        gone = undone(self.fittings, index, written)
+        try:
+            back = in_units(self.parameters, gone.before)
+        except KitError as error:
+            raise error.at(f"Fitting '{gone.title}'") from None
+        self.change(**back)
+        self.save()
+        kept = list(self._sitting.kept_fittings(self._definition))
+        del kept[index - written]
+        self._sitting = sitting_down.with_fittings(self._sitting, kept)
+        return gone
+
+    # ---- what it is -----------------------------------------------------------------------------------
+
+    @property
+    def definition(self) -> Definition:
+        """The lesson as a value, as it is worked: steps in the order of the saved notebook, photos and films told in
+        its `info`."""
+        return as_read(self._definition, saved_cells(), self._sitting.saved.marks)
+
+    @property
+    def sitting(self) -> Sitting:
+        """What is set at present, and what is kept beside the notebook. Another may be put in its place."""
+        return self._sitting
+
+    @sitting.setter
+    def sitting(self, sitting: Sitting) -> None:
+        self._sitting = sitting
+
+    @property
+    def info(self) -> LessonInfo:
+        """What it says of itself."""
+        return self._definition.info
+
+    @property
+    def start(self) -> Any:
+        """The block or traced top it starts from."""
+        return self._definition.start
+
+    @property
+    def sizes(self) -> SizeChart:
+        """The chart its readers choose from."""
+        return self._definition.chart
+
+    @property
+    def parameters(self) -> tuple[Parameter, ...]:
+        """The numbers a reader may change."""
+        return self._definition.parameters
+
+    @property
+    def entries(self) -> tuple[Entry, ...]:
+        """Its steps, sewing steps and finished measurements, in the order they were written."""
+        return self._definition.entries
+
+    @property
+    def presets(self) -> tuple[Preset, ...]:
+        """The named sets of values it offers."""
+        return self._definition.presets
+
+    @property
+    def exercises(self) -> tuple[Exercise, ...]:
+        """Its exercises."""
+        return self._definition.exercises
+
+    @property
+    def fittings(self) -> tuple[Fitting, ...]:
+        """Those written in the notebook, then those kept at live try-ons."""
+        written = tuple(one.fitting for one in self._definition.fittings)
+        return (*written, *self._sitting.kept_fittings(self._definition))
+
+    @property
+    def measures(self) -> tuple[str, ...]:
+        """The body measurements its block and its steps use, in the order of the measurement table."""
+        return self._definition.measures
+
+    @property
+    def parent(self) -> Lesson | None:
+        """The lesson this one is a variation of."""
+        return self._parent
+
+    @property
+    def values(self) -> dict[str, float]:
+        """The current value of every parameter: moved in this session, else saved, else its default."""
+        return self._sitting.values(self.parameters)
+
+    @property
+    def body(self) -> Body:
+        """The body or size chosen."""
+        return self._sitting.body
+
+    @property
+    def units(self) -> System:
+        """The units read first."""
+        return self._sitting.units
+
+    def stale(self) -> tuple[str, ...]:
+        """Titles of steps whose cell is not in the saved notebook any more."""
+        return tuple(e.title for e in stale(self.entries, saved_cells()))
 
     def __repr__(self) -> str:
         return f"<Lesson '{self.info.title}': {len(self.entries)} steps>"
@@ -384,3 +471,42 @@ class Lesson(Fittings, Presets, Publishing, Exercises):
 
 def _names(given: str | Sequence[str]) -> tuple[str, ...]:
     return (given,) if isinstance(given, str) else tuple(given)
+
+
+# ---- for those who sit beside a lesson ----------------------------------------------------------------------
+
+L = TypeVar("L", bound=Lesson)
+
+
+def _put_together(kind: type[L], definition: Definition, sitting: Sitting) -> L:
+    new = kind.__new__(kind)
+    new._definition, new._sitting, new._parent, new._listener = definition, sitting, None, Nobody()
+    return new
+
+
+def rewrite(lesson: Lesson, **changes: Any) -> None:
+    """Put other things in the place of what was written: `rewrite(lesson, entries=...)`, fields of a `Definition`."""
+    lesson._write(replace(lesson._definition, **changes))
+
+
+def unheard(lesson: Lesson) -> Lesson:
+    """A lesson like this one that nobody listens to: what is written on it leaves this one as it is."""
+    new = _put_together(Lesson, lesson._definition, lesson._sitting)
+    new._parent = lesson._parent
+    return new
+
+
+def take_over(new: Lesson, former: Lesson, cell: str) -> None:
+    """Give `new`, made by running `cell` again, what other cells had added to `former` and what was set on it."""
+    new._definition = defining.adopted(new._definition, former._definition, cell)
+    new._sitting = sitting_down.resumed(new._sitting, former._sitting, new.sizes, former.sizes)
+
+
+def listening(lesson: Lesson) -> Listener:
+    """Who listens to a lesson."""
+    return lesson._listener
+
+
+def listen(lesson: Lesson, listener: Listener) -> None:
+    """Let `listener` hear what happens to a lesson, instead of whoever did so far."""
+    lesson._listener = listener

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, cast
 
-from kit.errors import KitError
+from kit.errors import KitError, near
 from kit.lesson.pattern import Value
-from kit.units import Size, System, both, percent
+from kit.units import Length, Size, System, both, length, percent
 
 Kind = Literal["length", "share", "count"]
 Setting = Size | float
@@ -55,3 +56,49 @@ class Parameter:
 
     def valued(self, value: float) -> Value:
         return Value(self.name, float(value), self.kind, self.default, self.least, self.most, self.why, self.said)
+
+
+def parameter_of(
+    name: str, kind: Kind, default: float, least: float, most: float, why: str = "", said: str = ""
+) -> Parameter:
+    """A parameter as its author wrote it, numbers in mm, share or count. `KitError` for a name a step cannot use, a
+    range upside down and a default outside it."""
+    where = f"Parameter '{name}'"
+    if not name.isidentifier():
+        raise KitError(f"'{name}' cannot be used as a name in a step.", do="Use letters, digits and _.")
+    if least > most:
+        raise KitError("the least value is larger than the most.", where=where, do="Swap them.")
+    new = Parameter(name, kind, float(default), float(least), float(most), why, said)
+    try:
+        new.checked(new.default)
+    except KitError as error:
+        raise error.at(where) from None
+    return new
+
+
+def with_parameter(parameters: tuple[Parameter, ...], new: Parameter) -> tuple[Parameter, ...]:
+    """`parameters` with `new` at the end, or in the place of the one of its name."""
+    if any(p.name == new.name for p in parameters):
+        return tuple(new if p.name == new.name else p for p in parameters)
+    return (*parameters, new)
+
+
+def given_values(parameters: Sequence[Parameter], values: Mapping[str, Setting]) -> dict[str, float]:
+    """Values as an author gives them (a length with its unit), in mm, share or count. `KitError` for a name there is
+    not, a bare length and what is out of its range."""
+    by_name = {p.name: p for p in parameters}
+    found = {}
+    for name, value in values.items():
+        if name not in by_name:
+            raise KitError(f"there is no parameter '{name}'.", do=near(name, by_name))
+        number = float(length(cast("Size", value), name)) if by_name[name].kind == "length" else float(value)
+        found[name] = by_name[name].checked(number)
+    return found
+
+
+def in_units(parameters: Sequence[Parameter], values: Mapping[str, float]) -> dict[str, Setting]:
+    """Plain numbers as an author gives them: a length with its unit. Names there are not are left out. `KitError` for
+    a number outside its range."""
+    by_name = {p.name: p for p in parameters}
+    checked = {name: by_name[name].checked(value) for name, value in values.items() if name in by_name}
+    return {name: Length(value) if by_name[name].kind == "length" else value for name, value in checked.items()}

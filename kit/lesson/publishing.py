@@ -10,17 +10,17 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, get_args
 from urllib.parse import urlsplit
 
 from kit.errors import KitError, near
-from kit.lesson import sidecar
-from kit.lesson.cells import running_cell
-from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, StepRecord, Video
+from kit.lesson.pattern import LessonInfo, Nap, Pattern, Photo, SewRecord, StepRecord, Video
 from kit.lesson.steps import Entry
 from kit.placeholder import references
+from kit.units import length
 
 MOST_SHRINKAGE = 0.3
+NAPS: tuple[str, ...] = get_args(Nap)
 _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
@@ -56,6 +56,14 @@ def is_language(tag: object) -> bool:
 def checked(info: LessonInfo) -> LessonInfo:
     """`info` with its lists as tuples. Raises `KitError` naming the keyword for a value that cannot be printed."""
     where = info.title
+    if info.units not in ("cm", "inch"):
+        raise KitError(f"units are 'cm' or 'inch', not '{info.units}'.", where=where)
+    if info.nap not in NAPS:
+        raise KitError(
+            f"nap is {', '.join(repr(word) for word in NAPS[:-1])} or {NAPS[-1]!r}, not {info.nap!r}.",
+            where=where,
+            do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
+        )
     for name in _TEXTS:
         if not isinstance(getattr(info, name), str):
             raise KitError(
@@ -84,11 +92,24 @@ def changed(info: LessonInfo, changes: Mapping[str, Any]) -> LessonInfo:
     for name in changes:
         if name not in known and name not in ("slug",):
             raise KitError(f"a lesson has no '{name}'.", where=info.title, do=near(name, known))
+    if "cloth_widths" in changes:
+        changes = {**changes, "cloth_widths": widths(changes["cloth_widths"], info.title)}
     return checked(replace(info, **changes))
 
 
 def _all_texts(given: object) -> bool:
     return isinstance(given, Sequence) and all(isinstance(item, str) for item in given)
+
+
+def widths(given: object, title: str) -> tuple[float, ...]:
+    """Cloth widths as an author gives them, each with its unit, in mm. `KitError` for what is no list of lengths."""
+    if isinstance(given, str) or not isinstance(given, Sequence):
+        raise KitError(
+            f"cloth_widths is {given!r}, not a list of widths.",
+            where=title,
+            do='Write cloth_widths=["140 cm", "112 cm"].',
+        )
+    return tuple(float(length(width, "cloth width")) for width in given)
 
 
 def _shrinkage(info: LessonInfo) -> float:
@@ -148,130 +169,111 @@ def seconds(mark: object, where: str) -> float:
     )
 
 
-class Publishing:
-    """The part of a lesson that speaks of its booklet."""
-
-    info: LessonInfo
-    entries: tuple[Entry, ...]
-    saved: sidecar.Saved
-    _photos: tuple[Added[Photo], ...] = ()
-    _videos: tuple[Added[Video], ...] = ()
-
-    def photo(self, file: str, *, beside: str, alt: str = "", caption: str = "") -> None:
-        """Print the picture `file` of the lesson's folder beside a step or sewing step; `beside` is the name of its
-        function. `alt` says what the picture shows, for those who cannot see it. Running the cell again replaces
-        it; so does the same file beside the same step."""
-        where = f"Photo '{file}'"
-        for name, given in (("file", file), ("beside", beside), ("alt", alt), ("caption", caption)):
-            if not isinstance(given, str):
-                raise KitError(f"{name} is {given!r}, not a text.", where=where, do="Write it in quotes.")
-        if not file.strip():
-            raise KitError("a photo needs the name of its file.", do='Write lesson.photo("photos/hem.jpg", ...).')
-        if not beside.isidentifier():
-            raise KitError(
-                f"beside is {beside!r}, which is not the name of a step.",
-                where=where,
-                do="Write the name of the step's function, such as hem_it.",
-            )
-        if not alt.strip():
-            raise KitError(
-                "it has no words for those who cannot see it.", where=where, do='Add alt="what the photo shows".'
-            )
-        cell, run = running_cell()
-        new = Added(Photo(file, beside, alt, caption), cell, run)
-        self._photos = _added(self._photos, new, lambda one: (one.file, one.beside))
-
-    def video(self, address: str, /, **marks: object) -> None:
-        """A film on the web and where in it each step is shown: `lesson.video("https://example.org/film",
-        hem_it="1:02:10")`. Marks are "m:ss", "h:mm:ss" or seconds. Without marks, those recorded beside the notebook
-        are used."""
-        where = f"Film '{address}'"
-        try:
-            parts = urlsplit(address)
-            sound = parts.scheme in ("http", "https") and bool(parts.hostname)
-        except (ValueError, AttributeError, TypeError):
-            sound = False
-        if not sound or re.search(r"[\s<>\"'\\{}|^`\x00-\x1f\x7f]", address):
-            raise KitError(
-                f"{address!r} is not an address on the web.",
-                where="Film",
-                do='Write one such as "https://example.org/film".',
-            )
-        found = tuple((name, seconds(mark, f"{where}, {name}")) for name, mark in marks.items())
-        cell, run = running_cell()
-        self._videos = _added(self._videos, Added(Video(address, found), cell, run), lambda one: one.address)
-
-    @property
-    def published(self) -> LessonInfo:
-        """What the lesson says of itself, with its photos and films."""
-        if not self._photos and not self._videos:
-            return self.info
-        kept = {entry.name: entry.function for entry in self.entries if entry.kind != "finished"}
-        photos = tuple(one.thing for one in self._photos if _still(one, one.thing.beside, kept))
-        return replace(self.info, photos=photos, videos=tuple(self._films(kept)))
-
-    def _films(self, kept: Mapping[str, Callable[..., Any]]) -> list[Video]:
-        recorded = {name: at for name, at in self.saved.marks.items() if name in kept}
-        bare = [one for one in self._videos if not one.thing.marks and one.shows is None]
-        if recorded and len(bare) > 1:
-            raise KitError(
-                f"{len(bare)} films have no time marks, and the recorded ones can belong to one only.",
-                where=self.info.title,
-                do=f"Give '{bare[0].thing.address}' its marks: lesson.video(address, {next(iter(recorded))}=\"0:00\").",
-            )
-        films = []
-        for one in self._videos:
-            marks = one.thing.marks or (tuple(recorded.items()) if one in bare else ())
-            marks = tuple((name, at) for name, at in marks if _still(one, name, kept))
-            if marks or not one.thing.marks:
-                films.append(Video(one.thing.address, marks))
-        return films
-
-    def _keep_published(self, former: Publishing) -> None:
-        """Keep the photos and films that other cells added to the lesson this one replaces."""
-        cell, _ = running_cell()
-        self._photos = tuple(one for one in former._photos if one.cell != cell)
-        self._videos = tuple(one for one in former._videos if one.cell != cell)
-
-    def _forget_run(self, cell: str, run: int) -> None:
-        """A cell is run again: what it added in an earlier run goes."""
-        self._photos = tuple(one for one in self._photos if not _earlier(one, cell, run))
-        self._videos = tuple(one for one in self._videos if not _earlier(one, cell, run))
-
-    def _inherit_published(self, parent: Publishing, changes: Mapping[str, Any]) -> None:
-        """In a variation: photos and films of `parent` stay with the steps that stay; its cover and list of variations
-        are the parent's own."""
-        own = {"cover": "", "cover_alt": "", "variations": ()}
-        self.info = changed(replace(parent.info, **own), changes)  # type: ignore[arg-type]
-        check_cover(self.info)
-        steps = {entry.name: entry.function for entry in parent.entries if entry.kind != "finished"}
-        recorded = tuple((name, at) for name, at in parent.saved.marks.items() if name in steps)
-        self._photos = tuple(replace(one, cell="", shows=one.shows or steps) for one in parent._photos)
-        self._videos = tuple(
-            replace(one, cell="", shows=one.shows or steps, thing=Video(one.thing.address, one.thing.marks or recorded))
-            for one in parent._videos
+def photo_of(file: str, beside: str, alt: str, caption: str) -> Photo:
+    """A photo as its author wrote it; `KitError` without words for those who cannot see it, or beside what is no name
+    of a step."""
+    where = f"Photo '{file}'"
+    for name, given in (("file", file), ("beside", beside), ("alt", alt), ("caption", caption)):
+        if not isinstance(given, str):
+            raise KitError(f"{name} is {given!r}, not a text.", where=where, do="Write it in quotes.")
+    if not file.strip():
+        raise KitError("a photo needs the name of its file.", do='Write lesson.photo("photos/hem.jpg", ...).')
+    if not beside.isidentifier():
+        raise KitError(
+            f"beside is {beside!r}, which is not the name of a step.",
+            where=where,
+            do="Write the name of the step's function, such as hem_it.",
         )
+    if not alt.strip():
+        raise KitError(
+            "it has no words for those who cannot see it.", where=where, do='Add alt="what the photo shows".'
+        )
+    return Photo(file, beside, alt, caption)
+
+
+def video_of(address: str, marks: Mapping[str, object]) -> Video:
+    """A film as its author wrote it; `KitError` for what is no address on the web or no time."""
+    where = f"Film '{address}'"
+    try:
+        parts = urlsplit(address)
+        sound = parts.scheme in ("http", "https") and bool(parts.hostname)
+    except (ValueError, AttributeError, TypeError):
+        sound = False
+    if not sound or re.search(r"[\s<>\"'\\{}|^`\x00-\x1f\x7f]", address):
+        raise KitError(
+            f"{address!r} is not an address on the web.",
+            where="Film",
+            do='Write one such as "https://example.org/film".',
+        )
+    return Video(address, tuple((name, seconds(mark, f"{where}, {name}")) for name, mark in marks.items()))
+
+
+def published(
+    info: LessonInfo,
+    photos: Sequence[Added[Photo]],
+    videos: Sequence[Added[Video]],
+    entries: Sequence[Entry],
+    recorded: Mapping[str, float],
+) -> LessonInfo:
+    """What a lesson of these `entries` says of itself, with its photos and films. `recorded` are the seconds kept
+    beside the notebook, by step, for the film that names none. `KitError` when it cannot be told for which."""
+    if not photos and not videos:
+        return info
+    steps = _steps(entries)
+    shown = tuple(one.thing for one in photos if _still(one, one.thing.beside, steps))
+    return replace(info, photos=shown, videos=tuple(_films(info, videos, steps, recorded)))
+
+
+def _steps(entries: Sequence[Entry]) -> dict[str, Callable[..., Any]]:
+    """What a photo or a time mark may stand beside: the steps' functions by name."""
+    return {entry.name: entry.function for entry in entries if entry.kind != "finished"}
+
+
+def _films(
+    info: LessonInfo,
+    videos: Sequence[Added[Video]],
+    steps: Mapping[str, Callable[..., Any]],
+    recorded: Mapping[str, float],
+) -> list[Video]:
+    found = {name: at for name, at in recorded.items() if name in steps}
+    bare = [one for one in videos if not one.thing.marks and one.shows is None]
+    if found and len(bare) > 1:
+        raise KitError(
+            f"{len(bare)} films have no time marks, and the recorded ones can belong to one only.",
+            where=info.title,
+            do=f"Give '{bare[0].thing.address}' its marks: lesson.video(address, {next(iter(found))}=\"0:00\").",
+        )
+    films = []
+    for one in videos:
+        marks = one.thing.marks or (tuple(found.items()) if one in bare else ())
+        marks = tuple((name, at) for name, at in marks if _still(one, name, steps))
+        if marks or not one.thing.marks:
+            films.append(Video(one.thing.address, marks))
+    return films
+
+
+def inherited_photos(photos: Sequence[Added[Photo]], entries: Sequence[Entry]) -> tuple[Added[Photo], ...]:
+    """A lesson's photos in a variation of it: they stay with those of its `entries` that stay."""
+    steps = _steps(entries)
+    return tuple(replace(one, cell="", shows=one.shows or steps) for one in photos)
+
+
+def inherited_videos(
+    videos: Sequence[Added[Video]], entries: Sequence[Entry], recorded: Mapping[str, float]
+) -> tuple[Added[Video], ...]:
+    """A lesson's films in a variation of it, with the time marks `recorded` for the parent."""
+    steps = _steps(entries)
+    marks = tuple((name, at) for name, at in recorded.items() if name in steps)
+    return tuple(
+        replace(one, cell="", shows=one.shows or steps, thing=Video(one.thing.address, one.thing.marks or marks))
+        for one in videos
+    )
 
 
 def _still(one: Added[Any], name: str, kept: Mapping[str, Callable[..., Any]]) -> bool:
     """Whether a photo or mark beside the step `name` is shown: always what the lesson added itself, of what it
     inherited only that of steps left as they were."""
     return one.shows is None or (name in one.shows and kept.get(name) is one.shows[name])
-
-
-def _earlier(one: Added[Any], cell: str, run: int) -> bool:
-    return bool(cell) and one.cell == cell and one.run != run
-
-
-def _added(
-    them: tuple[Added[Thing], ...], new: Added[Thing], key: Callable[[Thing], object]
-) -> tuple[Added[Thing], ...]:
-    """`them` with `new` in the place of what it replaces: an earlier run of its cell, or the same thing elsewhere."""
-    gone = [_earlier(one, new.cell, new.run) or key(one.thing) == key(new.thing) for one in them]
-    at = gone.index(True) if True in gone else len(them)
-    before = tuple(one for one, out in zip(them[:at], gone, strict=False) if not out)
-    after = tuple(one for one, out in zip(them[at:], gone[at:], strict=True) if not out)
-    return (*before, new, *after)
 
 
 def check_references(pattern: Pattern) -> None:

@@ -18,6 +18,7 @@ from typing import Any
 from kit.atomic import write_atomically
 from kit.errors import KitError
 from kit.lesson.parameter import Parameter
+from kit.lesson.where import here
 
 
 @dataclass(frozen=True)
@@ -74,7 +75,7 @@ def write_marks(path: Path, slug: str, marks: dict[str, float]) -> None:
 
 
 def _update(path: Path, changes: dict[str, Any]) -> None:
-    if os.environ.get("LESSONKIT_BUILD"):
+    if here().building:
         return
     data: dict[str, Any] = {}
     if path.exists():

@@ -7,12 +7,12 @@ running a cell replaces what it wrote before, in the same place. Outside a noteb
 from __future__ import annotations
 
 import inspect
-from collections.abc import Callable
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from kit.errors import KitError, near
-from kit.lesson.cells import saved_cells
+from kit.lesson import cells
 from kit.lesson.pattern import Words
 
 Kind = Literal["step", "sew", "finished"]
@@ -57,6 +57,30 @@ def arguments(function: Callable[..., Any], title: str) -> tuple[str, ...]:
     return tuple(names)
 
 
+def entry_of(
+    kind: Kind,
+    title: str,
+    function: Callable[..., Any],
+    makes: tuple[str, ...] = (),
+    strips: tuple[str, ...] = (),
+    *,
+    cell: str = "",
+    run: int = 0,
+    words: Words = "before",
+    over: str = "",
+) -> Entry:
+    """The entry of a function as its author wrote it. `KitError` when it does not take what it makes."""
+    uses = arguments(function, title)
+    for name in (*makes, *strips):
+        if name not in uses:
+            raise KitError(
+                f"the step makes '{name}' but does not take it as an argument.",
+                where=f"Step '{title}'",
+                do=f"Add {name} to the function's arguments.",
+            )
+    return Entry(kind, function.__name__, title, function, uses, makes, strips, cell, run, "", words, over)
+
+
 def following(entries: tuple[Entry, ...], new: Entry, name: str) -> tuple[Entry, ...]:
     """`entries` with `new` put right after the entry of that name, wherever its own cell stands. `KitError` when there
     is none."""
@@ -68,45 +92,32 @@ def following(entries: tuple[Entry, ...], new: Entry, name: str) -> tuple[Entry,
             do=near(name, [e.name for e in entries]),
         )
     new = replace(new, placed=before[-1].placed or before[-1].cell)
-    kept = [
-        e
-        for e in entries
-        if (e.kind, e.name) != (new.kind, new.name) and not (new.cell and e.cell == new.cell and e.run != new.run)
-    ]
+    kept = [e for e in entries if kind_and_name(e) != kind_and_name(new) and not cells.earlier(e, new.cell, new.run)]
     at = kept.index(before[-1]) + 1
     return (*kept[:at], new, *kept[at:])
 
 
+def kind_and_name(entry: Entry) -> tuple[str, str]:
+    """What an entry is known by."""
+    return entry.kind, entry.name
+
+
 def added(entries: tuple[Entry, ...], new: Entry) -> tuple[Entry, ...]:
-    """`entries` with `new` put where it belongs.
-
-    What the same cell wrote in an earlier run gives way to it; so does an entry of the same kind and name
-    from elsewhere (a cell cut and pasted, or plain Python run again).
-    """
-    old_run = [e for e in entries if new.cell and e.cell == new.cell and e.run != new.run]
-    same_name = [e for e in entries if (e.kind, e.name) == (new.kind, new.name)]
-    gone = old_run or same_name
-    kept = tuple(e for e in entries if e not in old_run and e not in same_name)
-    if gone:
-        first = entries.index(gone[0])
-        at = sum(1 for e in entries[:first] if e in kept)
-        if gone[0].placed and not new.placed:
-            new = replace(new, placed=gone[0].placed)
-        return (*kept[:at], new, *kept[at:])
-    siblings = [i for i, e in enumerate(kept) if new.cell and e.cell == new.cell]
-    at = siblings[-1] + 1 if siblings else len(kept)
-    return (*kept[:at], new, *kept[at:])
+    """`entries` with `new` put where it belongs (`cells.added`). It keeps the place of the one it replaces."""
+    gone = cells.replaced(entries, new, kind_and_name)
+    if gone and gone[0].placed and not new.placed:
+        new = replace(new, placed=gone[0].placed)
+    return cells.added(entries, new, kind_and_name)
 
 
-def ordered(entries: tuple[Entry, ...]) -> tuple[Entry, ...]:
-    """`entries` in the order of the saved notebook's cells, where they are all known there."""
-    order = {cell: position for position, cell in enumerate(saved_cells())}
+def ordered(entries: tuple[Entry, ...], saved: Iterable[str]) -> tuple[Entry, ...]:
+    """`entries` in the order of the `saved` notebook's cells (their ids), where they are all known there."""
+    order = {cell: position for position, cell in enumerate(saved)}
     if not order or any((e.placed or e.cell) not in order for e in entries):
         return entries
     return tuple(sorted(entries, key=lambda e: order[e.placed or e.cell]))
 
 
-def stale(entries: tuple[Entry, ...]) -> tuple[Entry, ...]:
-    """The entries whose cell is no longer in the saved notebook (deleted, or not saved yet)."""
-    cells = saved_cells()
-    return tuple(e for e in entries if cells and e.cell and e.cell not in cells)
+def stale(entries: tuple[Entry, ...], saved: Collection[str]) -> tuple[Entry, ...]:
+    """The entries whose cell is not among the `saved` notebook's (deleted, or not saved yet)."""
+    return tuple(e for e in entries if saved and e.cell and e.cell not in saved)

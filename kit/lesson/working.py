@@ -17,9 +17,9 @@ from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.cornered import with_corners
+from kit.lesson.definition import Definition
 from kit.lesson.own_code import stopped
-from kit.lesson.parameter import Parameter
-from kit.lesson.pattern import LessonInfo, Pattern, SewRecord, Spot, StepRecord
+from kit.lesson.pattern import Pattern, SewRecord, Spot, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
@@ -27,16 +27,6 @@ from kit.placeholder import names as placeholder_names
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import Length
-
-
-@dataclass(frozen=True)
-class Definition:
-    """All that working needs of a lesson: a plain value, so that working is a pure function of it."""
-
-    info: LessonInfo
-    start: Any
-    parameters: tuple[Parameter, ...]
-    entries: tuple[Entry, ...]
 
 
 class _Table:
@@ -182,6 +172,17 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
         for piece in pattern.pieces:
             _check_closed(piece, body != NOBODY)
     return pattern
+
+
+def so_far(definition: Definition, entry: Entry, body: Body, values: Mapping[str, float]) -> Pattern:
+    """The pattern as `entry` leaves it. Outlines need not close yet."""
+    every = definition.entries
+    at = next(i for i, other in enumerate(every) if (other.kind, other.name) == (entry.kind, entry.name))
+    wanted = every[: at + 1]
+    if entry.kind != "step":
+        steps = tuple(e for e in every if e.kind == "step")
+        wanted = steps + tuple(e for e in wanted if e.kind == "sew" and e is not every[at]) + (every[at],)
+    return work(replace(definition, entries=wanted), body, values, whole=False)
 
 
 def _numbered(pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:

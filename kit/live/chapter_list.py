@@ -16,7 +16,7 @@ from kit.lesson.publishing import seconds
 from kit.live.film import chapters, clock, corrected, marks, showings
 
 if TYPE_CHECKING:
-    from kit.live.lesson import Lesson
+    from kit.lesson.lesson import Lesson
 
 
 class ChapterList:
@@ -25,7 +25,7 @@ class ChapterList:
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
         self.take = ""
-        self._clocked: dict[str, float] = dict(lesson.saved.marks)
+        self._clocked: dict[str, float] = dict(lesson.sitting.saved.marks)
         self._by_hand: dict[str, float | None] = {}
         self._begun = not self._clocked
 
@@ -35,7 +35,7 @@ class ChapterList:
 
     @property
     def file(self) -> Path:
-        return self.lesson.sidecar.with_name(f"{self.lesson.info.slug}.chapters.txt")
+        return self.lesson.sitting.sidecar.with_name(f"{self.lesson.info.slug}.chapters.txt")
 
     def text(self) -> str:
         titles = {entry.name: entry.title for entry in self.lesson.entries}
@@ -71,8 +71,9 @@ class ChapterList:
     def write(self) -> None:
         """Keep the times in both files. `KitError` when one cannot be written."""
         times = self.times
-        sidecar.write_marks(self.lesson.sidecar, self.lesson.info.slug, times)
-        self.lesson.saved = replace(self.lesson.saved, marks=times)
+        sitting = self.lesson.sitting
+        sidecar.write_marks(sitting.sidecar, self.lesson.info.slug, times)
+        self.lesson.sitting = replace(sitting, saved=replace(sitting.saved, marks=times))
         write_atomically(self.file, self.text())
 
     def _set_aside(self) -> None:

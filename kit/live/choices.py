@@ -9,8 +9,9 @@ import ipywidgets as widgets
 
 from kit.body.body import Body
 from kit.language import say
+from kit.lesson.lesson import Lesson
 from kit.lesson.presets import same_values
-from kit.live.lesson import Lesson
+from kit.live.beside import beside
 
 _OWN_BODY = "\0own"
 _NONE, _DEFAULT, _OPENED = "", "\0default", "\0opened"
@@ -129,9 +130,9 @@ class Choices:
             return
         try:
             if chosen == _DEFAULT:
-                self.lesson.set_values(self.lesson.default_values)
+                beside(self.lesson).put(self.lesson.definition.defaults)
             elif chosen == _OPENED:
-                self.lesson.set_values(self.lesson.opened_values)
+                beside(self.lesson).put(self.lesson.sitting.opened_values(self.lesson.parameters))
             else:
                 self.lesson.use_preset(chosen)
             self._changed()
@@ -185,7 +186,7 @@ class Choices:
         standing = self._standing()
         if self.preset.value != standing:
             self._set(self.preset, value=standing)
-        history = lesson.history
+        history = beside(lesson).history
         for part, can in ((self.undo, history.can_undo), (self.redo, history.can_redo)):
             if part.disabled == can:
                 part.disabled = not can
@@ -198,14 +199,15 @@ class Choices:
     def _standing(self) -> str:
         """The preset whose values these are; the one chosen last, where two have the same."""
         lesson, values, names = self.lesson, self.lesson.values, [p.name for p in self.lesson.parameters]
+        defaults = {p.name: p.default for p in lesson.parameters}
 
         def stands(key: str) -> bool:
             if key == _DEFAULT:
-                return same_values(values, lesson.default_values, names)
+                return same_values(values, defaults, names)
             if key == _OPENED:
-                return same_values(values, lesson.opened_values, names)
+                return same_values(values, lesson.sitting.opened_values(lesson.parameters), names)
             preset = next((one for one in lesson.presets if one.title == key), None)
-            return preset is not None and same_values(values, {**lesson.default_values, **dict(preset.named)}, names)
+            return preset is not None and same_values(values, {**defaults, **dict(preset.named)}, names)
 
         keys = [key for _, key in self.preset.options if key != _NONE]
         chosen = self.preset.value

@@ -8,6 +8,7 @@ from the teacher's folder and never written to.
 from __future__ import annotations
 
 import os
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 from weakref import WeakKeyDictionary
@@ -16,22 +17,22 @@ from kit.body.file import load_body, save_body
 from kit.errors import KitError
 from kit.lesson import sidecar
 from kit.lesson.another import open_lesson
-from kit.live.lesson import Lesson
+from kit.lesson.lesson import Lesson
+from kit.lesson.where import here
+from kit.live.followers import followers
 
-ROOM = "LESSONKIT_CLASS_ROOM"
-"""Set in a served kernel: the folder of the class copy. The kernel's own working folder is the student's."""
 _BODY = "own-body.toml"
 
 
 def in_class() -> bool:
     """Whether this kernel serves a student of a room, on the teacher's machine."""
-    return bool(os.environ.get(ROOM))
+    return here().room is not None
 
 
 def class_lesson(path: str) -> Lesson:
     """The lesson at `path` beside the class copy, with the student's own values and body. Raises `KitError` when it is
     missing or cannot be worked."""
-    student, room = Path.cwd(), Path(os.environ.get(ROOM) or Path.cwd())
+    student, room = Path.cwd(), here().room or Path.cwd()
     file = (room / path).resolve()
     if not file.is_file():
         raise KitError(
@@ -46,12 +47,11 @@ def class_lesson(path: str) -> Lesson:
         os.chdir(student)
     if not isinstance(lesson, Lesson):
         raise KitError("it is no lesson that can be shown.", where=path, do="Make the class copy again.")
-    for shown in tuple(lesson.panels):
+    for shown in tuple(followers(lesson).panels):
         shown.close()
-    lesson._walks.clear()
     _restore(lesson, student)
     _OPENED[lesson] = file, _Keeper(lesson, student)
-    lesson.panels.add(_OPENED[lesson][1])
+    followers(lesson).panels.add(_OPENED[lesson][1])
     return lesson
 
 
@@ -61,11 +61,12 @@ def opened_from(lesson: Lesson) -> Path | None:
 
 
 def _restore(lesson: Lesson, folder: Path) -> None:
-    lesson.sidecar = sidecar.path_for(lesson.info.slug, folder)
-    lesson.saved = lesson._opened = sidecar.read(lesson.sidecar)
-    units: Any = lesson.saved.units or None
-    lesson.choose(size=lesson.saved.size if lesson.saved.size in lesson.sizes.names else "", units=units)
-    if not lesson.saved.size and (folder / _BODY).is_file():
+    path = sidecar.path_for(lesson.info.slug, folder)
+    saved = sidecar.read(path)
+    lesson.sitting = replace(lesson.sitting, sidecar=path, saved=saved, opened=saved)
+    units: Any = saved.units or None
+    lesson.choose(size=saved.size if saved.size in lesson.sizes.names else "", units=units)
+    if not saved.size and (folder / _BODY).is_file():
         try:
             lesson.choose(body=load_body(folder / _BODY, lesson.sizes))
         except KitError:
@@ -97,7 +98,7 @@ class _Keeper:
         self.lesson = lesson
 
     def close(self) -> None:
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
 
 
 _OPENED: WeakKeyDictionary[Lesson, tuple[Path, _Keeper]] = WeakKeyDictionary()

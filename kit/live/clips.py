@@ -6,7 +6,6 @@ from ffmpeg (H.264, 4:2:0, BT.709), an animated picture from Pillow. A file take
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal, get_args
@@ -23,6 +22,7 @@ from kit.units import System
 
 if TYPE_CHECKING:
     from kit.lesson.lesson import Lesson
+from kit.lesson.where import here
 
 Kind = Literal["mp4", "gif", "png", "svg"]
 KINDS: tuple[Kind, ...] = get_args(Kind)
@@ -59,7 +59,7 @@ def lesson_clips(
     what is finished by then stays. A build, which runs the notebook again, writes none. Raises `KitError` for an
     unknown step, kind, size, time or colour, and when ffmpeg cannot be run.
     """
-    if os.environ.get("LESSONKIT_BUILD"):
+    if here().building:
         return ()
     pattern = lesson if isinstance(lesson, Pattern) else lesson.work()
     system = system or (pattern.lesson.units if isinstance(lesson, Pattern) else lesson.units)

@@ -6,7 +6,6 @@ can show the answer; a class copy does not hold it.
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Sequence
 from html import escape
 from typing import Any
@@ -19,10 +18,12 @@ from kit.errors import KitError
 from kit.language import say
 from kit.lesson.cells import running_cell
 from kit.lesson.exercise import Attempt, Exercise, Result
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
+from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
-from kit.live.lesson import Lesson
+from kit.live.followers import followers
 from kit.live.pace import Settled
 
 _CHECK_AFTER = 0.3  # seconds of rest
@@ -36,7 +37,7 @@ def exercise(lesson: Lesson, name: str) -> ExerciseView:
             f"an exercise belongs to a lesson, not to {type(lesson).__name__}.",
             do='Write exercise(lesson, "Longer underarm"), with the lesson\'s own name.',
         )
-    return ExerciseView(lesson, lesson.exercise_called(name))
+    return ExerciseView(lesson, lesson.definition.exercise_called(name))
 
 
 class ExerciseView(widgets.VBox):
@@ -55,11 +56,11 @@ class ExerciseView(widgets.VBox):
         self._build()
         super().__init__(self._parts)
         self.add_class("lessonkit-exercise")
-        for other in tuple(lesson.panels):
+        for other in tuple(followers(lesson).panels):
             if isinstance(other, ExerciseView) and self._takes_the_place_of(other):
                 other.close()
-        lesson.panels.add(self)
-        if not os.environ.get("LESSONKIT_BUILD"):
+        followers(lesson).panels.add(self)
+        if not here().building:
             self._check()
 
     @property
@@ -73,20 +74,20 @@ class ExerciseView(widgets.VBox):
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: the goals are looked at again when the sliders rest."""
-        if not os.environ.get("LESSONKIT_BUILD"):
+        if not here().building:
             self._checking.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Follow `lesson`, which took the place of the one followed so far."""
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         self.lesson = lesson
-        lesson.panels.add(self)
+        followers(lesson).panels.add(self)
         self.refresh(rewritten=True)
 
     def close(self) -> None:
         """Take the exercise off the page and let the lesson forget it."""
         self._checking.drop()
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         super().close()
 
     # ---- parts --------------------------------------------------------------------------------------------

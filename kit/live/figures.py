@@ -14,10 +14,10 @@ from functools import partial
 import ipywidgets as widgets
 
 from kit.language import say
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.live import fragments
 from kit.live.class_lesson import in_class
-from kit.live.lesson import Lesson
 from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
 from kit.units import System, both

@@ -12,9 +12,10 @@ from dataclasses import dataclass, replace
 
 from kit.errors import KitError
 from kit.language import say
-from kit.lesson import lesson as definition
+from kit.lesson.definition import Definition
+from kit.lesson.lesson import Lesson, unheard
 from kit.lesson.pattern import Pattern
-from kit.lesson.working import Definition, work
+from kit.lesson.working import work
 from kit.live import outline_moves as outline
 from kit.live import paper_moves as paper
 from kit.live.fragments import plain
@@ -104,12 +105,12 @@ class Cell:
     value: float = 0.0
     why_not: str = ""
     pattern: Pattern | None = None
-    lesson: definition.Lesson | None = None
+    lesson: Lesson | None = None
 
 
 def cell_for(
     move: Move,
-    lesson: definition.Lesson,
+    lesson: Lesson,
     pattern: Pattern,
     chosen: Sequence[Chosen],
     *,
@@ -126,7 +127,7 @@ def cell_for(
         return Cell(why_not=plain(error))
 
 
-def ways_for(name: str, lesson: definition.Lesson, pattern: Pattern, chosen: Sequence[Chosen], after: str = "") -> Ways:
+def ways_for(name: str, lesson: Lesson, pattern: Pattern, chosen: Sequence[Chosen], after: str = "") -> Ways:
     """The ways (key, words) a move can be done with what is chosen; none where there is but one or it does not fit."""
     ways = MOVES[name].ways
     if ways is None:
@@ -137,7 +138,7 @@ def ways_for(name: str, lesson: definition.Lesson, pattern: Pattern, chosen: Seq
         return []
 
 
-def fits(name: str, lesson: definition.Lesson, pattern: Pattern, chosen: Sequence[Chosen], after: str = "") -> str:
+def fits(name: str, lesson: Lesson, pattern: Pattern, chosen: Sequence[Chosen], after: str = "") -> str:
     """Why a move does not fit what is chosen; nothing when it does."""
     try:
         MOVES[name].draw(Hand(laid(lesson, pattern, after), chosen))
@@ -146,7 +147,7 @@ def fits(name: str, lesson: definition.Lesson, pattern: Pattern, chosen: Sequenc
     return ""
 
 
-def laid(lesson: definition.Lesson, pattern: Pattern, after: str = "") -> Mapping[str, Piece]:
+def laid(lesson: Lesson, pattern: Pattern, after: str = "") -> Mapping[str, Piece]:
     """The pieces as they lie after the step of that key, or after the last one."""
     pieces = {piece.name: piece for piece in pattern.start or lesson.start(lesson.body)}
     for record in pattern.steps:
@@ -156,10 +157,9 @@ def laid(lesson: definition.Lesson, pattern: Pattern, after: str = "") -> Mappin
     return {name: piece for name, piece in pieces.items() if piece.edges or piece.guides}
 
 
-def written(lesson: definition.Lesson, source: str, called: str = "lesson") -> definition.Lesson:
+def written(lesson: Lesson, source: str, called: str = "lesson") -> Lesson:
     """A copy of `lesson` on which `source` was run; the lesson itself is left as it is."""
-    copy = object.__new__(definition.Lesson)
-    copy.__dict__.update(lesson.__dict__)
+    copy = unheard(lesson)
     exec(compile(source, "<canvas>", "exec"), {called: copy, **UNITS})
     return copy
 
@@ -170,7 +170,7 @@ class _Writing:
     def __init__(
         self,
         move: Move,
-        lesson: definition.Lesson,
+        lesson: Lesson,
         pattern: Pattern,
         chosen: Sequence[Chosen],
         called: str,

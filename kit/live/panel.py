@@ -8,7 +8,6 @@ box; the last good picture stays, dimmed, until the value is moved back.
 from __future__ import annotations
 
 import atexit
-import os
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 from typing import Any
@@ -20,12 +19,14 @@ from kit.body.measures import said
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.cells import running_cell
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
+from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
 from kit.live.choices import Choices
 from kit.live.figures import Figures
-from kit.live.lesson import Lesson
+from kit.live.followers import followers
 from kit.live.pace import Aside, Latest, Settled, Show
 from kit.live.remedy_box import RemedyBox
 from kit.live.row import Mark, Row
@@ -83,17 +84,17 @@ class Panel(widgets.VBox):
         super().__init__([self._head, self.tried_on.widget, self._body_box])
         self.add_class("lessonkit-panel")
         self.picture.add_class("lessonkit-picture")
-        for other in tuple(lesson.panels):
+        for other in tuple(followers(lesson).panels):
             if self.cell and other.cell == self.cell:
                 other.close()
-        lesson.panels.add(self)
+        followers(lesson).panels.add(self)
         _open.add(self)
         self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the panel."""
         self._rewritten |= rewritten
-        if not os.environ.get("LESSONKIT_BUILD"):
+        if not here().building:
             self._checking.drop()
             self.figures.drop()
             self.remedies.drop()
@@ -101,10 +102,10 @@ class Panel(widgets.VBox):
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         for part in (self, self.choices, self.figures, self.remedies, self.tried_on):
             part.lesson = lesson
-        lesson.panels.add(self)
+        followers(lesson).panels.add(self)
         self.refresh(rewritten=True)
 
     def close(self) -> None:
@@ -115,7 +116,7 @@ class Panel(widgets.VBox):
         self.figures.close()
         self.remedies.close()
         self.tried_on.close()
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         _open.discard(self)
         super().close()
 
@@ -344,7 +345,7 @@ class Panel(widgets.VBox):
         with in_words_of(lesson):
             stale = strung([say("panel.quoted", title=title) for title in lesson.stale()])
             gone = say("panel.stale", titles=stale) if stale else ""
-            broken = (lesson.saved.trouble, lesson.fittings_trouble)
+            broken = lesson.sitting.troubles
             yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, self._estimates()]))
             try:
                 from kit.proof import prove

@@ -7,7 +7,6 @@ for it knows when a step is on show; the kernel keeps what the clock says. Clips
 
 from __future__ import annotations
 
-import os
 import threading
 from typing import Any
 
@@ -17,11 +16,13 @@ import traitlets
 from kit.errors import KitError
 from kit.language import language, say, speaking
 from kit.lesson.cells import running_cell
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
+from kit.lesson.where import here
 from kit.live import fragments
 from kit.live.chapter_list import ChapterList
 from kit.live.clips import KINDS, lesson_clips
-from kit.live.lesson import Lesson
+from kit.live.followers import followers
 from kit.live.pace import Latest, running_loop
 from kit.live.shots import ROOM, Shot, shots
 from kit.picture.filming import GROUNDS, filming
@@ -107,10 +108,10 @@ class Player(anywidget.AnyWidget):
             kinds=[[kind, say(f"player.export_{kind}")] for kind in KINDS],
             sizes=[f"{wide} x {high}" for wide, high in SIZES],
         )
-        for other in tuple(lesson.panels):
+        for other in tuple(followers(lesson).panels):
             if isinstance(other, Player) and self.cell and other.cell == self.cell and other._run != self._run:
                 other.close()
-        lesson.panels.add(self)
+        followers(lesson).panels.add(self)
         self.on_msg(self._heard)
         self.observe(self._looked, ["index", "ground"])
         self.observe(self._filmed, "film")
@@ -118,20 +119,20 @@ class Player(anywidget.AnyWidget):
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, steps or parameters. A build has no use for the player."""
-        if not os.environ.get("LESSONKIT_BUILD"):
+        if not here().building:
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         self.lesson = self._list.lesson = lesson
-        lesson.panels.add(self)
+        followers(lesson).panels.add(self)
         self.refresh(rewritten=True)
 
     def close(self) -> None:
         """Take the player off the page and let the lesson forget it; a running export is called off."""
         self._off.set()
-        self.lesson.panels.discard(self)
+        followers(self.lesson).panels.discard(self)
         super().close()
 
     # ---- what people do -----------------------------------------------------------------------------------
@@ -272,7 +273,7 @@ class Player(anywidget.AnyWidget):
 
     def _made(self, pattern: Pattern, options: dict[str, Any], told: _Told) -> str:
         """Make the files, and say what came of it."""
-        folder = self.lesson.sidecar.with_name(f"{self.lesson.info.slug}-clips")
+        folder = self.lesson.sitting.sidecar.with_name(f"{self.lesson.info.slug}-clips")
         try:
             files = lesson_clips(
                 pattern, folder, **options, progress=told.progress, cancelled=self._off.is_set, system=self.lesson.units

@@ -25,10 +25,10 @@ import ipywidgets as widgets
 
 from kit.errors import KitError
 from kit.language import say
-from kit.lesson.cells import notebook_path
+from kit.lesson.lesson import Lesson
+from kit.lesson.where import here
 from kit.live import fragments
 from kit.live.class_lesson import in_class, opened_from
-from kit.live.lesson import Lesson
 from kit.live.pace import running_loop
 from kit.live.print_job import BOOKLET, Job
 
@@ -143,7 +143,7 @@ class PrintMine(widgets.VBox):
 
     def _job(self) -> Job:
         lesson = self.lesson
-        notebook = opened_from(lesson) or notebook_path()
+        notebook = opened_from(lesson) or here().file
         if notebook is None:
             raise KitError("this notebook has no name yet.", do="Save it, then press the button again.")
         own = lesson.body.name not in lesson.sizes.names

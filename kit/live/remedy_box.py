@@ -15,10 +15,11 @@ import ipywidgets as widgets
 
 from kit.body.body import NOBODY, Body
 from kit.language import say
-from kit.lesson.working import Definition
+from kit.lesson.definition import Definition
+from kit.lesson.lesson import Lesson
 from kit.live import fragments
+from kit.live.beside import beside
 from kit.live.class_lesson import in_class
-from kit.live.lesson import Lesson
 from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
 from kit.proof.mending import mending
@@ -190,7 +191,7 @@ class RemedyBox:
         return line
 
     def _take(self, line: _Line) -> None:
-        remedy, history = line.remedy, self.lesson.history
+        remedy, history = line.remedy, beside(self.lesson).history
         history.seal()
         self.lesson.change(**remedy.values)
         history.seal()

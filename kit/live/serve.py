@@ -38,7 +38,7 @@ from voila.tornado.handler import TornadoVoilaHandler
 from kit.booklet.run_notebook import OwnPython, read_notebook
 from kit.errors import KitError
 from kit.language import language, say
-from kit.live.class_lesson import ROOM
+from kit.lesson.where import ROOM
 from kit.live.print_job import AT_ONCE
 from kit.live.print_mine import FOLDER
 

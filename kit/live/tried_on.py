@@ -16,9 +16,10 @@ import ipywidgets as widgets
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.fitting import Begun, Change, Fitting
+from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
-from kit.live.lesson import Lesson
+from kit.live.beside import beside
 from kit.live.pace import Settled
 from kit.live.speech import spoken
 from kit.picture.drawing import Drawing
@@ -53,7 +54,7 @@ class TriedOn:
     @property
     def begun(self) -> Begun | None:
         """The fitting that goes on."""
-        return self.lesson.begun
+        return self.lesson.sitting.begun
 
     # ---- parts --------------------------------------------------------------------------------------------
 
@@ -105,7 +106,7 @@ class TriedOn:
 
     def show(self) -> None:
         """The parts as the lesson has them: nothing, a fitting that goes on, or those kept."""
-        begun = self.lesson.begun
+        begun = self.lesson.sitting.begun
         if begun is not None and not self.open.value:
             self._put(self.open, value=True)
         is_open = bool(self.open.value)
@@ -133,7 +134,7 @@ class TriedOn:
 
     def moved(self) -> list[tuple[Parameter, float, float]]:
         """(parameter, before, now) of every value that differs from when the fitting began."""
-        earlier = dict(self.lesson.begun.values) if self.lesson.begun else {}
+        earlier = dict(self.lesson.sitting.begun.values) if self.lesson.sitting.begun else {}
         values = self.lesson.values
         return [
             (p, earlier[p.name], values[p.name])
@@ -163,7 +164,8 @@ class TriedOn:
 
     def _show_code(self) -> None:
         fitting = self.chosen
-        if fitting is None or self.kept.value < len(self.lesson.fittings) - len(self.lesson.kept_fittings):
+        in_notebook = len(self.lesson.definition.fittings)
+        if fitting is None or self.kept.value < in_notebook:
             self.code.value = ""
             return
         line = written(fitting, self.lesson.parameters, self.lesson.units)
@@ -201,7 +203,7 @@ class TriedOn:
 
     def _begin(self) -> None:
         self.lesson.begin_fitting(self.name.value)
-        self.lesson.history.seal()
+        beside(self.lesson).history.seal()
         self._put(self.why, value="")
         self._put(self.kept, value=-1)
         self._put(self.piece, value=_MOST)
@@ -217,9 +219,9 @@ class TriedOn:
         self._redraw()
 
     def _cancel(self) -> None:
-        self.lesson.history.seal()
+        beside(self.lesson).history.seal()
         self.lesson.drop_fitting()
-        self.lesson.history.seal()
+        beside(self.lesson).history.seal()
         self._put(self.name, value="")
         self.show()
         self._redraw()
@@ -227,9 +229,9 @@ class TriedOn:
     def _take_back(self) -> None:
         fitting = self.chosen
         if fitting is not None:
-            self.lesson.history.seal()
+            beside(self.lesson).history.seal()
             self.lesson.take_back(self.kept.value)
-            self.lesson.history.seal()
+            beside(self.lesson).history.seal()
             self._put(self.kept, value=-1)
         self.show()
         self._redraw()
@@ -268,7 +270,7 @@ class TriedOn:
 
     def _earlier(self) -> Pattern | None:
         """The draft before the fitting that goes on or is chosen."""
-        lesson, begun, fitting = self.lesson, self.lesson.begun, self.chosen
+        lesson, begun, fitting = self.lesson, self.lesson.sitting.begun, self.chosen
         values = lesson.values
         if begun is not None:
             earlier = {**values, **{name: value for name, value in begun.values if name in values}}

@@ -20,11 +20,12 @@ from dataclasses import dataclass, replace
 from kit.body.body import NOBODY, Body
 from kit.breath import breathe
 from kit.errors import KitError
+from kit.lesson.definition import Definition
 from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
-from kit.lesson.working import Definition, Reworking
+from kit.lesson.working import Reworking
 from kit.proof.causes import parameters_of
 from kit.proof.prove import errors
 from kit.proof.remedy import Change, Remedy, latest

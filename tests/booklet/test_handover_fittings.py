@@ -8,7 +8,7 @@ import pytest
 
 from kit.blocks.bodice import bodice_block
 from kit.booklet.handover import work
-from kit.lesson.lesson import Lesson
+from kit.lesson.lesson import Lesson, rewrite
 from kit.units import cm
 
 
@@ -58,10 +58,10 @@ def test_live_ones_follow_and_broken_ones_are_noted(lesson: Lesson) -> None:
     lesson.begin_fitting("Second toile")
     lesson.change(hem_drop=9 * cm)
     lesson.keep_fitting("Longer still.", date="")
-    text = lesson.sidecar.read_text()
-    lesson.sidecar.write_text(text.replace('"fittings": [', '"fittings": [ {"title": 3},'))
+    text = lesson.sitting.sidecar.read_text()
+    lesson.sitting.sidecar.write_text(text.replace('"fittings": [', '"fittings": [ {"title": 3},'))
     again = Lesson("Short block", start=bodice_block, size="W4")
-    again.parameters, again.entries, again._written = lesson.parameters, lesson.entries, lesson._written
+    rewrite(again, parameters=lesson.parameters, entries=lesson.entries, fittings=lesson.definition.fittings)
     found = work(again, None, None)
     assert [r.fitting.title for r in found.fittings] == ["First toile", "Second toile"]
     assert any("1 of the fittings" in note for note in found.notes)

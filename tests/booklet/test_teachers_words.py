@@ -12,6 +12,7 @@ from kit.booklet.handover import Handover
 from kit.booklet.model import SewStep
 from kit.errors import KitError
 from kit.lesson.another import open_lesson
+from kit.lesson.lesson import rewrite
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.live.fragments import sew_step
@@ -20,8 +21,8 @@ from tests.example import EXAMPLE
 
 def tote(words: str = "before", whys: bool = False) -> Pattern:
     lesson = open_lesson(EXAMPLE.with_name("ferry_tote.ipynb"))
-    lesson.info = replace(lesson.info, whys=whys)
-    lesson.entries = tuple(placed(entry, words) for entry in lesson.entries)
+    entries = tuple(placed(entry, words) for entry in lesson.entries)
+    rewrite(lesson, info=replace(lesson.info, whys=whys), entries=entries)
     return lesson.work()  # type: ignore[no-any-return]
 
 

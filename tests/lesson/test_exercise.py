@@ -169,7 +169,7 @@ def test_an_exercise_written_again_takes_its_place(lesson: Lesson) -> None:
     lesson.exercise("First", "Now with a task.", goals=keeps("napkin.top"), hints="Look.", answer={"wide": 10 * mm})
     assert [e.title for e in lesson.exercises] == ["First", "Second"]
     assert lesson.exercises[0].hints == ("Look.",) and lesson.exercises[0].answer == (("wide", 10.0),)
-    assert lesson.exercise_called("first").task == "Now with a task."
+    assert lesson.definition.exercise_called("first").task == "Now with a task."
     with pytest.raises(KitError, match="Did you mean 'second'"):
-        lesson.exercise_called("secnd")
+        lesson.definition.exercise_called("secnd")
     assert lesson.variation("Other").exercises == lesson.exercises

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from operator import attrgetter
 
 import pytest
 
 from kit.errors import KitError
-from kit.lesson.fitting import Begun, Change, Fitting, Written, _added, as_data, fitting_between, from_data
+from kit.lesson.cells import added
+from kit.lesson.fitting import Begun, Change, Fitting, Written, as_data, fitting_between, from_data
 from kit.lesson.lesson import Lesson
 from kit.lesson.moved import differences, direction, moved_pieces
 from kit.units import cm, mm
@@ -17,7 +19,7 @@ Making = Callable[[], Lesson]
 
 
 def kept(lesson: Lesson) -> dict[str, object]:
-    found: dict[str, object] = json.loads(lesson.sidecar.read_text("utf-8"))
+    found: dict[str, object] = json.loads(lesson.sitting.sidecar.read_text("utf-8"))
     return found
 
 
@@ -28,7 +30,7 @@ def test_a_fitting_of_the_notebook_changes_no_value(make_lesson: Making) -> None
     changes = (Change("hem_drop", 80.0, 90.0), Change("wrap", 0.7, 0.8))
     assert lesson.fittings == (Fitting("First toile", "2026-05-04", "It rode up.", changes),)
     assert lesson.values == {"hem_drop": 80.0, "wrap": 0.7}
-    assert not lesson.sidecar.exists()
+    assert not lesson.sitting.sidecar.exists()
 
 
 def test_written_again_it_replaces_itself(make_lesson: Making) -> None:
@@ -42,9 +44,10 @@ def test_written_again_it_replaces_itself(make_lesson: Making) -> None:
 def test_a_cell_run_again_replaces_what_it_wrote() -> None:
     one, two = (Fitting(title, "", "", (Change("a", 1.0, 2.0),)) for title in ("One", "Two"))
     renamed = Fitting("Uno", "", "", one.changes)
+    title = attrgetter("title")
     written = (Written(one, "c1", 1), Written(two, "c2", 2))
-    assert [w.fitting.title for w in _added(written, Written(renamed, "c1", 3))] == ["Uno", "Two"]
-    both = _added((Written(one, "c1", 1),), Written(two, "c1", 1))  # two in one cell
+    assert [w.fitting.title for w in added(written, Written(renamed, "c1", 3), title)] == ["Uno", "Two"]
+    both = added((Written(one, "c1", 1),), Written(two, "c1", 1), title)  # two in one cell
     assert [w.fitting.title for w in both] == ["One", "Two"]
 
 
@@ -82,7 +85,7 @@ def test_a_live_fitting_is_kept_and_survives_the_kernel(make_lesson: Making) -> 
 
 def test_what_else_stands_in_the_sidecar_survives(make_lesson: Making) -> None:
     lesson = make_lesson()
-    lesson.sidecar.write_text(json.dumps({"values": {}, "video": {"marks": {"lower": 12.0}}, "later": [1, 2]}))
+    lesson.sitting.sidecar.write_text(json.dumps({"values": {}, "video": {"marks": {"lower": 12.0}}, "later": [1, 2]}))
     lesson = make_lesson()
     lesson.begin_fitting("One")
     lesson.change(hem_drop=9 * cm)

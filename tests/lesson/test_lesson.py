@@ -151,18 +151,18 @@ def test_values_outlive_the_lesson(make_lesson: Make) -> None:
     lesson.save()
     again = make_lesson()
     assert again.values == {"hem_drop": 110.0} and again.body.name == "W7" and again.units == "inch"
-    lesson.sidecar.write_text("{ broken")
+    lesson.sitting.sidecar.write_text("{ broken")
     broken = make_lesson()
-    assert "cannot be read" in broken.saved.trouble and broken.values == {"hem_drop": 80.0}
+    assert "cannot be read" in broken.sitting.saved.trouble and broken.values == {"hem_drop": 80.0}
     broken.save()
-    assert lesson.sidecar.with_suffix(".json.broken").read_text() == "{ broken"
+    assert lesson.sitting.sidecar.with_suffix(".json.broken").read_text() == "{ broken"
 
 
 def test_a_build_never_writes_the_values(make_lesson: Make, monkeypatch: pytest.MonkeyPatch) -> None:
     lesson = make_lesson()
     monkeypatch.setenv("LESSONKIT_BUILD", "1")
     lesson.save()
-    assert not lesson.sidecar.exists()
+    assert not lesson.sitting.sidecar.exists()
 
 
 def test_a_variation_keeps_the_rest(make_lesson: Make) -> None:

@@ -28,7 +28,7 @@ def made() -> Lesson:
 def test_what_a_preset_does_not_name_stands_at_the_lessons_own_value(lesson: Lesson) -> None:
     lesson.preset("Long sleeve", sleeve_length=45 * cm, buttons=3)
     lesson.change(wrap_share=0.9, buttons=1)
-    assert lesson.preset_values("Long sleeve") == {"sleeve_length": 450.0, "wrap_share": 0.7, "buttons": 3.0}
+    assert lesson.definition.preset_values("Long sleeve") == {"sleeve_length": 450.0, "wrap_share": 0.7, "buttons": 3.0}
     assert lesson.values["wrap_share"] == 0.9, "offering one changes nothing"
     lesson.use_preset("Long sleeve")
     assert lesson.values == {"sleeve_length": 450.0, "wrap_share": 0.7, "buttons": 3.0}
@@ -46,7 +46,7 @@ def test_the_same_title_replaces_it_in_its_place(lesson: Lesson) -> None:
 
 def test_a_cell_run_again_replaces_what_it_wrote(lesson: Lesson, monkeypatch: pytest.MonkeyPatch) -> None:
     where = {"cell": ("a", 1)}
-    monkeypatch.setattr("kit.lesson.presets.running_cell", lambda: where["cell"])
+    monkeypatch.setattr("kit.lesson.lesson.running_cell", lambda: where["cell"])
     lesson.preset("Long", sleeve_length=45 * cm)
     lesson.preset("Longer", sleeve_length=50 * cm)
     where["cell"] = ("b", 2)
@@ -98,8 +98,8 @@ def test_values_as_the_last_session_left_them(lesson: Lesson) -> None:
     later.change(sleeve_length=40 * cm)
     later.save()
     later.reset()
-    assert later.opened_values["sleeve_length"] == 300.0
-    assert json.loads(later.sidecar.read_text())["values"] == {"sleeve_length": 400.0}
+    assert later.sitting.opened_values(later.parameters)["sleeve_length"] == 300.0
+    assert json.loads(later.sitting.sidecar.read_text())["values"] == {"sleeve_length": 400.0}
 
 
 def test_a_variation_keeps_presets_and_adds_its_own(lesson: Lesson) -> None:

@@ -13,7 +13,7 @@ from kit.blocks.bodice import bodice_block
 from kit.errors import KitError
 from kit.lesson import lesson as lesson_module
 from kit.lesson import publishing, sidecar
-from kit.lesson.lesson import Lesson
+from kit.lesson.lesson import Lesson, rewrite
 from kit.lesson.publishing import seconds
 from kit.units import cm
 from tests.lesson.test_cells import HEM, LESSON, Kernel, errors
@@ -26,8 +26,7 @@ FILM = "https://example.org/film"
 def cell(monkeypatch: pytest.MonkeyPatch) -> Callable[[str, int], None]:
     """Say which cell runs now, and for the how-manieth time."""
     now = {"at": ("", 0)}
-    for module in (publishing, lesson_module):
-        monkeypatch.setattr(module, "running_cell", lambda: now["at"])
+    monkeypatch.setattr(lesson_module, "running_cell", lambda: now["at"])
 
     def run(name: str, count: int) -> None:
         now["at"] = (name, count)
@@ -221,13 +220,13 @@ def test_a_mark_for_no_step_is_refused(make_lesson: Make) -> None:
 
 def test_marks_recorded_beside_the_notebook_are_used_and_kept(make_lesson: Make) -> None:
     first = make_lesson()
-    sidecar.write_marks(first.sidecar, "short-block", {"lower": 200.0, "gone": 5.0})
+    sidecar.write_marks(first.sitting.sidecar, "short-block", {"lower": 200.0, "gone": 5.0})
     lesson = make_lesson()
     lesson.video(FILM)
     assert lesson.work().lesson.videos[0].marks == (("lower", 200.0),)
     lesson.change(hem_drop=10 * cm)
     lesson.save()
-    held = json.loads(lesson.sidecar.read_text())
+    held = json.loads(lesson.sitting.sidecar.read_text())
     assert held["video"] == {"marks": {"lower": 200.0, "gone": 5.0}} and held["values"] == {"hem_drop": 100.0}
     lesson.video(FILM, lower="0:10")
     assert lesson.work().lesson.videos[0].marks == (("lower", 10.0),)
@@ -235,25 +234,27 @@ def test_marks_recorded_beside_the_notebook_are_used_and_kept(make_lesson: Make)
 
 def test_what_the_sidecar_does_not_know_is_kept(make_lesson: Make) -> None:
     lesson = make_lesson()
-    lesson.sidecar.write_text('{"values": {}, "later": [1, 2], "video": {"marks": {"lower": 3}, "camera": "left"}}')
+    lesson.sitting.sidecar.write_text(
+        '{"values": {}, "later": [1, 2], "video": {"marks": {"lower": 3}, "camera": "left"}}'
+    )
     lesson = make_lesson()
     lesson.save()
-    sidecar.write_marks(lesson.sidecar, "short-block", {"lower": 4.0})
-    held = json.loads(lesson.sidecar.read_text())
+    sidecar.write_marks(lesson.sitting.sidecar, "short-block", {"lower": 4.0})
+    held = json.loads(lesson.sitting.sidecar.read_text())
     assert held["later"] == [1, 2] and held["video"] == {"marks": {"lower": 4.0}, "camera": "left"}
-    assert sidecar.read(lesson.sidecar).marks == {"lower": 4.0}
+    assert sidecar.read(lesson.sitting.sidecar).marks == {"lower": 4.0}
 
 
 @pytest.mark.parametrize("marks", ['{"lower": -1}', '{"lower": "soon"}', "[1]", '{"lower": Infinity}'])
 def test_broken_marks_are_told(make_lesson: Make, marks: str) -> None:
     lesson = make_lesson()
-    lesson.sidecar.write_text(f'{{"values": {{}}, "video": {{"marks": {marks}}}}}')
-    assert "cannot be read" in make_lesson().saved.trouble
+    lesson.sitting.sidecar.write_text(f'{{"values": {{}}, "video": {{"marks": {marks}}}}}')
+    assert "cannot be read" in make_lesson().sitting.saved.trouble
 
 
 def test_recorded_marks_belong_to_one_film(make_lesson: Make) -> None:
     first = make_lesson()
-    sidecar.write_marks(first.sidecar, "short-block", {"lower": 200.0})
+    sidecar.write_marks(first.sitting.sidecar, "short-block", {"lower": 200.0})
     lesson = make_lesson()
     lesson.video(FILM)
     lesson.video("https://example.org/other")
@@ -272,7 +273,7 @@ def test_a_variation_inherits_the_photos_of_the_steps_it_keeps(make_lesson: Make
     lesson.photo("hem.jpg", beside="lower", alt="the hem")
     lesson.photo("waist.jpg", beside="mark_it", alt="the waist")
     lesson.video(FILM, lower="0:10", mark_it="0:20")
-    lesson.info = publishing.changed(lesson.info, {"cover": "top.jpg", "cover_alt": "the top"})
+    rewrite(lesson, info=publishing.changed(lesson.info, {"cover": "top.jpg", "cover_alt": "the top"}))
     long = lesson.variation("Long block", shrinkage=0.1)
     assert [photo.file for photo in long.work().lesson.photos] == ["hem.jpg", "waist.jpg"]
     assert long.info.cover == "" and long.info.shrinkage == 0.1

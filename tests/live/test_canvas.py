@@ -13,12 +13,14 @@ import pytest
 from kit import Body, KitError, Lesson, canvas, cm, panel, skirt_block, trouser_block, workshop_chart
 from kit.geometry import parallel
 from kit.language import say
+from kit.live.beside import beside
 from kit.live.canvas.handles import Ground, Handle, handles, on_scale, value_toward
 from kit.live.canvas.outline import levels
 from kit.live.canvas.sewn import fates
 from kit.live.canvas.shown import LAYERS, View, arranged, shown
 from kit.live.canvas.state import canvas_state, taken
 from kit.live.canvas.steady import SEGMENTS, steady
+from kit.live.followers import followers
 from kit.live.history import History
 from kit.units import both
 
@@ -283,22 +285,22 @@ def numbers(shown: Any) -> Any:
 
 def test_a_move_changes_the_lesson_the_panel_and_the_sidecar(make_lesson: LessonMaker) -> None:
     lesson = make_lesson()
-    shown, beside = canvas(lesson), panel(lesson)
+    shown, sliders = canvas(lesson), panel(lesson)
     before = numbers(shown)
     shown.move("hem_drop", 95.4, turn=7)
     assert lesson.values["hem_drop"] == 95.0, "the slider's nearest step"
-    assert beside.rows["hem_drop"].slider.value == 9.5
-    assert beside.rows["hem_drop"].box.value == "9.5 cm"
+    assert sliders.rows["hem_drop"].slider.value == 9.5
+    assert sliders.rows["hem_drop"].box.value == "9.5 cm"
     assert shown.answer["turn"] == 7
     assert shown.answer["values"]["hem_drop"]["text"] == "9.5 cm (3 3/4 in)"
     assert not np.array_equal(numbers(shown), before)
-    assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 95.0
+    assert json.loads(lesson.sitting.sidecar.read_text())["values"]["hem_drop"] == 95.0
 
 
 def test_the_canvas_follows_the_panel(make_lesson: LessonMaker) -> None:
     lesson = make_lesson()
-    shown, beside = canvas(lesson), panel(lesson)
-    beside.rows["hem_drop"].box.value = "3 1/2 in"
+    shown, sliders = canvas(lesson), panel(lesson)
+    sliders.rows["hem_drop"].box.value = "3 1/2 in"
     assert shown.answer["values"]["hem_drop"]["text"] == "8.9 cm (3 1/2 in)"
     row = canvas_state(lesson.work(), shown.view, block=lesson.start(lesson.body))["numbers"]
     assert numbers(shown)[: len(row)] == pytest.approx(row, abs=1e-3)
@@ -344,7 +346,7 @@ def test_what_cannot_be_drafted_snaps_back_in_plain_words(make_lesson: LessonMak
     shown.move("hem_drop", 60.0)
     assert "does not fit on the side" in shown.answer["message"]
     assert "Traceback" not in shown.answer["message"]
-    assert lesson.values == kept and not lesson.history.can_undo
+    assert lesson.values == kept and not beside(lesson).history.can_undo
     assert np.array_equal(numbers(shown), before)
     assert not shown.answer["stale"]
     shown.move("hem_drop", 130.0)
@@ -396,11 +398,11 @@ def test_a_lesson_made_again_keeps_its_canvas_and_history(make_lesson: LessonMak
     lesson, again = make_lesson(), make_lesson()
     shown = canvas(lesson)
     lesson.change(hem_drop=9 * cm)
-    again._adopted(lesson)
-    assert shown.lesson is again and shown in again.canvases and shown not in lesson.canvases
-    assert again.history.can_undo
+    beside(again).go_on(lesson)
+    assert shown.lesson is again and shown in followers(again).canvases and shown not in followers(lesson).canvases
+    assert beside(again).history.can_undo
     shown.close()
-    assert shown not in again.canvases
+    assert shown not in followers(again).canvases
 
 
 def test_only_a_lesson_can_be_shown() -> None:
@@ -446,15 +448,15 @@ def test_a_drag_is_one_change(make_lesson: LessonMaker) -> None:
 
 def test_reset_and_panel_moves_can_be_undone(make_lesson: LessonMaker) -> None:
     lesson = make_lesson()
-    beside = panel(lesson)
-    beside.rows["hem_drop"].slider.value = 9
-    lesson.history.seal()
-    beside.rows["wrap_share"].slider.value = 45
+    sliders = panel(lesson)
+    sliders.rows["hem_drop"].slider.value = 9
+    beside(lesson).history.seal()
+    sliders.rows["wrap_share"].slider.value = 45
     moved = lesson.values
     lesson.reset()
     assert lesson.undo() and lesson.values == moved
     assert lesson.undo() and lesson.values["wrap_share"] == 0.7
-    assert beside.rows["wrap_share"].slider.value == 70
+    assert sliders.rows["wrap_share"].slider.value == 70
 
 
 def test_a_new_change_forgets_what_was_undone() -> None:
@@ -473,4 +475,4 @@ def test_a_variation_has_a_history_of_its_own(make_lesson: LessonMaker) -> None:
     shown = canvas(lesson)
     lesson.change(hem_drop=9 * cm)
     other = lesson.variation("Longer vest")
-    assert not other.history.can_undo and shown not in other.canvases
+    assert not beside(other).history.can_undo and shown not in followers(other).canvases

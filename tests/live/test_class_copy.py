@@ -13,10 +13,11 @@ import nbformat
 import pytest
 
 from kit import Body, KitError, Lesson, class_lesson, cm, exercise, grows, keeps, panel, print_mine
+from kit.lesson.where import ROOM
 from kit.live import print_mine as printing
 from kit.live.class_copy import LESSON, ClassCopy, make_class_copy
-from kit.live.class_lesson import ROOM
 from kit.live.class_source import class_source
+from kit.live.followers import followers
 from kit.live.print_job import AT_ONCE, turn
 
 from ..room import ANSWERS, EXERCISES, write_lesson
@@ -203,7 +204,7 @@ def test_it_follows_the_panel_the_body_and_a_start_over(make_lesson: LessonMaker
     view.start.click()
     assert lesson.values["hem_drop"] == 140.0 and "to become 2 cm" in view.goals.value
     view.close()
-    assert view not in lesson.panels
+    assert view not in followers(lesson).panels
 
 
 def test_a_draft_that_cannot_be_drawn_is_told_in_words(make_lesson: LessonMaker) -> None:

@@ -22,6 +22,7 @@ from shapely.geometry import LineString, Polygon
 
 from kit import KitError, Lesson, bodice_block, cm, inch, mm
 from kit.language import languages, speaking
+from kit.lesson.lesson import rewrite
 from kit.lesson.pattern import Pattern
 from kit.live.canvas.menu import ghost, menu_answer, read_amount
 from kit.live.canvas.shown import arranged
@@ -275,8 +276,8 @@ def test_in_a_finished_lesson_a_move_follows_the_step_it_is_made_on(wrap_top: Le
         assert keys[keys.index("lower_hem") + 1] == cell.name
         assert cell.pattern is not None and pattern.pieces == cell.pattern.pieces
     finally:
-        wrap_top.entries = entries
-        wrap_top.parameters = tuple(p for p in wrap_top.parameters if p.name in wrap_top_names(wrap_top))
+        rewrite(wrap_top, entries=entries)
+        rewrite(wrap_top, parameters=tuple(p for p in wrap_top.parameters if p.name in wrap_top_names(wrap_top)))
 
 
 def wrap_top_names(lesson: Lesson) -> set[str]:

@@ -5,11 +5,13 @@ from __future__ import annotations
 import asyncio
 import json
 import re
+from dataclasses import replace
 
 import pytest
 
 from kit import Body, KitError, cm, make_body, panel
 from kit.live import fragments, pace
+from kit.live.followers import followers
 from kit.units import inch
 
 from .conftest import LessonMaker
@@ -29,7 +31,7 @@ def test_a_move_redraws_saves_and_updates_the_measurements(make_lesson: LessonMa
     assert shown.finished.value != finished
     assert shown.rows["hem_drop"].box.value == "9.5 cm"
     assert shown.rows["hem_drop"].other.value == "3 3/4 in"
-    assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 95.0
+    assert json.loads(lesson.sitting.sidecar.read_text())["values"]["hem_drop"] == 95.0
     assert shown.message.value == ""
 
 
@@ -238,7 +240,7 @@ def test_changes_made_in_code_reach_the_panel(make_lesson: LessonMaker) -> None:
     assert shown.rows["hem_drop"].slider.value == 15
     assert shown.picture.value == second.picture.value
     second.close()
-    assert list(lesson.panels) == [shown]
+    assert list(followers(lesson).panels) == [shown]
 
 
 def test_reset_puts_every_value_back(make_lesson: LessonMaker) -> None:
@@ -270,20 +272,21 @@ def test_own_measurements_can_be_left_and_come_back(make_lesson: LessonMaker) ->
 
 def test_a_broken_sidecar_is_told_and_kept(make_lesson: LessonMaker) -> None:
     lesson = make_lesson()
-    lesson.sidecar.write_text("{not json")
+    lesson.sitting.sidecar.write_text("{not json")
     lesson = make_lesson()
     shown = panel(lesson)
     assert "cannot be read" in shown.notes.value
     assert lesson.values["hem_drop"] == 140.0
     shown.rows["hem_drop"].slider.value = 6
-    assert lesson.sidecar.with_suffix(".json.broken").read_text() == "{not json"
+    assert lesson.sitting.sidecar.with_suffix(".json.broken").read_text() == "{not json"
 
 
 def test_a_folder_that_cannot_be_written_is_told(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
     lesson = make_lesson()
     shown = panel(lesson)
-    lesson.sidecar = lesson.sidecar / "not-a-folder" / "x.json"
-    lesson.sidecar.parents[1].write_text("a file where a folder should be")
+    sidecar = lesson.sitting.sidecar / "not-a-folder" / "x.json"
+    lesson.sitting = replace(lesson.sitting, sidecar=sidecar)
+    lesson.sitting.sidecar.parents[1].write_text("a file where a folder should be")
     shown.rows["hem_drop"].slider.value = 6
     assert "cannot be made" in shown.message.value or "cannot be written" in shown.message.value
     assert shown.picture.value.startswith("<svg")
@@ -348,7 +351,7 @@ def test_moves_that_arrive_together_are_drawn_once_and_saved_once(
 
     asyncio.run(drag())
     assert shown.rows["hem_drop"].box.value == "9.9 cm"
-    assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 99.0
+    assert json.loads(lesson.sitting.sidecar.read_text())["values"]["hem_drop"] == 99.0
 
 
 def test_a_long_drag_is_drawn_on_the_way(make_lesson: LessonMaker) -> None:
@@ -395,9 +398,9 @@ def test_a_panel_closed_right_after_a_move_has_saved_it(make_lesson: LessonMaker
 
     async def move() -> None:
         shown.rows["hem_drop"].slider.value = 8.8
-        assert not lesson.sidecar.exists()
+        assert not lesson.sitting.sidecar.exists()
         shown.close()
-        assert json.loads(lesson.sidecar.read_text())["values"]["hem_drop"] == 88.0
+        assert json.loads(lesson.sitting.sidecar.read_text())["values"]["hem_drop"] == 88.0
 
     asyncio.run(move())
 

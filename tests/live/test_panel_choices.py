@@ -40,7 +40,7 @@ def test_a_preset_is_chosen_and_named_while_it_stands(make_lesson: LessonMaker) 
     assert lesson.values == {"hem_drop": 50.0, "wrap_share": 0.7, "buttons": 3.0}
     assert shown.preset.label == "Cropped"
     assert shown.rows["hem_drop"].box.value == "5 cm"
-    assert json.loads(lesson.sidecar.read_text())["values"] == {"hem_drop": 50.0, "buttons": 3.0}
+    assert json.loads(lesson.sitting.sidecar.read_text())["values"] == {"hem_drop": 50.0, "buttons": 3.0}
     choose(shown, "as on the sliders")
     assert shown.preset.label == "Cropped" and lesson.values["hem_drop"] == 50.0
 
@@ -85,7 +85,7 @@ def test_undo_and_redo_share_the_lessons_history(make_lesson: LessonMaker) -> No
     assert undo.disabled and not redo.disabled
     other.choices.redo.click()
     assert lesson.values["hem_drop"] == 90.0
-    assert json.loads(lesson.sidecar.read_text())["values"] == {"hem_drop": 90.0}
+    assert json.loads(lesson.sitting.sidecar.read_text())["values"] == {"hem_drop": 90.0}
 
 
 def test_a_drag_is_one_change_and_a_preset_another(make_lesson: LessonMaker) -> None:

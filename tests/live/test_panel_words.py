@@ -13,6 +13,7 @@ import ipywidgets as widgets
 import pytest
 
 from kit import Lesson, body_form, cm, name_edges, panel, read_traced
+from kit.lesson.lesson import rewrite
 from kit.live import speech
 from tests.pseudo import CODE, escaped, pseudo
 
@@ -47,7 +48,7 @@ def outside(widget: Any, given: list[str]) -> list[str]:
 
 
 def spoken_in_pseudo(lesson: Lesson) -> Lesson:
-    lesson.info = replace(lesson.info, language=CODE)
+    rewrite(lesson, info=replace(lesson.info, language=CODE))
     return lesson
 
 
@@ -118,14 +119,14 @@ def test_a_language_without_a_catalogue_is_spoken_in_english(
     make_lesson: LessonMaker, language: str, spoken: str
 ) -> None:
     lesson = make_lesson()
-    lesson.info = replace(lesson.info, language=language)
+    rewrite(lesson, info=replace(lesson.info, language=language))
     assert speech.spoken_by(lesson) == spoken
 
 
 def test_a_typed_value_is_read_and_shown_as_the_language_writes_it(make_lesson: LessonMaker) -> None:
     """German has a decimal comma (CLDR, as babel gives it)."""
     lesson = make_lesson()
-    lesson.info = replace(lesson.info, language="de")
+    rewrite(lesson, info=replace(lesson.info, language="de"))
     shown = panel(lesson)
     shown.rows["hem_drop"].box.value = "6,4 cm"
     assert lesson.values["hem_drop"] == 64.0

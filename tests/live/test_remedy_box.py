@@ -74,7 +74,7 @@ def test_a_refused_draft_says_what_mends_it_and_a_button_sets_it(made: Made) -> 
     line.button.click()
     assert lesson.values["flap"] == 58.0 and shown.rows["flap"].slider.value == 5.8
     assert shown.message.value == "" and hidden(shown) and sentences(shown) == []
-    assert "5.8" in lesson.sidecar.read_text() or '"flap": 58.0' in lesson.sidecar.read_text()
+    assert "5.8" in lesson.sitting.sidecar.read_text() or '"flap": 58.0' in lesson.sitting.sidecar.read_text()
     lesson.undo()
     assert lesson.values["flap"] == 40.0  # one change, taken back by itself
     assert not hidden(shown)

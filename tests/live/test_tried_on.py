@@ -111,7 +111,7 @@ def test_keep_records_it_beside_the_notebook_and_a_restart_brings_it_back(make_l
     shown.tried_on.why.value = "It hung <too> long."
     shown.tried_on.keep.click()
     assert shown.message.value == ""
-    (kept,) = json.loads(lesson.sidecar.read_text())["fittings"]
+    (kept,) = json.loads(lesson.sitting.sidecar.read_text())["fittings"]
     assert (kept["title"], kept["why"]) == ("First toile", "It hung <too> long.")
     assert kept["changes"] == [{"parameter": "hem_drop", "before": 140.0, "after": 110.0}]
     assert shown.tried_on.begun is None
@@ -143,7 +143,7 @@ def test_the_line_for_the_notebook_says_the_same(make_lesson: LessonMaker) -> No
     assert (written.title, written.why, written.date) == (kept.title, kept.why, kept.date)
     for one, other in zip(written.changes, kept.changes, strict=True):
         assert (one.parameter, one.before, one.after) == pytest.approx((other.parameter, other.before, other.after))
-    assert lesson.kept_fittings == ()
+    assert lesson.sitting.kept_fittings(lesson.definition) == ()
 
 
 def test_a_moved_slider_leaves_the_fitting_that_was_looked_at(make_lesson: LessonMaker) -> None:
@@ -164,7 +164,7 @@ def test_cancel_puts_the_values_back(make_lesson: LessonMaker) -> None:
     shown.tried_on.cancel.click()
     assert lesson.values == {"hem_drop": 130.0, "wrap_share": 0.7, "buttons": 5.0}
     assert shown.rows["hem_drop"].slider.value == 13
-    assert lesson.fittings == () and lesson.begun is None
+    assert lesson.fittings == () and lesson.sitting.begun is None
     assert 'data-name="front.hem.before"' not in shown.picture.value
 
 
@@ -177,7 +177,7 @@ def test_take_back_puts_its_values_back_and_can_be_undone(make_lesson: LessonMak
     shown.tried_on.back.click()
     assert lesson.values["hem_drop"] == 140.0
     assert lesson.fittings == ()
-    assert json.loads(lesson.sidecar.read_text())["fittings"] == []
+    assert json.loads(lesson.sitting.sidecar.read_text())["fittings"] == []
     assert not seen(shown.tried_on.kept)
     shown.choices.undo.click()
     assert lesson.values["hem_drop"] == 110.0
@@ -202,7 +202,7 @@ def test_what_cannot_be_done_is_said(make_lesson: LessonMaker, step: str) -> Non
         shown = started(lesson)
         shown.tried_on.keep.click()
         assert "nothing has changed since it began" in shown.message.value
-        assert lesson.begun is not None
+        assert lesson.sitting.begun is not None
 
 
 def test_two_panels_of_one_lesson_show_the_same_fitting(make_lesson: LessonMaker) -> None:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
 import pytest
 
 from kit import KitError, Lesson, bodice_block, cm
+from kit.lesson.where import acting
 from kit.live import fragments
-from kit.live import lesson as live
+from kit.live.beside import beside
 from kit.proof import prove
 
 
@@ -46,7 +48,7 @@ def lesson(tmp_path, monkeypatch) -> Lesson:
 
 
 @pytest.fixture
-def notebook(monkeypatch) -> list[Handle]:
+def notebook(monkeypatch) -> Iterator[list[Handle]]:
     """A notebook that keeps what is displayed."""
     shown: list[Handle] = []
 
@@ -55,8 +57,8 @@ def notebook(monkeypatch) -> list[Handle]:
         return shown[-1]
 
     monkeypatch.setattr("IPython.display.display", display)
-    monkeypatch.setattr(live, "shell", lambda: object())
-    return shown
+    with acting(notebook=True):
+        yield shown
 
 
 def test_the_walk_stands_under_the_cell_and_follows(lesson, notebook) -> None:
@@ -64,7 +66,7 @@ def test_the_walk_stands_under_the_cell_and_follows(lesson, notebook) -> None:
     (handle,) = notebook
     assert "<svg" in handle.html and "equal" in handle.html and "longer" not in handle.html
     lesson.change(more=1 * cm)
-    for _ in lesson._follow_on():
+    for _ in beside(lesson).follow_on():
         pass
     assert "back bodice 1 cm (7/16 in) longer" in handle.html
 

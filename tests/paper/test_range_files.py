@@ -45,9 +45,8 @@ def test_a_lesson_of_one_size_is_worked_once() -> None:
     lesson = SimpleNamespace(
         sizes=sizes,
         units="cm",
-        saved=SimpleNamespace(trouble=""),
+        sitting=SimpleNamespace(troubles=()),
         fittings=(),
-        fittings_trouble="",
         start=None,
         measures=(),
         work=lambda body=None: bag,

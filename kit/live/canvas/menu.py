@@ -16,9 +16,9 @@ from typing import Any
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Vector
 from kit.language import called, say
-from kit.lesson.cells import shell
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
+from kit.lesson.where import shell
 from kit.lesson.working import work
 from kit.live.canvas.handles import Ground, Probe, chosen
 from kit.live.canvas.shown import View

@@ -8,7 +8,6 @@ when the values have come to rest. Whoever changes the lesson, panel or code, th
 from __future__ import annotations
 
 import atexit
-import os
 from array import array
 from collections.abc import Iterator
 from dataclasses import replace
@@ -22,15 +21,18 @@ from kit.errors import KitError
 from kit.geometry import Vector
 from kit.language import say
 from kit.lesson.cells import running_cell
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
+from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
+from kit.live.beside import beside
 from kit.live.canvas.handles import Handle, Probe, chosen, on_scale, probes
 from kit.live.canvas.menu import menu_answer, menu_words, refused
 from kit.live.canvas.sewn import Fates, fates
 from kit.live.canvas.shown import LAYERS, SHOWN_FIRST, View
 from kit.live.canvas.state import canvas_state, ink
-from kit.live.lesson import Lesson
+from kit.live.followers import followers
 from kit.live.pace import Latest, Settled
 from kit.live.speech import in_words_of
 from kit.picture.theme import THEME
@@ -96,10 +98,10 @@ class Canvas(anywidget.AnyWidget):
         self._saving = Settled(self._save, _SAVE_AFTER)
         self._finding = Settled(self._find_handles, _HANDLES_AFTER)
         super().__init__(words=_words(lesson), ink=ink(THEME))
-        for other in tuple(lesson.canvases):
-            if self.cell and other.cell == self.cell and other._run != self._run:
+        for other in tuple(followers(lesson).canvases):
+            if isinstance(other, Canvas) and self.cell and other.cell == self.cell and other._run != self._run:
                 other.close()
-        lesson.canvases.add(self)
+        followers(lesson).canvases.add(self)
         _open.add(self)
         self.on_msg(self._heard)
         self.observe(self._looked, ["step", "layers", "drawing"])
@@ -108,14 +110,14 @@ class Canvas(anywidget.AnyWidget):
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the canvas."""
         self._rewritten |= rewritten
-        if not self._own and not os.environ.get("LESSONKIT_BUILD"):
+        if not self._own and not here().building:
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
-        self.lesson.canvases.discard(self)
+        followers(self.lesson).canvases.discard(self)
         self.lesson = lesson
-        lesson.canvases.add(self)
+        followers(lesson).canvases.add(self)
         self.refresh(rewritten=True)
 
     def close(self) -> None:
@@ -123,7 +125,7 @@ class Canvas(anywidget.AnyWidget):
         if self._saving.pending:
             self._saving.now()
         self._finding.drop()
-        self.lesson.canvases.discard(self)
+        followers(self.lesson).canvases.discard(self)
         _open.discard(self)
         super().close()
 
@@ -146,7 +148,7 @@ class Canvas(anywidget.AnyWidget):
             self.propose(content)
         elif do == "rest":
             self._held = ""
-            self.lesson.history.seal()
+            beside(self.lesson).history.seal()
             self._settle()
         elif do in ("undo", "redo"):
             self._message = ""
@@ -166,7 +168,7 @@ class Canvas(anywidget.AnyWidget):
             self._draw()
             return
         if self._held != name:
-            lesson.history.seal()
+            beside(lesson).history.seal()
         self._held = "" if last else name
         exact = on_scale(parameter, lesson.units, float(value))
         self._message = ""
@@ -188,7 +190,7 @@ class Canvas(anywidget.AnyWidget):
         else:
             self._answer()
         if last:
-            lesson.history.seal()
+            beside(lesson).history.seal()
             self._settle()
 
     def propose(self, asked: dict[str, Any]) -> None:
@@ -281,7 +283,7 @@ class Canvas(anywidget.AnyWidget):
         self.answer = {**self.answer, **self._told(message, stale=stale)}
 
     def _told(self, message: str, *, stale: bool) -> dict[str, Any]:
-        history = self.lesson.history
+        history = beside(self.lesson).history
         return {
             "turn": self._turn,
             "message": message,

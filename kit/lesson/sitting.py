@@ -1,0 +1,107 @@
+"""What is set at present: body, units, values, a fitting that is going on; and what is kept beside the notebook.
+
+A `Sitting` is immutable. It belongs to one reader of a lesson, as the definition belongs to its author.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from kit.body.body import Body
+from kit.body.chart import SizeChart
+from kit.errors import KitError, near
+from kit.lesson import fitting, sidecar
+from kit.lesson.definition import Definition
+from kit.lesson.fitting import Begun, Fitting
+from kit.lesson.parameter import Parameter
+from kit.lesson.sidecar import Saved
+from kit.units import System
+
+
+@dataclass(frozen=True)
+class Sitting:
+    """The `body` and `units` chosen; the values `moved` in this session (name -> mm, share or count); the fitting
+    `begun`. `sidecar` is the file beside the notebook, `saved` what it holds, `opened` what it held at first."""
+
+    body: Body
+    units: System
+    sidecar: Path
+    saved: Saved = field(default_factory=Saved)
+    opened: Saved = field(default_factory=Saved)
+    moved: Mapping[str, float] = field(default_factory=dict)
+    begun: Begun | None = None
+
+    def values(self, parameters: Sequence[Parameter]) -> dict[str, float]:
+        """The current value of every parameter: moved in this session, else saved, else its default."""
+        return {p.name: self.moved.get(p.name, sidecar.within(p, self.saved)) for p in parameters}
+
+    def opened_values(self, parameters: Sequence[Parameter]) -> dict[str, float]:
+        """Every parameter as the sidecar file had it when the lesson was opened."""
+        return {p.name: sidecar.within(p, self.opened) for p in parameters}
+
+    def kept_fittings(self, definition: Definition) -> tuple[Fitting, ...]:
+        """Those of live try-ons, in the sidecar file, that have not been written in the notebook since."""
+        return fitting.kept_fittings(self.saved, definition.fittings)
+
+    @property
+    def troubles(self) -> tuple[str, ...]:
+        """What is wrong with the sidecar file, in words."""
+        return tuple(filter(None, (self.saved.trouble, fitting.fittings_trouble(self.saved))))
+
+
+def sat_down(definition: Definition, size: str = "", folder: Path | None = None) -> Sitting:
+    """Where a reader takes up the lesson: as the sidecar file in `folder` (None: the working folder) has it, else in
+    `size`, else in the middle one of the chart."""
+    path = sidecar.path_for(definition.info.slug, folder)
+    saved = sidecar.read(path)
+    names = list(definition.chart.names)
+    wanted = saved.size if saved.size in names else size or names[len(names) // 2]
+    units: System = "inch" if (saved.units or definition.info.units) == "inch" else "cm"
+    return Sitting(definition.chart[wanted], units, path, saved, saved)
+
+
+def varied(parent: Sitting, definition: Definition) -> Sitting:
+    """Where a reader takes up a variation: body and units as in the `parent`, values from the variation's own file."""
+    path = sidecar.path_for(definition.info.slug)
+    saved = sidecar.read(path)
+    return Sitting(parent.body, parent.units, path, saved, saved)
+
+
+def resumed(new: Sitting, former: Sitting, chart: SizeChart, before: SizeChart) -> Sitting:
+    """`new`, the lesson's cell having been run again, going on as `former` was. A size of the chart as it was `before`
+    is that of the `chart` now."""
+    body = new.body
+    if former.body.name not in before.names:
+        body = former.body
+    elif former.body.name in chart.names:
+        body = chart[former.body.name]
+    return replace(
+        new, body=body, units=former.units, opened=former.opened, moved=dict(former.moved), begun=former.begun
+    )
+
+
+def chosen(
+    sitting: Sitting, chart: SizeChart, *, size: str = "", body: Body | None = None, units: System | None = None
+) -> Sitting:
+    """With another body, or another size of the `chart`, or units. `KitError` for an unknown size."""
+    if body is None and size:
+        if size not in chart.names:
+            raise KitError(f"there is no size '{size}'.", do=near(size, chart.names))
+        body = chart[size]
+    return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else units)
+
+
+def save(sitting: Sitting, definition: Definition) -> None:
+    """Write size, units and the values that differ from their defaults into the sidecar file: a default changed later
+    in the notebook then counts."""
+    size = sitting.body.name if sitting.body.name in definition.chart.names else ""
+    values, defaults = sitting.values(definition.parameters), definition.defaults
+    moved = {name: value for name, value in values.items() if value != defaults[name]}
+    sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved)
+
+
+def with_fittings(sitting: Sitting, fittings: Sequence[Fitting]) -> Sitting:
+    """With these fittings kept in the sidecar file."""
+    return replace(sitting, saved=sidecar.keep(sitting.sidecar, sitting.saved, fitting.KEY, fitting.as_data(fittings)))

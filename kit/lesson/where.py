@@ -1,0 +1,96 @@
+"""Where a lesson runs: plain Python, the cell of an open notebook, a build, inside another notebook, a student's place
+in a room.
+
+The one place that asks the environment and IPython; everything else asks `here`.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any
+
+BUILD = "LESSONKIT_BUILD"
+"""Set in a kernel that runs a notebook for the booklet or for reports."""
+NOTEBOOK = "LESSONKIT_NOTEBOOK"
+"""Set in a kernel to the notebook's file."""
+ROOM = "LESSONKIT_CLASS_ROOM"
+"""Set in a served kernel: the folder of the class copy. The kernel's own working folder is the student's."""
+_NOTEBOOK_VARIABLES = (NOTEBOOK, "JPY_SESSION_NAME")
+
+
+@dataclass(frozen=True)
+class Where:
+    """`notebook`: the cells of a kernel run, not plain Python; `cell` is the id of the one that runs ("": not known),
+    `run` its execution count. `building`: for a booklet or report, nobody looks on. `opening`: the notebooks whose
+    cells are being run to open a lesson of theirs, the innermost last. `room`: the folder of the class copy when the
+    kernel serves a student. `named`: what the kernel was told its notebook is."""
+
+    notebook: bool = False
+    cell: str = ""
+    run: int = 0
+    building: bool = False
+    opening: tuple[Path, ...] = ()
+    room: Path | None = None
+    named: tuple[str, ...] = ()
+
+    @property
+    def shows(self) -> bool:
+        """Whether somebody sees what a cell shows under it."""
+        return self.notebook and not self.building and not self.opening
+
+    @property
+    def file(self) -> Path | None:
+        """The notebook's file, when the kernel was told of it and it is there."""
+        return next((Path(name) for name in self.named if name.endswith(".ipynb") and Path(name).is_file()), None)
+
+
+_ACTING: ContextVar[Mapping[str, Any] | None] = ContextVar("where", default=None)
+
+
+def here() -> Where:
+    """Where the code that asks runs now."""
+    ip, room = shell(), os.environ.get(ROOM)
+    cell, run = ("", 0) if ip is None else _running(ip)
+    read = Where(
+        notebook=ip is not None,
+        cell=cell,
+        run=run,
+        building=bool(os.environ.get(BUILD)),
+        room=Path(room) if room else None,
+        named=tuple(filter(None, (os.environ.get(variable) for variable in _NOTEBOOK_VARIABLES))),
+    )
+    return replace(read, **(_ACTING.get() or {}))
+
+
+@contextmanager
+def acting(**changes: Any) -> Iterator[None]:
+    """Inside the block `here` says so: `acting(opening=(path,))`. `changes` are fields of `Where`."""
+    token = _ACTING.set({**(_ACTING.get() or {}), **changes})
+    try:
+        yield
+    finally:
+        _ACTING.reset(token)
+
+
+def _running(ip: Any) -> tuple[str, int]:
+    """(cell id, execution count) of the cell that a shell is running."""
+    try:
+        metadata = ip.get_parent().get("metadata", {})
+    except AttributeError:
+        metadata = {}
+    return str(metadata.get("cellId") or ""), int(getattr(ip, "execution_count", 0))
+
+
+def shell() -> Any | None:
+    """The running IPython kernel's shell, or None in plain Python."""
+    if "IPython" not in sys.modules:
+        return None
+    from IPython.core.getipython import get_ipython
+
+    return get_ipython()

@@ -1,0 +1,231 @@
+"""The notebook's side of a lesson: it listens, and keeps cells, pictures and widgets in step.
+
+Running the cell of a step shows the step under it: title, words with live numbers, picture. The pictures follow
+when values change, a little after the sliders have come to rest. Panels and canvases are told of every change. Running
+the cell of the lesson again keeps what other cells added to it.
+
+Importing this module gives every lesson made from then on a notebook's side; it does nothing where no notebook runs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import TYPE_CHECKING, Any
+
+from kit.errors import KitError
+from kit.lesson.cells import running_cell
+from kit.lesson.exercise import Exercise
+from kit.lesson.lesson import Lesson, listen, listening, take_over
+from kit.lesson.listener import Walk, take_seat
+from kit.lesson.parameter import in_units
+from kit.lesson.pattern import Pattern
+from kit.lesson.steps import Entry
+from kit.lesson.where import here, shell
+from kit.lesson.working import so_far, work
+from kit.live.followers import followers
+from kit.live.history import History
+from kit.live.pace import Settled
+from kit.live.speech import in_words_of
+
+if TYPE_CHECKING:
+    from kit.sewing.walked import Walk as Walked
+
+__all__ = ["Lesson", "NotebookSide", "beside"]
+
+_FOLLOW = 0.6  # seconds after the last move
+
+
+class NotebookSide:
+    """The listener of one `lesson`. `history` are the changes of values that can be undone and redone, `cell` is the
+    cell that made the lesson."""
+
+    def __init__(self, lesson: Lesson) -> None:
+        self.lesson = lesson
+        self.cell, _ = running_cell()
+        self.history = History()
+        self._remembering = True
+        # (kind, name) of an entry -> its display under the cell and the HTML shown there.
+        self._shown: dict[tuple[str, str], tuple[Any, str]] = {}
+        # The two edges of a walk -> its display, the HTML shown there, and what was asked.
+        self._walks: dict[tuple[str, str], tuple[Any, str, Walk]] = {}
+        self._following = Settled(self.follow_on, _FOLLOW)
+
+    # ---- what the lesson tells ------------------------------------------------------------------------------
+
+    def began(self) -> None:
+        """The lesson has been made. Made by a cell that had made one before, it goes on where that one stood."""
+        ip = shell()
+        if ip is not None and not here().building:
+            from kit.live.typing_help import help_while_typing
+
+            help_while_typing(ip)
+        names = list(ip.user_ns.values()) if ip is not None and self.cell else []
+        for former in names:
+            if not isinstance(former, Lesson) or former is self.lesson:
+                continue
+            side = listening(former)
+            same = former.info.slug == self.lesson.info.slug
+            if same and isinstance(side, NotebookSide) and side.cell == self.cell:
+                self.go_on(former)
+                return
+
+    def go_on(self, former: Lesson) -> None:
+        """Take the place of `former`: its steps, values and history, and whatever showed it."""
+        side = beside(former)
+        take_over(self.lesson, former, self.cell)
+        self._shown, self._walks, self.history = dict(side._shown), dict(side._walks), side.history
+        for view in followers(former):
+            view.rebind(self.lesson)
+
+    def wrote(self, entry: Entry) -> None:
+        if here().shows:
+            self._show(entry)
+        self.rewritten()
+
+    def wrote_exercise(self, exercise: Exercise) -> None:
+        if here().shows:
+            from IPython.display import display
+
+            from kit.live.exercise import ExerciseView
+
+            display(ExerciseView(self.lesson, exercise))
+
+    def rewritten(self) -> None:
+        for view in followers(self.lesson):
+            view.refresh(rewritten=True)
+
+    def moved(self, before: Mapping[str, float], *, whole: bool) -> None:
+        if self._remembering:
+            if whole:
+                self.history.seal()
+            self.history.note(before, self.lesson.values)
+            if whole:
+                self.history.seal()
+        for view in followers(self.lesson):
+            view.refresh()
+        if self._shown or self._walks:
+            self._following.ask()
+
+    def undo(self) -> bool:
+        return self._put(self.history.undo())
+
+    def redo(self) -> bool:
+        return self._put(self.history.redo())
+
+    def _put(self, values: Mapping[str, float] | None) -> bool:
+        if values is None:
+            return False
+        self._remembering = False
+        try:
+            self.lesson.change(**in_units(self.lesson.parameters, values))
+        finally:
+            self._remembering = True
+        return True
+
+    def put(self, values: Mapping[str, float]) -> None:
+        """Set parameters from plain numbers (mm, share, count), as one change. `KitError` outside their range; then
+        none is set."""
+        self.history.seal()
+        self.lesson.change(**in_units(self.lesson.parameters, values))
+        self.history.seal()
+
+    # ---- walks ----------------------------------------------------------------------------------------------
+
+    def walk(self, walk: Walk) -> None:
+        from kit.live import fragments
+
+        where, lesson = here(), self.lesson
+        if where.building or where.opening:
+            return
+        if not where.notebook:
+            with in_words_of(lesson):
+                print(fragments.walk_text(self._walked(walk), lesson.units))
+            return
+        from IPython.display import HTML, display
+
+        with in_words_of(lesson):
+            try:
+                html = fragments.walk(self._walked(walk), lesson.units)
+            except Exception as error:
+                html = fragments.message(fragments.plain(error))
+        self._walks[walk.first, walk.second] = (display(HTML(html), display_id=True), html, walk)
+
+    def _walked(self, asked: Walk, pattern: Pattern | None = None) -> Walked:
+        from kit.sewing.walked import walk
+
+        lesson = self.lesson
+        whole = pattern or work(lesson.definition, lesson.body, lesson.values, whole=False)
+        return walk(whole, asked.first, asked.second, turned=asked.turned, ease=asked.ease)
+
+    # ---- under the cells ----------------------------------------------------------------------------------
+
+    def _show(self, entry: Entry) -> None:
+        from IPython.display import HTML, display
+
+        from kit.live import fragments
+
+        lesson = self.lesson
+        with in_words_of(lesson):
+            try:
+                html = self._html(entry, so_far(lesson.definition, entry, lesson.body, lesson.values))
+            except Exception as error:
+                html = fragments.message(fragments.plain(error))
+        handle = display(HTML(html), display_id=True)
+        self._shown[entry.kind, entry.name] = (handle, html)
+
+    def _html(self, entry: Entry, pattern: Pattern) -> str:
+        from kit.live import fragments
+
+        if entry.kind == "step":
+            return fragments.step(next(s for s in pattern.steps if s.key == entry.name), self.lesson.units)
+        if entry.kind == "sew":
+            record = next(s for s in pattern.sewing if s.key == entry.name)
+            return fragments.sew_step(record, pattern, self.lesson.units)
+        return fragments.one_finished(entry.title, dict(pattern.finished)[entry.title], self.lesson.units)
+
+    def follow_on(self) -> Iterator[None]:
+        """Bring what is shown under the cells up to date, one cell at a time."""
+        from IPython.display import HTML
+
+        from kit.live import fragments
+
+        try:
+            pattern = self.lesson.work()
+        except KitError:
+            return  # the panel says why; what is shown under the cells is the last that worked
+        for entry in self.lesson.entries:
+            key = (entry.kind, entry.name)
+            if key not in self._shown:
+                continue
+            yield
+            handle, before = self._shown[key]
+            try:
+                with in_words_of(self.lesson):
+                    html = self._html(entry, pattern)
+            except KitError:
+                continue
+            if html != before and handle is not None:
+                handle.update(HTML(html))
+                self._shown[key] = (handle, html)
+        for edges, (handle, before, asked) in tuple(self._walks.items()):
+            yield
+            with in_words_of(self.lesson):
+                try:
+                    html = fragments.walk(self._walked(asked, pattern), self.lesson.units)
+                except KitError as error:
+                    html = fragments.message(fragments.plain(error))
+            if html != before and handle is not None:
+                handle.update(HTML(html))
+                self._walks[edges] = (handle, html, asked)
+
+
+def beside(lesson: Lesson) -> NotebookSide:
+    """The notebook's side of a lesson."""
+    side = listening(lesson)
+    if not isinstance(side, NotebookSide):  # made before the notebook's side took its seat
+        side = NotebookSide(lesson)
+        listen(lesson, side)
+    return side
+
+
+take_seat(NotebookSide)
