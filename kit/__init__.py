@@ -44,7 +44,7 @@ if TYPE_CHECKING:
     from kit.proof.mending import remedies
     from kit.sewing.make import Make
     from kit.sewing.run import PieceHandle
-    from kit.sewing.walked import walk
+    from kit.sewing.seam_walk import walk
     from kit.units import Length, cm, inch, mm
 
     __version__: str
@@ -84,7 +84,7 @@ _HOMES = {
     "Traced": "kit.blocks.traced",
     "read_traced": "kit.blocks.traced_file",
     "name_edges": "kit.live.name_edges",
-    "walk": "kit.sewing.walked",
+    "walk": "kit.sewing.seam_walk",
     "remedies": "kit.proof.mending",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",

@@ -163,11 +163,11 @@ def _seconds(text: str) -> int:
 
 
 def _build(options: argparse.Namespace) -> int:
+    from kit.booklet.asked_forms import FOLDED, asked_forms
     from kit.booklet.build import build
-    from kit.booklet.wanted import FOLDED, wanted
     from kit.language import say
 
-    wanted(options.forms)  # refuses an unknown form before anything is said or run
+    asked_forms(options.forms)  # refuses an unknown form before anything is said or run
     name = options.notebook.stem.replace("_", "-") + (f"-{options.language}" if options.language else "")
     out = options.out or Path("out") / name
     _say_code(options.notebook)

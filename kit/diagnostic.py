@@ -19,10 +19,10 @@ class Value(NamedTuple):
     """What fills a place of a message: a value and its `kind`, which says how it is put into words.
 
     length, allowance, finished (mm, rounded as the trade does for each); exact (mm with two decimals); share (0..1);
-    number (with decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own
+    number (decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own
     words, or what is written in code); title (of a piece or strip, within a sentence); piece ((title, side or ""));
-    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`Spot`); row (of `Spot`: runs sewn as one); name (of a
-    point or line in code); measure (name of a body measurement;
+    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); row (of
+    `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name of a body measurement;
     measure_first: as the first word of a sentence); message (`Message`); list, string and parted (of
     `Value`: a, b and c; a, b, c; a; b; c).
     `system`: the unit read first, where it is not the reader's."""
@@ -39,7 +39,7 @@ class EdgeName(NamedTuple):
     said: str = ""
 
 
-class Spot(NamedTuple):
+class NamedPlace(NamedTuple):
     """Edges of a piece, or what a mark of it is called (a text), on one `side` or on both ("")."""
 
     title: str
@@ -219,14 +219,14 @@ def _plain(value: Value) -> dict[str, Any]:
         return {"value": [_plain(each) for each in given], "kind": value.kind}
     if isinstance(given, EdgeName):
         return {"value": given.name, "kind": value.kind}
-    if isinstance(given, Spot):
+    if isinstance(given, NamedPlace):
         return {"value": _spot(given), "kind": value.kind}
     if value.kind == "row":
         return {"value": [_spot(each) for each in given], "kind": value.kind}
     return {"value": given, "kind": value.kind}
 
 
-def _spot(spot: Spot) -> dict[str, Any]:
+def _spot(spot: NamedPlace) -> dict[str, Any]:
     names = [each.name if isinstance(each, EdgeName) else each for each in spot.edges]
     return {"piece": spot.title, "edges": names, "side": spot.side}
 

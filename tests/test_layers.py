@@ -11,7 +11,7 @@ ROOT = Path(__file__).resolve().parent.parent
 
 FLOORS = (
     ("diagnostic",),
-    ("errors", "breath"),
+    ("errors", "pausing"),
     ("resources", "placeholder", "atomic"),
     ("language",),
     ("units",),

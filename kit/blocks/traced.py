@@ -17,8 +17,8 @@ from kit.piece.piece import CutPlan, Edge, Piece, landmarks_of
 from kit.piece.role import EDGE_ROLES, LANDMARKS, PIECE_ROLES, EdgeRole, Landmark, PieceRole
 from kit.units import Length, show_metric
 
-Spot = Sequence[float]
-EdgeLine = Sequence[Spot] | Path
+Across = Sequence[float]
+EdgeLine = Sequence[Across] | Path
 Edges = Mapping[str, EdgeLine] | Sequence[tuple[str, EdgeLine]]
 
 _UNITS = {"mm": 1.0, "cm": 10.0, "inch": 25.4}
@@ -61,7 +61,7 @@ class Traced:
     pieces: Mapping[str, Edges]
     unit: str = "cm"
     size: str = ""
-    points: Mapping[str, Mapping[str, Spot]] = field(default_factory=dict)
+    points: Mapping[str, Mapping[str, Across]] = field(default_factory=dict)
     messages: tuple[str, ...] = field(default=(), compare=False)
     roles: Mapping[str, str] = field(default_factory=dict)
     drafted: tuple[Piece, ...] = field(init=False, compare=False)
@@ -199,7 +199,7 @@ def _place(point: Point) -> str:
     return f"x {show_metric(point.x)}, y {show_metric(point.y)}"
 
 
-def _point(spot: Spot, factor: float, where: str) -> Point:
+def _point(spot: Across, factor: float, where: str) -> Point:
     try:
         x, y = (float(value) if isinstance(value, Length) else float(value) * factor for value in spot)
     except (TypeError, ValueError):

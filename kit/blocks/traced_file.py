@@ -15,7 +15,7 @@ from typing import Any
 from kit.blocks.joining import Joined, join, loop_from_corner
 from kit.blocks.strokes import UNITS, Sketch, Stroke
 from kit.blocks.traced import Traced
-from kit.blocks.traced_outline import Spot, TracedOutline, laid, named_edges
+from kit.blocks.traced_outline import EdgeEnd, TracedOutline, laid, named_edges
 from kit.errors import KitError, near
 from kit.geometry import Path
 from kit.piece.role import edge_role
@@ -69,12 +69,12 @@ class TracedFile:
     def top(
         self,
         title: str,
-        pieces: Mapping[str, Mapping[str, tuple[Spot, Spot]]],
+        pieces: Mapping[str, Mapping[str, tuple[EdgeEnd, EdgeEnd]]],
         *,
         waist: Any = None,
         centre: Any = None,
         outlines: Mapping[str, int | str] | None = None,
-        points: Mapping[str, Mapping[str, Spot]] | None = None,
+        points: Mapping[str, Mapping[str, EdgeEnd]] | None = None,
         size: str = "",
         roles: Mapping[str, str] | None = None,
     ) -> Traced:

@@ -11,7 +11,7 @@ from kit.errors import KitError
 from kit.geometry import UP, Motion, Path, Point
 from kit.units import Length, length, show_metric
 
-Spot = int | Sequence[float]
+EdgeEnd = int | Sequence[float]
 """A corner's number, or a place in the drawing as two lengths (x, y up)."""
 
 _NEAR = 3.0
@@ -37,7 +37,7 @@ class TracedOutline:
         """Where corner `number` (from 1) is, as drawn. `KitError` when there is none."""
         return self.path.at(self.along(number))
 
-    def along(self, spot: Spot) -> float:
+    def along(self, spot: EdgeEnd) -> float:
         """How far along the path a corner or place is, in mm. `KitError` for neither."""
         if isinstance(spot, int) and not isinstance(spot, bool):
             if not 1 <= spot <= len(self.corners):
@@ -64,7 +64,7 @@ class TracedOutline:
         return found if found < self.path.length - 1e-6 else 0.0
 
 
-def named_edges(outline: TracedOutline, edges: Mapping[str, tuple[Spot, Spot]]) -> list[tuple[str, Path]]:
+def named_edges(outline: TracedOutline, edges: Mapping[str, tuple[EdgeEnd, EdgeEnd]]) -> list[tuple[str, Path]]:
     """The named edges, each between two corners or places, clockwise around the outline as drawn. `KitError`
     when they do not follow each other once around it."""
     whole = outline.path.length

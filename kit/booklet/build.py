@@ -19,6 +19,7 @@ from pathlib import Path
 from time import perf_counter
 
 from kit.atomic import make_folder, write_atomically
+from kit.booklet.asked_forms import ALL, EPUB, FOLDED, HTML, AskedForms, asked_forms
 from kit.booklet.buying import Shopping, shopping
 from kit.booklet.compose import compose
 from kit.booklet.epub import epub
@@ -32,7 +33,6 @@ from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
 from kit.booklet.typeset import Set, set_in_type
-from kit.booklet.wanted import ALL, EPUB, FOLDED, HTML, Wanted, wanted
 from kit.errors import KitError
 from kit.language import SOURCE, languages, speaking
 from kit.lesson.pattern import Pattern
@@ -84,7 +84,7 @@ def build(
     began = perf_counter()
     timings: dict[str, float] = {}
     stage = _Stages(timings)
-    asked = wanted(forms)
+    asked = asked_forms(forms)
     if language is not None:
         with speaking(language):
             pass  # refuses a language without a catalogue before the notebook runs
@@ -164,7 +164,7 @@ class _Writing:
     bought: Shopping
     lesson: LessonFolder
     look: BookTheme
-    asked: Wanted
+    asked: AskedForms
     made: Path
     stage: _Stages
     progress: Callable[[str], None]

@@ -7,7 +7,7 @@ from functools import lru_cache
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
-from kit.booklet.fine import fine
+from kit.booklet.fine_setting import set_finely
 from kit.booklet.forms import SCREEN, Form
 from kit.booklet.model import Booklet, IndexEntry
 from kit.booklet.theme_file import BookTheme
@@ -60,7 +60,7 @@ def _environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.filters["fine"] = fine
+    environment.filters["fine"] = set_finely
     environment.globals["say"] = say
     environment.globals["see_steps"] = _see_steps
     return environment

@@ -17,10 +17,10 @@ from typing import Any, Literal
 import shapely
 from shapely import affinity
 
-from kit.breath import breathe
 from kit.cloth.cut_list import at_fold, lengthwise
 from kit.geometry import Curve, Line, Motion, Point, Vector
 from kit.lesson.pattern import Pattern
+from kit.pausing import pause_here
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Cloth, Piece, Side, Strip
 from kit.piece.strips import ROOT2, bias_cloth
@@ -109,7 +109,7 @@ def parts(pattern: Pattern, cloth: Cloth) -> tuple[Part, ...]:
     """Everything cut from `cloth`, in the order of the pattern. Raises `KitError` as `cut_line` does."""
     found: list[Part] = []
     for piece in pattern.pieces:
-        breathe()
+        pause_here()
         count = piece.cut.count if piece.cut.cloth == cloth else 0
         if cloth == "interfacing":
             count = max(count, piece.cut.interfacing)

@@ -19,7 +19,7 @@ from typing import Any
 import numpy as np
 import shapely
 
-from kit.breath import breathe
+from kit.pausing import pause_here
 
 COLUMN = 8.0
 MARGIN = 0.15  # mm a polygon may lie inside the curves it stands for, and an arc of a grown corner inside its circle
@@ -164,7 +164,7 @@ def best_tuck(
         if alike in seen:
             continue
         seen.add(alike)
-        breathe()
+        pause_here()
         found = tuck(shapes, order, across, None if best is None else best.rows)
         if found is None:
             if best is None:

@@ -26,7 +26,7 @@ from kit.language import say
 from kit.lesson.parameter import Setting
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import named
-from kit.sewing.walked import run_of
+from kit.sewing.seam_walk import run_of
 from kit.units import Size, System, both, length, mm
 from kit.wording.lists import listed
 from kit.wording.names import edge_label

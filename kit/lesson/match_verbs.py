@@ -13,7 +13,7 @@ from kit.lesson.true_verbs import Edges, bench_of, own_edges
 from kit.lesson.verb import verb
 from kit.piece.folded import Folded, folded
 from kit.piece.piece import Mark, Notch
-from kit.sewing.walked import Walk, walked
+from kit.sewing.seam_walk import Walk, walk_folded
 from kit.units import Length, Size, both
 
 Notched = Size | PaperPoint | tuple[Size, Size]
@@ -137,7 +137,7 @@ def _walk(
     a, b = one.freeze(), other.freeze()
     if a.name == b.name and edges == others:
         raise KitError("an edge is not sewn to itself.", where=a.title, do="Name the two edges that meet.")
-    return walked(folded(a, edges), folded(b, others), turned=turned)
+    return walk_folded(folded(a, edges), folded(b, others), turned=turned)
 
 
 def _place(found: Walk, given: Notched, end: str, where: str) -> tuple[float, float, Length | None]:

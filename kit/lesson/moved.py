@@ -15,7 +15,7 @@ from kit.lesson.derive import inside_left
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 
-Place = Literal["start", "middle", "end"]
+OfRun = Literal["start", "middle", "end"]
 LEAST = 0.5
 """An edge has moved where its line shifted by more than this, in mm."""
 TOLD = 0.8
@@ -31,7 +31,7 @@ class Shift:
     the direction square to the later line, out of the cloth."""
 
     edge: str
-    place: Place
+    place: OfRun
     dx: float
     dy: float
     size: float
@@ -104,7 +104,7 @@ def _shifts(name: str, old: Path, new: Path, out: float) -> list[Shift]:
         return []
     line = _carried(old)
 
-    def shift(place: Place, a: Point, b: Point, along: float) -> Shift:
+    def shift(place: OfRun, a: Point, b: Point, along: float) -> Shift:
         step = b - a
         size = step.length
         return Shift(name, place, step.x, step.y, size, a, new.normal_at(along) * out)

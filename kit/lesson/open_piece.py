@@ -12,7 +12,7 @@ from typing import Any, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
-from kit.lesson.pattern import Spot
+from kit.lesson.pattern import StepMeasure
 from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
 from kit.lesson.verb import RESERVED
 from kit.piece.piece import Edge, Piece
@@ -31,7 +31,7 @@ class OpenPiece:
     def __init__(self, piece: Piece) -> None:
         self.before = piece
         self.piece = piece
-        self.spots: list[Spot] = []
+        self.spots: list[StepMeasure] = []
         self.drawn: set[str] = set()
 
     # ---- what is on it --------------------------------------------------------------------------------
@@ -150,7 +150,7 @@ class OpenPiece:
 
     def spot(self, name: str, value: float, start: Point, end: Point, along: Path | None, edge: str = "") -> None:
         """Write down a measure of this name for the picture."""
-        self.spots.append(Spot(name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge)))
+        self.spots.append(StepMeasure(name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge)))
 
     # ---- the end of the step --------------------------------------------------------------------------
 

@@ -22,7 +22,7 @@ from kit.diagnostic import Message
 from kit.errors import KitError
 from kit.language import SOURCE, keys, languages, say, says, speaking
 from kit.lesson.fitting import Fitting
-from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, Spot, StepRecord, Value
+from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, StepMeasure, StepRecord, Value
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Edge, Mark, Piece, Strip
 from kit.placeholder import Placeholder, name_of, split
@@ -292,7 +292,7 @@ class _Walk:
             case Value():
                 said = self._say(thing.label, "name")
                 return {"said": said if said != thing.label else thing.said, "why": self._say(thing.why, "why")}
-            case Spot():
+            case StepMeasure():
                 kits = thing.edge or thing.name in MEASUREMENTS  # said when it is shown
                 return {"label": thing.label if kits else self._say(thing.label, "measure")}
             case Fitting():

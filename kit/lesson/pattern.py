@@ -95,7 +95,7 @@ class Value:
 
 
 @dataclass(frozen=True)
-class Spot:
+class StepMeasure:
     """A measure shown in a step's picture: `name` and `value` in mm, dimensioned on `piece` between `start`
     and `end`; `along` is the line it runs along when it is not straight. `edge` is the edge whose allowance it is,
     where the lesson gave it no name of its own. `allowance` says that it is one: the picture draws both its lines."""
@@ -129,7 +129,7 @@ class StepRecord:
     new: tuple[tuple[str, str, Path], ...]
     removed: tuple[tuple[str, str, Path], ...]
     new_points: tuple[tuple[str, str, Point], ...]
-    spots: tuple[Spot, ...]
+    spots: tuple[StepMeasure, ...]
     strips: tuple[Strip, ...] = ()
     new_notches: tuple[tuple[str, Notch], ...] = ()
     new_marks: tuple[tuple[str, Mark], ...] = ()

@@ -14,7 +14,7 @@ from kit.lesson.true_verbs import bench_of
 from kit.lesson.verb import verb
 from kit.piece.folded import cloth_left, folded
 from kit.piece.piece import Mark, Piece
-from kit.sewing.walked import opposed
+from kit.sewing.seam_walk import opposed
 from kit.units import Size, both, show
 
 TOWARD_EDGE = 3.0

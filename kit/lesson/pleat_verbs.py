@@ -21,7 +21,7 @@ from kit.piece.pleat import pleat_of
 from kit.units import Length, Size
 
 if TYPE_CHECKING:
-    from kit.lesson.slash import Place
+    from kit.lesson.slash import AlongEdge
 
 _STYLES = ("knife", "box", "inverted")
 
@@ -155,10 +155,10 @@ def true_pleat(bench: OpenPiece, name: str) -> None:
 def _far(
     bench: OpenPiece,
     piece: Piece,
-    start: Place,
+    start: AlongEdge,
     to: tuple[str | PaperLine, At] | PaperPoint | None,
     along: PaperLine | None,
-) -> Place:
+) -> AlongEdge:
     if to is None:
         return pleating.across(piece, *start, None if along is None else _straight(bench, along))
     if along is not None:

@@ -12,7 +12,7 @@ from typing import Literal
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.lesson.shaping import opened
-from kit.lesson.slash import SAME, Place, on_edge, with_path
+from kit.lesson.slash import SAME, AlongEdge, on_edge, with_path
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import cap, pleat_of
@@ -23,7 +23,7 @@ Style = Literal["knife", "box", "inverted"]
 Held = Literal["near", "both"]
 
 
-def across(piece: Piece, edge: str, at: float, way: Vector | None = None) -> Place:
+def across(piece: Piece, edge: str, at: float, way: Vector | None = None) -> AlongEdge:
     """The place on another edge straight across from `at` mm along `edge`: square to it, or in the direction `way`
     (either sense of it). `KitError` when no edge lies there."""
     start = on_edge(piece, edge, at)
@@ -46,8 +46,8 @@ def across(piece: Piece, edge: str, at: float, way: Vector | None = None) -> Pla
 def add_pleat(
     piece: Piece,
     name: str,
-    near: Place,
-    far: Place,
+    near: AlongEdge,
+    far: AlongEdge,
     intake: float,
     *,
     tapered: bool = False,
@@ -92,7 +92,7 @@ def add_pleat(
     return true_pleat(replace(spread, pleats=(*spread.pleats, pleat)), name)
 
 
-def _moved_tip(piece: Piece, far: Place, at: float) -> Point:
+def _moved_tip(piece: Piece, far: AlongEdge, at: float) -> Point:
     return piece.edge(far[0]).path.at(min(max(at, 0.0), piece.edge(far[0]).path.length))
 
 
@@ -123,8 +123,8 @@ def _with_stretch(piece: Piece, name: str, far: bool) -> Piece:
 def box_pleat(
     piece: Piece,
     name: str,
-    near: Place,
-    far: Place,
+    near: AlongEdge,
+    far: AlongEdge,
     intake: float,
     *,
     inverted: bool = False,
@@ -173,8 +173,8 @@ def _divided(
     whole: Piece,
     name: str,
     label: str,
-    near: Place,
-    far: Place,
+    near: AlongEdge,
+    far: AlongEdge,
     intake: float,
     *,
     tapered: bool,
@@ -199,14 +199,14 @@ def _divided(
     return true_pleat(true_pleat(laid, a.name), b.name)
 
 
-def _at(piece: Piece, place: Place) -> Point:
+def _at(piece: Piece, place: AlongEdge) -> Point:
     return on_edge(piece, *place)
 
 
 def tuck_row(
     piece: Piece,
     name: str,
-    near: Place,
+    near: AlongEdge,
     *,
     count: int,
     depth: float,

@@ -9,20 +9,20 @@ from dataclasses import replace
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.corners import meeting
-from kit.lesson.slash import STAY, Part, Place, holds, on_edge, rearranged, slash_line, with_path
+from kit.lesson.slash import STAY, AlongEdge, Part, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.piece import Edge, Piece
 from kit.piece.pleat import stretches
 from kit.units import both
 
 
-def spread(piece: Piece, first: Place, second: Place, amount: float, *, hinged: bool = False) -> Piece:
+def spread(piece: Piece, first: AlongEdge, second: AlongEdge, amount: float, *, hinged: bool = False) -> Piece:
     """The paper slashed from one place on the outline to another and spread by `amount` mm: parallel, or hinged
     at the second place so that it opens at the first alone."""
     return opened(piece, first, second, amount, hinged=hinged)[0]
 
 
 def opened(
-    piece: Piece, first: Place, second: Place, amount: float, *, hinged: bool = False
+    piece: Piece, first: AlongEdge, second: AlongEdge, amount: float, *, hinged: bool = False
 ) -> tuple[Piece, Callable[[str, float, bool], float]]:
     """The paper spread, and where a place on an old edge lies on the new one (before or after a gap there)."""
     a, b = on_edge(piece, *first), on_edge(piece, *second)

@@ -23,7 +23,7 @@ from kit.units import both
 if TYPE_CHECKING:
     from shapely.geometry import Polygon
 
-Place = tuple[str, float]
+AlongEdge = tuple[str, float]
 """A place on the outline: an edge and mm along it."""
 
 SAME = 1e-6
@@ -35,13 +35,13 @@ STAY = Motion.identity()
 class Part:
     """A part of the paper: the outline from one place on to another, how it is moved, and the inner corner."""
 
-    start: Place
-    end: Place
+    start: AlongEdge
+    end: AlongEdge
     motion: Motion
     inner: Point | None = None
 
 
-def _stretches(piece: Piece, start: Place, end: Place) -> list[tuple[str, float, float]]:
+def _stretches(piece: Piece, start: AlongEdge, end: AlongEdge) -> list[tuple[str, float, float]]:
     """The outline from `start` on around to `end`, edge by edge: (edge, from, to)."""
     names = [edge.name for edge in piece.edges]
     lengths = {edge.name: edge.path.length for edge in piece.edges}

@@ -18,7 +18,7 @@ from kit.lesson.slash import with_path
 from kit.piece.folded import CornerAt, Folded, corner_at, folded
 from kit.piece.piece import Piece
 from kit.piece.pleat import stretches
-from kit.sewing.walked import drawn, opposed
+from kit.sewing.seam_walk import drawn, opposed
 from kit.units import both
 
 Share = Literal["half", "own", "other"]

@@ -19,7 +19,7 @@ from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
 from kit.lesson.own_code import stopped
-from kit.lesson.pattern import Pattern, SewRecord, Spot, StepRecord
+from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
@@ -275,9 +275,9 @@ def _allowances(piece: Piece) -> set[tuple[str, float]]:
     return {(e.name, e.allowance) for e in piece.edges if e.allowance is not None and e.name != piece.fold}
 
 
-def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
+def _labelled(spots: tuple[StepMeasure, ...], table: _Table) -> tuple[StepMeasure, ...]:
     labels = {name: p.label for name, p in table.parameters.items()}
-    seen: dict[tuple[str, str], Spot] = {}
+    seen: dict[tuple[str, str], StepMeasure] = {}
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))
         edge = "" if spot.name in labels else spot.edge
@@ -285,7 +285,7 @@ def _labelled(spots: tuple[Spot, ...], table: _Table) -> tuple[Spot, ...]:
     return tuple(seen.values())
 
 
-def _text_values(entry: Entry, table: _Table, spots: tuple[Spot, ...]) -> tuple[tuple[str, float, str], ...]:
+def _text_values(entry: Entry, table: _Table, spots: tuple[StepMeasure, ...]) -> tuple[tuple[str, float, str], ...]:
     """The numbers a step's words may name: its own arguments and what it measured."""
     found: dict[str, tuple[str, float, str]] = {spot.name: (spot.name, spot.value, spot.kind) for spot in spots}
     for name in entry.uses:

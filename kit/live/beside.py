@@ -28,7 +28,7 @@ from kit.live.pace import Settled
 from kit.live.speech import in_words_of
 
 if TYPE_CHECKING:
-    from kit.sewing.walked import Walk as Walked
+    from kit.sewing.seam_walk import Walk as Walked
 
 __all__ = ["Lesson", "NotebookSide", "beside"]
 
@@ -151,7 +151,7 @@ class NotebookSide:
         self._walks[walk.first, walk.second] = (display(HTML(html), display_id=True), html, walk)
 
     def _walked(self, asked: Walk, pattern: Pattern | None = None) -> Walked:
-        from kit.sewing.walked import walk
+        from kit.sewing.seam_walk import walk
 
         lesson = self.lesson
         whole = pattern or work(lesson.definition, lesson.body, lesson.values, whole=False)

@@ -14,7 +14,7 @@ from kit.atomic import write_atomically
 from kit.errors import KitError, near
 from kit.lesson.pattern import Pattern
 from kit.live.film_file import GIF_RATE, gif, mp4, png
-from kit.live.shots import ROOM, Shot, shots
+from kit.live.player_pictures import ROOM, PlayerPicture, player_pictures
 from kit.picture.filming import filming
 from kit.picture.raster import Pixels, Raster, raster
 from kit.picture.staged import Stage
@@ -64,7 +64,7 @@ def lesson_clips(
     pattern = lesson if isinstance(lesson, Pattern) else lesson.work()
     system = system or (pattern.lesson.units if isinstance(lesson, Pattern) else lesson.units)
     _check(kind, size, seconds, rate, ground)
-    groups = _chosen(shots(pattern, system), steps)
+    groups = _chosen(player_pictures(pattern, system), steps)
     parts = sum(len(group) for group in groups)
     made: list[Path] = []
     done = 0
@@ -91,19 +91,19 @@ def lesson_clips(
     return tuple(made)
 
 
-def name_of(shot: Shot) -> str:
+def name_of(shot: PlayerPicture) -> str:
     """The name of a shot's file: draft-03-overarm, sew-02-shoulders-1."""
     part = f"-{shot.picture}" if shot.pictures > 1 else ""
     return f"{shot.kind}-{shot.number:02d}-{shot.key}{part}"
 
 
-def _chosen(found: Sequence[Shot], steps: Sequence[str] | str | None) -> list[list[Shot]]:
+def _chosen(found: Sequence[PlayerPicture], steps: Sequence[str] | str | None) -> list[list[PlayerPicture]]:
     wanted = [steps] if isinstance(steps, str) else steps
     keys = list(dict.fromkeys(shot.key for shot in found))
     for name in wanted or ():
         if name not in keys:
             raise KitError(f"there is no step '{name}'.", where="clips", do=near(name, keys))
-    groups: dict[tuple[str, str], list[Shot]] = {}
+    groups: dict[tuple[str, str], list[PlayerPicture]] = {}
     for shot in found:
         if shot.draw is not None and (wanted is None or shot.key in wanted):
             groups.setdefault((shot.kind, shot.key), []).append(shot)
@@ -145,7 +145,7 @@ def _is_colour(text: str) -> bool:
 
 
 def _file(
-    pictures: Sequence[Shot],
+    pictures: Sequence[PlayerPicture],
     kind: Kind,
     size: tuple[int, int],
     seconds: float,
@@ -173,7 +173,7 @@ def _file(
     return gif(frames()) if kind == "gif" else mp4(frames(), size, rate)
 
 
-def _stage(shot: Shot, size: tuple[int, int], ground: str) -> Stage:
+def _stage(shot: PlayerPicture, size: tuple[int, int], ground: str) -> Stage:
     """The picture on as much room as it is drawn for, in the shape of `size`."""
     assert shot.draw is not None
     k = max(size[0] / ROOM[0], size[1] / ROOM[1])
@@ -181,7 +181,7 @@ def _stage(shot: Shot, size: tuple[int, int], ground: str) -> Stage:
     return Stage(shot.draw(), size[0] / k, size[1] / k, theme, ground=False)
 
 
-def _frames(shot: Shot, size: tuple[int, int], count: int, ground: str) -> Iterator[Pixels]:
+def _frames(shot: PlayerPicture, size: tuple[int, int], count: int, ground: str) -> Iterator[Pixels]:
     """The picture being made in `count` frames, standing still at the end."""
     stage, pen = _stage(shot, size, ground), Raster(size, ground, min(size) * _MARGIN)
     last, pixels = -1.0, None

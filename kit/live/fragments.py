@@ -17,7 +17,7 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.drawing import Drawing
 from kit.picture.svg_pen import svg
 from kit.proof.finding import Finding
-from kit.sewing.walked import Walk
+from kit.sewing.seam_walk import Walk
 from kit.units import System, both
 from kit.wording.lists import strung
 

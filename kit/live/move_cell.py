@@ -19,8 +19,8 @@ from kit.lesson.working import work
 from kit.live import outline_moves as outline
 from kit.live import paper_moves as paper
 from kit.live.fragments import plain
-from kit.live.hand import Chosen, Drawn, Hand, piece_said, said
 from kit.live.outline_moves import Ways
+from kit.live.picked import Chosen, Drawn, Picked, piece_said, said
 from kit.live.tidy_source import (
     Call,
     free,
@@ -49,8 +49,8 @@ _TRIES = 4
 class Kind:
     """A kind of move: how it is drawn, and the ways it can be done (none where there is but one)."""
 
-    draw: Callable[[Hand], Drawn]
-    ways: Callable[[Hand], Ways] | None = None
+    draw: Callable[[Picked], Drawn]
+    ways: Callable[[Picked], Ways] | None = None
 
 
 MOVES: dict[str, Kind] = {
@@ -133,7 +133,7 @@ def ways_for(name: str, lesson: Lesson, pattern: Pattern, chosen: Sequence[Chose
     if ways is None:
         return []
     try:
-        return ways(Hand(laid(lesson, pattern, after), chosen))
+        return ways(Picked(laid(lesson, pattern, after), chosen))
     except KitError:
         return []
 
@@ -141,7 +141,7 @@ def ways_for(name: str, lesson: Lesson, pattern: Pattern, chosen: Sequence[Chose
 def fits(name: str, lesson: Lesson, pattern: Pattern, chosen: Sequence[Chosen], after: str = "") -> str:
     """Why a move does not fit what is chosen; nothing when it does."""
     try:
-        MOVES[name].draw(Hand(laid(lesson, pattern, after), chosen))
+        MOVES[name].draw(Picked(laid(lesson, pattern, after), chosen))
     except KitError as error:
         return str(error)
     return ""
@@ -188,7 +188,7 @@ class _Writing:
         taken = {*pieces, *(p.name for p in lesson.parameters), *(e.name for e in entries), *names, *_LOCALS}
         taken |= {m.name for m in pattern.body.measures} | {s.name for s in pattern.strips} | {called, *UNITS}
         self.taken = frozenset(taken)
-        self.hand = Hand(
+        self.picked = Picked(
             pieces,
             chosen,
             way=move.way,
@@ -198,7 +198,7 @@ class _Writing:
             system=move.system,
             known=self.known,
         )
-        self.drawn = MOVES[move.name].draw(self.hand)
+        self.drawn = MOVES[move.name].draw(self.picked)
 
     def cell(self, ranged: bool) -> Cell:
         drawn = self.drawn
@@ -248,18 +248,18 @@ class _Writing:
         return replace(cell, source=source, parameters=tuple(lines))
 
     def _step(self, title: str, name: str) -> list[str]:
-        drawn, hand = self.drawn, self.hand
+        drawn, picked = self.drawn, self.picked
         args = [quoted(title)]
         if drawn.makes:
             args.append(f'makes="{drawn.makes}"')
         if self.after:
             args.append(f'after="{self.after}"')
-        uses = [*hand.names, *filter(None, (drawn.makes, drawn.measure))]
+        uses = [*picked.names, *filter(None, (drawn.makes, drawn.measure))]
         words, body = list(drawn.words), list(drawn.body)
-        if len(hand.names) > 1 and not drawn.apart:
-            pieces = listed([piece_said(hand.pieces[name]) for name in hand.names])
+        if len(picked.names) > 1 and not drawn.apart:
+            pieces = listed([piece_said(picked.pieces[name]) for name in picked.names])
             words.append(say("canvas_moves.on_pieces", pieces=pieces))
-            body = [f"for piece in ({', '.join(hand.names)}):", *statements(body, 4)]
+            body = [f"for piece in ({', '.join(picked.names)}):", *statements(body, 4)]
         return function(Call(f"@{self.called}.step", tuple(args)), name, uses, " ".join(words), body)
 
     # ---- trying it ----------------------------------------------------------------------------------------

@@ -16,7 +16,7 @@ import time
 from collections.abc import Callable, Iterator
 from contextvars import copy_context
 
-from kit.breath import Stopped, breathe, breathing
+from kit.pausing import Stopped, pause_here, pausing
 
 _QUIET_TURNS = 3
 """Turns of the loop without a new move that count as quiet: one reads a message, one hands it on, one spare."""
@@ -125,7 +125,7 @@ _ONE_AT_A_TIME = threading.Lock()
 
 class Aside:
     """Calls `work` in a thread when nothing was asked for `wait` seconds. What it yields are functions that show what
-    it found; they are called on the loop. A new move or `drop` stops the work at its next breath (kit.breath) and
+    it found; they are called on the loop. A new move or `drop` stops the work at its next `pause_here` and
     keeps what it found from being shown. `patient`: without a running loop it waits for `now`."""
 
     def __init__(self, work: Callable[[], Iterator[Show]], wait: float, *, patient: bool = False) -> None:
@@ -188,9 +188,9 @@ class Aside:
                 found()
 
         # A loop that is closed takes nothing more: there is nobody left to show it to.
-        with contextlib.suppress(Stopped, RuntimeError), _ONE_AT_A_TIME, breathing(pause):
-            breathe()
+        with contextlib.suppress(Stopped, RuntimeError), _ONE_AT_A_TIME, pausing(pause):
+            pause_here()
             for found in self._work():
-                breathe()
+                pause_here()
                 loop.call_soon_threadsafe(show, found)
             loop.call_soon_threadsafe(stop.set)

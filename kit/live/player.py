@@ -24,7 +24,7 @@ from kit.live.chapter_list import ChapterList
 from kit.live.clips import KINDS, lesson_clips
 from kit.live.followers import followers
 from kit.live.pace import Latest, running_loop
-from kit.live.shots import ROOM, Shot, shots
+from kit.live.player_pictures import ROOM, PlayerPicture, player_pictures
 from kit.picture.filming import GROUNDS, filming
 from kit.picture.reveal import seconds
 from kit.picture.staged import Stage
@@ -96,7 +96,7 @@ class Player(anywidget.AnyWidget):
         self.lesson = lesson
         self.pattern: Pattern | None = None
         self.cell, self._run = running_cell()
-        self._shots: tuple[Shot, ...] = ()
+        self._shots: tuple[PlayerPicture, ...] = ()
         self._list = ChapterList(lesson)
         self._titles: tuple[tuple[str, str], ...] = ()
         self._latest = Latest(self._draw)
@@ -200,7 +200,7 @@ class Player(anywidget.AnyWidget):
         held = self._shots[self.index].place if self.index < len(self._shots) else None
         try:
             pattern = self.lesson.work()
-            found = shots(pattern, self.lesson.units)
+            found = player_pictures(pattern, self.lesson.units)
         except Exception as error:
             with self.hold_sync():
                 self.message, self.stale = fragments.plain(error), True

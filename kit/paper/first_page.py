@@ -48,7 +48,7 @@ _PRACTICE = ("practise_smaller", "practise_blades")
 
 
 @dataclass(frozen=True)
-class Spot:
+class PageBox:
     """Something on a front page: lower left corner, width and height in mm, page counted from 0."""
 
     page: int
@@ -64,12 +64,12 @@ class Front:
     by name ("print", "join", "cut") and the rooms the page plan may take."""
 
     pages: int
-    metric: Spot
-    inch: Spot
-    across: Spot
-    upright: Spot
-    notes: dict[str, Spot]
-    plans: tuple[Spot, ...]
+    metric: PageBox
+    inch: PageBox
+    across: PageBox
+    upright: PageBox
+    notes: dict[str, PageBox]
+    plans: tuple[PageBox, ...]
 
 
 def print_notes(paper: Paper, request: PageRequest) -> tuple[str, ...]:
@@ -101,17 +101,17 @@ def front(held: Paper, request: PageRequest) -> Front:
         join = right - GAUGE_WIDTH - 3
         return Front(
             1,
-            Spot(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
-            Spot(0, left, y - METRIC_SIDE - 5 - INCH_SIDE, INCH_SIDE, INCH_SIDE),
-            Spot(0, left, y - METRIC_SIDE - INCH_SIDE - 7 - GAUGE_WIDTH, across, GAUGE_WIDTH),
-            Spot(0, left + width - GAUGE_WIDTH, y - upright, GAUGE_WIDTH, upright),
+            PageBox(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
+            PageBox(0, left, y - METRIC_SIDE - 5 - INCH_SIDE, INCH_SIDE, INCH_SIDE),
+            PageBox(0, left, y - METRIC_SIDE - INCH_SIDE - 7 - GAUGE_WIDTH, across, GAUGE_WIDTH),
+            PageBox(0, left + width - GAUGE_WIDTH, y - upright, GAUGE_WIDTH, upright),
             {
-                "print": Spot(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
-                "cut": Spot(0, left + 6, y - METRIC_SIDE - 5 - INCH_SIDE + 8, INCH_SIDE - 12, inch),
-                "join": Spot(0, aside, y - upright, join, upright),
+                "print": PageBox(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
+                "cut": PageBox(0, left + 6, y - METRIC_SIDE - 5 - INCH_SIDE + 8, INCH_SIDE - 12, inch),
+                "join": PageBox(0, aside, y - upright, join, upright),
             },
             (
-                Spot(
+                PageBox(
                     0,
                     aside,
                     held.margin_y + 2,
@@ -124,18 +124,18 @@ def front(held: Paper, request: PageRequest) -> Front:
         foot = y - INCH_SIDE - 4
         return Front(
             1,
-            Spot(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
-            Spot(0, left + METRIC_SIDE + 4, y - INCH_SIDE, INCH_SIDE, INCH_SIDE),
-            Spot(0, left, foot - GAUGE_WIDTH, across, GAUGE_WIDTH),
-            Spot(0, left + METRIC_SIDE + INCH_SIDE + 7, y - upright, GAUGE_WIDTH, upright),
+            PageBox(0, left, y - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE),
+            PageBox(0, left + METRIC_SIDE + 4, y - INCH_SIDE, INCH_SIDE, INCH_SIDE),
+            PageBox(0, left, foot - GAUGE_WIDTH, across, GAUGE_WIDTH),
+            PageBox(0, left + METRIC_SIDE + INCH_SIDE + 7, y - upright, GAUGE_WIDTH, upright),
             {
-                "print": Spot(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
-                "cut": Spot(0, left + METRIC_SIDE + 10, y - INCH_SIDE + 8, INCH_SIDE - 12, inch),
-                "join": Spot(0, left, held.margin_y, across - 4, foot - GAUGE_WIDTH - 4 - held.margin_y),
+                "print": PageBox(0, left + 6, y - METRIC_SIDE + 8, METRIC_SIDE - 12, metric),
+                "cut": PageBox(0, left + METRIC_SIDE + 10, y - INCH_SIDE + 8, INCH_SIDE - 12, inch),
+                "join": PageBox(0, left, held.margin_y, across - 4, foot - GAUGE_WIDTH - 4 - held.margin_y),
             },
             (
-                Spot(0, left + across + 3, held.margin_y + 1, width - across - 3, foot - held.margin_y - 1),
-                Spot(
+                PageBox(0, left + across + 3, held.margin_y + 1, width - across - 3, foot - held.margin_y - 1),
+                PageBox(
                     0,
                     left + METRIC_SIDE + INCH_SIDE + 10 + GAUGE_WIDTH,
                     held.margin_y + 1,
@@ -167,22 +167,22 @@ def _small(held: Paper, request: PageRequest) -> Front:
         )
     top = bottom + height
     metric = _beneath(square_sides(request)[0][0], request)
-    square = Spot(1, left, top - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE)
-    other = Spot(2, left, top - INCH_SIDE, INCH_SIDE, INCH_SIDE)
+    square = PageBox(1, left, top - METRIC_SIDE, METRIC_SIDE, METRIC_SIDE)
+    other = PageBox(2, left, top - INCH_SIDE, INCH_SIDE, INCH_SIDE)
     beside, below = width - INCH_SIDE - 4, height - INCH_SIDE - 4
-    room = Spot(2, other.x + INCH_SIDE + 4, bottom + 1, beside, height - 1)
+    room = PageBox(2, other.x + INCH_SIDE + 4, bottom + 1, beside, height - 1)
     if below > beside:
-        room = Spot(2, left, bottom + 1, width, below - 1)
+        room = PageBox(2, left, bottom + 1, width, below - 1)
     return Front(
         4,
         square,
         other,
-        Spot(0, left, bottom, across, GAUGE_WIDTH),
-        Spot(3, left, top - upright, GAUGE_WIDTH, upright),
+        PageBox(0, left, bottom, across, GAUGE_WIDTH),
+        PageBox(3, left, top - upright, GAUGE_WIDTH, upright),
         {
-            "print": Spot(0, left, bottom + GAUGE_WIDTH + 2, width, height - _TOP - GAUGE_WIDTH - 2),
-            "cut": Spot(1, square.x + 6, square.y + 8, METRIC_SIDE - 12, metric),
-            "join": Spot(3, left + GAUGE_WIDTH + 4, bottom, width - GAUGE_WIDTH - 4, height),
+            "print": PageBox(0, left, bottom + GAUGE_WIDTH + 2, width, height - _TOP - GAUGE_WIDTH - 2),
+            "cut": PageBox(1, square.x + 6, square.y + 8, METRIC_SIDE - 12, metric),
+            "join": PageBox(3, left + GAUGE_WIDTH + 4, bottom, width - GAUGE_WIDTH - 4, height),
         },
         (room,),
     )
@@ -254,7 +254,7 @@ def _title(canvas: Canvas, pattern: Pattern, held: Paper, about: str, banner: st
     rule(canvas, left, top - 17, right, top - 17, Ink(0.3))
 
 
-def _square(canvas: Canvas, spot: Spot, side: float, name: str, said: str, full: bool) -> None:
+def _square(canvas: Canvas, spot: PageBox, side: float, name: str, said: str, full: bool) -> None:
     """The square in the upper left of its room; what it is, inside it where there is space."""
     top = spot.y + spot.height
     draw_square(canvas, spot.x, top - side, side, 0.0 if full else side / 10 if side % 5 == 0 else side / 8)
@@ -267,7 +267,7 @@ def _square(canvas: Canvas, spot: Spot, side: float, name: str, said: str, full:
         write(canvas, line, spot.x + side + 3, top - 4 - number * _LINE, 2.2)
 
 
-def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], spot: Spot) -> None:
+def _notes(canvas: Canvas, heading: str, notes: tuple[str, ...], spot: PageBox) -> None:
     """Numbered notes under a heading, from the top of their room downward, smaller where they must be."""
     size = _TEXT
     while size > 1.6 and _tall(notes, size, spot.width) > spot.height:
@@ -289,14 +289,14 @@ def _tall(notes: tuple[str, ...], size: float, width: float) -> float:
     return 4.4 + lines * _LINE * size / _TEXT + 0.9 * len(notes)
 
 
-def _map_scale(pages: PagePlan, spot: Spot) -> float:
+def _map_scale(pages: PagePlan, spot: PageBox) -> float:
     tiles = pages.tiles
     wide = max(tile.right for tile in tiles) - min(tile.left for tile in tiles)
     high = max(tile.top for tile in tiles) - min(tile.bottom for tile in tiles)
     return min(spot.width / wide, (spot.height - _HEADING - 5.0) / high)
 
 
-def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, spot: Spot) -> None:
+def _map(canvas: Canvas, laid: Sheet, pages: PagePlan, spot: PageBox) -> None:
     """The page plan: printed pages framed and named, with the outlines of the pieces, to fit the given room. Pages
     that are joined touch; between others there is a gap."""
     tiles = pages.tiles

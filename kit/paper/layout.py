@@ -18,9 +18,9 @@ import numpy as np
 import shapely
 from shapely import affinity
 
-from kit.breath import breathe
 from kit.paper.nest import EDGE, Lying, Mesh, Spot, lying, nest
 from kit.paper.papers import Paper
+from kit.pausing import pause_here
 
 _PLACED = 300  # shapes laid in all tries for all ways to hold the paper
 _SEED = 1
@@ -98,14 +98,14 @@ def _tries(
             most = max(int((limit + 2 * mesh.shift + 1e-6) / mesh.wide), math.ceil(widest / mesh.wide - 1e-6))
         ways = []
         for shape, turns in zip(shapes, angles, strict=True):
-            breathe()
+            pause_here()
             ways.append([lying(shape, angle, mesh, most) for angle in turns])
         fewest = math.inf
         plans = _plans(shapes, ways, mesh, most, _PLACED // len(helds))
         for order, columns, way_in in dict.fromkeys(
             (tuple(order), columns, way_in) for order, columns, way_in in plans
         ):
-            breathe()
+            pause_here()
             found = nest(ways, order, mesh, columns, way_in=way_in, at_most=fewest)
             if found is not None and found[0] not in seen:
                 fewest = found[1]

@@ -19,7 +19,6 @@ import pikepdf
 import shapely
 from shapely import affinity
 
-from kit.breath import breathe
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import language, say
@@ -32,6 +31,7 @@ from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.pdf_pen import MM, PLAIN, draw, label_size, new_canvas
 from kit.paper.plan import count_pages
 from kit.paper.request import PageRequest
+from kit.pausing import pause_here
 from kit.picture.drawing import Item, Label, Stroke
 from kit.picture.piece_sheet import piece_items
 from kit.piece.allowance import cut_line
@@ -227,7 +227,7 @@ def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
 
 
 def _drawn(piece: Piece, pattern: Pattern, scale: float = 1.0) -> tuple[tuple[Item, ...], tuple[Point, ...]]:
-    breathe()
+    pause_here()
     letters = 1.0 if scale == 1.0 else _CLASS_TEXT / scale
     items = tuple(piece_items(piece, pattern, pattern.lesson.units, letters=letters))
     return items, tuple(cut_line(piece).points(0.1))

@@ -27,7 +27,7 @@ _LEAST = 40.0  # a line inside the piece shorter than this has no room for a nam
 
 
 @dataclass(frozen=True)
-class _Spot:
+class _NameAt:
     """A place in a size's line: mm along it, where, and which way text lies there."""
 
     along: float
@@ -45,7 +45,7 @@ class _Run:
     length: float
     reach: float
     wanted: list[float]
-    spots: list[_Spot]
+    spots: list[_NameAt]
 
 
 def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Label]) -> tuple[Part, ...]:
@@ -54,7 +54,7 @@ def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Labe
     runs = _runs(parts, len(sizes))
     lines, owners = _lines(parts, runs)
     tree = shapely.STRtree(lines)
-    taken: list[Any] = [_boxes([_Spot(0.0, word.at, word.angle)], *label_size(word))[0] for word in words]
+    taken: list[Any] = [_boxes([_NameAt(0.0, word.at, word.angle)], *label_size(word))[0] for word in words]
     taken += [shapely.Point(i.at.x, i.at.y).buffer(1.5) for part in parts for i in part.items if isinstance(i, Dot)]
     items: list[list[Item]] = [[] for _ in sizes]
     for height in _TYPES:
@@ -128,7 +128,7 @@ def _lines(parts: Sequence[Part], runs: Sequence[_Run]) -> tuple[Any, Any]:
 
 
 def _nearest(
-    spots: Sequence[_Spot], boxes: Any, free: Any, target: float, reach: float, taken: Sequence[Any]
+    spots: Sequence[_NameAt], boxes: Any, free: Any, target: float, reach: float, taken: Sequence[Any]
 ) -> int | None:
     """The free spot nearest to `target` along the line, at most `reach` mm from it."""
     near = sorted(
@@ -141,9 +141,9 @@ def _nearest(
     return None
 
 
-def _spots(curves: Sequence[Curve]) -> list[_Spot]:
+def _spots(curves: Sequence[Curve]) -> list[_NameAt]:
     """Places along the curves where text lies on a nearly straight stretch."""
-    spots: list[_Spot] = []
+    spots: list[_NameAt] = []
     run = 0.0
     for curve in curves:
         length = curve.length
@@ -153,12 +153,12 @@ def _spots(curves: Sequence[Curve]) -> list[_Spot]:
             t = (5.0 + (length - 10.0) * (i + 0.5) / count) / length
             if straight or abs(curve.curvature(t)) < _BEND:
                 way = curve.derivative(t)
-                spots.append(_Spot(run + t * length, curve.point(t), upright(math.atan2(way.y, way.x))))
+                spots.append(_NameAt(run + t * length, curve.point(t), upright(math.atan2(way.y, way.x))))
         run += length
     return spots
 
 
-def _boxes(spots: Sequence[_Spot], wide: float, high: float) -> Any:
+def _boxes(spots: Sequence[_NameAt], wide: float, high: float) -> Any:
     """The paper a name takes at each spot, with a little air (array of shapely polygons)."""
     at = np.array([(spot.at.x, spot.at.y) for spot in spots])
     angle = np.array([spot.angle for spot in spots])
@@ -168,7 +168,7 @@ def _boxes(spots: Sequence[_Spot], wide: float, high: float) -> Any:
     return shapely.polygons(rings)
 
 
-def _patch(spot: _Spot, wide: float, high: float) -> Fill:
+def _patch(spot: _NameAt, wide: float, high: float) -> Fill:
     """Blank paper under a name."""
     cos, sin = math.cos(spot.angle) / 2, math.sin(spot.angle) / 2
     wide, high = wide + 0.6, high * 0.8

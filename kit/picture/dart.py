@@ -8,7 +8,7 @@ from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.lettering import upright
-from kit.picture.notes import Note, Place, around
+from kit.picture.notes import Note, Standing, around
 from kit.picture.place import Scaling
 from kit.piece.allowance import CutLine
 from kit.piece.dart import depth, fold_line, legs
@@ -51,7 +51,7 @@ def dart_note(piece: Piece, dart: Dart) -> Note | None:
         return None
     leg, other = (one, two) if abs(one.end.x) > abs(two.end.x) or one.end.y < two.end.y else (two, one)
 
-    def places(wide: float, size: float) -> Iterable[Place]:
+    def places(wide: float, size: float) -> Iterable[Standing]:
         for line, across in ((leg, other), (other, leg)):
             along = line.end_tangent
             out = Vector(-along.y, along.x)

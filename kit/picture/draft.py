@@ -14,7 +14,7 @@ from dataclasses import replace
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.language import called, say
-from kit.lesson.pattern import Pattern, Spot, StepRecord
+from kit.lesson.pattern import Pattern, StepMeasure, StepRecord
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import upright
@@ -23,7 +23,7 @@ from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
-from kit.prose.spots import spot_said
+from kit.prose.step_measures import step_measure_said
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
 from kit.wording.lists import listed, strung
@@ -35,7 +35,7 @@ _SIGNS = 0.003
 __all__ = ["bench_drawing", "shown_value", "step_drawing"]
 
 
-def shown_value(spot: Spot, system: System, both: bool = False) -> str:
+def shown_value(spot: StepMeasure, system: System, both: bool = False) -> str:
     """A measured spot's value as people read it: lengths in the system (or both), shares and counts bare."""
     if spot.kind == "share":
         return percent(spot.value)
@@ -113,9 +113,9 @@ def _line_on(line: str, piece: str) -> str:
     return say("picture.line_on", line=line, piece=called(piece))
 
 
-def _measured(spot: Spot, record: StepRecord, value: str) -> str:
+def _measured(spot: StepMeasure, record: StepRecord, value: str) -> str:
     """A measure by what it is called, and its value."""
-    return say("picture.measure", name=spot_said(spot, record.pieces), value=value)
+    return say("picture.measure", name=step_measure_said(spot, record.pieces), value=value)
 
 
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
@@ -287,7 +287,7 @@ def _guides_within(piece: Piece) -> list[tuple[str, Path]]:
     return out
 
 
-def _dimension(spot: Spot, text: str, reach: float, middle: Point, put: Scaling, bare: bool) -> Dimension:
+def _dimension(spot: StepMeasure, text: str, reach: float, middle: Point, put: Scaling, bare: bool) -> Dimension:
     """The spot's dimension, set off to the outer side of the piece so that it does not cover its line; where `bare`,
     the picture shows what it measures and it stands on it."""
     half = spot.start.mid(spot.end) if spot.along is None else spot.along.at(spot.along.length / 2)

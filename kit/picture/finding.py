@@ -21,7 +21,7 @@ from kit.piece.folded import CornerAt, Folded
 from kit.proof.corners import Kink, kinks
 from kit.proof.finding import Finding
 from kit.sewing.operations.seams import Seam
-from kit.sewing.walked import Walk, walk
+from kit.sewing.seam_walk import Walk, walk
 from kit.units import System
 from kit.wording.names import edge_label, title_said
 

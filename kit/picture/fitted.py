@@ -18,7 +18,7 @@ import shapely
 from kit.geometry import Line, Point, Vector
 from kit.picture.drawing import Dot, Item, Label, LabelRole, Stroke
 from kit.picture.lettering import LEAST, LINE_HEIGHT, text_width
-from kit.picture.notes import GAP, Note, Place
+from kit.picture.notes import GAP, Note, Standing
 from kit.wording.lists import strung
 
 TITLE, TEXT = 8.0, 5.0
@@ -141,7 +141,7 @@ class Room:
             self._grid = clear, spots[order], far[order]
         return self._grid
 
-    def _widest(self, wide: float, high: float, angles: Sequence[float]) -> Place | None:
+    def _widest(self, wide: float, high: float, angles: Sequence[float]) -> Standing | None:
         clear, spots, far = self._spots()
         spots = spots[far >= min(wide, high) / 2]
         if not len(spots):

@@ -30,7 +30,7 @@ from kit.piece.allowance import hem_edges
 from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 from kit.units import System, both
 from kit.wording.lists import strung
 

@@ -14,7 +14,7 @@ from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Scene
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 
 SLIDE = 0.014
 _FAR = 5000.0

@@ -13,7 +13,7 @@ from collections.abc import Iterable
 from kit.geometry import Arc, Line, Path, Point, Vector
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.lettering import upright
-from kit.picture.notes import Note, Place, Places, around, beside
+from kit.picture.notes import Note, Places, Standing, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Mark, Piece
@@ -91,7 +91,7 @@ def _beside_short(path: Path, letters: float) -> Places:
     middle = path.at(path.length / 2)
     up, on = Vector(-math.sin(angle), math.cos(angle)), Vector(math.cos(angle), math.sin(angle))
 
-    def places(wide: float, size: float) -> Iterable[Place]:
+    def places(wide: float, size: float) -> Iterable[Standing]:
         for far in (1.0, 1.6):
             for side in (1.0, -1.0):
                 yield middle + on * (side * (path.length / 2 + wide / 2 + 2.0 * letters * far)), angle
@@ -104,7 +104,7 @@ def _beside_short(path: Path, letters: float) -> Places:
 def _beside_edge(path: Path, at: float, long: float, inward: float, letters: float) -> Places:
     """Inside an edge: by the opening `long` mm around `at`, clear of its ticks, or beyond either end of it."""
 
-    def places(wide: float, size: float) -> Iterable[Place]:
+    def places(wide: float, size: float) -> Iterable[Standing]:
         for deep in (size + 3.0 * letters, size * 0.8 + NOTCH_LENGTH + 1.5, size * 2 + 4.0 * letters):
             for shift in (0.0, abs(long) / 2 + wide * 0.6, -abs(long) / 2 - wide * 0.6):
                 here = min(max(at + shift, 0.0), path.length)

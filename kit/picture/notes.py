@@ -13,8 +13,8 @@ SMALL = 4.0
 GAP = 1.0
 """Free paper around a text, mm on paper."""
 
-Place = tuple[Point, float]
-Places = Callable[[float, float], Iterable[Place]]
+Standing = tuple[Point, float]
+Places = Callable[[float, float], Iterable[Standing]]
 """Where text of that width and type size may stand, best first."""
 
 
@@ -33,7 +33,7 @@ class Note:
 def beside(path: Path, shares: Sequence[float] = (0.72, 0.5, 0.3, 0.86, 0.14)) -> Places:
     """Along a line, on either side of it."""
 
-    def places(_: float, size: float) -> Iterable[Place]:
+    def places(_: float, size: float) -> Iterable[Standing]:
         for far in (0.85, 1.2):
             for share in shares:
                 at, along = path.at(path.length * share), path.tangent_at(path.length * share)
@@ -48,7 +48,7 @@ def beside(path: Path, shares: Sequence[float] = (0.72, 0.5, 0.3, 0.86, 0.14)) -
 def around(point: Point, clear: float) -> Places:
     """Level, on any side of a point, `clear` mm from it, then turned."""
 
-    def places(wide: float, size: float) -> Iterable[Place]:
+    def places(wide: float, size: float) -> Iterable[Standing]:
         for angle in (0.0, math.pi / 2):
             along, up = Vector(math.cos(angle), math.sin(angle)), Vector(-math.sin(angle), math.cos(angle))
             for far in (1.0, 1.8):

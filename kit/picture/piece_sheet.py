@@ -22,7 +22,7 @@ from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
 from kit.picture.fitted import TEXT, Room
 from kit.picture.lettering import LEAST, upright
 from kit.picture.markings import mark_items, mark_note, pleat_items, pleat_note
-from kit.picture.notes import SMALL, Note, Place, Places, beside
+from kit.picture.notes import SMALL, Note, Places, Standing, beside
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import darts_lying, intake
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
@@ -270,7 +270,7 @@ def _width_note(piece: Piece, edge: Edge, system: System, letters: float) -> Not
 
 
 def _along_edge(edge: Edge, inward: float, letters: float) -> Places:
-    def places(_: float, size: float) -> Iterable[Place]:
+    def places(_: float, size: float) -> Iterable[Standing]:
         for out in ((edge.allowance or 0.0) / 2, -size * 0.6 - 1.6 * letters):
             for share in (0.5, 0.38, 0.62, 0.25, 0.75):
                 at = edge.path.length * share

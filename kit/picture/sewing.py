@@ -37,7 +37,7 @@ from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Face, Scene
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 from kit.units import System
 from kit.wording.lists import listed, strung
 from kit.wording.names import edge_label, title_said

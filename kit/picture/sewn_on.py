@@ -11,7 +11,7 @@ from kit.picture.laid import Box, Placed, find, half_motion
 from kit.picture.place import polyline
 from kit.sewing.run import Run
 from kit.sewing.scene import Thing
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 
 _PINS = 5
 

@@ -10,7 +10,7 @@ from kit.picture.drawing import Item, Stroke, StrokeRole
 from kit.picture.laid import Placed, half_motion
 from kit.piece.piece import Side
 from kit.sewing.scene import Row
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 
 _ROLES: dict[str, StrokeRole] = {
     "machine": "row",

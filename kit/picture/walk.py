@@ -15,7 +15,7 @@ from kit.picture.place import moved_curves, rectangle
 from kit.piece.dart import dart_of, sewn_point
 from kit.piece.folded import Folded
 from kit.piece.piece import Piece
-from kit.sewing.walked import Station, Walk
+from kit.sewing.seam_walk import Station, Walk
 from kit.units import System, both
 from kit.wording.lists import listed
 from kit.wording.names import edge_label, title_said

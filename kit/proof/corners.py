@@ -20,7 +20,7 @@ from kit.sewing.named import edge_of
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam
 from kit.sewing.run import Run
-from kit.sewing.walked import Walk, as_sewn, drawn, walked
+from kit.sewing.seam_walk import Walk, as_sewn, drawn, walk_folded
 
 TRUE_ANGLE = 3.0
 """Degrees by which the line may bend (common practice, no source)."""
@@ -126,7 +126,7 @@ def _ends(pattern: Pattern, seam: Seam, sewn: Sewn) -> list[tuple[Walk, bool]]:
     """The ends of a seam, each as a walk and which end of it. Rows of as many runs are walked run by run; of a row
     that is sewn to a row of another number of runs, only the two outer ends lie opposite each other."""
     if len(seam.a) == len(seam.b):
-        walks = [walked(_run(pattern, x), _run(pattern, y)) for x, y in zip(seam.a, seam.b, strict=True)]
+        walks = [walk_folded(_run(pattern, x), _run(pattern, y)) for x, y in zip(seam.a, seam.b, strict=True)]
         return [(walk, end) for walk in walks for end in (False, True)]
     rows = [_outer(pattern, row, sewn) for row in (seam.a, seam.b)]
     if None in rows:

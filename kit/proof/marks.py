@@ -10,8 +10,8 @@ from kit.sewing.named import edge_of, placed
 from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
 from kit.sewing.run import Run
-from kit.sewing.walk import Span
-from kit.sewing.walked import as_sewn, walked
+from kit.sewing.seam_walk import as_sewn, walk_folded
+from kit.sewing.spans import Span
 
 TOLERANCE = 0.5  # mm along the stitch line
 
@@ -43,7 +43,7 @@ def _unmatched(
     pattern: Pattern, record: SewRecord, a: Run, b: Run, ease: float
 ) -> dict[tuple[str, str, float], Diagnostic]:
     found: dict[tuple[str, str, float], Diagnostic] = {}
-    walk = walked(as_sewn(pattern.piece(a.piece), a), as_sewn(pattern.piece(b.piece), b))
+    walk = walk_folded(as_sewn(pattern.piece(a.piece), a), as_sewn(pattern.piece(b.piece), b))
     first, second = _places(walk.a), _places(walk.b)
     for run, other, mine, theirs in ((a, b, first, second), (b, a, second, first)):
         for at, edge in mine:

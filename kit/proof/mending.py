@@ -18,7 +18,6 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from kit.body.body import NOBODY, Body
-from kit.breath import breathe
 from kit.errors import KitError
 from kit.lesson.definition import Definition
 from kit.lesson.lesson import Lesson
@@ -26,6 +25,7 @@ from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
 from kit.lesson.working import Reworking
+from kit.pausing import pause_here
 from kit.proof.causes import parameters_of
 from kit.proof.prove import errors
 from kit.proof.remedy import Change, Remedy, latest
@@ -77,8 +77,8 @@ def mending(
     tried, and going back to `good` values, known to have been sound (None: the lesson's own).
 
     `system` is the one the sliders count in, `moved` the parameter moved last, `count` how many single values are
-    enough. Can be stopped at any `breathe`. Yields nothing for a sound draft, for values outside their range and for a
-    body that the block refuses.
+    enough. Can be stopped at any `pause_here`. Yields nothing for a sound draft, for values outside their range and
+    for a body that the block refuses.
     """
     whole = {parameter.name: values.get(parameter.name, parameter.default) for parameter in definition.parameters}
     try:
@@ -154,7 +154,7 @@ class _Trials:
         """Draft a setting, and ask the check that failed."""
         key = tuple(changed.items())
         if key not in self._seen:
-            breathe()
+            pause_here()
             self.spent += 1
             self._seen[key] = self._looked(changed)
         return self._seen[key]

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator, Mapping
 from functools import cached_property
 
-from kit.breath import breathe
 from kit.diagnostic import Diagnostic, message
 from kit.lesson.pattern import Pattern
+from kit.pausing import pause_here
 from kit.piece.piece import Piece
 from kit.proof.corners import corners
 from kit.proof.darts import darts
@@ -101,4 +101,4 @@ def _checked(pattern: Pattern, checks: Collection[str] | None = None) -> Iterato
         if checks is None or name in checks:
             for finding in check(case):
                 yield name, finding
-            breathe()
+            pause_here()

@@ -7,8 +7,8 @@ from kit.diagnostic import Diagnostic, Value, as_value, message, own
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.sewing.mouths import never_folded
 from kit.sewing.named import edge_of
+from kit.sewing.open_folds import never_folded
 from kit.sewing.state import State
 
 

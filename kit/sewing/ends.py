@@ -24,7 +24,7 @@ from kit.sewing.operations.pressing import Press
 from kit.sewing.operations.seams import FrenchSeam, Seam
 from kit.sewing.order import Order
 from kit.sewing.run import Run
-from kit.sewing.walk import Span, spans
+from kit.sewing.spans import Span, spans
 
 End = Literal["start", "end"]
 _AT_END = 0.5  # mm; a part of an edge that comes as near as this reaches the corner

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import EdgeName, Spot, Value, named_edge, own
+from kit.diagnostic import EdgeName, NamedPlace, Value, named_edge, own
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.run import Place, Run
@@ -18,12 +18,12 @@ def edge_on(piece: Piece, side: Side, name: str) -> Value:
     return Value((_name(piece, name), side if len(piece.sides) == 2 else ""), "edge_on")
 
 
-def spot(pattern: Cut, place: Run | Place) -> Spot:
+def spot(pattern: Cut, place: Run | Place) -> NamedPlace:
     """A run of edges or a mark with its piece."""
     piece = pattern.piece(place.piece)
     edges: tuple[EdgeName | str, ...]
     edges = (place.mark.label,) if isinstance(place, Place) else tuple(_name(piece, name) for name in place.edges)
-    return Spot(piece.title, edges, place.side if place.side and len(piece.sides) == 2 else "")
+    return NamedPlace(piece.title, edges, place.side if place.side and len(piece.sides) == 2 else "")
 
 
 def placed(pattern: Cut, place: Run | Place) -> Value:

@@ -18,8 +18,8 @@ from kit.sewing.cut import Cut
 from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
+from kit.sewing.spans import Span, sides_of, spans
 from kit.sewing.state import State
-from kit.sewing.walk import Span, sides_of, spans
 
 
 class Sentence(NamedTuple):

@@ -9,13 +9,13 @@ from typing import Protocol
 from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
 from kit.sewing.cut import Cut
-from kit.sewing.mouths import left_open
 from kit.sewing.named import edge_on
+from kit.sewing.open_folds import left_open
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Closing
+from kit.sewing.spans import neighbours, sides_of
 from kit.sewing.state import TOLERANCE, EdgeKey, State
 from kit.sewing.trouble import trouble
-from kit.sewing.walk import neighbours, sides_of
 
 
 class Sewn(Protocol):

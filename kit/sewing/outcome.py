@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from kit.sewing.run import Run
-from kit.sewing.walk import Span
+from kit.sewing.spans import Span
 
 How = Literal["sewn", "faced", "hemmed", "finished"]
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
-from kit.sewing.walk import along, follows, run_length, sides_of
+from kit.sewing.spans import along, follows, run_length, sides_of
 from kit.units import Size, both, length
 
 Runs = Run | Sequence[Run]

@@ -14,7 +14,7 @@ from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact, How, Outcome
 from kit.sewing.run import Run
-from kit.sewing.walk import Span, neighbours, sides_of, spans
+from kit.sewing.spans import Span, neighbours, sides_of, spans
 
 TOLERANCE = 0.5  # mm along a stitch line that may stay unaccounted for
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import EdgeName, HasName, Spot
+from kit.diagnostic import EdgeName, HasName, NamedPlace
 from kit.language import SOURCE, called, language, say, says
 from kit.wording.lists import listed
 
@@ -51,7 +51,7 @@ def piece_said(title: str, side: str = "") -> str:
     return say("phrase.piece", piece=title_said(title))
 
 
-def spot_said(spot: Spot) -> str:
+def step_measure_said(spot: NamedPlace) -> str:
     """Edges or a mark with their piece: "front left side seam"."""
     edges = listed([edge_said(each) if isinstance(each, EdgeName) else each for each in spot.edges])
     values = {"piece": title_said(spot.title), "edge": edges}

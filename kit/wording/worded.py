@@ -7,7 +7,7 @@ from kit.errors import KitError
 from kit.language import called, say
 from kit.units import Style, both, percent, plain
 from kit.wording.lists import listed, strung
-from kit.wording.names import edge_on_side, edge_said, measure_said, piece_said, spot_said, title_said
+from kit.wording.names import edge_on_side, edge_said, measure_said, piece_said, step_measure_said, title_said
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -67,13 +67,13 @@ def _name_said(value: Value) -> str:
             edge, side = given
             return edge_on_side(edge_said(edge), side)
         case "place":
-            return spot_said(given)
+            return step_measure_said(given)
     raise KitError(f"a value is of the unknown kind '{kind}'.")
 
 
 def _several(value: Value, system: System) -> str:
     if value.kind == "row":
-        return strung([spot_said(spot) for spot in value.value], "row")
+        return strung([step_measure_said(spot) for spot in value.value], "row")
     texts = [str(value_said(each, system)) for each in value.value]
     if value.kind == "list":
         return listed(texts)

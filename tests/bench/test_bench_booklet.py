@@ -16,6 +16,7 @@ import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 from weasyprint import HTML
 
+from kit.booklet.asked_forms import asked_forms
 from kit.booklet.build import Built, build
 from kit.booklet.compose import compose
 from kit.booklet.epub import epub
@@ -26,7 +27,6 @@ from kit.booklet.impose import impose
 from kit.booklet.render import to_pdf
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
-from kit.booklet.wanted import wanted
 from kit.proof import prove
 from kit.resources import examples
 
@@ -82,7 +82,7 @@ def test_build(benchmark: BenchmarkFixture, tmp_path: Path, forms: str, capsys: 
 def test_weasyprint_alone_on_the_pages_of_the_build(
     benchmark: BenchmarkFixture, ran: Ran, tmp_path: Path, forms: str
 ) -> None:
-    pages = [page(ran, key) for key in wanted(forms).prints]
+    pages = [page(ran, key) for key in asked_forms(forms).prints]
     made = benchmark.pedantic(lambda: [alone(html, tmp_path) for html in pages], rounds=2, warmup_rounds=0)
     assert all(pdf.startswith(b"%PDF-") for pdf in made)
 

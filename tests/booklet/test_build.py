@@ -13,8 +13,8 @@ import pikepdf
 import pytest
 
 from kit.booklet import build as building
+from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
 from kit.booklet.build import PAGES, build
-from kit.booklet.wanted import ALL, DEFAULT, wanted
 from kit.errors import KitError
 
 from .conftest import Writer, code
@@ -118,18 +118,18 @@ def test_a_smaller_build_tells_of_what_an_earlier_one_left(write_lesson: Writer,
 
 
 def test_forms_are_read() -> None:
-    assert wanted().files == wanted(",".join(DEFAULT)).files
-    assert wanted("html, A4").files == ("booklet-a4.pdf", "booklet.html")
-    assert wanted("large").prints == ("a4-large",)
-    assert wanted("fold").prints == ("a5",) and wanted("fold").files == ("booklet-a5-on-a4.pdf",)
-    assert wanted("all").files == ALL
+    assert asked_forms().files == asked_forms(",".join(DEFAULT)).files
+    assert asked_forms("html, A4").files == ("booklet-a4.pdf", "booklet.html")
+    assert asked_forms("large").prints == ("a4-large",)
+    assert asked_forms("fold").prints == ("a5",) and asked_forms("fold").files == ("booklet-a5-on-a4.pdf",)
+    assert asked_forms("all").files == ALL
     for said, do in (
         ("a6", "there is no booklet form 'a6'"),
         ("htlm", "Did you mean 'html'"),
         (",", "no form is named"),
     ):
         with pytest.raises(KitError, match=do):
-            wanted(said)
+            asked_forms(said)
 
 
 def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer, tmp_path: Path) -> None:

@@ -16,7 +16,7 @@ from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.match_verbs import level
 from kit.lesson.place_verbs import TOWARD_EDGE
 from kit.piece.piece import CutPlan, Edge, Mark, Piece
-from kit.sewing.walked import walk
+from kit.sewing.seam_walk import walk
 from kit.units import Length, cm, inch, mm
 
 

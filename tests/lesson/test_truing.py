@@ -21,7 +21,7 @@ from kit.lesson.truing import trued
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.folded import corner_at, folded
 from kit.piece.piece import Declared, Edge, Notch, Piece
-from kit.sewing.walked import Walk, walk
+from kit.sewing.seam_walk import Walk, walk
 from kit.units import Length, cm, mm
 
 

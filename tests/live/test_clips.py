@@ -15,7 +15,7 @@ from PIL import Image
 
 from kit import KitError, Lesson, lesson_clips, mm
 from kit.language import say, speaking
-from kit.live.shots import shots
+from kit.live.player_pictures import player_pictures
 
 from .conftest import LessonMaker
 
@@ -66,7 +66,7 @@ def test_a_flat_ground_is_flat(lesson: Lesson, tmp_path: Path) -> None:
 
 
 def test_a_sewing_step_shows_all_its_pictures(lesson: Lesson, tmp_path: Path) -> None:
-    count = len([shot for shot in shots(lesson.work(), "cm") if shot.key == "side_seam"])
+    count = len([shot for shot in player_pictures(lesson.work(), "cm") if shot.key == "side_seam"])
     (path,) = lesson_clips(lesson, tmp_path, ["side_seam"], size=SMALL, seconds=0.5)
     about, _ = frames(path)
     assert count > 1
@@ -98,7 +98,7 @@ def test_a_picture_has_clear_ground(lesson: Lesson, tmp_path: Path) -> None:
 def test_drawings_of_all_steps(lesson: Lesson, tmp_path: Path) -> None:
     told: list[tuple[float, str]] = []
     made = lesson_clips(lesson, tmp_path, kind="svg", progress=lambda share, name: told.append((share, name)))
-    drawn = [shot for shot in shots(lesson.work(), "cm") if shot.draw]
+    drawn = [shot for shot in player_pictures(lesson.work(), "cm") if shot.draw]
     assert len(made) == len(drawn) and all(path.is_file() for path in made)
     text = made[0].read_text(encoding="utf-8")
     assert text.startswith("<svg ") and "Lower the &lt;hem&gt;" in text

@@ -13,12 +13,12 @@ import pikepdf
 import pytest
 
 from kit import Lesson, bodice_block, cm, panel
-from kit.breath import breathe
 from kit.live import figures as module
 from kit.live import pace
 from kit.paper.papers import A4, LETTER
 from kit.paper.printing import print_files
 from kit.paper.request import PageRequest
+from kit.pausing import pause_here
 
 
 def small() -> Lesson:
@@ -191,7 +191,7 @@ def test_a_search_stops_at_its_next_breath_and_shows_nothing() -> None:
             for number in range(1000):
                 breaths.append(number)
                 time.sleep(0.005)
-                breathe()
+                pause_here()
             yield partial(shown.append, "found")
         finally:
             ended.set()

@@ -26,8 +26,8 @@ from kit.lesson.lesson import rewrite
 from kit.lesson.pattern import Pattern
 from kit.live.canvas.menu import ghost, menu_answer, read_amount
 from kit.live.canvas.shown import arranged
-from kit.live.hand import Chosen
 from kit.live.move_cell import MOVES, Cell, Move, cell_for, fits, ways_for
+from kit.live.picked import Chosen
 from kit.live.tidy_source import Call, docstring, free, identifier, length_source, quoted, stepped
 from kit.piece.piece import Piece
 

@@ -254,11 +254,11 @@ def test_a_proof_that_is_not_wanted_any_more_is_not_shown(
     def slow(pattern):  # type: ignore[no-untyped-def]
         import time
 
-        from kit.breath import breathe
+        from kit.pausing import pause_here
 
         for _ in range(60):
             time.sleep(0.005)
-            breathe()
+            pause_here()
         proved.append(pattern.value("hem_drop"))
         return true(pattern)
 

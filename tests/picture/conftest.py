@@ -10,7 +10,7 @@ import pytest
 
 from kit.body.body import Body, Measure
 from kit.geometry import Cubic, Line, Path, Point
-from kit.lesson.pattern import LessonInfo, Pattern, Spot, StepRecord
+from kit.lesson.pattern import LessonInfo, Pattern, StepMeasure, StepRecord
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece, Strip
 
 
@@ -145,10 +145,10 @@ def make_step(front: Piece) -> StepRecord:
         ),
         new_points=(("front", "raised_tip", raised),),
         spots=(
-            Spot("shoulder_lift", 12.0, "front", p(205, 375), raised),
-            Spot("sleeve_length", 200.0, "front", raised, p(400, 330)),
-            Spot("opening_depth", 180.0, "front", p(400, 330), p(351, 157)),
-            Spot("underarm_length", 130.0, "front", p(351, 157), p(250, 90), along=front.edge("underarm").path),
+            StepMeasure("shoulder_lift", 12.0, "front", p(205, 375), raised),
+            StepMeasure("sleeve_length", 200.0, "front", raised, p(400, 330)),
+            StepMeasure("opening_depth", 180.0, "front", p(400, 330), p(351, 157)),
+            StepMeasure("underarm_length", 130.0, "front", p(351, 157), p(250, 90), along=front.edge("underarm").path),
         ),
     )
 

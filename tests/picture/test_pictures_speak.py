@@ -37,7 +37,7 @@ from kit.proof import prove
 from kit.sewing.make import Make
 from kit.sewing.operations.seams import Seam
 from kit.sewing.run import PieceHandle
-from kit.sewing.walked import walk
+from kit.sewing.seam_walk import walk
 from kit.units import cm, set_fractions
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons, filled, own_words, strangers

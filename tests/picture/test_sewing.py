@@ -18,7 +18,7 @@ from kit.picture.svg_pen import svg
 from kit.piece.piece import CutPlan
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Ply, Row, Scene, Section
-from kit.sewing.walk import path_of
+from kit.sewing.spans import path_of
 
 SECTION = Section((Ply("main", ((0.0, 0.0), (9.0, 0.0))), Ply("facing", ((0.0, 1.4), (9.0, 1.4)))), ((4.0, -1.0, 2.0),))
 

@@ -21,7 +21,7 @@ from kit.piece.piece import Notch
 from kit.proof import Finding, prove
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle
-from kit.sewing.walked import Walk, walk
+from kit.sewing.seam_walk import Walk, walk
 from kit.units import cm
 from tests.sewing import wrap_top as wrap
 

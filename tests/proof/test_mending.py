@@ -16,9 +16,9 @@ from hypothesis import strategies as st
 import kit
 from kit import KitError, Lesson, blank_paper, cm, inch, mm, remedies
 from kit.body.body import NOBODY
-from kit.breath import Stopped, breathing
 from kit.language import speaking
 from kit.lesson.working import Reworking, work
+from kit.pausing import Stopped, pausing
 from kit.proof import prove
 from kit.proof.mending import mending
 from kit.proof.prove import errors
@@ -257,7 +257,7 @@ def test_the_search_can_be_stopped_at_any_breath() -> None:
         nonlocal taken
         taken += 1
 
-    with breathing(count):
+    with pausing(count):
         list(mending(lesson.definition, NOBODY, lesson.values))
     assert taken > 20
     for at in range(1, taken, 7):
@@ -269,7 +269,7 @@ def test_the_search_can_be_stopped_at_any_breath() -> None:
             if left == 0:
                 raise Stopped
 
-        with pytest.raises(Stopped), breathing(pause):
+        with pytest.raises(Stopped), pausing(pause):
             list(mending(lesson.definition, NOBODY, lesson.values))
         assert left == 0  # it drew no breath after it was stopped
 

@@ -26,7 +26,7 @@ from kit.sewing.named import spot
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import cm, mm
-from kit.wording.names import spot_said
+from kit.wording.names import step_measure_said
 
 
 @pytest.fixture
@@ -220,18 +220,18 @@ def test_only_a_piece_of_two_halves_has_a_left_and_a_right(wrap, changes, said):
     assert edges_said(pattern, [run]) == said
     sided = said != "hem"
     assert places_said(pattern, [run]) == ("the hem of the left panel" if sided else "the hem of the panel")
-    assert spot_said(spot(pattern, run)) == ("panel left hem" if sided else "panel hem")
+    assert step_measure_said(spot(pattern, run)) == ("panel left hem" if sided else "panel hem")
     assert ("left" in scene_alt(pattern, Scene((Layer(run),), rows=(Row(run),)))) is sided
 
 
 def test_the_alternative_text_of_a_draft_names_its_measures(wrap):
     from kit.geometry import Path, Point
-    from kit.lesson.pattern import Spot, StepRecord
+    from kit.lesson.pattern import StepMeasure, StepRecord
 
     line = Path.line(Point(0, 0), Point(0, 100))
     spots = (
-        Spot("sleeve_length", 230.0, "front", Point(0, 0), Point(0, 230)),
-        Spot("wrap_share", 0.7, "front", Point(0, 0), Point(1, 0), kind="share"),
+        StepMeasure("sleeve_length", 230.0, "front", Point(0, 0), Point(0, 230)),
+        StepMeasure("wrap_share", 0.7, "front", Point(0, 0), Point(1, 0), kind="share"),
     )
     step = StepRecord(
         "a", "A", "", "", (), (), (wrap.FRONT,), (("front", "side", line),), (("front", "old_hem", line),), (), spots

@@ -7,7 +7,7 @@ import pytest
 from kit.errors import KitError
 from kit.sewing.order import sew
 from kit.sewing.run import Run
-from kit.sewing.walk import path_of, run_length, runs_opposed, spans
+from kit.sewing.spans import path_of, run_length, runs_opposed, spans
 from kit.units import cm, mm
 
 

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from kit import diagnostic
-from kit.diagnostic import Diagnostic, EdgeName, Spot, Value, list_of, measured, message, per_cent, titled, within
+from kit.diagnostic import Diagnostic, EdgeName, NamedPlace, Value, list_of, measured, message, per_cent, titled, within
 from kit.errors import KitError
 from kit.language import speaking
 from kit.wording.names import edge_label, edge_said, title_said
@@ -51,7 +51,7 @@ def test_a_file_gets_words_and_data() -> None:
         "edge": {"value": "side", "kind": "edge"},
         "length": {"value": 412.34, "kind": "length"},
     }
-    place = Value(Spot("Front", (EdgeName("neck"), "mark"), "left"), "place")
+    place = Value(NamedPlace("Front", (EdgeName("neck"), "mark"), "left"), "place")
     row = Value((place.value,), "row")
     mixed = Diagnostic("x", "note", message("walk.both", names=list_of((place, row, message("walk.end"), "own"))))
     assert json.loads(json.dumps(mixed.as_dict()))["values"]["names"]["value"][0]["value"]["side"] == "left"
@@ -64,10 +64,10 @@ def test_before_words_are_known_it_is_its_key_and_values(monkeypatch: pytest.Mon
 
 
 def test_kinds_are_said() -> None:
-    place = Spot("Back Yoke", (EdgeName("neck"), EdgeName("own", "own edge")), "left")
+    place = NamedPlace("Back Yoke", (EdgeName("neck"), EdgeName("own", "own edge")), "left")
     given = {
         Value(place, "place"): "back Yoke left neck edge and own edge",
-        Value((place, Spot("Front", ("tie opening",))), "row"): (
+        Value((place, NamedPlace("Front", ("tie opening",))), "row"): (
             "back Yoke left neck edge and own edge with front tie opening"
         ),
         Value((EdgeName("side"), "left"), "edge_on"): "left side seam",

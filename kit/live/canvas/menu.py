@@ -24,9 +24,9 @@ from kit.live.canvas.handles import Ground, Probe, chosen
 from kit.live.canvas.shown import View
 from kit.live.canvas.steady import steady
 from kit.live.fragments import plain
-from kit.live.hand import Chosen, place
-from kit.live.hand import said as edge_said
 from kit.live.move_cell import MOVES, UNITS, Cell, Move, cell_for, fits, laid, ways_for
+from kit.live.picked import Chosen, place
+from kit.live.picked import said as edge_said
 from kit.live.tidy_source import stepped
 from kit.picture.drawing import Stroke
 from kit.picture.markings import mark_items
@@ -70,7 +70,7 @@ def menu_answer(
         ],
         "ways": [list(way) for way in ways_for(name, lesson, pattern, picked, after)] if name in MOVES else [],
         "follows": follows.name if follows else "",
-        "hand": say("canvas_moves.by_hand", step=follows.title) if follows else say("canvas_moves.by_hand_first"),
+        "picked": say("canvas_moves.by_hand", step=follows.title) if follows else say("canvas_moves.by_hand_first"),
         "source": "",
         "trouble": "",
         "lines": [],

@@ -17,7 +17,7 @@ from typing import Any
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Point, Vector
 from kit.language import called, say
-from kit.lesson.pattern import Pattern, Spot
+from kit.lesson.pattern import Pattern, StepMeasure
 from kit.lesson.scale import Scale
 from kit.live.canvas.handles import Ground, Handle
 from kit.live.canvas.outline import levels, on_body, side_line
@@ -32,7 +32,7 @@ from kit.picture.theme import Theme
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import sewn_length
 from kit.piece.piece import Edge, Piece
-from kit.prose.spots import spot_said
+from kit.prose.step_measures import step_measure_said
 from kit.units import both
 from kit.wording.names import edge_label, title_said
 
@@ -332,19 +332,19 @@ class _Sheet:
                 at = Point(level.width / 2, level.y) + by
                 self._text(level.text(self.view.system), at, "body", "small", above=True)
 
-    def _spots(self) -> list[Spot]:
+    def _spots(self) -> list[StepMeasure]:
         """What the step measures; for the whole draft, where its parameters are measured, each once."""
         if self.seen.record is not None:
             return [spot for spot in self.seen.record.spots if spot.piece in self.places]
         names = {value.name for value in self.pattern.values}
-        found: dict[str, Spot] = {}
+        found: dict[str, StepMeasure] = {}
         for record in self.pattern.steps:
             for spot in record.spots:
                 if spot.name in names and spot.piece in self.places:
                     found.setdefault(spot.name, spot)
         return list(found.values())
 
-    def _dimension(self, spot: Spot) -> None:
+    def _dimension(self, spot: StepMeasure) -> None:
         by = self.places[spot.piece]
         piece = next(p for p in self.seen.pieces if p.name == spot.piece)
         half = spot.start.mid(spot.end)
@@ -356,7 +356,7 @@ class _Sheet:
             side = -1.0 if inside.dot(Point(middle, level) - half) > 0 else 1.0
         text = say(
             "canvas.measure",
-            name=spot_said(spot, self.seen.pieces),
+            name=step_measure_said(spot, self.seen.pieces),
             value=shown_value(spot, self.view.system),
         )
         row = (spot.start.x + by.x, spot.start.y + by.y, spot.end.x + by.x, spot.end.y + by.y)

@@ -24,9 +24,9 @@ from kit.sewing.reading import Reader, Runs, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.spans import neighbours, sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import neighbours, sides_of
 from kit.units import Size
 
 AGREE = 2.0

@@ -36,9 +36,9 @@ from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
+from kit.sewing.spans import neighbours, path_of, run_length
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import neighbours, path_of, run_length
 from kit.units import Size, both
 
 

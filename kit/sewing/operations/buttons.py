@@ -17,9 +17,9 @@ from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Scene, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.spans import sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import sides_of
 from kit.units import Size
 
 THICK = 3.0

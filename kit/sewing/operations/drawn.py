@@ -7,8 +7,8 @@ from kit.sewing.cut import Cut
 from kit.sewing.named import placed
 from kit.sewing.operations.places import facts_of, refuse, sewn_length
 from kit.sewing.run import Run
+from kit.sewing.spans import sides_of
 from kit.sewing.state import State
-from kit.sewing.walk import sides_of
 
 AGREE = 1.0
 """mm by which two rows sewn together may differ; 2% where one is drawn up by its threads."""

@@ -19,10 +19,10 @@ from kit.sewing.outcome import Closing, Effect, Fact, Uses
 from kit.sewing.reading import Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.spans import spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import spans
 from kit.units import Length, Size
 
 

@@ -16,10 +16,10 @@ from kit.sewing.outcome import Closing, Uses
 from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.spans import sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import sides_of, spans
 from kit.units import Length, Size
 
 EDGESTITCH = 3.0

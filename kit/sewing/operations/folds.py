@@ -18,17 +18,17 @@ from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
 from kit.sewing.cut import Cut
-from kit.sewing.mouths import Mouth, mouths
+from kit.sewing.open_folds import OpenFold, open_folds
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
 from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader
 from kit.sewing.run import Fold, PieceHandle, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.spans import Span, neighbours, sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import Span, neighbours, sides_of
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -64,7 +64,7 @@ class Folding(Operation):
         for fold, fact in self._halves(pattern):
             piece = pattern.piece(fold.piece)
             self._whole(piece, fold.name)
-            for mouth in mouths(piece):
+            for mouth in open_folds(piece):
                 if mouth.name != fold.name:
                     continue
                 if fact in state.facts:
@@ -90,7 +90,7 @@ class Folding(Operation):
         raise NotImplementedError
 
 
-def _told(piece: Piece, mouth: Mouth, code: str, what: Told, do: Told) -> Diagnostic:
+def _told(piece: Piece, mouth: OpenFold, code: str, what: Told, do: Told) -> Diagnostic:
     kind = "dart" if mouth.kind == "dart" else "pleat"
     return trouble(f"{kind}_{code}", what, piece.title, do, piece=piece.name, edge=mouth.edge)
 

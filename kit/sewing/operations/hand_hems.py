@@ -16,9 +16,9 @@ from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, r
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Section
 from kit.sewing.sections import hems as shapes
+from kit.sewing.spans import path_of, run_length, spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import path_of, run_length, spans
 from kit.units import Length, Size
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)

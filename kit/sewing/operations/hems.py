@@ -16,10 +16,10 @@ from kit.sewing.outcome import Closing, Effect
 from kit.sewing.reading import DEEPEST_HEM, FINISHES, Reader, Runs, read_size, read_width, read_word
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
+from kit.sewing.spans import sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import sides_of
 from kit.units import Length, Size
 
 EDGE = 2.0  # mm from the inner fold to the row

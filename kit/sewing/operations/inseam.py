@@ -24,9 +24,9 @@ from kit.sewing.reading import FINISHES, Opening, Reader, Runs, mark_label, read
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.spans import Span, run_length, runs_opposed, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import Span, run_length, runs_opposed, sides_of, spans
 from kit.units import Size
 
 

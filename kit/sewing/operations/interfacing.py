@@ -16,9 +16,9 @@ from kit.sewing.outcome import Effect, Uses
 from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.spans import spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import spans
 from kit.units import Length, Size
 
 

@@ -14,9 +14,9 @@ from kit.sewing.operation import Operation, Sentence
 from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
+from kit.sewing.spans import sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
-from kit.sewing.walk import sides_of, spans
 from kit.units import Size, both
 
 PINNED_EASE = 0.05

@@ -14,10 +14,10 @@ from kit.sewing.operation import Sentence, both_sides
 from kit.sewing.outcome import Closing, Fact, How
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
+from kit.sewing.seam_walk import as_sewn
+from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
-from kit.sewing.walk import Span, neighbours, path_of, run_length, sides_of, spans
-from kit.sewing.walked import as_sewn
 
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0

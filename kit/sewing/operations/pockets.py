@@ -19,9 +19,9 @@ from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width,
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.spans import path_of, sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import path_of, sides_of
 from kit.units import Length, Size
 
 CORNERS = ("square", "mitred", "curved")

@@ -16,9 +16,9 @@ from kit.sewing.reading import DEEPEST_HEM, Reader, Runs, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
+from kit.sewing.spans import neighbours, sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import neighbours, sides_of
 from kit.units import Length, Size
 
 LEAST_GATHERS = 1.05

@@ -15,10 +15,10 @@ from kit.sewing.reading import Reader, Runs, read_word
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
+from kit.sewing.spans import sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import sides_of
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -20,10 +20,10 @@ from kit.sewing.reading import FINISHES, Opening, Reader, Runs, mark_label, read
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
+from kit.sewing.spans import run_length, runs_opposed, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import Size
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)

@@ -16,10 +16,10 @@ from kit.sewing.outcome import Effect, Uses
 from kit.sewing.reading import DEEPEST_HEM, Reader, read_size, read_width, read_word
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.spans import run_length, sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, Size, both
 
 _CUT_FOR = {

@@ -16,9 +16,9 @@ from kit.sewing.outcome import Effect, Fact, Uses
 from kit.sewing.reading import Reader, read_width, read_word
 from kit.sewing.run import Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.spans import run_length, sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, sides_of
 from kit.units import Length, Size
 
 

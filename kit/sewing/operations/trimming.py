@@ -17,9 +17,9 @@ from kit.sewing.reading import Reader, Runs, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
+from kit.sewing.spans import path_of, sides_of
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import path_of, sides_of
 from kit.units import Length, Size
 
 Bend = Literal["in", "out", "straight"]

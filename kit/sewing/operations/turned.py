@@ -18,9 +18,9 @@ from kit.sewing.reading import Opening, Reader, Runs, read_size, read_width
 from kit.sewing.run import PieceHandle, Place, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as shapes
+from kit.sewing.spans import run_length, runs_opposed, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import run_length, runs_opposed, sides_of, spans
 from kit.units import Size
 
 

@@ -16,9 +16,9 @@ from kit.sewing.reading import Reader, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
+from kit.sewing.spans import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.sewing.walk import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.units import Length, Size, both
 
 TOP = 15.0

@@ -106,10 +106,10 @@ def walk(
             f"the {one.said} would be walked along itself.", do="Name the two edges that are sewn to each other."
         )
     a, b = as_sewn(named(known, one.piece, "piece"), one), as_sewn(named(known, two.piece, "piece"), two)
-    return walked(a, b, turned=turned, ease=ease)
+    return walk_folded(a, b, turned=turned, ease=ease)
 
 
-def walked(a: Folded, b: Folded, *, turned: bool | None = None, ease: float = 0.0) -> Walk:
+def walk_folded(a: Folded, b: Folded, *, turned: bool | None = None, ease: float = 0.0) -> Walk:
     """The walk of one run as sewn along another; see `walk`."""
     if opposed(drawn(a), drawn(b)) if turned is None else turned:
         b = _turned(b)
@@ -198,42 +198,44 @@ def _turned(run: Folded) -> Folded:
 
 
 @dataclass(frozen=True)
-class _Spot:
+class _OnRun:
     name: Told
     what: What
     at: float
     key: str = ""
 
 
-def _spots(run: Folded) -> list[_Spot]:
+def _on_run(run: Folded) -> list[_OnRun]:
     """What lies on one edge, in order along it as sewn."""
     piece, found = run.piece, []
     for notch in piece.notches:
         if notch.edge in run.edges and (at := run.sewn(notch.edge, notch.distance)) is not None:
             found.append(
-                _Spot(message("walk.double_notch" if notch.kind == "double" else "walk.notch"), "notch", at, notch.name)
+                _OnRun(
+                    message("walk.double_notch" if notch.kind == "double" else "walk.notch"), "notch", at, notch.name
+                )
             )
     for before, after in zip(run.stretches, run.stretches[1:], strict=False):
         if before.edge != after.edge:
             first, second = (named_edge(piece.edge(name)) for name in (before.edge, after.edge))
-            found.append(_Spot(message("walk.seam", first=first, second=second), "seam", after.at))
+            found.append(_OnRun(message("walk.seam", first=first, second=second), "seam", after.at))
     joints = [spot.at for spot in found if spot.what == "seam"] + [fold.at for fold in run.folds]
     for at in run.path.corners:
         if all(abs(at - joint) > MEET for joint in joints):
-            found.append(_Spot(message("walk.corner"), "corner", at))
+            found.append(_OnRun(message("walk.corner"), "corner", at))
     for fold in run.folds:
-        found.append(_Spot(fold.label, "fold", fold.at, fold.name))
+        found.append(_OnRun(fold.label, "fold", fold.at, fold.name))
     for mark in piece.marks:
         if mark.kind == "opening" and mark.edge in run.edges:
             for word, place in (("start", mark.start), ("end", mark.end)):
                 if (at := run.sewn(mark.edge, place)) is not None:
                     found.append(
-                        _Spot(message(f"walk.mark_{word}", first=mark.label), "mark", at, f"{mark.name} {word}")
+                        _OnRun(message(f"walk.mark_{word}", first=mark.label), "mark", at, f"{mark.name} {word}")
                     )
         elif mark.kind in ("point", "drill"):
             at = run.sewn(mark.edge, mark.start) if mark.edge in run.edges else _lying(run, mark.point)
             if at is not None:
-                found.append(_Spot(mark.label, "mark", at, mark.name))
+                found.append(_OnRun(mark.label, "mark", at, mark.name))
     return sorted(found, key=lambda spot: spot.at)
 
 
@@ -250,7 +252,7 @@ def _lying(run: Folded, point: Point | None) -> float | None:
 
 
 def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
-    one, two = _spots(a), _spots(b)
+    one, two = _on_run(a), _on_run(b)
     reach = REACH + abs(b.length - a.length)
     pairs = _pairs(one, two, reach)
     shared = [(0.0, 0.0), *((one[i].at, two[j].at) for i, j in pairs), (a.length, b.length)]
@@ -270,7 +272,7 @@ def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
     return tuple(sorted(found, key=lambda s: (rank.get(s.what, 1), s.a, s.b)))
 
 
-def _pairs(one: list[_Spot], two: list[_Spot], reach: float) -> list[tuple[int, int]]:
+def _pairs(one: list[_OnRun], two: list[_OnRun], reach: float) -> list[tuple[int, int]]:
     """Which spots belong together, in order along both: those of one kind that lie nearest to each other, and of
     these first the ones that carry the same name."""
     choices = []

@@ -23,7 +23,7 @@ from kit.piece.darts_and_pleats import Dart
 from kit.piece.folded import cloth_left, corner_at, folded
 from kit.piece.piece import Declared, Edge, Mark, Notch, Piece
 from kit.sewing.run import Run
-from kit.sewing.walked import walk, walked
+from kit.sewing.seam_walk import walk, walk_folded
 from kit.units import cm
 
 
@@ -254,7 +254,7 @@ def test_a_dart_at_the_very_corner_is_folded_shut_first() -> None:
 def test_two_walks_of_a_run_as_sewn_are_the_same_length() -> None:
     piece = next(p for p in darted_bodice_block(workshop_chart()["W7"]) if p.name == "front")
     run = folded(piece, ("side",))
-    assert walked(run, run.reversed(), turned=False).difference == pytest.approx(0.0, abs=1e-6)
+    assert walk_folded(run, run.reversed(), turned=False).difference == pytest.approx(0.0, abs=1e-6)
 
 
 def test_pleats_are_folded_shut() -> None:

@@ -1,6 +1,6 @@
 """What a move finds on the paper: the pieces as they lie, what was chosen on them, the edges that meet there.
 
-A `Hand` is asked by a move for what it needs and refuses in plain words what does not fit. When the same thing was
+A `Picked` is asked by a move for what it needs and refuses in plain words what does not fit. When the same thing was
 chosen on several pieces the move is written once, in a loop over them.
 """
 
@@ -33,7 +33,7 @@ class Chosen:
 
 
 @dataclass(frozen=True)
-class Place:
+class PickedPoint:
     """A point of a piece: `source` is how it is written after the piece's name, `said` what people call it."""
 
     piece: Piece
@@ -71,7 +71,7 @@ def no(key: str, /, **values: str | int) -> KitError:
     return KitError(say(f"canvas_moves.{key}", values))
 
 
-class Hand:
+class Picked:
     """What was chosen on `pieces` (as they lie after the step the move follows), the `way` of the move, and the names
     asked for: `measure` and `thing` (the new line) are the reader's own, "" where the kit may choose."""
 
@@ -117,7 +117,7 @@ class Hand:
                 raise no("not_there_yet")
         return lists[0]
 
-    def places(self, count: int) -> list[Place]:
+    def places(self, count: int) -> list[PickedPoint]:
         """So many points of one piece."""
         found = self._alike("point", count)
         return [place(self.pieces[self.names[0]], name) for name in found]
@@ -224,11 +224,11 @@ class Hand:
         return free((self.wanted_thing if own else "") or default, names | bench_words())
 
 
-def place(piece: Piece, name: str) -> Place:
+def place(piece: Piece, name: str) -> PickedPoint:
     """A named point of a piece, or the corner at the end of an edge."""
     points = dict(piece.points)
     if name in points:
-        return Place(piece, name, literal(called(name)), points[name])
+        return PickedPoint(piece, name, literal(called(name)), points[name])
     edge, _, end = name.partition(".")
     if not piece.has_edge(edge) or end != "end":
         raise no("not_there_yet")
@@ -239,7 +239,7 @@ def place(piece: Piece, name: str) -> Place:
     edges = piece.edges
     beside = next((e for e in edges if e.path.start.distance(own.path.end) < SAME), own)
     corner = say("canvas_moves.corner", first=said(own), second=said(beside))
-    return Place(piece, name, corner, own.path.end)
+    return PickedPoint(piece, name, corner, own.path.end)
 
 
 def said(edge: Edge) -> str:

@@ -15,7 +15,7 @@ from kit.sewing.trouble import trouble
 _SLACK = 0.5  # mm of a mouth that a closed stretch may touch
 
 
-class Mouth(NamedTuple):
+class OpenFold(NamedTuple):
     """Where a dart, pleat or tuck opens on an edge, mm along it as drafted."""
 
     kind: str
@@ -30,11 +30,11 @@ class Mouth(NamedTuple):
         return ("dart" if self.kind == "dart" else "pleated", piece, side, self.name)
 
 
-def mouths(piece: Piece) -> tuple[Mouth, ...]:
+def open_folds(piece: Piece) -> tuple[OpenFold, ...]:
     """Every dart, pleat and tuck of a piece on every edge where it is folded."""
-    found = [Mouth("dart", d.name, d.label, d.edge, d.start, d.end) for d in piece.darts]
+    found = [OpenFold("dart", d.name, d.label, d.edge, d.start, d.end) for d in piece.darts]
     for edge in piece.edges:
-        found += [Mouth(p.kind, p.name, p.label, edge.name, a, b) for a, b, p in taken_up(piece, edge.name)]
+        found += [OpenFold(p.kind, p.name, p.label, edge.name, a, b) for a, b, p in taken_up(piece, edge.name)]
     return tuple(found)
 
 
@@ -47,7 +47,7 @@ def left_open(state: State, outcome: Outcome, pattern: Cut) -> tuple[Diagnostic,
         piece = pattern.piece(span.piece)
         if not piece.darts and not piece.pleats:
             continue
-        for mouth in mouths(piece):
+        for mouth in open_folds(piece):
             fact = mouth.fact(piece.name, span.side)
             inside = min(span.end, mouth.end) - max(span.start, mouth.start)
             if mouth.edge == span.edge and inside > _SLACK and fact not in made:
@@ -68,12 +68,12 @@ def _once(found: dict[Fact, Diagnostic]) -> list[Diagnostic]:
     return list(dict.fromkeys(found.values()))
 
 
-def never_folded(state: State, pattern: Cut) -> tuple[tuple[Piece, Mouth], ...]:
+def never_folded(state: State, pattern: Cut) -> tuple[tuple[Piece, OpenFold], ...]:
     """Darts, pleats and tucks not folded at the end, in stretches that no operation closes: the others were told of
     when their edge was closed."""
     found = []
     for piece in pattern.pieces:
-        for mouth in mouths(piece):
+        for mouth in open_folds(piece):
             missing = [side for side in piece.sides if mouth.fact(piece.name, side) not in state.facts]
             closed = any(
                 min(done.span.end, mouth.end) - max(done.span.start, mouth.start) > _SLACK

@@ -13,7 +13,7 @@ from kit.units import set_fractions
 _TAG = re.compile(r"(<[^>]*>)")
 
 
-def fine(text: str | Markup) -> Markup:
+def set_finely(text: str | Markup) -> Markup:
     """`text` set finely. Plain text is escaped; of HTML only what stands between tags is touched."""
     parts = _TAG.split(str(escape(text)))
     return Markup("".join(part if part.startswith("<") else _set(part) for part in parts))

@@ -1,7 +1,7 @@
 """Long searches that can be stopped.
 
-A search says `breathe()` between its tries. Who runs it in the background puts a pause there (`with breathing(pause)`):
-it may raise `Stopped`, or let others have their turn. Otherwise a breath costs nothing.
+A search says `pause_here()` between its tries. Who runs it in the background puts a pause there
+(`with pausing(pause)`): it may raise `Stopped`, or let others have their turn. Otherwise the place costs nothing.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ class Stopped(BaseException):
     """The result is not wanted any more. Not an `Exception`, so that nothing on the way takes it for a failure."""
 
 
-def breathe() -> None:
+def pause_here() -> None:
     """A place where a long search may be stopped."""
     pause = _pause.get()
     if pause is not None:
@@ -25,8 +25,8 @@ def breathe() -> None:
 
 
 @contextmanager
-def breathing(pause: Callable[[], None]) -> Iterator[None]:
-    """Call `pause` at each breath inside the block."""
+def pausing(pause: Callable[[], None]) -> Iterator[None]:
+    """Call `pause` at each such place inside the block."""
     token = _pause.set(pause)
     try:
         yield

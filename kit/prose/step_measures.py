@@ -11,11 +11,11 @@ from kit.language import SOURCE, called, language, say
 from kit.wording.names import edge_said
 
 if TYPE_CHECKING:
-    from kit.lesson.pattern import Spot
+    from kit.lesson.pattern import StepMeasure
     from kit.piece.piece import Piece
 
 
-def spot_said(spot: Spot, pieces: Sequence[Piece]) -> str:
+def step_measure_said(spot: StepMeasure, pieces: Sequence[Piece]) -> str:
     """A measure as people call it: the lesson's words for it, a body measurement's name, or the allowance of an edge
     by what that edge is called on `pieces` (in the source by its name in code)."""
     if spot.edge:

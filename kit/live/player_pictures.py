@@ -24,7 +24,7 @@ ROOM = (960.0, 640.0)
 
 
 @dataclass(frozen=True)
-class Shot:
+class PlayerPicture:
     """One picture of the step `key`: the `number` of its kind, title and words, and which `picture` of how many the
     step has. `draw` gives the drawing, None where a sewing step shows nothing."""
 
@@ -53,10 +53,10 @@ class Shot:
         return say("player.part", number=self.picture, count=self.pictures) if self.pictures > 1 else ""
 
 
-def shots(pattern: Pattern, system: System) -> tuple[Shot, ...]:
+def player_pictures(pattern: Pattern, system: System) -> tuple[PlayerPicture, ...]:
     """All shots of a worked lesson, in teaching order, lengths with `system` first. `KitError` for words that cannot be
     filled in."""
-    found: list[Shot] = []
+    found: list[PlayerPicture] = []
     for number, step in enumerate(pattern.steps, 1):
         found.append(_draft(step, number, pattern, system))
     for number, record in enumerate(pattern.sewing, 1):
@@ -64,8 +64,8 @@ def shots(pattern: Pattern, system: System) -> tuple[Shot, ...]:
     return tuple(found)
 
 
-def _draft(record: StepRecord, number: int, pattern: Pattern, system: System) -> Shot:
-    return Shot(
+def _draft(record: StepRecord, number: int, pattern: Pattern, system: System) -> PlayerPicture:
+    return PlayerPicture(
         record.key,
         "draft",
         number,
@@ -75,7 +75,7 @@ def _draft(record: StepRecord, number: int, pattern: Pattern, system: System) ->
     )
 
 
-def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[Shot]:
+def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[PlayerPicture]:
     """A picture for each scene, with the sentences of its operation; the teacher's own words stand with the first
     picture, or with the last where they come after."""
     own = _paragraphs(_filled(record, pattern, system))
@@ -101,7 +101,7 @@ def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) ->
     said, drawn = made[at]
     made[at] = (said + own if record.words == "after" else own + said, drawn)
     return [
-        Shot(record.key, "sew", number, record.title, words, i, len(made), draw)
+        PlayerPicture(record.key, "sew", number, record.title, words, i, len(made), draw)
         for i, (words, draw) in enumerate(made, 1)
     ]
 

@@ -28,7 +28,7 @@ CHOICES = (*_SAID, "all")
 
 
 @dataclass(frozen=True)
-class Wanted:
+class AskedForms:
     """The booklet files a build makes, in the order they are named; `prints` are the keys of the forms that must be set
     in type for them."""
 
@@ -41,7 +41,7 @@ class Wanted:
         return tuple(dict.fromkeys([*own, *folded]))
 
 
-def wanted(said: str = "") -> Wanted:
+def asked_forms(said: str = "") -> AskedForms:
     """The forms in a text such as "a4,letter,fold,html,epub" or "all"; empty: those of `DEFAULT`. Raises `KitError`
     for one that does not exist."""
     names = [name.strip().lower() for name in said.split(",") if name.strip()] if said else list(DEFAULT)
@@ -55,4 +55,4 @@ def wanted(said: str = "") -> Wanted:
             files.append(_SAID[name])
         else:
             raise KitError(f"there is no booklet form '{name}'.", where="--forms", do=near(name, CHOICES))
-    return Wanted(tuple(file for file in ALL if file in files))
+    return AskedForms(tuple(file for file in ALL if file in files))
