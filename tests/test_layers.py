@@ -12,7 +12,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
-    ("resources", "placeholder", "atomic"),
+    ("resources", "placeholder", "atomic", "pack"),
     ("language",),
     ("units",),
     ("wording",),

@@ -2,9 +2,9 @@
 
 Two ways to lay are tried: the cloth opened out flat, and folded lengthwise with right sides together (pieces on the
 fold at the fold, pairs cut through both layers), what is cut single lying on the opened cloth below. Each is packed by
-`kit.cloth.tuck` and, as a bound, laid in the simple rows of `kit.cloth.need`; the shortest counts, and of lays that
-cost the same in the shop the folded one, which is quicker to cut. Places are in mm: x across the cloth (from the fold
-where it is folded), y along it, the tops of the pieces upward unless they are turned.
+`kit.cloth.length_cost` and, as a bound, laid in the simple rows of `kit.cloth.need`; the shortest counts, and of lays
+that cost the same in the shop the folded one, which is quicker to cut. Places are in mm: x across the cloth (from the
+fold where it is folded), y along it, the tops of the pieces upward unless they are turned.
 """
 
 from __future__ import annotations
@@ -15,12 +15,15 @@ from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
 from kit.cloth.cut_list import INTERFACING_WIDTH, boxes
+from kit.cloth.length_cost import COLUMN, FINE, ROW, ClothWay, pack_on_cloth, shortest
 from kit.cloth.need import GAP, Box, need, rows
 from kit.cloth.parts import Part, motion_of, moved, napped, parts, turns
-from kit.cloth.tuck import COLUMN, Mask, best_tuck, mask
 from kit.errors import KitError
 from kit.geometry import Curve, Motion, Point, Vector
 from kit.lesson.pattern import Pattern
+from kit.pack.orders import tries
+from kit.pack.packing import Packed
+from kit.pausing import pause_here
 from kit.piece.piece import Cloth
 from kit.piece.strips import SELVEDGE
 
@@ -86,11 +89,11 @@ def lays(pattern: Pattern, placed: int = PLACED) -> tuple[Lay, ...]:
     is too narrow for a piece has none. Raises `KitError` when a piece has no allowances yet."""
     found: list[Lay] = []
     for cloth in CLOTHS:
-        bench = Bench.of(pattern, cloth)
-        if bench.rough:
+        table = CuttingTable.of(pattern, cloth)
+        if table.rough:
             for width in widths(pattern, cloth):
                 try:
-                    found.append(bench.lay(width, placed))
+                    found.append(table.lay(width, placed))
                 except TooNarrow:
                     continue
     return tuple(found)
@@ -99,7 +102,7 @@ def lays(pattern: Pattern, placed: int = PLACED) -> tuple[Lay, ...]:
 def lay(pattern: Pattern, cloth: Cloth, width: float, placed: int = PLACED) -> Lay:
     """The best lay found of what is cut from `cloth` on cloth `width` mm wide; `placed` says how many shapes may be
     laid in trying. Raises `TooNarrow`, a `KitError`, when a piece is wider than the cloth."""
-    return Bench.of(pattern, cloth).lay(width, placed)
+    return CuttingTable.of(pattern, cloth).lay(width, placed)
 
 
 def widths(pattern: Pattern, cloth: Cloth) -> tuple[float, ...]:
@@ -118,7 +121,7 @@ class _Item:
     ways: tuple[tuple[int, bool], ...]
 
 
-_Spot = tuple[_Item, int, Point]
+_Lying = tuple[_Item, int, Point]
 """An item, the place of its way among its ways, and the lower left corner of the box around it."""
 
 
@@ -128,7 +131,7 @@ class _Try:
 
     length: float
     fold: Fold
-    spots: tuple[_Spot, ...]
+    lying: tuple[_Lying, ...]
     folded: float = 0.0
 
 
@@ -137,18 +140,21 @@ Hints = dict[tuple[Cloth, float, str], list[tuple[int, ...]]]
 
 
 @dataclass(frozen=True)
-class Bench:
-    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes."""
+class CuttingTable:
+    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes. `ways` and `finer` keep
+    what has been worked out: how each piece may lie, and orders laid on fine columns. `hints` are orders that did
+    well."""
 
     cloth: Cloth
     nap: bool
     parts: tuple[Part, ...]
     rough: tuple[Box, ...]
-    masks: dict[tuple[Any, ...], Mask] = field(default_factory=dict, compare=False)
+    ways: dict[tuple[Any, ...], ClothWay] = field(default_factory=dict, compare=False)
+    finer: dict[tuple[Any, ...], Packed | None] = field(default_factory=dict, compare=False)
     hints: Hints = field(default_factory=dict, compare=False)
 
     @classmethod
-    def of(cls, pattern: Pattern, cloth: Cloth, hints: Hints | None = None) -> Bench:
+    def of(cls, pattern: Pattern, cloth: Cloth, hints: Hints | None = None) -> CuttingTable:
         """`hints` are shared with the same lesson in other sizes: orders that did well are tried again. Raises
         `KitError` when a piece has no allowances yet."""
         return cls(
@@ -156,8 +162,7 @@ class Bench:
             napped(pattern, cloth),
             parts(pattern, cloth),
             boxes(pattern, cloth),
-            {},
-            {} if hints is None else hints,
+            hints={} if hints is None else hints,
         )
 
     def lay(self, width: float, placed: int = PLACED) -> Lay:
@@ -173,17 +178,17 @@ class Bench:
         return self._made(best, width)
 
     def _made(self, best: _Try, width: float) -> Lay:
-        area = sum(item.part.area(item.half) * item.layers for item, _, _ in best.spots)
+        area = sum(item.part.area(item.half) * item.layers for item, _, _ in best.lying)
         waste = 1.0 - area / (width * best.length) if best.length else 0.0
-        laid = _numbered([_settled(*spot) for spot in best.spots])
+        laid = _numbered([_settled(*each) for each in best.lying])
         return Lay(self.cloth, width, best.length, best.fold, laid, waste, best.folded, self.nap)
 
     # ---- the two ways to fold ---------------------------------------------------------------------------------
 
     def _flat(self, width: float, placed: int) -> _Try:
         items = [self._single(part, copy) for part in self.parts for copy in range(len(part.copies))]
-        spots, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
-        return _Try(length, "flat", spots)
+        lying, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
+        return _Try(length, "flat", lying)
 
     def _folded(self, width: float, placed: int) -> _Try | None:
         """Folded, with what is single below it; None when a piece is too wide for half the cloth or nothing is cut
@@ -202,11 +207,11 @@ class Bench:
         half = width / 2 - SELVEDGE
         if not doubled or any(item.part.width(item.half) > half + 1e-6 for item in doubled):
             return None
-        spots, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
+        lying, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
         if not single:
-            return _Try(length, "lengthwise", spots, length)
+            return _Try(length, "lengthwise", lying, length)
         below, end = self._lay_out(single, SELVEDGE, width - SELVEDGE, length + GAP, placed)
-        return _Try(end, "part", (*spots, *below), length)
+        return _Try(end, "part", (*lying, *below), length)
 
     def _single(self, part: Part, copy: int) -> _Item:
         side = part.copies[copy]
@@ -222,7 +227,7 @@ class Bench:
 
     def _lay_out(
         self, items: Sequence[_Item], left: float, right: float, begin: float, placed: int
-    ) -> tuple[tuple[_Spot, ...], float]:
+    ) -> tuple[tuple[_Lying, ...], float]:
         """`items` between `left` and `right` from `begin` on: where each lies, and where the last one ends. Without
         any shapes to try (`placed` 0) their boxes are laid in rows."""
         if not placed:
@@ -230,41 +235,63 @@ class Bench:
             for item in items:
                 x0, y0, x1, y1 = item.part.bounds(item.half)
                 sizes.append((y1 - y0, x1 - x0, item.half))
-            spots = rows(sizes, right - left)
-            corners = [Point(left + x, begin + y) for x, y in spots]
+            corners = [Point(left + x, begin + y) for x, y in rows(sizes, right - left)]
             return _ended(items, [0] * len(items), corners)
         single = not any(item.layers == 2 for item in items)
-        keep = 0 if single else math.ceil(GAP / COLUMN)  # what is not on the fold keeps off it
-        ways = [[self._mask(item, way, keep) for way in item.ways] for item in items]
+        off = 0.0 if single else GAP  # what is not on the fold keeps off it
+        ways = self._ways(items, off, COLUMN)
         areas = [item.part.area(item.half) for item in items]
         across = right - left + GAP
-        longest = max((masks[0].rows for masks in ways), default=0)
+        longest = max((each[0].footprint.rows for each in ways), default=0)
         key = (self.cloth, across, "single" if single else "double")
         known = self.hints.setdefault(key, [])
-        tries = 0 if placed == HINTED else max(_FEWEST, placed // max(1, len(items)))
-        found = best_tuck(ways, areas, across, tries, longest, known)
-        if found is not None and found.order not in known:
-            known[:] = [found.order, *known[: _HINTS - 1]]
+        count = 0 if placed == HINTED else tries(placed, len(items), _FEWEST)
+        found = shortest(ways, areas, across, count, longest, known)
         if found is None:
             return self._lay_out(items, left, right, begin, 0)
-        which = [way for way, _, _ in found.places]
-        corners = []
-        for item, masks, (way, column, row) in zip(items, ways, found.places, strict=True):
-            x0, y0, _, _ = item.part.bounds(item.half, *item.ways[way])
-            lying = masks[way]
-            corners.append(Point(left - GAP / 2 + column * COLUMN + x0 - lying.left, begin + row + y0 - lying.low))
-        down = min((corner.y for corner in corners), default=begin) - begin
-        return _ended(items, which, [Point(corner.x, corner.y - down) for corner in corners])
+        if found.order not in known:
+            known[:] = [found.order, *known[: _HINTS - 1]]
+        corner = Point(left - GAP / 2, begin)
+        lying = [_lying(items, ways, found, corner)]
+        if found.rows > longest:
+            finer = self._ways(items, off, FINE)
+            same = (across, off, *((item.part.name, item.half, item.ways) for item in items), found.order)
+            if same not in self.finer:
+                pause_here()
+                self.finer[same] = pack_on_cloth(finer, found.order, across, found.rows)
+            again = self.finer[same]
+            if again is not None:
+                lying.append(_lying(items, finer, again, corner))
+        return min(lying, key=lambda each: each[1])
 
-    def _mask(self, item: _Item, way: tuple[int, bool], keep: int) -> Mask:
-        key = (item.part.name, item.half, *way, keep)
-        if key not in self.masks:
+    def _ways(self, items: Sequence[_Item], off: float, column: float) -> list[list[ClothWay]]:
+        """Each item's ways, marked on columns of so many mm; what is not on the fold keeps `off` mm from it."""
+        return [[self._way(item, way, off, column) for way in item.ways] for item in items]
+
+    def _way(self, item: _Item, way: tuple[int, bool], off: float, column: float) -> ClothWay:
+        key = (item.part.name, item.half, *way, off, column)
+        if key not in self.ways:
             shape = item.part.lying(item.half, *way)
-            self.masks[key] = mask(shape, GAP, 0, 0) if item.half else mask(shape, GAP, -1, keep)
-        return self.masks[key]
+            self.ways[key] = ClothWay.of(shape, GAP, column, tied=item.half, off=off)
+        return self.ways[key]
 
 
-def _ended(items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]) -> tuple[tuple[_Spot, ...], float]:
+def _lying(
+    items: Sequence[_Item], ways: Sequence[Sequence[ClothWay]], found: Packed, corner: Point
+) -> tuple[tuple[_Lying, ...], float]:
+    """Each item as it was packed on ground that begins at `corner`, all moved up so that the first begins there; and
+    where the last one ends."""
+    corners = []
+    for item, each, (way, row, column) in zip(items, ways, found.places, strict=True):
+        x0, y0, _, _ = item.part.bounds(item.half, *item.ways[way])
+        marked = each[way]
+        x = corner.x + column * marked.column + x0 - marked.footprint.left
+        corners.append(Point(x, corner.y + row * ROW + y0 - marked.footprint.low))
+    up = min((each.y for each in corners), default=corner.y) - corner.y
+    return _ended(items, [way for way, _, _ in found.places], [Point(each.x, each.y - up) for each in corners])
+
+
+def _ended(items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]) -> tuple[tuple[_Lying, ...], float]:
     """Each item with its way and its corner, and where the last one ends."""
     end = 0.0
     for item, way, corner in zip(items, which, corners, strict=True):

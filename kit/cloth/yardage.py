@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from kit.cloth.lay import CLOTHS, HINTED, PLACED, Bench, Hints, Lay, TooNarrow, widths
+from kit.cloth.lay import CLOTHS, HINTED, PLACED, CuttingTable, Hints, Lay, TooNarrow, widths
 from kit.cloth.need import nap_note
 from kit.errors import KitError
 from kit.language import say
@@ -75,34 +75,36 @@ def yardage(
     found: list[Yardage] = []
     for cloth in CLOTHS:
         hints: Hints = {}
-        every = [(pattern, Bench.of(pattern, cloth, hints)) for pattern in patterns]
-        benches = [(pattern, bench) for pattern, bench in every if bench.rough]
-        if not benches:
+        every = [(pattern, CuttingTable.of(pattern, cloth, hints)) for pattern in patterns]
+        tables = [(pattern, table) for pattern, table in every if table.rough]
+        if not tables:
             continue
-        for width in widths(benches[0][0], cloth):
+        for width in widths(tables[0][0], cloth):
             amounts: dict[int, Amount] = {}
-            middle = len(benches) // 2
+            middle = len(tables) // 2
             # From the middle outwards, so that what does well there is tried in the sizes beside it.
-            for at in sorted(range(len(benches)), key=lambda at: abs(at - middle)):
-                amounts[at] = _amount(*benches[at], width, known, max(placed, PLACED) if at == middle else placed)
-            for at, (pattern, bench) in enumerate(benches):
+            for at in sorted(range(len(tables)), key=lambda at: abs(at - middle)):
+                amounts[at] = _amount(*tables[at], width, known, max(placed, PLACED) if at == middle else placed)
+            for at, (pattern, table) in enumerate(tables):
                 if pattern.body.name not in known:
-                    again = _amount(pattern, bench, width, known, HINTED)  # the orders found meanwhile
+                    again = _amount(pattern, table, width, known, HINTED)  # the orders found meanwhile
                     amounts[at] = min(amounts[at], again, key=lambda amount: amount.laid)
             found.append(Yardage(cloth, width, tuple(amounts[at] for at in sorted(amounts))))
     return tuple(found)
 
 
-def _amount(pattern: Pattern, bench: Bench, width: float, known: Mapping[str, Sequence[Lay]], placed: int) -> Amount:
+def _amount(
+    pattern: Pattern, table: CuttingTable, width: float, known: Mapping[str, Sequence[Lay]], placed: int
+) -> Amount:
     size = pattern.body.name
-    made = next((lay for lay in known.get(size, ()) if (lay.cloth, lay.width) == (bench.cloth, width)), None)
+    made = next((lay for lay in known.get(size, ()) if (lay.cloth, lay.width) == (table.cloth, width)), None)
     if made is None:
         try:
-            made = bench.lay(width, placed)
+            made = table.lay(width, placed)
         except TooNarrow as error:
             return Amount(size, 0.0, 0.0, str(error))
     # Interfacing is not washed before it is cut.
-    lost = 0.0 if bench.cloth == "interfacing" else pattern.lesson.shrinkage
+    lost = 0.0 if table.cloth == "interfacing" else pattern.lesson.shrinkage
     return Amount(size, made.length, to_buy(made.length, lost))
 
 

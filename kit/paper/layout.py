@@ -1,6 +1,6 @@
 """Searching for the layout that takes fewest pages.
 
-Shapes are laid one after another (`kit.paper.nest`) in several orders, on sheets of several widths, with the paper
+Shapes are laid one after another (`kit.paper.page_cost`) in several orders, on sheets of several widths, with the paper
 upright and on its side. A shape may lie at any useful angle, since grain is free on paper: as drafted, along the
 sides of the narrowest box around it, and, when no page takes it whole so, at the angle at which one does. The number
 of tries follows from the number of shapes, never from a clock, so the same shapes always lie the same way.
@@ -9,7 +9,6 @@ of tries follows from the number of shapes, never from a clock, so the same shap
 from __future__ import annotations
 
 import math
-import random
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -18,27 +17,22 @@ import numpy as np
 import shapely
 from shapely import affinity
 
-from kit.paper.nest import EDGE, Lying, Mesh, Spot, lying, nest
+from kit.pack.orders import attempts, chance, swapped, tries
+from kit.paper.page_cost import EDGE, PageCells, Pose, TurnedShape, pack_on_pages, turned_shape
 from kit.paper.papers import Paper
 from kit.pausing import pause_here
 
 _PLACED = 300  # shapes laid in all tries for all ways to hold the paper
-_SEED = 1
+_FEWEST = 5
 
 
 @dataclass(frozen=True)
 class Layout:
     """Where each shape lies, on a sheet of `width` x `height` mm with y 0 at its top."""
 
-    spots: tuple[Spot, ...]
+    poses: tuple[Pose, ...]
     width: float
     height: float
-
-
-def matrix(spot: Spot) -> list[float]:
-    """The spot as shapely writes a motion."""
-    cos, sin = math.cos(spot.angle), math.sin(spot.angle)
-    return [cos, -sin, sin, cos, spot.dx, spot.dy]
 
 
 def best_layout(
@@ -59,27 +53,27 @@ def best_layout(
     """
     best: tuple[float, ...] | None = None
     found: Layout | None = None
-    for held, spots in _tries(shapes, helds, gap, limit, set(fixed)):
-        moved = [affinity.affine_transform(shape, matrix(spot)) for shape, spot in zip(shapes, spots, strict=True)]
+    for held, poses in _tries(shapes, helds, gap, limit, set(fixed)):
+        moved = [affinity.affine_transform(shape, pose.matrix) for shape, pose in zip(shapes, poses, strict=True)]
         boxes = shapely.bounds(moved)
         width, height = float(boxes[:, 2].max()) + EDGE, EDGE - float(boxes[:, 1].min())
         lifted = [affinity.translate(shape, 0.0, height) for shape in moved]
-        parted = _parted(texts, spots, held)
+        parted = _parted(texts, poses, held)
         worth = (pages(lifted, width, height), parted, width * height, width)
         if best is None or worth < best:
-            best, found = worth, Layout(spots, width, height)
+            best, found = worth, Layout(poses, width, height)
     assert found is not None  # the widest sheet tried takes every shape
     return found
 
 
-def _parted(texts: Sequence[Any], spots: Sequence[Spot], held: Paper) -> int:
+def _parted(texts: Sequence[Any], poses: Sequence[Pose], held: Paper) -> int:
     """How many texts lie on more than one page."""
     count = 0
-    for corners, spot in zip(texts, spots, strict=False):
+    for corners, pose in zip(texts, poses, strict=False):
         if len(corners):
-            cos, sin = math.cos(spot.angle), math.sin(spot.angle)
-            x = corners[..., 0] * cos - corners[..., 1] * sin + spot.dx
-            y = corners[..., 0] * sin + corners[..., 1] * cos + spot.dy
+            cos, sin = math.cos(pose.angle), math.sin(pose.angle)
+            x = corners[..., 0] * cos - corners[..., 1] * sin + pose.dx
+            y = corners[..., 0] * sin + corners[..., 1] * cos + pose.dy
             columns, rows = x // held.step[0], y // held.step[1]
             count += int(np.count_nonzero((np.ptp(columns, axis=1) > 0) | (np.ptp(rows, axis=1) > 0)))
     return count
@@ -87,26 +81,23 @@ def _parted(texts: Sequence[Any], spots: Sequence[Spot], held: Paper) -> int:
 
 def _tries(
     shapes: Sequence[Any], helds: Sequence[Paper], gap: float, limit: float, fixed: set[int]
-) -> Iterator[tuple[Paper, tuple[Spot, ...]]]:
+) -> Iterator[tuple[Paper, tuple[Pose, ...]]]:
     seen = set()
     for held in helds:
-        mesh = Mesh.of(*held.step, gap)
+        cells = PageCells.of(*held.step, gap)
         angles = [(0.0,) if place in fixed else useful_angles(shape, held) for place, shape in enumerate(shapes)]
         widest = max(_narrowest(shape, turns) for shape, turns in zip(shapes, angles, strict=True)) + gap
-        most = math.ceil(max(widest, limit + 2 * mesh.shift) / mesh.wide - 1e-6)
-        if widest <= limit + 2 * mesh.shift:
-            most = max(int((limit + 2 * mesh.shift + 1e-6) / mesh.wide), math.ceil(widest / mesh.wide - 1e-6))
+        most = math.ceil(max(widest, limit + 2 * cells.shift) / cells.wide - 1e-6)
+        if widest <= limit + 2 * cells.shift:
+            most = max(int((limit + 2 * cells.shift + 1e-6) / cells.wide), math.ceil(widest / cells.wide - 1e-6))
         ways = []
         for shape, turns in zip(shapes, angles, strict=True):
             pause_here()
-            ways.append([lying(shape, angle, mesh, most) for angle in turns])
+            ways.append([turned_shape(shape, angle, cells, most) for angle in turns])
         fewest = math.inf
-        plans = _plans(shapes, ways, mesh, most, _PLACED // len(helds))
-        for order, columns, way_in in dict.fromkeys(
-            (tuple(order), columns, way_in) for order, columns, way_in in plans
-        ):
-            pause_here()
-            found = nest(ways, order, mesh, columns, way_in=way_in, at_most=fewest)
+        plans = _plans(shapes, ways, cells, most, _PLACED // len(helds))
+        for order, columns, way_in in attempts(plans):
+            found = pack_on_pages(ways, order, cells, columns, way_in=way_in, at_most=fewest)
             if found is not None and found[0] not in seen:
                 fewest = found[1]
                 seen.add(found[0])
@@ -114,28 +105,25 @@ def _tries(
 
 
 def _plans(
-    shapes: Sequence[Any], ways: Sequence[Sequence[Lying]], mesh: Mesh, most: int, placed: int
-) -> Iterator[tuple[list[int], int, int]]:
+    shapes: Sequence[Any], ways: Sequence[Sequence[TurnedShape]], cells: PageCells, most: int, placed: int
+) -> Iterator[tuple[tuple[int, ...], int, int]]:
     """Order, width in cells and preference of each try, the likeliest good ones first."""
     places = list(range(len(shapes)))
     areas = [shape.area for shape in shapes]
-    longest = [max(way.cells.shape[0] for way in each) for each in ways]
-    needed = max(min(way.cells.shape[1] for way in each) for each in ways)
-    by_area = sorted(places, key=lambda place: (-areas[place], place))
-    by_length = sorted(places, key=lambda place: (-longest[place], -areas[place], place))
-    spare = math.ceil(2 * mesh.shift / mesh.wide)
-    widths = [columns for pages in range(1, most) if needed <= (columns := pages * mesh.columns + spare) <= most]
-    square = math.sqrt(sum(areas) * 1.3) / mesh.wide
+    longest = [max(way.footprint.rows for way in each) for each in ways]
+    needed = max(min(way.footprint.columns for way in each) for each in ways)
+    by_area = tuple(sorted(places, key=lambda place: (-areas[place], place)))
+    by_length = tuple(sorted(places, key=lambda place: (-longest[place], -areas[place], place)))
+    spare = math.ceil(2 * cells.shift / cells.wide)
+    widths = [columns for pages in range(1, most) if needed <= (columns := pages * cells.columns + spare) <= most]
+    square = math.sqrt(sum(areas) * 1.3) / cells.wide
     widths = sorted(dict.fromkeys([*widths, most]), key=lambda columns: (abs(columns - square), columns))[:6]
-    count = max(5, placed // len(places))
+    count = tries(placed, len(places), _FEWEST)
     plans = [(order, columns, first) for order in (by_area, by_length) for columns in widths for first in range(4)]
     yield from plans[:count]
-    chance = random.Random(_SEED)  # a fixed seed: the same shuffles every time
+    random = chance()
     for turn in range(count - len(plans)):
-        order = by_area.copy()
-        for _ in range(2):
-            a, b = chance.randrange(len(order)), chance.randrange(len(order))
-            order[a], order[b] = order[b], order[a]
+        order = swapped(swapped(by_area, random), random)
         yield order, widths[turn % min(3, len(widths))], turn % 4
     yield by_area, most, 0
 

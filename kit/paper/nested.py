@@ -2,8 +2,8 @@
 
 The sizes of a piece lie as they were drafted, grain along grain and fold on fold. Where the origin of the draft would
 push their corners far apart (a facing traced from high up), they are laid on the corner that keeps them closest, so
-that the lines still run beside one another. What sizes draw alike is drawn once (`kit.paper.share`), a piece's text
-once, and the name of each size stands in its line at several places.
+that the lines still run beside one another. What sizes draw alike is drawn once (`kit.paper.shared_lines`), a piece's
+text once, and the name of each size stands in its line at several places.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
-from kit.paper.share import Part, shared
+from kit.paper.shared_lines import Part, shared
 from kit.paper.sheet import GAP, Sheet, lay
 from kit.paper.size_names import size_names
 from kit.picture.drawing import Fill, Item, Label, Stroke

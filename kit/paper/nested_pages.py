@@ -23,7 +23,7 @@ from kit.paper.papers import Paper
 from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, fitted, new_canvas, rule, text_width, wrap, write
 from kit.paper.plan import PagePlan, plan_on
 from kit.paper.request import PageRequest
-from kit.paper.share import Part
+from kit.paper.shared_lines import Part
 from kit.paper.sheet import Sheet, finish
 from kit.picture.drawing import Stroke
 from kit.units import both

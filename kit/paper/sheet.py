@@ -26,7 +26,7 @@ from kit.lesson.pattern import Pattern
 from kit.paper.head import draw_head, head_room
 from kit.paper.head import edition_line as edition_line
 from kit.paper.layout import best_layout
-from kit.paper.nest import EDGE, Spot
+from kit.paper.page_cost import EDGE, Pose
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.pdf_pen import MM, PLAIN, draw, label_size, new_canvas
 from kit.paper.plan import count_pages
@@ -158,12 +158,12 @@ def lay(
         texts if head is None else [np.zeros((0, 4, 2)), *texts],
     )
     lift = Motion(dy=found.height)
-    spots = found.spots if head is None else found.spots[1:]
+    poses = found.poses if head is None else found.poses[1:]
     placements = tuple(
-        Placement(piece, _turn(spot).then(lift), items, corners, scale)
-        for (piece, items, corners), spot in zip(drawn, spots, strict=True)
+        Placement(piece, _turn(pose).then(lift), items, corners, scale)
+        for (piece, items, corners), pose in zip(drawn, poses, strict=True)
     )
-    corner = None if head is None else (found.spots[0].dx, found.spots[0].dy + found.height)
+    corner = None if head is None else (found.poses[0].dx, found.poses[0].dy + found.height)
     return Sheet(placements, found.width, found.height, corner, head or (0.0, 0.0))
 
 
@@ -275,8 +275,8 @@ def _written(items: Sequence[Item]) -> Any:
     return shapely.GeometryCollection([shapely.multilinestrings(_lines(items)), *_texts(items)])
 
 
-def _turn(spot: Spot) -> Motion:
-    return Motion(math.cos(spot.angle), math.sin(spot.angle), False, spot.dx, spot.dy)
+def _turn(pose: Pose) -> Motion:
+    return Motion(math.cos(pose.angle), math.sin(pose.angle), False, pose.dx, pose.dy)
 
 
 def _title(pattern: Pattern) -> str:

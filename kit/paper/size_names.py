@@ -12,7 +12,7 @@ import shapely
 
 from kit.geometry import Curve, Line, Point
 from kit.paper.pdf_pen import label_size
-from kit.paper.share import Part
+from kit.paper.shared_lines import Part
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.lettering import upright
 

@@ -32,7 +32,7 @@ from kit.paper.head import edition_line
 from kit.paper.layers import size_look
 from kit.paper.nested import Nest
 from kit.paper.pdf_pen import DOTS, INKS, LETTERS, PLAIN, Ink, Look
-from kit.paper.share import Part
+from kit.paper.shared_lines import Part
 from kit.paper.sheet import Sheet
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.piece_sheet import moved

@@ -24,10 +24,9 @@ from hypothesis import strategies as st
 
 from kit.body.chart import workshop_chart
 from kit.cloth.cut_list import boxes, cut_list
-from kit.cloth.lay import Bench, Lay, Placed, TooNarrow, lay, lays
+from kit.cloth.lay import CuttingTable, Lay, Placed, TooNarrow, lay, lays
 from kit.cloth.need import GAP, need, rows
 from kit.cloth.parts import parts
-from kit.cloth.tuck import MARGIN, best_tuck, mask, tuck
 from kit.geometry import Path, Point
 from kit.lesson.pattern import LessonInfo, Pattern
 from kit.piece.allowance import cut_line
@@ -146,11 +145,11 @@ def test_every_lay_is_sound_and_complete(garments: tuple[Pattern, ...]) -> None:
 
 def test_both_ways_to_fold_are_sound(garments: tuple[Pattern, ...]) -> None:
     for pattern in garments:
-        bench = Bench.of(pattern, "main")
+        table = CuttingTable.of(pattern, "main")
         for tries in (0, 60):
             for width in (1500.0, 1120.0):
-                for way in (bench._flat(width, tries), bench._folded(width, tries)):
-                    found = bench._made(way, width) if way else None
+                for way in (table._flat(width, tries), table._folded(width, tries)):
+                    found = table._made(way, width) if way else None
                     if found is not None:
                         area = sum(polygon(each).area * each.layers for each in found.placed)
                         sound(replace(found, waste=1 - area / (width * found.length)))
@@ -234,8 +233,8 @@ def test_paper_is_turned_over_only_for_a_pair(garments: tuple[Pattern, ...]) -> 
 
 
 def test_a_pair_laid_singly_is_a_left_and_a_right() -> None:
-    bench = Bench.of(pattern_of(shape("hook", HOOK, count=2, mirrored=True), nap="one_way"), "main")
-    found = bench._made(bench._flat(1400.0, 60), 1400.0)
+    table = CuttingTable.of(pattern_of(shape("hook", HOOK, count=2, mirrored=True), nap="one_way"), "main")
+    found = table._made(table._flat(1400.0, 60), 1400.0)
     one, other = sorted(found.placed, key=lambda each: each.turned_over)
     assert (one.sides, other.sides) == (("right",), ("left",))
     # The upright of the hook stands left as drafted, right when the paper is turned over.
@@ -263,9 +262,9 @@ def test_single_pieces_lie_below_the_fold_on_opened_cloth() -> None:
         rectangle("front", 320.0, 700.0, 2, count=2, mirrored=True),
         rectangle("patch", 100.0, 100.0, 3, right_side_up=True),
     )
-    bench = Bench.of(pattern, "main")
-    way = bench._folded(1400.0, 60)
-    found = bench._made(way, 1400.0) if way else None
+    table = CuttingTable.of(pattern, "main")
+    way = table._folded(1400.0, 60)
+    found = table._made(way, 1400.0) if way else None
     assert found is not None and found.fold == "part"
     (patch,) = [each for each in found.placed if each.piece == "patch"]
     assert patch.opened and patch.layers == 1 and patch.at.y == pytest.approx(found.folded + GAP)
@@ -283,9 +282,9 @@ def test_a_fold_on_the_right_of_the_draft_is_brought_to_the_fold() -> None:
     # Drafted to the left of its fold: the paper is turned over, or turned round.
     left = shape("back", [(0.0, 0.0), (0.0, 600.0), (-200.0, 600.0), (-340.0, 0.0)], fold="edge0")
     for nap, expected in (("one_way", {(0, True)}), ("none", {(0, True), (180, False)})):
-        bench = Bench.of(pattern_of(left, nap=nap), "main")
-        way = bench._folded(1400.0, 60)
-        found = bench._made(way, 1400.0) if way else None
+        table = CuttingTable.of(pattern_of(left, nap=nap), "main")
+        way = table._folded(1400.0, 60)
+        found = table._made(way, 1400.0) if way else None
         assert found is not None
         (each,) = found.placed
         assert (each.turn, each.turned_over) in expected and abs(polygon(each).bounds[0]) < SLACK
@@ -342,28 +341,6 @@ def test_as_short_as_the_best_order_of_a_few_rectangles() -> None:
 def test_rows_lay_boxes_as_need_counts_them() -> None:
     spots = rows([(600.0, 350.0, False), (600.0, 250.0, True), (200.0, 900.0, False)], 690.0)
     assert spots == [(260.0, 0.0), (0.0, 0.0), (0.0, 610.0)]
-
-
-# ---- packing -------------------------------------------------------------------------------------------------
-
-
-def test_a_shape_lies_in_the_hollow_of_another() -> None:
-    hollow = shapely.Polygon([(0, 0), (400, 0), (400, 300), (300, 300), (300, 60), (100, 60), (100, 300), (0, 300)])
-    block = shapely.box(0, 0, 150, 200)
-    shapes = [[mask(hollow, GAP)], [mask(block, GAP)]]
-    found = tuck(shapes, (0, 1), 400.0 + GAP + 8 * MARGIN)
-    assert found is not None and found.rows == pytest.approx(300 + GAP, abs=1.5)
-    assert tuck(shapes, (0, 1), 390.0) is None
-    assert tuck(shapes, (0, 1), 420.0, at_most=250) is None
-
-
-def test_more_tries_are_never_worse() -> None:
-    shapes = [[mask(shapely.box(0, 0, 70.0 + 37 * at, 400.0 - 31 * at), GAP)] for at in range(8)]
-    areas = [1.0] * 8
-    lengths = [best_tuck(shapes, areas, 620.0, tries).rows for tries in (1, 5, 40)]  # type: ignore[union-attr]
-    assert lengths == sorted(lengths, reverse=True)
-    hinted = best_tuck(shapes, areas, 620.0, 1, hints=[best_tuck(shapes, areas, 620.0, 40).order])  # type: ignore[union-attr]
-    assert hinted is not None and hinted.rows <= lengths[-1]
 
 
 def test_without_allowances_the_piece_is_named(tmp_path: FilePath) -> None:

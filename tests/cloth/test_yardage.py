@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from kit.body.body import Body
 from kit.body.chart import workshop_chart
 from kit.cloth.cut_list import boxes
-from kit.cloth.lay import Bench, lays
+from kit.cloth.lay import CuttingTable, lays
 from kit.cloth.need import need
 from kit.cloth.parts import parts
 from kit.cloth.yardage import Yardage, notes, to_buy, yardage
@@ -140,4 +140,4 @@ def test_notes_say_how_and_what_is_lost(sizes: tuple[Pattern, ...]) -> None:
 
 def test_a_body_without_a_size(wrap_top: Pattern) -> None:
     mine = replace(wrap_top, body=Body("my own", wrap_top.body.measures))
-    assert yardage([mine])[0].of("my own").laid == Bench.of(mine, "main").lay(1400.0).length
+    assert yardage([mine])[0].of("my own").laid == CuttingTable.of(mine, "main").lay(1400.0).length

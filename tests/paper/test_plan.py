@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
-from kit.paper.nest import EDGE
+from kit.paper.page_cost import EDGE
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.plan import all_tiles, letters, plan_on, plan_pages
 from kit.paper.sheet import GAP, sheet

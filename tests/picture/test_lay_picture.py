@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 import shapely
 
-from kit.cloth.lay import Bench, Lay, lays
+from kit.cloth.lay import CuttingTable, Lay, lays
 from kit.cloth.parts import polygon
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
@@ -31,8 +31,8 @@ def plans(wrap_top: Pattern) -> tuple[tuple[str, Lay, Pattern], ...]:
     whole = replace(wrap_top, lesson=replace(wrap_top.lesson, cloth_widths=(1400.0, 1120.0)))
     napped = replace(whole, lesson=replace(whole.lesson, nap="one_way"))
     bias = replace(whole, strips=(*whole.strips, Strip("binding", "Binding", 500.0, 40.0, 4, 9, grain="bias")))
-    bench = Bench.of(whole, "main")
-    folded = bench._made(bench._folded(1400.0, 60), 1400.0)
+    table = CuttingTable.of(whole, "main")
+    folded = table._made(table._folded(1400.0, 60), 1400.0)
     assert folded is not None and folded.fold == "part"
     made = [(f"lay {lay.cloth} {lay.width:.0f}", lay, whole) for lay in lays(whole)]
     made.append(("lay part", folded, whole))

@@ -1,8 +1,13 @@
 """What several sizes draw alike is drawn once.
 
-Lines are compared curve by curve. Equal curves are shared by the sizes that draw them; straight lines that run over
-one another (a fold, a waistline, an edge that does not change) are cut where one of them ends, and each stretch
-belongs to the sizes that cover it. Nothing is moved: the parts of one size, put together, are that size's drawing.
+Lines are compared curve by curve, since sizes rarely have a whole outline in common and often a neckline or a fold.
+Equal curves are shared by the sizes that draw them; straight lines that run over one another (a fold, a waistline, an
+edge that does not change) are cut where one of them ends, and each stretch belongs to the sizes that cover it. Nothing
+is moved: the parts of one size, put together, are that size's drawing.
+
+Comparing every line with every other would take the square of their number. Curves are looked up instead by their
+points rounded to a fiftieth of a millimetre, and straight lines are sorted, by their direction and then by how far the
+endless line they lie in passes from the origin; neighbours that differ by less than drawing does are one.
 """
 
 from __future__ import annotations
@@ -16,7 +21,9 @@ from kit.geometry import Curve, Line, Point
 from kit.picture.drawing import Dot, Item, Label, Stroke
 
 _SAME = 0.02
+"""mm: what lies no farther apart than so is one, on paper a tenth of a line's width."""
 _TURN = 5e-5
+"""radians: so much two straight lines may differ in direction; over a metre that is a twentieth of a millimetre."""
 
 Key = tuple[object, ...]
 
@@ -30,14 +37,24 @@ class Part:
 
 
 def shared(drawings: Sequence[Sequence[Item]]) -> tuple[Part, ...]:
-    """The drawings of all sizes, lying as they shall lie, as parts: those of most sizes first. A label of the same
-    words is kept once, from the middle size that has it."""
+    """The drawings of all sizes (mm, lying as they shall lie, small to large) as parts: those of most sizes first. A
+    label of the same words is kept once, from the middle size that has it.
+
+    >>> short, long = (Stroke((Line(Point(0, 0), Point(0, down)),), "fold") for down in (-400, -430))
+    >>> for part in shared([[short], [long]]):
+    ...     (stroke,) = part.items
+    ...     print(part.sizes, [round(point.y) for point in (stroke.curves[0].start, stroke.curves[0].end)])
+    (0, 1) [0, -400]
+    (1,) [-400, -430]
+    """
     strokes: dict[Key, list[tuple[int, Stroke]]] = {}
     dots: dict[Key, list[tuple[int, Dot]]] = {}
     labels: dict[str, list[tuple[int, Label]]] = {}
     for size, items in enumerate(drawings):
         for item in items:
             if isinstance(item, Stroke):
+                # Only lines that look alike can be one. A cut line may be shared in part, so whether it closes is left
+                # out; any other closed line is compared whole.
                 key: Key = (item.role, item.closed and item.role != "cut", item.arrow, item.thickness)
                 strokes.setdefault(key, []).append((size, item))
             elif isinstance(item, Dot):
@@ -61,7 +78,13 @@ def _sizes(places: Iterable[int]) -> tuple[int, ...]:
 
 
 def _strokes(group: Sequence[tuple[int, Stroke]]) -> list[tuple[tuple[int, ...], Stroke]]:
-    """Strokes of one kind as strokes with the sizes they belong to."""
+    """Strokes of one kind as strokes with the sizes they belong to.
+
+    What `_owners` gives is walked stroke by stroke, and pieces that follow one another and belong to the same sizes are
+    put together again, so that a dashed line is dashed in one go. A piece that several sizes have is drawn by the first
+    that comes to it, `done` for all others.
+    """
+    # An arrow and a small closed sign mean something as a whole only.
     if group[0][1].arrow or (group[0][1].closed and group[0][1].role != "cut"):
         whole: dict[Key, list[tuple[int, Stroke]]] = {}
         for size, stroke in group:
@@ -84,12 +107,14 @@ def _strokes(group: Sequence[tuple[int, Stroke]]) -> list[tuple[tuple[int, ...],
                 if identity in done:
                     continue
                 done.add(identity)
+                # It ends where the sizes change, and where a piece drawn before has left a hole.
                 if run and (sizes != owner or not run[-1].end.close_to(piece.start, 1e-6)):
                     out.append((owner, replace(stroke, curves=tuple(run), closed=False)))
                     run = []
                 run.append(piece)
                 owner = sizes
         if run:
+            # Closed is only what came through without a cut.
             whole_line = stroke.closed and len(run) == len(stroke.curves)
             out.append((owner, replace(stroke, curves=tuple(run), closed=whole_line)))
     return out
@@ -126,7 +151,13 @@ def _stretches(
     pieces: dict[tuple[int, int], list[tuple[Curve, tuple[int, ...], int]]],
     identity: int,
 ) -> int:
-    """Cut the straight lines `same`, which lie in one endless line, where any of them ends."""
+    """Cut the straight lines `same`, which lie in one endless line, where any of them ends, and put what comes of it
+    into `pieces`. Gives the next number that is free.
+
+    Each line becomes a span of distances along the first one. The ends of all spans, those nearer than `_SAME` taken as
+    one, are the places where the endless line is cut; between two of them lies a slot, and all lines that cover it have
+    the same number there. A line keeps its own two ends to the last digit: only what lies between is cut.
+    """
     first = curves[same[0]]
     way = (first.end - first.start).unit()
     spans = {i: ((curves[i].start - first.start).dot(way), (curves[i].end - first.start).dot(way)) for i in same}
@@ -142,6 +173,7 @@ def _stretches(
         stops = [low, *(cut for cut in cuts if low + _SAME < cut < high - _SAME), high]
         curve = curves[i]
         found: list[tuple[Curve, tuple[int, ...], int]] = []
+        # In the line's own direction, which may be against that of the first.
         for a, b in pairwise(stops if start < end else stops[::-1]):
             middle = (a + b) / 2
             sizes = _sizes(places[j][0] for j in same if min(spans[j]) < middle < max(spans[j]))
@@ -154,11 +186,11 @@ def _stretches(
 
 
 def _in_line(curves: Sequence[Curve], straight: Sequence[int]) -> list[list[int]]:
-    """Straight lines gathered by the endless line they lie in."""
+    """Straight lines gathered by the endless line they lie in: by direction first, then by distance from the origin."""
 
     def angle(i: int) -> float:
         way = curves[i].end - curves[i].start
-        turn = math.atan2(way.y, way.x) % math.pi
+        turn = math.atan2(way.y, way.x) % math.pi  # there and back is one direction
         return turn - math.pi if turn > math.pi - _TURN else turn
 
     def off(i: int, turn: float) -> float:
@@ -174,6 +206,7 @@ def _in_line(curves: Sequence[Curve], straight: Sequence[int]) -> list[list[int]
 
 
 def _clusters(ordered: Sequence[tuple[float, int]], gap: float) -> list[list[int]]:
+    """Places in the order of their values, parted where two that follow each other are more than `gap` apart."""
     out: list[list[int]] = []
     last = -math.inf
     for value, i in ordered:
@@ -185,6 +218,7 @@ def _clusters(ordered: Sequence[tuple[float, int]], gap: float) -> list[list[int
 
 
 def _curve_key(curve: Curve) -> Key:
+    """The same for curves that are drawn alike, from the same end; arcs and other curves go by their cubics."""
     if isinstance(curve, Line):
         return ("line", *_rounded(curve.start, curve.end))
     return tuple(place for cubic in curve.as_cubics() for place in _rounded(cubic.start, cubic.c1, cubic.c2, cubic.end))
