@@ -141,8 +141,8 @@ Hints = dict[tuple[Cloth, float, str], list[tuple[int, ...]]]
 
 @dataclass(frozen=True)
 class CuttingTable:
-    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes. `ways` and `finer` keep
-    what has been worked out: how each piece may lie, and orders laid on fine columns. `hints` are orders that did
+    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes. `ways` and `finer`
+    keep what has been worked out: how each piece may lie, and orders laid on fine columns. `hints` are orders that did
     well."""
 
     cloth: Cloth

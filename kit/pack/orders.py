@@ -33,8 +33,8 @@ def tries(placed: int, shapes: int, fewest: int) -> int:
 
 
 def attempts(plans: Iterable[T]) -> Iterator[T]:
-    """The `plans`, each once, with a place to pause before it. A plan may depend on how those before it went: the next one is
-    asked for only when the last has been tried.
+    """The `plans`, each once, with a place to pause before it. A plan may depend on how those before it went: the
+    next one is asked for only when the last has been tried.
 
     >>> list(attempts([(0, 1), (1, 0), (0, 1)]))
     [(0, 1), (1, 0)]
