@@ -32,6 +32,7 @@ from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED, VERBS
 from kit.piece.piece import Piece
+from kit.sewing.call import check_call
 from kit.units import Length
 
 if TYPE_CHECKING:
@@ -158,6 +159,7 @@ def _method(function: Callable[..., Any]) -> Callable[..., Any]:
 
         @wraps(function)
         def write(piece: BenchPiece, /, *given: Any, **named: Any) -> Any:
+            check_call(function, given, named)
             return function(
                 piece._open,
                 *(one._open if isinstance(one, BenchPiece) else one for one in given),

@@ -9,7 +9,6 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from kit.errors import KitError, near, nearest
-from kit.lesson.verb import VERBS
 
 _CALL = r"(?:\w+\.)*?(\w+)(?:\.__init__)?\(\)"
 _MISSING = re.compile(_CALL + r" missing \d+ required (?:keyword-only|positional) arguments?: (.+)")
@@ -18,15 +17,16 @@ _UNKNOWN = re.compile(r"name '(\w+)' is not defined")
 _QUOTED = re.compile(r"'(\w+)'")
 
 
-def told(kind: str, message: str, known: Mapping[str, Any]) -> tuple[str, str] | None:
+def told(kind: str, message: str, known: Mapping[str, Any], line: str = "") -> tuple[str, str] | None:
     """What is wrong and what to do, for Python's `message` of an error of the type named `kind`; None where it is of
-    another sort. `known` are the names in reach there (name -> object); they find the name that was meant."""
+    another sort. `known` are the names in reach there (name -> object); they find the name that was meant. `line` is
+    the line at work: a verb called there (`front.notch(...)`) is not a step that has the same name."""
     if kind == "TypeError" and (found := _MISSING.match(message)):
         names = _QUOTED.findall(found[2])
         given = " and ".join(f"{name}=..." for name in names)
         return f"{found[1]} is not told its {' and '.join(names)}.", f"Write {given} between its brackets."
     if kind == "TypeError" and (found := _UNEXPECTED.match(message)):
-        arguments = _arguments(found[1], known)
+        arguments = _arguments(found[1], known, f".{found[1]}(" in line)
         do = near(found[2], arguments) if arguments else "Check its spelling."
         return f"{found[1]} knows no argument '{found[2]}'.", do
     if kind in ("NameError", "UnboundLocalError") and (found := _UNKNOWN.search(message)):
@@ -43,8 +43,10 @@ def stopped(error: Exception, function: Callable[..., Any], where: str) -> KitEr
     at work."""
     line, locals_ = _line(error, function)
     named = {**_constants(function), **locals_}
-    sentence = told(type(error).__name__, str(error), named)
     at = f"{where}, at “{line}”" if line else where
+    if isinstance(error, KitError):
+        return KitError(error.told.says, where=at, do=error.told.can)
+    sentence = told(type(error).__name__, str(error), named, line)
     if sentence is not None:
         return KitError(sentence[0], where=at, do=sentence[1])
     what = f"the step's own code stopped: {type(error).__name__}: {error}."
@@ -70,10 +72,11 @@ def _constants(function: Callable[..., Any]) -> dict[str, Any]:
     return {name: value for name, value in inspect.unwrap(function).__globals__.items() if not name.startswith("_")}
 
 
-def _arguments(name: str, known: Mapping[str, Any]) -> Iterable[str]:
-    """The keyword arguments of what is called `name`: a thing in reach, or what a thing in reach can do."""
+def _arguments(name: str, known: Mapping[str, Any], method: bool) -> Iterable[str]:
+    """The keyword arguments of what is called `name`: a thing in reach, or what a thing in reach can do (of the two a
+    `method`)."""
     owners = [value if isinstance(value, type) else type(value) for value in known.values()]
-    for thing in (known.get(name), VERBS.get(name), *(getattr(owner, name, None) for owner in owners)):
+    for thing in (None if method else known.get(name), *(getattr(owner, name, None) for owner in owners)):
         if callable(thing):
             try:
                 parameters = inspect.signature(thing).parameters.values()

@@ -24,6 +24,7 @@ from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
+from kit.sewing.call import CallError
 from kit.sewing.make import Make
 from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import Length
@@ -142,6 +143,8 @@ def _take(entry: Entry, table: _Table, made: _Made) -> None:
             made.sewing.append(_sew(entry, table))
         else:
             made.finished.append((entry.title, _finished(entry, table)))
+    except CallError as error:
+        raise stopped(error, entry.function, place) from None
     except KitError as error:
         raise error.at(place) from None
     except Exception as error:

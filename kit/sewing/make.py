@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from kit.errors import KitError, near
 from kit.piece.piece import Piece, Strip
+from kit.sewing.call import check_call
 from kit.sewing.operation import Operation
 from kit.sewing.operations import KINDS
 from kit.sewing.reading import Reader
@@ -47,6 +48,7 @@ class Make(MakeVerbs):
 def _method(function: Callable[..., Operation]) -> Callable[..., None]:
     @wraps(function)
     def write(self: Make, *given: Any, **named: Any) -> None:
+        check_call(function, given, named)
         self._operations.append(function(self._reader, *given, **named))
 
     return write

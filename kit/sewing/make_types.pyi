@@ -1,5 +1,7 @@
 """Made by `python -m kit.lesson.stubs` from the verbs, for editors and type checkers. Not to be edited."""
 
+from typing import Literal
+
 from kit.sewing.reading import Opening, Runs
 from kit.sewing.run import Fold, PieceHandle, Place, Run, StripHandle
 from kit.units import Size
@@ -273,7 +275,9 @@ class MakeVerbs:
 
             make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)"""
 
-    def fold_pocket(self, *edges: Runs, allowance: Size, corners: str = "square") -> None:
+    def fold_pocket(
+        self, *edges: Runs, allowance: Size, corners: Literal["square", "mitred", "curved"] = "square"
+    ) -> None:
         """Press the edges of a pocket under; its lower corners square, mitred or curved.
 
         Example::
@@ -395,7 +399,7 @@ class MakeVerbs:
             make.notch_curve(front.armhole)"""
 
     def patch_pocket(self, *edges: Runs, at: Place, allowance: Size, distance: Size = ...) -> None:
-        """Stitch a pocket onto a placement mark along its folded edges.
+        """Stitch a pocket onto a placement mark along its folded edges. Each mark on each half takes one pocket.
 
         Example::
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from kit.diagnostic import Diagnostic, Level, Told
+from kit.sewing.cut import Cut
+from kit.sewing.run import Run
 
 
 def trouble(
@@ -18,3 +20,12 @@ def trouble(
 ) -> Diagnostic:
     """A diagnostic of an operation; `sew` adds the step it is met in."""
     return Diagnostic(code, level, says, at, amount, can, piece=piece, edge=edge)
+
+
+def refuse(
+    pattern: Cut, run: Run, code: str, what: Told, do: Told, amount: float | None = None, level: Level = "error"
+) -> Diagnostic:
+    """A refusal told of a run."""
+    piece = pattern.piece(run.piece)
+    edge = run.edges[0] if piece.has_edge(run.edges[0]) else ""
+    return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge, level=level)

@@ -1,13 +1,11 @@
-"""The words a sewing step may write: every operation registers its own beside its class."""
+"""The words a sewing step may write: every operation registers its own, as its class or as a function beside it."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from typing import Any, TypeVar
 
-from kit.sewing.operation import Operation
-
-VERBS: dict[str, Callable[..., Operation]] = {}
+VERBS: dict[str, Callable[..., Any]] = {}
 F = TypeVar("F", bound=Callable[..., Any])
 
 

@@ -45,6 +45,28 @@ def test_an_argument_left_out_is_named_with_its_line(lesson: Lesson) -> None:
     assert "TypeError" not in said
 
 
+def test_a_step_with_the_name_of_an_operation_is_not_taken_for_it(lesson: Lesson) -> None:
+    @lesson.sew("Bind the top")
+    def bind(make: Any, front: Any, back: Any) -> None:
+        """Bind it."""
+        make.bind(front.top, finishd=8 * mm)
+
+    said = refusal(lesson)
+    assert "bind knows no argument 'finishd'. Did you mean 'finished'?" in said
+    assert "front" not in said.split("”")[-1]
+
+
+def test_a_step_with_the_name_of_a_verb_of_the_bench_is_not_taken_for_it(lesson: Lesson) -> None:
+    @lesson.step("Notch the front")
+    def notch(front: Any) -> None:
+        """Notch it."""
+        front.notch()
+
+    said = refusal(lesson)
+    assert "notch is not told its edge and at. Write edge=... and at=... between its brackets. For example: " in said
+    assert "at “front.notch()”" in said
+
+
 def test_an_argument_spelt_wrong_is_told_with_the_near_one(lesson: Lesson) -> None:
     @lesson.sew("Sew the bottom")
     def bottom(make: Any, front: Any, back: Any, seam: Any) -> None:

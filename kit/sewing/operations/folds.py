@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, Told, message, named_edge
@@ -18,28 +18,60 @@ from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
 from kit.sewing.cut import Cut
+from kit.sewing.fields import Asked, read_by
 from kit.sewing.open_folds import OpenFold, open_folds
-from kit.sewing.operation import Operation, Sentence, both_sides, shown
+from kit.sewing.operation import Operation, Sentence, both_sides, operation, shown
 from kit.sewing.outcome import Effect, Fact
-from kit.sewing.reading import Reader
 from kit.sewing.run import Fold, PieceHandle, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
 from kit.sewing.spans import Span, neighbours, sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
-from kit.sewing.verb import verb
 
 
-@dataclass(frozen=True, kw_only=True)
+def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...]:
+    """Folds named one by one, or all of the operation's kind on whole pieces."""
+    reader, kind, where = asked.reader, asked.where, asked.where
+    found: list[Fold] = []
+    for each in given:
+        if isinstance(each, list | tuple):
+            found += _read(tuple(each), asked, name)
+        elif isinstance(each, Fold):
+            found.append(each)
+        elif isinstance(each, PieceHandle):
+            piece, side = piece_of(each)
+            names = {name: edge for k, name, edge in _all(reader.cut.piece(piece.name)) if k == kind}
+            if not names:
+                raise KitError(f"it has no {kind}.", where=f"{where}, {piece.title}", do="Draw one, or leave it out.")
+            found += [Fold(piece.name, name, edge, side) for name, edge in names.items()]
+        else:
+            raise KitError(
+                f"{each!r} is no {kind}.", where=where, do=f"Name a piece with {kind}s, or one of them: front.{kind}_1."
+            )
+    if not found:
+        raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
+    for fold in found:
+        (real,) = (k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name)
+        if real != kind:
+            raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
+    return tuple(dict.fromkeys(found))
+
+
+def _all(piece: Piece) -> list[tuple[str, str, str]]:
+    """(dart, pleat or tuck; name; edge)."""
+    return [("dart", d.name, d.edge) for d in piece.darts] + [(p.kind, p.name, p.edge) for p in piece.pleats]
+
+
+@operation
 class Folding(Operation):
     """Darts, pleats or tucks of pieces, each on the halves it is meant on."""
 
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "pins", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+    cautions = ("needle", "pins", "iron")
+    tools = ("machine", "pins", "iron")
     fact: ClassVar[str] = "pleated"
 
-    folds: tuple[Fold, ...]
+    folds: tuple[Fold, ...] = read_by(_read, "PieceHandle | Fold", way="rest", argument="what", needed=True)
 
     def runs(self) -> tuple[Run, ...]:
         """The edges they open on."""
@@ -118,13 +150,18 @@ def _staying(across: Path, lines: tuple[Path, Path]) -> Path:
     return max(lines, key=lambda line: way.cross(line.at(line.length / 2) - foot))
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class SewDarts(Folding):
-    """Darts folded right sides together along their middle, stitched leg on leg from the edge to nothing at the point,
-    the threads tied there, and pressed as the pattern says."""
+    """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
 
-    kind: ClassVar[str] = "dart"
-    fact: ClassVar[str] = "dart"
+    Example::
+
+        make.dart(skirt_front)
+    """
+
+    kind = "dart"
+    why = ("why", "why_point")
+    fact = "dart"
 
     def _whole(self, piece: Piece, name: str) -> Dart:
         return dart_of(piece, name)
@@ -152,9 +189,6 @@ class SewDarts(Folding):
             if sentence not in pressed:
                 pressed.append(sentence)
         return (*found, Sentence("dart.tie", {}), *pressed, *both_sides(pattern, self.runs()))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("dart.why", {}), Sentence("dart.why_point", {}))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self.folds[0]
@@ -191,12 +225,17 @@ def run_around(piece: Piece, edge: str, start: float, end: float, run: Run) -> R
     return replace(run, start=max(0.0, start - wide), end=min(size, end + wide))
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class FoldPleats(Folding):
-    """Pleats folded along their middle, laid toward the side the pattern says and basted in the allowance, where the
-    next seam holds them."""
+    """Fold pleats and baste them: all those of a piece, or one.
 
-    kind: ClassVar[str] = "pleat"
+    Example::
+
+        make.pleat(panel)
+    """
+
+    kind = "pleat"
+    why = ("why",)
 
     def _whole(self, piece: Piece, name: str) -> Pleat:
         return pleat_of(piece, name)
@@ -225,9 +264,6 @@ class FoldPleats(Folding):
             found.append(Sentence("pleat.baste_both" if both else "pleat.baste", values))
         return (*found, Sentence("pleat.press", {}), *both_sides(pattern, self.runs()))
 
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("pleat.why", {}),)
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self.folds[0]
         piece = pattern.piece(fold.piece)
@@ -251,12 +287,17 @@ class FoldPleats(Folding):
         )
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class SewTucks(FoldPleats):
-    """Tucks folded wrong sides together along their middle and stitched line on line, then pressed to the side the
-    pattern says."""
+    """Stitch tucks: all those of a piece, or one.
 
-    kind: ClassVar[str] = "tuck"
+    Example::
+
+        make.tuck(yoke)
+    """
+
+    kind = "tuck"
+    why = ("why",)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         found: list[Sentence] = []
@@ -270,9 +311,6 @@ class SewTucks(FoldPleats):
                 Sentence("tuck.press", values),
             ]
         return (*found, *both_sides(pattern, self.runs()))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("tuck.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self.folds[0]
@@ -296,68 +334,3 @@ class SewTucks(FoldPleats):
                 section=shapes.folded(),
             ),
         )
-
-
-def _read(reader: Reader, given: tuple[object, ...], kind: str, where: str) -> tuple[Fold, ...]:
-    """Folds named one by one, or all of that kind on whole pieces."""
-    found: list[Fold] = []
-    for each in given:
-        if isinstance(each, list | tuple):
-            found += _read(reader, tuple(each), kind, where)
-        elif isinstance(each, Fold):
-            found.append(each)
-        elif isinstance(each, PieceHandle):
-            piece, side = piece_of(each)
-            names = {name: edge for k, name, edge in _all(reader.cut.piece(piece.name)) if k == kind}
-            if not names:
-                raise KitError(f"it has no {kind}.", where=f"{where}, {piece.title}", do="Draw one, or leave it out.")
-            found += [Fold(piece.name, name, edge, side) for name, edge in names.items()]
-        else:
-            raise KitError(
-                f"{each!r} is no {kind}.", where=where, do=f"Name a piece with {kind}s, or one of them: front.{kind}_1."
-            )
-    if not found:
-        raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
-    for fold in found:
-        (real,) = (k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name)
-        if real != kind:
-            raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
-    return tuple(dict.fromkeys(found))
-
-
-def _all(piece: Piece) -> list[tuple[str, str, str]]:
-    """(dart, pleat or tuck; name; edge)."""
-    return [("dart", d.name, d.edge) for d in piece.darts] + [(p.kind, p.name, p.edge) for p in piece.pleats]
-
-
-@verb
-def dart(reader: Reader, *what: PieceHandle | Fold) -> SewDarts:
-    """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
-
-    Example::
-
-        make.dart(skirt_front)
-    """
-    return SewDarts(folds=_read(reader, what, "dart", "dart"))
-
-
-@verb
-def pleat(reader: Reader, *what: PieceHandle | Fold) -> FoldPleats:
-    """Fold pleats and baste them: all those of a piece, or one.
-
-    Example::
-
-        make.pleat(panel)
-    """
-    return FoldPleats(folds=_read(reader, what, "pleat", "pleat"))
-
-
-@verb
-def tuck(reader: Reader, *what: PieceHandle | Fold) -> SewTucks:
-    """Stitch tucks: all those of a piece, or one.
-
-    Example::
-
-        make.tuck(yoke)
-    """
-    return SewTucks(folds=_read(reader, what, "tuck", "tuck"))

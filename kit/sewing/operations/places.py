@@ -6,29 +6,25 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from kit.diagnostic import Diagnostic, Told
 from kit.errors import KitError
 from kit.geometry import Path, parallel
 from kit.sewing.cut import Cut
+from kit.sewing.facts import facts_of as facts_of
+from kit.sewing.facts import half_facts as half_facts
+from kit.sewing.facts import lacking as lacking
+from kit.sewing.facts import place_facts as place_facts
 from kit.sewing.operation import Sentence, both_sides
-from kit.sewing.outcome import Closing, Fact, How
+from kit.sewing.outcome import Closing, How
 from kit.sewing.reading import Reader
 from kit.sewing.run import Place, Run
 from kit.sewing.seam_walk import as_sewn
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.state import State
-from kit.sewing.trouble import trouble
+from kit.sewing.trouble import refuse as refuse
 
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0
 """mm of gap through which a small piece can still be turned (common practice, no source)."""
-
-
-def refuse(pattern: Cut, run: Run, code: str, what: Told, do: Told, amount: float | None = None) -> Diagnostic:
-    """A refusal told of a run."""
-    piece = pattern.piece(run.piece)
-    edge = run.edges[0] if piece.has_edge(run.edges[0]) else ""
-    return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=edge)
 
 
 def opening_run(reader: Reader, given: Run | Place, where: str) -> Run:
@@ -57,15 +53,6 @@ def marks(given: Sequence[object], where: str, empty: bool = False) -> tuple[Pla
     if not found and not empty:
         raise KitError("no mark is named.", where=where, do="Name at least one, as front.left.button_1.")
     return tuple(found)
-
-
-def place_facts(pattern: Cut, places: Iterable[Place], what: str) -> tuple[Fact, ...]:
-    """(what, piece, side, mark) of every mark on every half it is meant on."""
-    return tuple(
-        (what, place.piece, side, place.mark.name)
-        for place in places
-        for side in ((place.side,) if place.side else pattern.piece(place.piece).sides)
-    )
 
 
 def part(pattern: Cut, run: Run, start: float, end: float) -> Run:
@@ -201,7 +188,7 @@ def inside(pattern: Cut, run: Run, depth: float) -> Path:
         return path
 
 
-# ---- lengths and facts ----------------------------------------------------------------------------------------
+# ---- lengths ----------------------------------------------------------------------------------------
 
 
 def sewn_length(pattern: Cut, runs: Iterable[Run]) -> float:
@@ -209,22 +196,3 @@ def sewn_length(pattern: Cut, runs: Iterable[Run]) -> float:
     return sum(
         as_sewn(pattern.piece(run.piece), replace(run, side=None)).length * len(sides_of(pattern, run)) for run in runs
     )
-
-
-def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
-    """(what, piece, side, edge) of every edge the runs mean."""
-    return tuple(
-        dict.fromkeys(
-            (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
-        )
-    )
-
-
-def half_facts(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
-    """(what, piece, side) of every half the runs mean."""
-    return tuple(dict.fromkeys((what, run.piece, side) for run in runs for side in sides_of(pattern, run)))
-
-
-def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
-    """The facts that do not hold."""
-    return tuple(fact for fact in facts if fact not in state.facts)

@@ -2,57 +2,61 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
-
-from kit.diagnostic import Diagnostic, message
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, both_sides, shown
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import Reader, Runs, read_word
-from kit.sewing.run import PieceHandle, Run
+from kit.sewing.fields import direction, runs
+from kit.sewing.operation import Operation, both, operation, shown
+from kit.sewing.rules import Of, Rule, Seamed
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
 from kit.sewing.spans import sides_of
-from kit.sewing.state import State
-from kit.sewing.trouble import trouble
-from kit.sewing.verb import verb
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class Press(Operation):
-    """The seams along `seams` pressed `way`: open, to one side, or towards the piece of that name."""
+    """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
+    towards.
 
-    kind: ClassVar[str] = "press"
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("iron",)
-    tools: ClassVar[tuple[str, ...]] = ("iron", "press_cloth")
-    notions: ClassVar[tuple[str, ...]] = ()
+    Example::
 
-    seams: tuple[Run, ...]
-    way: str = "open"
+        make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="later")
+        make.press(front.side, way="open")
+    """
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.seams
+    kind = "press"
+    stitch_type = ""
+    cautions = ("iron",)
+    tools = ("iron", "press_cloth")
+    notions = ()
+    says = ("{towards}", both("seams"))
+    why = ("why",)
+    rules = (
+        Rule(Seamed("seams"), "pressed_early", each=True, ends="run"),
+        Rule(
+            Of("shut_in", "seams"),
+            "pressed_open_shut_in",
+            holds=False,
+            each=True,
+            when=lambda press: press.way == "open",
+        ),
+    )
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(pressed=self.seams)
+    seams: tuple[Run, ...] = runs(becomes="pressed")
+    way: str = direction("open", "one side", default="open")
+
+    @property
+    def towards(self) -> str:
+        """The key of the way: open, one_side or towards (a piece)."""
+        return {"open": "open", "one side": "one_side"}.get(self.way, "towards")
+
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        piece = {"piece": ((self.way,), "piece")} if self.towards == "towards" else {}
+        return super().values(pattern) | piece
 
     def minutes(self, pattern: Cut) -> float:
         """2 minutes a seam, more than the row itself would take a careful presser (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.seams)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {"edge": (self.seams, "place")}
-        key = {"open": "open", "one side": "one_side"}.get(self.way, "towards")
-        if key == "towards":
-            values["piece"] = ((self.way,), "piece")
-        return (Sentence(f"press.{key}", values), *both_sides(pattern, self.seams))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("press.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seams[0])
@@ -65,58 +69,3 @@ class Press(Operation):
                 section=section.pressed_open() if self.way == "open" else shapes.pressed_one_side(),
             ),
         )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = []
-        for run in self.seams:
-            joined = all(
-                any((run.piece, side, edge) in seam for seam in state.seams)
-                for side in sides_of(pattern, run)
-                for edge in run.edges
-            )
-            if not joined:
-                found.append(
-                    trouble(
-                        "pressed_early",
-                        message("sewing_trouble.pressed_early", place=placed(pattern, run)),
-                        pattern.piece(run.piece).title,
-                        message("sewing_trouble.pressed_early_do"),
-                        piece=run.piece,
-                        edge=run.edges[0],
-                    )
-                )
-            elif self.way == "open" and any(
-                ("shut_in", run.piece, side, edge) in state.facts
-                for side in sides_of(pattern, run)
-                for edge in run.edges
-            ):
-                found.append(
-                    trouble(
-                        "pressed_open_shut_in",
-                        message("sewing_trouble.pressed_open_shut_in", place=placed(pattern, run)),
-                        pattern.piece(run.piece).title,
-                        message("sewing_trouble.pressed_open_shut_in_do"),
-                        piece=run.piece,
-                        edge=run.edges[0],
-                    )
-                )
-        return tuple(found)
-
-
-@verb
-def press(reader: Reader, *seams: Runs, way: str | PieceHandle = "open") -> Press:
-    """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
-    towards.
-
-    Example::
-
-        make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="later")
-        make.press(front.side, way="open")
-    """
-    where = "press"
-    runs = reader.runs(seams, where)
-    if isinstance(way, PieceHandle):
-        way = reader.piece(way, where)
-    return Press(
-        seams=runs, way=read_word(way, ("open", "one side", *(p.name for p in reader.cut.pieces)), "way", where)
-    )

@@ -1,0 +1,39 @@
+"""Facts of the garment in work, as operations write and ask them: of edges, of halves, of marks. See `outcome.Fact`."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from kit.sewing.cut import Cut
+from kit.sewing.outcome import Fact
+from kit.sewing.run import Place, Run
+from kit.sewing.spans import sides_of
+from kit.sewing.state import State
+
+
+def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, edge) of every edge the runs mean."""
+    return tuple(
+        dict.fromkeys(
+            (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
+        )
+    )
+
+
+def half_facts(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side) of every half the runs mean."""
+    return tuple(dict.fromkeys((what, run.piece, side) for run in runs for side in sides_of(pattern, run)))
+
+
+def place_facts(pattern: Cut, places: Iterable[Place], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, mark) of every mark on every half it is meant on."""
+    return tuple(
+        (what, place.piece, side, place.mark.name)
+        for place in places
+        for side in ((place.side,) if place.side else pattern.piece(place.piece).sides)
+    )
+
+
+def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
+    """The facts that do not hold."""
+    return tuple(fact for fact in facts if fact not in state.facts)

@@ -1,0 +1,300 @@
+"""The fields of an operation: what each holds, how it is read from what a sewing step writes, what follows from it.
+
+A field stands in the class of the operation with its type and one of the words below: `edges: tuple[Run, ...] =
+runs(closes="sewn", takes="allowance")`. From the word come the argument of the verb (name, place, default), its
+reading with plain refusals, the raw edge it closes, the allowance it takes, and what it fills in the sentences.
+A default is written as a step would write it (`6 * mm`); the field then holds mm as a float.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, fields
+from inspect import Parameter
+from typing import Any, Literal
+
+from kit.errors import KitError
+from kit.piece.role import PieceRole
+from kit.sewing.outcome import How
+from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, read_size, read_width, read_word
+from kit.sewing.reading import Opening as Opening
+from kit.sewing.reading import Runs as Runs
+from kit.sewing.run import Fold as Fold
+from kit.sewing.run import PieceHandle, Place, Run
+from kit.sewing.run import StripHandle as StripHandle
+from kit.units import Size as Size
+
+Way = Literal["place", "rest", "name", "none"]
+"""How an argument is written: in its place, as one of a row (`*edges`), by its name; "none": it is no argument."""
+EMPTY: Any = Parameter.empty
+"""The default of what must be written."""
+Fills = Mapping[str, str]
+"""What a field fills in the sentences: name of the place -> kind (see `operation.Sentence`)."""
+_NOTHING: Fills = {}
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A call of a verb while it is read: who reads, the operation's name as refusals say it, the arguments as written,
+    and the fields read so far."""
+
+    reader: Reader
+    where: str
+    given: Mapping[str, Any]
+    read: dict[str, Any]
+
+    def at(self, said: str) -> str:
+        """The place of one argument in words."""
+        return f"{self.where}, {said.replace('_', ' ')}"
+
+
+@dataclass(frozen=True)
+class Reads:
+    """What is known of a field besides its name and type. `read` gives its value from (what is written, the call, the
+    argument's name); `annotation` is the type of the argument, `argument` its name where that is not the field's."""
+
+    read: Callable[[Any, Asked, str], Any]
+    annotation: str
+    way: Way = "name"
+    default: Any = EMPTY
+    argument: str = ""
+    closes: How | None = None
+    takes: tuple[str, ...] = ()
+    becomes: Literal["", "faced", "unpressed", "pressed"] = ""
+    role: PieceRole = ""
+    fills: Fills | None = None
+    needed: bool = False
+
+
+def reads_of(kind: type) -> dict[str, Reads]:
+    """The fields of an operation that say how they are read, in the order of the class."""
+    return {each.name: each.metadata["reads"] for each in fields(kind) if "reads" in each.metadata}
+
+
+def _field(reads: Reads, held: Any = EMPTY) -> Any:
+    """The field of a dataclass; `held` is what it holds by default."""
+    return field(metadata={"reads": reads}, **({} if held is EMPTY else {"default": held}))
+
+
+def _mm(given: Any) -> Any:
+    """A default as the field holds it."""
+    return float(given) if isinstance(given, int | float) else given
+
+
+def _takes(given: str | Sequence[str]) -> tuple[str, ...]:
+    return (given,) if isinstance(given, str) and given else tuple(given)
+
+
+# ---- edges ----------------------------------------------------------------------------------------------------
+
+
+def runs(
+    *,
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
+    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
+    role: PieceRole = "",
+    fills: Fills | None = None,
+) -> Any:
+    """A row of edges, written one after another: `make.hem(front.hem, back.hem, ...)`. `closes`: how their raw edge is
+    closed; `takes`: the widths that their rows and turns take of the allowance; `becomes`: what they are afterwards;
+    `role`: what their piece is."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
+        return asked.reader.runs(given, asked.where)
+
+    shape = Reads(read, "Runs", "rest", (), "", closes, _takes(takes), becomes, role, fills or {"edge": "place"}, True)
+    return _field(shape)
+
+
+def run(
+    *,
+    only: str,
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
+    role: PieceRole = "",
+    fills: Fills | None = None,
+) -> Any:
+    """One edge, written in its place. `only` says what to name where several are."""
+
+    def read(given: Any, asked: Asked, name: str) -> Run:
+        (found, *more) = asked.reader.runs(given, asked.where)
+        if more:
+            raise KitError("several edges are named.", where=asked.where, do=only)
+        return found
+
+    shape = Reads(read, "Run", "place", closes=closes, takes=_takes(takes), role=role, fills=fills or {"edge": "place"})
+    return _field(shape)
+
+
+def meets(
+    other: str,
+    *,
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
+    role: PieceRole = "",
+    fills: Fills = _NOTHING,
+) -> Any:
+    """Edges that meet those of the field `other`, one or a row of them, written in its place. Of the two fields that
+    name each other the first in the class is the first of the pair."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
+        first = other not in asked.read
+        pair = (given, asked.given[other]) if first else (asked.given[other], given)
+        return asked.reader.pair(*pair, asked.where)[0 if first else 1]
+
+    return _field(Reads(read, "Runs", "place", closes=closes, takes=_takes(takes), role=role, fills=fills))
+
+
+def row(
+    *,
+    by_name: bool = False,
+    default: Any = EMPTY,
+    said: str = "",
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
+    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
+    role: PieceRole = "",
+    fills: Fills = _NOTHING,
+) -> Any:
+    """Edges as one argument, one or a list of them: in its place or `by_name`; with `default=()` there may be none."""
+    empty = default is not EMPTY
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
+        return asked.reader.runs((given,) if empty else given, asked.at(said) if said else asked.where, empty)
+
+    way: Way = "name" if by_name else "place"
+    return _field(Reads(read, "Runs", way, default, "", closes, _takes(takes), becomes, role, fills), default)
+
+
+def opening(a: str, b: str) -> Any:
+    """A stretch left open of a seam between the fields `a` and `b`, as (start, end) in mm along the first: written as a
+    mark on it or two lengths, or left out."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[float, float] | None:
+        return asked.reader.opening(given, asked.read[a], asked.read[b], asked.where)
+
+    return _field(Reads(read, "Opening | None", default=None), None)
+
+
+# ---- lengths and words ----------------------------------------------------------------------------------------
+
+
+def width(
+    *,
+    default: Any = EMPTY,
+    most: float = WIDEST_ALLOWANCE,
+    said: str = "",
+    argument: str = "",
+    fills: str = "allowance",
+) -> Any:
+    """A length above zero and up to `most`, mm. With `default=None` it may be left out. `fills`: what kind of length
+    it is in sentences: allowance, length, part."""
+    return _length(read_width, default, most, said, argument, fills)
+
+
+def size(
+    *,
+    default: Any = EMPTY,
+    most: float = WIDEST_ALLOWANCE,
+    said: str = "",
+    argument: str = "",
+    fills: str = "allowance",
+) -> Any:
+    """A length that may be zero; else as `width`."""
+    return _length(read_size, default, most, said, argument, fills)
+
+
+def _length(reader: Callable[..., float], default: Any, most: float, said: str, argument: str, fills: str) -> Any:
+    def read(given: Any, asked: Asked, name: str) -> float | None:
+        if given is None and default is None:
+            return None
+        return reader(given, asked.at(said or name), most)
+
+    return _field(
+        Reads(
+            read, "Size | None" if default is None else "Size", default=default, argument=argument, fills={"": fills}
+        ),
+        _mm(default),
+    )
+
+
+def word(known: Sequence[str], *, default: Any = EMPTY, fills: Fills = _NOTHING) -> Any:
+    """One of a few words."""
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        return read_word(given, tuple(known), name, asked.where)
+
+    return _field(Reads(read, f"Literal[{', '.join(map(repr, known))}]", default=default, fills=fills), default)
+
+
+def direction(*words: str, default: str, of: Sequence[str] = ()) -> Any:
+    """Where something is pressed or turned: one of the words, or towards a piece, by its name or as itself: one of the
+    pieces of the fields `of`, or of all pieces."""
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        if isinstance(given, PieceHandle):
+            given = asked.reader.piece(given, asked.where)
+        named = [run.piece for name in of for run in asked.read[name]] or [
+            piece.name for piece in asked.reader.cut.pieces
+        ]
+        return read_word(given, (*words, *dict.fromkeys(named)), name, asked.where)
+
+    return _field(Reads(read, "str | PieceHandle", default=default, fills=_NOTHING), default)
+
+
+def flag(*, default: bool) -> Any:
+    """True or False."""
+    return _field(Reads(lambda given, asked, name: bool(given), "bool", default=default, fills=_NOTHING), default)
+
+
+# ---- marks and folds ------------------------------------------------------------------------------------------
+
+
+def mark(kind: str, *, refused: str, do: str, fills: Fills | None = None) -> Any:
+    """A mark of a piece that is of one kind, written by its name in the call; another is `refused` so, and `do` says
+    what to do."""
+
+    def read(given: Any, asked: Asked, name: str) -> Place:
+        if isinstance(given, Place) and given.mark.kind == kind:
+            return given
+        named = given.said if isinstance(given, Place) else repr(given)
+        raise KitError(f"{named} {refused}", where=asked.where, do=do)
+
+    return _field(Reads(read, "Place", fills=fills or {"place": "mark"}))
+
+
+def read_by(
+    read: Callable[[Any, Asked, str], Any],
+    annotation: str,
+    *,
+    way: Way = "name",
+    default: Any = EMPTY,
+    held: Any = EMPTY,
+    argument: str = "",
+    fills: Fills = _NOTHING,
+    needed: bool = False,
+) -> Any:
+    """A field that is read by a function of its own: (what is written, the call, the argument's name) -> what it holds.
+    `annotation` is the type of the argument. With `way="none"` it is no argument, but follows from the others
+    (`asked.given`, `asked.read`)."""
+    return _field(Reads(read, annotation, way, default, argument, fills=fills, needed=needed), held)
+
+
+# ---- what sentences say of a field ----------------------------------------------------------------------------
+
+
+def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
+    """What a field fills in the sentences: {name: (value, kind)}."""
+    if value is None:
+        return {}
+    found: dict[str, tuple[Any, str]] = {}
+    for called, kind in (reads.fills or {}).items():
+        row_of = value if isinstance(value, tuple) or kind in ("strip", "word", "text", "count") else (value,)
+        if kind == "piece":
+            found[called or name] = (tuple(dict.fromkeys(run.piece for run in row_of)), kind)
+        elif kind in ("edge", "place", "mark"):
+            found[called or name] = (row_of, kind)
+        else:
+            found[called or name] = (value, kind)
+    return found

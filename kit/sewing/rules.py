@@ -1,0 +1,202 @@
+"""What must hold before an operation is done, and must not: rules, written as data beside its fields.
+
+A rule has a condition, and a code. Where the condition is broken, the rule gives a diagnostic: the message
+`sewing_trouble.<code>`, what to do about it in `sewing_trouble.<code>_do`, told of the run that broke it. Conditions
+read the operation's fields by their names: `Of("folded", "edges")` is the fact "folded" of every edge of its field
+`edges`, `Raw("edges")` asks whether these are raw, `Excess(...)` is an amount in mm that must not be above nothing.
+An `Of` alone is what an operation gives, undoes and wants (see `kit.sewing.operation`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any, Literal, NamedTuple, Protocol
+
+from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
+from kit.piece.piece import Side
+from kit.sewing.cut import Cut
+from kit.sewing.facts import facts_of, half_facts, place_facts
+from kit.sewing.named import placed
+from kit.sewing.outcome import Fact
+from kit.sewing.run import Place, Run
+from kit.sewing.spans import sides_of
+from kit.sewing.state import State
+from kit.sewing.trouble import refuse
+
+
+class Case(NamedTuple):
+    """One thing a condition was asked of: whether it `holds` there, the run or mark `at` which, the one `edge` of it
+    where only one is meant, the amount (mm) and further values of the message."""
+
+    holds: bool
+    at: Run | Place
+    edge: str = ""
+    amount: float | None = None
+    values: Mapping[str, Value] = {}
+
+
+class Condition(Protocol):
+    """Something that holds of an operation at this point of the sewing, or not, case by case."""
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]: ...
+
+
+def _row(given: object) -> tuple[Any, ...]:
+    """What a field holds, as a row: nothing, one or several."""
+    if given is None:
+        return ()
+    return given if isinstance(given, tuple) else (given,)
+
+
+@dataclass(frozen=True)
+class Of:
+    """The fact `what` of all that the operation's field `of` names: of every edge of its runs, or of every half
+    (`each="half"`); of a mark on every half it is meant on."""
+
+    what: str
+    of: str
+    each: Literal["edge", "half"] = "edge"
+
+    def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
+        what = self.what.format(kind=operation.kind)
+        for at in _row(getattr(operation, self.of)):
+            if isinstance(at, Place):
+                found = place_facts(pattern, (at,), what)
+            else:
+                found = (facts_of if self.each == "edge" else half_facts)(pattern, (at,), what)
+            yield from ((at, fact) for fact in found)
+
+    def facts(self, operation: Any, pattern: Cut) -> tuple[Fact, ...]:
+        """The facts themselves."""
+        return tuple(dict.fromkeys(fact for _, fact in self._facts(operation, pattern)))
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        for at, fact in self._facts(operation, pattern):
+            edge = fact[3] if isinstance(at, Run) and len(fact) > 3 else ""
+            yield Case(fact in state.facts, at, edge)
+
+
+@dataclass(frozen=True)
+class Raw:
+    """Each run of a field is raw: nothing has closed any of it."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        return (Case(state.is_raw(pattern, run), run) for run in _row(getattr(operation, self.of)))
+
+
+@dataclass(frozen=True)
+class Closed:
+    """Each run of a field is closed all along."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        return (Case(state.is_closed(pattern, run), run) for run in _row(getattr(operation, self.of)))
+
+
+@dataclass(frozen=True)
+class Seamed:
+    """Every edge of a field's runs is joined to another edge by a seam."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        def seamed(run: Run, side: Side) -> bool:
+            return all(any((run.piece, side, edge) in seam for seam in state.seams) for edge in run.edges)
+
+        for run in _row(getattr(operation, self.of)):
+            yield Case(all(seamed(run, side) for side in sides_of(pattern, run)), run)
+
+
+@dataclass(frozen=True)
+class Excess:
+    """An amount in mm that is too much: `by` gives it for an operation. It is told of the first run of `of`."""
+
+    by: Callable[[Any], float]
+    of: str
+    slack: float = 0.0
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        amount = self.by(operation)
+        return (Case(amount <= self.slack, _row(getattr(operation, self.of))[0], amount=amount),)
+
+
+@dataclass(frozen=True)
+class Asking:
+    """A condition as a function of the operation, the state and the pattern that gives its cases, for what no other
+    condition says."""
+
+    cases: Callable[[Any, State, Cut], Iterable[Case]]
+
+
+@dataclass(frozen=True)
+class Rule:
+    """A condition that must hold before an operation is done; with `holds=False`, that must not.
+
+    `says` and `do` are the keys of other messages than `<code>` and `<code>_do`. `tells` names what fills the message:
+    place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or a field of the
+    operation (mm, said as an allowance). `each`: every run that breaks it is told, not the first alone. `when`: the
+    rule is asked only where this is true of the operation. `on`: the field whose first run it is told of, where that is
+    not the one that broke it. `ends`: once it is broken the rules after it are not asked any more, of that run
+    ("run") or at all ("all")."""
+
+    condition: Condition
+    code: str
+    holds: bool = True
+    says: str = ""
+    do: str = ""
+    tells: tuple[str, ...] = ("place",)
+    each: bool = False
+    when: Callable[[Any], bool] | None = None
+    on: str = ""
+    ends: Literal["", "run", "all"] = ""
+    level: Level = "error"
+
+    def broken(self, operation: Any, state: State, pattern: Cut) -> list[Case]:
+        """The cases that break it, one of each run or mark; the first alone, unless `each` is to be told."""
+        if self.when is not None and not self.when(operation):
+            return []
+        found = [case for case in self.condition.cases(operation, state, pattern) if case.holds is not self.holds]
+        once = list({id(case.at): case for case in reversed(found)}.values())[::-1]
+        return once if self.each else once[:1]
+
+    def told(self, operation: Any, pattern: Cut, case: Case) -> Diagnostic:
+        """What the rule says of a case that breaks it."""
+        told_of = _row(getattr(operation, self.on))[0] if self.on else case.at
+        run = told_of if isinstance(told_of, Run) else Run(told_of.piece, (told_of.mark.edge,), told_of.side)
+        if case.edge and "edge" in self.tells:
+            run = Run(run.piece, (case.edge,), run.side)
+        values = {name: self._value(name, operation, pattern, case, run) for name in self.tells}
+        says, do = (f"sewing_trouble.{key}" for key in (self.says or self.code, self.do or f"{self.code}_do"))
+        return refuse(pattern, run, self.code, message(says, **values), message(do), case.amount, self.level)
+
+    def _value(self, name: str, operation: Any, pattern: Cut, case: Case, run: Run) -> Value:
+        if name in case.values:
+            return case.values[name]
+        piece = pattern.piece(run.piece)
+        if name == "place":
+            return placed(pattern, case.at)
+        if name == "edge":
+            return named_edge(piece.edge(run.edges[0]))
+        if name == "piece":
+            return titled(piece.title)
+        if name == "amount":
+            return measured(case.amount or 0.0)
+        return measured(getattr(operation, name), "allowance")
+
+
+def broken(rules: Iterable[Rule], operation: Any, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+    """What the rules have against an operation now, in their order."""
+    found: list[Diagnostic] = []
+    over: list[Run | Place] = []
+    for rule in rules:
+        cases = [case for case in rule.broken(operation, state, pattern) if case.at not in over]
+        found += [rule.told(operation, pattern, case) for case in cases]
+        if cases and rule.ends == "all":
+            break
+        if rule.ends == "run":
+            over.extend(case.at for case in cases)
+    return tuple(found)
