@@ -289,9 +289,8 @@ def operation(made: type[T] | None = None, /, *, verb: str | None = None) -> Any
 def _verb(cls: type[Operation], name: str) -> Callable[..., Operation]:
     """The function behind the word: it reads the arguments, field by field in the order of the class."""
     reads = reads_of(cls)
-    signature = inspect.Signature(
-        [inspect.Parameter("reader", inspect.Parameter.POSITIONAL_OR_KEYWORD), *_parameters(cls)]
-    )
+    first = inspect.Parameter("reader", inspect.Parameter.POSITIONAL_OR_KEYWORD, annotation="Reader")
+    signature = inspect.Signature([first, *_parameters(cls)])
 
     def write(reader: Reader, *given: Any, **named: Any) -> Operation:
         bound = signature.bind(reader, *given, **named)
