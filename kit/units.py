@@ -17,6 +17,7 @@ from typing import Literal, overload
 
 from babel.numbers import get_decimal_symbol
 
+from kit.diagnostic import Told, message
 from kit.errors import KitError
 from kit.language import language, say
 
@@ -129,7 +130,7 @@ Size = Length | str | Literal[0]
 """What is taken where a length is asked for: a Length, text such as "1 1/2 in", or nothing at all, 0."""
 
 
-def length(value: Size, where: str = "", *, name: str = "") -> Length:
+def length(value: Size, where: Told = "", *, name: str = "") -> Length:
     """`value` as a Length. Accepts a Length, text such as "1 1/2 in", and zero.
 
     Raises `KitError` for a bare number, since 23 may mean 23 mm, 23 cm or 23 inches, and for anything that
@@ -150,7 +151,7 @@ def length(value: Size, where: str = "", *, name: str = "") -> Length:
     else:
         raise KitError(f"{value!r} is not a length.", where=where, do="Write, say, 2.5 * cm or '2.5 cm'.")
     if not math.isfinite(found):
-        raise KitError("a length must be a finite number.", where=where, do="Write, say, 2.5 * cm.")
+        raise KitError(message("refusal.not_finite"), where=where, do=message("refusal.not_finite_do"))
     return Length(float(found), name or found.name)
 
 
@@ -165,13 +166,11 @@ def parse(text: str, default: System | None = None) -> Length:
     """
     found = _TEXT.match(_RAISED.sub(r"\1 \2", text).translate(_PLAIN_DIGITS))
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
-        raise KitError(
-            f"'{text.strip()}' cannot be read as a length.", do='Type, for example, 2.5 cm, 25 mm, 1 1/2 in or 3/8".'
-        )
+        raise KitError(message("refusal.not_a_length", text=text.strip()), do=message("refusal.not_a_length_do"))
     value = float(found["whole"].replace(",", ".")) if found["whole"] else 0.0
     if found["num"]:
         if int(found["den"]) == 0:
-            raise KitError(f"'{text.strip()}' divides by zero.", do="Type, for example, 3/8 in.")
+            raise KitError(message("refusal.by_zero", text=text.strip()), do=message("refusal.by_zero_do"))
         value += int(found["num"]) / int(found["den"])
     elif found["vulgar"]:
         top, bottom = _VULGAR[found["vulgar"]]
@@ -179,7 +178,9 @@ def parse(text: str, default: System | None = None) -> Length:
     unit = (found["unit"] or "").lower().rstrip(".")
     if not unit:
         if default is None:
-            raise KitError(f"'{text.strip()}' has no unit.", do=f"Type {text.strip()} cm or {text.strip()} in.")
+            raise KitError(
+                message("refusal.no_unit", text=text.strip()), do=message("refusal.no_unit_do", text=text.strip())
+            )
         unit = "cm" if default == "cm" else "in"
     factor = _FACTOR.get(unit, 25.4)
     return Length((-value if found["sign"] else value) * factor)

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from kit.body.body import Body
-from kit.body.measures import MEASUREMENTS, said
+from kit.body.measures import MEASUREMENTS
+from kit.diagnostic import Value, measure, message
 from kit.errors import KitError
 from kit.lesson.definition import Definition
 from kit.lesson.lesson import Lesson
@@ -53,14 +54,16 @@ class Block:
             if name not in body:
                 row = MEASUREMENTS.get(name)
                 raise KitError(
-                    f"the {said(name)} is missing.",
-                    where=f"{self.title} for {body.name}",
-                    do=f"Measure it: {row.note}" if row else "Give it with the other measurements.",
+                    message("blocks.missing", measure=measure(name)),
+                    where=message("blocks.for_body", block=self.title, body=body.name),
+                    do=message("blocks.missing_do", note=Value(f"measure_note.{name}", "key"))
+                    if row
+                    else message("blocks.missing_own_do"),
                 )
         try:
             pieces = self.draft(body)
         except KitError as error:
-            raise error.at(f"{self.title} for {body.name}") from None
+            raise error.at(message("blocks.for_body", block=self.title, body=body.name)) from None
         for piece in pieces:
             refuse_verbs(piece, self.title)
         return pieces

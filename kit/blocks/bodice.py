@@ -15,12 +15,11 @@ from typing import Literal
 
 from kit.blocks.block import Block
 from kit.body.body import Body
-from kit.body.measures import said
+from kit.diagnostic import list_of, measure, measured, message
 from kit.errors import KitError
 from kit.geometry import Cubic, Path, Point, Vector
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.role import EdgeRole
-from kit.units import both
 
 BUST_EASE = 100.0
 """Room to pause_here and reach (about 60 mm) and the fullness a bust dart would have held (about 40 mm), in mm."""
@@ -100,22 +99,22 @@ class _Frame:
 def _frame(body: Body) -> _Frame:
     neck = (body["neck_base_girth"] + NECK_EASE) / _NECK_LENGTH
     if neck > 0.55 * body["back_width"] / 2:
-        raise _refusal(body, "neck_base_girth", "makes a neck too wide for the shoulders", "back_width")
+        raise _refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
     bust = (body["bust_girth"] + BUST_EASE) / 4
     waist = (body["waist_girth"] + WAIST_EASE) / 4
     hip = (body["hip_girth"] + HIP_EASE) / 4
     back_length = body["back_waist_length"]
     underarm = back_length - body["armscye_depth"] - SCYE_EASE
     if underarm < 30:
-        raise _refusal(body, "armscye_depth", "leaves no side seam above the waist", "back_waist_length")
+        raise _refusal(body, "armscye_depth", "no_side_seam", "back_waist_length")
     neck_point_level = back_length + BACK_RISE * neck
     if neck_point_level - FRONT_DROP * neck < underarm + 20:
-        raise _refusal(body, "neck_base_girth", "makes a front neck as deep as the armhole", "armscye_depth")
+        raise _refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
     hip_level = -body["waist_to_hip"]
     if abs(waist - bust) > underarm:
-        raise _refusal(body, "waist_girth", "makes a side seam lie flatter than 45 degrees", "bust_girth")
+        raise _refusal(body, "waist_girth", "side_flat", "bust_girth")
     if abs(hip - waist) > -hip_level:
-        raise _refusal(body, "hip_girth", "makes a side seam lie flatter than 45 degrees", "waist_girth")
+        raise _refusal(body, "hip_girth", "side_flat", "waist_girth")
     side, lean = _side(bust, underarm, waist, hip, hip_level)
     return _Frame(neck, neck_point_level, bust, underarm, hip_level, side, lean)
 
@@ -153,16 +152,16 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
     height = tip.y - frame.underarm
     if height < 110:
-        raise _refusal(body, "armscye_depth", "leaves an armhole too shallow for an arm", "shoulder_length")
+        raise _refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
     if tip.x > frame.bust - 10:
-        raise _refusal(body, "shoulder_length", "carries the shoulder beyond the side of the bust", "bust_girth")
+        raise _refusal(body, "shoulder_length", "shoulder_beyond", "bust_girth")
     wanted = (body[width_name] + ease) / 2
     if wanted > frame.bust - 10:
-        raise _refusal(body, width_name, "reaches beyond the side of the bust", "bust_girth")
+        raise _refusal(body, width_name, "width_beyond", "bust_girth")
     if wanted < tip.x - 60:
-        raise _refusal(body, width_name, "lies far inside the shoulder tip", "shoulder_length")
+        raise _refusal(body, width_name, "width_inside", "shoulder_length")
     if wanted > tip.x + 40:
-        raise _refusal(body, width_name, "reaches far beyond the shoulder tip", "shoulder_length")
+        raise _refusal(body, width_name, "width_past_tip", "shoulder_length")
     pitch_level = frame.underarm + pitch * height
     run = math.tan(slope) * (tip.y - pitch_level)
     # An armhole that bulged outside the shoulder tip would not lie flat: it is kept within what its square
@@ -173,7 +172,7 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     underarm = Point(frame.bust, frame.underarm)
     corner = Point(x, frame.underarm + (frame.bust - x) * math.tan(frame.side_lean))
     if corner.y > pitch_level - 5:
-        raise _refusal(body, "waist_girth", "makes the side seam lean too far for an armhole", "bust_girth")
+        raise _refusal(body, "waist_girth", "side_leans", "bust_girth")
     return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))
 
 
@@ -247,12 +246,20 @@ def _draft(body: Body) -> tuple[Piece, ...]:
 
 
 def _refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
-    guessed = [said(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
-    note = f" Estimated, not measured: {' and '.join(guessed)}." if guessed else ""
+    """What is said of two measurements that do not go together; `trouble` is the end of a key."""
+    what = message(
+        "blocks.two_refused",
+        one=measure(name),
+        one_value=measured(body[name]),
+        other=measure(against),
+        other_value=measured(body[against]),
+        trouble=message(f"blocks.refused_{trouble}"),
+    )
+    guessed = [measure(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
     return KitError(
-        f"a {said(name)} of {both(body[name])} with a {said(against)} of {both(body[against])} {trouble}.{note}",
-        where=said(name),
-        do=f"Measure {said(name)} and {said(against)} again.",
+        message("blocks.estimated", what=what, measures=list_of(guessed)) if guessed else what,
+        where=message("refusal.here", place=measure(name)),
+        do=message("blocks.two_refused_do", one=measure(name), other=measure(against)),
     )
 
 

@@ -115,17 +115,17 @@ def plan(body: Body) -> Plan:
     """The whole draft. `KitError` naming the two measurements that do not go together."""
     neck = (body["neck_base_girth"] + NECK_EASE) / _LENGTH
     if neck > 0.55 * body["back_width"] / 2:
-        raise _refusal(body, "neck_base_girth", "makes a neck too wide for the shoulders", "back_width")
+        raise _refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
     length = body["back_waist_length"]
     underarm = length - body["armscye_depth"] - SCYE_EASE
     bust_level = min(BUST_LEVEL * length, underarm - 15.0)
     if bust_level < 90:
-        raise _refusal(body, "armscye_depth", "leaves no room for darts above the waist", "back_waist_length")
+        raise _refusal(body, "armscye_depth", "no_dart_room", "back_waist_length")
     quarter, waist = (body["bust_girth"] + BUST_EASE) / 4, (body["waist_girth"] + WAIST_EASE) / 4
     dart = max(DART_SHARE * (quarter - waist), LEAST_DART)
     lean = math.atan((quarter - waist - dart) / bust_level)
     if abs(lean) > math.radians(20):
-        raise _refusal(body, "waist_girth", "makes a side seam lean by more than 20 degrees", "bust_girth")
+        raise _refusal(body, "waist_girth", "side_leans_20", "bust_girth")
     back = _back(body, neck, underarm, bust_level, quarter, waist, lean, dart)
     front, bust_point = _front(body, neck, underarm, bust_level, quarter, waist, lean, dart)
     return Plan(front, back, bust_point)
@@ -183,7 +183,7 @@ def _front(
     neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck + FRONT_RISE)
     neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point, _FRONT_ROUND)
     if neck_path.start.y < underarm + 40:
-        raise _refusal(body, "neck_base_girth", "makes a front neck as deep as the armhole", "armscye_depth")
+        raise _refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
     way = Vector(math.cos(FRONT_SLOPE), -math.sin(FRONT_SLOPE))
     tip = neck_point + way * body["shoulder_length"]
     bust_point = Point(40.0 + 0.058 * body["bust_girth"], level)
@@ -204,7 +204,7 @@ def _front(
     low = sewn + leg * along
     high = opening(low)
     if low.y < 20 or not along > 30:
-        raise _refusal(body, "under_bust_girth", "makes a bust dart as deep as the side seam", "bust_girth")
+        raise _refusal(body, "under_bust_girth", "bust_dart_deep", "bust_girth")
     side = Path((Line(top, high), Line(high, low), Line(low, corner)))
     point = Point(bust_point.x, level - WAIST_SHORT)
     for _ in range(12):
@@ -258,9 +258,9 @@ def _armhole(
     """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
     height = tip.y - underarm.y
     if height < 100:
-        raise _refusal(body, "armscye_depth", "leaves an armhole too shallow for an arm", "shoulder_length")
+        raise _refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
     if max(tip.x, wanted) > underarm.x - 15:
-        raise _refusal(body, width, "reaches beyond the side of the bust", "bust_girth")
+        raise _refusal(body, width, "width_beyond", "bust_girth")
     level = underarm.y + pitch * height
     fall = -way.y / way.x
     run = fall * (tip.y - level)
@@ -269,6 +269,6 @@ def _armhole(
     into = up.left()
     corner = underarm + into * ((underarm.x - x) / -into.x)
     if corner.y > level - 5:
-        raise _refusal(body, "waist_girth", "makes the side seam lean too far for an armhole", "bust_girth")
+        raise _refusal(body, "waist_girth", "side_leans", "bust_girth")
     place = Point(x, level)
     return Path((Cubic.square(tip, way.right(), place, Vector(0, -1)), _corner_curve(place, corner, underarm)))

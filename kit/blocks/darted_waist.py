@@ -11,12 +11,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from kit.body.body import Body
-from kit.body.measures import said
+from kit.diagnostic import list_of, measure, measured, message
 from kit.errors import KitError
 from kit.geometry import Arc, Line, Motion, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
 from kit.piece.darts_and_pleats import Dart, Pressed
-from kit.units import both
 
 ONE_DART_TAKES = 32.0
 """What is more than this, in mm, is shared by two darts (common practice, no source)."""
@@ -129,11 +128,18 @@ def put_darts(piece: BenchPiece, waist: Waist, pressed: Pressed = "start") -> No
 
 
 def refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
-    """What is said of two measurements that do not go together."""
-    guessed = [said(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
-    note = f" Estimated, not measured: {' and '.join(guessed)}." if guessed else ""
+    """What is said of two measurements that do not go together; `trouble` is the end of a key."""
+    what = message(
+        "blocks.two_refused",
+        one=measure(name),
+        one_value=measured(body[name]),
+        other=measure(against),
+        other_value=measured(body[against]),
+        trouble=message(f"blocks.refused_{trouble}"),
+    )
+    guessed = [measure(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
     return KitError(
-        f"a {said(name)} of {both(body[name])} with a {said(against)} of {both(body[against])} {trouble}.{note}",
-        where=said(name),
-        do=f"Measure {said(name)} and {said(against)} again.",
+        message("blocks.estimated", what=what, measures=list_of(guessed)) if guessed else what,
+        where=message("refusal.here", place=measure(name)),
+        do=message("blocks.two_refused_do", one=measure(name), other=measure(against)),
     )

@@ -82,12 +82,12 @@ def plan(body: Body) -> SkirtPlan:
     deep = body["waist_to_hip"]
     taken = 2 * hip - half_waist
     if taken < 0:
-        raise refusal(body, "waist_girth", "leaves nothing to shape from hip to waist", "hip_girth")
+        raise refusal(body, "waist_girth", "no_waist_shape", "hip_girth")
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
     front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
     back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep), BACK_LEAN)
     if any(wish.wide > MOST_DART for wish in (*front, *back)):
-        raise refusal(body, "waist_girth", "makes darts too wide to lie flat", "hip_girth")
+        raise refusal(body, "waist_girth", "darts_wide", "hip_girth")
 
     def drawn(side: float) -> tuple[Waist, Waist, float]:
         return _waists(hip, side, deep, front, back)
@@ -101,13 +101,13 @@ def plan(body: Body) -> SkirtPlan:
     waist_front, waist_back, gain = drawn(side)
     top = waist_front.path.end
     if abs(side) > 0.5 * deep:
-        raise refusal(body, "waist_to_hip", "makes the side seam lie too flat", "hip_girth")
+        raise refusal(body, "waist_to_hip", "hip_side_flat", "hip_girth")
     third = (top.y + deep) / 3
     end = Point(hip, -deep)
     curve = Cubic(top, top + Vector(gain, -1.0) * third, end + Vector(0.0, third), end)
     hem = -LENGTH
     if hem > -deep - 50:
-        raise refusal(body, "waist_to_hip", "reaches below the hem", "hip_girth")
+        raise refusal(body, "waist_to_hip", "below_hem", "hip_girth")
     line = Path((curve, Line(end, Point(hip, hem))))
     return SkirtPlan(hip, -deep, hem, HalfPlan(waist_front, line), HalfPlan(waist_back, line))
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from kit.blocks.block import Block, block_step, drafted
 from kit.blocks.sleeve_plan import BACK_NOTCH, FRONT_NOTCH, SleevePlan, sleeve_plan
 from kit.body.body import Body
+from kit.diagnostic import measured, message, own
 from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece, opened
@@ -204,7 +205,11 @@ STEPS = (armscye, frame, cap, notches)
 def _ease(name: str, value: Size, most: float, why: str) -> Parameter:
     size = float(length(value, name.replace("_", " ")))
     if size < 0:
-        raise KitError("ease is zero or more.", where=name.replace("_", " "), do="Give, say, 3 * cm.")
+        raise KitError(
+            message("blocks.ease_negative"),
+            where=message("refusal.here", place=own(name)),
+            do=message("refusal.more_do", size=measured(30.0)),
+        )
     return Parameter(name, "length", size, 0.0, max(most, size), why)
 
 

@@ -15,10 +15,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from kit.body.body import Body
-from kit.body.measures import said
+from kit.diagnostic import Message, Value, measure, measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
-from kit.units import both
 
 FRONT_SHARE = 0.45
 """The front's part of the cap ease; the back has more, for reaching forward."""
@@ -148,7 +147,7 @@ def sleeve_plan(
     front_cap = front_armscye + FRONT_SHARE * cap_ease
     back_cap = back_armscye + (1 - FRONT_SHARE) * cap_ease
     if long - MOST_CAP * armscye < 120:
-        raise _refusal(body, "arm_length", f"is too short for a cap that fits an armscye of {both(armscye)}")
+        raise _refusal(body, "arm_length", "arm_short", armscye=measured(armscye))
 
     def too_long(height: float, lean: float, part: float) -> tuple[float, float]:
         """By how much front and back cap exceed what is wanted, the front taking this part of the width."""
@@ -173,26 +172,29 @@ def sleeve_plan(
         raise _refusal(
             body,
             "upper_arm_girth",
-            f"and {both(arm_ease)} of ease is too large for an armscye of {both(armscye)}: the cap would be lower than "
-            f"{both(low)}",
-            "Measure the upper arm and the armscye depth again, deepen the armhole, or take less ease.",
+            "arm_large",
+            message("blocks.arm_large_do"),
+            ease=measured(arm_ease),
+            armscye=measured(armscye),
+            least=measured(low),
         )
     if whole(high) < 0:
         raise _refusal(
             body,
             "upper_arm_girth",
-            f"and {both(arm_ease)} of ease is too small for an armscye of {both(armscye)}: the cap would be higher "
-            f"than {both(high)}",
-            "Measure the upper arm and the armscye depth again, or take more ease at the upper arm.",
+            "arm_small",
+            message("blocks.arm_small_do"),
+            ease=measured(arm_ease),
+            armscye=measured(armscye),
+            most=measured(high),
         )
     height = found(whole, low, high)
     part = division(height, wrist_line(wide, long - height, girth)[2])
     if not 0.38 < part < 0.62:
         raise KitError(
-            f"a front armscye of {both(front_armscye)} and a back armscye of {both(back_armscye)} are too different "
-            "for one sleeve.",
-            where="armhole",
-            do="Look at where the shoulder seam meets the armhole.",
+            message("blocks.armscyes_differ", front=measured(front_armscye), back=measured(back_armscye)),
+            where=message("refusal.here", place=named_edge("armhole")),
+            do=message("blocks.armscyes_differ_do"),
         )
     return _laid_out(body, wide, long, girth, height, part, underarm)
 
@@ -203,10 +205,8 @@ def _laid_out(
     level = long - height
     half, depth, lean = wrist_line(wide, level, girth)
     if not -math.tan(MOST_FLARE) <= lean <= math.tan(MOST_TAPER):
-        how = "wider" if lean < 0 else "narrower"
-        raise _refusal(
-            body, "wrist_girth", f"makes a wrist far {how} than the upper arm of {both(body['upper_arm_girth'])}"
-        )
+        how = "wrist_wide" if lean < 0 else "wrist_narrow"
+        raise _refusal(body, "wrist_girth", how, arm=measured(body["upper_arm_girth"]))
     widths = (wide * part, wide * (1 - part))
     middle = (widths[0] - widths[1]) / 2
     halves = []
@@ -244,12 +244,11 @@ def _moved(half: HalfSleeve, up: Motion) -> HalfSleeve:
     return HalfSleeve(half.width, half.cap.moved(up), half.slant.moved(up), places, half.seam.moved(up))
 
 
-def _refusal(body: Body, name: str, trouble: str, do: str = "") -> KitError:
+def _refusal(body: Body, name: str, key: str, do: Message | None = None, **more: Value) -> KitError:
+    what = message(f"blocks.{key}", measure=measure(name), value=measured(body[name]), **more)
     guessed = any(m.name == name for m in body.estimated)
-    note = f" The {said(name)} is estimated, not measured." if guessed else ""
-    article = "an" if said(name)[0] in "aeiou" else "a"
     return KitError(
-        f"{article} {said(name)} of {both(body[name])} {trouble}.{note}",
-        where=said(name),
-        do=do or f"Measure the {said(name)} again.",
+        message("blocks.estimated", what=what, measures=measure(name)) if guessed else what,
+        where=message("refusal.here", place=measure(name)),
+        do=do or message("blocks.again_do", measure=measure(name)),
     )

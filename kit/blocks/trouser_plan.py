@@ -116,7 +116,7 @@ def plan(body: Body) -> TrouserPlan:
     if any(m.name == "total_crotch_length" for m in body.estimated):
         centre_back = hip + up * ((lift - hip.y) / up.y)  # a guess gives way to what the paper allows
     elif lift != centre_back.y:
-        trouble = "sets the centre back too low" if centre_back.y < _LEAST_LIFT else "sets the centre back too high"
+        trouble = "back_low" if centre_back.y < _LEAST_LIFT else "back_high"
         raise refusal(body, "total_crotch_length", trouble, "body_rise")
     front_waist, back_waist, gain = _waists(body, frame, centre_back)
     halves = []
@@ -146,7 +146,7 @@ def _frame(body: Body) -> _Frame:
     hip_level = -body["waist_to_hip"]
     crotch = -(body["body_rise"] + RISE_EASE)
     if crotch > hip_level - 25:
-        raise refusal(body, "body_rise", "leaves no room between hip and crotch", "waist_to_hip")
+        raise refusal(body, "body_rise", "hip_crotch", "waist_to_hip")
     leg = body["inside_leg_length"] - RISE_EASE
     frame = _Frame(
         hip_level,
@@ -169,11 +169,11 @@ def _frame(body: Body) -> _Frame:
         # The crease of the front lies in the middle of thigh and knee.
         frame = replace(frame, fork=fork, lean=(front_thigh - frame.knee_front) / 2 + frame.inward(crotch))
         if not 0.10 * half_hip < fork < 0.55 * half_hip:
-            trouble = "leaves no room to go between the legs" if fork < half_hip / 4 else "makes a crotch too wide"
+            trouble = "no_fork" if fork < half_hip / 4 else "fork_wide"
             raise refusal(body, "thigh_girth", trouble, "hip_girth")
         frame = replace(frame, drop=_drop(frame))
     if abs(frame.lean) > 0.35 * (hip_level - frame.knee_level):
-        raise refusal(body, "knee_girth", "makes the leg's side slant too much", "thigh_girth")
+        raise refusal(body, "knee_girth", "leg_slant", "thigh_girth")
     return frame
 
 
@@ -207,7 +207,7 @@ def _crotch_curve(body: Body, inseam: Path, hip: Point, up: Vector) -> Cubic:
     out = inseam.end_tangent.right()
     corner = meet_lines(fork, out, hip, up)
     if corner is None or corner.y > hip.y - 5 or corner.x < fork.x + 5:
-        raise refusal(body, "body_rise", "leaves no room for the crotch curve", "waist_to_hip")
+        raise refusal(body, "body_rise", "crotch_curve", "waist_to_hip")
     return Cubic(fork, fork.lerp(corner, _ROUND), hip.lerp(corner, _ROUND), hip)
 
 
@@ -231,12 +231,12 @@ def _waists(body: Body, frame: _Frame, centre_back: Point) -> tuple[Waist, Waist
     deep = -frame.hip_level
     taken = frame.front + frame.back - centre_back.x - half_waist
     if taken < 0:
-        raise refusal(body, "waist_girth", "leaves nothing to shape from hip to waist", "hip_girth")
+        raise refusal(body, "waist_girth", "no_waist_shape", "hip_girth")
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
     front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
     back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep))
     if any(wish.wide > MOST_DART for wish in (*front, *back)):
-        raise refusal(body, "waist_girth", "makes darts too wide to lie flat", "hip_girth")
+        raise refusal(body, "waist_girth", "darts_wide", "hip_girth")
 
     def drawn(side: float) -> tuple[Waist, Waist, float]:
         one, gain = _fitted(Point(0.0, 0.0), 0.0, frame.front - side, front, lambda top: 2 * side / (deep + top.y))

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from kit.body.body import Body
 from kit.body.chart import KEYS, SizeChart
 from kit.body.measures import said
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.language import say
 from kit.units import System, both
@@ -49,9 +50,7 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     taken = {m.name: m.value for m in body.measures if not m.estimated}
     fits = {name: _fit(name, taken[name], chart) for name in KEYS if name in taken and name in chart.table}
     if not fits:
-        raise KitError(
-            "no size can be advised without a girth.", where=body.name, do="Measure the bust, waist and hip girth."
-        )
+        raise KitError(message("body.no_advice"), where=body.name, do=message("body.no_advice_do"))
     lead, fuller = _lead(fits, chart)
     size = fits[lead].size
     sentences = [_draw(fits[lead], chart, system)]

@@ -24,7 +24,8 @@ from pathlib import Path
 
 from kit.body.body import Body, Measure
 from kit.body.measures import MEASUREMENTS, measurement, plausible, said
-from kit.errors import KitError, near
+from kit.diagnostic import message
+from kit.errors import KitError, known_near
 from kit.units import both, parse
 
 KEYS = ("bust_girth", "upper_chest_girth", "hip_girth", "waist_girth")
@@ -69,7 +70,7 @@ class SizeChart:
     def __getitem__(self, size: str) -> Body:
         """That size's body. Raises `KitError` with the nearest name for a size the chart has not."""
         if size not in self.sizes:
-            raise KitError(f"there is no size '{size}'.", where=self.title, do=near(size, self.sizes))
+            raise KitError(message("body.no_such_size", size=size), where=self.title, do=known_near(size, self.sizes))
         column = self.sizes.index(size)
         return Body(size, tuple(Measure(name, values[column]) for name, values in self.rows))
 
@@ -100,9 +101,7 @@ class SizeChart:
         measured = {m.name: m.value for m in body.measures if not m.estimated}
         shared = [name for name in KEYS if name in measured and name in self.table]
         if not shared:
-            raise KitError(
-                "no size can be chosen without a girth.", where=body.name, do="Give the bust girth of this body."
-            )
+            raise KitError(message("body.no_size_girth"), where=body.name, do=message("body.no_size_girth_do"))
 
         def distance(column: int) -> float:
             return sum((self.table[name][column] - measured[name]) ** 2 for name in shared)

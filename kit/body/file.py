@@ -24,8 +24,9 @@ from kit.atomic import write_atomically
 from kit.body.body import Body, Measure
 from kit.body.chart import SizeChart
 from kit.body.make import make_body
-from kit.body.measures import MEASUREMENTS, measurement, said
-from kit.errors import KitError, near
+from kit.body.measures import MEASUREMENTS, measurement
+from kit.diagnostic import measure, message
+from kit.errors import KitError, known_near
 from kit.units import Length, System, parse
 
 _HEAD = """\
@@ -43,7 +44,7 @@ def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
     path = Path(path)
     taken = [measure for measure in body.measures if not measure.estimated]
     if not taken:
-        raise KitError("nothing was measured, so there is nothing to save.", where=body.name, do="Measure first.")
+        raise KitError(message("body.nothing_to_save"), where=body.name, do=message("body.nothing_to_save_do"))
     lines = [_HEAD, f"name = {_string(body.name)}", f'units = "{units}"', "", "[measured]"]
     lines += [f"{measurement(measure.name).name} = {_string(_written(measure, units))}" for measure in taken]
     return write_atomically(path, "\n".join(lines) + "\n")
@@ -57,18 +58,22 @@ def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
     data = _table(path)
     for key in data:
         if key not in _KEYS:
-            hint = " Measurements stand below the line [measured]." if key in MEASUREMENTS else ""
-            raise KitError(f"'{key}' does not belong in a body file.{hint}", where=where, do=near(key, _KEYS))
+            known = "body.file_key_measure" if key in MEASUREMENTS else "body.file_key"
+            raise KitError(message(known, name=key), where=where, do=known_near(key, _KEYS))
     units = data.get("units", "cm")
     if units not in ("cm", "inch"):
-        raise KitError(f"the units are '{units}'.", where=where, do='Write units = "cm" or units = "inch".')
+        raise KitError(
+            message("body.file_units", units=str(units)), where=where, do=message("body.write_do", line='units = "cm"')
+        )
     name = data.get("name", path.stem)
     if not isinstance(name, str):
-        raise KitError(f"the name is {name!r}, not text.", where=where, do='Write, say, name = "Edda".')
+        raise KitError(
+            message("body.file_name", name=repr(name)), where=where, do=message("body.write_do", line='name = "Edda"')
+        )
     measured = data.get("measured")
     if not isinstance(measured, dict) or not measured:
         raise KitError(
-            "it holds no measurements.", where=where, do='Below [measured] write, say, bust_girth = "96 cm".'
+            message("body.file_empty"), where=where, do=message("body.write_do", line='[measured] bust_girth = "96 cm"')
         )
     try:
         return make_body({key: _read(key, value, units) for key, value in measured.items()}, chart, name)
@@ -86,36 +91,40 @@ def _table(path: Path) -> dict[str, Any]:
     where = path.name or str(path)
     try:
         if path.stat().st_size > _LARGEST:
-            raise KitError("the file is far too large for a body.", where=where, do="Name the body's own file.")
+            raise KitError(message("body.file_large"), where=where, do=message("body.file_own_do"))
         return tomllib.loads(path.read_text("utf-8-sig"))
     except FileNotFoundError:
-        raise KitError("there is no such file.", where=str(path), do="Check its name and folder.") from None
+        raise KitError(message("body.file_missing"), where=str(path), do=message("body.file_missing_do")) from None
     except IsADirectoryError:
-        raise KitError("this is a folder.", where=str(path), do="Name the body's file in it.") from None
+        raise KitError(message("body.file_folder"), where=str(path), do=message("body.file_folder_do")) from None
     except UnicodeDecodeError:
-        raise KitError("the file is not plain text.", where=where, do="Save it as plain text (UTF-8).") from None
-    except OSError as error:
-        raise KitError(f"the file cannot be read ({error.strerror}).", where=str(path)) from None
+        raise KitError(message("body.file_not_text"), where=where, do=message("body.file_not_text_do")) from None
+    except OSError:
+        raise KitError(message("body.file_unread"), where=str(path), do=message("body.file_unread_do")) from None
     except tomllib.TOMLDecodeError as error:
         line = re.search(r"line (\d+)", str(error))
-        place = f"line {line[1]} cannot be read" if line else "it cannot be read to its end"
-        raise KitError(
-            f"the file is broken: {place}.", where=where, do='Write each measurement as bust_girth = "96 cm".'
-        ) from None
+        place = message("body.file_broken_line", line=line[1]) if line else message("body.file_broken")
+        raise KitError(place, where=where, do=message("body.write_do", line='bust_girth = "96 cm"')) from None
     except RecursionError:
-        raise KitError("the file is broken.", where=where, do="Name the body's own file.") from None
+        raise KitError(message("body.file_broken"), where=where, do=message("body.file_own_do")) from None
 
 
 def _read(name: str, value: object, units: str) -> Length | str:
     measurement(name)
-    example = f'Write, say, {name} = "{"37 3/4 in" if units == "inch" else "96 cm"}".'
+    example = message("body.write_do", line=f'{name} = "{"37 3/4 in" if units == "inch" else "96 cm"}"')
     if isinstance(value, bool) or not isinstance(value, str | int | float):
-        raise KitError(f"{value!r} is not a length.", where=said(name), do=example)
+        raise KitError(
+            message("refusal.not_a_length", text=repr(value)),
+            where=message("refusal.here", place=measure(name)),
+            do=example,
+        )
     text = value.strip() if isinstance(value, str) else f"{value:.10g}"
     try:
         parse(text, cast(System, units))
     except KitError:
-        raise KitError(f"'{text}' cannot be read as a length.", where=said(name), do=example) from None
+        raise KitError(
+            message("refusal.not_a_length", text=text), where=message("refusal.here", place=measure(name)), do=example
+        ) from None
     return f"{text} {'in' if units == 'inch' else 'cm'}" if text[-1].isdigit() or text[-1] in "½¼¾⅛⅜⅝⅞" else text
 
 

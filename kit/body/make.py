@@ -6,7 +6,8 @@ from collections.abc import Mapping
 
 from kit.body.body import Body, Measure
 from kit.body.chart import KEYS, SizeChart, workshop_chart
-from kit.body.measures import MEASUREMENTS, measurement, plausible, said
+from kit.body.measures import MEASUREMENTS, measurement, plausible
+from kit.diagnostic import Told, measure, message
 from kit.errors import KitError
 from kit.units import Length, length
 
@@ -23,7 +24,7 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     Raises `KitError` for an unknown measurement, a bare number, a value no person measures, or no girth.
     """
     chart = workshop_chart() if chart is None else chart
-    label = name or "Body"
+    label: Told = name or message("body.no_body_name")
     try:
         given = {key: _given(key, value) for key, value in values.items()}
     except KitError as error:
@@ -31,9 +32,9 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     key = next((k for k in KEYS if k in given and k in chart.table), None)
     if key is None:
         raise KitError(
-            "no girth is given that has a place in the size chart.",
+            message("body.no_girth"),
             where=label,
-            do="Measure at least the bust girth, or the upper chest, hip or waist girth.",
+            do=message("body.no_girth_do"),
         )
     place = chart.place(key, given[key])
     stature = _stature(given, chart, place)
@@ -46,7 +47,7 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
         elif row.name in chart.table:
             value = chart.read(row.name, place) * (stature if row.kind == "height" else 1.0)
             measures.append(Measure(row.name, min(max(value, row.least), row.most), estimated=True))
-    return Body(label, tuple(measures))
+    return Body(name or "Body", tuple(measures))
 
 
 def _given(name: str, value: Length | str) -> float:
@@ -54,7 +55,7 @@ def _given(name: str, value: Length | str) -> float:
     try:
         return plausible(name, float(length(value)))
     except KitError as error:
-        raise error if error.where else error.at(said(name)) from None
+        raise error if error.where else error.at(message("refusal.here", place=measure(name))) from None
 
 
 def _stature(given: Mapping[str, float], chart: SizeChart, place: float) -> float:

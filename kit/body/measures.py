@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from kit.errors import KitError, near
+from kit.diagnostic import Value, measure, measured, message
+from kit.errors import KitError, known_near
 from kit.language import say
-from kit.units import both
 
 
 @dataclass(frozen=True)
@@ -78,7 +78,7 @@ def measurement(name: str) -> Measurement:
     try:
         return MEASUREMENTS[name]
     except KeyError:
-        raise KitError(f"there is no body measurement '{name}'.", do=near(name, MEASUREMENTS)) from None
+        raise KitError(message("body.unknown_measure", name=name), do=known_near(name, MEASUREMENTS)) from None
 
 
 def said(name: str) -> str:
@@ -88,11 +88,11 @@ def said(name: str) -> str:
 
 
 _SLIPS = (
-    (10.0, "Was a value in cm typed as mm?"),
-    (0.1, "Was a value in mm typed as cm?"),
-    (2.54, "Was a value in inches typed as cm?"),
-    (25.4, "Was a value in inches typed as mm?"),
-    (1 / 2.54, "Was a value in cm typed as inches?"),
+    (10.0, "slip_cm_as_mm"),
+    (0.1, "slip_mm_as_cm"),
+    (2.54, "slip_inch_as_cm"),
+    (25.4, "slip_inch_as_mm"),
+    (1 / 2.54, "slip_cm_as_inch"),
 )
 
 
@@ -102,9 +102,10 @@ def plausible(name: str, value: float) -> float:
     row = measurement(name)
     if row.least <= value <= row.most:
         return float(value)
-    hint = next((text for factor, text in _SLIPS if row.least <= value * factor <= row.most), "Measure again.")
+    slip = next((key for factor, key in _SLIPS if row.least <= value * factor <= row.most), "measure_again")
+    hint = message(f"body.{slip}")
     raise KitError(
-        f"{both(value)} cannot be right; people measure between {both(row.least)} and {both(row.most)}.",
-        where=row.said,
-        do=f"{hint} {row.note}",
+        message("body.not_plausible", value=measured(value), least=measured(row.least), most=measured(row.most)),
+        where=message("refusal.here", place=measure(name)),
+        do=message("phrase.then", first=hint, then=Value(f"measure_note.{name}", "key")),
     )

@@ -21,6 +21,8 @@ from typing import Any, Literal
 from kit.atomic import write_atomically
 from kit.body.measures import MEASUREMENTS, said
 from kit.booklet.run_notebook import read_notebook, run_and_ask
+from kit.diagnostic import list_of, message
+from kit.diagnostic import measure as a_measure
 from kit.errors import KitError, near
 from kit.lesson.another import find_lesson
 from kit.units import Length, parse
@@ -105,11 +107,11 @@ def read_people(path: Path, units: Unit = "cm") -> People:
     try:
         text = path.read_text("utf-8-sig")
     except FileNotFoundError:
-        raise KitError("there is no such file.", where=str(path), do="Check its name and folder.") from None
+        raise KitError(message("body.file_missing"), where=str(path), do=message("body.file_missing_do")) from None
     except UnicodeDecodeError:
-        raise KitError("the file is not plain text.", where=where, do="Save the table as CSV (UTF-8).") from None
-    except OSError as error:
-        raise KitError(f"the file cannot be read ({error.strerror}).", where=str(path)) from None
+        raise KitError(message("body.file_not_text"), where=where, do=message("body.people_save_do")) from None
+    except OSError:
+        raise KitError(message("body.file_unread"), where=str(path), do=message("body.file_unread_do")) from None
     return parse_people(text, units, where)
 
 
@@ -123,12 +125,12 @@ def parse_people(text: str, units: Unit = "cm", where: str = "the table") -> Peo
         for cells in reader:
             if any(cell.strip() for cell in cells):
                 lines.append((reader.line_num, [cell.strip() for cell in cells]))
-    except csv.Error as error:
-        raise KitError(f"line {reader.line_num} cannot be read ({error}).", where=where, do="Save it as CSV.") from None
-    if len(lines) < 2:
+    except csv.Error:
         raise KitError(
-            "there are no people in it.", where=where, do="Give a line of column names, then one line for each person."
-        )
+            message("body.people_line", line=reader.line_num), where=where, do=message("body.people_save_do")
+        ) from None
+    if len(lines) < 2:
+        raise KitError(message("body.people_none"), where=where, do=message("body.people_none_do"))
     header = lines[0][1]
     columns, labels, ignored = _columns(header, where)
     rows = [_row(line, cells, header, columns, labels, units) for line, cells in lines[1:]]
@@ -150,10 +152,9 @@ def _columns(
         if key in ("chest", "chest_girth", "chest_circumference"):
             if not has_bust:
                 raise KitError(
-                    f"the column '{header[index]}' may be the bust girth, over the fullest part, or the upper chest "
-                    "girth, above it.",
+                    message("body.people_bust", column=header[index]),
                     where=where,
-                    do="Rename it bust_girth or upper_chest_girth.",
+                    do=message("body.people_bust_do"),
                 )
             name = "upper_chest_girth"
         if key in _NAMES:
@@ -163,17 +164,17 @@ def _columns(
         elif name in [other for other, _ in found.values()]:
             first = next(header[i] for i, (other, _) in found.items() if other == name)
             raise KitError(
-                f"the columns '{first}' and '{header[index]}' are both the {said(name)}.",
+                message("body.people_twice", one=first, other=header[index], measure=a_measure(name)),
                 where=where,
-                do="Keep one of them.",
+                do=message("body.people_twice_do"),
             )
         else:
             found[index] = (name, unit)
     if not found:
         raise KitError(
-            f"no column is a body measurement; they are {', '.join(header[:12])}.",
+            message("body.people_columns", columns=list_of(header[:12], "string")),
             where=where,
-            do="Name columns as in a body file, such as bust_girth, waist_girth, hip_girth.",
+            do=message("body.people_columns_do"),
         )
     return found, labels, ignored
 
@@ -301,7 +302,7 @@ def work_bodies(
     people = read_people(table, units)
     book = read_notebook(notebook)
     if report.is_dir():
-        raise KitError("this is a folder.", where=str(report), do="Name a file for the report, such as report.json.")
+        raise KitError(message("body.file_folder"), where=str(report), do=message("body.report_do"))
     sound = [row for row in people.rows if not row.trouble]
     portions = [sound[start : start + _PORTION] for start in range(0, len(sound), _PORTION)] or [[]]
     questions = [_question(portion) for portion in portions]

@@ -26,7 +26,7 @@ from kit.picture.sewing import Lettered, staged
 from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
 from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
-from kit.prose.step_measures import step_measure_said
+from kit.prose.step_measures import place_said
 from kit.sewing.operation import Operation as SewingOperation
 
 MM = 25.4 / 72  # mm in a pt
@@ -239,7 +239,7 @@ def step_numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str],
     that only the picture dimensions (every allowance, say) stay there."""
     system = pattern.lesson.units
     wanted = {*names(record.text), *record.uses}
-    labels = {spot.name: step_measure_said(spot, record.pieces) for spot in record.spots}
+    labels = {spot.name: place_said(spot, record.pieces) for spot in record.spots}
     labels |= {value.name: value.label for value in pattern.values}
     guessed = {measure.name for measure in pattern.body.estimated}
 

@@ -170,7 +170,7 @@ class CuttingTable:
         try:
             need(self.rough, width)
         except KitError as error:
-            raise TooNarrow(error.what, where=error.where, do=error.do) from None
+            raise TooNarrow(error.told.says, where=error.told.at, do=error.told.can) from None
         simple = [self._flat(width, 0), self._folded(width, 0)]
         bound = min(made.length for made in simple if made is not None)
         found = [made for made in (*simple, self._flat(width, placed), self._folded(width, placed)) if made is not None]

@@ -11,6 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Nap
@@ -58,8 +59,8 @@ def _flat(boxes: tuple[Box, ...], width: float) -> float:
         across = box.across * 2 if box.on_fold else box.across
         if across > width - 2 * SELVEDGE:
             raise KitError(
-                f"{box.name} is {across / 10:.1f} cm wide, more than cloth of {width / 10:.0f} cm gives.",
-                do="Take wider cloth, or plan a seam in that piece.",
+                message("refusal.cloth_narrow", piece=box.name, across=measured(across), width=measured(width)),
+                do=message("refusal.cloth_narrow_do"),
             )
         rectangles += [(box.along, across, False)] * box.count
     return _rows(rectangles, width - 2 * SELVEDGE)

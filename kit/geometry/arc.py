@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field
 
+from kit.diagnostic import measured, message, number
 from kit.errors import KitError
 from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve, too_tight
 from kit.geometry.motion import Motion
-from kit.geometry.point import TOLERANCE, Point, Vector, place, say
+from kit.geometry.point import TOLERANCE, Point, Vector, place
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,15 +30,15 @@ class Arc(Curve):
             object.__setattr__(self, name, float(getattr(self, name)))
         if not self.radius > 0:
             raise KitError(
-                f"an arc needs a radius above zero, and this one is {say(self.radius)}.",
+                message("refusal.arc_radius", radius=measured(self.radius)),
                 where=place(self.centre),
-                do="Check the measure the radius is taken from.",
+                do=message("refusal.arc_radius_do"),
             )
         if not 1e-12 < abs(self.sweep) <= 2 * math.pi + 1e-9:
             raise KitError(
-                f"an arc cannot sweep through {math.degrees(self.sweep):g}°.",
+                message("refusal.arc_sweep", degrees=number(math.degrees(self.sweep))),
                 where=place(self.centre),
-                do="Use an angle up to a full turn, and not zero.",
+                do=message("refusal.arc_sweep_do"),
             )
         object.__setattr__(self, "start", self._on_circle(self.from_angle))
         object.__setattr__(self, "end", self._on_circle(self.from_angle + self.sweep))

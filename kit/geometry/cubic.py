@@ -11,6 +11,7 @@ import math
 from dataclasses import dataclass, field
 from itertools import pairwise
 
+from kit.diagnostic import message, number
 from kit.errors import KitError
 from kit.geometry.curve import Bounds, Curve, too_tight
 from kit.geometry.motion import Motion
@@ -66,12 +67,15 @@ class Cubic(Curve):
         size = chord.length
         if size < TOLERANCE:
             raise KitError(
-                "a curve needs two different ends, and both fall on the same place.",
+                message("refusal.curve_ends"),
                 where=place(start),
-                do="Move one of them.",
+                do=message("refusal.move_end_do"),
             )
         if not 0.05 <= fullness <= 3.0:
-            raise KitError(f"a fullness of {fullness:g} gives no usable curve.", do="Use a fullness from 0.3 to 1.6.")
+            raise KitError(
+                message("refusal.fullness", fullness=number(fullness)),
+                do=message("refusal.fullness_do", least=number(0.3), most=number(1.6)),
+            )
         leave, arrive = start_direction.unit(), end_direction.unit()
         theta, phi = chord.turn_to(leave), arrive.turn_to(chord)
         out = hobby_handle(theta, phi) * size * fullness
@@ -80,21 +84,19 @@ class Cubic(Curve):
         crossing = curve.self_crossing()
         if crossing is not None:
             raise KitError(
-                "the curve would cross itself.",
+                message("refusal.curve_crosses"),
                 where=place(crossing),
-                do="Move its ends further apart, or use less fullness.",
+                do=message("refusal.curve_crosses_do"),
             )
         t = curve.doubling_back()
         if t is not None:
             off = max(abs(math.degrees(theta)), abs(math.degrees(phi)))
             raise KitError(
-                f"the curve would double back: at one end it runs {off:.0f}° off the straight line to the other."
+                message("refusal.doubles_back", degrees=round(off))
                 if off > 90.5
-                else f"the curve would double back on itself with a fullness of {fullness:g}.",
+                else message("refusal.doubles_back_full", fullness=number(fullness)),
                 where=place(curve.point(t)),
-                do="Move its ends so that each can be reached from the other with less than a right angle's turn."
-                if off > 90.5
-                else "Use less fullness.",
+                do=message("refusal.doubles_back_do" if off > 90.5 else "refusal.doubles_back_full_do"),
             )
         return curve
 
@@ -392,7 +394,7 @@ class Cubic(Curve):
         if abs(d) < 1e-12:
             return (self,)
         if self.length < 1e-9:
-            raise KitError("a line without length has no parallel.", where=place(self.start), do="Move one end.")
+            raise KitError(message("refusal.no_parallel"), where=place(self.start), do=message("refusal.move_end_do"))
         t, most = self.tightest(d > 0, 0.3 / abs(d))
         if abs(d) * most >= 1.0 - 1e-9:
             raise too_tight(d, 1 / most, self.point(t))

@@ -7,9 +7,10 @@ import math
 from abc import ABC, abstractmethod
 from typing import TYPE_CHECKING, Protocol, Self
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry.motion import Motion
-from kit.geometry.point import TOLERANCE, Axis, Point, Vector, place, say
+from kit.geometry.point import TOLERANCE, Axis, Point, Vector, place
 
 Bounds = tuple[float, float, float, float]
 """(xmin, ymin, xmax, ymax) in mm."""
@@ -120,9 +121,9 @@ class Curve(ABC):
         d, length = float(distance), self.length
         if d < -1e-6 or d > length + 1e-6 or math.isnan(d):
             raise KitError(
-                f"{say(d)} along a line that is {say(length)} long falls off its end.",
+                message("refusal.off_end", along=measured(d), length=measured(length)),
                 where=place(self.end if d > 0 else self.start),
-                do=f"Use a distance between 0 and {say(length)}.",
+                do=message("refusal.off_end_do", length=measured(length)),
             )
         return min(max(d, 0.0), length)
 
@@ -130,8 +131,7 @@ class Curve(ABC):
 def too_tight(distance: float, radius: float, where: Point) -> KitError:
     """The refusal of a parallel that would fold back on itself."""
     return KitError(
-        f"a parallel at {say(abs(distance))} cannot follow a curve of radius {say(radius)}; "
-        "it would fold back on itself.",
+        message("refusal.curve_tight", by=measured(abs(distance)), radius=measured(radius)),
         where=place(where),
-        do=f"Use less than {say(radius)} there, or draw a flatter curve.",
+        do=message("refusal.curve_tight_do", radius=measured(radius)),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve
@@ -32,7 +33,7 @@ class Line(Curve):
 
     def tangent(self, t: float) -> Vector:
         if self.length < 1e-12:
-            raise KitError("a line without length has no direction.", where=place(self.start), do="Move one end.")
+            raise KitError(message("refusal.no_direction"), where=place(self.start), do=message("refusal.move_end_do"))
         return (self.end - self.start).unit()
 
     def curvature(self, t: float) -> float:

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve
@@ -44,11 +45,14 @@ class Outline:
             gap = path.end.distance(following.start)
             if gap > CLOSING:
                 raise KitError(
-                    f"the edge '{name}' ends {gap:.2f} mm from where '{after}' begins."
-                    if name != after
-                    else f"the edge '{name}' does not close: it ends {gap:.2f} mm from its beginning.",
+                    message(
+                        "refusal.edge_gap" if name != after else "refusal.edge_open",
+                        edge=named_edge(name),
+                        next=named_edge(after),
+                        gap=measured(gap, "exact"),
+                    ),
                     where=place(path.end),
-                    do="Make the edges meet, or draw the edge that is missing between them.",
+                    do=message("refusal.edge_gap_do"),
                 )
 
     # ---- measuring ----------------------------------------------------------------------------------------

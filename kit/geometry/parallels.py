@@ -5,12 +5,13 @@ from __future__ import annotations
 
 import math
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry.curve import Curve
 from kit.geometry.line import Line
 from kit.geometry.meet import meet_lines
 from kit.geometry.path import Path
-from kit.geometry.point import TOLERANCE, Point, place, say
+from kit.geometry.point import TOLERANCE, Point, place
 
 _SHARPEST = math.radians(170.0)
 
@@ -29,7 +30,7 @@ def parallel(path: Path, d: float) -> Path:
         return path
     curves = [curve for curve in path.curves if curve.length > 1e-9]
     if not curves:
-        raise KitError("a line without length has no parallel.", where=place(path.start), do="Move one end.")
+        raise KitError(message("refusal.no_parallel"), where=place(path.start), do=message("refusal.move_end_do"))
     closed = path.is_closed
     if closed:
         first, second = curves[0].split(curves[0].t_at(curves[0].length / 2))
@@ -54,9 +55,9 @@ def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Pat
     if turn * d < 0:  # outer corner
         if abs(turn) > _SHARPEST:
             raise KitError(
-                f"the line turns back on itself by {math.degrees(abs(turn)):.0f}°, too sharply for a parallel.",
+                message("refusal.turns_back", degrees=round(math.degrees(abs(turn)))),
                 where=place(corner),
-                do="Blunt the corner.",
+                do=message("refusal.turns_back_do"),
             )
         tip = meet_lines(done.end, out, run.start, into)
         if tip is None:
@@ -89,7 +90,7 @@ def _begun_at(path: Path, tip: Point) -> Path:
 
 def _too_short(d: float, corner: Point) -> KitError:
     return KitError(
-        f"the lines at an inner corner are too short for a parallel at {say(abs(d))}.",
+        message("refusal.corner_short", by=measured(abs(d))),
         where=place(corner),
-        do=f"Use less than {say(abs(d))} there, or lengthen the shorter line.",
+        do=message("refusal.corner_short_do", by=measured(abs(d))),
     )

@@ -9,12 +9,13 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry.curve import Bounds, Curve
 from kit.geometry.line import Line
 from kit.geometry.meet import apart, meet
 from kit.geometry.motion import Motion
-from kit.geometry.point import TOLERANCE, Point, Vector, place, say
+from kit.geometry.point import TOLERANCE, Point, Vector, place
 
 End = Literal["start", "end"]
 
@@ -40,9 +41,9 @@ class Path:
             gap = before.end.distance(after.start)
             if gap > TOLERANCE:
                 raise KitError(
-                    f"the lines of a path do not join: one ends {gap:.2f} mm from where the next begins.",
+                    message("refusal.lines_apart", gap=measured(gap, "exact")),
                     where=place(before.end),
-                    do="Start each line where the one before it ends.",
+                    do=message("refusal.lines_apart_do"),
                 )
 
     # ---- making -------------------------------------------------------------------------------------------
@@ -120,9 +121,9 @@ class Path:
         d, marks = float(distance), self.marks
         if not -1e-6 <= d <= marks[-1] + 1e-6:
             raise KitError(
-                f"{say(d)} along a line that is {say(marks[-1])} long falls off its end.",
+                message("refusal.off_end", along=measured(d), length=measured(marks[-1])),
                 where=place(self.end if d > 0 else self.start),
-                do=f"Use a distance between 0 and {say(marks[-1])}.",
+                do=message("refusal.off_end_do", length=measured(marks[-1])),
             )
         d = min(max(d, 0.0), marks[-1])
         i = min(bisect_right(marks, d) - 1, len(self.curves) - 1)
@@ -205,9 +206,9 @@ class Path:
         d = float(distance)
         if not 1e-6 < d < self.length - 1e-6:
             raise KitError(
-                f"a line {say(self.length)} long cannot be cut {say(d)} along.",
+                message("refusal.cut_off_end", length=measured(self.length), along=measured(d)),
                 where=place(self.start if d < 1 else self.end),
-                do=f"Cut it between 0 and {say(self.length)}.",
+                do=message("refusal.cut_off_end_do", length=measured(self.length)),
             )
         return self.between(0.0, d), self.between(d, self.length)
 
@@ -218,9 +219,9 @@ class Path:
         (i, from_), (j, to) = self._locate(d0), self._locate(d1)
         if float(d1) - float(d0) < 1e-9:
             raise KitError(
-                f"there is nothing between {say(d0)} and {say(d1)} along a line.",
+                message("refusal.nothing_between", start=measured(d0), end=measured(d1)),
                 where=place(self.at(d0)),
-                do="Give two different distances.",
+                do=message("refusal.nothing_between_do"),
             )
         if i == j:
             return Path((_cut(self.curves[i], from_, to),))
@@ -278,7 +279,7 @@ class Path:
         """Carried on straight by `distance` mm (0 or more) at one end, along the tangent there."""
         d = float(distance)
         if not d >= 0:
-            raise KitError(f"a line cannot be carried on by {say(d)}.", do="Give a distance above zero.")
+            raise KitError(message("refusal.carried_back", by=measured(d)), do=message("refusal.above_zero_do"))
         if d == 0:
             return self
         if end == "start":
@@ -305,9 +306,9 @@ class Path:
         ahead = ray.meetings(other)
         if not ahead:
             raise KitError(
-                "a line carried on straight from its end never meets the other line.",
+                message("refusal.never_meets"),
                 where=place(self.end),
-                do="Check the direction of the line, or make the other one longer.",
+                do=message("refusal.never_meets_do"),
             )
         return self.extended(ahead[0][1])
 

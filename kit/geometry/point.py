@@ -7,16 +7,16 @@ import math
 from dataclasses import dataclass
 from typing import Protocol, overload
 
+from kit.diagnostic import Message, measured, message
 from kit.errors import KitError
-from kit.units import both
 
 TOLERANCE = 0.01
 """What counts as the same place, in mm: far under a pencil line."""
 
 
-def place(point: Point) -> str:
+def place(point: Point) -> Message:
     """Where `point` is, as read off squared paper: '12 cm across, 40 cm up'."""
-    return f"{point.x / 10:.1f} cm across, {point.y / 10:.1f} cm up"
+    return message("refusal.near_point", across=measured(point.x), up=measured(point.y))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +77,8 @@ class Vector:
         size = math.hypot(self.x, self.y)
         if size < 1e-12:
             raise KitError(
-                "two points fall on the same place, so there is no direction from one to the other.",
-                do="Move one of the points.",
+                message("refusal.same_points"),
+                do=message("refusal.move_point_do"),
             )
         return Vector(self.x / size, self.y / size)
 
@@ -114,8 +114,8 @@ class Point:
             object.__setattr__(self, "y", float(self.y))
         if not (math.isfinite(self.x) and math.isfinite(self.y)):
             raise KitError(
-                f"a point came out at ({self.x:g}, {self.y:g}), which is nowhere on the paper.",
-                do="Look for a division by zero or a missing measurement in the step that made it.",
+                message("refusal.no_place"),
+                do=message("refusal.no_place_do"),
             )
 
     def __add__(self, step: Vector) -> Point:
@@ -170,8 +170,3 @@ UP = Vector(0.0, 1.0)
 DOWN = Vector(0.0, -1.0)
 LEFT = Vector(-1.0, 0.0)
 RIGHT = Vector(1.0, 0.0)
-
-
-def say(value: float) -> str:
-    """A distance in mm as messages write it, in both systems."""
-    return both(value) if math.isfinite(value) else "a distance that is not a number"

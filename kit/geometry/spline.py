@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry.cubic import Cubic, hobby_handle
 from kit.geometry.line import Line
@@ -24,7 +25,7 @@ def spline(
         raise KitError("a curve needs at least two points to run through.", do="Mark another point.")
     for p, q in pairwise(points):
         if p.close_to(q):
-            raise KitError("two points of a curve fall on the same place.", where=place(p), do="Leave one of them out.")
+            raise KitError(message("refusal.curve_same_points"), where=place(p), do=message("refusal.leave_one_out_do"))
     n = len(points) - 1
     chords = [points[k + 1] - points[k] for k in range(n)]
     if n == 1 and start_direction is None and end_direction is None:

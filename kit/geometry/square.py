@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Literal
 
+from kit.diagnostic import Told, measured, message, within
 from kit.errors import KitError
 from kit.geometry.cubic import Cubic
 from kit.geometry.path import Path
-from kit.geometry.point import TOLERANCE, Point, Vector, place, say
+from kit.geometry.point import TOLERANCE, Point, Vector, place
 
 Arrival = Literal["square", "smooth"]
 
@@ -21,7 +22,7 @@ def square_curve(
     *,
     at_start: Arrival = "square",
     fullness: float = 1.0,
-    where: str = "",
+    where: Told = "",
 ) -> Cubic:
     """The curve from `start` to `end` that leaves square to `start_edge` and arrives square to `end_edge`, or
     with "smooth" runs along it without a corner. Directions are those that lead toward the other end.
@@ -33,9 +34,9 @@ def square_curve(
     chord = end - start
     if chord.length < TOLERANCE:
         raise KitError(
-            "the curve has no room: both its ends fall on the same place.",
+            message("refusal.curve_no_room"),
             where=where or place(start),
-            do="Make the opening smaller, or carry the edge further before the curve begins.",
+            do=message("refusal.curve_no_room_do"),
         )
     leave = _direction(start, start_edge, chord, at_start)
     arrive = _direction(end, end_edge, chord, at_end)
@@ -43,9 +44,11 @@ def square_curve(
         return Cubic.square(start, leave, end, arrive, fullness)
     except KitError as error:
         raise KitError(
-            f"{error.what} Its ends are {say(abs(chord.x))} apart across and {say(abs(chord.y))} up and down.",
-            where=f"{where}, {error.where}" if where and error.where else where or error.where,
-            do=error.do,
+            message(
+                "refusal.curve_chord", what=error.told.says, across=measured(abs(chord.x)), up=measured(abs(chord.y))
+            ),
+            where=within(where, error.told.at),
+            do=error.told.can,
         ) from None
 
 

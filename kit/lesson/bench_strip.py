@@ -11,12 +11,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import cast, get_args
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError, near
 from kit.lesson.pencil import distance
 from kit.piece import strips
 from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
 from kit.piece.strips import Join
-from kit.units import Length, Size, show
+from kit.units import Length, Size
 
 GRAINS: tuple[str, ...] = get_args(GrainKind)
 CLOTHS: tuple[str, ...] = get_args(Cloth)
@@ -220,9 +221,9 @@ class BenchStrip:
         wide = distance(finished_width, f"{self._where}, finished width")
         if long <= 0 or wide <= 0:
             raise KitError(
-                f"a strip needs a length and a width; it is {show(long)} long and {show(wide)} wide.",
+                message("refusal.strip_size", length=measured(long), width=measured(wide)),
                 where=self._where,
-                do="Give both above zero.",
+                do=message("refusal.strip_nothing_do"),
             )
         return float(long), float(wide)
 

@@ -8,13 +8,14 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import get_args
 
+from kit.diagnostic import list_of, measured, message, named_edge
 from kit.errors import KitError, near
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, distance
 from kit.lesson.verb import verb
 from kit.piece.corner import Corner, Declared, Rule
 from kit.piece.piece import Edge
-from kit.units import Size, both, length
+from kit.units import Size, length
 
 WIDEST = 300.0  # mm from a stitch line that a fold or a cut-off point may lie
 RULES: tuple[str, ...] = get_args(Rule)
@@ -140,16 +141,18 @@ def _folds(bench: OpenPiece, given: Size | Sequence[Size], edge: Edge, where: st
     found = tuple(0.0 if _is_zero(fold) else float(distance(fold, f"{where}, fold")) for fold in many)
     if not found or any(b - a < 1.0 for a, b in pairwise(found)):
         raise KitError(
-            f"the folds lie at {', '.join(both(fold) for fold in found) or 'no place'}.",
+            message("refusal.folds_order", folds=list_of([measured(fold) for fold in found], "string"))
+            if found
+            else message("refusal.folds_none"),
             where=where,
-            do="Give them from the stitch line outward, at least 1 mm apart: folds=(0, 4 * cm).",
+            do=message("refusal.folds_order_do"),
         )
     most = edge.allowance if edge.allowance else WIDEST
     if found[-1] >= most:
         raise KitError(
-            f"a fold {both(found[-1])} outside the {edge.label} lies beyond the cloth, which ends at {both(most)}.",
+            message("refusal.fold_beyond", at=measured(found[-1]), edge=named_edge(edge), most=measured(most)),
             where=where,
-            do="Fold nearer the stitch line, or make the allowance wider.",
+            do=message("refusal.fold_beyond_do"),
         )
     return found
 
@@ -160,9 +163,9 @@ def _cut_size(bench: OpenPiece, given: Size, corner: Corner, where: str) -> floa
     size = float(length(given, f"{where}, size"))
     if not 0 < size <= WIDEST:
         raise KitError(
-            f"a size of {both(size)} cannot be cut.",
+            message("refusal.corner_size", size=measured(size)),
             where=where,
-            do="Give the distance from the stitch lines' corner.",
+            do=message("refusal.corner_size_do"),
         )
     one, two = bench.piece.edge(corner.before), bench.piece.edge(corner.after)
     if not one.allowance or not two.allowance:
@@ -170,9 +173,9 @@ def _cut_size(bench: OpenPiece, given: Size, corner: Corner, where: str) -> floa
     wider = max(one.allowance, two.allowance)
     if corner.rule == "rounded" and size < wider - 0.01:
         raise KitError(
-            f"an arc {both(size)} from the corner would cut into the allowance, which is {both(wider)} wide.",
+            message("refusal.corner_arc", size=measured(size), width=measured(wider)),
             where=where,
-            do=f"Make it {both(wider)} or more, or leave size out.",
+            do=message("refusal.corner_arc_do", width=measured(wider)),
         )
     turn = one.path.end_tangent.turn_to(two.path.start_tangent)
     if abs(math.sin(turn)) > 0.05:
@@ -180,9 +183,9 @@ def _cut_size(bench: OpenPiece, given: Size, corner: Corner, where: str) -> floa
         reach = math.hypot(one.allowance, beyond)
         if size >= reach:
             raise KitError(
-                f"the point lies {both(reach)} from the corner, so {both(size)} cuts nothing off.",
+                message("refusal.corner_reach", reach=measured(reach), size=measured(size)),
                 where=where,
-                do=f"Give a size below {both(reach)}.",
+                do=message("refusal.corner_reach_do", reach=measured(reach)),
             )
     return size
 

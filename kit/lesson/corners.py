@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import pairwise, product
 
+from kit.diagnostic import message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.lesson.pencil import FAR
@@ -37,9 +38,8 @@ def meeting(one: Path, two: Path, names: tuple[str, str], where: str) -> tuple[P
         two = two.to(long_one, end="start")
         return one.to(two, end="end"), two
     except KitError:
-        a, b = (name.replace("_", " ") for name in names)
         raise KitError(
-            f"'{a}' and '{b}' do not meet, even carried on straight.",
+            message("refusal.edges_miss", one=named_edge(names[0]), other=named_edge(names[1])),
             where=where,
-            do="Check the lines before them, or draw the corner by hand.",
+            do=message("refusal.edges_miss_do"),
         ) from None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import cast, get_args
 
+from kit.diagnostic import message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Path
 from kit.lesson.open_piece import OpenPiece
@@ -93,7 +94,11 @@ def cut(
     if fold:
         edge = bench.piece.edge(bench.edge_name(fold))
         if not edge.path.is_straight:
-            raise KitError(f"cloth folds straight; '{fold}' is curved.", where=bench.where)
+            raise KitError(
+                message("refusal.fold_is_curved", edge=named_edge(fold)),
+                where=bench.where,
+                do=message("refusal.fold_is_curved_do"),
+            )
         bench.put_edge(replace(edge, allowance=0.0))
     stuff = cast("Cloth", cloth) if cloth else bench.piece.cut.cloth
     plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up)
@@ -126,9 +131,9 @@ def grain(
     if isinstance(along, PaperLine):
         if not along.path.is_straight:
             raise KitError(
-                f"a grainline is straight; the {along.said} is curved.",
+                message("refusal.grain_curved", line=along.told),
                 where=bench.where,
-                do='Name a straight line, or a direction: along="up".',
+                do=message("refusal.grain_curved_do"),
             )
         direction = (along.path.end - along.path.start).unit()
         if direction.y < -1e-9:  # its top is the upper end as drafted
@@ -146,6 +151,6 @@ def grain(
     above = min((p for p in hits if (p - centre).dot(direction) > 0), key=centre.distance, default=centre)
     below = min((p for p in hits if (p - centre).dot(direction) < 0), key=centre.distance, default=centre)
     if above.distance(below) < 1e-6:
-        raise KitError("the grainline would lie outside the piece.", where=bench.where, do="Put it inside: at=....")
+        raise KitError(message("refusal.grain_outside"), where=bench.where, do=message("refusal.grain_outside_do"))
     drawn = Grain(below.lerp(above, 0.12), below.lerp(above, 0.88), cast("GrainKind", kind), one_way)
     bench.change(grain=drawn)

@@ -11,13 +11,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from kit.diagnostic import list_of, measured, message, named_edge, titled
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point, parallel
 from kit.lesson.pencil import FAR
 from kit.piece.folded import folded
 from kit.piece.piece import Edge, Mark, Notch, Piece
 from kit.piece.role import EdgeRole, edge_role
-from kit.units import show
 
 FOLLOW = 0.3
 """A facing's end is ruled straight where the edge it lies on departs from that by no more than this."""
@@ -212,11 +212,16 @@ def facing(
         outer = parallel(whole, depth if left else -depth)
         outer = outer.to(runs[0].head[1], end="start").to(runs[-1].tail[1], end="end")
     except KitError as error:
-        titles = " and ".join(dict.fromkeys(run.piece.title or run.piece.name for run in runs))
+        titles = tuple(dict.fromkeys(run.piece.title or run.piece.name for run in runs))
         raise KitError(
-            f"a facing {show(depth)} deep does not fit inside {titles}: {error.what}",
+            message(
+                "refusal.facing_no_fit",
+                depth=measured(depth),
+                pieces=list_of([titled(title) for title in titles]),
+                what=error.told.says,
+            ),
             where=where,
-            do="Make the facing narrower.",
+            do=message("refusal.facing_narrower_do"),
         ) from None
     begin, finish = 0.0, whole.length
     if cut is not None:
@@ -238,10 +243,9 @@ def facing(
     for size, name in ((short[0], ends[0]), (short[1], ends[1])):
         if size >= outer.length / 2:
             raise KitError(
-                f"the outer edge is {show(outer.length)} long and cannot be drawn short by {show(size)} at the "
-                f"{name.replace('_', ' ')}.",
+                message("refusal.drawn_short", length=measured(outer.length), by=measured(size), edge=named_edge(name)),
                 where=where,
-                do="Draw it in less.",
+                do=message("refusal.drawn_short_do"),
             )
     full = outer
     outer = outer.between(short[0], outer.length - short[1]) if short[0] or short[1] else outer
@@ -281,9 +285,7 @@ def _seam_places(whole: Path, outer: Path, seam: Path, by: float, depth: float, 
             continue
         places = path.crossings(line.extended(FAR, end="start") if by else line)
         if not places:
-            raise KitError(
-                "the seam is moved past the end of the run.", where=where, do="Move it by less, or leave the seam out."
-            )
+            raise KitError(message("refusal.seam_past"), where=where, do=message("refusal.seam_past_do"))
         found.append(path.nearest(min(places, key=near_to.distance)))
     return found[0], found[1]
 
@@ -306,7 +308,7 @@ def _within(stretches: Sequence[Stretch], begin: float, finish: float) -> list[t
             found.append(replace(stretch, path=path, notches=notches))
         at += size
     if not found:
-        raise KitError("nothing of the run is left for it.", do="Move the seam by less.")
+        raise KitError(message("refusal.run_gone"), do=message("refusal.seam_less_do"))
     one = len({stretch.piece for stretch in found}) == 1
     return [(s.edge if one else f"{s.piece}_{s.edge}", s, s.notches) for s in found]
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import overload
 
+from kit.diagnostic import message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Point
 from kit.lesson.corners import in_order, meeting
@@ -237,7 +238,7 @@ def mirror(bench: OpenPiece, axis: str | PaperLine, prefix: str = "far_") -> Non
     name = bench.edge_name(axis)
     path = bench.path(name)
     if not path.is_straight:
-        raise KitError(f"the paper folds only along a straight line; '{name}' is curved.", where=bench.where)
+        raise KitError(message("refusal.paper_fold_curved", line=named_edge(name)), where=bench.where)
     line = Line(path.start, path.end)
     guides = dict(bench.piece.guides)
     for other in bench.piece.edges:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Path, parallel
 from kit.lesson.derive import facing, inside_left, laid
 from kit.piece.piece import Edge, Mark, Piece
-from kit.units import both
 
 
 def interfacing(piece: Piece, beyond: float | None) -> tuple[Edge, ...]:
@@ -32,10 +32,11 @@ def shortened(piece: Piece, hem: str, by: float) -> Piece:
     before, after = _neighbours(piece, hem)
     if min(before.path.length, after.path.length) <= by + 1:
         raise KitError(
-            f"the hem cannot be {both(by)} shorter: the edges beside it are only "
-            f"{both(min(before.path.length, after.path.length))} long.",
+            message(
+                "refusal.hem_shorter", by=measured(by), length=measured(min(before.path.length, after.path.length))
+            ),
             where=piece.title,
-            do="Shorten it less.",
+            do=message("refusal.shorten_less_do"),
         )
     path = parallel(edge.path, by if inside_left(piece) else -by)
     path = path.to(before.path, end="start").to(after.path, end="end")
@@ -56,9 +57,9 @@ def without_facing(piece: Piece, names: Sequence[str], depth: float, name: str =
         for dart in piece.darts:
             if dart.edge == edge:
                 raise KitError(
-                    f"the {dart.label} opens on the {piece.edge(edge).label}, which the lining leaves out.",
+                    message("refusal.dart_left_out", dart=dart.label, edge=named_edge(piece.edge(edge))),
                     where=piece.title,
-                    do="Move the dart to another edge first, or sew it before the lining is traced.",
+                    do=message("refusal.dart_left_out_do"),
                 )
     cut = facing((run,), depth, ("head_end", "tail_end"), where=piece.title)
     head, tail, line = run.head[0], run.tail[0], cut.outer
@@ -66,9 +67,9 @@ def without_facing(piece: Piece, names: Sequence[str], depth: float, name: str =
     for beside, at in ((piece.edge(head), line.start), (piece.edge(tail), line.end)):
         if beside.path.distance_to(at) > 0.1:
             raise KitError(
-                f"the facing is deeper than the {beside.label} is long, so nothing is left there for the lining.",
+                message("refusal.facing_deeper", edge=named_edge(beside)),
                 where=piece.title,
-                do="Make the facing narrower.",
+                do=message("refusal.facing_narrower_do"),
             )
     paths = {
         head: before.between(0.0, before.nearest(line.start)),
@@ -98,9 +99,9 @@ def with_pleat(piece: Piece, centre: str, by: float) -> Piece:
     edge = piece.edge(centre)
     if not edge.path.is_straight:
         raise KitError(
-            f"a pleat is added along a straight line; the {edge.label} is curved.",
+            message("refusal.pleat_curved", edge=named_edge(edge)),
             where=piece.title,
-            do="Name the centre edge: at='centre'.",
+            do=message("refusal.pleat_curved_do"),
         )
     before, after = _neighbours(piece, centre)
     out = edge.path.normal_at(edge.path.length / 2) * (-by if inside_left(piece) else by)
@@ -155,9 +156,9 @@ def _redrawn(piece: Piece, paths: dict[str, Path], of: Piece | None = None, move
         start, end = place(dart.edge, dart.start), place(dart.edge, dart.end)
         if start is None or end is None:
             raise KitError(
-                f"the {dart.label} opens where the {old.edge(dart.edge).label} is cut away.",
+                message("refusal.dart_cut_away", dart=dart.label, edge=named_edge(old.edge(dart.edge))),
                 where=piece.title,
-                do="Move the dart to another place first.",
+                do=message("refusal.dart_cut_away_do"),
             )
         darts.append(replace(dart, start=start, end=end))
     pleats = []

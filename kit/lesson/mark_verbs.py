@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.lesson.match_verbs import level
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
 from kit.lesson.verb import verb
 from kit.piece.piece import Mark, Notch
-from kit.units import Size, show
+from kit.units import Size
 
 
 @verb
@@ -25,10 +26,9 @@ def notch(bench: OpenPiece, edge: str | PaperLine, at: Size, *, double: bool = F
     size = distance(at, f"{bench.where}, notch on {edge}")
     if size > path.length + 1e-6:
         raise KitError(
-            f"a notch at {show(size)} lies past the end of the {edge.replace('_', ' ')}, "
-            f"which is {show(path.length)} long.",
+            message("refusal.notch_past", at=measured(size), edge=named_edge(edge), length=measured(path.length)),
             where=bench.where,
-            do="Put it nearer.",
+            do=message("refusal.nearer_do"),
         )
     cut = Notch(edge, min(float(size), path.length), "double" if double else "single", name)
     bench.change(notches=(*bench.piece.notches, cut))
@@ -53,10 +53,15 @@ def leave_open(
     long = distance(size, f"{bench.where}, {name}")
     if start + long > path.length + 1e-6:
         raise KitError(
-            f"the opening from {show(start)} to {show(start + long)} does not fit on the "
-            f"{edge.replace('_', ' ')}, which is {show(path.length)} long.",
+            message(
+                "refusal.opening_off",
+                start=measured(start),
+                end=measured(start + long),
+                edge=named_edge(bench.piece.edge(edge)),
+                length=measured(path.length),
+            ),
             where=bench.where,
-            do="Make the opening shorter or move it up, or lengthen the garment.",
+            do=message("refusal.opening_off_do"),
         )
     mark = Mark(name, "opening", edge=edge, start=float(start), end=float(start + long), said=said)
     bench.change(marks=(*bench.piece.marks, mark))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Literal
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Motion, Point
 from kit.lesson.open_piece import OpenPiece
@@ -14,7 +15,7 @@ from kit.lesson.verb import verb
 from kit.piece.folded import Folded, folded
 from kit.piece.piece import Mark, Notch
 from kit.sewing.seam_walk import Walk, walk_folded
-from kit.units import Length, Size, both
+from kit.units import Length, Size
 
 Notched = Size | PaperPoint | tuple[Size, Size]
 """Where a pair of notches lies: a length along both edges, a point on one, or a length along each."""
@@ -67,9 +68,9 @@ def _add_notch(bench: OpenPiece, run: Folded, at: float, kind: Literal["single",
     for notch in bench.piece.notches:
         if notch.edge == edge and abs(notch.distance - place) < _SAME:
             raise KitError(
-                f"there is already a notch {both(notch.distance)} along the {run.piece.edge(edge).label}.",
+                message("refusal.notch_taken", at=measured(notch.distance), edge=named_edge(run.piece.edge(edge))),
                 where=bench.where,
-                do="Leave this one out, or place it elsewhere.",
+                do=message("refusal.notch_taken_do"),
             )
     taken = {notch.name for notch in bench.piece.notches if notch.name}
     count, free = 2, name
@@ -122,7 +123,7 @@ def transfer(
     there = sorted(found.b.drafted(found.opposite(place)) for place in places)
     if len({name_of for name_of, _ in there}) > 1:
         raise KitError(
-            f"the {mark.label} would run over two edges.", where=bench.where, do="Mark a part for each edge."
+            message("refusal.mark_over", mark=mark.label), where=bench.where, do=message("refusal.mark_over_do")
         )
     on, start = there[0]
     new = replace(mark, edge=on, start=start, end=there[-1][1], path=None, said=said or mark.said)
@@ -151,7 +152,9 @@ def _place(found: Walk, given: Notched, end: str, where: str) -> tuple[float, fl
                 if at is not None:
                     other = at if end == "start" else found.b.length - (found.a.length - at)
                     return at, _within(found.b, other), None
-        raise KitError(f"the point does not lie on the {found.a.label}.", where=where, do="Mark it on the edge.")
+        raise KitError(
+            message("refusal.point_off", place=found.a.spot), where=where, do=message("refusal.point_off_do")
+        )
     pair = given if isinstance(given, tuple) else (given, given)
     if len(pair) != 2:
         raise KitError(
@@ -172,10 +175,9 @@ def _within(run: Folded, at: float) -> float:
     if not -1e-6 <= at <= run.length + 1e-6:
         off = at if at > 0 else run.length - at
         raise KitError(
-            f"a notch {both(off)} along lies past the end of the {run.label}, which is {both(run.length)} long "
-            "as sewn.",
+            message("refusal.notch_past", at=measured(off), edge=run.spot, length=measured(run.length)),
             where=run.piece.title,
-            do="Put it nearer.",
+            do=message("refusal.nearer_do"),
         )
     return min(max(at, 0.0), run.length)
 
@@ -199,9 +201,9 @@ def _on_run(run: Folded, mark: Mark, where: str, place: float | None) -> float:
                 at = run.sewn(name, along)
     if at is None:
         raise KitError(
-            f"the {mark.label} does not lie on the {run.label}.",
+            message("refusal.mark_off", mark=mark.label, place=run.spot),
             where=where,
-            do="Name the edge it is marked on.",
+            do=message("refusal.mark_off_do"),
         )
     return at
 
@@ -211,7 +213,7 @@ def level(bench: OpenPiece, edge: str, given: PaperLine | PaperPoint) -> Length:
     that wraps over is tried as it lies, and folded over about the centre line; straight it may be carried on a little.
     `KitError` where neither meets the edge."""
     path = bench.path(edge)
-    said = edge.replace("_", " ")
+    said = named_edge(bench.piece.edge(edge))
     if isinstance(given, PaperPoint):
         for direction in ("out", "in"):
             try:
@@ -221,7 +223,7 @@ def level(bench: OpenPiece, edge: str, given: PaperLine | PaperPoint) -> Length:
             if path.distance_to(met.point) < 0.01:
                 return Length(path.nearest(met.point))
         raise KitError(
-            f"squared across from that point, no line meets the {said}.", where=bench.where, do="Take another point."
+            message("refusal.level_misses", edge=said), where=bench.where, do=message("refusal.level_misses_do")
         )
     for line in (given.path, given.path.moved(_OVER)):
         far = line.extended(_CARRY, end="start").extended(_CARRY, end="end")
@@ -230,7 +232,7 @@ def level(bench: OpenPiece, edge: str, given: PaperLine | PaperPoint) -> Length:
             if hits:
                 return Length(min(path.nearest(hit) for hit in hits))
     raise KitError(
-        f"the {given.said} does not meet the {said}, as it lies or folded over the centre line.",
+        message("refusal.line_misses_edge", line=given.told, edge=said),
         where=bench.where,
-        do="Give the height as a length, or a point level with it.",
+        do=message("refusal.line_misses_edge_do"),
     )

@@ -10,6 +10,7 @@ import math
 from dataclasses import replace
 from typing import Literal
 
+from kit.diagnostic import measured, message, named_edge, number
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 from kit.lesson.slash import JOIN, SAME, STAY, Part, holds, on_edge, rearranged, slash_line, with_path
@@ -44,24 +45,30 @@ def move_dart(
     apex = dart.apex
     if abs(apex.distance(one) - apex.distance(two)) > JOIN:
         raise KitError(
-            f"the legs of the {dart.label} differ by {abs(apex.distance(one) - apex.distance(two)):.1f} mm.",
+            message(
+                "refusal.legs_differ",
+                dart=dart.label,
+                by=measured(abs(apex.distance(one) - apex.distance(two)), "exact"),
+            ),
             where=piece.title,
-            do="Make its legs equal before moving it.",
+            do=message("refusal.legs_differ_do"),
         )
     if not 0 < share <= 1:
-        raise KitError(f"a part of a dart is a share above 0 and up to 1, not {share:g}.", where=dart.label)
+        raise KitError(
+            message("refusal.dart_share", share=number(share)), where=dart.label, do=message("refusal.share_outside_do")
+        )
     place = on_edge(piece, to, at)
     if place.distance(one) < 0.1 or place.distance(two) < 0.1:
         if share == 1:
             return piece
-        raise KitError("the new dart would lie on the old one.", where=piece.title, do="Give a place beside it.")
+        raise KitError(message("refusal.dart_on_old"), where=piece.title, do=message("refusal.beside_do"))
     slash = slash_line(piece, apex, place, name)
     turn = (two - apex).turn_to(one - apex) * share
     ahead = Part((dart.edge, dart.end), (to, at), STAY, apex)
     behind = Part((to, at), (dart.edge, dart.start), STAY, apex)
     keep, other = holds(piece, ahead), holds(piece, behind)
     if keep == other == math.inf:
-        raise KitError("the slash would cut the fold in two.", where=piece.title, do="Choose another edge.")
+        raise KitError(message("refusal.slash_fold"), where=piece.title, do=message("refusal.other_edge_do"))
     if way == "pivot":
         motion = Motion.rotation(turn, apex)
     else:
@@ -105,30 +112,37 @@ def add_dart(
         raise KitError(f"there is already a dart '{name}'.", where=piece.title, do="Choose another name.")
     middle = on_edge(piece, edge, at)
     path = piece.edge(edge).path
-    label = piece.edge(edge).label
     if not intake > 0:
-        raise KitError("a dart needs an intake above nothing.", where=piece.title, do="Give, say, 2.5 cm.")
+        raise KitError(
+            message("refusal.dart_nothing"), where=piece.title, do=message("refusal.more_do", size=measured(25.0))
+        )
     if intake / 2 > min(at, path.length - at):
         raise KitError(
-            f"a dart of {both(intake)} does not fit {both(at)} along the {label}, which is {both(path.length)} long.",
+            message(
+                "refusal.dart_no_fit",
+                intake=measured(intake),
+                at=measured(at),
+                edge=named_edge(piece.edge(edge)),
+                length=measured(path.length),
+            ),
             where=piece.title,
-            do="Make it narrower, or put it nearer the middle.",
+            do=message("refusal.dart_no_fit_do"),
         )
     if not piece.outline.contains(apex):
-        raise KitError("the dart would point outside the piece.", where=piece.title, do="Put its point inside.")
+        raise KitError(message("refusal.dart_points_out"), where=piece.title, do=message("refusal.dart_points_out_do"))
     way = middle - apex
     long = way.length
     for _ in range(60):
         if intake >= 1.9 * long:
-            raise KitError("the dart is wider than it is deep.", where=piece.title, do="Make it narrower or deeper.")
+            raise KitError(message("refusal.dart_wide"), where=piece.title, do=message("refusal.dart_wide_do"))
         half = math.asin(intake / 2 / long)
         rays = [way.unit().rotated(half * side) for side in (1, -1)]
         hits = [_hit(path, apex, ray) for ray in rays]
         if hits[0] is None or hits[1] is None:
             raise KitError(
-                f"the legs of the dart do not both reach the {label}.",
+                message("refusal.dart_legs_miss", edge=named_edge(piece.edge(edge))),
                 where=piece.title,
-                do="Put the dart opposite its point.",
+                do=message("refusal.dart_opposite_do"),
             )
         reach = (hits[0][0] + hits[1][0]) / 2
         if abs(reach - long) < 1e-10:
@@ -138,9 +152,9 @@ def add_dart(
     ends = sorted((apex + ray * long for ray in rays), key=path.nearest)
     if max(e.distance(path.at(d)) for e, d in zip(ends, (d1, d2), strict=True)) > intake:
         raise KitError(
-            f"the dart's point lies too far to one side of its place on the {label}.",
+            message("refusal.dart_aside", edge=named_edge(piece.edge(edge))),
             where=piece.title,
-            do="Put the dart opposite its point.",
+            do=message("refusal.dart_opposite_do"),
         )
     before = _swung(path.between(0.0, d1), path.start, ends[0])
     after = _swung(path.between(d2, path.length).reversed(), path.end, ends[1]).reversed()
@@ -212,9 +226,9 @@ def shorten_dart(piece: Piece, name: str, short: float) -> Piece:
     deep = dart.apex.distance(one.mid(two))
     if not 0 <= short < deep * 0.8:
         raise KitError(
-            f"the {dart.label} is {both(deep)} deep; its point cannot stop {both(short)} before the apex.",
+            message("refusal.dart_short", dart=dart.label, deep=measured(deep), by=measured(short)),
             where=piece.title,
-            do="Shorten it less.",
+            do=message("refusal.shorten_less_do"),
         )
     trued = not mouth_path(piece, dart).is_straight
     piece = _replaced(piece, replace(dart, short=float(short)))
@@ -238,7 +252,9 @@ def dart_to_fullness(piece: Piece, name: str, how: Literal["gathers", "ease"], o
     middle = dart.start + amount / 2
     if wide < amount / 2:
         raise KitError(
-            f"{both(amount)} cannot be taken in over {both(wide * 2)}.", where=piece.title, do="Spread it further."
+            message("refusal.take_in", amount=measured(amount), over=measured(wide * 2)),
+            where=piece.title,
+            do=message("refusal.spread_more_do"),
         )
     low, high = max(middle - wide, 0.0), min(middle + wide, path.length)
     words = f"{'gather' if how == 'gathers' else 'ease'} in {both(amount)} between the notches"

@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
+from kit.diagnostic import Told, message
 from kit.errors import KitError, near, nearest
 
 _CALL = r"(?:\w+\.)*?(\w+)(?:\.__init__)?\(\)"
@@ -38,12 +39,12 @@ def told(kind: str, message: str, known: Mapping[str, Any], line: str = "") -> t
     return None
 
 
-def stopped(error: Exception, function: Callable[..., Any], where: str) -> KitError:
+def stopped(error: Exception, function: Callable[..., Any], where: Told) -> KitError:
     """The refusal for an error that `function`, a step of a lesson, ran into; it names the line of the step that was
     at work."""
     line, locals_ = _line(error, function)
     named = {**_constants(function), **locals_}
-    at = f"{where}, at “{line}”" if line else where
+    at = message("refusal.at_line", place=where, line=line) if line else where
     if isinstance(error, KitError):
         return KitError(error.told.says, where=at, do=error.told.can)
     sentence = told(type(error).__name__, str(error), named, line)

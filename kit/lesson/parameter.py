@@ -6,6 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, cast
 
+from kit.diagnostic import Value as Said
+from kit.diagnostic import measured, message, per_cent
 from kit.errors import KitError, near
 from kit.lesson.pattern import Value
 from kit.units import Length, Size, System, both, length, percent
@@ -43,14 +45,25 @@ class Parameter:
             return f"{value:.0f}"
         return both(value, system)
 
+    def told(self, value: float) -> Said | str:
+        """`value` as a value of a message."""
+        if self.kind == "share":
+            return per_cent(value)
+        return f"{value:.0f}" if self.kind == "count" else measured(value)
+
     def checked(self, value: float) -> float:
         """`value` when it is inside the range; `KitError` with the range otherwise."""
         slack = 1e-6
         if not self.least - slack <= value <= self.most + slack:
             raise KitError(
-                f"{self.label} is {self.show(value)}, outside its range of "
-                f"{self.show(self.least)} to {self.show(self.most)}.",
-                do="Choose a value inside the range, or change the range where the parameter is defined.",
+                message(
+                    "refusal.out_of_range",
+                    name=self.label,
+                    value=self.told(value),
+                    least=self.told(self.least),
+                    most=self.told(self.most),
+                ),
+                do=message("refusal.out_of_range_do"),
             )
         return float(value)
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 from typing import Protocol
 
+from kit.diagnostic import Told, Value, measured, message, named_edge, number
 from kit.errors import KitError, near
 from kit.geometry import Cubic, Line, Path, Point, Vector, parallel
-from kit.units import Length, Size, length, show
+from kit.units import Length, Size, length
 
 DIRECTIONS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}
 FAR = 4000.0
@@ -38,11 +39,13 @@ def heading(direction: str) -> Vector:
     return DIRECTIONS[direction]
 
 
-def distance(value: Size, what: str) -> Length:
+def distance(value: Size, what: Told) -> Length:
     """A distance given to a verb, as a Length that is not negative."""
     found = length(value, what)
     if found < 0:
-        raise KitError(f"{show(found)} is less than nothing.", where=what, do="Give a distance of zero or more.")
+        raise KitError(
+            message("refusal.below_zero", value=measured(found)), where=what, do=message("refusal.below_zero_do")
+        )
     return found
 
 
@@ -168,7 +171,7 @@ class PaperPoint:
             path = path.extended(FAR, end="start").extended(FAR, end="end")
         found = ray.crossings(path)
         if not found:
-            raise KitError(f"squaring {direction} from here never meets the {line.said}.", do="Try the other way.")
+            raise KitError(message("refusal.square_misses", line=line.told), do=message("refusal.square_misses_do"))
         return PaperPoint(self.sheet, min(found, key=self.point.distance))
 
     def curve_to(
@@ -206,7 +209,7 @@ class PaperPoint:
 
     def _line(self, end: Point) -> PaperLine:
         if self.point.distance(end) < 1e-6:
-            raise KitError("a line needs two different points.", do="Give it some length.")
+            raise KitError(message("refusal.line_nothing"), do=message("refusal.line_nothing_do"))
         return PaperLine(self.sheet, Path.of(Line(self.point, end)))
 
 
@@ -233,6 +236,11 @@ class PaperLine:
     def said(self) -> str:
         """The name as people say it."""
         return self.name.replace("_", " ") or "line"
+
+    @property
+    def told(self) -> Value:
+        """The name as a value of a message."""
+        return named_edge(self.name) if self.name else Value("refusal.line", "key")
 
     @property
     def start(self) -> PaperPoint:
@@ -281,11 +289,11 @@ class PaperLine:
 
             button = front.centre.at(3 * cm)
         """
-        size = distance(how_far, f"along the {self.said}")
+        size = distance(how_far, message("refusal.here", place=self.told))
         if size > self.path.length + 1e-6:
             raise KitError(
-                f"the {self.said} is only {show(self.path.length)} long, so there is no point {show(size)} along it.",
-                do="Give a shorter distance.",
+                message("refusal.line_short", line=self.told, length=measured(self.path.length), at=measured(size)),
+                do=message("refusal.shorter_do"),
             )
         point = self.path.at(min(float(size), self.path.length))
         self.sheet.note(size, self.path.start, point, self.path.between(0.0, size) if size > 1e-6 else None)
@@ -304,7 +312,7 @@ class PaperLine:
         found = self.path.crossings(path)
         if not found:
             raise KitError(
-                f"the {self.said} does not meet the {other.said}.", do="Check that both are where you expect."
+                message("refusal.lines_miss", line=self.told, other=other.told), do=message("refusal.lines_miss_do")
             )
         return Length(min(self.path.nearest(point) for point in found))
 
@@ -316,7 +324,11 @@ class PaperLine:
             place = front.side.share(0.5)
         """
         if not 0 <= part <= 1:
-            raise KitError(f"a share lies between 0 and 1, not {part:g}.", where=self.said)
+            raise KitError(
+                message("refusal.share_outside", share=number(part)),
+                where=message("refusal.here", place=self.told),
+                do=message("refusal.share_outside_do"),
+            )
         return PaperPoint(self.sheet, self.path.at(self.path.length * part))
 
     def square(self, how_far: Size, direction: str, *, at: str = "end") -> PaperLine:
@@ -326,7 +338,7 @@ class PaperLine:
 
             yoke = front.centre.square(20 * cm, "out", at="start")
         """
-        size = distance(how_far, f"square to the {self.said}")
+        size = distance(how_far, message("refusal.here", place=self.told))
         along = 0.0 if at == "start" else self.path.length
         begin = self.path.at(along)
         normal = self.path.normal_at(along)
@@ -344,7 +356,7 @@ class PaperLine:
             hem = front.waist.parallel(10 * cm, "down")
             facing_edge = front.neck.parallel(6 * cm, "inside")
         """
-        size = distance(how_far, f"parallel to the {self.said}")
+        size = distance(how_far, message("refusal.here", place=self.told))
         middle = self.path.length / 2
         if toward in ("inside", "outside"):
             left = self.sheet.inside_is_left() == (toward == "inside")
@@ -371,7 +383,7 @@ class PaperLine:
 
             longer = front.side.extended(6 * cm)
         """
-        size = distance(how_far, f"carrying on the {self.said}")
+        size = distance(how_far, message("refusal.here", place=self.told))
         path = self.path.extended(float(size), end="start" if end == "start" else "end")
         return PaperLine(self.sheet, path, self.name)
 
@@ -385,17 +397,16 @@ class PaperLine:
             wrist = overarm.square(20 * cm, "down")
             underarm = wrist.curve_into(front.side, 12 * cm)
         """
-        size = distance(at, f"along the {other.said}")
+        size = distance(at, message("refusal.here", place=other.told))
         if size > other.path.length:
             raise KitError(
-                f"the curve should join the {other.said} {show(size)} down, but the {other.said} is only "
-                f"{show(other.path.length)} long.",
-                do="Let it join higher up, or make the garment longer.",
+                message("refusal.join_below", line=other.told, at=measured(size), length=measured(other.path.length)),
+                do=message("refusal.join_below_do"),
             )
         if other.path.nearest(self.path.end) > other.path.length - 1e-3 and other.path.length > 1.0:
             raise KitError(
-                f"the {self.said} is {show(self.path.length)} deep and reaches lower than the end of the {other.said}.",
-                do=f"Make the {self.said} shallower or the {other.said} longer.",
+                message("refusal.reaches_below", line=self.told, length=measured(self.path.length), other=other.told),
+                do=message("refusal.reaches_below_do", line=self.told, other=other.told),
             )
         join = other.path.at(float(size))
         self.sheet.note(size, other.path.start, join, other.path.between(0.0, size) if size > 1e-6 else None)
@@ -411,7 +422,7 @@ class PaperLine:
             top = front.shoulder_tip.down(1 * cm)
             armhole = front.neck_point.to(top).curve_square_to(front.side, 1 * cm)
         """
-        size = distance(at, f"along the {other.said}")
+        size = distance(at, message("refusal.here", place=other.told))
         join = other.path.at(min(float(size), other.path.length))
         return self._curve(join, self._sided(other.path.normal_at(float(size)), join), fullness, other)
 
@@ -423,8 +434,8 @@ class PaperLine:
         chord = join - self.path.end
         if arrive.dot(chord) < -0.2 * chord.length or leave.dot(chord) <= 0:
             raise KitError(
-                f"the curve from the end of the {self.said} to the {other.said} would double back on itself.",
-                do=f"Move the place where it joins the {other.said}, or shorten the {self.said}.",
+                message("refusal.curve_back", line=self.told, other=other.told),
+                do=message("refusal.curve_back_do", line=self.told, other=other.told),
             )
         return PaperLine(self.sheet, Path.of(Cubic.square(self.path.end, leave, join, arrive, fullness)))
 

@@ -6,6 +6,7 @@ import math
 from itertools import pairwise
 from typing import Literal
 
+from kit.diagnostic import Value, measured, message, named_edge, titled
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point
 from kit.lesson.open_piece import OpenPiece
@@ -15,7 +16,7 @@ from kit.lesson.verb import verb
 from kit.piece.folded import cloth_left, folded
 from kit.piece.piece import Mark, Piece
 from kit.sewing.seam_walk import opposed
-from kit.units import Size, both, show
+from kit.units import Size
 
 TOWARD_EDGE = 3.0
 """A buttonhole square to the edge begins this much nearer to the edge than the button stands, because the button pulls
@@ -74,10 +75,15 @@ def buttonholes(
     low, high = distance(first, f"{bench.where}, first"), distance(last, f"{bench.where}, last")
     if not low <= high <= path.length + 1e-6:
         raise KitError(
-            f"buttonholes from {show(low)} to {show(high)} do not lie on the {label}, which is "
-            f"{show(path.length)} long.",
+            message(
+                "refusal.buttonholes_off",
+                start=measured(low),
+                end=measured(high),
+                edge=label,
+                length=measured(path.length),
+            ),
             where=bench.where,
-            do="Give the first place before the last, both measured from the start of the edge.",
+            do=message("refusal.buttonholes_off_do"),
         )
     places = _places(float(low), float(high), count, spacing, bench.where)
     if lie not in ("horizontal", "vertical"):
@@ -94,13 +100,15 @@ def buttonholes(
         assert button is not None
         long = float(distance(button, f"{bench.where}, button")) + float(distance(thick, f"{bench.where}, thick"))
     if long <= 0:
-        raise KitError("a buttonhole needs some length.", where=bench.where, do="Give, say, button=1.5 * cm.")
+        raise KitError(
+            message("refusal.buttonhole_nothing"), where=bench.where, do=message("refusal.buttonhole_nothing_do")
+        )
     gap = min((b - a for a, b in pairwise(places)), default=math.inf)
     if lie == "vertical" and gap <= long:
         raise KitError(
-            f"slits {both(long)} long every {both(gap)} run into one another.",
+            message("refusal.slits_meet", size=measured(long), gap=measured(gap)),
             where=bench.where,
-            do="Set fewer, or lay them square to the edge.",
+            do=message("refusal.slits_meet_do"),
         )
     way = 1.0 if cloth_left(piece) else -1.0
     for number, place in enumerate(places, start=1):
@@ -137,10 +145,11 @@ def _buttons(
         other, label = _line(target.freeze(), onto, target.where)
         if abs(other.length - path.length) > 0.5:
             raise KitError(
-                f"the {label} for the buttons is {both(other.length)} long, and the edge of the buttonholes "
-                f"{both(path.length)}.",
+                message(
+                    "refusal.buttons_length", edge=label, length=measured(other.length), other=measured(path.length)
+                ),
                 where=target.where,
-                do="Make the two edges equal first, or true them.",
+                do=message("refusal.buttons_length_do"),
             )
     back = other is not path and (opposed(path, other) if turned is None else turned)
     way = 1.0 if cloth_left(target.freeze()) else -1.0
@@ -202,9 +211,9 @@ def placement(
             out = min(edge.path.distance_to(point) for edge in own.edges)
             if out > _REACH_OUT:
                 raise KitError(
-                    f"the {laid.title.lower()} laid there reaches {both(out)} out of the piece.",
+                    message("refusal.laid_outside", piece=titled(laid.title), by=measured(out)),
                     where=bench.where,
-                    do="Lay it farther in, or make it smaller.",
+                    do=message("refusal.laid_outside_do"),
                 )
     _mark(bench, Mark(name, "placement", path=shape, said=said or f"{laid.title.lower()} placement"))
 
@@ -215,21 +224,23 @@ def _mark(bench: OpenPiece, mark: Mark) -> None:
     bench.change(marks=(*bench.piece.marks, mark))
 
 
-def _line(piece: Piece, given: str | PaperLine, where: str) -> tuple[Path, str]:
+def _line(piece: Piece, given: str | PaperLine, where: str) -> tuple[Path, Value]:
     """A line of the piece and how it is said: an edge as sewn, or a guide such as the centre front line."""
     name = given if isinstance(given, str) else given.name
     if piece.has_edge(name):
         run = folded(piece, (name,))
         if run.folds:
             raise KitError(
-                f"a dart opens on the {piece.edge(name).label}.", where=where, do="Set the buttonholes by another line."
+                message("refusal.dart_in_way", edge=named_edge(piece.edge(name))),
+                where=where,
+                do=message("refusal.dart_in_way_do"),
             )
-        return run.path, piece.edge(name).label
+        return run.path, named_edge(piece.edge(name))
     guides = dict(piece.guides)
     if name in guides:
-        return guides[name], name.replace("_", " ")
+        return guides[name], named_edge(name)
     if isinstance(given, PaperLine):
-        return given.path, given.said
+        return given.path, given.told
     raise KitError(
         f"there is no line '{name}'.", where=where, do=near(name, [*guides, *(edge.name for edge in piece.edges)])
     )
@@ -246,9 +257,9 @@ def _places(low: float, high: float, count: int | None, spacing: Size | None, wh
         )
     if count < 1 or count != int(count) or (count == 1 and high - low > 1e-6) or (count > 1 and high - low < 1e-6):
         raise KitError(
-            f"{count} buttonholes do not fill {both(high - low)}.",
+            message("refusal.buttonholes_count", count=int(count), length=measured(high - low)),
             where=where,
-            do="Give at least 2, or the same first and last place for 1.",
+            do=message("refusal.buttonholes_count_do"),
         )
     return [low + (high - low) * i / max(count - 1, 1) for i in range(int(count))]
 
@@ -256,13 +267,13 @@ def _places(low: float, high: float, count: int | None, spacing: Size | None, wh
 def _spaced(low: float, high: float, spacing: Size, where: str) -> list[float]:
     step = float(distance(spacing, f"{where}, spacing"))
     if step <= 0:
-        raise KitError("the spacing is nothing.", where=where, do="Give, say, spacing=8 * cm.")
+        raise KitError(message("refusal.spacing_nothing"), where=where, do=message("refusal.spacing_nothing_do"))
     number = math.floor((high - low) / step + 1e-6) + 1
     if number > 100:
-        raise KitError(f"{number} buttonholes are more than a garment has.", where=where, do="Check the unit.")
+        raise KitError(message("refusal.buttonholes_many", count=number), where=where, do=message("refusal.unit_do"))
     return [low + step * i for i in range(number)]
 
 
 def _inside(piece: Piece, point: Point, what: str) -> None:
     if not piece.outline.contains(point) and min(edge.path.distance_to(point) for edge in piece.edges) > 0.01:
-        raise KitError(f"{what} lies outside the piece.", where=piece.title, do="Move it in.")
+        raise KitError(message("refusal.outside_piece"), where=piece.title, do=message("refusal.outside_piece_do"))

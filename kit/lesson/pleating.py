@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Literal
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.lesson.shaping import opened
@@ -16,7 +17,6 @@ from kit.lesson.slash import SAME, AlongEdge, on_edge, with_path
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import cap, pleat_of
-from kit.units import both
 
 Laid = Literal["start", "end"]
 Style = Literal["knife", "box", "inverted"]
@@ -31,14 +31,14 @@ def across(piece: Piece, edge: str, at: float, way: Vector | None = None) -> Alo
     ahead = inward if way is None else way.unit() * (1.0 if way.dot(inward) >= 0 else -1.0)
     if abs(ahead.dot(inward)) < 0.2:
         raise KitError(
-            f"the line runs nearly along the {piece.edge(edge).label}, so nothing can be folded into it.",
+            message("refusal.pleat_along", edge=named_edge(piece.edge(edge))),
             where=piece.title,
-            do="Give a line that crosses the edge.",
+            do=message("refusal.pleat_along_do"),
         )
     ray = Path.line(start + ahead * 0.5, start + ahead * 4000.0)
     found = [(start.distance(p), e.name, e.path.nearest(p)) for e in piece.edges for p in ray.crossings(e.path)]
     if not found:
-        raise KitError("there is no edge straight across.", where=piece.title, do="Name the edge it runs to.")
+        raise KitError(message("refusal.no_edge_across"), where=piece.title, do=message("refusal.no_edge_across_do"))
     _, name, far = min(found)
     return name, far
 
@@ -62,10 +62,14 @@ def add_pleat(
     `held`: whether the far end is folded into its seam too. `KitError` when it cannot be drawn."""
     _new_name(piece, name)
     if not intake > 0:
-        raise KitError("it must take up more than nothing.", where=piece.title, do="Give, say, 3 cm.")
+        raise KitError(
+            message("refusal.takes_nothing"), where=piece.title, do=message("refusal.more_do", size=measured(30.0))
+        )
     if near[0] == far[0]:
         raise KitError(
-            f"it starts and ends on the {piece.edge(near[0]).label}.", where=piece.title, do="Run it to another edge."
+            message("refusal.pleat_same_edge", edge=named_edge(piece.edge(near[0]))),
+            where=piece.title,
+            do=message("refusal.pleat_same_edge_do"),
         )
     spread, where = opened(piece, near, far, intake, hinged=tapered)
     start, low = where(*near, False), 0.0 if tapered else where(*far, False)
@@ -80,9 +84,9 @@ def add_pleat(
     long = lines[0].length
     if sewn is not None and not 0 < sewn <= long + 0.05:
         raise KitError(
-            f"a tuck {both(long)} long cannot be stitched for {both(sewn)}.",
+            message("refusal.tuck_short", long=measured(long), sewn=measured(sewn)),
             where=piece.title,
-            do="Stitch it for less, or leave sewn= out to stitch all of it.",
+            do=message("refusal.tuck_short_do"),
         )
     stitched = 0.0 if kind == "pleat" else long if sewn is None else min(sewn, long)
     pleat = Pleat(name, near[0], start, start + intake, lines, kind, stitched, laid, said)
@@ -141,9 +145,9 @@ def box_pleat(
     wide = 0.0 if inverted else intake / 2 if face is None else face
     if not inverted and wide < intake / 4:
         raise KitError(
-            f"a box {both(wide)} wide cannot hide two folds {both(intake / 4)} deep.",
+            message("refusal.box_narrow", wide=measured(wide), deep=measured(intake / 4)),
             where=piece.title,
-            do="Make the box wider, or take up less.",
+            do=message("refusal.box_narrow_do"),
         )
     label = said or name.replace("_", " ")
     if inverted:
@@ -219,22 +223,28 @@ def tuck_row(
     """`count` tucks `depth` mm deep, each taking up twice that, parallel to each other: the first at `near`, the
     next seam `apart` mm further along the edge as it was before. `KitError` when they do not fit on the edge."""
     if count < 1:
-        raise KitError(f"a row has at least one tuck, not {count}.", where=piece.title, do="Give a count from 1 on.")
+        raise KitError(message("refusal.row_empty", count=count), where=piece.title, do=message("refusal.row_empty_do"))
     edge, at = near
     length = piece.edge(edge).path.length
     last = at + apart * (count - 1)
     if count > 1 and apart < depth - 1e-6:
         raise KitError(
-            f"tucks {both(depth)} deep and {both(apart)} apart would lie over each other's stitching.",
+            message("refusal.tucks_over", depth=measured(depth), apart=measured(apart)),
             where=piece.title,
-            do=f"Set them at least {both(depth)} apart.",
+            do=message("refusal.tucks_over_do", depth=measured(depth)),
         )
     if last > length + SAME:
         raise KitError(
-            f"{count} tucks {both(apart)} apart end {both(last)} along the {piece.edge(edge).label}, "
-            f"which is {both(length)} long.",
+            message(
+                "refusal.tucks_off",
+                count=count,
+                apart=measured(apart),
+                last=measured(last),
+                edge=named_edge(piece.edge(edge)),
+                length=measured(length),
+            ),
             where=piece.title,
-            do="Make fewer, set them closer, or start nearer the beginning.",
+            do=message("refusal.tucks_off_do"),
         )
     path = piece.edge(edge).path
     middle = (at + last) / 2

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.lesson.parameter import Parameter
 from kit.units import System, parse, show
@@ -105,7 +106,7 @@ class Scale:
             number = math.nan
         if not math.isfinite(number) or (not share and number != round(number)):
             raise KitError(
-                f"'{text.strip()}' cannot be read as a {'share' if share else 'whole number'}.",
-                do="Type, for example, 70 %." if share else "Type, for example, 4.",
+                message("refusal.not_a_share" if share else "refusal.not_a_count", text=text.strip()),
+                do=message("refusal.not_a_share_do" if share else "refusal.not_a_count_do"),
             )
         return number / 100 if share else number

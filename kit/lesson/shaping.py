@@ -6,13 +6,13 @@ import math
 from collections.abc import Callable
 from dataclasses import replace
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.corners import meeting
 from kit.lesson.slash import STAY, AlongEdge, Part, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.piece import Edge, Piece
 from kit.piece.pleat import stretches
-from kit.units import both
 
 
 def spread(piece: Piece, first: AlongEdge, second: AlongEdge, amount: float, *, hinged: bool = False) -> Piece:
@@ -30,14 +30,14 @@ def opened(
     there, back = Part(first, second, STAY), Part(second, first, STAY)
     hold_there, hold_back = holds(piece, there), holds(piece, back)
     if hold_there == hold_back == math.inf:
-        raise KitError("the slash would cut the fold in two.", where=piece.title, do="Choose other edges.")
+        raise KitError(message("refusal.slash_fold"), where=piece.title, do=message("refusal.other_edge_do"))
     # The part from the first place on to the second lies left of the slash on a ccw outline, else right.
     left = 1.0 if piece.outline.area < 0 else -1.0
     stays = hold_there > hold_back
     side = -left if stays else left
     if hinged:
         if amount >= 1.9 * slash.length:
-            raise KitError("it cannot be spread that far.", where=piece.title, do="Spread it less.")
+            raise KitError(message("refusal.spread_far"), where=piece.title, do=message("refusal.spread_far_do"))
         angle = 2 * math.asin(amount / 2 / slash.length)
         motion = Motion.rotation(-side * angle, b)
     else:
@@ -50,15 +50,15 @@ def _no_darts(piece: Piece, edge: str, what: str) -> Edge:
     for dart in piece.darts:
         if dart.edge == edge:
             raise KitError(
-                f"the {dart.label} opens on the {piece.edge(edge).label}; {what} would make its legs differ.",
+                message("refusal.dart_opens_on", dart=dart.label, edge=named_edge(piece.edge(edge))),
                 where=piece.title,
-                do="Move the dart to another edge first.",
+                do=message("refusal.dart_opens_on_do"),
             )
     for _, _, pleat in stretches(piece, edge):
         raise KitError(
-            f"the {pleat.label} ends on the {piece.edge(edge).label}; {what} would leave its lines behind.",
+            message("refusal.pleat_ends_on", pleat=pleat.label, edge=named_edge(piece.edge(edge))),
             where=piece.title,
-            do="Change the edge first and draw the pleat then.",
+            do=message("refusal.pleat_ends_on_do"),
         )
     return piece.edge(edge)
 
@@ -119,11 +119,17 @@ def lower_neckline(piece: Piece, by: float, *, wider: float = 0.0, edge: str = "
     for beside, much in ((before, by), (after, wider)):
         if much >= beside.path.length - 1:
             raise KitError(
-                f"the {beside.label} is only {both(beside.path.length)} long.", where=piece.title, do="Move it less."
+                message("refusal.edge_short", edge=named_edge(beside), length=measured(beside.path.length)),
+                where=piece.title,
+                do=message("refusal.move_less_do"),
             )
     for dart in piece.darts:
         if dart.edge == after.name and dart.start < wider + 1:
-            raise KitError(f"the neckline would run into the {dart.label}.", where=piece.title, do="Widen it less.")
+            raise KitError(
+                message("refusal.neck_into_dart", dart=dart.label),
+                where=piece.title,
+                do=message("refusal.widen_less_do"),
+            )
     one = before.path.between(0.0, before.path.length - by) if by else before.path
     two = after.path.between(wider, after.path.length) if wider else after.path
     curve = Cubic.square(one.end, old.path.start_tangent, two.start, old.path.end_tangent)

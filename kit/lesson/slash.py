@@ -12,13 +12,13 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
 from kit.piece.dart import mouth
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Mark, Notch, Piece
 from kit.piece.pleat import stretches
-from kit.units import both
 
 if TYPE_CHECKING:
     from shapely.geometry import Polygon
@@ -195,9 +195,11 @@ def on_edge(piece: Piece, edge: str, at: float) -> Point:
     path = piece.edge(edge).path
     if not -SAME <= at <= path.length + SAME:
         raise KitError(
-            f"there is no place {both(at)} along the {piece.edge(edge).label}, which is {both(path.length)} long.",
+            message(
+                "refusal.no_place_on", at=measured(at), edge=named_edge(piece.edge(edge)), length=measured(path.length)
+            ),
             where=piece.title,
-            do="Give a shorter distance.",
+            do=message("refusal.shorter_do"),
         )
     if edge == piece.fold:
         raise KitError(
@@ -208,16 +210,16 @@ def on_edge(piece: Piece, edge: str, at: float) -> Point:
     for dart in piece.darts:
         if dart.edge == edge and dart.start + SAME < at < dart.end - SAME:
             raise KitError(
-                f"{both(at)} along the {piece.edge(edge).label} lies inside the {dart.label}.",
+                message("refusal.inside_fold", at=measured(at), edge=named_edge(piece.edge(edge)), fold=dart.label),
                 where=piece.title,
-                do="Choose a place beside the dart.",
+                do=message("refusal.beside_do"),
             )
     for start, end, pleat in stretches(piece, edge):
         if start + SAME < at < end - SAME:
             raise KitError(
-                f"{both(at)} along the {piece.edge(edge).label} lies inside the {pleat.label}.",
+                message("refusal.inside_fold", at=measured(at), edge=named_edge(piece.edge(edge)), fold=pleat.label),
                 where=piece.title,
-                do="Choose a place beside it.",
+                do=message("refusal.beside_do"),
             )
     return path.at(min(max(at, 0.0), path.length))
 
@@ -229,26 +231,28 @@ def slash_line(piece: Piece, start: Point, end: Point, apart_from: str = "") -> 
         for p in line.crossings(edge.path):
             if p.distance(end) > 0.1 and p.distance(start) > 0.1:
                 raise KitError(
-                    f"the slash line leaves the paper at the {edge.label}.",
+                    message("refusal.slash_leaves", edge=named_edge(edge)),
                     where=piece.title,
-                    do="Choose a place that can be reached in a straight line.",
+                    do=message("refusal.slash_leaves_do"),
                 )
     middle = line.at(line.length / 2)
     if not piece.outline.contains(middle):
-        raise KitError("the slash line lies outside the paper.", where=piece.title, do="Choose another place.")
+        raise KitError(message("refusal.slash_outside"), where=piece.title, do=message("refusal.other_place_do"))
     for dart in piece.darts:
         if dart.name != apart_from:
             for side in mouth(piece, dart):
                 if any(p.distance(dart.apex) > 0.1 for p in line.crossings(Path.line(dart.apex, side))):
                     raise KitError(
-                        f"the slash line runs through the {dart.label}.", where=piece.title, do="Move that dart first."
+                        message("refusal.slash_through", fold=dart.label),
+                        where=piece.title,
+                        do=message("refusal.slash_dart_do"),
                     )
     for pleat in piece.pleats:
         if any(line.crossings(leg) for leg in pleat.lines):
             raise KitError(
-                f"the slash line runs through the {pleat.label}.",
+                message("refusal.slash_through", fold=pleat.label),
                 where=piece.title,
-                do="Keep the two apart, or draw this one first.",
+                do=message("refusal.slash_pleat_do"),
             )
     return line
 

@@ -12,6 +12,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.lesson.slash import with_path
@@ -19,7 +20,6 @@ from kit.piece.folded import CornerAt, Folded, corner_at, folded
 from kit.piece.piece import Piece
 from kit.piece.pleat import stretches
 from kit.sewing.seam_walk import drawn, opposed
-from kit.units import both
 
 Share = Literal["half", "own", "other"]
 Ends = Literal["both", "start", "end", "none"]
@@ -86,10 +86,16 @@ def trued(
     end = hold == "start"
     if goal + min(ease, 0.0) <= 0 or abs(difference + ease) > _TOO_MUCH * max(a.length, b.length):
         raise KitError(
-            f"the {a.label} is {both(a.length)} long and the {b.label} {both(b.length)}: they differ by "
-            f"{both(abs(difference))}, more than truing should hide.",
+            message(
+                "refusal.true_too_far",
+                one=a.spot,
+                one_length=measured(a.length),
+                other=b.spot,
+                other_length=measured(b.length),
+                by=measured(abs(difference)),
+            ),
             where=own.title,
-            do="Look for the mistake in the draft, or say how much is eased: ease=....",
+            do=message("refusal.true_too_far_do"),
         )
     was = (a.length, b.length)
     tips = (_tip(a, end), _tip(b, end))
@@ -135,17 +141,16 @@ def lengthened(piece: Piece, run: Folded, end: bool, by: float) -> Piece:
         along, way = corner.along, _leaving(piece, corner)
         if abs(along.dot(way)) > 0.1:
             raise KitError(
-                f"the {edge.label} ends on the fold, which cannot be moved.",
+                message("refusal.true_fold", edge=named_edge(edge)),
                 where=piece.title,
-                do="Hold that end and change the other one.",
+                do=message("refusal.true_fold_do"),
             )
     if by < 0:
         if part.length + by < 5.0:
             raise KitError(
-                f"{both(-by)} cannot be taken off the {edge.label}: only {both(part.length)} lie between its end and "
-                "the next dart or corner.",
+                message("refusal.true_take_off", by=measured(-by), edge=named_edge(edge), left=measured(part.length)),
                 where=piece.title,
-                do="Change the other edge, or the other end.",
+                do=message("refusal.true_take_off_do"),
             )
         new = path.between(0.0, path.length + by)
     else:
@@ -197,10 +202,14 @@ def _smooth(
         if not asked:
             return  # beside it lie seams of their own, or a corner meant to be one: the proof tells of it
         raise KitError(
-            f"the {a.piece.edge(one.beside).label} and the {b.piece.edge(two.beside).label} meet at {total:.0f} "
-            "degrees at the end of the seam; that is too sharp to be drawn smooth.",
+            message(
+                "refusal.true_sharp",
+                one=named_edge(a.piece.edge(one.beside)),
+                other=named_edge(b.piece.edge(two.beside)),
+                degrees=round(total),
+            ),
             where=a.piece.title,
-            do="Draw the corner anew, or declare it where it is meant to be one.",
+            do=message("refusal.true_sharp_do"),
         )
     weights = {"half": (0.5, 0.5), "own": (1.0, 0.0), "other": (0.0, 1.0)}[share]
     reach = [_reach(run, corner, off * w) for run, corner, w in ((a, one, weights[0]), (b, two, weights[1])) if w]
@@ -249,10 +258,9 @@ def _redrawn(piece: Piece, edge: str, old: Point, new: Point, way: Vector | None
     reach = min(max(reach, gone * 5), line.length * 0.45, _room(piece, edge, line.length, onward))
     if reach < max(5.0, gone * 1.5):
         raise KitError(
-            f"there is no room on the {piece.edge(edge).label} to draw it smooth: only {both(max(reach, 0.0))} before "
-            "the next dart or corner.",
+            message("refusal.true_no_room", edge=named_edge(piece.edge(edge)), reach=measured(max(reach, 0.0))),
             where=piece.title,
-            do="Hold this end, or move the dart.",
+            do=message("refusal.true_no_room_do"),
         )
     bend = Path.through((new, line.at(reach)), way, line.tangent_at(reach))
     return _laid(piece, edge, line, bend.joined(line.between(reach, line.length)), onward, reach)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from kit.body.body import NOBODY, Body
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece, opened
@@ -135,7 +136,11 @@ class _Made:
 
 def _take(entry: Entry, table: _Table, made: _Made) -> None:
     """Work one entry."""
-    place = f"Step '{entry.title}'" if entry.kind != "finished" else f"Finished measurement '{entry.title}'"
+    place = (
+        message("refusal.step", step=entry.title)
+        if entry.kind != "finished"
+        else message("refusal.finished", title=entry.title)
+    )
     try:
         if entry.kind == "step":
             made.steps.append(_draft(entry, table))
@@ -201,14 +206,15 @@ def _check_closed(piece: Piece, worn: bool) -> None:
     if crossing is not None:
         first, second, at = crossing
         raise KitError(
-            f"the {first.replace('_', ' ')} crosses the {second.replace('_', ' ')} "
-            + (
-                f"{at.x / 10:.1f} cm from the centre line and {at.y / 10:.1f} cm above the waist."
-                if worn
-                else f"{at.x / 10:.1f} cm to the right of the paper's zero and {at.y / 10:.1f} cm above it."
+            message(
+                "refusal.crosses_worn" if worn else "refusal.crosses",
+                edge=named_edge(piece.edge(first)),
+                other=named_edge(piece.edge(second)),
+                across=measured(at.x),
+                up=measured(at.y),
             ),
             where=piece.title,
-            do="Change the last measure you moved back toward its old value, or draw one of the two anew.",
+            do=message("refusal.crosses_do"),
         )
 
 

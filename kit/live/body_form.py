@@ -22,6 +22,7 @@ from kit.body.check import check_body
 from kit.body.file import load_body, save_body, units_of
 from kit.body.make import make_body
 from kit.body.measures import MEASUREMENTS, plausible
+from kit.diagnostic import list_of, measure, message
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
@@ -239,12 +240,12 @@ class BodyForm(widgets.VBox):
         self._read()
         wrong = [name for name, box in self.boxes.items() if box.value.strip() and not self._is_measured(name)]
         if wrong:
-            names = ", ".join(MEASUREMENTS[name].said for name in wrong)
-            raise KitError(f"what is typed for {names} cannot be used yet.", do="Correct it, or empty the box.")
-        if self.body is None:
             raise KitError(
-                "there is no girth yet.", do="Measure at least the bust girth, or the upper chest, waist or hip girth."
+                message("body.box_unusable", measures=list_of([measure(name) for name in wrong], "string")),
+                do=message("body.box_unusable_do"),
             )
+        if self.body is None:
+            raise KitError(message("body.no_girth_yet"), do=message("body.no_girth_do"))
         return self.body
 
     def _is_measured(self, name: str) -> bool:
@@ -254,7 +255,9 @@ class BodyForm(widgets.VBox):
         body = self._entered()
         if body.name in self.lesson.sizes.names:
             raise KitError(
-                f"'{body.name}' is the name of a size.", where="Name", do="Give this body a name of its own."
+                message("body.name_of_size", name=body.name),
+                where=message("body.where_name"),
+                do=message("body.name_of_size_do"),
             )
         self.lesson.choose(body=body)
         self._tell(say("panel.body_used", name=body.name), good=True)
@@ -266,9 +269,9 @@ class BodyForm(widgets.VBox):
                 load_body(path, self.lesson.sizes)
             except KitError:
                 raise KitError(
-                    "there is a file of that name that is not a body.",
+                    message("body.other_file"),
                     where=str(path),
-                    do="It is left as it was. Choose another name.",
+                    do=message("body.other_file_do"),
                 ) from None
         save_body(path, body, self.units.value)
         if in_class():
@@ -289,10 +292,16 @@ class BodyForm(widgets.VBox):
     def _path(self) -> Path:
         name = self.file.value.strip()
         if not name:
-            raise KitError("the file has no name.", where="File", do="Type, say, mine.toml.")
+            raise KitError(
+                message("body.file_no_name"), where=message("body.where_file"), do=message("body.file_no_name_do")
+            )
         path = Path(name if in_class() else os.path.expanduser(name))
         if in_class() and path.name != name:
-            raise KitError(f"'{name}' names a folder.", where="File", do="Type only a name, such as mine.toml.")
+            raise KitError(
+                message("body.names_folder", name=name),
+                where=message("body.where_file"),
+                do=message("body.names_folder_do"),
+            )
         if path.suffix.lower() != ".toml":
             path = path.with_name(path.name + ".toml")
             self._put(self.file, str(path))

@@ -23,7 +23,7 @@ from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, side_by_side
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Mark, Notch, Piece, Strip
-from kit.prose.step_measures import step_measure_said
+from kit.prose.step_measures import place_said
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
 from kit.wording.lists import listed, strung
@@ -115,7 +115,7 @@ def _line_on(line: str, piece: str) -> str:
 
 def _measured(spot: StepMeasure, record: StepRecord, value: str) -> str:
     """A measure by what it is called, and its value."""
-    return say("picture.measure", name=step_measure_said(spot, record.pieces), value=value)
+    return say("picture.measure", name=place_said(spot, record.pieces), value=value)
 
 
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:

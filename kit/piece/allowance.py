@@ -9,11 +9,11 @@ import math
 from collections.abc import Collection
 from dataclasses import dataclass
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line
 from kit.piece.offset import MITRE_LIMIT, CutLine, inside_left, offset_line
 from kit.piece.piece import Edge, Notch, Piece
-from kit.units import show
 
 __all__ = [
     "MITRE_LIMIT",
@@ -57,16 +57,16 @@ def allowance_of(piece: Piece, edge: Edge) -> float:
         return 0.0
     if edge.allowance is None:
         raise KitError(
-            f"the edge '{edge.label}' has no allowance yet.",
+            message("refusal.allowance_missing", edge=named_edge(edge)),
             where=piece.title,
-            do="Give it one, or 0 where it is cut on the line.",
+            do=message("refusal.allowance_missing_do"),
         )
     value = float(edge.allowance)
     if not math.isfinite(value) or value < 0:
         raise KitError(
-            f"the allowance of '{edge.label}' is {show(value)}; it cannot be less than nothing.",
+            message("refusal.allowance_negative", edge=named_edge(edge), value=measured(value, "allowance")),
             where=piece.title,
-            do="Give it a width, or 0 where it is cut on the line.",
+            do=message("refusal.allowance_negative_do"),
         )
     return value
 
@@ -100,9 +100,11 @@ def notch_lines(piece: Piece, length: float = NOTCH_LENGTH) -> tuple[NotchLine, 
         whole = edge.path.length
         if not -_SAME <= notch.distance <= whole + _SAME:
             raise KitError(
-                f"a notch lies {show(notch.distance)} along '{edge.label}', which is only {show(whole)} long.",
+                message(
+                    "refusal.notch_off", at=measured(notch.distance), edge=named_edge(edge), length=measured(whole)
+                ),
                 where=piece.title,
-                do="Move the notch onto the edge.",
+                do=message("refusal.notch_off_do"),
             )
         lines = []
         for spot in spots:

@@ -7,13 +7,13 @@ less the mouths (`sewn_length`), and `closed_edge` is the edge with its darts fo
 
 from __future__ import annotations
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
 from kit.piece.pleat import closing as pleat_closing
 from kit.piece.pleat import taken_up
-from kit.units import both
 
 LEGS_AGREE = 0.5
 """How much the legs of a dart may differ in mm."""
@@ -48,10 +48,16 @@ def mouth(piece: Piece, dart: Dart) -> tuple[Point, Point]:
     path = piece.edge(dart.edge).path
     if not -1e-6 <= dart.start < dart.end <= path.length + 1e-6:
         raise KitError(
-            f"the {dart.label} opens from {both(dart.start)} to {both(dart.end)} along the "
-            f"{piece.edge(dart.edge).label}, which is {both(path.length)} long.",
+            message(
+                "refusal.dart_off",
+                dart=dart.label,
+                start=measured(dart.start),
+                end=measured(dart.end),
+                edge=named_edge(piece.edge(dart.edge)),
+                length=measured(path.length),
+            ),
             where=piece.title,
-            do="Put the dart on the edge.",
+            do=message("refusal.dart_off_do"),
         )
     return path.at(max(dart.start, 0.0)), path.at(min(dart.end, path.length))
 
@@ -104,10 +110,9 @@ def closing(piece: Piece, dart: Dart) -> Motion:
     one, two = legs(piece, dart)
     if abs(one.length - two.length) > LEGS_AGREE:
         raise KitError(
-            f"the legs of the {dart.label} are {both(one.length)} and {both(two.length)} long; they must be equal "
-            "to be sewn together.",
+            message("refusal.dart_legs", dart=dart.label, one=measured(one.length), other=measured(two.length)),
             where=piece.title,
-            do="Move the point, or one of the legs, until both are equally long.",
+            do=message("refusal.dart_legs_do"),
         )
     return Motion.matching(two.start, two.end, one.start, one.end)
 
@@ -188,10 +193,9 @@ def cap(piece: Piece, dart: Dart) -> Path:
         beside, leg = _part(path, dart.end, min(high, dart.end + 2 * wide)), Line(point, two)
     if beside is None:
         raise KitError(
-            f"the {dart.label} is pressed to the {dart.pressed} of the {piece.edge(dart.edge).label}, where no edge "
-            "is left for it to lie under.",
+            message("refusal.fold_no_edge", fold=dart.label, edge=named_edge(piece.edge(dart.edge))),
             where=piece.title,
-            do="Press it the other way.",
+            do=message("refusal.fold_no_edge_do"),
         )
     folded = beside.mirrored(leg)
     near_leg = folded.reversed() if dart.pressed == "start" else folded  # from the leg outward
@@ -200,7 +204,9 @@ def cap(piece: Piece, dart: Dart) -> Path:
     half = near_leg.to(ray)
     if half.end.distance(middle) > 2 * wide:
         raise KitError(
-            f"the folded {dart.label} does not lie under its edge.", where=piece.title, do="Make the dart narrower."
+            message("refusal.fold_beyond_edge", fold=dart.label),
+            where=piece.title,
+            do=message("refusal.dart_beyond_do"),
         )
     other = half.mirrored(fold)
     return half.joined(other.reversed()) if dart.pressed == "start" else other.joined(half.reversed())

@@ -10,13 +10,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field, replace
 
+from kit.diagnostic import EdgeName, NamedPlace, Value, measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Vector
 from kit.piece.dart import closing
 from kit.piece.piece import Piece
 from kit.piece.pleat import closing as pleat_closing
 from kit.piece.pleat import lies, taken_up
-from kit.units import both
 
 MEET = 0.1
 """How far apart in mm the ends of two edges may lie that follow one another."""
@@ -72,6 +72,12 @@ class Folded:
         edges = " and ".join(self.piece.edge(name).label for name in self.edges)
         return f"{edges} of the {(self.piece.title or self.piece.name).lower()}"
 
+    @property
+    def spot(self) -> Value:
+        """The run with its piece, as a value of a message."""
+        edges = tuple(EdgeName(name, self.piece.edge(name).said) for name in self.edges)
+        return Value(NamedPlace(self.piece.title or self.piece.name, edges), "place")
+
     def sewn(self, edge: str, distance: float) -> float | None:
         """`distance` mm along an edge as drafted, as mm along the run as sewn. A place inside a fold comes to where
         the fold is shut; None when it lies beyond the run."""
@@ -93,9 +99,9 @@ class Folded:
         """The place `distance` mm along the run as sewn: (edge, mm along it as drafted). `KitError` off its ends."""
         if not -MEET <= distance <= self.length + MEET:
             raise KitError(
-                f"{both(distance)} along the {self.label} is off the edge, which is {both(self.length)} long as sewn.",
+                message("refusal.off_sewn", at=measured(distance), place=self.spot, length=measured(self.length)),
                 where=self.piece.title,
-                do="Give a shorter distance, measured from the end where the two edges meet.",
+                do=message("refusal.off_sewn_do"),
             )
         part = self.stretches[0]
         for part in self.stretches:
@@ -155,10 +161,14 @@ def walked_ways(piece: Piece, edges: tuple[str, ...]) -> tuple[bool, ...]:
         gap = here.distance(path.start if forward else path.end)
         if gap > MEET:
             raise KitError(
-                f"the {piece.edge(before).label} and the {piece.edge(name).label} do not follow one another: their "
-                f"nearest ends are {both(gap)} apart.",
+                message(
+                    "refusal.edges_apart",
+                    one=named_edge(piece.edge(before)),
+                    other=named_edge(piece.edge(name)),
+                    gap=measured(gap),
+                ),
                 where=piece.title,
-                do="Name the edges of a run in the order they follow around the piece.",
+                do=message("refusal.edges_apart_do"),
             )
         ways.append(forward)
         here = path.end if forward else path.start
@@ -198,9 +208,9 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
         bounds = list(zip(marks[::2], marks[1::2], strict=True))
         if any(high < low - _NONE for low, high in bounds):
             raise KitError(
-                f"two darts or pleats lie over one another on the {piece.edge(name).label}.",
+                message("refusal.folds_over", edge=named_edge(piece.edge(name))),
                 where=piece.title,
-                do="Move one of them.",
+                do=message("refusal.folds_over_do"),
             )
         order = list(range(len(bounds))) if forward else list(reversed(range(len(bounds))))
         for number, i in enumerate(order):
@@ -223,9 +233,9 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
             at += bit.length
     if whole is None:
         raise KitError(
-            "nothing is left of the edge when its darts and pleats are folded.",
+            message("refusal.edge_folded_away"),
             where=piece.title,
-            do="Make the darts narrower.",
+            do=message("refusal.dart_beyond_do"),
         )
     return Folded(piece, edges, whole, tuple(stretches), tuple(folds), motion)
 

@@ -14,12 +14,12 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Cubic, Curve, Line, Path, Point, Vector, parallel
 from kit.piece.corner import Corner
 from kit.piece.piece import Edge, Piece
 from kit.piece.turned_end import Meeting, Shape, cut_off, ended
-from kit.units import show
 
 if TYPE_CHECKING:
     from shapely.geometry import Polygon
@@ -172,9 +172,9 @@ class _Offset:
             return parallel(edge.path, -self.sign * width)
         except KitError as error:
             raise KitError(
-                f"'{edge.label}' bends tighter than its allowance of {show(width, style='allowance')}.",
+                message("refusal.allowance_tight", edge=named_edge(edge), width=measured(width, "allowance")),
                 where=self.piece.title,
-                do="Make the curve rounder or the allowance narrower.",
+                do=message("refusal.allowance_tight_do"),
             ) from error
 
     def _corner(self, i: int, j: int) -> None:
@@ -222,10 +222,15 @@ class _Offset:
                 return
             a, b = self.edges[i], self.edges[j]
             raise KitError(
-                f"the allowances of '{a.label}' ({show(self.widths[i], style='allowance')}) and '{b.label}' "
-                f"({show(self.widths[j], style='allowance')}) run into each other at their corner.",
+                message(
+                    "refusal.allowances_meet",
+                    one=named_edge(a),
+                    one_width=measured(self.widths[i], "allowance"),
+                    other=named_edge(b),
+                    other_width=measured(self.widths[j], "allowance"),
+                ),
                 where=self.piece.title,
-                do="Make one of them narrower, or the corner wider.",
+                do=message("refusal.allowances_meet_do"),
             )
         at = min((p for p in found if p is not None), key=tip.distance)
         self.paths[i] = _until(one, at)

@@ -6,11 +6,11 @@ there: the line that makes the edge, and the allowance outside it, run on under 
 
 from __future__ import annotations
 
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
-from kit.units import both
 
 LINES_AGREE = 0.5
 """How much the two lines of a pleat or tuck may differ in mm."""
@@ -69,13 +69,14 @@ def closing(piece: Piece, pleat: Pleat) -> Motion:
     one, two = pleat.lines
     if abs(one.length - two.length) > LINES_AGREE:
         raise KitError(
-            f"the two lines of the {pleat.label} are {both(one.length)} and {both(two.length)} long; they must be "
-            "equal to lie on each other.",
+            message("refusal.pleat_lines", pleat=pleat.label, one=measured(one.length), other=measured(two.length)),
             where=piece.title,
-            do="Draw it again from edge to edge, or move an end until both are equally long.",
+            do=message("refusal.pleat_lines_do"),
         )
     if one.start.distance(one.end) < 1e-6:
-        raise KitError(f"the lines of the {pleat.label} have no length.", where=piece.title, do="Draw it again.")
+        raise KitError(
+            message("refusal.pleat_nothing", pleat=pleat.label), where=piece.title, do=message("refusal.draw_again_do")
+        )
     return Motion.matching(two.start, two.end, one.start, one.end)
 
 
@@ -92,9 +93,11 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
     path = piece.edge(edge).path
     if not lies(piece, pleat):
         raise KitError(
-            f"the {pleat.label} does not lie on the {piece.edge(edge).label}, which is {both(path.length)} long.",
+            message(
+                "refusal.pleat_off", pleat=pleat.label, edge=named_edge(piece.edge(edge)), length=measured(path.length)
+            ),
             where=piece.title,
-            do="Put the pleat on the edge.",
+            do=message("refusal.pleat_off_do"),
         )
     one, two = path.at(max(start, 0.0)), path.at(min(end, path.length))
     wide = one.distance(two)
@@ -110,10 +113,9 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
         low, high, foot = max(low, start - 2 * wide), start, one
     if high - low < 0.5:
         raise KitError(
-            f"the {pleat.label} is laid toward an end of the {piece.edge(edge).label} where no edge is left for it to "
-            "lie under.",
+            message("refusal.fold_no_edge", fold=pleat.label, edge=named_edge(piece.edge(edge))),
             where=piece.title,
-            do="Lay it the other way, or move it.",
+            do=message("refusal.fold_no_edge_do"),
         )
     line = min(pleat.lines, key=lambda leg: min(leg.start.distance(foot), leg.end.distance(foot)))
     folded = path.between(low, high).mirrored(Line(line.start, line.end))
@@ -128,9 +130,9 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
         half = from_leg.to(ray)
     if half.end.distance(middle) > 2 * wide:
         raise KitError(
-            f"the folded {pleat.label} does not lie under its edge.",
+            message("refusal.fold_beyond_edge", fold=pleat.label),
             where=piece.title,
-            do="Make it shallower, or draw it squarer to the edge.",
+            do=message("refusal.pleat_beyond_do"),
         )
     other = half.mirrored(axis)
     return other.joined(half.reversed()) if ahead else half.joined(other.reversed())

@@ -10,8 +10,8 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
-from kit.units import both
 
 Join = Literal["straight", "diagonal"]
 ROOT2 = math.sqrt(2.0)
@@ -74,9 +74,9 @@ def pieced(length: float, longest: float, cost: float, where: str = "") -> Piece
         return Pieced(1, 0, length)
     if longest <= cost:
         raise KitError(
-            f"pieces of {both(longest)} are used up by joins that take {both(cost)} each.",
+            message("refusal.joins_eat", longest=measured(longest), cost=measured(cost)),
             where=where,
-            do="Cut longer pieces, or join them with a narrower allowance.",
+            do=message("refusal.joins_eat_do"),
         )
     # n pieces of `longest` give n * longest - (n - 1) * cost.
     number = math.ceil((length - cost) / (longest - cost) - 1e-9)
@@ -153,4 +153,6 @@ def square_for_bias(length: float, width: float, allowance: float) -> float:
 
 def _size(value: float, where: str) -> None:
     if not value > 0:
-        raise KitError(f"it measures {both(value)}.", where=where, do="Give it a length and a width above zero.")
+        raise KitError(
+            message("refusal.strip_nothing", value=measured(value)), where=where, do=message("refusal.strip_nothing_do")
+        )

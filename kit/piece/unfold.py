@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from kit.diagnostic import message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Path, Point
 from kit.piece.corner import Corner, Declared
@@ -28,9 +29,9 @@ def unfolded(piece: Piece) -> Piece:
     fold = piece.edge(piece.fold).path
     if not fold.is_straight:
         raise KitError(
-            f"it cannot be opened along the {piece.edge(piece.fold).label}, which is not straight.",
+            message("refusal.fold_curved", edge=named_edge(piece.edge(piece.fold))),
             where=piece.title,
-            do="Rule the fold straight, or cut the piece as a pair.",
+            do=message("refusal.fold_curved_do"),
         )
     axis = Line(fold.start, fold.end)
     names = [edge.name for edge in piece.edges]

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from kit.language import called
 from kit.prose.phrases import phrase, say, word
 from kit.prose.say import edges_said
-from kit.prose.step_measures import step_measure_said
+from kit.prose.step_measures import place_said
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation
 from kit.sewing.scene import Layer, Row, Scene
@@ -113,7 +113,7 @@ def step_alt(step: StepRecord, system: System = "cm") -> str:
     measures = []
     for spot in step.spots:
         value = _spot_value(spot.value, spot.kind, system)
-        measures.append(say("alt.draft_measure", {"name": step_measure_said(spot, step.pieces), "value": value}))
+        measures.append(say("alt.draft_measure", {"name": place_said(spot, step.pieces), "value": value}))
     if measures:
         found.append(say("alt.draft_measures", {"measures": listed(measures)}))
     return " ".join(found)

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from kit.piece.piece import Piece
 
 
-def step_measure_said(spot: StepMeasure, pieces: Sequence[Piece]) -> str:
+def place_said(spot: StepMeasure, pieces: Sequence[Piece]) -> str:
     """A measure as people call it: the lesson's words for it, a body measurement's name, or the allowance of an edge
     by what that edge is called on `pieces` (in the source by its name in code)."""
     if spot.edge:

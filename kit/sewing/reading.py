@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from kit.diagnostic import measured, message, within
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
+from kit.sewing.named import placed
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
 from kit.sewing.spans import along, follows, run_length, sides_of
-from kit.units import Size, both, length
+from kit.units import Size, length
 
 Runs = Run | Sequence[Run]
 Opening = Mark | Place | tuple[Size, Size]
@@ -123,16 +125,18 @@ class Reader:
         size = run_length(self.cut, a[0])
         if not -0.5 <= start < end <= size + 0.5:
             raise KitError(
-                f"an opening from {both(start)} to {both(end)} does not lie on a seam {both(size)} long.",
-                where=f"{where}, {a[0].said}",
-                do="Give the nearer end first and keep both on the seam.",
+                message("refusal.opening_off_seam", start=measured(start), end=measured(end), length=measured(size)),
+                where=within(in_call(where), message("refusal.here", place=placed(self.cut, a[0]))),
+                do=message("refusal.opening_off_seam_do"),
             )
         if (
             any(len(sides_of(self.cut, run)) == 2 and run.side is None for run in a)
             and start <= 0.5
             and end >= size - 0.5
         ):
-            raise KitError("the opening takes the whole seam.", where=where, do="Leave part of the seam to sew.")
+            raise KitError(
+                message("refusal.opening_whole"), where=in_call(where), do=message("refusal.opening_whole_do")
+            )
         return (max(start, 0.0), min(end, size))
 
     def spot(self, to: Run | Place, at: Size, where: str) -> tuple[Run, float, str]:
@@ -153,9 +157,9 @@ class Reader:
         place = float(length(at, f"{where}, place"))
         if not 0 <= place <= size + 0.5:
             raise KitError(
-                f"{both(place)} along {run.said} is off the edge, which is {both(size)} long.",
-                where=where,
-                do="Measure from the start of the run.",
+                message("refusal.off_run", at=measured(place), place=placed(self.cut, run), length=measured(size)),
+                where=in_call(where),
+                do=message("refusal.from_start_do"),
             )
         return run, min(place, size), "along"
 
@@ -195,16 +199,26 @@ def read_word(given: object, known: Sequence[str], name: str, where: str) -> str
     raise KitError(f"{name} is {given!r}.", where=where, do=near(str(given), known))
 
 
+def in_call(where: str) -> str:
+    """A place in a sewing step as it is written: "belt loop, at" is make.belt_loop(at=...)."""
+    verb, _, argument = where.partition(", ")
+    return f"make.{verb.replace(' ', '_')}({f'{argument}=' if argument.isidentifier() else ''}...)"
+
+
 def read_size(given: Size, where: str, most: float = WIDEST_ALLOWANCE) -> float:
     """A length that may be zero."""
     value = float(length(given, where))
     if value < 0:
-        raise KitError(f"{both(value)} is less than nothing.", where=where, do="Write a length of zero or more.")
+        raise KitError(
+            message("refusal.below_zero", value=measured(value)),
+            where=in_call(where),
+            do=message("refusal.not_negative_do"),
+        )
     if value > most:
         raise KitError(
-            f"{both(value)} is more than {both(most)}, wider than this work allows.",
-            where=where,
-            do="Check the unit: mm, cm or inch.",
+            message("refusal.too_wide", value=measured(value), most=measured(most)),
+            where=in_call(where),
+            do=message("refusal.unit_mm_do"),
         )
     return value
 
@@ -213,5 +227,5 @@ def read_width(given: Size, where: str, most: float = WIDEST_ALLOWANCE) -> float
     """A length above zero."""
     value = read_size(given, where, most)
     if value == 0:
-        raise KitError("it is zero.", where=where, do="Write a width, such as 1 * cm.")
+        raise KitError(message("refusal.zero"), where=in_call(where), do=message("refusal.zero_do"))
     return value

@@ -9,9 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Any
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Side, Strip
-from kit.units import Size, length, show
+from kit.units import Size, length
 
 
 @dataclass(frozen=True)
@@ -48,9 +49,9 @@ class Run:
         low, high = float(length(start, self.said)), float(length(end, self.said))
         if not 0 <= low < high:
             raise KitError(
-                f"a part from {show(low)} to {show(high)} is not a part of an edge.",
+                message("refusal.no_part", start=measured(low), end=measured(high)),
                 where=self.said,
-                do="Give the nearer end first, both measured from the start of the run.",
+                do=message("refusal.no_part_do"),
             )
         return replace(self, start=low, end=high)
 
@@ -63,7 +64,11 @@ class Run:
         """
         low = float(length(start, self.said))
         if low < 0:
-            raise KitError(f"a part cannot begin {show(low)} along an edge.", where=self.said, do="Write 0 or more.")
+            raise KitError(
+                message("refusal.part_before", start=measured(low)),
+                where=self.said,
+                do=message("refusal.from_start_do"),
+            )
         return replace(self, start=low, end=None)
 
     @property

@@ -12,14 +12,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from kit.diagnostic import Told, list_of, message, named_edge
+from kit.diagnostic import Told, list_of, measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
 from kit.piece.folded import MEET, Folded, folded, walked_ways
 from kit.piece.piece import Piece, named
 from kit.sewing.cut import Cut
 from kit.sewing.run import Run
-from kit.units import both
 
 What = Literal["start", "notch", "corner", "seam", "mark", "fold", "end"]
 On = Literal["both", "a", "b"]
@@ -158,9 +157,9 @@ def as_sewn(piece: Piece, run: Run) -> Folded:
 
     if not 0 <= low < high:
         raise KitError(
-            f"the part ends {both(high)} along, but begins {both(low)} along, and the edges are {both(total)} long.",
+            message("refusal.part_backward", end=measured(high), start=measured(low), length=measured(total)),
             where=run.said,
-            do="Measure the part from the start of the run.",
+            do=message("refusal.from_start_do"),
         )
     return whole.part(sewn(low), sewn(high))
 

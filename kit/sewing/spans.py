@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.piece.piece import Piece, Side
@@ -77,9 +78,9 @@ def reach(pattern: Cut, run: Run) -> tuple[float, float]:
     end = total if run.end is None else run.end
     if end > total + _SLACK or start >= total:
         raise KitError(
-            f"the part ends {both(end)} along, but the run is only {both(total)} long.",
+            message("refusal.part_past", end=measured(end), length=measured(total)),
             where=run.said,
-            do="Measure the part from the start of the run.",
+            do=message("refusal.from_start_do"),
         )
     return start, min(end, total)
 

@@ -51,7 +51,7 @@ def piece_said(title: str, side: str = "") -> str:
     return say("phrase.piece", piece=title_said(title))
 
 
-def step_measure_said(spot: NamedPlace) -> str:
+def place_said(spot: NamedPlace) -> str:
     """Edges or a mark with their piece: "front left side seam"."""
     edges = listed([edge_said(each) if isinstance(each, EdgeName) else each for each in spot.edges])
     values = {"piece": title_said(spot.title), "edge": edges}

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
+
 from kit.diagnostic import Message, System, Value
 from kit.errors import KitError
 from kit.language import called, say
 from kit.units import Style, both, percent, plain
 from kit.wording.lists import listed, strung
-from kit.wording.names import edge_on_side, edge_said, measure_said, piece_said, step_measure_said, title_said
+from kit.wording.names import edge_on_side, edge_said, measure_said, piece_said, place_said, title_said
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -22,6 +24,8 @@ def value_said(value: Value, system: System = "cm") -> str | int:
     """What stands in a place of a message. `KitError` for an unknown kind."""
     given, kind = value.value, value.kind
     system = value.system or system
+    if isinstance(given, float) and not math.isfinite(given):
+        return say("refusal.no_number")
     if kind in _STYLES:
         return both(given, system, _STYLES[kind])
     match kind:
@@ -67,13 +71,13 @@ def _name_said(value: Value) -> str:
             edge, side = given
             return edge_on_side(edge_said(edge), side)
         case "place":
-            return step_measure_said(given)
+            return place_said(given)
     raise KitError(f"a value is of the unknown kind '{kind}'.")
 
 
 def _several(value: Value, system: System) -> str:
     if value.kind == "row":
-        return strung([step_measure_said(spot) for spot in value.value], "row")
+        return strung([place_said(spot) for spot in value.value], "row")
     texts = [str(value_said(each, system)) for each in value.value]
     if value.kind == "list":
         return listed(texts)

@@ -55,9 +55,9 @@ def test_a_lone_chest_is_refused_with_what_to_do(header: tuple[str, ...]) -> Non
 
 
 def test_two_columns_for_one_tape_are_refused() -> None:
-    with pytest.raises(KitError, match="'bust' and 'Full bust' are both the bust girth"):
+    with pytest.raises(KitError, match="'bust' and 'Full bust' are both the same measurement: bust girth"):
         columns("bust", "Full bust")
-    with pytest.raises(KitError, match="both the upper chest girth"):
+    with pytest.raises(KitError, match="both the same measurement: upper chest girth"):
         columns("bust", "high_bust", "chest")
 
 

@@ -274,7 +274,7 @@ def test_single_pieces_lie_below_the_fold_on_opened_cloth() -> None:
 def test_too_narrow_is_refused_and_left_out() -> None:
     cape = pattern_of(rectangle("cape", 600.0, 500.0, fold="edge0"))
     assert [each.width for each in lays(cape)] == [1400.0]
-    with pytest.raises(TooNarrow, match=r"Cape is 120\.0 cm wide, more than cloth of 112 cm gives"):
+    with pytest.raises(TooNarrow, match=r"Cape is 120 cm .* wide, more than cloth of 112 cm"):
         lay(cape, "main", 1120.0)
 
 
@@ -346,5 +346,5 @@ def test_rows_lay_boxes_as_need_counts_them() -> None:
 def test_without_allowances_the_piece_is_named(tmp_path: FilePath) -> None:
     bare = rectangle("cape", 300.0, 500.0)
     edges = tuple(replace(edge, allowance=None) for edge in bare.edges)
-    with pytest.raises(Exception, match="Cape: the edge 'edge0' has no allowance yet"):
+    with pytest.raises(Exception, match="Cape: the edge0 has no allowance yet"):
         lays(pattern_of(replace(bare, edges=edges)))

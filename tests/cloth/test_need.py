@@ -36,7 +36,7 @@ def test_a_single_piece_is_laid_below_on_opened_cloth() -> None:
 
 
 def test_a_piece_wider_than_the_cloth_is_refused() -> None:
-    with pytest.raises(KitError, match=r"Cape is 150\.0 cm wide, more than cloth of 140 cm gives"):
+    with pytest.raises(KitError, match=r"Cape is 150 cm .* wide, more than cloth of 140 cm"):
         need((Box("Cape", along=500.0, across=750.0, on_fold=True),), 1400.0)
 
 

@@ -123,8 +123,8 @@ def test_small_gaps_are_closed() -> None:
 def test_refusals_name_edges_gap_and_place() -> None:
     with pytest.raises(KitError) as caught:
         with_edge("hem", Path.line(Point(250, -183), Point(0, -180)))
-    assert "'side' ends 3.00 mm from where 'hem' begins" in str(caught.value)
-    assert caught.value.where == "25.0 cm across, -18.0 cm up"
+    assert "the side seam ends 3 mm from where the hem begins" in str(caught.value)
+    assert caught.value.where == "25 cm (9 13/16 in) across, -18 cm (-7 1/16 in) up"
     with pytest.raises(KitError, match="Did you mean 'shoulder'"):
         FRONT.edge("sholder")
     with pytest.raises(KitError, match="Did you mean 'hem'"):

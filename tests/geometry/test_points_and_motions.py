@@ -140,8 +140,8 @@ def test_values_hash_and_pickle() -> None:
 @pytest.mark.parametrize(
     ("make", "says"),
     [
-        (lambda: Point(math.nan, 0), "nowhere on the paper"),
-        (lambda: Point(0, math.inf), "nowhere on the paper"),
+        (lambda: Point(math.nan, 0), "no place|does not come out as a place on the paper"),
+        (lambda: Point(0, math.inf), "no place|does not come out as a place on the paper"),
         (lambda: Vector(0, 0).unit(), "same place"),
         (lambda: Point(1, 1).toward(Point(1, 1), 5), "same place"),
         (lambda: Motion.reflection(Point(1, 1), Point(1, 1)), "same place"),

@@ -68,7 +68,7 @@ def test_wrong_edges_and_rules_are_refused(words: tuple[object, object, str], sa
     [
         ("turned", {"folds": (3 * cm, 0)}, "folds lie at"),
         ("turned", {"folds": 4 * cm}, "beyond the cloth"),
-        ("turned", {"folds": ()}, "no place"),
+        ("turned", {"folds": ()}, "no fold is named"),
         ("turned", {"turned": "waist"}, "does not meet"),
         ("turned", {"size": 1 * cm}, "has no size"),
         ("squared", {"folds": (0, 1 * cm)}, "not folded"),

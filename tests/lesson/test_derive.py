@@ -331,7 +331,7 @@ def test_what_cannot_be_derived_is_told_in_plain_words(coat: dict[str, BenchPiec
         (lambda p: p.interface(paper("empty")), "nothing is drawn on Empty yet"),
         (lambda p: p.line(front, facing=front.neck), "both its edges and its depth"),
         (lambda p: p.line(front, facing=back.neck, depth=5 * cm), "not of this piece"),
-        (lambda p: p.line(front, pleat=2 * cm, at="neck"), "the neck is curved"),
+        (lambda p: p.line(front, pleat=2 * cm, at="neck"), "the neck edge is curved"),
         (lambda p: p.line(front, shorter=90 * cm, hem="hip"), "cannot be 90 cm"),
         (lambda p: p.line(darted, facing=darted.neck, depth=6 * cm), "is cut away"),
     ):
@@ -361,7 +361,7 @@ def test_grain(coat: dict[str, BenchPiece]) -> None:
     front.grain(along="centre")
     assert front.freeze().grain.start.x == pytest.approx(front.freeze().grain.end.x)  # type: ignore[union-attr]
     for wrong, words in (
-        (lambda: front.grain(along=front.neck), "the neck is curved"),
+        (lambda: front.grain(along=front.neck), "the neck edge is curved"),
         (lambda: front.grain(kind="diagonal"), "not a grain of the cloth"),
         (lambda: front.grain(along="sideways"), "not a direction"),
         (lambda: paper().grain(), "nothing is drawn"),

@@ -115,7 +115,7 @@ def test_a_named_measure_is_dimensioned(front, back) -> None:
 @pytest.mark.parametrize(
     ("at", "message"),
     [
-        (50 * cm, "past the end of the side of the front, which is 40 cm"),
+        (50 * cm, "past the end of the front side seam, which is 40 cm"),
         (8, "has no unit"),
         ((8 * cm, 9 * cm, 10 * cm), "3 lengths"),
         ([8 * cm, 8 * cm], "already a notch"),
@@ -134,7 +134,7 @@ def test_bad_words_and_edges_are_told(front, back) -> None:
         front.match(front.side, back.side, at=8 * cm, double="both")
     with pytest.raises(KitError, match="not sewn to itself"):
         front.match(front.side, front.side, at=8 * cm)
-    with pytest.raises(KitError, match="does not lie on the side"):
+    with pytest.raises(KitError, match="does not lie on the front side seam"):
         front.match(front.side, back.side, at=front.centre.middle)
 
 
@@ -169,7 +169,7 @@ def test_what_cannot_be_carried_over_is_told(front, back) -> None:
     with pytest.raises(KitError, match="no mark 'tie'"):
         back.transfer(front, "tie", front.side, back.side)
     front.leave_open("tie", "hem", at=2 * cm, size=2 * cm)
-    with pytest.raises(KitError, match="does not lie on the side"):
+    with pytest.raises(KitError, match="does not lie on the front side seam"):
         back.transfer(front, "tie", front.side, back.side)
     back.transfer(front, "tie", front.hem, back.hem)
     with pytest.raises(KitError, match="already marked"):
@@ -255,7 +255,7 @@ def test_buttonholes_follow_a_guide_such_as_the_centre_line(front) -> None:
 @pytest.mark.parametrize(
     ("changes", "message"),
     [
-        ({"last": 50 * cm}, "do not lie on the centre, which is 40 cm"),
+        ({"last": 50 * cm}, "do not lie on the centre line, which is 40 cm"),
         ({"count": None}, "not said how many"),
         ({"spacing": 3 * cm}, "not said how many"),
         ({"count": 1}, "do not fill"),

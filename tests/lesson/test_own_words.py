@@ -34,7 +34,7 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import merged, path_of, read_words, write_words
 from kit.placeholder import name_of
 from kit.prose import sentences, step_alt
-from kit.prose.step_measures import step_measure_said
+from kit.prose.step_measures import place_said
 from kit.wording.names import edge_said
 from tests.example import EXAMPLE
 
@@ -146,13 +146,13 @@ def test_titles_of_the_kits_own_blocks_come_from_its_catalogue(pattern: Pattern,
 def test_an_edges_allowance_is_called_by_the_edge(pattern: Pattern) -> None:
     record = next(record for record in pattern.steps if any(spot.edge for spot in record.spots))
     spot = next(spot for spot in record.spots if spot.edge)
-    assert spot.name == f"{spot.edge}_allowance" == step_measure_said(spot, record.pieces).replace(" ", "_")
+    assert spot.name == f"{spot.edge}_allowance" == place_said(spot, record.pieces).replace(" ", "_")
     assert spot.label not in {text for text, _ in own_texts(replace(pattern, steps=(record,), sewing=()))}
     made, _ = translate(pattern, whole(pattern), "de")
     german = made.steps[pattern.steps.index(record)]
     edge = next(p for p in german.pieces if p.name == spot.piece).edge(spot.edge)
     with speaking("de"):
-        assert step_measure_said(german.spots[record.spots.index(spot)], german.pieces) == f"Zugabe ({edge_said(edge)})"
+        assert place_said(german.spots[record.spots.index(spot)], german.pieces) == f"Zugabe ({edge_said(edge)})"
         assert f"Zugabe ({edge_said(edge)}) " in step_alt(german)
 
 
@@ -161,7 +161,7 @@ def test_a_measure_with_the_lessons_own_name_keeps_it(pattern: Pattern) -> None:
     names = {value.name: value.label for value in pattern.values}
     spots = [(spot, record) for record in pattern.steps for spot in record.spots if spot.name in names]
     assert any(spot.name.endswith("_allowance") for spot, _ in spots)
-    assert all(step_measure_said(spot, record.pieces) == names[spot.name] for spot, record in spots)
+    assert all(place_said(spot, record.pieces) == names[spot.name] for spot, record in spots)
 
 
 def test_texts_say_where_they_stand(pattern: Pattern) -> None:

@@ -183,7 +183,7 @@ def test_notches_start_on_the_cut_line_and_point_inwards() -> None:
 
 def test_a_notch_beyond_its_edge_is_refused() -> None:
     piece = replace(polygon_piece(SQUARE, [10.0] * 4), notches=(Notch("e1", 140.0),))
-    with pytest.raises(KitError, match="14 cm along"):
+    with pytest.raises(KitError, match="lies 14 cm"):
         notch_lines(piece)
 
 

@@ -26,7 +26,7 @@ from kit.sewing.named import spot
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import cm, mm
-from kit.wording.names import step_measure_said
+from kit.wording.names import place_said
 
 
 @pytest.fixture
@@ -220,7 +220,7 @@ def test_only_a_piece_of_two_halves_has_a_left_and_a_right(wrap, changes, said):
     assert edges_said(pattern, [run]) == said
     sided = said != "hem"
     assert places_said(pattern, [run]) == ("the hem of the left panel" if sided else "the hem of the panel")
-    assert step_measure_said(spot(pattern, run)) == ("panel left hem" if sided else "panel hem")
+    assert place_said(spot(pattern, run)) == ("panel left hem" if sided else "panel hem")
     assert ("left" in scene_alt(pattern, Scene((Layer(run),), rows=(Row(run),)))) is sided
 
 

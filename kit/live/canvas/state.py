@@ -32,7 +32,7 @@ from kit.picture.theme import Theme
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import sewn_length
 from kit.piece.piece import Edge, Piece
-from kit.prose.step_measures import step_measure_said
+from kit.prose.step_measures import place_said
 from kit.units import both
 from kit.wording.names import edge_label, title_said
 
@@ -356,7 +356,7 @@ class _Sheet:
             side = -1.0 if inside.dot(Point(middle, level) - half) > 0 else 1.0
         text = say(
             "canvas.measure",
-            name=step_measure_said(spot, self.seen.pieces),
+            name=place_said(spot, self.seen.pieces),
             value=shown_value(spot, self.view.system),
         )
         row = (spot.start.x + by.x, spot.start.y + by.y, spot.end.x + by.x, spot.end.y + by.y)

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from kit.diagnostic import Diagnostic, message, titled
+from kit.diagnostic import Diagnostic, measured, message, named_edge, titled
 from kit.errors import KitError
 from kit.geometry import Path
 from kit.piece.role import PieceRole
@@ -32,14 +32,14 @@ from kit.sewing.operations.places import (
 from kit.sewing.operations.seams import unjoined
 from kit.sewing.operations.turned import SeamToTurn, turned_facts
 from kit.sewing.outcome import Closing, Effect, Fact
-from kit.sewing.reading import Reader, Runs, read_size, read_width
+from kit.sewing.reading import Reader, Runs, in_call, read_size, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.spans import neighbours, path_of, run_length
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.units import Size, both
+from kit.units import Size
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -260,9 +260,9 @@ def end_of(reader: Reader, at: Run | None, overlap: Size, where: str) -> tuple[R
         long = reader.cut.piece(run.piece).edge(name).path.length
         if size >= long:
             raise KitError(
-                f"an overlap of {both(size)} takes all of the {name.replace('_', ' ')}, which is {both(long)} long.",
-                where=where,
-                do="Check the overlap, and name the short end of the band.",
+                message("refusal.overlap_long", size=measured(size), edge=named_edge(name), length=measured(long)),
+                where=in_call(where),
+                do=message("refusal.overlap_long_do"),
             )
     return run, size
 

@@ -20,7 +20,7 @@ from kit.sewing.spans import run_length, sides_of
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
-from kit.units import Length, Size, both
+from kit.units import Length, Size
 
 _CUT_FOR = {
     "in_four": "to be folded in four",
@@ -344,9 +344,9 @@ def turn_strip(reader: Reader, strip: StripHandle, *, allowance: Size, ends: Siz
         )
     if width >= found.width / 2:
         raise KitError(
-            f"an allowance of {both(width)} leaves nothing of a strip cut {both(found.width)} wide.",
+            message("refusal.strip_eaten", width=measured(width), cut=measured(found.width)),
             where=found.title,
-            do="Cut it wider, or take a narrower allowance.",
+            do=message("refusal.strip_eaten_do"),
         )
     return TurnStrip(
         name=name,

@@ -11,9 +11,9 @@ from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, both_sides, shown
-from kit.sewing.operations.joined import edge_facts, trouble_on, widely
+from kit.sewing.operations.joined import edge_facts, trouble_on
 from kit.sewing.outcome import Effect
-from kit.sewing.reading import Reader, Runs, read_width
+from kit.sewing.reading import Reader, Runs, in_call, read_width
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
@@ -350,7 +350,9 @@ def grade(reader: Reader, *along: Runs, to: Size = Length(4.0), wider: Size = Le
     narrow, wide = read_width(to, f"{where}, narrower"), read_width(wider, f"{where}, wider")
     if wide <= narrow:
         raise KitError(
-            f"{widely(wide)} is not wider than {widely(narrow)}.", where=where, do="Grade to two different widths."
+            message("refusal.grade", wide=measured(wide, "allowance"), narrow=measured(narrow, "allowance")),
+            where=in_call(where),
+            do=message("refusal.grade_do"),
         )
     return Grade(along=reader.runs(along, where), to=narrow, wider=wide)
 

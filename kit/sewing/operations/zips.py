@@ -12,14 +12,14 @@ from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Sentence, closings, shown, taken
 from kit.sewing.operations.places import facts_of, minus, opening_run, refuse
 from kit.sewing.outcome import Closing, Effect
-from kit.sewing.reading import Reader, read_width
+from kit.sewing.reading import Reader, in_call, read_width
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
 from kit.sewing.spans import Span, neighbours, path_of, reach, run_length, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.verb import verb
-from kit.units import Length, Size, both
+from kit.units import Length, Size
 
 TOP = 15.0
 """mm by which a zip may be shorter than its opening: its slider stops that far below the top edge (common practice,
@@ -245,9 +245,9 @@ def _allowance(given: Size, where: str) -> float:
     width = read_width(given, f"{where}, allowance")
     if width < LEAST_ALLOWANCE:
         raise KitError(
-            f"an allowance of {both(width, style='allowance')} is too narrow to sew a zip to.",
-            where=where,
-            do=f"Give the opening at least {both(LEAST_ALLOWANCE, style='allowance')}.",
+            message("refusal.zip_narrow", width=measured(width, "allowance")),
+            where=in_call(where),
+            do=message("refusal.zip_narrow_do", least=measured(LEAST_ALLOWANCE, "allowance")),
         )
     return width
 
@@ -300,9 +300,8 @@ def _lap(given: Size, allowance: float, where: str) -> float:
     size = read_width(given, f"{where}, lap")
     if size >= allowance:
         raise KitError(
-            f"stitched {both(size, style='allowance')} from the fold, the row would miss the allowance of "
-            f"{both(allowance, style='allowance')} behind it.",
-            where=where,
-            do="Stitch nearer to the fold, or give the opening a wider allowance.",
+            message("refusal.zip_row", at=measured(size, "allowance"), width=measured(allowance, "allowance")),
+            where=in_call(where),
+            do=message("refusal.zip_row_do"),
         )
     return size
