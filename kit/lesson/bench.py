@@ -90,7 +90,7 @@ class BenchPiece(BenchVerbs):
         line = here.line(name)
         if line is not None and isinstance(value, PaperLine):
             if here.piece.has_edge(name):
-                here.put_edge(replace(here.piece.edge(name), path=value.path))
+                here.put_edges(replace(here.piece.edge(name), path=value.path))
             else:
                 here.put_guide(name, value.path)
         elif line is None and here.point(name) is not None and isinstance(value, PaperPoint):

@@ -28,15 +28,17 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
         front.allow(side=1.5 * cm, shoulder=1.5 * cm, neck=6 * mm)
     """
     way = -1.0 if bench.inside_is_left() else 1.0
+    changed = []
     for name, value in allowances.items():
         edge = bench.piece.edge(bench.edge_name(name))
         size = distance(value, f"{bench.where}, allowance on {name}")
-        bench.put_edge(replace(edge, allowance=float(size)))
+        changed.append(replace(edge, allowance=float(size)))
         middle = edge.path.length / 2
         outward = edge.path.normal_at(middle) * way
         at = edge.path.at(middle)
         if size > 0:
             bench.spot(f"{name}_allowance", float(size), at, at + outward * float(size), None, name)
+    bench.put_edges(*changed)
 
 
 @verb
@@ -47,8 +49,7 @@ def say(bench: OpenPiece, /, **names: str) -> None:
 
         front.say(side="side seam", centre="front edge")
     """
-    for name, said in names.items():
-        bench.put_edge(said_as(bench.piece.edge(bench.edge_name(name)), said))
+    bench.put_edges(*(said_as(bench.piece.edge(bench.edge_name(name)), said) for name, said in names.items()))
 
 
 @verb
@@ -99,7 +100,7 @@ def cut(
                 where=bench.where,
                 do=message("refusal.fold_is_curved_do"),
             )
-        bench.put_edge(replace(edge, allowance=0.0))
+        bench.put_edges(replace(edge, allowance=0.0))
     stuff = cast("Cloth", cloth) if cloth else bench.piece.cut.cloth
     plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up)
     if title:

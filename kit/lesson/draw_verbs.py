@@ -200,8 +200,7 @@ def join(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine) -> N
         if order[(order.index(a) + 1) % len(order)] != b:
             raise KitError(f"'{a}' and '{b}' are not neighbours on the outline.", where=bench.where)
     one, two = meeting(bench.path(a), bench.path(b), (a, b), bench.where)
-    bench.put_edge(replace(bench.piece.edge(a), path=one))
-    bench.put_edge(replace(bench.piece.edge(b), path=two))
+    bench.put_edges(replace(bench.piece.edge(a), path=one), replace(bench.piece.edge(b), path=two))
 
 
 @verb

@@ -135,6 +135,7 @@ def interface(
     beside = {ends[0]: (lying[0], lying[0].head[0]), ends[1]: (lying[-1], lying[-1].tail[0])}
     own = {(f"{s.piece}_{s.edge}" if len(lying) > 1 else s.edge): (run, s.edge) for run in lying for s in run.stretches}
     fold = ""
+    changed = []
     for edge in bench.piece.edges:
         name = edge.name
         run, there = {**own, **beside}.get(name, (None, ""))
@@ -143,7 +144,8 @@ def interface(
             fold, width = name, 0.0
         elif more is not None:
             width = more
-        bench.put_edge(replace(edge, allowance=width))
+        changed.append(replace(edge, allowance=width))
+    bench.put_edges(*changed)
     plan = lying[0].piece.cut
     halves = bool(plan.fold) and not fold  # the run leaves the fold: one for each side
     count, mirrored = (plan.count * 2, True) if halves else (plan.count, plan.mirrored and not fold)

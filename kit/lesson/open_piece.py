@@ -112,13 +112,10 @@ class OpenPiece:
         """Replace the piece by one that differs in these fields."""
         self.piece = replace(self.piece, **fields)
 
-    def put_edge(self, edge: Edge) -> None:
-        """An edge in the place of the one of its name, or after the last."""
-        edges = self.piece.edges
-        if self.piece.has_edge(edge.name):
-            self.change(edges=tuple(edge if one.name == edge.name else one for one in edges))
-        else:
-            self.change(edges=(*edges, edge))
+    def put_edges(self, *edges: Edge) -> None:
+        """Edges in the place of those of their names."""
+        new = {edge.name: edge for edge in edges}
+        self.change(edges=tuple(new.get(one.name, one) for one in self.piece.edges))
 
     def put_guide(self, name: str, path: Path) -> None:
         self.change(guides=_put(self.piece.guides, name, path))
