@@ -35,8 +35,8 @@ _NOTHING: Fills = {}
 
 @dataclass(frozen=True)
 class Asked:
-    """A call of a verb while it is read: who reads, the operation's name as refusals say it, the arguments as written,
-    and the fields read so far."""
+    """A call of a verb while it is read: who reads, the operation's name as refusals say it, what is written for each
+    field, and the fields read so far."""
 
     reader: Reader
     where: str
@@ -130,6 +130,7 @@ def run(
 def meets(
     other: str,
     *,
+    argument: str = "",
     closes: How | None = None,
     takes: str | Sequence[str] = (),
     role: PieceRole = "",
@@ -143,7 +144,8 @@ def meets(
         pair = (given, asked.given[other]) if first else (asked.given[other], given)
         return asked.reader.pair(*pair, asked.where)[0 if first else 1]
 
-    return _field(Reads(read, "Runs", "place", closes=closes, takes=_takes(takes), role=role, fills=fills))
+    shape = Reads(read, "Runs", "place", EMPTY, argument, closes, _takes(takes), "", role, fills)
+    return _field(shape)
 
 
 def row(
@@ -248,6 +250,24 @@ def flag(*, default: bool) -> Any:
     return _field(Reads(lambda given, asked, name: bool(given), "bool", default=default, fills=_NOTHING), default)
 
 
+def strip(*, default: Any = EMPTY, argument: str = "", fills: Fills | None = None) -> Any:
+    """A strip, by its name. With `default=None` it is written by name and may be left out; its name is then empty."""
+    free = default is None
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        return "" if given is None and free else asked.reader.strip(given, asked.where)
+
+    way: Way = "name" if free else "place"
+    kind = "StripHandle | None" if free else "StripHandle"
+    shape = Reads(read, kind, way, default, argument, fills={"": "strip"} if fills is None else fills)
+    return _field(shape, "" if free else EMPTY)
+
+
+def fixed(held: Any) -> Any:
+    """What an operation holds always: a field that others of its kind let choose."""
+    return _field(Reads(lambda given, asked, name: held, "", "none", fills=_NOTHING), held)
+
+
 # ---- marks and folds ------------------------------------------------------------------------------------------
 
 
@@ -286,7 +306,7 @@ def read_by(
 
 def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
     """What a field fills in the sentences: {name: (value, kind)}."""
-    if value is None:
+    if value is None or value == "":
         return {}
     found: dict[str, tuple[Any, str]] = {}
     for called, kind in (reads.fills or {}).items():

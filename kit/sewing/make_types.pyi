@@ -297,10 +297,10 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        first: Size,
-        second: Size,
         press: str = "one side",
         ease: Size = 0,
+        first: Size,
+        second: Size,
         trim: Size | None = None,
     ) -> None:
         """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
@@ -411,14 +411,14 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        allowance: Size,
         press: str = "open",
-        finish: str = "zigzag",
-        opening: Opening | None = None,
         ease: Size = 0,
+        allowance: Size,
+        finish: Literal["bound", "zigzag", "overlock", "pinked", "none"] = "zigzag",
+        opening: Opening | None = None,
         together: bool = False,
         binding: StripHandle | None = None,
-        ends: str = "raw edge",
+        ends: Literal["raw edge", "stitch line"] = "raw edge",
     ) -> None:
         """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
         overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both

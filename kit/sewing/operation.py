@@ -84,6 +84,11 @@ class Operation:
     def agree(cls, asked: Asked) -> None:
         """Raises `KitError` where the fields, each read by itself, do not go together (`asked.read`)."""
 
+    @classmethod
+    def made(cls, asked: Asked) -> Operation:
+        """The operation of the fields as read; of another class where they ask for it."""
+        return cls(**asked.read)
+
     def _held(self) -> list[tuple[str, Reads, Any]]:
         """(name, how it is read, value) of every field."""
         return [(name, reads, getattr(self, name)) for name, reads in reads_of(type(self)).items()]
@@ -268,6 +273,8 @@ def operation(*, verb: str) -> Callable[[type[T]], type[T]]: ...
         fields.word,
         fields.direction,
         fields.flag,
+        fields.strip,
+        fields.fixed,
         fields.mark,
         fields.read_by,
     ),
@@ -296,12 +303,13 @@ def _verb(cls: type[Operation], name: str) -> Callable[..., Operation]:
         bound = signature.bind(reader, *given, **named)
         bound.apply_defaults()
         where = cls.called or name.replace("_", " ")
-        asked = Asked(reader, where, bound.arguments, {})
+        asked = Asked(
+            reader, where, {field: bound.arguments.get(how.argument or field) for field, how in reads.items()}, {}
+        )
         for field, how in reads.items():
-            argument = how.argument or field
-            asked.read[field] = how.read(bound.arguments.get(argument), asked, argument)
+            asked.read[field] = how.read(asked.given[field], asked, how.argument or field)
         cls.agree(asked)
-        return cls(**asked.read)
+        return cls.made(asked)
 
     write.__name__ = write.__qualname__ = name
     write.__doc__ = cls.__doc__

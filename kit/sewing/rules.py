@@ -10,7 +10,7 @@ An `Of` alone is what an operation gives, undoes and wants (see `kit.sewing.oper
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Literal, NamedTuple, Protocol
 
 from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
@@ -118,10 +118,11 @@ class Excess:
     by: Callable[[Any], float]
     of: str
     slack: float = 0.0
+    values: Mapping[str, Value] = field(default_factory=dict)
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         amount = self.by(operation)
-        return (Case(amount <= self.slack, _row(getattr(operation, self.of))[0], amount=amount),)
+        return (Case(amount <= self.slack, _row(getattr(operation, self.of))[0], amount=amount, values=self.values),)
 
 
 @dataclass(frozen=True)
@@ -138,10 +139,10 @@ class Rule:
 
     `says` and `do` are the keys of other messages than `<code>` and `<code>_do`. `tells` names what fills the message:
     place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or a field of the
-    operation (mm, said as an allowance). `each`: every run that breaks it is told, not the first alone. `when`: the
-    rule is asked only where this is true of the operation. `on`: the field whose first run it is told of, where that is
-    not the one that broke it. `ends`: once it is broken the rules after it are not asked any more, of that run
-    ("run") or at all ("all")."""
+    operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that breaks it is told,
+    not the first alone. `when`: the rule is asked only where this is true of the operation. `on`: the field whose first
+    run it is told of, where that is not the one that broke it. `ends`: once it is broken the rules after it are not
+    asked any more, of that run ("run") or at all ("all")."""
 
     condition: Condition
     code: str
@@ -149,6 +150,7 @@ class Rule:
     says: str = ""
     do: str = ""
     tells: tuple[str, ...] = ("place",)
+    do_tells: tuple[str, ...] = ()
     each: bool = False
     when: Callable[[Any], bool] | None = None
     on: str = ""
@@ -167,11 +169,15 @@ class Rule:
         """What the rule says of a case that breaks it."""
         told_of = _row(getattr(operation, self.on))[0] if self.on else case.at
         run = told_of if isinstance(told_of, Run) else Run(told_of.piece, (told_of.mark.edge,), told_of.side)
-        if case.edge and "edge" in self.tells:
+        if case.edge and not self.on:
             run = Run(run.piece, (case.edge,), run.side)
-        values = {name: self._value(name, operation, pattern, case, run) for name in self.tells}
-        says, do = (f"sewing_trouble.{key}" for key in (self.says or self.code, self.do or f"{self.code}_do"))
-        return refuse(pattern, run, self.code, message(says, **values), message(do), case.amount, self.level)
+        of = (operation, pattern, case, run)
+        says = message(f"sewing_trouble.{self.says or self.code}", **self._values(self.tells, *of))
+        do = message(f"sewing_trouble.{self.do or f'{self.code}_do'}", **self._values(self.do_tells, *of))
+        return refuse(pattern, run, self.code, says, do, case.amount, self.level)
+
+    def _values(self, names: tuple[str, ...], *of: Any) -> dict[str, Value]:
+        return {name: self._value(name, *of) for name in names}
 
     def _value(self, name: str, operation: Any, pattern: Cut, case: Case, run: Run) -> Value:
         if name in case.values:

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
-from typing import ClassVar
+from typing import Any
 
 from kit.diagnostic import Diagnostic, Told, measured, message, per_cent
 from kit.piece.dart import mouths_length
 from kit.sewing.cut import Cut
+from kit.sewing.fields import Asked, meets, read_by
 from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence
+from kit.sewing.operation import Operation, Sentence, Telling, operation
 from kit.sewing.outcome import Effect, Fact
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
@@ -26,20 +27,43 @@ EASED_EASE = 0.15
 MOST_EASE = 3000.0  # mm by which a gathered edge may be longer
 
 
-@dataclass(frozen=True, kw_only=True)
+def pressing(*more: str, default: str) -> Any:
+    """How a seam is pressed: open, to one side, towards one of its pieces, or one of `more` words."""
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        return asked.reader.pressing(given, asked.read["a"] + asked.read["b"], asked.where, *more)
+
+    return read_by(read, "str", default=default, held=default)
+
+
+def eased() -> Any:
+    """By how much (mm on each half) one row is longer on purpose: a length, or "gathered" for all that the edges
+    differ by, drawn up before."""
+
+    def read(given: Any, asked: Asked, name: str) -> float:
+        return read_ease(asked.reader, asked.read["a"], asked.read["b"], given, asked.where)
+
+    return read_by(read, "Size", default=0, held=0.0)
+
+
+def read_ease(reader: Reader, a: tuple[Run, ...], b: tuple[Run, ...], ease: Size, where: str) -> float:
+    """The ease of a seam as it is written."""
+    if ease == "gathered":
+        return abs(sum(gap for _, _, gap in gaps_of(reader.cut, a, b)))
+    return read_size(ease, f"{where}, ease", MOST_EASE)
+
+
+@operation
 class Seam(Operation):
     """Two runs (or rows of runs) `a` and `b` joined along their stitch lines. `press` is "open", "one side"
     or the piece pressed towards; `ease` mm by which the longer run is longer on purpose, on each half."""
 
-    crosses: ClassVar[bool] = True
+    crosses = True
 
-    a: tuple[Run, ...]
-    b: tuple[Run, ...]
-    press: str = "open"
-    ease: float = 0.0
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.a + self.b
+    a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance")
+    b: tuple[Run, ...] = meets("a", closes="sewn", takes="allowance")
+    press: str = pressing(default="open")
+    ease: float = eased()
 
     @property
     def joins(self) -> tuple[tuple[Run, Run], ...]:
@@ -91,11 +115,22 @@ class Seam(Operation):
         return Sentence("press_towards", {"piece": ((self.press,), "piece")})
 
     def effect(self, pattern: Cut) -> Effect:
-        return Effect(unpressed=self.runs()) if self.press == "later" else Effect()
+        found = super().effect(pattern)
+        return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         rows = unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
-        return rows or fullness(state, pattern, self)
+        return (rows or fullness(state, pattern, self)) + super().check(state, pattern)
+
+
+def pinned(faces: str) -> Telling:
+    """How the two are laid together, right or wrong sides, what is matched, and what is eased in."""
+    return lambda seam, pattern: (seam._pin(faces), *seam._match(pattern), *seam._ease())
+
+
+def pressed(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
+    """How the seam is pressed."""
+    return (seam._press(),)
 
 
 def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Diagnostic, ...]:
@@ -138,14 +173,6 @@ def pairs(a: tuple[Run, ...], b: tuple[Run, ...]) -> list[tuple[tuple[Run, ...],
     if len(a) == len(b):
         return [((x,), (y,)) for x, y in zip(a, b, strict=True)]
     return [(a, b)]
-
-
-def read_ease(reader: Reader, a: tuple[Run, ...], b: tuple[Run, ...], ease: Size, where: str) -> float:
-    """By how much (mm on each half) one row is longer on purpose: a length, or "gathered" for all that the edges
-    differ by, drawn up before."""
-    if ease == "gathered":
-        return abs(sum(gap for _, _, gap in gaps_of(reader.cut, a, b)))
-    return read_size(ease, f"{where}, ease", MOST_EASE)
 
 
 def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
