@@ -54,13 +54,20 @@ class Cubic(Curve):
 
     @classmethod
     def square(
-        cls, start: Point, start_direction: Vector, end: Point, end_direction: Vector, fullness: float = 1.0
+        cls,
+        start: Point,
+        start_direction: Vector,
+        end: Point,
+        end_direction: Vector,
+        fullness: float = 1.0,
+        *,
+        turned: bool = False,
     ) -> Cubic:
         """The smooth curve that leaves `start` along `start_direction` and arrives at `end` travelling along
         `end_direction`. `fullness` scales both handles (1 is nearest to a circle).
 
-        Raises `KitError` when the ends coincide, or when the curve would cross itself or double back
-        (anywhere travel away from its end).
+        Raises `KitError` when the ends coincide, or when the curve would cross itself or, unless it may be `turned`,
+        double back (anywhere travel away from its end).
         """
         fullness = float(fullness)
         chord = end - start
@@ -88,7 +95,7 @@ class Cubic(Curve):
                 where=place(crossing),
                 do=message("refusal.curve_crosses_do"),
             )
-        t = curve.doubling_back()
+        t = None if turned else curve.doubling_back()
         if t is not None:
             off = max(abs(math.degrees(theta)), abs(math.degrees(phi)))
             raise KitError(

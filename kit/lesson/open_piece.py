@@ -20,6 +20,7 @@ from kit.piece.role import EdgeRole
 from kit.units import Length
 
 T = TypeVar("T")
+_SAME = 0.5
 
 
 class OpenPiece:
@@ -105,6 +106,20 @@ class OpenPiece:
         points = [p for e in self.piece.edges for c in e.path.curves for p in (c.start, c.point(0.5))]
         area = sum(p.x * q.y - q.x * p.y for p, q in zip(points, [*points[1:], *points[:1]], strict=True))
         return area > 0
+
+    def edge_paths(self) -> tuple[Path, ...]:
+        """The edges drawn so far."""
+        return tuple(edge.path for edge in self.piece.edges)
+
+    def is_far_half(self, point: Point) -> bool:
+        """Whether a point lies on a mirrored half, where in is to the right: on a piece worn in front or behind that
+        lies mostly to the left of the centre line; on one drawn whole, alike to both sides, to the left of that line.
+        What a half reaches beyond the centre, for a wrap or a lap, belongs to that half."""
+        if not self.piece.worn or not self.piece.edges:
+            return False
+        boxes = [edge.path.bounds() for edge in self.piece.edges]
+        more = min(box[0] for box in boxes) + max(box[2] for box in boxes)
+        return point.x < -1e-6 if abs(more) < _SAME else more < 0
 
     # ---- changing it ----------------------------------------------------------------------------------
 

@@ -7,20 +7,21 @@ paper lies: "up" to the neck, "down" to the hem, "out" to the side seam, "in" to
 
 from __future__ import annotations
 
-from typing import Protocol
+from typing import Protocol, cast
 
 from kit.diagnostic import Told, Value, measured, message, named_edge, number
 from kit.errors import KitError, near
-from kit.geometry import Cubic, Line, Path, Point, Vector, parallel
+from kit.geometry import Line, Path, Point, Vector, parallel
+from kit.lesson import compass
+from kit.lesson.curving import DIRECTIONS, Way, along_way, cloth_side, curve, double_back, square_way
 from kit.units import Length, Size, length
 
-DIRECTIONS = {"up": Vector(0, 1), "down": Vector(0, -1), "out": Vector(1, 0), "in": Vector(-1, 0)}
 FAR = 4000.0
 REACH = 50.0
 
 
 class Sheet(Protocol):
-    """What a point or line needs of the piece it lies on."""
+    """A piece that a point or line can be put on: an open one, or its handle in a step."""
 
     @property
     def piece_name(self) -> str: ...
@@ -32,11 +33,36 @@ class Sheet(Protocol):
         """Whether the cloth lies to the left when the outline is walked in edge order."""
 
 
-def heading(direction: str) -> Vector:
-    """The unit vector of a direction word."""
+class Paper(Sheet, Protocol):
+    """What a point or line needs of the piece it lies on."""
+
+    def edge_paths(self) -> tuple[Path, ...]:
+        """The edges drawn so far."""
+
+    def is_far_half(self, point: Point) -> bool:
+        """Whether a point lies on a half that is mirrored, where in is to the right and out to the left."""
+
+
+def _paper(sheet: Sheet) -> Paper:
+    """The open piece, where its handle is given."""
+    return cast("Paper", getattr(sheet, "_open", sheet))
+
+
+def heading(direction: str, sheet: Paper | None = None, at: Point | None = None) -> Vector:
+    """The unit vector of a direction word; on a mirrored half in and out keep their sense."""
     if direction not in DIRECTIONS:
         raise KitError(f"'{direction}' is not a direction on the paper.", do=near(direction, DIRECTIONS))
-    return DIRECTIONS[direction]
+    found = DIRECTIONS[direction]
+    return found * -1.0 if found.x and sheet is not None and at is not None and sheet.is_far_half(at) else found
+
+
+def said_toward(toward: str, sheet: Paper, at: Point) -> Vector | str:
+    """What an author says with `toward`: a direction of the paper, "inside", "outside", or "" for nothing."""
+    if toward in ("", "inside", "outside"):
+        return toward
+    if toward not in DIRECTIONS:
+        raise KitError(f"toward={toward!r} is no direction.", do=near(str(toward), (*DIRECTIONS, "inside", "outside")))
+    return heading(toward, sheet, at)
 
 
 def distance(value: Size, what: Told) -> Length:
@@ -53,7 +79,7 @@ class PaperPoint:
     """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
 
     def __init__(self, sheet: Sheet, point: Point) -> None:
-        self.sheet: Sheet = getattr(sheet, "_open", sheet)  # a piece is named by its handle, too
+        self.sheet: Paper = _paper(sheet)
         self.point = point
 
     @property
@@ -76,6 +102,9 @@ class PaperPoint:
         """
         return Length(self.point.y)
 
+    def _heading(self, direction: str) -> Vector:
+        return heading(direction, self.sheet, self.point)
+
     def _moved(self, direction: Vector, how_far: Size, verb: str) -> PaperPoint:
         size = distance(how_far, verb)
         end = self.point + direction * float(size)
@@ -89,7 +118,7 @@ class PaperPoint:
 
             raised = front.shoulder_tip.up(1 * cm)
         """
-        return self._moved(DIRECTIONS["up"], how_far, "up")
+        return self._moved(self._heading("up"), how_far, "up")
 
     def down(self, how_far: Size) -> PaperPoint:
         """The point this far straight down.
@@ -98,7 +127,7 @@ class PaperPoint:
 
             lower = front.centre_neck.down(2 * cm)
         """
-        return self._moved(DIRECTIONS["down"], how_far, "down")
+        return self._moved(self._heading("down"), how_far, "down")
 
     def out(self, how_far: Size) -> PaperPoint:
         """The point this far toward the side seam.
@@ -107,7 +136,7 @@ class PaperPoint:
 
             wider = front.neck_point.out(1 * cm)
         """
-        return self._moved(DIRECTIONS["out"], how_far, "out")
+        return self._moved(self._heading("out"), how_far, "out")
 
     def into(self, how_far: Size) -> PaperPoint:
         """The point this far toward, or past, the centre line.
@@ -116,7 +145,7 @@ class PaperPoint:
 
             inside = front.shoulder_tip.into(1 * cm)
         """
-        return self._moved(DIRECTIONS["in"], how_far, "into")
+        return self._moved(self._heading("in"), how_far, "into")
 
     def toward(self, other: PaperPoint, how_far: Size) -> PaperPoint:
         """The point this far along the straight line to `other`.
@@ -156,7 +185,7 @@ class PaperPoint:
 
             yoke = front.centre_neck.down(8 * cm).ruled("out", 20 * cm)
         """
-        return self._line(self._moved(heading(direction), how_far, "ruled").point)
+        return self._line(self._moved(self._heading(direction), how_far, "ruled").point)
 
     def across(self, line: PaperLine, direction: str = "in") -> PaperPoint:
         """Where a line squared across from here meets `line` (carried on if straight).
@@ -165,7 +194,7 @@ class PaperPoint:
 
             level = front.underarm_point.across(front.centre, "in")
         """
-        ray = Path.of(Line(self.point, self.point + heading(direction) * FAR))
+        ray = Path.of(Line(self.point, self.point + self._heading(direction) * FAR))
         path = line.path
         if path.is_straight:
             path = path.extended(FAR, end="start").extended(FAR, end="end")
@@ -180,23 +209,78 @@ class PaperPoint:
         *,
         square_to: PaperLine | None = None,
         along: PaperLine | None = None,
+        toward: str = "",
         end_square_to: PaperLine | None = None,
         end_along: PaperLine | None = None,
+        end_toward: str = "",
         fullness: float = 1.0,
     ) -> PaperLine:
         """A smooth curve to `target`. It leaves square to, or along, a line through this point, and arrives
         square to, or along, one through the target; where none is named it heads straight for the other end.
 
+        Of the two ways along a line it takes the shorter one, of those square to the end of an edge the one on the
+        cloth's side where it can. `toward` says in which direction it leaves, `end_toward` in which it arrives: "in",
+        "out", "up", "down", "inside", "outside"; so said it may turn back a little, or in an S, and a curve that goes
+        halfway round or more and is alike at both ends is part of a circle. For a circle use `arc`.
 
         Example::
 
             neck = front.centre_neck.curve_to(front.neck_point, square_to=front.centre)
         """
-        chord = (target.point - self.point).unit()
-        leave = _at_end(square_to, along, self.point, chord)
-        arrive = _at_end(end_square_to, end_along, target.point, chord)
-        curve = Cubic.square(self.point, leave, target.point, arrive, fullness)
-        return PaperLine(self.sheet, Path.of(curve))
+        chord = target.point - self.point
+        leave = _at_end(square_to, along, self, chord, toward, arriving=False)
+        arrive = _at_end(end_square_to, end_along, target, chord, end_toward, arriving=True)
+        return PaperLine(self.sheet, Path.of(curve(self.point, leave, target.point, arrive, fullness)))
+
+    def arc(
+        self,
+        target: PaperPoint | None = None,
+        *,
+        about: PaperPoint | str | None = None,
+        radius: Size | None = None,
+        angle: float | None = None,
+        length: Size | None = None,
+        through: PaperPoint | None = None,
+        toward: str = "",
+        far: bool = False,
+    ) -> PaperLine:
+        """Part of a circle, as a compass draws it, beginning here: about a centre, of a radius, or through a point.
+
+        About a centre, a point or a direction ("up" with `radius=20 * cm`), it goes round through `angle` degrees, up
+        to 360, or for a `length` along the arc, setting out `toward` "in", "out", "up" or "down"; or the shorter way to
+        where the line from the centre to `target` crosses it. To a `target` it is drawn with a `radius` or an `angle`,
+        its belly `toward` a direction (of two such arcs the larger one when `far`), or `through` a third point.
+
+        Example::
+
+            waist = front.centre_hip.arc(about="up", radius=11 * cm, length=17 * cm, toward="out")
+            middle = front.centre_hip.up(11 * cm)
+            hem = front.centre_hip.down(20 * cm).arc(about=middle, angle=90, toward="out")
+        """
+        reach = None if radius is None else distance(radius, "arc")
+        centre = about.point if isinstance(about, PaperPoint) else None
+        if isinstance(about, str):
+            if reach is None:
+                raise KitError(f"how far {about} the centre lies is not said.", do="Say radius=20 * cm with it.")
+            centre = self.point + self._heading(about) * float(reach)
+            self.sheet.note(reach, self.point, centre)
+        elif centre is not None and reach is not None:
+            raise KitError(
+                "the centre says how large the arc is, and so does radius=.",
+                do='Leave radius out, or say in which direction the centre lies: about="up".',
+            )
+        drawn = compass.arc(
+            self.point,
+            None if target is None else target.point,
+            centre=centre,
+            radius=None if reach is None else float(reach),
+            angle=angle,
+            length=None if length is None else float(distance(length, "arc")),
+            through=None if through is None else through.point,
+            toward=heading(toward, self.sheet, self.point) if toward else None,
+            far=far,
+        )
+        return PaperLine(self.sheet, Path.of(drawn))
 
     def distance_to(self, other: PaperPoint) -> Length:
         """How far it is to `other`, straight.
@@ -213,24 +297,33 @@ class PaperPoint:
         return PaperLine(self.sheet, Path.of(Line(self.point, end)))
 
 
-def _at_end(square: PaperLine | None, along: PaperLine | None, at: Point, chord: Vector) -> Vector:
-    """The direction of travel at one end, turned toward the way the curve goes."""
-    if square is None and along is None:
-        return chord
+def _at_end(
+    square: PaperLine | None, along: PaperLine | None, end: PaperPoint, chord: Vector, toward: str, *, arriving: bool
+) -> Way:
+    """The direction of travel at one end."""
     line = square or along
-    assert line is not None
-    tangent = line.path.tangent_at(line.path.nearest(at))
-    direction = tangent.left() if square is not None else tangent
-    return direction if direction.dot(chord) >= 0 else direction * -1.0
+    said = said_toward(toward, end.sheet, end.point)
+    if line is None:
+        if not isinstance(said, Vector):
+            if said:
+                raise KitError(f"toward={toward!r} needs a line.", do="Name the line it is square to.")
+            return Way(chord.unit())
+        return Way(said, sure=True)
+    tangent = line.path.tangent_at(line.path.nearest(end.point))
+    if square is None:
+        return along_way(tangent, chord, said, line.told)
+    cloth = line._cloth_side(end.point)
+    return square_way(tangent.left(), chord, cloth, said, line.told, arriving=arriving)
 
 
 class PaperLine:
     """A line, straight or curved, on a piece; an edge when it has a `name`."""
 
-    def __init__(self, sheet: Sheet, path: Path, name: str = "") -> None:
-        self.sheet: Sheet = getattr(sheet, "_open", sheet)  # a piece is named by its handle, too
+    def __init__(self, sheet: Sheet, path: Path, name: str = "", beside: Path | None = None) -> None:
+        self.sheet: Paper = _paper(sheet)
         self.path = path
         self.name = name
+        self._beside = beside  # the line it was squared from
 
     @property
     def said(self) -> str:
@@ -342,11 +435,11 @@ class PaperLine:
         along = 0.0 if at == "start" else self.path.length
         begin = self.path.at(along)
         normal = self.path.normal_at(along)
-        if normal.dot(heading(direction)) < 0:
+        if normal.dot(heading(direction, self.sheet, begin)) < 0:
             normal = normal * -1.0
         end = begin + normal * float(size)
         self.sheet.note(size, begin, end)
-        return PaperLine(self.sheet, Path.of(Line(begin, end)))
+        return PaperLine(self.sheet, Path.of(Line(begin, end)), beside=self.path)
 
     def parallel(self, how_far: Size, toward: str) -> PaperLine:
         """The parallel at this distance, toward a direction of the paper or "inside" / "outside".
@@ -361,7 +454,7 @@ class PaperLine:
         if toward in ("inside", "outside"):
             left = self.sheet.inside_is_left() == (toward == "inside")
         else:
-            left = self.path.normal_at(middle).dot(heading(toward)) > 0
+            left = self.path.normal_at(middle).dot(heading(toward, self.sheet, self.path.at(middle))) > 0
         path = parallel(self.path, float(size) if left else -float(size))
         begin = self.path.at(middle)
         self.sheet.note(size, begin, path.at(path.nearest(begin)))
@@ -387,9 +480,10 @@ class PaperLine:
         path = self.path.extended(float(size), end="start" if end == "start" else "end")
         return PaperLine(self.sheet, path, self.name)
 
-    def curve_into(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
+    def curve_into(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:
         """A curve that leaves the end of this line square to it and runs into `other` without a corner, `at`
-        this far along `other`.
+        this far along `other`. It leaves on the cloth's side of an edge where it can, or `toward` "in", "out", "up",
+        "down", "inside" or "outside"; so said it may turn back a little, or in an S.
 
         Example::
 
@@ -411,11 +505,11 @@ class PaperLine:
         join = other.path.at(float(size))
         self.sheet.note(size, other.path.start, join, other.path.between(0.0, size) if size > 1e-6 else None)
         arrive = other.path.tangent_at(float(size))
-        return self._curve(join, arrive, fullness, other)
+        return self._curve(join, arrive, fullness, other, toward)
 
-    def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0) -> PaperLine:
+    def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:
         """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
-        `other` from its start.
+        `other` from its start. `toward` as for `curve_into`.
 
         Example::
 
@@ -424,20 +518,25 @@ class PaperLine:
         """
         size = distance(at, message("refusal.here", place=other.told))
         join = other.path.at(min(float(size), other.path.length))
-        return self._curve(join, self._sided(other.path.normal_at(float(size)), join), fullness, other)
+        arrive = other.path.normal_at(float(size))
+        return self._curve(
+            join, arrive if arrive.dot(join - self.path.end) >= 0 else arrive * -1.0, fullness, other, toward
+        )
 
-    def _sided(self, direction: Vector, target: Point) -> Vector:
-        return direction if direction.dot(target - self.path.end) >= 0 else direction * -1.0
+    def _cloth_side(self, at: Point) -> float:
+        """On which side of this line, at its end `at`, the cloth lies."""
+        beside = () if self._beside is None else (self._beside,)
+        return cloth_side(self.path, at, (*self.sheet.edge_paths(), *beside))
 
-    def _curve(self, join: Point, arrive: Vector, fullness: float, other: PaperLine) -> PaperLine:
-        leave = self._sided(self.path.normal_at(self.path.length), join)
-        chord = join - self.path.end
-        if arrive.dot(chord) < -0.2 * chord.length or leave.dot(chord) <= 0:
-            raise KitError(
-                message("refusal.curve_back", line=self.told, other=other.told),
-                do=message("refusal.curve_back_do", line=self.told, other=other.told),
-            )
-        return PaperLine(self.sheet, Path.of(Cubic.square(self.path.end, leave, join, arrive, fullness)))
+    def _curve(self, join: Point, arrive: Vector, fullness: float, other: PaperLine, toward: str) -> PaperLine:
+        end, chord = self.path.end, join - self.path.end
+        said = said_toward(toward, self.sheet, end)
+        way = square_way(self.path.normal_at(self.path.length), chord, self._cloth_side(end), said, self.told)
+        most = -0.5 if toward else -0.2
+        if arrive.dot(chord) < most * chord.length or (not way.sure and way.first.dot(chord) <= 0):
+            what, do = double_back(self.told, other.told, way.first)
+            raise KitError(what, do=do)
+        return PaperLine(self.sheet, Path.of(curve(end, way, join, Way(arrive, sure=bool(toward)), fullness)))
 
     def mirrored(self, line: PaperLine) -> PaperLine:
         """Mirrored across a straight line.
