@@ -22,6 +22,8 @@ from kit.errors import KitError
 from kit.language import language, say
 
 System = Literal["cm", "inch"]
+Said = Literal["cm", "inch", "in"]
+"""A system as people say it."""
 Style = Literal["draft", "allowance", "finished", "shop"]
 
 _TEXT = re.compile(
@@ -290,6 +292,18 @@ def show_inch(value: float, style: Style = "draft") -> str:
         return _with_unit(mixed(Fraction(math.ceil(abs(float(value)) / 914.4 * step - 1e-6), step)), "yd")
     count = _half_up(abs(float(value)) / 25.4 * step)
     return _with_unit(mixed(Fraction(-count if value < 0 else count, step)), "in")
+
+
+def system_said(units: str, where: str = "") -> System:
+    """The system that is meant by `units`: "cm", or "inch" or "in". `KitError` for another word.
+
+    >>> system_said("in")
+    'inch'
+    """
+    known: dict[str, System] = {"cm": "cm", "inch": "inch", "in": "inch"}
+    if units not in known:
+        raise KitError(f"units are 'cm' or 'inch', not '{units}'.", where=where)
+    return known[units]
 
 
 def show(value: float, system: System = "cm", style: Style = "draft") -> str:

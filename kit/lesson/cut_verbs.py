@@ -102,7 +102,7 @@ def cut(
             )
         bench.put_edges(replace(edge, allowance=0.0))
     stuff = cast("Cloth", cloth) if cloth else bench.piece.cut.cloth
-    plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up)
+    plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up, said=True)
     if title:
         bench.piece = titled(bench.piece, title)
     bench.change(

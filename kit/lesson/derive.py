@@ -7,11 +7,13 @@ Lengths are mm; everything comes from the pieces as they lie now.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from kit.diagnostic import list_of, measured, message, named_edge, titled
+from kit.diagnostic import number as degrees
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point, parallel
 from kit.lesson.pencil import FAR
@@ -208,21 +210,7 @@ def facing(
     left = runs[0].left
     head: Path | None = runs[0].head[1]
     tail: Path | None = runs[-1].tail[1]
-    try:
-        outer = parallel(whole, depth if left else -depth)
-        outer = outer.to(runs[0].head[1], end="start").to(runs[-1].tail[1], end="end")
-    except KitError as error:
-        titles = tuple(dict.fromkeys(run.piece.title or run.piece.name for run in runs))
-        raise KitError(
-            message(
-                "refusal.facing_no_fit",
-                depth=measured(depth),
-                pieces=list_of([titled(title) for title in titles]),
-                what=error.told.says,
-            ),
-            where=where,
-            do=message("refusal.facing_narrower_do"),
-        ) from None
+    outer = _outer(runs, whole, depth, where)
     begin, finish = 0.0, whole.length
     if cut is not None:
         number, by, part = cut
@@ -260,6 +248,49 @@ def facing(
     notches = tuple(replace(n, edge=name) for name, _, found in kept for n in found)
     middle = whole.at((begin + finish) / 2)
     return Facing(tuple(edges), notches, _seam_marks(runs, kept), full, middle)
+
+
+def _outer(runs: Sequence[Laid], whole: Path, depth: float, where: str) -> Path:
+    """The outer edge, from the edge beside the run's start to the one beside its end. `KitError` that names the end,
+    and the angle there, which keeps it from being drawn."""
+    first, last = runs[0], runs[-1]
+    try:
+        outer = parallel(whole, depth if first.left else -depth)
+    except KitError as error:
+        titles = dict.fromkeys(run.piece.title or run.piece.name for run in runs)
+        raise KitError(
+            message(
+                "refusal.facing_no_fit",
+                depth=measured(depth),
+                pieces=list_of(titled(title) for title in titles),
+                what=error.told.says,
+            ),
+            where=where,
+            do=message("refusal.facing_narrower_do"),
+        ) from None
+    ends = (
+        (first, first.head, first.stretches[0], "start", whole.start_tangent),
+        (last, last.tail, last.stretches[-1], "end", whole.end_tangent * -1.0),
+    )
+    for run, (name, path), stretch, end, along in ends:
+        try:
+            outer = outer.to(path, end="start" if end == "start" else "end")
+        except KitError:
+            angle = abs(math.degrees(along.turn_to(path.start_tangent)))
+            raise KitError(
+                message(
+                    "drafting.facing_end",
+                    depth=measured(depth),
+                    edge=named_edge(run.piece.edge(name)),
+                    run=named_edge(run.piece.edge(stretch.edge)),
+                    piece=titled(run.piece.title or run.piece.name),
+                    angle=degrees(round(angle)),
+                    long=measured(path.length),
+                ),
+                where=where,
+                do=message("drafting.facing_end_do", edge=named_edge(run.piece.edge(name))),
+            ) from None
+    return outer
 
 
 def _end_roles(

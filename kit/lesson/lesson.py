@@ -30,7 +30,7 @@ from kit.lesson.publishing import Added, check_cover, check_references, checked,
 from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
 from kit.lesson.working import work
-from kit.units import Size, System, length
+from kit.units import Said, Size, System, length, system_said
 
 F = TypeVar("F", bound=Callable[..., Any])
 WORDS: tuple[str, ...] = get_args(Words)
@@ -38,7 +38,7 @@ WORDS: tuple[str, ...] = get_args(Words)
 
 class Lesson:
     """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
-    "inch" first in every text; `sizes`, the chart readers choose from; `nap` says
+    "inch" ("in") first in every text; `sizes`, the chart readers choose from; `nap` says
     whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
     why each sewing operation is done as it is; `language` is that of the lesson's own words (BCP 47); `shrinkage`, 0 to
     0.3, is how much the cloth loses in length; `cover` is a picture in the lesson's folder, told in `cover_alt`;
@@ -52,7 +52,7 @@ class Lesson:
         title: str,
         *,
         start: Callable[[Body], Sequence[Any]],
-        units: System = "cm",
+        units: Said = "cm",
         sizes: SizeChart | None = None,
         size: str = "",
         edition: str = "1",
@@ -79,15 +79,12 @@ class Lesson:
         cover_alt: str = "",
         variations: Sequence[tuple[str, str]] = (),
     ) -> None:
-        if not callable(start):
-            raise KitError(
-                "a lesson starts from a block or a traced top.", where=title, do="Write, say, start=bodice_block."
-            )
+        _check_start(start, title)
         info = checked(
             LessonInfo(
                 title=title,
                 slug=slug(title),
-                units=units,
+                units=system_said(units, title),
                 edition=str(edition),
                 date=date,
                 author=author,
@@ -247,11 +244,17 @@ class Lesson:
         """Take steps out by their functions' names, or parameters that nothing uses any more."""
         self._write(self._definition.without(*names))
 
-    def variation(self, title: str, **changes: Any) -> Self:
+    def variation(self, title: str, *, start: Callable[[Body], Sequence[Any]] | None = None, **changes: Any) -> Self:
         """A lesson of its own that keeps this one's parameters and steps; change values, replace, add and
-        remove steps on it."""
+        remove steps on it. `start` has it begin from another block or traced top, which needs the pieces, edges and
+        points that the steps name."""
         marks = self._sitting.saved.marks
+        if start is not None:
+            _check_start(start, title)
+            changes["start_notes"] = tuple(getattr(start, "notes", ()))
         definition = defining.variation(self._definition, title, changes, marks)
+        if start is not None:
+            definition = replace(definition, start=start)
         new = _put_together(type(self), definition, sitting_down.varied(self._sitting, definition))
         new._parent = self
         new._listener = listener_of(new)
@@ -300,7 +303,7 @@ class Lesson:
         """Make the change taken back last again; whether there was one."""
         return self._listener.redo()
 
-    def choose(self, *, size: str = "", body: Body | None = None, units: System | None = None) -> None:
+    def choose(self, *, size: str = "", body: Body | None = None, units: Said | None = None) -> None:
         """Choose a size of the chart or a body, and the units read first."""
         self._sitting = sitting_down.chosen(self._sitting, self.sizes, size=size, body=body, units=units)
         self._listener.moved(self.values, whole=False)
@@ -510,3 +513,10 @@ def listening(lesson: Lesson) -> Listener:
 def listen(lesson: Lesson, listener: Listener) -> None:
     """Let `listener` hear what happens to a lesson, instead of whoever did so far."""
     lesson._listener = listener
+
+
+def _check_start(start: object, title: str) -> None:
+    if not callable(start):
+        raise KitError(
+            "a lesson starts from a block or a traced top.", where=title, do="Write, say, start=bodice_block."
+        )

@@ -17,7 +17,7 @@ from kit.errors import KitError, near
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Photo, SewRecord, StepRecord, Video
 from kit.lesson.steps import Entry
 from kit.placeholder import references
-from kit.units import length
+from kit.units import length, system_said
 
 MOST_SHRINKAGE = 0.3
 NAPS: tuple[str, ...] = get_args(Nap)
@@ -56,8 +56,7 @@ def is_language(tag: object) -> bool:
 def checked(info: LessonInfo) -> LessonInfo:
     """`info` with its lists as tuples. Raises `KitError` naming the keyword for a value that cannot be printed."""
     where = info.title
-    if info.units not in ("cm", "inch"):
-        raise KitError(f"units are 'cm' or 'inch', not '{info.units}'.", where=where)
+    units = system_said(info.units, where)
     if info.nap not in NAPS:
         raise KitError(
             f"nap is {', '.join(repr(word) for word in NAPS[:-1])} or {NAPS[-1]!r}, not {info.nap!r}.",
@@ -83,7 +82,7 @@ def checked(info: LessonInfo) -> LessonInfo:
             where=where,
             do='Write a language tag (BCP 47) such as "en", "de" or "pt-BR".',
         )
-    return replace(info, shrinkage=_shrinkage(info), variations=_variations(info), **lists)
+    return replace(info, units=units, shrinkage=_shrinkage(info), variations=_variations(info), **lists)
 
 
 def changed(info: LessonInfo, changes: Mapping[str, Any]) -> LessonInfo:

@@ -17,7 +17,7 @@ from kit.lesson.definition import Definition
 from kit.lesson.fitting import Begun, Fitting
 from kit.lesson.parameter import Parameter
 from kit.lesson.sidecar import Saved
-from kit.units import System
+from kit.units import Said, System, system_said
 
 
 @dataclass(frozen=True)
@@ -83,14 +83,14 @@ def resumed(new: Sitting, former: Sitting, chart: SizeChart, before: SizeChart) 
 
 
 def chosen(
-    sitting: Sitting, chart: SizeChart, *, size: str = "", body: Body | None = None, units: System | None = None
+    sitting: Sitting, chart: SizeChart, *, size: str = "", body: Body | None = None, units: Said | None = None
 ) -> Sitting:
     """With another body, or another size of the `chart`, or units. `KitError` for an unknown size."""
     if body is None and size:
         if size not in chart.names:
             raise KitError(f"there is no size '{size}'.", do=near(size, chart.names))
         body = chart[size]
-    return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else units)
+    return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else system_said(units))
 
 
 def save(sitting: Sitting, definition: Definition) -> None:

@@ -8,7 +8,7 @@ x = 0 for bodice pieces.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Literal, TypeVar
 
@@ -104,7 +104,8 @@ class Grain:
 class CutPlan:
     """How a piece is cut: `count` layers of `cloth`; `mirrored` for a left and a right one; `fold` names the
     edge laid on the fold. `interfacing` is how many layers of interfacing the same shape is cut in.
-    `right_side_up`: cut single with the right side of cloth and pattern up, because its mirror image would not fit."""
+    `right_side_up`: cut single with the right side of cloth and pattern up, because its mirror image would not fit.
+    `said` is False where nobody has planned it, so that these are only the values a fresh piece begins with."""
 
     count: int = 1
     mirrored: bool = False
@@ -112,6 +113,7 @@ class CutPlan:
     cloth: Cloth = "main"
     interfacing: int = 0
     right_side_up: bool = False
+    said: bool = field(default=False, compare=False)
 
 
 @dataclass(frozen=True)

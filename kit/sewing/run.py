@@ -147,6 +147,13 @@ class PieceHandle:
 
     def _half(self, side: Side) -> PieceHandle:
         if side not in self._piece.sides:
+            if not self._piece.cut.said:
+                name = self._piece.name
+                raise KitError(
+                    f"no step says how {self._piece.title} is cut, so it has no {side} half.",
+                    do=f"Write its cutting plan in a drafting step: {name}.cut(2, mirrored=True) for a pair, or "
+                    f'{name}.cut(1, fold="centre").',
+                )
             raise KitError(f"{self._piece.title} has no {side} half: it is cut as one single layer.")
         return PieceHandle(self._piece, side)
 

@@ -25,3 +25,7 @@ drafting-arc_in_line = die drei Punkte liegen auf einer Geraden, oder zwei von i
 drafting-arc_in_line_do = Den mittleren zur Seite rücken.
 drafting-arc_short = ein Radius von { $radius } ist zu klein, um { $chord } zu überspannen.
 drafting-arc_short_do = Mindestens { $least } nehmen oder die Enden näher zusammenrücken.
+
+# $run und $edge sind Kanten, $piece der Titel eines Teils.
+drafting-facing_end = ein Beleg von { $depth } Tiefe passt an einem Ende nicht: dort steht die Kante „{ $edge }“ des Teils „{ $piece }“, { $long } lang, in { $angle }° zur Kante „{ $run }“, und die Außenkante des Belegs trifft nie auf sie.
+drafting-facing_end_do = Den Beleg schmaler machen, ihn entlang „{ $edge }“ weiterführen oder die beiden Kanten näher am rechten Winkel zeichnen.

@@ -25,3 +25,7 @@ drafting-arc_in_line = the three points lie in one straight line, or two of them
 drafting-arc_in_line_do = Move the middle one aside.
 drafting-arc_short = a radius of { $radius } is too small to span { $chord }.
 drafting-arc_short_do = Make it { $least } or more, or bring the ends closer together.
+
+# $run and $edge are edges, $piece the title of a piece.
+drafting-facing_end = a facing { $depth } deep does not fit at one end: there the { $edge } of { $piece }, { $long } long, stands at { $angle }° to the { $run }, and the facing's outer edge never meets it.
+drafting-facing_end_do = Make the facing narrower, let it run on along the { $edge }, or draw the two edges closer to square.

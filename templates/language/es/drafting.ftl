@@ -25,3 +25,7 @@ drafting-arc_in_line = los tres puntos están en una recta, o dos de ellos en el
 drafting-arc_in_line_do = Aparte el del medio.
 drafting-arc_short = un radio de { $radius } es demasiado pequeño para abarcar { $chord }.
 drafting-arc_short_do = Tome { $least } o más, o acerque los extremos.
+
+# $run y $edge son bordes, $piece el título de una pieza.
+drafting-facing_end = una vista de { $depth } de ancho no cabe en un extremo: allí el borde «{ $edge }» de la pieza «{ $piece }», de { $long } de largo, está a { $angle }° del borde «{ $run }», y el borde exterior de la vista nunca lo encuentra.
+drafting-facing_end_do = Haga la vista más estrecha, llévela también a lo largo de «{ $edge }» o trace los dos bordes más cerca del ángulo recto.

@@ -25,3 +25,7 @@ drafting-arc_in_line = les trois points sont sur une droite, ou deux d’entre e
 drafting-arc_in_line_do = Écartez celui du milieu.
 drafting-arc_short = un rayon de { $radius } est trop petit pour enjamber { $chord }.
 drafting-arc_short_do = Prenez { $least } ou plus, ou rapprochez les bouts.
+
+# $run et $edge sont des bords, $piece le titre d’une pièce.
+drafting-facing_end = une parementure de { $depth } de large ne tient pas à un bout : le bord « { $edge } » de la pièce « { $piece } », long de { $long }, y fait { $angle }° avec le bord « { $run } », et le bord extérieur de la parementure ne le rencontre jamais.
+drafting-facing_end_do = Faites la parementure plus étroite, prolongez-la le long de « { $edge } », ou tracez les deux bords plus près de l’angle droit.
