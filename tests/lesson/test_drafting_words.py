@@ -41,7 +41,7 @@ def test_a_facing_too_deep_for_its_curve_says_so(lesson: Lesson) -> None:
         """Deeper than the armhole is round."""
         facing.face(front.armhole, depth=30 * cm, ends=("shoulder", "side"))
 
-    with pytest.raises(KitError, match="a facing 30 cm .* deep does not fit"):
+    with pytest.raises(KitError, match=r"a facing 30 cm .* deep does not fit"):
         lesson.work()
 
 
