@@ -11,8 +11,10 @@ import math
 import re
 from collections.abc import Callable
 
+import numpy as np
 import pytest
 
+from kit import canvas
 from kit.blocks.blank import blank_paper
 from kit.body.chart import workshop_chart
 from kit.errors import KitError
@@ -21,6 +23,7 @@ from kit.language import languages, speaking
 from kit.lesson.bench import BenchPiece
 from kit.lesson.lesson import Lesson
 from kit.lesson.pencil import PaperLine
+from kit.live.canvas.handles import handles
 from kit.picture.draft import step_drawing
 from kit.picture.svg_pen import svg
 from kit.piece.allowance import cut_line
@@ -227,3 +230,23 @@ def test_its_length_is_a_length() -> None:
     assert isinstance(
         bench.place(0, 0).down(5 * cm).arc(about="up", radius=5 * cm, angle=90, toward="out").length, Length
     )
+
+
+def test_the_canvas_moves_a_circle_skirt_by_its_handles(tmp_path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Arcs travel as control points; between two answers the slopes move them, and the radius follows the drag."""
+    monkeypatch.chdir(tmp_path)
+    lesson = circle_skirt(0.75)
+    shown = canvas(lesson)
+    before, (name,) = np.frombuffer(shown.numbers, dtype=np.float32), shown.slopes["names"]
+    assert name == "skirt_length" and [handle.name for handle in handles(lesson, lesson.work())] == [name]
+    slope = np.frombuffer(shown.slopes["rows"], dtype=np.float32)
+    shown.move("skirt_length", 605.0, last=False)
+    after = np.frombuffer(shown.numbers, dtype=np.float32)
+    assert before + 5.0 * slope == pytest.approx(after, abs=0.05)
+    hem = lesson.work().pieces[0].edge("hem").path
+    assert max(math.hypot(x, y) for x, y in zip(after[::2], after[1::2], strict=False)) > 605
+    assert hem.length == pytest.approx((605 + body_radius(lesson)) * 0.75 * math.pi, rel=1e-12)
+
+
+def body_radius(lesson: Lesson) -> float:
+    return lesson.body["waist_girth"] / (2 * math.pi * 0.75)
