@@ -9,6 +9,7 @@ from itertools import pairwise
 from typing import cast
 
 from kit.blocks.block import refuse_verbs
+from kit.blocks.traced_levels import POINTS, with_block_lines
 from kit.body.body import Body
 from kit.diagnostic import Message, message
 from kit.errors import KitError, near
@@ -25,14 +26,6 @@ _UNITS = {"mm": 1.0, "cm": 10.0, "inch": 25.4}
 _LARGEST = 3000.0
 _GAP = 0.05
 
-_CORNERS: dict[tuple[str, str], str] = {
-    ("centre", "neck"): "centre_neck",
-    ("neck", "shoulder"): "neck_point",
-    ("shoulder", "armhole"): "shoulder_tip",
-    ("armhole", "side"): "underarm_point",
-    ("side", "hip"): "side_hip",
-    ("hip", "centre"): "centre_hip",
-}
 _LANDMARKS: dict[tuple[str, str], Landmark] = {
     ("neck", "shoulder"): "neck_point",
     ("shoulder", "armhole"): "shoulder_tip",
@@ -52,7 +45,12 @@ class Traced:
     for other names, of pieces, edges and points: roles={"forstykke": "front", "hals": "neck"}. The centre is cut on
     the fold where it is straight and its name says no more than that, or `roles` does.
 
-    Corners between edges named as on the bodice block get the block's point names, others both edges' names.
+    Corners between edges named as on the bodice block get the block's point names, others both edges' names. A front or
+    back has the lines and points of a block too, as far as the roles of its edges tell them: `waist` (unless `waist` is
+    False: the y of 0 is not the waistline), `bust_line`, `centre_waist`, `side_waist`, `neck_point`, `shoulder_tip`,
+    `underarm_point`. `lines` are others by piece, such as lines={"front": {"hip_line": [(0, -20), (26, -20)]}}.
+    What a step draws of a found line's name takes its place.
+
     Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points, for names
     that stand twice, and for those of verbs of the bench.
     """
@@ -64,6 +62,8 @@ class Traced:
     points: Mapping[str, Mapping[str, Across]] = field(default_factory=dict)
     messages: tuple[str, ...] = field(default=(), compare=False)
     roles: Mapping[str, str] = field(default_factory=dict)
+    lines: Mapping[str, Mapping[str, EdgeLine]] = field(default_factory=dict)
+    waist: bool = True
     drafted: tuple[Piece, ...] = field(init=False, compare=False)
 
     measures = ()
@@ -75,7 +75,7 @@ class Traced:
             )
         if not self.pieces:
             raise KitError("a traced top needs a piece.", where=self.title, do="Give the front's edges.")
-        for name in self.points:
+        for name in (*self.points, *self.lines):
             if name not in self.pieces:
                 raise KitError(f"there is no piece '{name}'.", where=self.title, do=near(name, self.pieces))
         self._check_roles()
@@ -101,7 +101,7 @@ class Traced:
 
     def _check_roles(self) -> None:
         edges = {edge for given in self.pieces.values() for edge in _names(given)}
-        points = {key for given in self.points.values() for key in given}
+        points = {key for given in (*self.points.values(), *self.lines.values()) for key in given}
         for name, role in self.roles.items():
             kinds = ((self.pieces, PIECE_ROLES), (edges, EDGE_ROLES), (points, LANDMARKS))
             known = [word for names, words in kinds if name in names for word in words]
@@ -143,6 +143,12 @@ class Traced:
                 raise KitError(
                     f"the point '{key}' stands twice.", where=where, do="It is a corner already; leave it out."
                 )
+        guides = [
+            (key, _path(spots, factor, f"{where}, line {key}")) for key, spots in self.lines.get(name, {}).items()
+        ]
+        for key, _ in guides:
+            if key in taken or key in names or key in dict(extra):
+                raise KitError(f"the line '{key}' has the name of something else.", where=where, do="Rename it.")
         made = tuple(
             Edge(edge, path, role=cast("EdgeRole | None", self.roles.get(edge)))
             for edge, path in zip(names, paths, strict=True)
@@ -158,8 +164,9 @@ class Traced:
             made,
             cut=CutPlan(fold=sure[0] if len(sure) == 1 else ""),
             points=(*corners, *extra),
+            guides=tuple(guides),
             role=cast("PieceRole | None", self.roles.get(name)),
-            landmarks=_landmarks(made, corners, [key for key, _ in extra], self.roles),
+            landmarks=_landmarks(made, corners, [key for key, _ in (*extra, *guides)], self.roles),
         )
         refuse_verbs(piece, self.title)
         crossing = piece.outline.self_crossing()
@@ -171,7 +178,7 @@ class Traced:
                 where=where,
                 do="Check the points near there and their order.",
             )
-        return piece
+        return with_block_lines(piece, self.waist)
 
 
 def _names(edges: Edges) -> list[str]:
@@ -192,7 +199,7 @@ def _landmarks(
 
 
 def _corner(before: str, after: str) -> str:
-    return _CORNERS.get((before, after), f"{before}_{after}")
+    return POINTS.get((before, after), f"{before}_{after}")
 
 
 def _place(point: Point) -> str:

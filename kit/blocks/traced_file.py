@@ -75,6 +75,7 @@ class TracedFile:
         centre: Any = None,
         outlines: Mapping[str, int | str] | None = None,
         points: Mapping[str, Mapping[str, EdgeEnd]] | None = None,
+        lines: Mapping[str, Mapping[str, tuple[EdgeEnd, EdgeEnd]]] | None = None,
         size: str = "",
         roles: Mapping[str, str] | None = None,
     ) -> Traced:
@@ -86,7 +87,9 @@ class TracedFile:
         corners, lower and upper, whose line is; one corner; or "drawn" to keep the drawing's x. Where nothing is said
         it is the edge that is the centre, by its name or by `roles`, which are given as `Traced` takes them. `waist`
         lies at y = 0: a corner, an edge's name (its end nearest the centre line), how far above the lowest point it
-        is, or "drawn". Both may be given by piece, {"front": 3, "back": 2}.
+        is, or "drawn". Both may be given by piece, {"front": 3, "back": 2}. `points` and `lines` are further ones by
+        piece, a line from one corner or place to another; the waistline, the bust line and the points of a block are
+        found from what the edges are.
 
         Raises `KitError` for corners that are not there, edges that leave part of the outline out or overlap, and
         everything `Traced` refuses.
@@ -99,6 +102,7 @@ class TracedFile:
             )
         made: dict[str, list[tuple[str, Path]]] = {}
         named: dict[str, dict[str, Sequence[float]]] = {}
+        ruled: dict[str, dict[str, Path]] = {}
         messages = list(self.messages)
         taken: dict[int, str] = {}
         for name, edges in pieces.items():
@@ -119,6 +123,10 @@ class TracedFile:
                     key: motion(outline.path.at(outline.along(spot)))
                     for key, spot in (points or {}).get(name, {}).items()
                 }
+                ruled[name] = {
+                    key: Path.line(*(motion(outline.path.at(outline.along(spot))) for spot in pair))
+                    for key, pair in (lines or {}).get(name, {}).items()
+                }
             except KitError as error:
                 raise error.at(where) from None
             messages += [f"{name.capitalize()}: {one}" for one in told]
@@ -127,10 +135,18 @@ class TracedFile:
                 placed = [(edge, path.reversed()) for edge, path in reversed(placed)]
             made[name] = placed
             named[name] = {key: (Length(p.x), Length(p.y)) for key, p in spots.items()}
-        for name in points or {}:
+        for name in (*(points or {}), *(lines or {})):
             if name not in pieces:
                 raise KitError(f"there is no piece '{name}'.", where=title, do=near(name, pieces))
-        return Traced(title, pieces=made, size=size, points=named, messages=tuple(messages), roles=roles or {})
+        return Traced(
+            title,
+            pieces=made,
+            size=size,
+            points=named,
+            lines=ruled,
+            messages=tuple(messages),
+            roles=roles or {},
+        )
 
     def _for(self, name: str, pieces: Mapping[str, Any], outlines: Mapping[str, int | str]) -> TracedOutline:
         if name in outlines:

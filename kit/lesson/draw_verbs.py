@@ -56,9 +56,10 @@ def draw(
         if name not in order[at : at + len(old)]:
             raise KitError(f"'{name}' does not lie next to '{old[0]}'.", where=bench.where)
     kept = {edge.name: edge for edge in bench.piece.edges}
+    for name in lines:
+        bench.free(name)
     inside = dict(bench.piece.guides) | dict(bench.piece.points)
     for name, line in lines.items():
-        bench.free(name)
         if not isinstance(line, PaperLine):
             raise KitError(f"'{name}' must be a line.", where=bench.where, do="For a point use mark().")
         if (name in kept and name not in old) or name in inside:
@@ -221,6 +222,7 @@ def trace(bench: OpenPiece, other: OpenPiece) -> None:
         darts=source.darts,
         pleats=source.pleats,
         landmarks=source.landmarks,
+        found=source.found,
     )
     bench.drawn.update(bench.order)
 

@@ -147,10 +147,17 @@ class OpenPiece:
         self.drawn.update(name for name, path in now.items() if old.get(name) != path)
 
     def free(self, name: str, what: str = "a line or point") -> None:
-        """Refuse a reserved word as a name."""
+        """Refuse a reserved word as a name, and let go what was found of that name."""
         if name in RESERVED:
             raise KitError(
                 f"'{name}' is a word of the bench and cannot name {what}.", where=self.where, do="Choose another name."
+            )
+        if name in self.piece.found:
+            self.change(
+                points=tuple(pair for pair in self.piece.points if pair[0] != name),
+                guides=tuple(pair for pair in self.piece.guides if pair[0] != name),
+                landmarks=tuple(pair for pair in self.piece.landmarks or () if pair[0] != name),
+                found=tuple(one for one in self.piece.found if one != name),
             )
 
     # ---- the record -----------------------------------------------------------------------------------

@@ -125,8 +125,9 @@ class Piece:
 
     `role` is what the piece is and `worn` where on the body ("front", "back" or ""): a back neck facing is a facing
     worn at the back. `landmarks` says which of its points and guides are the neck point, the bust line and the like,
-    as (name, what it is). What is made without a role has the one that name and title give (`kit.piece.role`), found
-    here once and never None afterwards; `by_hand` says that the author set it.
+    as (name, what it is); `found` names those points and guides that nobody drew, such as the waistline of a traced
+    top: whoever draws something of that name replaces it. What is made without a role has the one that name and title
+    give (`kit.piece.role`), found here once and never None afterwards; `by_hand` says that the author set it.
 
     >>> piece = Piece("back_facing", "Back neck facing", ())
     >>> piece.role, piece.worn
@@ -152,6 +153,7 @@ class Piece:
     worn: Worn | None = None
     by_hand: bool = False
     landmarks: tuple[tuple[str, Landmark], ...] | None = None
+    found: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         if self.role is None:

@@ -44,7 +44,10 @@ def test_a_traced_front_is_a_piece_like_the_blocks() -> None:
         "underarm_point",
         "side_hip",
         "centre_hip",
+        "centre_waist",
+        "side_waist",
     }
+    assert set(dict(front.guides)) == {"waist", "bust_line"}
     assert front.outline.self_crossing() is None
     assert front.edge("shoulder").path.is_straight
     assert not front.edge("armhole").path.is_straight

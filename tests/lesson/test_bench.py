@@ -146,7 +146,9 @@ def test_fold_pair_and_marks(half: BenchPiece) -> None:
 
 def test_a_facing_too_deep_for_its_piece_is_refused(half: BenchPiece) -> None:
     facing = BenchPiece(Piece("facing", "Facing", ()))
-    with pytest.raises(KitError, match=r"60 cm .* deep does not fit at one end: there the centre line .* at 126° to the neck edge"):
+    with pytest.raises(
+        KitError, match=r"60 cm .* deep does not fit at one end: there the centre line .* at 126° to the neck edge"
+    ):
         facing.face(half, ("neck",), depth=60 * cm, ends=("centre", "shoulder"))
 
 

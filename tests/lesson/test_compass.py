@@ -237,11 +237,11 @@ def test_the_canvas_moves_a_circle_skirt_by_its_handles(tmp_path, monkeypatch: p
     monkeypatch.chdir(tmp_path)
     lesson = circle_skirt(0.75)
     shown = canvas(lesson)
-    before, (name,) = np.frombuffer(shown.numbers, dtype=np.float32), shown.slopes["names"]
+    before, (name,) = np.frombuffer(shown.answer["numbers"], dtype=np.float32), shown.slopes["names"]
     assert name == "skirt_length" and [handle.name for handle in handles(lesson, lesson.work())] == [name]
     slope = np.frombuffer(shown.slopes["rows"], dtype=np.float32)
     shown.move("skirt_length", 605.0, last=False)
-    after = np.frombuffer(shown.numbers, dtype=np.float32)
+    after = np.frombuffer(shown.answer["numbers"], dtype=np.float32)
     assert before + 5.0 * slope == pytest.approx(after, abs=0.05)
     hem = lesson.work().pieces[0].edge("hem").path
     assert max(math.hypot(x, y) for x, y in zip(after[::2], after[1::2], strict=False)) > 605

@@ -49,8 +49,9 @@ def _cut(bend: Sequence[Cubic]) -> list[Cubic]:
         return _through(bend, long)
     counts = [1] * len(bend)
     for _ in range(SEGMENTS - len(bend)):
-        most = max(range(len(bend)), key=lambda i: long[i] / counts[i])
-        counts[most] += 1
+        # Parts of a circle are equally long but for rounding: the first of them, so that the cuts stay where they are.
+        most = max(part / count for part, count in zip(long, counts, strict=True)) * (1 - 1e-6)
+        counts[next(i for i, part in enumerate(long) if part / counts[i] >= most)] += 1
     return [piece for cubic, count in zip(bend, counts, strict=True) for piece in _pieces(cubic, count)]
 
 
