@@ -16,7 +16,7 @@ from typing import Any, Literal
 from kit.errors import KitError
 from kit.piece.role import PieceRole
 from kit.sewing.outcome import How
-from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, read_size, read_width, read_word
+from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, marks, opening_run, read_size, read_width, read_word
 from kit.sewing.reading import Opening as Opening
 from kit.sewing.reading import Runs as Runs
 from kit.sewing.run import Fold as Fold
@@ -169,6 +169,29 @@ def row(
     return _field(Reads(read, "Runs", way, default, "", closes, _takes(takes), becomes, role, fills), default)
 
 
+def part(
+    *,
+    by_name: bool = False,
+    default: Any = EMPTY,
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
+    fills: Fills | None = None,
+) -> Any:
+    """One edge, a part of it, or an opening marked on it, written in its place or `by_name`. With `default=None` it may
+    be left out."""
+
+    def read(given: Any, asked: Asked, name: str) -> Run | None:
+        if given is None and default is None:
+            return None
+        return opening_run(asked.reader, given, asked.at(name) if by_name else asked.where)
+
+    kind = "Run | Place | None" if default is None else "Run | Place"
+    shape = Reads(
+        read, kind, "name" if by_name else "place", default, "", closes, _takes(takes), fills=fills or {"": "place"}
+    )
+    return _field(shape, default)
+
+
 def opening(a: str, b: str) -> Any:
     """A stretch left open of a seam between the fields `a` and `b`, as (start, end) in mm along the first: written as a
     mark on it or two lengths, or left out."""
@@ -188,10 +211,10 @@ def width(
     most: float = WIDEST_ALLOWANCE,
     said: str = "",
     argument: str = "",
-    fills: str = "allowance",
+    fills: str | Fills = "allowance",
 ) -> Any:
     """A length above zero and up to `most`, mm. With `default=None` it may be left out. `fills`: what kind of length
-    it is in sentences: allowance, length, part."""
+    it is in sentences: allowance, length, part; under another name, as a mapping."""
     return _length(read_width, default, most, said, argument, fills)
 
 
@@ -201,24 +224,23 @@ def size(
     most: float = WIDEST_ALLOWANCE,
     said: str = "",
     argument: str = "",
-    fills: str = "allowance",
+    fills: str | Fills = "allowance",
 ) -> Any:
     """A length that may be zero; else as `width`."""
     return _length(read_size, default, most, said, argument, fills)
 
 
-def _length(reader: Callable[..., float], default: Any, most: float, said: str, argument: str, fills: str) -> Any:
+def _length(
+    reader: Callable[..., float], default: Any, most: float, said: str, argument: str, fills: str | Fills
+) -> Any:
     def read(given: Any, asked: Asked, name: str) -> float | None:
         if given is None and default is None:
             return None
         return reader(given, asked.at(said or name), most)
 
-    return _field(
-        Reads(
-            read, "Size | None" if default is None else "Size", default=default, argument=argument, fills={"": fills}
-        ),
-        _mm(default),
-    )
+    filled = {"": fills} if isinstance(fills, str) else fills
+    kind = "Size | None" if default is None else "Size"
+    return _field(Reads(read, kind, default=default, argument=argument, fills=filled), _mm(default))
 
 
 def word(known: Sequence[str], *, default: Any = EMPTY, fills: Fills = _NOTHING) -> Any:
@@ -250,14 +272,15 @@ def flag(*, default: bool) -> Any:
     return _field(Reads(lambda given, asked, name: bool(given), "bool", default=default, fills=_NOTHING), default)
 
 
-def strip(*, default: Any = EMPTY, argument: str = "", fills: Fills | None = None) -> Any:
-    """A strip, by its name. With `default=None` it is written by name and may be left out; its name is then empty."""
+def strip(*, by_name: bool = False, default: Any = EMPTY, argument: str = "", fills: Fills | None = None) -> Any:
+    """A strip, held by its name, written in its place or `by_name`. With `default=None` it is written by name and may
+    be left out; its name is then empty."""
     free = default is None
 
     def read(given: Any, asked: Asked, name: str) -> str:
         return "" if given is None and free else asked.reader.strip(given, asked.where)
 
-    way: Way = "name" if free else "place"
+    way: Way = "name" if free or by_name else "place"
     kind = "StripHandle | None" if free else "StripHandle"
     shape = Reads(read, kind, way, default, argument, fills={"": "strip"} if fills is None else fills)
     return _field(shape, "" if free else EMPTY)
@@ -282,6 +305,21 @@ def mark(kind: str, *, refused: str, do: str, fills: Fills | None = None) -> Any
         raise KitError(f"{named} {refused}", where=asked.where, do=do)
 
     return _field(Reads(read, "Place", fills=fills or {"place": "mark"}))
+
+
+def places(*, by_name: bool = False, default: Any = EMPTY) -> Any:
+    """Marks: a row of them, written one after another, or `by_name`, one or a list of them; with `default=()` there may
+    be none."""
+    empty = default is not EMPTY
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[Place, ...]:
+        return marks((given,), asked.at(name), empty) if by_name else marks(given, asked.where, empty)
+
+    if by_name:
+        shape = Reads(read, "Place | list[Place] | tuple[Place, ...]", "name", default, fills={"": "mark"})
+    else:
+        shape = Reads(read, "Place", "rest", (), fills={"": "mark"}, needed=not empty)
+    return _field(shape, default)
 
 
 def read_by(

@@ -119,7 +119,7 @@ class Operation:
     @property
     def uses(self) -> Uses:
         """The pieces of its runs, and of the marks it names."""
-        marks = (value for _, _, value in self._held() if isinstance(value, Place))
+        marks = (each for _, _, value in self._held() for each in _row(value) if isinstance(each, Place))
         return Uses(pieces=tuple(dict.fromkeys([*(run.piece for run in self.runs()), *(mark.piece for mark in marks)])))
 
     def effect(self, pattern: Cut) -> Effect:
@@ -212,7 +212,7 @@ class _Words(dict[str, str]):
         return str(getattr(self._operation, name)).replace(" ", "_")
 
 
-def _row(value: Any) -> tuple[Run, ...]:
+def _row(value: Any) -> tuple[Any, ...]:
     return value if isinstance(value, tuple) else (value,)
 
 
@@ -267,6 +267,7 @@ def operation(*, verb: str) -> Callable[[type[T]], type[T]]: ...
         fields.run,
         fields.meets,
         fields.row,
+        fields.part,
         fields.opening,
         fields.width,
         fields.size,
@@ -276,6 +277,7 @@ def operation(*, verb: str) -> Callable[[type[T]], type[T]]: ...
         fields.strip,
         fields.fixed,
         fields.mark,
+        fields.places,
         fields.read_by,
     ),
 )

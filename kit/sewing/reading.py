@@ -187,6 +187,34 @@ class Reader:
         raise KitError(f"{given!r} is not a strip.", where=where, do="Name a strip, such as tie.")
 
 
+def opening_run(reader: Reader, given: Run | Place, where: str) -> Run:
+    """A run from an opening mark, or a run as it is."""
+    if isinstance(given, Place):
+        mark = given.mark
+        if mark.kind != "opening" or not mark.edge:
+            raise KitError(f"{given.said} is no opening.", where=where, do="Name an opening marked on an edge.")
+        return Run(given.piece, (mark.edge,), given.side, float(mark.start), float(mark.end))
+    (run, *more) = reader.runs(given, where)
+    if more:
+        raise KitError("several edges are named.", where=where, do="Name one edge, a part of it or an opening mark.")
+    return run
+
+
+def marks(given: Sequence[object], where: str, empty: bool = False) -> tuple[Place, ...]:
+    """Marks, also in lists."""
+    found: list[Place] = []
+    for each in given:
+        if isinstance(each, list | tuple):
+            found += marks(each, where, empty=True)
+        elif isinstance(each, Place):
+            found.append(each)
+        else:
+            raise KitError(f"{each!r} is not a mark.", where=where, do="Name marks of a piece, as front.left.button_1.")
+    if not found and not empty:
+        raise KitError("no mark is named.", where=where, do="Name at least one, as front.left.button_1.")
+    return tuple(found)
+
+
 def mark_label(opening: Opening | None) -> str:
     if isinstance(opening, Place):
         return opening.mark.label

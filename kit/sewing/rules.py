@@ -10,11 +10,12 @@ An `Of` alone is what an operation gives, undoes and wants (see `kit.sewing.oper
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from itertools import islice, pairwise
 from typing import Any, Literal, NamedTuple, Protocol
 
 from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
-from kit.piece.piece import Side
+from kit.piece.piece import Side, Strip
 from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of, half_facts, place_facts
 from kit.sewing.named import placed
@@ -22,15 +23,15 @@ from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
 from kit.sewing.spans import sides_of
 from kit.sewing.state import State
-from kit.sewing.trouble import refuse
+from kit.sewing.trouble import refuse, trouble
 
 
 class Case(NamedTuple):
-    """One thing a condition was asked of: whether it `holds` there, the run or mark `at` which, the one `edge` of it
-    where only one is meant, the amount (mm) and further values of the message."""
+    """One thing a condition was asked of: whether it `holds` there, the run, mark or strip `at` which, the one `edge`
+    of it where only one is meant, the amount (mm) and further values of the message."""
 
     holds: bool
-    at: Run | Place
+    at: Run | Place | Strip
     edge: str = ""
     amount: float | None = None
     values: Mapping[str, Value] = {}
@@ -52,11 +53,12 @@ def _row(given: object) -> tuple[Any, ...]:
 @dataclass(frozen=True)
 class Of:
     """The fact `what` of all that the operation's field `of` names: of every edge of its runs, or of every half
-    (`each="half"`); of a mark on every half it is meant on."""
+    (`each="half"`); of a mark on every half it is meant on. `size`: a field in mm that the fact tells at its end."""
 
     what: str
     of: str
     each: Literal["edge", "half"] = "edge"
+    size: str = ""
 
     def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
         what = self.what.format(kind=operation.kind)
@@ -65,7 +67,8 @@ class Of:
                 found = place_facts(pattern, (at,), what)
             else:
                 found = (facts_of if self.each == "edge" else half_facts)(pattern, (at,), what)
-            yield from ((at, fact) for fact in found)
+            size = (f"{getattr(operation, self.size):.2f}",) if self.size else ()
+            yield from ((at, (*fact, *size)) for fact in found)
 
     def facts(self, operation: Any, pattern: Cut) -> tuple[Fact, ...]:
         """The facts themselves."""
@@ -134,6 +137,32 @@ class Asking:
 
 
 @dataclass(frozen=True)
+class First:
+    """What is met first where a function walks along and gives (kind, case) of all that is wrong: only the rule of that
+    `kind` is broken."""
+
+    walk: Callable[[Any, State, Cut], Iterable[tuple[str, Case]]]
+    kind: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        return (case for kind, case in islice(self.walk(operation, state, pattern), 1) if kind == self.kind)
+
+
+@dataclass(frozen=True)
+class EndToEnd:
+    """The runs of a field, named as one row, lie end to end by now."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        for before, after in pairwise(_row(getattr(operation, self.of))):
+            values = {"place": placed(pattern, before), "other": placed(pattern, after)}
+            yield Case(
+                state.continuous(pattern, before, after), replace(before, edges=before.edges[-1:]), values=values
+            )
+
+
+@dataclass(frozen=True)
 class Rule:
     """A condition that must hold before an operation is done; with `holds=False`, that must not.
 
@@ -167,14 +196,24 @@ class Rule:
 
     def told(self, operation: Any, pattern: Cut, case: Case) -> Diagnostic:
         """What the rule says of a case that breaks it."""
-        told_of = _row(getattr(operation, self.on))[0] if self.on else case.at
-        run = told_of if isinstance(told_of, Run) else Run(told_of.piece, (told_of.mark.edge,), told_of.side)
-        if case.edge and not self.on:
-            run = Run(run.piece, (case.edge,), run.side)
+        run = self._run(operation, case)
         of = (operation, pattern, case, run)
         says = message(f"sewing_trouble.{self.says or self.code}", **self._values(self.tells, *of))
         do = message(f"sewing_trouble.{self.do or f'{self.code}_do'}", **self._values(self.do_tells, *of))
+        if isinstance(case.at, Strip):
+            piece, edge = (run.piece, run.edges[0]) if self.on else ("", "")
+            return trouble(
+                self.code, says, case.at.title, do, amount=case.amount, piece=piece, edge=edge, level=self.level
+            )
         return refuse(pattern, run, self.code, says, do, case.amount, self.level)
+
+    def _run(self, operation: Any, case: Case) -> Run:
+        """The run it is told of; of a strip no run, unless one is named by `on`."""
+        at = _row(getattr(operation, self.on))[0] if self.on else case.at
+        if isinstance(at, Strip):
+            return Run("", ())
+        run = at if isinstance(at, Run) else Run(at.piece, (at.mark.edge,), at.side)
+        return Run(run.piece, (case.edge,), run.side) if case.edge and not self.on else run
 
     def _values(self, names: tuple[str, ...], *of: Any) -> dict[str, Value]:
         return {name: self._value(name, *of) for name in names}
@@ -182,22 +221,26 @@ class Rule:
     def _value(self, name: str, operation: Any, pattern: Cut, case: Case, run: Run) -> Value:
         if name in case.values:
             return case.values[name]
-        piece = pattern.piece(run.piece)
-        if name == "place":
+        if name == "place" and not isinstance(case.at, Strip):
             return placed(pattern, case.at)
         if name == "edge":
-            return named_edge(piece.edge(run.edges[0]))
+            return named_edge(pattern.piece(run.piece).edge(run.edges[0]))
         if name == "piece":
-            return titled(piece.title)
+            return titled(case.at.title if isinstance(case.at, Strip) else pattern.piece(run.piece).title)
         if name == "amount":
             return measured(case.amount or 0.0)
         return measured(getattr(operation, name), "allowance")
 
 
+def in_a_row(of: str) -> Rule:
+    """The rule that the runs of a field lie end to end."""
+    return Rule(EndToEnd(of), "not_joined_yet", tells=("place", "other"), each=True)
+
+
 def broken(rules: Iterable[Rule], operation: Any, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
     """What the rules have against an operation now, in their order."""
     found: list[Diagnostic] = []
-    over: list[Run | Place] = []
+    over: list[Run | Place | Strip] = []
     for rule in rules:
         cases = [case for case in rule.broken(operation, state, pattern) if case.at not in over]
         found += [rule.told(operation, pattern, case) for case in cases]

@@ -3,7 +3,7 @@ rings, refusals."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import replace
 
 from kit.errors import KitError
@@ -15,8 +15,9 @@ from kit.sewing.facts import lacking as lacking
 from kit.sewing.facts import place_facts as place_facts
 from kit.sewing.operation import Sentence, both_sides
 from kit.sewing.outcome import Closing, How
-from kit.sewing.reading import Reader
-from kit.sewing.run import Place, Run
+from kit.sewing.reading import marks as marks
+from kit.sewing.reading import opening_run as opening_run
+from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.state import State
@@ -25,34 +26,6 @@ from kit.sewing.trouble import refuse as refuse
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0
 """mm of gap through which a small piece can still be turned (common practice, no source)."""
-
-
-def opening_run(reader: Reader, given: Run | Place, where: str) -> Run:
-    """A run from an opening mark, or a run as it is."""
-    if isinstance(given, Place):
-        mark = given.mark
-        if mark.kind != "opening" or not mark.edge:
-            raise KitError(f"{given.said} is no opening.", where=where, do="Name an opening marked on an edge.")
-        return Run(given.piece, (mark.edge,), given.side, float(mark.start), float(mark.end))
-    (run, *more) = reader.runs(given, where)
-    if more:
-        raise KitError("several edges are named.", where=where, do="Name one edge, a part of it or an opening mark.")
-    return run
-
-
-def marks(given: Sequence[object], where: str, empty: bool = False) -> tuple[Place, ...]:
-    """Marks, also in lists."""
-    found: list[Place] = []
-    for each in given:
-        if isinstance(each, list | tuple):
-            found += marks(each, where, empty=True)
-        elif isinstance(each, Place):
-            found.append(each)
-        else:
-            raise KitError(f"{each!r} is not a mark.", where=where, do="Name marks of a piece, as front.left.button_1.")
-    if not found and not empty:
-        raise KitError("no mark is named.", where=where, do="Name at least one, as front.left.button_1.")
-    return tuple(found)
 
 
 def part(pattern: Cut, run: Run, start: float, end: float) -> Run:
