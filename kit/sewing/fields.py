@@ -29,7 +29,8 @@ Way = Literal["place", "rest", "name", "none"]
 EMPTY: Any = Parameter.empty
 """The default of what must be written."""
 Fills = Mapping[str, str]
-"""What a field fills in the sentences: name of the place -> kind (see `operation.Sentence`)."""
+"""What a field fills in the sentences: name of the place ("": its own) -> kind (see `operation.Sentence`). The kind
+"word.finish" is a word of that family; "none" of it fills nothing."""
 _NOTHING: Fills = {}
 
 
@@ -291,6 +292,18 @@ def fixed(held: Any) -> Any:
     return _field(Reads(lambda given, asked, name: held, "", "none", fills=_NOTHING), held)
 
 
+def whole(*, default: int, most: int, refused: str, do: str = "") -> Any:
+    """A whole number from 1 to `most`. Another is refused as "0 <refused>."."""
+
+    def read(given: Any, asked: Asked, name: str) -> int:
+        if isinstance(given, bool) or not isinstance(given, int) or not 1 <= given <= most:
+            fix = do or f"Write a whole number from 1 to {most}."
+            raise KitError(f"{given!r} {refused}.", where=asked.where, do=fix)
+        return given
+
+    return _field(Reads(read, "int", default=default, fills={"": "count"}), default)
+
+
 # ---- marks and folds ------------------------------------------------------------------------------------------
 
 
@@ -349,7 +362,10 @@ def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
     found: dict[str, tuple[Any, str]] = {}
     for called, kind in (reads.fills or {}).items():
         row_of = value if isinstance(value, tuple) or kind in ("strip", "word", "text", "count") else (value,)
-        if kind == "piece":
+        if kind.startswith("word."):
+            if value != "none":
+                found[called or name] = (f"{kind.removeprefix('word.')}.{value}", "word")
+        elif kind == "piece":
             found[called or name] = (tuple(dict.fromkeys(run.piece for run in row_of)), kind)
         elif kind in ("edge", "place", "mark"):
             found[called or name] = (row_of, kind)

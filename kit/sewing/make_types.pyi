@@ -108,9 +108,9 @@ class MakeVerbs:
         *edges: Runs,
         depth: Size,
         turn: Size = 0,
-        by: str = "hand",
-        finish: str = "zigzag",
+        by: Literal["hand", "machine"] = "hand",
         catching: Runs = (),
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
     ) -> None:
         """A hem `depth` deep whose stitches do not show, sewn by "hand" or "machine". `turn`: its raw edge is turned under
@@ -191,7 +191,9 @@ class MakeVerbs:
 
             make.ease_stitch(sleeve.back_cap + sleeve.front_cap, to=36 * cm)"""
 
-    def edge_finish(self, *edges: Runs, stitch: str = "zigzag", leave: bool = False) -> None:
+    def edge_finish(
+        self, *edges: Runs, stitch: Literal["zigzag", "overlock", "pinked"] = "zigzag", leave: bool = False
+    ) -> None:
         """Overcast raw edges. `leave=True`: that is all the edge gets.
 
         Example::
@@ -337,7 +339,7 @@ class MakeVerbs:
         first: Size,
         second: Size = 0,
         catching: Runs = (),
-        finish: str = "zigzag",
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
     ) -> None:
         """Turn an edge up: twice when `second` is given, else once with its raw edge finished.
@@ -577,7 +579,7 @@ class MakeVerbs:
             make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)"""
 
     def topstitch(self, *along: Runs, distance: Size = ..., rows: int = 1) -> None:
-        """Rows on the right side.
+        """Rows on the right side, the first `distance` inside a closed edge or beside a seam, the others 6 mm further in.
 
         Example::
 
@@ -631,11 +633,11 @@ class MakeVerbs:
     def wide_hem(
         self,
         *edges: Runs,
-        depth: Size,
         tape: bool = False,
-        by: str = "hand",
-        finish: str = "zigzag",
+        depth: Size,
+        by: Literal["hand", "machine"] = "hand",
         catching: Runs = (),
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
     ) -> None:
         """A deep hem turned once, eased where its edge curves, its raw edge finished or covered with hem `tape`, sewn down

@@ -51,6 +51,10 @@ class Say(NamedTuple):
 
 Telling = Callable[[Any, Cut], Iterable[Sentence]]
 """A sentence that no key alone can give: (operation, pattern) -> sentences."""
+Keys = tuple[str | Say | Telling, ...]
+Words = tuple[str, ...]
+Rules = tuple[Rule, ...]
+"""The types of `says`, of `tools` and its like, and of `rules`: written in a class that others build on."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -69,16 +73,16 @@ class Operation:
     called: ClassVar[str] = ""
     seam_class: ClassVar[str] = ""
     stitch_type: ClassVar[str] = "301"
-    cautions: ClassVar[tuple[str, ...]] = ("needle",)
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins")
-    notions: ClassVar[tuple[str, ...]] = ("thread",)
+    cautions: ClassVar[Words] = ("needle",)
+    tools: ClassVar[Words] = ("machine", "pins")
+    notions: ClassVar[Words] = ("thread",)
     crosses: ClassVar[bool] = False
-    says: ClassVar[tuple[str | Say | Telling, ...]] = ()
-    why: ClassVar[tuple[str | Say | Telling, ...]] = ()
+    says: ClassVar[Keys] = ()
+    why: ClassVar[Keys] = ()
     gives: ClassVar[tuple[Of, ...]] = ()
     undoes: ClassVar[tuple[Of, ...]] = ()
     wanted: ClassVar[tuple[Of, ...]] = ()
-    rules: ClassVar[tuple[Rule, ...]] = ()
+    rules: ClassVar[Rules] = ()
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
@@ -275,6 +279,7 @@ def operation(*, verb: str) -> Callable[[type[T]], type[T]]: ...
         fields.direction,
         fields.flag,
         fields.strip,
+        fields.whole,
         fields.fixed,
         fields.mark,
         fields.places,

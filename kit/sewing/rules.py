@@ -115,6 +115,18 @@ class Seamed:
 
 
 @dataclass(frozen=True)
+class Pressed:
+    """No seam along a field's runs waits for the iron."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        for run in _row(getattr(operation, self.of)):
+            keys = ((run.piece, side, edge) for side in sides_of(pattern, run) for edge in run.edges)
+            yield Case(state.unpressed.isdisjoint(keys), run)
+
+
+@dataclass(frozen=True)
 class Excess:
     """An amount in mm that is too much: `by` gives it for an operation. It is told of the first run of `of`."""
 

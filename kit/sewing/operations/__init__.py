@@ -16,5 +16,5 @@ def _below(parent: type[Operation]) -> list[type[Operation]]:
     return [each for child in parent.__subclasses__() for each in (child, *_below(child))]
 
 
-KINDS: dict[str, type[Operation]] = {each.kind: each for each in _below(Operation) if each.kind}
+KINDS: dict[str, type[Operation]] = {each.kind: each for each in _below(Operation) if vars(each).get("kind")}
 """Every operation by its kind."""

@@ -4,7 +4,8 @@ rings, refusals."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from typing import Any
 
 from kit.errors import KitError
 from kit.geometry import Path, parallel
@@ -17,6 +18,7 @@ from kit.sewing.operation import Sentence, both_sides
 from kit.sewing.outcome import Closing, How
 from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
+from kit.sewing.rules import Case
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
@@ -141,6 +143,17 @@ def is_ring(state: State, pattern: Cut, runs: tuple[Run, ...]) -> bool:
         if name != pattern.piece(run.piece).fold
     }
     return all(any(end in seam and len(seam & ends) == 2 for seam in state.seams) for end in ends)
+
+
+@dataclass(frozen=True)
+class Ring:
+    """The condition that a field's runs are a closed ring already."""
+
+    of: str
+
+    def cases(self, made: Any, state: State, pattern: Cut) -> tuple[Case, ...]:
+        runs = getattr(made, self.of)
+        return (Case(is_ring(state, pattern, runs), runs[0]),)
 
 
 def alike(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
