@@ -330,9 +330,10 @@ def _parameters(cls: type[Operation]) -> list[inspect.Parameter]:
     """The arguments of a verb: those in their place, a row, those by name, what the class adds before what it has from
     another."""
     ways = {"place": inspect.Parameter.POSITIONAL_OR_KEYWORD, "rest": inspect.Parameter.VAR_POSITIONAL}
-    homes = [vars(each).get("__annotations__", {}) for each in cls.__mro__]
+    homes = [list(vars(each).get("__annotations__", {})) for each in cls.__mro__]
+    order = list(dict.fromkeys(name for home in homes for name in home))
     found: dict[str, inspect.Parameter] = {}
-    for field, how in sorted(reads_of(cls).items(), key=lambda item: [item[0] in home for home in homes].index(True)):
+    for field, how in sorted(reads_of(cls).items(), key=lambda item: order.index(item[0])):
         if how.way == "none":
             continue
         name = how.argument or field
