@@ -51,7 +51,7 @@ class BenchPiece(BenchVerbs):
     def __init__(self, piece: Piece) -> None:
         object.__setattr__(self, "_open", OpenPiece(piece))
 
-    # The rest of what a line or point needs of the piece it lies on (`kit.lesson.pencil.Sheet`).
+    # The rest of what a line or point needs of the piece it lies on (`kit.lesson.headings.Sheet`).
 
     @property
     def piece_name(self) -> str:

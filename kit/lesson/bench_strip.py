@@ -13,7 +13,7 @@ from typing import cast, get_args
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError, near
-from kit.lesson.pencil import distance
+from kit.lesson.headings import distance
 from kit.piece import strips
 from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
 from kit.piece.strips import Join

@@ -10,8 +10,9 @@ from typing import get_args
 
 from kit.diagnostic import list_of, measured, message, named_edge
 from kit.errors import KitError, near
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import PaperLine, distance
+from kit.lesson.pencil import PaperLine
 from kit.lesson.verb import verb
 from kit.piece.corner import Corner, Declared, Rule
 from kit.piece.piece import Edge

@@ -8,7 +8,7 @@ from itertools import pairwise, product
 from kit.diagnostic import message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.lesson.pencil import FAR
+from kit.lesson.headings import FAR
 
 ON_LINE = 0.02
 

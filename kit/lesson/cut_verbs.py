@@ -8,8 +8,9 @@ from typing import cast, get_args
 from kit.diagnostic import message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Path
+from kit.lesson.headings import FAR, distance, heading
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import FAR, PaperLine, PaperPoint, distance, heading
+from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.roles import said_as, titled
 from kit.lesson.verb import verb
 from kit.piece.piece import Cloth, CutPlan, Grain, GrainKind

@@ -11,8 +11,9 @@ from typing import Literal
 
 from kit.errors import KitError, near
 from kit.lesson import moves
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
+from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import verb
 from kit.piece.dart import dart_of
 from kit.piece.dart import intake as taken

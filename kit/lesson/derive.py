@@ -16,7 +16,7 @@ from kit.diagnostic import list_of, measured, message, named_edge, titled
 from kit.diagnostic import number as degrees
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point, parallel
-from kit.lesson.pencil import FAR
+from kit.lesson.headings import FAR
 from kit.piece.folded import folded
 from kit.piece.piece import Edge, Mark, Notch, Piece
 from kit.piece.role import EdgeRole, edge_role

@@ -15,8 +15,9 @@ from kit.geometry import Path
 from kit.lesson import lining
 from kit.lesson.cut_verbs import grain
 from kit.lesson.derive import Laid, facing, joined, laid
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import PaperLine, distance
+from kit.lesson.pencil import PaperLine
 from kit.lesson.roles import derived
 from kit.lesson.verb import verb
 from kit.piece.piece import CutPlan, Piece

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
+from kit.lesson.headings import distance
 from kit.lesson.match_verbs import level
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
+from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import verb
 from kit.piece.piece import Mark, Notch
 from kit.units import Size

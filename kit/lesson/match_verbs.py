@@ -8,8 +8,9 @@ from typing import Literal
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Motion, Point
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import PaperLine, PaperPoint, distance
+from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.true_verbs import Edges, bench_of, own_edges
 from kit.lesson.verb import verb
 from kit.piece.folded import Folded, folded

@@ -12,8 +12,9 @@ from typing import Any, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
+from kit.lesson.headings import distance
 from kit.lesson.pattern import StepMeasure
-from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
+from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole

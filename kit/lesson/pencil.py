@@ -7,79 +7,24 @@ paper lies: "up" to the neck, "down" to the hem, "out" to the side seam, "in" to
 
 from __future__ import annotations
 
-from typing import Protocol, cast
-
-from kit.diagnostic import Told, Value, measured, message, named_edge, number
-from kit.errors import KitError, near
+from kit.diagnostic import Value, measured, message, named_edge, number
+from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.lesson import compass
-from kit.lesson.curving import DIRECTIONS, Way, along_way, cloth_side, curve, double_back, square_way
-from kit.units import Length, Size, length
+from kit.lesson.curve_ends import curve_into, curve_square_to, way_at
+from kit.lesson.curving import curve
+from kit.lesson.headings import FAR, Paper, Sheet, distance, heading, open_paper
+from kit.units import Length, Size
 
-FAR = 4000.0
 REACH = 50.0
-
-
-class Sheet(Protocol):
-    """A piece that a point or line can be put on: an open one, or its handle in a step."""
-
-    @property
-    def piece_name(self) -> str: ...
-
-    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
-        """Write down a named measure for the picture."""
-
-    def inside_is_left(self) -> bool:
-        """Whether the cloth lies to the left when the outline is walked in edge order."""
-
-
-class Paper(Sheet, Protocol):
-    """What a point or line needs of the piece it lies on."""
-
-    def edge_paths(self) -> tuple[Path, ...]:
-        """The edges drawn so far."""
-
-    def is_far_half(self, point: Point) -> bool:
-        """Whether a point lies on a half that is mirrored, where in is to the right and out to the left."""
-
-
-def _paper(sheet: Sheet) -> Paper:
-    """The open piece, where its handle is given."""
-    return cast("Paper", getattr(sheet, "_open", sheet))
-
-
-def heading(direction: str, sheet: Paper | None = None, at: Point | None = None) -> Vector:
-    """The unit vector of a direction word; on a mirrored half in and out keep their sense."""
-    if direction not in DIRECTIONS:
-        raise KitError(f"'{direction}' is not a direction on the paper.", do=near(direction, DIRECTIONS))
-    found = DIRECTIONS[direction]
-    return found * -1.0 if found.x and sheet is not None and at is not None and sheet.is_far_half(at) else found
-
-
-def said_toward(toward: str, sheet: Paper, at: Point) -> Vector | str:
-    """What an author says with `toward`: a direction of the paper, "inside", "outside", or "" for nothing."""
-    if toward in ("", "inside", "outside"):
-        return toward
-    if toward not in DIRECTIONS:
-        raise KitError(f"toward={toward!r} is no direction.", do=near(str(toward), (*DIRECTIONS, "inside", "outside")))
-    return heading(toward, sheet, at)
-
-
-def distance(value: Size, what: Told) -> Length:
-    """A distance given to a verb, as a Length that is not negative."""
-    found = length(value, what)
-    if found < 0:
-        raise KitError(
-            message("refusal.below_zero", value=measured(found)), where=what, do=message("refusal.below_zero_do")
-        )
-    return found
+"""mm that a straight line is carried on to meet another: past a seam's end, not to the other side of the piece."""
 
 
 class PaperPoint:
     """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
 
     def __init__(self, sheet: Sheet, point: Point) -> None:
-        self.sheet: Paper = _paper(sheet)
+        self.sheet: Paper = open_paper(sheet)
         self.point = point
 
     @property
@@ -228,8 +173,16 @@ class PaperPoint:
             neck = front.centre_neck.curve_to(front.neck_point, square_to=front.centre)
         """
         chord = target.point - self.point
-        leave = _at_end(square_to, along, self, chord, toward, arriving=False)
-        arrive = _at_end(end_square_to, end_along, target, chord, end_toward, arriving=True)
+        leave = way_at(self.point, chord, self.sheet, square=square_to, along=along, toward=toward)
+        arrive = way_at(
+            target.point,
+            chord,
+            target.sheet,
+            square=end_square_to,
+            along=end_along,
+            toward=end_toward,
+            arriving=True,
+        )
         return PaperLine(self.sheet, Path.of(curve(self.point, leave, target.point, arrive, fullness)))
 
     def arc(
@@ -297,33 +250,14 @@ class PaperPoint:
         return PaperLine(self.sheet, Path.of(Line(self.point, end)))
 
 
-def _at_end(
-    square: PaperLine | None, along: PaperLine | None, end: PaperPoint, chord: Vector, toward: str, *, arriving: bool
-) -> Way:
-    """The direction of travel at one end."""
-    line = square or along
-    said = said_toward(toward, end.sheet, end.point)
-    if line is None:
-        if not isinstance(said, Vector):
-            if said:
-                raise KitError(f"toward={toward!r} needs a line.", do="Name the line it is square to.")
-            return Way(chord.unit())
-        return Way(said, sure=True)
-    tangent = line.path.tangent_at(line.path.nearest(end.point))
-    if square is None:
-        return along_way(tangent, chord, said, line.told)
-    cloth = line._cloth_side(end.point)
-    return square_way(tangent.left(), chord, cloth, said, line.told, arriving=arriving)
-
-
 class PaperLine:
     """A line, straight or curved, on a piece; an edge when it has a `name`."""
 
     def __init__(self, sheet: Sheet, path: Path, name: str = "", beside: Path | None = None) -> None:
-        self.sheet: Paper = _paper(sheet)
+        self.sheet: Paper = open_paper(sheet)
         self.path = path
         self.name = name
-        self._beside = beside  # the line it was squared from
+        self.beside = beside  # the line it was squared from
 
     @property
     def said(self) -> str:
@@ -491,21 +425,7 @@ class PaperLine:
             wrist = overarm.square(20 * cm, "down")
             underarm = wrist.curve_into(front.side, 12 * cm)
         """
-        size = distance(at, message("refusal.here", place=other.told))
-        if size > other.path.length:
-            raise KitError(
-                message("refusal.join_below", line=other.told, at=measured(size), length=measured(other.path.length)),
-                do=message("refusal.join_below_do"),
-            )
-        if other.path.nearest(self.path.end) > other.path.length - 1e-3 and other.path.length > 1.0:
-            raise KitError(
-                message("refusal.reaches_below", line=self.told, length=measured(self.path.length), other=other.told),
-                do=message("refusal.reaches_below_do", line=self.told, other=other.told),
-            )
-        join = other.path.at(float(size))
-        self.sheet.note(size, other.path.start, join, other.path.between(0.0, size) if size > 1e-6 else None)
-        arrive = other.path.tangent_at(float(size))
-        return self._curve(join, arrive, fullness, other, toward)
+        return PaperLine(self.sheet, curve_into(self, other, at, fullness, toward))
 
     def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:
         """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
@@ -516,27 +436,7 @@ class PaperLine:
             top = front.shoulder_tip.down(1 * cm)
             armhole = front.neck_point.to(top).curve_square_to(front.side, 1 * cm)
         """
-        size = distance(at, message("refusal.here", place=other.told))
-        join = other.path.at(min(float(size), other.path.length))
-        arrive = other.path.normal_at(float(size))
-        return self._curve(
-            join, arrive if arrive.dot(join - self.path.end) >= 0 else arrive * -1.0, fullness, other, toward
-        )
-
-    def _cloth_side(self, at: Point) -> float:
-        """On which side of this line, at its end `at`, the cloth lies."""
-        beside = () if self._beside is None else (self._beside,)
-        return cloth_side(self.path, at, (*self.sheet.edge_paths(), *beside))
-
-    def _curve(self, join: Point, arrive: Vector, fullness: float, other: PaperLine, toward: str) -> PaperLine:
-        end, chord = self.path.end, join - self.path.end
-        said = said_toward(toward, self.sheet, end)
-        way = square_way(self.path.normal_at(self.path.length), chord, self._cloth_side(end), said, self.told)
-        most = -0.5 if toward else -0.2
-        if arrive.dot(chord) < most * chord.length or (not way.sure and way.first.dot(chord) <= 0):
-            what, do = double_back(self.told, other.told, way.first)
-            raise KitError(what, do=do)
-        return PaperLine(self.sheet, Path.of(curve(end, way, join, Way(arrive, sure=bool(toward)), fullness)))
+        return PaperLine(self.sheet, curve_square_to(self, other, at, fullness, toward))
 
     def mirrored(self, line: PaperLine) -> PaperLine:
         """Mirrored across a straight line.

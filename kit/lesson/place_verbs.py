@@ -9,8 +9,9 @@ from typing import Literal
 from kit.diagnostic import Value, measured, message, named_edge, titled
 from kit.errors import KitError, near
 from kit.geometry import Motion, Path, Point
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import PaperLine, PaperPoint, distance
+from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.true_verbs import bench_of
 from kit.lesson.verb import verb
 from kit.piece.folded import cloth_left, folded

@@ -12,8 +12,9 @@ from kit.errors import KitError, near
 from kit.geometry import Vector
 from kit.lesson import pleating
 from kit.lesson.dart_verbs import pressed_way
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import At, PaperLine, PaperPoint, distance
+from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import verb
 from kit.piece.piece import Piece
 from kit.piece.pleat import intake as taken

@@ -6,8 +6,9 @@ The moves are pure functions in kit/lesson/shaping.py.
 from __future__ import annotations
 
 from kit.lesson import shaping
+from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pencil import At, PaperLine, distance
+from kit.lesson.pencil import At, PaperLine
 from kit.lesson.verb import verb
 from kit.units import Size
 
