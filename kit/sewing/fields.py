@@ -304,6 +304,17 @@ def whole(*, default: int, most: int, refused: str, do: str = "") -> Any:
     return _field(Reads(read, "int", default=default, fills={"": "count"}), default)
 
 
+def pieces(*, like: str) -> Any:
+    """Whole pieces, held by their names, written one after another. `like` shows how: "make.fuse(front_facing)"."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[str, ...]:
+        if not given:
+            raise KitError("no piece is named.", where=asked.where, do=f"Name the pieces: {like}.")
+        return tuple(asked.reader.piece(piece, asked.where) for piece in given)
+
+    return _field(Reads(read, "PieceHandle", "rest", (), fills={"pieces": "piece"}, needed=True))
+
+
 # ---- marks and folds ------------------------------------------------------------------------------------------
 
 
@@ -366,7 +377,10 @@ def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
             if value != "none":
                 found[called or name] = (f"{kind.removeprefix('word.')}.{value}", "word")
         elif kind == "piece":
-            found[called or name] = (tuple(dict.fromkeys(run.piece for run in row_of)), kind)
+            found[called or name] = (
+                tuple(dict.fromkeys(each if isinstance(each, str) else each.piece for each in row_of)),
+                kind,
+            )
         elif kind in ("edge", "place", "mark"):
             found[called or name] = (row_of, kind)
         else:

@@ -230,7 +230,7 @@ class MakeVerbs:
         allowance: Size,
         free: Runs,
         turn: Size = 0,
-        by: str = "hand",
+        by: Literal["hand", "machine"] = "hand",
         clip: bool = False,
         grade: bool = True,
         ease: Size = 0,
@@ -250,7 +250,9 @@ class MakeVerbs:
 
             make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")"""
 
-    def finish_facing(self, *outer: Runs, stitch: str = "zigzag", turn: Size = ...) -> None:
+    def finish_facing(
+        self, *outer: Runs, stitch: Literal["zigzag", "overlock", "pinked", "turned"] = "zigzag", turn: Size = ...
+    ) -> None:
         """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
 
         Example::
@@ -624,7 +626,7 @@ class MakeVerbs:
             make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)"""
 
     def understitch(self, *along: Runs, distance: Size = ...) -> None:
-        """A row on the facing beside its seam.
+        """A row on the facing beside its seam, through facing and allowances only.
 
         Example::
 

@@ -281,6 +281,7 @@ def operation(*, verb: str) -> Callable[[type[T]], type[T]]: ...
         fields.strip,
         fields.whole,
         fields.fixed,
+        fields.pieces,
         fields.mark,
         fields.places,
         fields.read_by,

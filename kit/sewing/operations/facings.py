@@ -2,28 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Iterable
+from dataclasses import replace
 from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, message
-from kit.errors import KitError
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, both_sides, closings, shown, taken
-from kit.sewing.operations.places import facts_of
-from kit.sewing.operations.seams import Seam
-from kit.sewing.outcome import Closing, Effect, Fact, Uses
-from kit.sewing.reading import Reader, Runs, read_size, read_width
-from kit.sewing.run import PieceHandle, Run
+from kit.sewing.fields import fixed, flag, meets, pieces, runs, size, width
+from kit.sewing.operation import Keys, Operation, Say, Words, both, operation, shown
+from kit.sewing.operations.joined import Seam, matched
+from kit.sewing.outcome import Effect, Fact, Uses
+from kit.sewing.rules import Asking, Case, Of, Rule
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.spans import spans
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
-from kit.sewing.verb import verb
-from kit.units import Length, Size
+from kit.units import mm
 
 
 def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Diagnostic, ...]:
@@ -70,20 +68,11 @@ def interfaced(names: tuple[str, ...]) -> tuple[Fact, ...]:
     return tuple(("interfaced", name) for name in names)
 
 
-@dataclass(frozen=True, kw_only=True)
-class Fuse(Operation):
-    """Interfacing fused to the wrong side of whole pieces."""
+@operation
+class Interfacing(Operation):
+    """Interfacing on the wrong side of whole pieces."""
 
-    kind: ClassVar[str] = "fuse"
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("iron",)
-    tools: ClassVar[tuple[str, ...]] = ("iron", "press_cloth")
-    notions: ClassVar[tuple[str, ...]] = ("interfacing",)
-
-    pieces: tuple[str, ...]
-
-    def runs(self) -> tuple[Run, ...]:
-        return ()
+    pieces: tuple[str, ...] = pieces(like="make.fuse(front_facing, back_facing)")
 
     @property
     def uses(self) -> Uses:
@@ -92,12 +81,26 @@ class Fuse(Operation):
     def effect(self, pattern: Cut) -> Effect:
         return Effect(facts=interfaced(self.pieces))
 
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("fuse.why", {}),)
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        return interfacing_trouble(state, pattern, self.pieces) + super().check(state, pattern)
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        pieces: dict[str, tuple[object, str]] = {"pieces": (self.pieces, "piece")}
-        return (Sentence("fuse.lay", pieces), Sentence("fuse.press", pieces))
+
+@operation
+class Fuse(Interfacing):
+    """Fuse interfacing onto the wrong side of whole pieces.
+
+    Example::
+
+        make.fuse(cuff, front_facing)
+    """
+
+    kind = "fuse"
+    stitch_type = ""
+    cautions = ("iron",)
+    tools = ("iron", "press_cloth")
+    notions = ("interfacing",)
+    says = ("lay", "press")
+    why = ("why",)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece = pattern.piece(self.pieces[0])
@@ -109,56 +112,36 @@ class Fuse(Operation):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return interfacing_trouble(state, pattern, self.pieces)
 
-
-@dataclass(frozen=True, kw_only=True)
+@operation
 class FaceWithInterfacing(Operation):
-    """The outer edge of facings finished by their own interfacing: the two seamed `allowance` mm from the
-    edge, the interfacing's plain side on the facing's right side, turned, and only then fused."""
+    """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
 
-    kind: ClassVar[str] = "face_with_interfacing"
-    seam_class: ClassVar[str] = "1"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron", "scissors")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "press_cloth", "scissors")
-    notions: ClassVar[tuple[str, ...]] = ("thread", "interfacing")
+    Example::
 
-    outer: tuple[Run, ...]
-    allowance: float
-    clip: bool = True
+        make.face_with_interfacing(front_facing.outer, allowance=6 * mm)
+    """
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.outer
+    # the interfacing's plain side lies on the facing's right side, and is fused only when it is turned
+    kind = "face_with_interfacing"
+    seam_class = "1"
+    cautions = ("needle", "iron", "scissors")
+    tools = ("machine", "pins", "iron", "press_cloth", "scissors")
+    notions = ("thread", "interfacing")
+    says = ("lay", "sew", Say("clip", lambda facing: facing.clip), "turn", "fuse", both("outer"))
+    why = ("why",)
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.outer, "faced")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.outer, self.allowance)
+    outer: tuple[Run, ...] = runs(closes="faced", takes="allowance", fills={"edge": "edge", "pieces": "piece"})
+    allowance: float = width()
+    clip: bool = flag(default=True)
 
     @property
     def uses(self) -> Uses:
-        pieces = tuple(dict.fromkeys(run.piece for run in self.outer))
-        return Uses(pieces=pieces, interfacing=pieces)
+        names = tuple(dict.fromkeys(run.piece for run in self.outer))
+        return Uses(pieces=names, interfacing=names)
 
     def effect(self, pattern: Cut) -> Effect:
         return Effect(facts=interfaced(self.uses.pieces))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("face_with_interfacing.why", {}),)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "pieces": (self.uses.pieces, "piece"),
-            "edge": (self.outer, "edge"),
-            "allowance": (self.allowance, "allowance"),
-        }
-        keys = ["lay", "sew", *(["clip"] if self.clip else []), "turn", "fuse"]
-        return (
-            *(Sentence(f"face_with_interfacing.{key}", values) for key in keys),
-            *both_sides(pattern, self.outer),
-        )
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.outer[0])
@@ -186,50 +169,44 @@ class FaceWithInterfacing(Operation):
         return interfacing_trouble(state, pattern, self.uses.pieces)
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class AttachFacing(Seam):
-    """Facing runs `a` sewn to garment runs `b` right sides together, clipped, turned to the inside."""
+    """Sew facing runs to garment runs right sides together and turn the facing in.
 
-    kind: ClassVar[str] = "attach_facing"
-    seam_class: ClassVar[str] = "1"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron", "scissors")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+    Example::
 
-    allowance: float
-    clip: bool = True
-    grade: bool = True
-    press: str = "one side"
+        make.attach_facing([front_facing.inner, back_facing.inner],
+                           [front.neck, back.neck], allowance=1 * cm)
+    """
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.a, "sewn") + closings(pattern, self.b, "faced")
+    kind = "attach_facing"
+    seam_class = "1"
+    cautions = ("needle", "iron", "scissors")
+    tools: ClassVar[Words] = ("machine", "pins", "iron", "scissors")
+    says: ClassVar[Keys] = (
+        "pin",
+        matched,
+        "sew",
+        Say("grade", lambda facing: facing.grade),
+        Say("clip", lambda facing: facing.clip),
+        "turn",
+        both("b"),
+    )
+    why: ClassVar[Keys] = ("why",)
 
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
+    a: tuple[Run, ...] = meets("b", argument="facing", closes="sewn", takes="allowance", fills={"facing": "piece"})
+    b: tuple[Run, ...] = meets("a", argument="to", closes="faced", takes="allowance", fills={"edge": "place"})
+    allowance: float = width()
+    clip: bool = flag(default=True)
+    grade: bool = flag(default=True)
+    press: str = fixed("one side")
+    ease: float = size(default=0)
 
     def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), faced=self.runs())
+        return replace(super().effect(pattern), faced=self.a + self.b)
 
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         return tuple((facing.piece, "facing", garment.piece) for facing, garment in self.joins)
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("attach_facing.why", {}),)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "facing": (self._names()[0], "piece"),
-            "edge": (self.b, "place"),
-            "allowance": (self.allowance, "allowance"),
-        }
-        keys = ["pin", "sew"]
-        keys += ["grade"] if self.grade else []
-        keys += ["clip"] if self.clip else []
-        keys += ["turn"]
-        between = {1: self._match(pattern) + self._ease()}
-        found: list[Sentence] = []
-        for number, key in enumerate(keys):
-            found += [*between.get(number, ()), Sentence(f"attach_facing.{key}", values)]
-        return (*found, *both_sides(pattern, self.b))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         facing, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
@@ -256,35 +233,29 @@ class AttachFacing(Seam):
         )
 
 
-@dataclass(frozen=True, kw_only=True)
+def _turned(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
+    """The edges are faced already."""
+    for run in row.along:
+        yield Case(all((span.piece, span.side, span.edge) in state.faced for span in spans(pattern, run)), run)
+
+
+@operation
 class Understitch(Operation):
-    """A row on the facing, `distance` mm beside the seam, through facing and allowances only."""
+    """A row on the facing beside its seam, through facing and allowances only.
 
-    kind: ClassVar[str] = "understitch"
-    seam_class: ClassVar[str] = ""
+    Example::
 
-    along: tuple[Run, ...]
-    distance: float
+        make.understitch(front_facing.inner, back_facing.inner)
+    """
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.along
+    kind = "understitch"
+    says = ("press", "sew", "roll")
+    why = ("why",)
+    gives = (Of("understitched", "along"),)
+    rules = (Rule(Asking(_turned), "understitched_early", each=True),)
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=facts_of(pattern, self.along, "understitched"))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("understitch.why", {}),)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "facing": (tuple(dict.fromkeys(run.piece for run in self.along)), "piece"),
-            "distance": (self.distance, "allowance"),
-        }
-        return (
-            Sentence("understitch.press", values),
-            Sentence("understitch.sew", values),
-            Sentence("understitch.roll", values),
-        )
+    along: tuple[Run, ...] = runs(fills={"facing": "piece"})
+    distance: float = width(default=2 * mm)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[-1])
@@ -296,80 +267,3 @@ class Understitch(Operation):
                 section=section.faced(understitched=True),
             ),
         )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return tuple(
-            trouble(
-                "understitched_early",
-                message("sewing_trouble.understitched_early", place=placed(pattern, run)),
-                pattern.piece(run.piece).title,
-                message("sewing_trouble.understitched_early_do"),
-                piece=run.piece,
-                edge=run.edges[0],
-            )
-            for run in self.along
-            if any((span.piece, span.side, span.edge) not in state.faced for span in spans(pattern, run))
-        )
-
-
-@verb
-def fuse(reader: Reader, *pieces: PieceHandle) -> Fuse:
-    """Fuse interfacing onto the wrong side of whole pieces.
-
-    Example::
-
-        make.fuse(cuff, front_facing)
-    """
-    names = tuple(reader.piece(piece, "fuse") for piece in pieces)
-    if not names:
-        raise KitError("fuse has no piece.", do="Name the pieces: make.fuse(front_facing, back_facing).")
-    return Fuse(pieces=names)
-
-
-@verb
-def face_with_interfacing(reader: Reader, *outer: Runs, allowance: Size, clip: bool = True) -> FaceWithInterfacing:
-    """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
-
-    Example::
-
-        make.face_with_interfacing(front_facing.outer, allowance=6 * mm)
-    """
-    where = "face with interfacing"
-    return FaceWithInterfacing(
-        outer=reader.runs(outer, where), allowance=read_width(allowance, f"{where}, allowance"), clip=clip
-    )
-
-
-@verb
-def attach_facing(
-    reader: Reader, facing: Runs, to: Runs, *, allowance: Size, clip: bool = True, grade: bool = True, ease: Size = 0
-) -> AttachFacing:
-    """Sew facing runs to garment runs right sides together and turn the facing in.
-
-    Example::
-
-        make.attach_facing([front_facing.inner, back_facing.inner],
-                           [front.neck, back.neck], allowance=1 * cm)
-    """
-    where = "attach facing"
-    a, b = reader.pair(facing, to, where)
-    return AttachFacing(
-        a=a,
-        b=b,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        clip=clip,
-        grade=grade,
-        ease=read_size(ease, f"{where}, ease"),
-    )
-
-
-@verb
-def understitch(reader: Reader, *along: Runs, distance: Size = Length(2.0)) -> Understitch:
-    """A row on the facing beside its seam.
-
-    Example::
-
-        make.understitch(front_facing.inner, back_facing.inner)
-    """
-    where = "understitch"
-    return Understitch(along=reader.runs(along, where), distance=read_width(distance, f"{where}, distance"))

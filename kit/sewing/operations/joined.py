@@ -125,7 +125,12 @@ class Seam(Operation):
 
 def pinned(faces: str) -> Telling:
     """How the two are laid together, right or wrong sides, what is matched, and what is eased in."""
-    return lambda seam, pattern: (seam._pin(faces), *seam._match(pattern), *seam._ease())
+    return lambda seam, pattern: (seam._pin(faces), *matched(seam, pattern))
+
+
+def matched(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
+    """What is matched when the two are pinned, and what is eased in."""
+    return (*seam._match(pattern), *seam._ease())
 
 
 def pressed(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
