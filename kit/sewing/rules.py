@@ -52,12 +52,13 @@ def _row(given: object) -> tuple[Any, ...]:
 
 @dataclass(frozen=True)
 class Of:
-    """The fact `what` of all that the operation's field `of` names: of every edge of its runs, or of every half
-    (`each="half"`); of a mark on every half it is meant on. `size`: a field in mm that the fact tells at its end."""
+    """The fact `what` of all that the operation's field `of` names: of every edge of its runs, told of that edge or
+    (`each="run"`) of the run, or of every half (`each="half"`); of a mark on every half it is meant on. `size`: a field
+    in mm that the fact tells at its end."""
 
     what: str
     of: str
-    each: Literal["edge", "half"] = "edge"
+    each: Literal["edge", "run", "half"] = "edge"
     size: str = ""
 
     def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
@@ -66,7 +67,7 @@ class Of:
             if isinstance(at, Place):
                 found = place_facts(pattern, (at,), what)
             else:
-                found = (facts_of if self.each == "edge" else half_facts)(pattern, (at,), what)
+                found = (half_facts if self.each == "half" else facts_of)(pattern, (at,), what)
             size = (f"{getattr(operation, self.size):.2f}",) if self.size else ()
             yield from ((at, (*fact, *size)) for fact in found)
 
@@ -76,7 +77,7 @@ class Of:
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         for at, fact in self._facts(operation, pattern):
-            edge = fact[3] if isinstance(at, Run) and len(fact) > 3 else ""
+            edge = fact[3] if isinstance(at, Run) and self.each == "edge" else ""
             yield Case(fact in state.facts, at, edge)
 
 
@@ -128,7 +129,8 @@ class Pressed:
 
 @dataclass(frozen=True)
 class Excess:
-    """An amount in mm that is too much: `by` gives it for an operation. It is told of the first run of `of`."""
+    """An amount in mm that is too much: `by` gives it for an operation. It is told of the runs of `of`: of the first,
+    or of `each`."""
 
     by: Callable[[Any], float]
     of: str
@@ -137,7 +139,19 @@ class Excess:
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         amount = self.by(operation)
-        return (Case(amount <= self.slack, _row(getattr(operation, self.of))[0], amount=amount, values=self.values),)
+        for run in _row(getattr(operation, self.of)):
+            yield Case(amount <= self.slack, run, amount=amount, values=self.values)
+
+
+@dataclass(frozen=True)
+class Made:
+    """The strip that a field names has been made."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        name = getattr(operation, self.of)
+        return (Case(name in state.made, pattern.strip(name)),)
 
 
 @dataclass(frozen=True)
@@ -183,7 +197,7 @@ class Rule:
     operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that breaks it is told,
     not the first alone. `when`: the rule is asked only where this is true of the operation. `on`: the field whose first
     run it is told of, where that is not the one that broke it. `ends`: once it is broken the rules after it are not
-    asked any more, of that run ("run") or at all ("all")."""
+    asked any more, of that run ("run") or at all ("all"), or the next alone is not asked of that run ("next")."""
 
     condition: Condition
     code: str
@@ -195,7 +209,7 @@ class Rule:
     each: bool = False
     when: Callable[[Any], bool] | None = None
     on: str = ""
-    ends: Literal["", "run", "all"] = ""
+    ends: Literal["", "next", "run", "all"] = ""
     level: Level = "error"
 
     def broken(self, operation: Any, state: State, pattern: Cut) -> list[Case]:
@@ -253,11 +267,13 @@ def broken(rules: Iterable[Rule], operation: Any, state: State, pattern: Cut) ->
     """What the rules have against an operation now, in their order."""
     found: list[Diagnostic] = []
     over: list[Run | Place | Strip] = []
+    told: list[Run | Place | Strip] = []
     for rule in rules:
-        cases = [case for case in rule.broken(operation, state, pattern) if case.at not in over]
+        cases = [case for case in rule.broken(operation, state, pattern) if case.at not in over + told]
         found += [rule.told(operation, pattern, case) for case in cases]
         if cases and rule.ends == "all":
             break
+        told = [case.at for case in cases] if rule.ends == "next" else []
         if rule.ends == "run":
             over.extend(case.at for case in cases)
     return tuple(found)

@@ -2,25 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable
 from typing import ClassVar, Literal
 
-from kit.diagnostic import Diagnostic, measured, message, titled
+from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, both_sides, shown
-from kit.sewing.operations.joined import edge_facts, trouble_on
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import Reader, Runs, in_call, read_width
+from kit.sewing.fields import Asked, row, runs, width
+from kit.sewing.operation import Operation, both, operation, shown
+from kit.sewing.reading import in_call
+from kit.sewing.rules import Asking, Case, Closed, Excess, Of, Raw, Rule, Seamed
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.spans import path_of, sides_of
 from kit.sewing.state import State
-from kit.sewing.verb import verb
-from kit.units import Length, Size
+from kit.units import mm
 
 Bend = Literal["in", "out", "straight"]
 LEFT_AT_LEAST = 2.0
@@ -39,218 +37,183 @@ def bend(pattern: Cut, run: Run) -> Bend:
     return "out" if piece.outline.contains(middle.lerp(chord, 0.05)) else "in"
 
 
-@dataclass(frozen=True, kw_only=True)
+def _sewn_and_in_reach(kind: str) -> tuple[Rule, ...]:
+    """What scissors on an allowance need: its seam is sewn, and nothing shuts it in yet."""
+    early = Rule(
+        Raw("along"),
+        f"{kind}_early",
+        holds=False,
+        says="cut_into_early",
+        do="do_sew_seam_first",
+        each=True,
+        ends="next",
+    )
+    shut_in = Of("shut_in", "along", each="run")
+    late = Rule(shut_in, f"{kind}_late", holds=False, says="cut_into_late", do="cut_into_late_do", each=True)
+    return (early, late)
+
+
+def _does_not_bend(wrong: Bend) -> Asking:
+    return Asking(lambda cut, state, pattern: (Case(bend(pattern, run) != wrong, run) for run in cut.along))
+
+
+_FRAYS = Rule(
+    Excess(lambda cut: LEFT_AT_LEAST - cut.to, of="along", values={"least": measured(LEFT_AT_LEAST, "allowance")}),
+    "trimmed_away",
+    tells=("to",),
+    do_tells=("least",),
+    each=True,
+)
+
+
+@operation
 class OnAllowance(Operation):
     """Scissors on the allowances along sewn edges. They close nothing and take nothing."""
 
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("scissors",)
-    tools: ClassVar[tuple[str, ...]] = ("scissors",)
-    notions: ClassVar[tuple[str, ...]] = ()
+    stitch_type = ""
+    cautions = ("scissors",)
+    tools = ("scissors",)
+    notions = ()
+    says = ("cut", both("along"))
+    why = ("why",)
+    gives = (Of("{kind}", "along"),)
+    leaves: ClassVar[Section] = section.superimposed()
 
-    along: tuple[Run, ...]
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.along
+    along: tuple[Run, ...] = runs()
 
     def minutes(self, pattern: Cut) -> float:
         """2 minutes an edge (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=edge_facts(pattern, self.along, self.kind))
-
-    def _values(self) -> dict[str, tuple[object, str]]:
-        return {"edge": (self.along, "place"), "spacing": (CLIP_SPACING, "allowance")}
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence(f"{self.kind}.cut", self._values()), *both_sides(pattern, self.along))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence(f"{self.kind}.why", {}),)
-
-    def _section(self) -> Section | None:
-        return section.superimposed()
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"spacing": (CLIP_SPACING, "allowance")}
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        return (Scene((Layer(run, up="wrong"),), (Row(run, ink="old"),), focus=run, section=self._section()),)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = []
-        for run in self.along:
-            if state.is_raw(pattern, run):
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        f"{self.kind}_early",
-                        message("sewing_trouble.cut_into_early", place=placed(pattern, run)),
-                        message("sewing_trouble.do_sew_seam_first"),
-                    )
-                )
-            elif any(fact in state.facts for fact in edge_facts(pattern, (run,), "shut_in")):
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        f"{self.kind}_late",
-                        message("sewing_trouble.cut_into_late", place=placed(pattern, run)),
-                        message("sewing_trouble.cut_into_late_do"),
-                    )
-                )
-        return tuple(found)
-
-    def _wrong_bend(self, pattern: Cut, wrong: Bend, code: str) -> tuple[Diagnostic, ...]:
-        key = f"sewing_trouble.{code}"
-        return tuple(
-            trouble_on(pattern, (run,), code, message(key, place=placed(pattern, run)), message(f"{key}_do"))
-            for run in self.along
-            if bend(pattern, run) == wrong
-        )
+        return (Scene((Layer(run, up="wrong"),), (Row(run, ink="old"),), focus=run, section=self.leaves),)
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class Clip(OnAllowance):
-    """Snips into the allowance, almost to the stitches, where the edge bends into its piece: they open when turned."""
+    """Snip into the allowance of a sewn edge that bends inward, almost to the stitches.
 
-    kind: ClassVar[str] = "clip"
+    Example::
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return super().check(state, pattern) + self._wrong_bend(pattern, "out", "clipped_outward_curve")
+        make.clip(front.neck, back.neck)
+    """
+
+    kind = "clip"
+    rules = (*_sewn_and_in_reach("clip"), Rule(_does_not_bend("out"), "clipped_outward_curve", each=True))
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class NotchCurve(OnAllowance):
-    """Small wedges cut out of the allowance where the edge bends outward, so that it lies flat when turned."""
+    """Cut wedges out of the allowance of a sewn edge that bends outward.
 
-    kind: ClassVar[str] = "notch_curve"
+    Example::
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return super().check(state, pattern) + self._wrong_bend(pattern, "in", "notched_inward_curve")
+        make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
+        make.notch_curve(front.armhole)
+    """
+
+    kind = "notch_curve"
+    called = "notch the curve"
+    rules = (*_sewn_and_in_reach("notch_curve"), Rule(_does_not_bend("in"), "notched_inward_curve", each=True))
 
 
-@dataclass(frozen=True, kw_only=True)
+def _takes_off(trim: Trim, state: State, pattern: Cut) -> Iterable[Case]:
+    """The allowance is wider than what is to be left of it."""
+    for run in trim.along:
+        widths = [pattern.piece(run.piece).edge(name).allowance for name in run.edges]
+        narrow = next((width for width in widths if width is not None and trim.to >= width - 0.5), None)
+        if narrow is not None:
+            yield Case(False, run, amount=trim.to - narrow, values={"width": measured(narrow, "allowance")})
+
+
+@operation
 class Trim(OnAllowance):
-    """Allowances cut back `to` mm."""
+    """Cut the allowance of a sewn edge back `to` a width.
 
-    kind: ClassVar[str] = "trim"
+    Example::
 
-    to: float
+        make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
+        make.trim(front.shoulder, to=6 * mm)
+    """
 
-    def _values(self) -> dict[str, tuple[object, str]]:
-        return {"edge": (self.along, "place"), "to": (self.to, "allowance")}
+    kind = "trim"
+    rules = (
+        *_sewn_and_in_reach("trim"),
+        _FRAYS,
+        Rule(Asking(_takes_off), "nothing_to_trim", tells=("place", "width", "to"), each=True),
+    )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        for run in self.along:
-            widths = [pattern.piece(run.piece).edge(name).allowance for name in run.edges]
-            found += too_narrow(pattern, run, self.to)
-            narrow = [width for width in widths if width is not None and self.to >= width - 0.5]
-            if narrow:
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        "nothing_to_trim",
-                        message(
-                            "sewing_trouble.nothing_to_trim",
-                            place=placed(pattern, run),
-                            width=measured(narrow[0], "allowance"),
-                            to=measured(self.to, "allowance"),
-                        ),
-                        message("sewing_trouble.nothing_to_trim_do"),
-                        amount=self.to - narrow[0],
-                    )
-                )
-        return tuple(found)
+    to: float = width(said="width")
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class Grade(OnAllowance):
-    """The allowances of a seam cut to different widths: that of `along` `to` mm, that of the edge it is sewn to, which
-    lies next to the outside, left wider."""
+    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
 
-    kind: ClassVar[str] = "grade"
+    Example::
 
-    to: float
-    wider: float
+        make.grade(front_facing.inner, back_facing.inner, to=4 * mm, wider=7 * mm)
+    """
 
-    def _values(self) -> dict[str, tuple[object, str]]:
-        return {
-            "edge": (self.along, "place"),
-            "to": (self.to, "allowance"),
-            "wider": (self.wider, "allowance"),
-        }
+    kind = "grade"
+    leaves = shapes.graded()
+    rules = (*_sewn_and_in_reach("grade"), _FRAYS, Rule(Seamed("along"), "one_layer_graded", each=True))
 
-    def _section(self) -> Section | None:
-        return shapes.graded()
+    to: float = width(default=4 * mm, said="narrower")
+    wider: float = width(default=7 * mm)  # of the edge it is sewn to, which lies next to the outside
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        for run in self.along:
-            found += too_narrow(pattern, run, self.to)
-            if not all(
-                any((run.piece, side, edge) in seam for seam in state.seams)
-                for side in sides_of(pattern, run)
-                for edge in run.edges
-            ):
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        "one_layer_graded",
-                        message("sewing_trouble.one_layer_graded", place=placed(pattern, run)),
-                        message("sewing_trouble.one_layer_graded_do"),
-                    )
-                )
-        return tuple(found)
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        narrow, wide = asked.read["to"], asked.read["wider"]
+        if wide <= narrow:
+            raise KitError(
+                message("refusal.grade", wide=measured(wide, "allowance"), narrow=measured(narrow, "allowance")),
+                where=in_call(asked.where),
+                do=message("refusal.grade_do"),
+            )
 
 
-def too_narrow(pattern: Cut, run: Run, to: float) -> list[Diagnostic]:
-    if to >= LEFT_AT_LEAST:
-        return []
-    return [
-        trouble_on(
-            pattern,
-            (run,),
-            "trimmed_away",
-            message("sewing_trouble.trimmed_away", to=measured(to, "allowance")),
-            message("sewing_trouble.trimmed_away_do", least=measured(LEFT_AT_LEAST, "allowance")),
-            amount=LEFT_AT_LEAST - to,
-        )
-    ]
+def _held(tack: TackDown, state: State, pattern: Cut) -> Iterable[Case]:
+    """Where all edges are sewn, what is tacked hangs together with what it is tacked to."""
+    if not all(state.is_closed(pattern, run) for run in tack.runs()):
+        return
+    parts = [(run.piece, side) for run in tack.to for side in sides_of(pattern, run)]
+    for run in tack.edges:
+        for side in sides_of(pattern, run):
+            yield Case(any(state.joined((run.piece, side), part) for part in parts), run)
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class TackDown(Operation):
-    """The finished edges `edges` of a facing held to the allowances of the seams `to` they cross by a few hand
-    stitches, which do not go through to the right side."""
+    """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
 
-    kind: ClassVar[str] = "tack_down"
-    stitch_type: ClassVar[str] = ""
-    cautions: ClassVar[tuple[str, ...]] = ("needle",)
-    tools: ClassVar[tuple[str, ...]] = ("hand_needle",)
+    Example::
 
-    edges: tuple[Run, ...]
-    to: tuple[Run, ...]
+        make.tack_down(front_facing.outer, to=front.shoulder)
+    """
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.edges + self.to
+    kind = "tack_down"
+    stitch_type = ""
+    tools = ("hand_needle",)
+    says = ("sew", both("to"))
+    why = ("why",)
+    gives = (Of("tacked", "edges"),)
+    rules = (
+        Rule(Closed("edges"), "tacked_raw", each=True),
+        Rule(Closed("to"), "tacked_to_no_seam", each=True),
+        Rule(Asking(_held), "tacked_loose", tells=("piece",)),
+    )
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=edge_facts(pattern, self.edges, "tacked"))
+    edges: tuple[Run, ...] = runs()
+    to: tuple[Run, ...] = row(by_name=True, said="seam", fills={"seam": "place"})
 
     def minutes(self, pattern: Cut) -> float:
         """3 minutes at each seam (common practice, no source)."""
         return 1.0 + 3.0 * sum(len(sides_of(pattern, run)) for run in self.to)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {"edge": (self.edges, "place"), "seam": (self.to, "place")}
-        return (Sentence("tack_down.sew", values), *both_sides(pattern, self.to))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("tack_down.why", {}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
@@ -262,108 +225,3 @@ class TackDown(Operation):
                 section=shapes.tacked(),
             ),
         )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = []
-        for run in self.edges:
-            if not state.is_closed(pattern, run):
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        "tacked_raw",
-                        message("sewing_trouble.tacked_raw", place=placed(pattern, run)),
-                        message("sewing_trouble.tacked_raw_do"),
-                    )
-                )
-        for run in self.to:
-            if not state.is_closed(pattern, run):
-                found.append(
-                    trouble_on(
-                        pattern,
-                        (run,),
-                        "tacked_to_no_seam",
-                        message("sewing_trouble.tacked_to_no_seam", place=placed(pattern, run)),
-                        message("sewing_trouble.tacked_to_no_seam_do"),
-                    )
-                )
-        parts = [(run.piece, side) for run in self.to for side in sides_of(pattern, run)]
-        for run in self.edges:
-            for side in sides_of(pattern, run):
-                if not found and not any(state.joined((run.piece, side), part) for part in parts):
-                    found.append(
-                        trouble_on(
-                            pattern,
-                            (run,),
-                            "tacked_loose",
-                            message("sewing_trouble.tacked_loose", piece=titled(pattern.piece(run.piece).title)),
-                            message("sewing_trouble.tacked_loose_do"),
-                        )
-                    )
-        return tuple(found)
-
-
-@verb
-def clip(reader: Reader, *along: Runs) -> Clip:
-    """Snip into the allowance of a sewn edge that bends inward.
-
-    Example::
-
-        make.clip(front.neck, back.neck)
-    """
-    return Clip(along=reader.runs(along, "clip"))
-
-
-@verb
-def notch_curve(reader: Reader, *along: Runs) -> NotchCurve:
-    """Cut wedges out of the allowance of a sewn edge that bends outward.
-
-    Example::
-
-        make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
-        make.notch_curve(front.armhole)
-    """
-    return NotchCurve(along=reader.runs(along, "notch the curve"))
-
-
-@verb
-def trim(reader: Reader, *along: Runs, to: Size) -> Trim:
-    """Cut the allowance of a sewn edge back `to` a width.
-
-    Example::
-
-        make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
-        make.trim(front.shoulder, to=6 * mm)
-    """
-    return Trim(along=reader.runs(along, "trim"), to=read_width(to, "trim, width"))
-
-
-@verb
-def grade(reader: Reader, *along: Runs, to: Size = Length(4.0), wider: Size = Length(7.0)) -> Grade:
-    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
-
-    Example::
-
-        make.grade(front_facing.inner, back_facing.inner, to=4 * mm, wider=7 * mm)
-    """
-    where = "grade"
-    narrow, wide = read_width(to, f"{where}, narrower"), read_width(wider, f"{where}, wider")
-    if wide <= narrow:
-        raise KitError(
-            message("refusal.grade", wide=measured(wide, "allowance"), narrow=measured(narrow, "allowance")),
-            where=in_call(where),
-            do=message("refusal.grade_do"),
-        )
-    return Grade(along=reader.runs(along, where), to=narrow, wider=wide)
-
-
-@verb
-def tack_down(reader: Reader, *edges: Runs, to: Runs) -> TackDown:
-    """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
-
-    Example::
-
-        make.tack_down(front_facing.outer, to=front.shoulder)
-    """
-    where = "tack down"
-    return TackDown(edges=reader.runs(edges, where), to=reader.runs(to, f"{where}, seam"))
