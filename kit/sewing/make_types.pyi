@@ -154,7 +154,7 @@ class MakeVerbs:
             make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def clip(self, *along: Runs) -> None:
-        """Snip into the allowance of a sewn edge that bends inward.
+        """Snip into the allowance of a sewn edge that bends inward, almost to the stitches.
 
         Example::
 
@@ -184,7 +184,7 @@ class MakeVerbs:
 
             make.dart(skirt_front)"""
 
-    def ease_stitch(self, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 1) -> None:
+    def ease_stitch(self, *along: Runs, rows: int = 1, to: Size | None = None, fit: Runs | None = None) -> None:
         """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
         Example::

@@ -47,9 +47,7 @@ def _ready(fact: str) -> tuple[Rule, ...]:
     """What long stitches need: an edge that is raw and has none of them yet."""
     return (
         Rule(Raw("along"), f"{fact}_late", says="drawn_up_late", do="drawn_up_late_do", each=True, ends="next"),
-        Rule(
-            Of(fact, "whole", each="run"), f"{fact}_twice", holds=False, do="do_take_one_operation_out", each=True
-        ),
+        Rule(Of(fact, "whole", each="run"), f"{fact}_twice", holds=False, do="do_take_one_operation_out", each=True),
     )
 
 
@@ -88,9 +86,7 @@ class DrawnUp(Operation):
     @classmethod
     def agree(cls, asked: Asked) -> None:
         if asked.read["to"] is not None and asked.read["fit"]:
-            raise KitError(
-                "both a length and an edge to fit are named.", where=asked.where, do="Name one of them."
-            )
+            raise KitError("both a length and an edge to fit are named.", where=asked.where, do="Name one of them.")
 
     def runs(self) -> tuple[Run, ...]:
         return self.along
@@ -215,9 +211,7 @@ class EaseStitch(DrawnUp):
     gives = (Of("eased", "along"),)
     rules = (
         *_ready("eased"),
-        Rule(
-            _drawn(lambda full, drawn: full > drawn, abs), "nothing_to_ease", tells=("place", "full", "drawn")
-        ),
+        Rule(_drawn(lambda full, drawn: full > drawn, abs), "nothing_to_ease", tells=("place", "full", "drawn")),
         Rule(
             _drawn(lambda full, drawn: (full - drawn) / drawn <= EASED_EASE, abs),
             "too_much_to_ease",
