@@ -154,7 +154,7 @@ class MakeVerbs:
             make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def clip(self, *along: Runs) -> None:
-        """Snip into the allowance of a sewn edge that bends inward, almost to the stitches.
+        """Snip into the allowance of a sewn edge that bends inward.
 
         Example::
 

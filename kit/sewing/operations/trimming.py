@@ -95,7 +95,7 @@ class OnAllowance(Operation):
 
 @operation
 class Clip(OnAllowance):
-    """Snip into the allowance of a sewn edge that bends inward, almost to the stitches.
+    """Snip into the allowance of a sewn edge that bends inward.
 
     Example::
 
