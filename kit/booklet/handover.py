@@ -13,7 +13,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.errors import KitError, near
+from kit.diagnostic import message
+from kit.errors import KitError, known_near
 from kit.lesson.another import find_lesson
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import Pattern
@@ -108,7 +109,9 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
     names: Sequence[str] = lesson.sizes.names
     for size in sizes:
         if size not in names and size.lower() != "all" and size != DRAFTED:
-            raise KitError(f"there is no size '{size}'.", where="--sizes", do=near(size, [*names, "all"]))
+            raise KitError(
+                message("body.no_such_size", size=size), where="--sizes", do=known_near(size, [*names, "all"])
+            )
     asked = sizes
     if any(size.lower() == "all" or size == DRAFTED for size in sizes):
         sizes = names

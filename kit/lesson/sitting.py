@@ -11,7 +11,8 @@ from pathlib import Path
 
 from kit.body.body import Body
 from kit.body.chart import SizeChart
-from kit.errors import KitError, near
+from kit.diagnostic import message
+from kit.errors import KitError, known_near
 from kit.lesson import fitting, sidecar
 from kit.lesson.definition import Definition
 from kit.lesson.fitting import Begun, Fitting
@@ -88,7 +89,7 @@ def chosen(
     """With another body, or another size of the `chart`, or units. `KitError` for an unknown size."""
     if body is None and size:
         if size not in chart.names:
-            raise KitError(f"there is no size '{size}'.", do=near(size, chart.names))
+            raise KitError(message("body.no_such_size", size=size), do=known_near(size, chart.names))
         body = chart[size]
     return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else system_said(units))
 

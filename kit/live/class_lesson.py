@@ -14,6 +14,7 @@ from typing import Any
 from weakref import WeakKeyDictionary
 
 from kit.body.file import load_body, save_body
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.lesson import sidecar
 from kit.lesson.another import open_lesson
@@ -36,9 +37,9 @@ def class_lesson(path: str) -> Lesson:
     file = (room / path).resolve()
     if not file.is_file():
         raise KitError(
-            f"the lesson '{path}' is not there.",
+            message("class_copy.lesson_gone", path=str(path)),
             where=str(room),
-            do="Keep the folder that came with the class copy beside it.",
+            do=message("class_copy.lesson_gone_do"),
         )
     try:
         os.chdir(file.parent)  # what its cells read lies beside it
@@ -46,7 +47,7 @@ def class_lesson(path: str) -> Lesson:
     finally:
         os.chdir(student)
     if not isinstance(lesson, Lesson):
-        raise KitError("it is no lesson that can be shown.", where=path, do="Make the class copy again.")
+        raise KitError(message("class_copy.no_lesson"), where=path, do=message("class_copy.no_lesson_do"))
     for shown in tuple(followers(lesson).panels):
         shown.close()
     _restore(lesson, student)

@@ -26,6 +26,7 @@ from kit.atomic import write_atomically
 from kit.body.body import Body
 from kit.booklet import handover
 from kit.booklet.run_notebook import read_notebook, run_and_ask
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.lesson.another import find_lesson
 from kit.paper.papers import paper as named_paper
@@ -95,7 +96,7 @@ def make(job: Job, tell: Any) -> dict[str, Any]:
         timeout=job.timeout,
     )
     if not answer:
-        raise KitError("the lesson ran, but gave no pattern.", do="Ask your teacher to make the class copy again.")
+        raise KitError(message("paper.no_pattern"), do=message("paper.no_pattern_do"))
     worked = handover.receive(answer)
     tell("print_prove")
     findings = prove(worked.pattern)

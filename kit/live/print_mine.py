@@ -23,6 +23,7 @@ from weakref import WeakSet
 
 import ipywidgets as widgets
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
@@ -145,7 +146,7 @@ class PrintMine(widgets.VBox):
         lesson = self.lesson
         notebook = opened_from(lesson) or here().file
         if notebook is None:
-            raise KitError("this notebook has no name yet.", do="Save it, then press the button again.")
+            raise KitError(message("paper.no_name"), do=message("paper.no_name_do"))
         own = lesson.body.name not in lesson.sizes.names
         return Job(
             notebook=str(notebook.resolve()),

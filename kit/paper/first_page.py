@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from reportlab.pdfgen.canvas import Canvas
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Pattern
@@ -161,9 +162,9 @@ def _small(held: Paper, request: PageRequest) -> Front:
     across, upright = GAUGE_LENGTH / enlarged[0], GAUGE_LENGTH / enlarged[1]
     if width < max(across, INCH_SIDE) or height < max(upright, INCH_SIDE):
         raise KitError(
-            f"within the margins {width:.0f} x {height:.0f} mm are left, too little for the test squares and gauges.",
-            where=f"{held.title} paper",
-            do=f"Choose larger paper or smaller margins; {GAUGE_LENGTH + 1:.0f} mm each way must be left.",
+            message("paper.margins_eat", width=round(width), height=round(height)),
+            where=message("paper.paper_place", paper=held.title),
+            do=message("paper.margins_eat_do", least=round(GAUGE_LENGTH + 1)),
         )
     top = bottom + height
     metric = _beneath(square_sides(request)[0][0], request)

@@ -17,6 +17,7 @@ import shapely
 from shapely import affinity
 from shapely.ops import polylabel
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Point
 from kit.language import say
@@ -122,16 +123,16 @@ def nest(patterns: Sequence[Pattern], chart: Sequence[str] = ()) -> Nest:
     Raises `KitError` for no sizes, a size given twice, patterns without pieces, and what `cut_line` refuses.
     """
     if not patterns:
-        raise KitError("no sizes are chosen.", where="--sizes", do="Name some, such as --sizes W3,W4, or all.")
+        raise KitError(message("paper.no_sizes"), where="--sizes", do=message("paper.no_sizes_do"))
     names = [pattern.body.name for pattern in patterns]
     twice = next((name for name in names if names.count(name) > 1), None)
     if twice is not None:
-        raise KitError(f"the size {twice} is chosen twice.", where="--sizes", do="Name each size once.")
+        raise KitError(message("paper.size_twice", size=twice), where="--sizes", do=message("paper.size_twice_do"))
     if not any(pattern.pieces for pattern in patterns):
         raise KitError(
-            "this pattern has no pieces, so there is nothing to print.",
+            message("paper.no_pieces"),
             where=patterns[0].lesson.title,
-            do="Run the drafting steps that make the pieces.",
+            do=message("paper.no_pieces_do"),
         )
     known = list(chart) if set(names) <= set(chart) else names
     places = tuple(known.index(name) + 1 for name in names)

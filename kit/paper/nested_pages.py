@@ -12,6 +12,7 @@ from io import BytesIO
 import pikepdf
 from reportlab.pdfgen.canvas import Canvas
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Point
 from kit.language import say
@@ -63,9 +64,9 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
     asked = request or PageRequest((paper,))
     if made.several and not asked.full_size:
         raise KitError(
-            "several sizes over one another cannot be read at a class scale.",
+            message("paper.no_class_scale"),
             where="--scale",
-            do="Print one size at that scale, or leave --scale out.",
+            do=message("paper.no_class_scale_do"),
         )
     pdf = tile(nest_content(made, laid), laid, made.pattern, paper, asked, int(made.several))
     if not made.several:

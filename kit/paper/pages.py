@@ -24,6 +24,8 @@ import pikepdf
 import shapely
 from reportlab.pdfgen.canvas import Canvas
 
+from kit.diagnostic import message
+from kit.diagnostic import number as decimal
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Pattern
@@ -76,9 +78,9 @@ def _cut_length(roll: Paper, laid: Sheet) -> float:
     length = laid.height + 2 * roll.margin_y
     if length > roll.height:
         raise KitError(
-            f"the pieces need {length / 1000:.2f} m of the {roll.title}, more than one page of a PDF can hold.",
-            where="pages",
-            do=f"Choose a wider paper, or sheets such as A0; at most {roll.height / 1000:.2f} m can be written.",
+            message("paper.roll_long", length=decimal(length / 1000), roll=roll.title),
+            where="--paper",
+            do=message("paper.roll_long_do", most=decimal(roll.height / 1000)),
         )
     return length
 

@@ -11,7 +11,8 @@ import re
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from kit.errors import KitError, near
+from kit.diagnostic import message, number
+from kit.errors import KitError, known_near
 from kit.language import say, says
 
 INCH = 25.4
@@ -45,16 +46,19 @@ class Paper:
         for margin in (self.margin_x, self.margin_y):
             if margin < 5 - 1e-9:
                 raise KitError(
-                    f"a page margin of {margin:g} mm is less than most printers can print.",
+                    message("paper.margin_small", margin=number(margin)),
                     where=self.title,
-                    do="Give at least 5 mm.",
+                    do=message("paper.margin_small_do"),
                 )
         if self.overlap < 0 or min(self.step) < 50:
             raise KitError(
-                f"with a margin of {max(self.margin_x, self.margin_y):g} mm and an overlap of {self.overlap:g} mm too "
-                "little of the page is left for the pattern.",
+                message(
+                    "paper.margin_overlap",
+                    margin=number(max(self.margin_x, self.margin_y)),
+                    overlap=number(self.overlap),
+                ),
                 where=self.title,
-                do="Give a smaller margin or overlap.",
+                do=message("paper.margin_overlap_do"),
             )
 
     @property
@@ -142,8 +146,8 @@ def paper(text: str) -> Paper:
     size = _SIZE.match(said.replace(" ", "").replace('"', "in"))
     if size is None:
         raise KitError(
-            f"there is no paper '{text}'.",
-            do=f"{near(said, PAPERS)} A size of your own is written like 300x500mm or 13x19in.",
+            message("paper.no_such", paper=text),
+            do=message("paper.no_such_do", near=known_near(said, PAPERS)),
         )
     return _custom(text, size)
 
@@ -152,22 +156,22 @@ def _custom(text: str, size: re.Match[str]) -> Paper:
     first, first_unit, second, second_unit = size.groups()
     unit = second_unit or first_unit
     if not unit or (first_unit or unit) != unit:
-        fault = "does not say its unit" if not unit else "mixes two units"
-        raise KitError(f"the paper size '{text}' {fault}.", do=f"Write {first}x{second}mm, or cm or in.")
+        fault = message("paper.size_two_units" if unit else "paper.size_no_unit", paper=text)
+        raise KitError(fault, do=message("paper.size_do", first=first, second=second))
     across, down = (float(value.replace(",", ".")) * _UNITS[unit] for value in (first, second))
     width, height = sorted((across, down))
     name = f"{first}x{second}{unit}".replace(",", ".")
     title = f"{first} x {second} {unit}".replace(",", ".")
     if width < _LEAST[0] or height < _LEAST[1]:
         raise KitError(
-            f"a paper of {title} is too small: the first page must hold a test square of 100 mm and a printer gauge.",
-            where="paper",
-            do=f"Choose at least {_LEAST[0]:g} x {_LEAST[1]:g} mm.",
+            message("paper.too_small", paper=title),
+            where="--paper",
+            do=message("paper.too_small_do", width=round(_LEAST[0]), height=round(_LEAST[1])),
         )
     if height > LONGEST:
         raise KitError(
-            f"a paper of {title} is longer than a page of a PDF can be.",
-            where="paper",
-            do=f"Choose at most {LONGEST / 1000:g} m (200 in).",
+            message("paper.too_long", paper=title),
+            where="--paper",
+            do=message("paper.too_long_do", most=number(LONGEST / 1000)),
         )
     return Paper(name, title, width, height, kind="sheet" if width > _SHEET else "page")

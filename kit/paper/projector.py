@@ -19,6 +19,7 @@ import shapely
 from reportlab.pdfgen.canvas import Canvas
 from shapely import affinity
 
+from kit.diagnostic import measured, message, number
 from kit.errors import KitError
 from kit.geometry import Motion
 from kit.language import say
@@ -32,7 +33,7 @@ from kit.picture.drawing import Item
 from kit.picture.piece_sheet import moved, piece_items
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
-from kit.units import both, plain
+from kit.units import plain
 
 GAP = 20.0
 EDGE = 20.0
@@ -73,9 +74,9 @@ def projector_sheet(pattern: Pattern, size: tuple[float, float] | None = None) -
     """
     if not pattern.pieces:
         raise KitError(
-            "this pattern has no pieces, so there is nothing to project.",
+            message("paper.no_pieces"),
             where=pattern.lesson.title,
-            do="Run the drafting steps that make the pieces.",
+            do=message("paper.no_pieces_do"),
         )
     drawn = []
     for piece in pattern.pieces:
@@ -98,18 +99,20 @@ def projector_sheet(pattern: Pattern, size: tuple[float, float] | None = None) -
         ]
         if not places or not fitting:
             need = _head(_SIDES[-1]) + EDGE + (low if places else 0.0)
-            room = f"{both(widest)} wide" if not places else f"{both(need)} high"
+            room, least = ("low", need) if places else ("narrow", widest)
             raise KitError(
-                f"the pieces do not fit on a sheet of {both(width)} by {both(height)}; it must be at least {room}.",
+                message(
+                    f"paper.projector_{room}", width=measured(width), height=measured(height), least=measured(least)
+                ),
                 where="--projector",
-                do="Give a larger sheet, or none to have it fitted.",
+                do=message("paper.projector_small_do"),
             )
         sides = fitting[0]
     if max(width, height) > LONGEST:
         raise KitError(
-            f"the sheet would be {both(max(width, height))} long, more than a page of a PDF can be.",
+            message("paper.projector_long", size=measured(max(width, height))),
             where="--projector",
-            do=f"Keep it under {LONGEST / 1000:g} m.",
+            do=message("paper.projector_long_do", most=number(LONGEST / 1000)),
         )
     top = height - _head(sides)
     pieces = []

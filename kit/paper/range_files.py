@@ -7,7 +7,8 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
-from kit.errors import KitError, near
+from kit.diagnostic import message
+from kit.errors import KitError, known_near
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.dxf_file import dxf_text
@@ -49,7 +50,7 @@ def read_files(text: str) -> tuple[str, ...]:
     kinds = tuple(dict.fromkeys(part.strip().lower() for part in text.split(",") if part.strip()))
     for kind in kinds:
         if kind not in FILES:
-            raise KitError(f"there is no file of the kind '{kind}'.", where="--files", do=near(kind, FILES))
+            raise KitError(message("paper.no_file_kind", kind=kind), where="--files", do=known_near(kind, FILES))
     return kinds
 
 
@@ -64,9 +65,7 @@ def read_sheet(text: str) -> tuple[float, float] | None:
         return None
     found = _SIZE.match(text.lower())
     if found is None:
-        raise KitError(
-            f"'{text}' is not a size of sheet.", where="--projector", do="Write 1500x900mm or 60x40in, or nothing."
-        )
+        raise KitError(message("paper.not_a_sheet", text=text), where="--projector", do=message("paper.not_a_sheet_do"))
     unit = found[4]
     return float(length(f"{found[1]} {found[2] or unit}", "--projector")), float(
         length(f"{found[3]} {unit}", "--projector")

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from kit.diagnostic import message, per_cent
 from kit.errors import KitError
 from kit.paper.papers import A4, LETTER, Paper, paper
 from kit.units import length
@@ -46,19 +47,19 @@ class PageRequest:
 
     def __post_init__(self) -> None:
         if not self.papers:
-            raise KitError("no paper is named.", where="pages", do="Name one, such as --paper a4.")
+            raise KitError(message("paper.none_named"), where="--paper", do=message("paper.none_named_do"))
         if self.class_scale not in CLASS_SCALES:
             raise KitError(
-                f"the pages cannot be made at a scale of {self.class_scale:g}.",
+                message("paper.not_a_scale", text=f"{self.class_scale:g}"),
                 where="--scale",
-                do="Choose 1, 1/2 or 1/4.",
+                do=message("paper.scale_do"),
             )
         for share in self.printer_scale:
             if not (math.isfinite(share) and _FURTHEST[0] <= share <= _FURTHEST[1]):
                 raise KitError(
-                    f"a printer that prints at {share * 100:g} % is too far from true scale to correct.",
+                    message("paper.printer_off", share=per_cent(share)),
                     where="--printer-scale",
-                    do="Look for a setting such as 'fit to page' and switch it off; then measure the gauge again.",
+                    do=message("paper.printer_off_do"),
                 )
         for each in self.papers:
             self.held(each)
@@ -107,9 +108,7 @@ def read_margins(text: str) -> tuple[float, float]:
     """ "8mm" for all sides, "6mm,15mm" for the sides and for top and bottom; in mm. Raises `KitError`."""
     parts = [part for part in text.split(",") if part.strip()]
     if len(parts) not in (1, 2):
-        raise KitError(
-            f"'{text}' is not a margin.", where="--margin", do="Write 8mm, or 6mm,15mm for sides and top and bottom."
-        )
+        raise KitError(message("paper.not_a_margin", text=text), where="--margin", do=message("paper.not_a_margin_do"))
     across, down = (float(length(part, "--margin")) for part in (parts[0], parts[-1]))
     return across, down
 
@@ -120,9 +119,9 @@ def read_printer_scale(text: str) -> tuple[float, float]:
     shares = [re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*%?\s*", part) for part in parts]
     if len(parts) not in (1, 2) or not all(shares):
         raise KitError(
-            f"'{text}' does not say how large the printer prints.",
+            message("paper.not_a_printer_scale", text=text),
             where="--printer-scale",
-            do="Read the gauge on the first page and write 97%, or 97%,98.5% for the paper's short and long side.",
+            do=message("paper.not_a_printer_scale_do"),
         )
     across, down = (float(share[1]) / 100 for share in (shares[0], shares[-1]) if share)
     return across, down
@@ -133,5 +132,5 @@ def read_class_scale(text: str) -> float:
     known = {"1": 1.0, "1/1": 1.0, "1/2": 0.5, "1/4": 0.25, "half": 0.5, "quarter": 0.25, "full": 1.0}
     found = known.get(text.strip().lower())
     if found is None:
-        raise KitError(f"'{text}' is not a scale for the class.", where="--scale", do="Choose 1, 1/2 or 1/4.")
+        raise KitError(message("paper.not_a_scale", text=text), where="--scale", do=message("paper.scale_do"))
     return found

@@ -19,6 +19,7 @@ import pikepdf
 import shapely
 from shapely import affinity
 
+from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import language, say
@@ -115,9 +116,9 @@ def sheet(
     height of room to leave for a title block. Raises `KitError` for a pattern without pieces."""
     if not pattern.pieces:
         raise KitError(
-            "this pattern has no pieces, so there is nothing to print.",
+            message("paper.no_pieces"),
             where=pattern.lesson.title,
-            do="Run the drafting steps that make the pieces.",
+            do=message("paper.no_pieces_do"),
         )
     asked = request or PageRequest(tuple(papers))
     pieces = [unfolded(piece) if asked.whole else piece for piece in pattern.pieces]

@@ -86,7 +86,7 @@ def test_missing_allowance_names_piece_and_edge_and_keeps_the_files(garment: Pat
     before = {name: (tmp_path / name).read_bytes() for name in NAMES}
     back = garment.pieces[0]
     bare = back.with_edges(side=replace(back.edge("side"), allowance=None))
-    with pytest.raises(KitError, match=r"Back.*'side' has no allowance"):
+    with pytest.raises(KitError, match=r"Back.*the side seam has no allowance"):
         write_pages(replace(garment, pieces=(bare,)), tmp_path)
     assert {name: (tmp_path / name).read_bytes() for name in NAMES} == before
 

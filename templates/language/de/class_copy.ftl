@@ -107,3 +107,9 @@ class_copy-room_full =
         [one] Hier ist Platz für eine Person, und es ist schon jemand da. Noch einmal versuchen, wenn der Platz frei ist.
        *[other] Hier ist Platz für { $count } Personen, und alle sind da. Noch einmal versuchen, wenn jemand gegangen ist.
     }
+
+# ---- Ablehnungen für Lernende ----
+class_copy-lesson_gone = Die Lektion „{ $path }“ ist nicht da.
+class_copy-lesson_gone_do = Den Ordner, der zur Kopie für den Unterricht gehört, neben ihr lassen.
+class_copy-no_lesson = Das ist keine Lektion, die sich zeigen lässt.
+class_copy-no_lesson_do = Die Kopie für den Unterricht neu erstellen.

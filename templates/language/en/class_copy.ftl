@@ -107,3 +107,9 @@ class_copy-room_full =
         [one] There is room for one student, and somebody is here already. Try again when they have left.
        *[other] There is room for { $count } students, and they are all here. Try again when somebody has left.
     }
+
+# ---- a student's refusals ----
+class_copy-lesson_gone = the lesson '{ $path }' is not there.
+class_copy-lesson_gone_do = Keep the folder that came with the class copy beside it.
+class_copy-no_lesson = it is no lesson that can be shown.
+class_copy-no_lesson_do = Make the class copy again.

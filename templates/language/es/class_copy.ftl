@@ -107,3 +107,9 @@ class_copy-room_full =
         [one] Hay sitio para una persona y ya hay alguien aquí. Inténtelo otra vez cuando quede libre.
        *[other] Hay sitio para { $count } personas y ya están todas aquí. Inténtelo otra vez cuando alguien se haya ido.
     }
+
+# ---- rechazos para quien aprende ----
+class_copy-lesson_gone = la lección «{ $path }» no está.
+class_copy-lesson_gone_do = Deje junto a la copia de clase la carpeta que venía con ella.
+class_copy-no_lesson = no es una lección que se pueda mostrar.
+class_copy-no_lesson_do = Vuelva a hacer la copia de clase.

@@ -105,3 +105,9 @@ class_copy-room_full =
         [one] Il y a de la place pour { $count } élève, et quelqu’un est déjà là. Réessayer quand la place sera libre.
        *[other] Il y a de la place pour { $count } élèves, et ils sont tous là. Réessayer quand quelqu’un sera parti.
     }
+
+# ---- refus pour l’élève ----
+class_copy-lesson_gone = la leçon « { $path } » n’est pas là.
+class_copy-lesson_gone_do = Laisser à côté de la copie de classe le dossier fourni avec elle.
+class_copy-no_lesson = ce n’est pas une leçon que l’on puisse montrer.
+class_copy-no_lesson_do = Refaire la copie de classe.

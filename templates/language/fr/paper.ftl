@@ -192,3 +192,53 @@ paper-amount_blank =
         [one] { $amount }, { $blank } blanche omise
        *[other] { $amount }, { $blank } blanches omises
     }
+
+# ---- ce qui ne peut pas être imprimé ----
+paper-margins_eat = dans les marges il reste { $width } x { $height } mm : trop peu pour les carrés de contrôle et les réglettes.
+paper-margins_eat_do = Choisir un papier plus grand ou des marges plus petites ; il doit rester { $least } mm dans chaque sens.
+paper-paper_place = papier { $paper }
+paper-no_sizes = aucune taille n’est choisie.
+paper-no_sizes_do = En nommer, telles que --sizes W3,W4, ou all.
+paper-size_twice = la taille { $size } est choisie deux fois.
+paper-size_twice_do = Nommer chaque taille une fois.
+paper-no_pieces = ce patron n’a pas de pièces : il n’y a rien à imprimer.
+paper-no_pieces_do = Exécuter les étapes de tracé qui font les pièces.
+paper-no_class_scale = plusieurs tailles superposées ne se lisent pas à échelle réduite.
+paper-no_class_scale_do = Imprimer une seule taille à cette échelle, ou supprimer --scale.
+paper-roll_long = les pièces demandent { $length } m de { $roll }, plus qu’une page de PDF ne peut contenir.
+paper-roll_long_do = Choisir un papier plus large, ou des feuilles telles que A0 ; { $most } m au plus.
+paper-no_such = il n’y a pas de papier « { $paper } ».
+paper-no_such_do = { $near } Un format à soi s’écrit 300x500mm ou 13x19in.
+paper-size_no_unit = le format de papier « { $paper } » n’a pas d’unité.
+paper-size_two_units = le format de papier « { $paper } » mélange deux unités.
+paper-size_do = Écrire { $first }x{ $second }mm, ou cm ou in.
+paper-too_small = un papier de { $paper } est trop petit : la première page doit contenir un carré de contrôle de 100 mm et une réglette.
+paper-too_small_do = Choisir au moins { $width } x { $height } mm.
+paper-too_long = un papier de { $paper } est plus long qu’une page de PDF ne peut l’être.
+paper-too_long_do = Choisir au plus { $most } m (200 po).
+paper-margin_overlap = avec une marge de { $margin } mm et un recouvrement de { $overlap } mm, il reste trop peu de page pour le patron.
+paper-margin_overlap_do = Donner une marge ou un recouvrement plus petit.
+paper-margin_small = une marge de page de { $margin } mm est inférieure à ce que la plupart des imprimantes savent faire.
+paper-margin_small_do = Donner au moins 5 mm.
+paper-projector_long = la feuille ferait { $size } de long, plus qu’une page de PDF ne peut l’être.
+paper-projector_long_do = Rester au-dessous de { $most } m.
+paper-projector_narrow = les pièces ne tiennent pas sur une feuille de { $width } sur { $height } ; il faut au moins { $least } de large.
+paper-projector_low = les pièces ne tiennent pas sur une feuille de { $width } sur { $height } ; il faut au moins { $least } de haut.
+paper-projector_small_do = Donner une feuille plus grande, ou aucune pour qu’elle soit ajustée.
+paper-not_a_sheet = « { $text } » n’est pas une taille de feuille.
+paper-not_a_sheet_do = Écrire 1500x900mm ou 60x40in, ou rien.
+paper-no_file_kind = il n’y a pas de fichier du type « { $kind } ».
+paper-not_a_margin = « { $text } » n’est pas une marge.
+paper-not_a_margin_do = Écrire 8mm, ou 6mm,15mm pour les côtés et pour le haut et le bas.
+paper-not_a_printer_scale = « { $text } » ne dit pas à quelle échelle l’imprimante imprime.
+paper-not_a_printer_scale_do = Lire la réglette de la première page et écrire 97%, ou 97%,98.5% pour le petit et le grand côté du papier.
+paper-not_a_scale = « { $text } » n’est pas une échelle pour la classe.
+paper-scale_do = Choisir 1, 1/2 ou 1/4.
+paper-none_named = aucun papier n’est nommé.
+paper-none_named_do = En nommer un, tel que --paper a4.
+paper-printer_off = une imprimante qui imprime à { $share } est trop loin de l’échelle vraie pour être corrigée.
+paper-printer_off_do = Chercher un réglage tel que « ajuster à la page » et le désactiver ; mesurer ensuite à nouveau la réglette.
+paper-no_pattern = la leçon s’est exécutée, mais n’a pas donné de patron.
+paper-no_pattern_do = Demander que la copie de classe soit refaite.
+paper-no_name = ce fichier n’a pas encore de nom.
+paper-no_name_do = L’enregistrer, puis appuyer à nouveau sur le bouton.
