@@ -150,6 +150,16 @@ def motion_of(turn: int, over: bool) -> Motion:
 
 
 def _piece(piece: Piece, count: int, nap: bool) -> Part:
+    """The part that is laid on the cloth, turned so that the grain runs up (y is the length of the cloth).
+
+    There are three cases. A piece without a fold is laid as it is, right and left in turn where it is mirrored. One
+    whose fold lies along the grain can be laid two ways: as half a piece with its fold on the fold of the cloth
+    (x = 0, the piece to the right of it), or opened out on a single layer; the part holds both shapes and the lay
+    chooses. One whose fold lies otherwise has no place at the fold of the cloth and is always opened out.
+
+    `doubles` says that on cloth lying double the two layers give two copies that are both wanted: either a right and a
+    left, or a shape that is its own mirror image.
+    """
     along = lengthwise(piece.grain)
     upright = Motion.rotation(math.pi / 2 - along.angle)
     line = cut_line(piece).curves
@@ -184,6 +194,8 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
         return Part(
             piece.name, piece.title, piece.number, "piece", opened, rights, doubles=alike, grain=whole_grain, axis=axis
         )
+    # From here on the fold itself is upright, not the grain, which may be drawn a hair aslant of it: laid by the grain,
+    # the fold would leave the fold of the cloth by that hair and the piece would gain or lose it.
     way_of_fold = (fold_line.end - fold_line.start).unit()
     exact = way_of_fold if way_of_fold.dot(along) > 0 else -way_of_fold
     upright = Motion.rotation(math.pi / 2 - exact.angle)
@@ -191,7 +203,7 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
     to_fold = upright.then(Motion.translation(Vector(-upright(fold_line.start).x, 0.0)))
     half = moved(line, to_fold)
     places = [curve.point(0.5).x for curve in half]
-    over = sum(places) < 0
+    over = sum(places) < 0  # the half lies to the left of its fold: turn the paper over
     if over:
         to_fold = to_fold.then(_OVER)
         half = moved(half, _OVER)

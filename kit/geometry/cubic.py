@@ -84,6 +84,8 @@ class Cubic(Curve):
                 do=message("refusal.fullness_do", least=number(0.3), most=number(1.6)),
             )
         leave, arrive = start_direction.unit(), end_direction.unit()
+        # Both angles are signed so that they agree where the curve stays on one side of its chord, as an arc does;
+        # of opposite signs they make an S. The rule gives each handle from both angles.
         theta, phi = chord.turn_to(leave), arrive.turn_to(chord)
         out = hobby_handle(theta, phi) * size * fullness
         back = hobby_handle(phi, theta) * size * fullness
@@ -196,6 +198,9 @@ class Cubic(Curve):
     def length_between(self, t0: float, t1: float) -> float:
         """Length in mm from `t0` to `t1`, by 8-point Gauss-Legendre, halved until steady to 1e-6 mm."""
 
+        # A cusp, or nearly one, is where Gauss's rule is worst, for the speed has a corner there that halving would
+        # have to close in on; so the length is taken from one slow spot to the next. A stretch whose two halves agree
+        # with the whole is done; as the rule is of 16th order, the halves are far better than that difference says.
         def refine(a: float, b: float, whole: float, depth: int) -> float:
             mid = (a + b) / 2
             left, right = self._quadrature(a, mid), self._quadrature(mid, b)
@@ -231,6 +236,8 @@ class Cubic(Curve):
             return 1.0
         low, high, t = 0.0, 1.0, d / length
         done, at = 0.0, 0.0  # length `done` is known up to the parameter `at`
+        # Newton's method, for the derivative of the length is the speed, kept in a bracket that shrinks: near a cusp
+        # the speed is almost nothing and a step would leave the curve. Only the stretch since the last try is measured.
         for _ in range(60):
             done += self.length_between(at, t)
             at = t
@@ -253,6 +260,8 @@ class Cubic(Curve):
     def between(self, t0: float, t1: float) -> Cubic:
         if t0 <= 0.0 and t1 >= 1.0:
             return self
+        # A part of a cubic is a cubic, and so is known from its ends and its velocities there: a handle is a third of
+        # the velocity, which is scaled by how much slower the part runs through its own parameter.
         start, end = self.point(t0), self.point(t1)
         third = (t1 - t0) / 3
         v0, v1 = self._velocity(t0), self._velocity(t1)
@@ -294,6 +303,8 @@ class Cubic(Curve):
         return max(1, math.ceil(math.sqrt(most / (8 * float(tol)))))
 
     def nearest(self, point: Point) -> float:
+        # A point may be near several stretches of a curve, so 25 places are looked at first; from each that is nearer
+        # than its neighbours, unless it is hopelessly far, the exact foot is found by Newton's method in a bracket.
         px, py, n = point.x, point.y, 24
         ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
         far = []
@@ -330,6 +341,8 @@ class Cubic(Curve):
         return best_t
 
     def area_term(self) -> float:
+        # Half the integral of x dy - y dx along the curve (Green's theorem), with the Bernstein polynomials integrated
+        # once and for all: summed around an outline these give its area exactly.
         x0, y0, x1, y1 = self.start.x, self.start.y, self.c1.x, self.c1.y
         x2, y2, x3, y3 = self.c2.x, self.c2.y, self.end.x, self.end.y
         return (
@@ -345,6 +358,8 @@ class Cubic(Curve):
         ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
         bend = bx * ay - by * ax
         square = ax * ax + ay * ay
+        # Without a term of third degree the curve is a parabola, with one parallel to that of second degree an even S:
+        # neither has a loop.
         if square < 1e-18 or abs(bend) < 1e-12 * square:
             return None
         total = -(cx * ay - cy * ax) / bend
@@ -402,6 +417,7 @@ class Cubic(Curve):
             return (self,)
         if self.length < 1e-9:
             raise KitError(message("refusal.no_parallel"), where=place(self.start), do=message("refusal.move_end_do"))
+        # To the inside of a bend a parallel gets a cusp as soon as its distance is the radius of the tightest place.
         t, most = self.tightest(d > 0, 0.3 / abs(d))
         if abs(d) * most >= 1.0 - 1e-9:
             raise too_tight(d, 1 / most, self.point(t))
@@ -426,6 +442,13 @@ class Cubic(Curve):
         return x - d * wy, y + d * wx, vx * stretch, vy * stretch, stretch, bend
 
     def _fit_parallel(self, d: float, t0: float, t1: float, found: list[Cubic], depth: int) -> None:
+        """Appends cubics that stay within a third of the tolerance of the parallel from `t0` to `t1`.
+
+        The parallel of a cubic is no cubic. Its ends and velocities are known exactly, though, so each cubic is fitted
+        to those, and the stretch is halved while five places in between lie off. What counts is how far `aside` a
+        place lies: one that lies a little ahead `along` the curve is on it all the same, but for the sagitta of the
+        bend over that distance, which is added. Each begins where the last one ended, so that no gap opens from
+        rounding."""
         x0, y0, vx0, vy0, _, _ = self._beside(t0, d)
         x3, y3, vx3, vy3, _, _ = self._beside(t1, d)
         third = (t1 - t0) / 3

@@ -27,6 +27,8 @@ _CHORD = 0.2  # mm; chords of the search are this close to their curve
 def meet(a: Curve, b: Curve) -> list[Meeting]:
     """Every meeting of `a` and `b` as (point, t on a, t on b), in the order along `a`. Ends count; a place
     found twice is given once. Lines that lie on each other meet at both ends of the shared stretch."""
+    # Ends are looked at by themselves, whatever the solver of the pair finds: edges of a draft meet at their ends far
+    # more often than anywhere else, and there a solver may land a rounding error beyond the curve and find nothing.
     if apart(a.bounds(), b.bounds(), END):
         return []
     found = _ends(a, b)
@@ -114,6 +116,8 @@ def _line_arc(a: Line, b: Arc) -> list[Meeting]:
     if length < 1e-12:
         return []
     along = a.tangent(0.0)
+    # `foot` is where the centre stands over the line, `off` how far beside it: half the chord is the other side of a
+    # right triangle under the radius. A line that only touches may come out a hair below zero, and still touches.
     foot = (b.centre - a.start).dot(along)
     off = along.cross(b.centre - a.start)
     square = b.radius * b.radius - off * off
@@ -154,6 +158,8 @@ def _line_cubic(a: Line, b: Curve) -> list[Meeting]:
     if length < 1e-12:
         return []
     along = a.tangent(0.0)
+    # The heights of a cubic's control points over the line are the control values of its height, a cubic in s: its
+    # roots are the crossings. Where all are nothing, the curve lies on the line and its ends are asked instead.
     nx, ny = -along.y, along.x
     off = nx * a.start.x + ny * a.start.y
     p0, p1 = nx * b.start.x + ny * b.start.y - off, nx * b.c1.x + ny * b.c1.y - off
@@ -186,6 +192,13 @@ def _straight(a: Curve, b: Curve) -> list[Meeting]:
 
 
 def _search(a: Curve, b: Curve) -> list[Meeting]:
+    """Meetings of two curves that have no closed solution.
+
+    Both are cut into chords, and pairs of runs of chords whose boxes stand apart are put aside, halving the longer run
+    each time. Boxes are held to be larger by the chords' error, so that no meeting is lost; what is left are pairs of
+    single chords, each a guess for Newton's method, which also throws out the false ones. Two curves that run along
+    each other give many guesses that end in one place; `_merged` keeps one of them.
+    """
     na, nb = _chords(a), _chords(b)
     pa = [a.point(i / na) for i in range(na + 1)]
     pb = [b.point(i / nb) for i in range(nb + 1)]

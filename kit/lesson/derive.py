@@ -204,6 +204,8 @@ def facing(
     mm at its start and its end. `cut` is (number of the seam, how far along the run it is moved, "before" or
     "after"): only that part is kept. Raises `KitError` when it does not fit."""
     stretches = [stretch for run in runs for stretch in run.stretches]
+    # The run is one path here, whatever pieces it came from: those have been laid seam on seam already. Only at the
+    # end is it taken apart again into edges, which keep the names and notches they had.
     whole = stretches[0].path
     for stretch in stretches[1:]:
         whole = whole.joined(stretch.path)
@@ -235,6 +237,8 @@ def facing(
                 where=where,
                 do=message("refusal.drawn_short_do"),
             )
+    # The edges are listed once around: along the run, across its end, back along the outer edge, across its start.
+    # Each of the last two runs against the way it was made, hence `reversed`.
     full = outer
     outer = outer.between(short[0], outer.length - short[1]) if short[0] or short[1] else outer
     start, end = kept[0][1].path.start, kept[-1][1].path.end

@@ -62,6 +62,10 @@ def move_dart(
         if share == 1:
             return piece
         raise KitError(message("refusal.dart_on_old"), where=piece.title, do=message("refusal.beside_do"))
+    # The outline, walked in edge order, falls into two parts that share the apex: `ahead` from the second leg on to
+    # the new place, `behind` from there on to the first leg. The old mouth lies between the legs and belongs to
+    # neither, so it drops out. `turn` lays the second leg on the first: turning `ahead` by it closes the old mouth
+    # and opens the new one in a single motion.
     slash = slash_line(piece, apex, place, name)
     turn = (two - apex).turn_to(one - apex) * share
     ahead = Part((dart.edge, dart.end), (to, at), STAY, apex)
@@ -73,6 +77,7 @@ def move_dart(
         motion = Motion.rotation(turn, apex)
     else:
         motion = Motion.matching(apex, two, apex, Motion.rotation(turn, apex)(two) if share < 1 else one)
+    # The part with the fold or the grainline must not turn: then the other one turns, the opposite way.
     if keep > other:
         motion = motion.inverse() if way == "pivot" else Motion.matching(apex, motion(two), apex, two)
         behind = replace(behind, motion=motion)
@@ -83,12 +88,15 @@ def move_dart(
     moved, where = rearranged(rest, (ahead, behind), cuts, to)
     opened = ahead.motion(place).distance(behind.motion(place))
     length = piece.edge(to).path.length
+    # The new mouth is the line ruled across the gap. At either end of the edge there is no stretch of it on one side,
+    # so that the place before the gap cannot be asked for there.
     start = 0.0 if at < SAME else where(to, at, False) if at < length - SAME else moved.edge(to).path.length - opened
     new = replace(
         dart, name=new_name or name, edge=to, start=start, end=start + opened, pressed=pressed or dart.pressed
     )
     if share == 1:
         return replace(moved, darts=(*moved.darts, new))
+    # A dart moved in part leaves a mouth behind, as wide as the legs still stand apart.
     first = where(dart.edge, dart.start, False)
     left = replace(dart, start=first, end=first + behind.motion(one).distance(ahead.motion(two)))
     return replace(moved, darts=(*moved.darts, left, replace(new, name=new_name or f"{name}_2")))
@@ -130,6 +138,10 @@ def add_dart(
         )
     if not piece.outline.contains(apex):
         raise KitError(message("refusal.dart_points_out"), where=piece.title, do=message("refusal.dart_points_out_do"))
+    # The legs make equal angles with the middle line, and their ends lie equally far (`long`) from the apex, so that
+    # they can be sewn together. How far is not known beforehand, because the edge need not run square to the dart:
+    # the half angle follows from the length, the two rays strike the edge at two distances, and their mean is the
+    # next length. On a level edge this stands at once; on a slanting one it settles in a few rounds.
     way = middle - apex
     long = way.length
     for _ in range(60):
@@ -156,6 +168,8 @@ def add_dart(
             where=piece.title,
             do=message("refusal.dart_opposite_do"),
         )
+    # On a slanting edge the ends lie off it, one inside and one outside. Each side of the edge is swung to its leg
+    # about its own far end, where it meets the next edge and must not move.
     before = _swung(path.between(0.0, d1), path.start, ends[0])
     after = _swung(path.between(d2, path.length).reversed(), path.end, ends[1]).reversed()
     new = Path.of(before, Path.line(ends[0], ends[1]), after)
@@ -172,6 +186,7 @@ def add_dart(
 
 
 def _hit(path: Path, apex: Point, ray: Vector) -> tuple[float, float] | None:
+    """Where a ray from the apex first strikes the edge: how far from the apex, and how far along the edge."""
     line = Path.line(apex + ray * 0.01, apex + ray * 4000.0)
     found = line.crossings(path)
     if not found:

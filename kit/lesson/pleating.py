@@ -246,9 +246,13 @@ def tuck_row(
             where=piece.title,
             do=message("refusal.tucks_off_do"),
         )
+    # One direction for the whole row, square to the edge in the middle of the row: each tuck square to its own place
+    # on a curved edge would make them fan out.
     path = piece.edge(edge).path
     middle = (at + last) / 2
     straight = path.normal_at(middle) if way is None else way
+    # From the last to the first: a tuck makes the edge longer beyond itself only, so the places of those still to
+    # come stay what they were on the edge as it was before.
     for number in range(count, 0, -1):
         place = (edge, at + apart * (number - 1))
         one = name if count == 1 else f"{name}_{number}"
@@ -266,6 +270,7 @@ def tuck_row(
         )
     if count == 1:
         return piece
+    # Put in last to first, and told first to last.
     order = {p.name: p for p in piece.pleats}
     row = [order[f"{name}_{i}"] for i in range(1, count + 1)]
     return replace(piece, pleats=(*(p for p in piece.pleats if p not in row), *row))

@@ -69,28 +69,40 @@ def _shape(piece: Piece, part: Part) -> Polygon:
     return shape if shape.is_valid else shape.buffer(0)
 
 
-def rearranged(
-    piece: Piece, parts: tuple[Part, ...], cuts: tuple[Path, ...], prefer: str = ""
-) -> tuple[Piece, Callable[[str, float, bool], float]]:
-    """The piece with its parts moved; gaps on the outline are ruled straight (onto the edge `prefer` where two
-    edges part). Also gives where a place on an old edge lies on the new one (before or after a gap there)."""
-    from shapely.geometry import Point as Spot
+@dataclass(frozen=True)
+class _Outline:
+    """The edges after the parts were moved: the paths that make up each, and for every stretch of an old edge (from,
+    to, in mm along it) how far along the new one it begins, less what is ruled before the whole edge (`shifts`), and
+    how it was moved."""
 
+    paths: dict[str, list[Path]]
+    placed: dict[str, list[tuple[float, float, float, Motion]]]
+    shifts: dict[str, float]
+
+    def place(self, name: str, at: float, after: bool) -> float:
+        """Where `at` mm along an old edge lies on the new one. A place where a gap opens has two answers, the end of
+        the stretch before it and the beginning of the one `after`: what starts there lies after the gap, what ends
+        there before it, so that nothing that was marked is stretched over the new paper."""
+        spots = self.placed[name]
+        for low, high, new, _ in reversed(spots) if after else spots:
+            if low - SAME <= at <= high + SAME:
+                return self.shifts[name] + new + at - low
+        # It lay in a mouth that is cut out of the outline: what is left of it is the end of what came before.
+        return self.shifts[name] + max((s[2] + s[1] - s[0] for s in spots if s[1] <= at), default=0.0)
+
+
+def _relaid(piece: Piece, parts: tuple[Part, ...], prefer: str) -> _Outline:
+    """The outline put together again from the moved parts.
+
+    It is done edge by edge, not part by part, because an edge keeps its name, its allowance and its notches when it is
+    cut: the stretches of it that lie on several parts are moved each with its own part and chained with straight lines
+    where they no longer touch. A gap between two edges has no edge of its own; it is given to one of the two, to the
+    first unless the other is the one that the author opens (`prefer`).
+    """
     by_edge: dict[str, list[tuple[float, float, Motion]]] = {edge.name: [] for edge in piece.edges}
     for part in parts:
         for name, low, high in _stretches(piece, part.start, part.end):
             by_edge[name].append((low, high, part.motion))
-    shapes = [(_shape(piece, part), part.motion) for part in parts]
-
-    def motion_at(point: Point) -> Motion:
-        here = Spot(point.x, point.y)
-        gaps = [shape.distance(here) for shape, _ in shapes]
-        least = min(gaps) + 1e-3
-        return min(
-            (motion for gap, (_, motion) in zip(gaps, shapes, strict=True) if gap <= least),
-            key=lambda m: 0 if m == STAY else 1,
-        )
-
     curves: dict[str, list[Path]] = {}
     placed: dict[str, list[tuple[float, float, float, Motion]]] = {}
     for name, found in by_edge.items():
@@ -117,14 +129,35 @@ def rearranged(
                 shifts[following] += a.distance(b)
             else:
                 curves[name].append(Path.line(a, b))
+    return _Outline(curves, placed, shifts)
 
-    def new_place(name: str, at: float, after: bool) -> float:
-        spots = placed[name]
-        for low, high, new, _ in reversed(spots) if after else spots:
-            if low - SAME <= at <= high + SAME:
-                return shifts[name] + new + at - low
-        return shifts[name] + min((s[2] + s[1] - s[0] for s in spots if s[1] <= at), default=0.0)
 
+def rearranged(
+    piece: Piece, parts: tuple[Part, ...], cuts: tuple[Path, ...], prefer: str = ""
+) -> tuple[Piece, Callable[[str, float, bool], float]]:
+    """The piece with its parts moved; gaps on the outline are ruled straight (onto the edge `prefer` where two
+    edges part). Also gives where a place on an old edge lies on the new one (before or after a gap there).
+
+    What is bound to an edge (notches, mouths of darts and pleats, marks along it) is carried by its place along that
+    edge. What lies in the middle of the paper (points, guides, marks) goes with the part it lies on; a guide that
+    crosses a cut is cut there too, each bit going its own way."""
+    from shapely.geometry import Point as Spot
+
+    shapes = [(_shape(piece, part), part.motion) for part in parts]
+
+    def motion_at(point: Point) -> Motion:
+        # A point on the cut belongs to both parts; it stays where the paper stays, so that a draft which is opened
+        # and closed again finds its points where they were.
+        here = Spot(point.x, point.y)
+        gaps = [shape.distance(here) for shape, _ in shapes]
+        least = min(gaps) + 1e-3
+        return min(
+            (motion for gap, (_, motion) in zip(gaps, shapes, strict=True) if gap <= least),
+            key=lambda m: 0 if m == STAY else 1,
+        )
+
+    outline = _relaid(piece, parts, prefer)
+    curves, placed, new_place = outline.paths, outline.placed, outline.place
     edges = tuple(replace(e, path=Path.of(*curves[e.name])) if curves[e.name] else e for e in piece.edges)
     darts = []
     for dart in piece.darts:

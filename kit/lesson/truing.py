@@ -71,6 +71,8 @@ def trued(
             where=own.title,
             do="Hold the 'start' or the 'end'; smooth the ends 'both', 'start', 'end' or 'none'.",
         )
+    # Both runs may lie on one and the same piece (a tube sewn to itself), so every change is put into `pieces` and
+    # the runs are read anew after it: a run kept from before would bring the old piece back.
     pieces = {own.name: own, other.name: other}
 
     def runs() -> tuple[Folded, Folded]:
@@ -82,6 +84,9 @@ def trued(
     turn = opposed(drawn(a), drawn(b)) if turned is None else turned
     a, b = runs()
     difference = a.length - b.length
+    # The lengths aimed at are `goal` for the own run and `goal + ease` for the other. With ease the two do not become
+    # equal: the own run gives up half of it, or none or all, and what is held against the difference is `difference +
+    # ease`.
     goal = {"half": (a.length + b.length - ease) / 2, "own": b.length - ease, "other": a.length}[share]
     end = hold == "start"
     if goal + min(ease, 0.0) <= 0 or abs(difference + ease) > _TOO_MUCH * max(a.length, b.length):
@@ -103,6 +108,7 @@ def trued(
         _lengthen(pieces, runs, number, end, size - was[number])
     for at_end in {"both": (False, True), "start": (False,), "end": (True,), "none": ()}[ends]:
         _smooth(pieces, runs, at_end, share, asked=ends != "both", free=at_end == end)
+    # What is told is read off at the end, not summed on the way: smoothing may have cut both runs back once more.
     changes = []
     for run, size, tip in zip(runs(), was, tips, strict=True):
         by = run.length - size
@@ -214,6 +220,9 @@ def _smooth(
     weights = {"half": (0.5, 0.5), "own": (1.0, 0.0), "other": (0.0, 1.0)}[share]
     reach = [_reach(run, corner, off * w) for run, corner, w in ((a, one, weights[0]), (b, two, weights[1])) if w]
     if free and share == "half" and abs(off) > _POINTED:
+        # Two lines that meet at a point are to become one even curve within `reach` of it. An arc that touches both
+        # lines at that distance and turns by `off` passes the point at reach * tan(off / 4); the seam stands at an
+        # angle to the line, so along the seam it is that much more. Both edges give it up alike, and so still agree.
         back = min(reach) * math.tan(math.radians(off) / 4) / max(math.sin(one.angle), 0.5)
         _lengthen(pieces, runs, 0, end, -back)
         _lengthen(pieces, runs, 1, end, -back)

@@ -221,6 +221,9 @@ def _check_closed(piece: Piece, worn: bool) -> None:
 def _draft(entry: Entry, table: _Table) -> StepRecord:
     bench: dict[str, BenchPiece] = {}
     strips: dict[str, BenchStrip] = {}
+    # A step is handed exactly what its arguments name, each piece on a bench of its own. Two things follow from that
+    # and are relied on: no step can touch a piece it does not name, and values unchanged in all arguments give the
+    # same step (`Reworking`).
     given: dict[str, Any] = {}
     before: dict[str, Piece] = {}
     for name in entry.uses:
@@ -238,6 +241,9 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
             given[name] = table.number(name)
         else:
             raise table.unknown(name, ("body",))
+    # The author's function gives nothing back: it changes what it was handed. What it did is read afterwards, by
+    # comparing each piece before and after, so that pictures and sentences cannot say anything else than what was
+    # drafted.
     entry.function(**given)
 
     spots = tuple(spot for piece in bench.values() for spot in opened(piece).spots)
@@ -248,6 +254,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         frozen = piece.freeze()
         if name in entry.makes and not frozen.edges:
             raise KitError(f"the step says it makes '{name}' but draws nothing on it.", do="Draw it, or leave it out.")
+        # Frozen pieces go back on the table at once: a later step of the same run must see them, and never the bench.
         table.pieces[name] = frozen
         fresh, gone, marks = _difference(before.get(name), frozen, opened(piece).drawn)
         new += fresh

@@ -122,6 +122,11 @@ def pattern_schema() -> dict[str, Any]:
 
 
 def _piece(piece: Piece) -> dict[str, Any]:
+    """A piece as pattern.schema.json describes it: mm, y upward, as drafted (half a piece where it lies on a fold).
+
+    A key is always there; what does not apply is null rather than left out or "", so that a program can tell "no
+    allowance was said" (null) from "cut on the line" (0). Lines are given as points and not as the curves they are
+    made of, for whoever reads the file may know no curves; each end of an edge is a point of the line as well."""
     return {
         "name": piece.name,
         "title": piece.title,

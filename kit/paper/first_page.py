@@ -89,7 +89,17 @@ def _said(keys: Iterable[str]) -> tuple[str, ...]:
 
 
 def front(held: Paper, request: PageRequest) -> Front:
-    """The room on the front pages of `held`, a paper as it leaves the printer."""
+    """The room on the front pages of `held`, a paper as it leaves the printer.
+
+    There are three arrangements, tried from the roomiest: upright paper of about A4, with the squares under one
+    another and a gauge beside them; paper on its side, with the squares side by side and the plan at the foot and to
+    the right; and smaller paper, which takes several pages. The limits are the least sizes at which nothing of an
+    arrangement runs into another thing.
+
+    A box is told by its lower left corner, and y is measured upward as in a PDF, so that what stands under something
+    is that thing's y less its own height. The squares are drawn so much larger or smaller that they leave the
+    printer true. The gauges are there to measure the printer and are drawn uncorrected, so that their length on the
+    page carries its error (divided by `enlarged`)."""
     width, height = held.area
     left, top = held.margin_x, held.margin_y + height
     enlarged = request.enlarged(held)

@@ -69,6 +69,8 @@ class PagePlan:
     @cached_property
     def _groups(self) -> dict[tuple[int, int], tuple[int, int]]:
         """The first place of the group a tile belongs to: tiles hang together where a piece runs across a border."""
+        # A union-find: every place begins as a group of its own, and each border that is crossed joins two. Of two
+        # first places the earlier one leads, so that the answer does not hang on the order of the borders.
         group = {place: place for place in self._places}
 
         def first(place: tuple[int, int]) -> tuple[int, int]:
@@ -143,6 +145,9 @@ def all_tiles(width: float, height: float, paper: Paper) -> list[Tile]:
 def plan_on(ink: Sequence[Any], width: float, height: float, paper: Paper) -> PagePlan:
     """The pages of `paper`, held as given, which some of `ink` (shapely geometries in mm of the sheet: the
     paper of each piece) falls on."""
+    # Tiles and borders are asked all at once for each piece, prepared for it: one question per tile and piece took
+    # most of the time of a plan. A border counts as crossed where something runs over it, half a line's width to either
+    # side, and only such pages must be joined.
     tiles = all_tiles(width, height, paper)
     rows, columns = grid(width, height, paper)
     sides = np.array([(tile.left, tile.bottom, tile.right, tile.top) for tile in tiles])

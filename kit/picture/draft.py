@@ -160,7 +160,11 @@ def _step_piece(
     below: Piece | None = None,
 ) -> Iterable[Item]:
     """One piece's items. `below` is the piece it was traced from and lies on: what the two share is not named
-    again, and its title stands with its first line of its own."""
+    again, and its title stands with its first line of its own.
+
+    Items are given in the order they are painted: what was there before, then what is new, then measures, and all
+    names last, so that no line is drawn over a word. `record.new` also holds lines that a later step has taken away
+    again; those are drawn as they were recorded."""
     traced = {edge.path for edge in below.edges} if below else set()
     title = piece.title or called(piece.name)
     new = {name for owner, name, _ in record.new if owner == piece.name}
@@ -212,6 +216,7 @@ def _step_piece(
     for owner, name, point in record.new_points:
         if owner == piece.name:
             yield Dot(put.point(point), "new", own + name)
+            # A point's name goes outward from the middle of the piece, where fewer lines run than inside.
             out = point - middle
             away = out.unit() if out.length > 1e-6 else Vector(0.0, 1.0)
             names.append(Label(called(name), put.point(point) + away * (reach * 0.035), "small"))

@@ -127,6 +127,9 @@ class Room:
 
     def _spots(self) -> tuple[Any, Any, Any]:
         """The free paper inside the stitch line, places on it and how far each is from any line, widest first."""
+        # About `_TRIES` places whatever the size of the piece, so that a small one is searched as thoroughly as a large
+        # one. The distance to the nearest line is worked out once for all of them: no box can stand at a place that is
+        # nearer to a line than half its shorter side, which rules most out before any shape is built.
         if self._grid is None:
             clear = self._clear.intersection(self._inner)
             x0, y0, x1, y1 = clear.bounds if not clear.is_empty else (0.0, 0.0, 0.0, 0.0)
@@ -142,6 +145,8 @@ class Room:
         return self._grid
 
     def _widest(self, wide: float, high: float, angles: Sequence[float]) -> Standing | None:
+        # All places at once for each angle; the middles of the short sides are looked at first, as points are cheaper
+        # than boxes. The first that fits is the best one, for the places stand widest first.
         clear, spots, far = self._spots()
         spots = spots[far >= min(wide, high) / 2]
         if not len(spots):
@@ -171,6 +176,8 @@ class Room:
     def _led(self, lines: Sequence[Line_], anchor: Point, to_anchor: bool) -> list[Item]:
         """Lines of text beside the piece, as near to `anchor` as there is room."""
         wide, high = _extent(lines)
+        # Places stand off the outline all around it, in twelve directions, nearest ring first: once one fits, farther
+        # rings need not be looked at. Text led to the piece keeps a leader's length off, or it would seem to lie in it.
         ring = self.area.exterior if hasattr(self.area, "exterior") else self.area.convex_hull.exterior
         shapely.prepare(self._taken)
         best: tuple[float, Point, Any] | None = None

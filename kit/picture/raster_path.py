@@ -27,7 +27,12 @@ def shape(kind: str, paint: Mapping[str, str]) -> Path:
 
 @lru_cache(maxsize=4000)
 def _path_of(data: str) -> Path:
-    """The path of path data as the SVG pen writes it: M L H V C A Z and h v, absolute but for h and v."""
+    """The path of path data as the SVG pen writes it: M L H V C A Z and h v, absolute but for h and v.
+
+    This is no reader of SVG at large, and need not be: it reads back what one pen of this kit writes, and anything
+    else would show at once as a wrong picture. A command's letter holds for the numbers after it until the next letter
+    (after M as L), as the standard has it. The painter knows no arcs, so they become cubics. Pictures of a film
+    repeat most of their shapes, hence the cache."""
     from matplotlib.path import Path
 
     tokens = _TOKEN.findall(data)

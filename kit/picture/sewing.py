@@ -161,14 +161,18 @@ def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, ext
 
 
 def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[float, float]) -> list[Item]:
-    """Each layer's name and face where it shows; a narrow layer is named beside, with a line to it."""
+    """Each layer's name and face where it shows; a narrow layer is named beside, with a line to it.
+
+    Layers lie in the order of `placed`, the last on top, so that what shows of one is its shape less everything that
+    comes after it, less its own flaps that are folded over: those show the other face and are named only where
+    nothing else of the layer is to be seen."""
     from shapely import LineString, box, unary_union
-    from shapely import Point as Spot
     from shapely.geometry import Polygon
     from shapely.ops import polylabel
 
     if not placed:
         return []
+    # Type of one size on the page whatever the part shown: `letter` is that size in mm of the cloth.
     letter = 13.0 * max((window[2] - window[0]) * 1.3 / fit[0], (window[3] - window[1]) / fit[1])
     view = box(*grown(window, -letter * 0.8))
     shapes = []
@@ -205,7 +209,7 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
         if not parts:
             continue
         widest = max(parts, key=lambda g: g.area)
-        spot = polylabel(widest, 1.0)
+        spot = polylabel(widest, 1.0)  # the place farthest from its outline, not the centroid, which may lie outside
         title = p.piece.title if counts[p.piece.name, p.layer.stuff] == 1 else _half(p)
         stuff = "interfacing" if p.layer.stuff == "interfacing" else face
         text = say("picture.layer_face", piece=title, face=stuff)
@@ -218,32 +222,55 @@ def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[floa
             taken.append(text_box(at.x, at.y, wide, high, 0.0))
             items.append(Label(text, at, "name", size=letter))
             continue
-        best: tuple[float, Point] | None = None
-        for reach in (letter * 2.5, letter * 4.5, letter * 7.0):
-            for step in range(16):
-                angle = step * math.pi / 8
-                at = Point(
-                    spot.x + math.cos(angle) * (reach + wide * 0.5 * abs(math.cos(angle))),
-                    spot.y + math.sin(angle) * reach,
-                )
-                area = text_box(at.x, at.y, wide, high, 0.0)
-                frame = box(*area)
-                cost = reach * letter * 0.05 + frame.intersection(everything).area * 0.3
-                cost += (frame.area - frame.intersection(view).area) * 4
-                cost += sum(overlap(area, other) for other in taken) * 4
-                cost += frame.area if busy.intersects(frame) else 0.0
-                if Spot(at.x, at.y).distance(widest) < high:
-                    cost += frame.area
-                if best is None or cost < best[0]:
-                    best = (cost, at)
-        assert best is not None
-        at = best[1]
+        at = _name_aside(spot, (wide, high), letter, widest, everything, view, busy, taken)
         taken.append(text_box(at.x, at.y, wide, high, 0.0))
         foot = Point(spot.x, spot.y)
         items.append(Stroke((Line(at, foot),), "pin", name=f"to {p.piece.name}"))
         items.append(Dot(foot, "mark"))
         items.append(Label(text, at, "name", size=letter))
     return items
+
+
+def _name_aside(
+    spot: Any,
+    size: tuple[float, float],
+    letter: float,
+    shown: Any,
+    everything: Any,
+    view: Any,
+    busy: Any,
+    taken: list[Box],
+) -> Point:
+    """The middle of a name `size` (width, height) large, set beside the layer that it names, on one of three rings
+    around `spot`.
+
+    No place is quite free in a close-up, so the cheapest is taken. Costs are areas (mm2 of the cloth) of the name's
+    box: outside the picture or over another name weighs most, for there it cannot be read; over rows of stitching, or
+    so close to its own layer that it seems to lie on it, as much as the box itself; over plain cloth least, as it is
+    legible there; and a longer line to it only tells equal places apart.
+    """
+    from shapely import Point as Spot
+    from shapely import box
+
+    wide, high = size
+    places = []
+    for reach in (letter * 2.5, letter * 4.5, letter * 7.0):
+        for step in range(16):
+            angle = step * math.pi / 8
+            at = Point(
+                spot.x + math.cos(angle) * (reach + wide * 0.5 * abs(math.cos(angle))),
+                spot.y + math.sin(angle) * reach,
+            )
+            area = text_box(at.x, at.y, wide, high, 0.0)
+            frame = box(*area)
+            cost = reach * letter * 0.05 + frame.intersection(everything).area * 0.3
+            cost += (frame.area - frame.intersection(view).area) * 4
+            cost += sum(overlap(area, other) for other in taken) * 4
+            cost += frame.area if busy.intersects(frame) else 0.0
+            if Spot(at.x, at.y).distance(shown) < high:
+                cost += frame.area
+            places.append((cost, at))
+    return min(places, key=lambda place: place[0])[1]
 
 
 def _large(shape: Any, letter: float) -> list[Any]:

@@ -178,6 +178,14 @@ class _Offset:
             ) from error
 
     def _corner(self, i: int, j: int) -> None:
+        """Joins the parallels of the edges `i` and `j`, which follow one another.
+
+        `turn` is how much the stitch line turns there, above zero where the corner is convex seen from outside. Both
+        parallels are carried on straight to their `tip`: `on1` and `on2` are how far each must go on, below zero where
+        it lies too far already. So the sign of both, and not the angle alone, decides what is done. Both above zero: a
+        gap, closed by the tip (or cut square where that is far out). Either below zero, as in a concave corner or
+        between very different widths: the lines cross, and are cut off where they do.
+        """
         one, two = self.edges[i].path, self.edges[j].path
         t1, t2 = one.tangent_at(one.length), two.tangent_at(0.0)
         turn = math.atan2(t1.cross(t2) * self.sign, t1.dot(t2))
@@ -188,6 +196,7 @@ class _Offset:
             return  # otherwise the closing line between the two ends is the step
         if turn > 0 and i in self.shapes and self._shaped(i, j, t1, t2):
             return
+        # `on1` brings the tip d2 outside the second line, `on2` d1 outside the first; `turn` is not near zero here.
         sin, cos = math.sin(turn), math.cos(turn)
         on1, on2 = (d2 - d1 * cos) / sin, (d1 - d2 * cos) / sin
         p1, p2 = self.paths[i].end, self.paths[j].start

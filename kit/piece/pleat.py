@@ -85,6 +85,10 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
 
     The folded cloth lies under the edge beside it; that edge's mirror image in the near line as far as the fold, and
     the same again beyond the fold. `KitError` where no edge is left for it to lie under.
+
+    At a table the pleat is folded, and scissors follow the edge through all layers; opened again, the paper shows the
+    edge mirrored in each line that was folded. Here the same is done by mirroring: the stretch of the edge that the
+    pleat lies over goes across the near line, is cut off at the fold, and that half goes across the fold.
     """
     edge = pleat.far if far else pleat.edge
     start, end = (pleat.far_start, pleat.far_end) if far else (pleat.start, pleat.end)
@@ -103,6 +107,7 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
     wide = one.distance(two)
     fold = fold_line(pleat)
     axis = Line(fold.start, fold.end)
+    # The edge can be followed as far as the next fold in it, or as far as the folded cloth can reach.
     others = [(a, b) for a, b, p in stretches(piece, edge) if p.name != pleat.name]
     others += [(d.start, d.end) for d in piece.darts if d.edge == edge]
     if ahead:
@@ -124,6 +129,7 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
     way = (axis.end - axis.start).unit()
     ray = Path.line(middle - way * (4 * wide + 5.0), middle + way * (4 * wide + 5.0))
     hits = from_leg.crossings(ray)
+    # The mirrored edge usually crosses the fold; where it stops short, it is carried on straight as far as that.
     if hits:
         half = from_leg.between(0.0, min(from_leg.nearest(p) for p in hits))
     else:

@@ -60,7 +60,14 @@ class Meeting:
 def ended(meeting: Meeting, *, first: bool, folds: tuple[float, ...] | None) -> Shape | None:
     """The allowance of one edge (the `first` of the two, or the second) ending as its `folds` ask for (mm outside its
     stitch line, nearest first), or square to its stitch line (None) from where that, carried on, runs out into the
-    neighbour's cut line. None where that cannot be drawn."""
+    neighbour's cut line. None where that cannot be drawn.
+
+    All is told for the second edge, `out` being away from the piece across it, and heights measured that way; for the
+    first the corner is walked the other way round and the result turned back. The folds part the allowance into zones.
+    The end of each is where the cloth lies when everything beneath is folded: the neighbour's cut line, mirrored in
+    one fold after the other.
+
+    None is an answer, not a failure: the caller mitres the corner then, which can always be cut."""
     if first:
         found = ended(meeting.turned_round(), first=False, folds=folds)
         if found is None:
@@ -89,6 +96,8 @@ def ended(meeting: Meeting, *, first: bool, folds: tuple[float, ...] | None) -> 
             return None
         parts.append((zone, zone.is_straight))
         low = high
+    # A mirror image in a fold that it meets at a flat angle runs far along the edge, or far out: such an end would eat
+    # up the allowance of half the hem.
     limit = FARTHEST * (meeting.width_before + width)
     deep = meeting.after.length * 0.5
     for part, _ in parts:

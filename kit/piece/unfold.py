@@ -36,6 +36,10 @@ def unfolded(piece: Piece) -> Piece:
     axis = Line(fold.start, fold.end)
     names = [edge.name for edge in piece.edges]
     at = names.index(piece.fold)
+    # The outline runs on as one closed line: the edges as drafted, from where the fold ends on, then the same edges
+    # backwards on the other side. A mirror image runs round the other way; `reversed` turns it back, so that the piece
+    # still lies on the same side of its edges (allowances and notches go by that), and a place counted from the start
+    # of an edge is counted from its other end.
     half = (*piece.edges[at + 1 :], *piece.edges[:at])
     if not half:
         raise KitError("it has no edge beside its fold.", where=piece.title, do="Draw its outline.")

@@ -110,8 +110,15 @@ def _fused_on(pattern: Pattern, piece: Piece, state: State) -> bool:
 
 def used(pattern: Pattern, state: State) -> list[Diagnostic]:
     """Pieces, strips and interfacing that are cut and never used, or used short; pieces that stay loose."""
+    found = [*_unused_pieces(pattern, state), *_unused_strips(pattern, state)]
+    return found + _loose(pattern, state)
+
+
+def _unused_pieces(pattern: Pattern, state: State) -> list[Diagnostic]:
     found: list[Diagnostic] = []
     for piece in pattern.pieces:
+        # Interfacing drawn as a piece of its own is used when the piece it was drawn from is fused; no operation ever
+        # names it, so that it would always be told as unused.
         if _fused_on(pattern, piece, state):
             if piece.source not in state.fused:
                 found.append(
@@ -147,6 +154,7 @@ def used(pattern: Pattern, state: State) -> list[Diagnostic]:
                     piece=piece.name,
                 )
             )
+        # Two fronts and one interfacing leave one front soft: every cut piece has the same number of them.
         if piece.cut.interfacing % max(1, piece.cut.count):
             found.append(
                 Diagnostic(
@@ -158,6 +166,13 @@ def used(pattern: Pattern, state: State) -> list[Diagnostic]:
                     piece=piece.name,
                 )
             )
+    return found
+
+
+def _unused_strips(pattern: Pattern, state: State) -> list[Diagnostic]:
+    """Strips told as what went wrong first: never made up, made but never attached, attached fewer times than cut. A
+    loose one (a tie, a belt) need not be attached."""
+    found: list[Diagnostic] = []
     for strip in pattern.strips:
         made, count = strip.name in state.made, state.count(strip.name)
         if not made or (count < strip.count and not strip.loose):
@@ -171,7 +186,7 @@ def used(pattern: Pattern, state: State) -> list[Diagnostic]:
                     can=message("proof.strip_unused_do"),
                 )
             )
-    return found + _loose(pattern, state)
+    return found
 
 
 def _loose(pattern: Pattern, state: State) -> list[Diagnostic]:

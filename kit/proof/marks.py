@@ -77,6 +77,8 @@ def _opens(operation: Operation, pattern: Pattern) -> tuple[Span, ...]:
 
 def openings(pattern: Pattern) -> list[Diagnostic]:
     """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
+    # Both ways are walked: from the seams to the marks (is what a seam leaves open what was marked?), noting which
+    # marks were met, and then over all marks: one that no seam met is sewn shut.
     found: list[Diagnostic] = []
     left_open: set[tuple[str, str]] = set()
     for record in pattern.sewing:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from functools import partial
 
 import pytest
@@ -63,6 +64,17 @@ def lengths(piece: Piece) -> list[float]:
 
 def shape(piece: Piece) -> Polygon:
     return Polygon([(p.x, p.y) for p in piece.outline.points(0.01)])
+
+
+def test_a_notch_in_the_old_mouth_comes_to_lie_where_the_legs_meet() -> None:
+    corners = [Point(-200.0, -150.0), Point(200.0, -150.0), Point(200.0, 150.0), Point(-200.0, 150.0)]
+    piece = moves.add_dart(polygon_piece(corners), "dart", "e0", at=240.0, intake=30.0, apex=CENTRE)
+    dart = dart_of(piece, "dart")
+    leg = CENTRE.distance(mouth(piece, dart)[0])
+    piece = replace(piece, notches=(Notch("e0", (dart.start + dart.end) / 2, name="inside"),))
+    moved = moves.move_dart(piece, "dart", "e0", 80.0)
+    (notch,) = moved.notches
+    assert CENTRE.distance(moved.edge("e0").path.at(notch.distance)) == pytest.approx(leg, abs=1e-6)
 
 
 @settings(max_examples=40, deadline=None)
