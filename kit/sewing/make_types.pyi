@@ -72,10 +72,10 @@ class MakeVerbs:
     def bias_facing(
         self,
         *edges: Runs,
-        strip: StripHandle,
         allowance: Size = ...,
         finished: Size = ...,
-        ends: str = "ring",
+        strip: StripHandle,
+        ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
     ) -> None:
         """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
@@ -88,12 +88,12 @@ class MakeVerbs:
     def bind(
         self,
         *edges: Runs,
-        strip: StripHandle,
-        finished: Size,
         double: bool = False,
         trim: Size = 0,
-        ends: str = "ring",
-        last: str = "machine",
+        last: Literal["machine", "hand"] = "machine",
+        strip: StripHandle,
+        finished: Size,
+        ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
     ) -> None:
         """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
@@ -144,7 +144,7 @@ class MakeVerbs:
             make.casing(tote.top, first=1 * cm, depth=3 * cm)"""
 
     def centred_zip(
-        self, over: Run | Place, under: Run | Place, *, allowance: Size, length: Size, lap: Size = ...
+        self, over: Run | Place, under: Run | Place, *, lap: Size = ..., length: Size, allowance: Size
     ) -> None:
         """Set in a zip centred under a seam: parts of two edges or opening marks.
 
@@ -369,7 +369,7 @@ class MakeVerbs:
             make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)"""
 
     def lapped_zip(
-        self, over: Run | Place, under: Run | Place, *, allowance: Size, length: Size, lap: Size = ...
+        self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, lap: Size = ...
     ) -> None:
         """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
 

@@ -18,6 +18,7 @@ from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_ed
 from kit.piece.piece import Side, Strip
 from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of, half_facts, place_facts
+from kit.sewing.mark_spot import ground
 from kit.sewing.named import placed
 from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
@@ -222,7 +223,7 @@ class Rule:
 
     def told(self, operation: Any, pattern: Cut, case: Case) -> Diagnostic:
         """What the rule says of a case that breaks it."""
-        run = self._run(operation, case)
+        run = self._run(operation, pattern, case)
         of = (operation, pattern, case, run)
         says = message(f"sewing_trouble.{self.says or self.code}", **self._values(self.tells, *of))
         do = message(f"sewing_trouble.{self.do or f'{self.code}_do'}", **self._values(self.do_tells, *of))
@@ -233,12 +234,12 @@ class Rule:
             )
         return refuse(pattern, run, self.code, says, do, case.amount, self.level)
 
-    def _run(self, operation: Any, case: Case) -> Run:
-        """The run it is told of; of a strip no run, unless one is named by `on`."""
+    def _run(self, operation: Any, pattern: Cut, case: Case) -> Run:
+        """The run it is told of, of a mark the edge nearest to it; of a strip no run, unless one is named by `on`."""
         at = _row(getattr(operation, self.on))[0] if self.on else case.at
         if isinstance(at, Strip):
             return Run("", ())
-        run = at if isinstance(at, Run) else Run(at.piece, (at.mark.edge,), at.side)
+        run = at if isinstance(at, Run) else ground(pattern, at)
         return Run(run.piece, (case.edge,), run.side) if case.edge and not self.on else run
 
     def _values(self, names: tuple[str, ...], *of: Any) -> dict[str, Value]:
