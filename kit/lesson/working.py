@@ -122,7 +122,7 @@ class Reworking:
             return None, index, str(error)
 
 
-@dataclass
+@dataclass(frozen=True)
 class _Made:
     """What the entries worked so far have made."""
 

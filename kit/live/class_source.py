@@ -28,7 +28,7 @@ _LINKED = re.compile(r"\]\(\s*<?([^)>\s]+)|\bsrc\s*=\s*[\"']([^\"']+)")
 _MOST = 40_000_000  # bytes of one file
 
 
-@dataclass
+@dataclass(frozen=True)
 class Source:
     """A lesson made ready for a class copy: files by their path beside it, the notebook itself first, and what each
     exercise's `answers` were written as, to be looked for afterwards."""

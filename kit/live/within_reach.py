@@ -27,7 +27,7 @@ from kit.units import System, both
 Sort = Kind | str
 
 
-@dataclass
+@dataclass(frozen=True)
 class Thing:
     """Something with a name: its `kind` (what may be written after its dot), the `word` for it ("edge", "parameter"),
     what is `said` of it in a line, and the things `inside` it by name."""

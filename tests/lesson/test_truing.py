@@ -103,6 +103,25 @@ def test_ease_is_left_in() -> None:
     assert walk([found.own, found.other], "front.side", "back.side").difference == pytest.approx(5.0)
 
 
+@pytest.mark.parametrize(
+    ("share", "front", "back"),
+    [
+        ("half", 399.0, 404.0),  # 400 + 403 = 803 = 2 x 399 + 5: each gives or takes one
+        ("own", 398.0, 403.0),  # the front alone, 5 shorter than the back
+        ("other", 400.0, 405.0),  # the back alone, 5 longer than the front
+    ],
+)
+def test_each_side_has_the_length_reckoned_by_hand(share: str, front: float, back: float) -> None:
+    """Sides of 400 and 403, the back meant to be eased in by 5 (mm)."""
+    a, b = skirt("front", 400, 0, 0, 0), skirt("back", 403, 0, 0, 0)
+    found = trued(a, ("side",), b, ("side",), share=share, ease=5.0)  # type: ignore[arg-type]
+    assert found.own.edge("side").path.length == pytest.approx(front, abs=1e-6)
+    assert found.other.edge("side").path.length == pytest.approx(back, abs=1e-6)
+    assert {name: by for name, _, by, _, _ in found.changes} == pytest.approx(
+        {name: by for name, by in (("front", front - 400), ("back", back - 403)) if by}
+    )
+
+
 def test_marks_keep_their_distance_from_the_end_that_stays() -> None:
     a = replace(skirt("front", 410, 0, 0, 0), notches=(Notch("side", 100.0), Notch("hem", 150.0)))
     b = replace(skirt("back", 400, 0, 0, 0), notches=(Notch("side", 100.0, "double"),))

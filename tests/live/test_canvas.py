@@ -459,6 +459,26 @@ def test_reset_and_panel_moves_can_be_undone(make_lesson: LessonMaker) -> None:
     assert sliders.rows["wrap_share"].slider.value == 70
 
 
+def test_moves_within_eight_tenths_of_a_second_are_one_drag(monkeypatch: pytest.MonkeyPatch) -> None:
+    clock = [100.0]
+    monkeypatch.setattr("kit.live.history.time.monotonic", lambda: clock[0])
+    history = History()
+    for now, hem in ((100.0, 1.0), (100.7, 2.0), (101.4, 3.0), (102.3, 4.0), (103.0, 5.0), (110.0, 6.0)):
+        clock[0] = now
+        history.note({"hem": hem - 1.0}, {"hem": hem})
+    # 0.7 s apart it is one drag however long it lasts; 0.9 s and 7 s are pauses.
+    assert [history.undo(), history.undo(), history.undo(), history.undo()] == [
+        {"hem": 5.0},
+        {"hem": 3.0},
+        {"hem": 0.0},
+        None,
+    ]
+    history.note({"hem": 0.0}, {"hem": 1.0})
+    clock[0] += 0.1
+    history.note({"waist": 7.0}, {"waist": 8.0})
+    assert history.undo() == {"waist": 7.0}, "another value is another change, however soon"
+
+
 def test_a_new_change_forgets_what_was_undone() -> None:
     history = History()
     history.note({"a": 1.0, "b": 2.0}, {"a": 5.0, "b": 2.0})

@@ -13,7 +13,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.paper.page_cost import EDGE
 from kit.paper.papers import A0, A4, LETTER, Paper
-from kit.paper.plan import all_tiles, letters, plan_on, plan_pages
+from kit.paper.plan import all_tiles, grid, letters, plan_on, plan_pages
 from kit.paper.sheet import GAP, sheet
 
 PAPERS = st.sampled_from([A4, A4.turned, LETTER, LETTER.turned])
@@ -33,6 +33,29 @@ def test_no_row_or_column_too_many(width: float, height: float, paper: Paper) ->
     whole = shapely.box(0, 0, width, height)
     for tile in all_tiles(width, height, paper):
         assert whole.buffer(1e-6).intersects(shapely.box(tile.left, tile.bottom, tile.right, tile.top))
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "paper", "rows", "columns"),
+    [
+        (190, 277, A4, 1, 1),  # 210 x 297 mm less 10 mm of margin on every side: one page
+        (191, 278, A4, 2, 2),
+        (370, 544, A4, 2, 2),  # two pages glued 10 mm over each other: 2 x 190 - 10 and 2 x 277 - 10
+        (371, 545, A4, 3, 3),
+        (550, 811, A4, 3, 3),
+        (277, 190, A4.turned, 1, 1),
+        (545, 371, A4.turned, 3, 3),
+        (380, 554, replace(A4, overlap=0.0), 2, 2),
+        (381, 555, replace(A4, overlap=0.0), 3, 3),
+        (340, 514, replace(A4, overlap=40.0), 2, 2),
+        (341, 515, replace(A4, overlap=40.0), 3, 3),
+    ],
+)
+def test_pages_glued_over_each_other_reckoned_by_hand(width, height, paper, rows, columns) -> None:
+    assert grid(width, height, paper) == (rows, columns)
+    tiles = all_tiles(width, height, paper)
+    assert len(tiles) == rows * columns
+    assert max(tile.right for tile in tiles) >= width and min(tile.bottom for tile in tiles) <= 0
 
 
 def test_a_tile_without_paper_of_a_piece_is_left_out() -> None:

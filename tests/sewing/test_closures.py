@@ -61,6 +61,22 @@ def test_a_zip_closes_its_opening_and_takes_the_allowance(garments):
     assert ("zip_in", "back", "left", "centre") in sew(pattern)[0].facts
 
 
+def test_a_lapped_zip_is_sewn_under_first_and_over_last(garments):
+    """The order in which a lapped zip can be sewn at all: the under side while the lap is out of the way (common
+    practice, no source)."""
+    pattern = changed(garments.SKIRT, "Zip", zip_of(19 * cm))
+    said = sentences(pattern, operation_of(pattern, "Zip"))
+    begins = (
+        "Press the",
+        "Lay the fold of",
+        "With the zip foot edgestitch that fold",
+        "Lay the",
+        "From the right side",
+    )
+    assert [line for line, begin in zip(said, begins, strict=True) if not line.startswith(begin)] == []
+    assert "close beside the teeth" in said[1] and "over the zip" in said[3]
+
+
 def test_a_centred_zip_is_basted_first_and_opened_last(garments):
     pattern = changed(garments.SKIRT, "Zip", zip_of(19 * cm, "centred_zip"))
     said = sentences(pattern, operation_of(pattern, "Zip"))

@@ -53,6 +53,13 @@ def test_allowances_finished_together_are_pressed_to_one_side(sewn, pair):
         sewn(pair, plain(together=True))
 
 
+def test_a_seam_takes_a_learner_minutes(sewn, pair):
+    """Setting up takes 4 minutes and each metre along either layer 6 (common practice, no source): two sides of 30 cm
+    come to 4 + 0.6 x 6."""
+    found = sewn(pair, plain())
+    assert found.last.minutes(found.pattern) == pytest.approx(7.6)
+
+
 def test_a_row_may_stop_at_the_stitch_lines(sewn, pair):
     found = sewn(pair, plain(ends="stitch line"))
     assert "where the stitch lines of the neighbouring edges cross" in found.said[1]
