@@ -1,66 +1,46 @@
 """How many small faults in the kit's own code its tests notice: random mutants, each tried by the nearest test folder.
 
-    .venv/bin/python tests/bench/mutants.py --count 300 --jobs 2 --seed 1
+    .venv/bin/python tests/bench/mutants.py --count 300 --seed 1
+    .venv/bin/python tests/bench/mutants.py --rooms geometry,piece --at-most 30
 
 A mutant is one change at one place: plus for minus, a number off by one, `<` for `<=`, `and` for `or`, a negation left
-out, a loop that never runs. Places are drawn at random over the rooms named (each place alike), then one of the
-changes possible there. Left out are changes that cannot be noticed or are noticed by Python itself: those in
-annotations and docstrings, `+` for `<<` and the like, decorators taken off, those of a class. The changes are made by
-Cosmic Ray, in copies of the tree, so that the checkout stays as it is. The same seed on the same tree draws the same
-mutants.
+out, a loop that never runs. Places are drawn at random over all rooms (each place alike), then one of the changes
+possible there. Left out are changes that cannot be noticed or are noticed by Python itself: those in annotations and
+docstrings, `+` for `<<` and the like, decorators taken off, those of a class. The changes are made by Cosmic Ray, in
+copies of the tree, so that the checkout stays as it is.
 
-Prints a line for each mutant as it is tried, then the survivors with their difference, and how many were caught.
-`--only TEXT` tries those whose module and line hold the text, to look at a survivor again.
+The draw goes by the text of a place's line, so that the same seed draws the same mutants wherever the code stayed
+as it was. What became of each is kept in `out/mutants/results.jsonl`: a slice (`--rooms`, `--at-most`) goes on where
+the last one stopped, a mutant that was caught is tried again when its module changes, one that survived also when its
+tests do. `--thorough` tries survivors with the whole test folder instead of the tests that run through the line.
+
+Prints a line for each mutant as it is tried, then the survivors, and how many of the draw were caught so far: raw, and
+without those that nobody could notice (`equivalent_mutants.toml`, each with its reason).
 """
 
 from __future__ import annotations
 
 import argparse
 import ast
-import os
-import random
-import shutil
-import subprocess
-import sys
+import hashlib
+import json
 import tempfile
-import time
+import tomllib
 from collections import defaultdict
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
-from difflib import unified_diff
+from dataclasses import asdict
 from pathlib import Path
 from queue import Queue
 
 import cosmic_ray.plugins
 from cosmic_ray.ast import ast_nodes, get_ast_from_path
-from cosmic_ray.mutating import mutate_code
+from trials import KEPT, ROOT, Mutant, Tried, changed, copied, folder_of, stamp, stamp_of, tried, watched
 
-ROOT = Path(__file__).resolve().parent.parent.parent
 ROOMS = ("geometry", "piece", "lesson", "sewing", "proof")
-_COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
+EQUIVALENT = Path(__file__).with_name("equivalent_mutants.toml")
 _PLAIN = {"Add", "Sub", "Mul", "Div"}
 _SKIPPED = ("RemoveDecorator", "ExceptionReplacer", "Variable", "Bit", "NoOp")
-
-
-@dataclass(frozen=True)
-class Mutant:
-    """One change: `operator` of Cosmic Ray at its `occurrence` in `module` (a path in the tree), on `line`."""
-
-    module: str
-    operator: str
-    occurrence: int
-    line: int
-
-
-@dataclass(frozen=True)
-class Tried:
-    """What became of a mutant: "caught", "survived", "too long" (counted as caught) after `seconds`."""
-
-    mutant: Mutant
-    outcome: str
-    seconds: float
-    difference: str
 
 
 def sensible(operator: str) -> bool:
@@ -91,7 +71,7 @@ def unseen(source: str) -> set[tuple[int, int]]:
 
 def mutants_of(path: Path) -> Iterator[tuple[tuple[int, int], Mutant]]:
     """((line, column), mutant) for every change possible in a module."""
-    tree = get_ast_from_path(path)
+    nodes = list(ast_nodes(get_ast_from_path(path)))
     hidden = unseen(path.read_text("utf-8"))
     for operator in cosmic_ray.plugins.operator_names():
         if not sensible(operator):
@@ -100,119 +80,160 @@ def mutants_of(path: Path) -> Iterator[tuple[tuple[int, int], Mutant]]:
         if kind.arguments():
             continue
         changer = kind()
-        places = (start for node in ast_nodes(tree) for start, _ in changer.mutation_positions(node))
+        places = (start for node in nodes for start, _ in changer.mutation_positions(node))
         for occurrence, start in enumerate(places):
             if tuple(start) not in hidden:
                 module = str(path.relative_to(ROOT))
                 yield (start[0], start[1]), Mutant(module, operator, occurrence, start[0])
 
 
-def drawn(count: int, seed: int, rooms: tuple[str, ...]) -> list[Mutant]:
-    """`count` mutants at different places of the rooms, in an order that `seed` gives."""
-    by_place: dict[tuple[str, tuple[int, int]], list[Mutant]] = defaultdict(list)
-    for room in rooms:
-        for path in sorted((ROOT / "kit" / room).rglob("*.py")):
-            for place, mutant in mutants_of(path):
-                by_place[(mutant.module, place)].append(mutant)
-    chance = random.Random(seed)
-    places = chance.sample(sorted(by_place), min(count, len(by_place)))
-    return [chance.choice(by_place[place]) for place in places]
+def _lot(*parts: object) -> str:
+    """A number drawn for a thing by what it is, as hexadecimal text: the same for the same thing in any draw."""
+    return hashlib.sha256("\0".join(map(str, parts)).encode()).hexdigest()
 
 
-def nearest_tests(module: str) -> list[str]:
-    """The test folder of a module's room, the file of its own name first so that most are caught at once."""
-    folder = ROOT / "tests" / module.split("/")[1]
-    own = sorted(folder.glob(f"test_{Path(module).stem}*.py"))
-    rest = [path for path in sorted(folder.glob("test_*.py")) if path not in own]
-    return [str(path.relative_to(ROOT)) for path in (*own, *rest)]
+def lots_of(path: Path, seed: int) -> list[tuple[str, Mutant]]:
+    """(the lot of a place, the change drawn there) for each place of a module, kept until the module changes."""
+    source = path.read_text("utf-8")
+    kept = KEPT / "lots" / f"{stamp(str(path.relative_to(ROOT)), source, str(seed))}.json"
+    if kept.exists():
+        return [(lot, Mutant(**found)) for lot, found in json.loads(kept.read_text("utf-8"))]
+    at: dict[tuple[int, int], list[Mutant]] = defaultdict(list)
+    for place, mutant in mutants_of(path):
+        at[place].append(mutant)
+    texts = source.splitlines()
+    seen: dict[tuple[str, int], int] = defaultdict(int)
+    lots = []
+    for (line, column), mutants in sorted(at.items()):
+        alike = (texts[line - 1], column)
+        seen[alike] += 1
+        lot = _lot(seed, path.relative_to(ROOT).as_posix(), *alike, seen[alike])
+        mutants.sort(key=lambda mutant: (mutant.operator, mutant.occurrence))
+        lots.append((lot, min(mutants, key=lambda mutant: _lot(lot, mutant.operator))))
+    kept.parent.mkdir(parents=True, exist_ok=True)
+    kept.write_text(json.dumps([(lot, asdict(mutant)) for lot, mutant in lots]), "utf-8")
+    return lots
 
 
-def tried(mutant: Mutant, tree: Path, most: float) -> Tried:
-    """Makes the change in the copy `tree`, runs the nearest tests there, and takes it back."""
-    target = tree / mutant.module
-    before = target.read_text("utf-8")
-    changer = cosmic_ray.plugins.get_operator(mutant.operator)()
-    after = mutate_code(before, changer, mutant.occurrence)
-    name = mutant.module
-    difference = "\n".join(unified_diff(before.splitlines(), (after or "").splitlines(), name, name, lineterm="", n=1))
-    target.write_text(after or before, "utf-8")
-    environment = {
-        **os.environ,
-        "PYTHONPATH": str(tree),
-        "PYTHONDONTWRITEBYTECODE": "1",
-        "HYPOTHESIS_PROFILE": "mutants",
-    }
-    command = [sys.executable, "-m", "pytest", "-x", "-q", "-m", "not browser", "-p", "no:cacheprovider"]
-    began = time.monotonic()
-    try:
-        done = subprocess.run(
-            [*command, *nearest_tests(mutant.module)], cwd=tree, env=environment, capture_output=True, timeout=most
-        )
-        outcome = "survived" if done.returncode == 0 else "caught"
-    except subprocess.TimeoutExpired:
-        outcome = "too long"
-    finally:
-        target.write_text(before, "utf-8")
-    return Tried(mutant, outcome, time.monotonic() - began, difference)
+def drawn(count: int, seed: int) -> list[Mutant]:
+    """`count` mutants at different places of all rooms, in the order of their lots."""
+    lots = [
+        lot for room in ROOMS for path in sorted((ROOT / "kit" / room).rglob("*.py")) for lot in lots_of(path, seed)
+    ]
+    return [mutant for _, mutant in sorted(lots, key=lambda lot: lot[0])[:count]]
 
 
-def copied(into: Path) -> Path:
-    """A copy of the tree to make changes in."""
-    for name in _COPIED:
-        source = ROOT / name
-        if source.is_dir():
-            shutil.copytree(source, into / name, ignore=shutil.ignore_patterns("__pycache__"))
-        else:
-            shutil.copy2(source, into / name)
-    return into
+class Results:
+    """What became of mutants, kept in a file from slice to slice."""
+
+    def __init__(self) -> None:
+        self.file = KEPT / "results.jsonl"
+        rows = self.file.read_text("utf-8").splitlines() if self.file.exists() else []
+        self._found: dict[str, dict[str, object]] = {row["key"]: row for row in map(json.loads, rows)}
+        self._tests = {room: stamp_of(ROOT / "tests" / room) for room in ROOMS}
+
+    def _key(self, mutant: Mutant) -> str:
+        source = (ROOT / mutant.module).read_text("utf-8")
+        return stamp(mutant.module, source, mutant.operator, str(mutant.occurrence))
+
+    def known(self, mutant: Mutant) -> Tried | None:
+        """The kept result; None where it is of another module, or a survivor's tests have changed since."""
+        row = self._found.get(self._key(mutant))
+        if row is None or (
+            row["outcome"] == "survived" and row["tests_of"] != self._tests[folder_of(mutant.module).name]
+        ):
+            return None
+        return Tried(mutant, *(row[name] for name in ("outcome", "seconds", "was", "becomes", "tests")))  # type: ignore[arg-type]
+
+    def keep(self, result: Tried) -> None:
+        """Writes one result down at once."""
+        key = self._key(result.mutant)
+        row = {"key": key, "tests_of": self._tests[folder_of(result.mutant.module).name], **asdict(result)}
+        self._found[key] = row
+        self.file.parent.mkdir(parents=True, exist_ok=True)
+        with self.file.open("a", encoding="utf-8") as out:
+            out.write(json.dumps(row) + "\n")
+
+
+def equivalents() -> dict[tuple[str, str, str], str]:
+    """{(module, line as it was, line as it becomes): why nobody could notice} of `equivalent_mutants.toml`."""
+    found = tomllib.loads(EQUIVALENT.read_text("utf-8")) if EQUIVALENT.exists() else {}
+    return {(row["module"], row["was"], row["becomes"]): row["why"] for row in found.get("mutant", [])}
+
+
+def _score(results: list[Tried], alike: dict[tuple[str, str, str], str]) -> str:
+    caught = sum(result.outcome != "survived" for result in results)
+    same = sum((r.mutant.module, r.was, r.becomes) in alike for r in results if r.outcome == "survived")
+    noticed = len(results) - same
+    return (
+        f"{caught} of {len(results)} mutants caught, {100 * caught / max(len(results), 1):.0f} % raw; "
+        f"{100 * caught / max(noticed, 1):.0f} % of the {noticed} that can be noticed"
+    )
 
 
 def main() -> int:
     asked = argparse.ArgumentParser(description=(__doc__ or "").split("\n")[0])
-    asked.add_argument("--count", type=int, default=300)
+    asked.add_argument("--count", type=int, default=300, help="how many are drawn over all rooms")
     asked.add_argument("--seed", type=int, default=1)
-    asked.add_argument("--jobs", type=int, default=2)
-    asked.add_argument("--most", type=float, default=900.0, help="seconds for one mutant")
-    asked.add_argument("--rooms", default=",".join(ROOMS))
-    asked.add_argument("--only", default="")
+    asked.add_argument("--jobs", type=int, default=1)
+    asked.add_argument("--most", type=float, default=300.0, help="seconds for one mutant")
+    asked.add_argument("--rooms", default=",".join(ROOMS), help="try those of the draw that lie in these rooms")
+    asked.add_argument("--at-most", type=int, default=10**6, help="try so many new ones, then stop")
+    asked.add_argument("--only", default="", help="try again those whose module:line holds the text")
+    asked.add_argument("--thorough", action="store_true", help="try survivors again with the whole test folder")
     given = asked.parse_args()
-    found = drawn(given.count, given.seed, tuple(given.rooms.split(",")))
-    found = [mutant for mutant in found if given.only in f"{mutant.module}:{mutant.line}"]
-    results: list[Tried] = []
+    rooms = given.rooms.split(",")
+    draw = [mutant for mutant in drawn(given.count, given.seed) if mutant.module.split("/")[1] in rooms]
+    results, alike = Results(), equivalents()
+
+    def due(mutant: Mutant) -> bool:
+        if given.only:
+            return given.only in f"{mutant.module}:{mutant.line}"
+        known = results.known(mutant)
+        if given.thorough and known is not None and known.outcome == "survived":
+            return (mutant.module, known.was, known.becomes) not in alike
+        return known is None
+
+    todo = [mutant for mutant in draw if due(mutant)][: given.at_most]
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         trees: Queue[Path] = Queue()
-        for number in range(given.jobs):
-            trees.put(copied(Path(folder) / str(number)))
+        first = copied(Path(folder) / "0") if todo else Path()
+        lines = {m: ls for room in {m.module.split("/")[1] for m in todo} for m, ls in watched(room, first).items()}
+        for number in range(given.jobs if todo else 0):
+            trees.put(copied(Path(folder) / str(number)) if number else first)
 
         def work(mutant: Mutant) -> Tried:
+            same = changed(mutant, (ROOT / mutant.module).read_text("utf-8"))[1:]
+            if (mutant.module, *same) in alike:
+                return Tried(mutant, "survived", 0.0, *same, 0)
             tree = trees.get()
             try:
-                return tried(mutant, tree, given.most)
+                return tried(mutant, tree, lines, given.most, given.thorough)
             finally:
                 trees.put(tree)
 
         with ThreadPoolExecutor(given.jobs) as pool:
-            for result in pool.map(work, found):
-                results.append(result)
+            for number, result in enumerate(pool.map(work, todo), 1):
+                results.keep(result)
                 mutant = result.mutant
-                caught = sum(r.outcome != "survived" for r in results)
                 place, change = f"{mutant.module}:{mutant.line}", mutant.operator.rsplit("/", 1)[-1]
-                count = f"{len(results):4}/{len(found)}"
                 print(
-                    f"{count}  {result.outcome:8}  {result.seconds:5.0f} s  {place}  {change}  ({caught} caught)",
+                    f"{number:4}/{len(todo)}  {result.outcome:8}  {result.seconds:5.0f} s  {result.tests:3} tests  "
+                    f"{place}  {change}",
                     flush=True,
                 )
-    for result in results:
+    known = [found for mutant in draw if (found := results.known(mutant)) is not None]
+    for result in known:
         if result.outcome == "survived":
-            print(f"\n{result.difference}")
-    by_room: dict[str, list[bool]] = defaultdict(list)
-    for result in results:
-        by_room[result.mutant.module.split("/")[1]].append(result.outcome != "survived")
+            why = alike.get((result.mutant.module, result.was, result.becomes))
+            print(f"\n{result.mutant.module}:{result.mutant.line}\n- {result.was}\n+ {result.becomes}")
+            print(f"  cannot be noticed: {why}" if why else f"  {result.tests} tests ran through it")
     print()
-    for room, caught_there in sorted(by_room.items()):
-        print(f"{room}: {sum(caught_there)} of {len(caught_there)} caught")
-    caught = sum(r.outcome != "survived" for r in results)
-    print(f"{caught} of {len(results)} mutants caught, {100 * caught / max(len(results), 1):.0f} %")
+    for room in rooms:
+        there = [result for result in known if result.mutant.module.split("/")[1] == room]
+        if there:
+            print(f"{room}: {_score(there, alike)}")
+    print(f"{len(known)} of the {len(draw)} drawn were tried: {_score(known, alike)} (seed {given.seed})")
     return 0
 
 

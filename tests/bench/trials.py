@@ -1,0 +1,215 @@
+"""One trial of a mutant: the change made in a copy of the tree, the tests that run through its line, quickest first.
+
+Which tests run through which line is measured once for a test folder (coverage.py, one context a test) and kept until
+a file of the room or of the folder changes. A line that runs on import alone, as that of a constant does, is tried
+with the whole folder, the test file of the module's own name first. The map credits a value that tests share (a fixture
+of the session, a cache) to the test that made it, so that a fault may count as unnoticed that another test would have
+noticed: the score is a lower bound, and `--thorough` tries such a mutant with the whole folder.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import shutil
+import signal
+import subprocess
+import sys
+import time
+from dataclasses import dataclass
+from difflib import unified_diff
+from pathlib import Path
+
+import cosmic_ray.plugins
+from cosmic_ray.mutating import mutate_code
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+KEPT = ROOT / "out" / "mutants"
+MOST_TESTS = 60
+"""Tests through one line that a trial runs, the quickest first: a constant of the points is run through by all."""
+_COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
+_PYTEST = (
+    "-m",
+    "pytest",
+    "-x",
+    "-q",
+    "-m",
+    "not browser",
+    "-p",
+    "no:cacheprovider",
+    "-p",
+    "no:nbval",
+    "-p",
+    "no:xdist",
+)
+_WATCHED = """
+import coverage, json, os, pytest, time
+cov = coverage.Coverage(data_file=None, source=[os.path.join(os.getcwd(), "kit", os.environ["WATCHED_ROOM"])])
+took = {}
+def pytest_sessionstart(session):
+    cov.start()
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_protocol(item, nextitem):
+    cov.switch_context(item.nodeid)
+    began = time.perf_counter()
+    try:
+        return (yield)
+    finally:
+        took[item.nodeid] = time.perf_counter() - began
+        cov.switch_context("")
+def pytest_sessionfinish(session):
+    cov.stop()
+    data = cov.get_data()
+    lines = {os.path.relpath(f): {n: [c for c in cs if c] for n, cs in data.contexts_by_lineno(f).items()}
+             for f in data.measured_files()}
+    with open("watched.json", "w") as out:
+        json.dump({"took": took, "lines": lines}, out)
+"""
+
+
+@dataclass(frozen=True)
+class Mutant:
+    """One change: `operator` of Cosmic Ray at its `occurrence` in `module` (a path in the tree), on `line`."""
+
+    module: str
+    operator: str
+    occurrence: int
+    line: int
+
+
+@dataclass(frozen=True)
+class Tried:
+    """What became of a mutant: "caught", "survived", "too long" (counted as caught) after `seconds`; the line as it
+    `was` and as it `becomes`, and how many tests were at hand (`tests`)."""
+
+    mutant: Mutant
+    outcome: str
+    seconds: float
+    was: str
+    becomes: str
+    tests: int
+
+
+def stamp(*texts: str) -> str:
+    """A short fingerprint of texts."""
+    return hashlib.sha256("\0".join(texts).encode()).hexdigest()[:16]
+
+
+def stamp_of(folder: Path) -> str:
+    """A fingerprint of every Python file under a folder."""
+    return stamp(*(path.read_text("utf-8") for path in sorted(folder.rglob("*.py"))))
+
+
+def copied(into: Path) -> Path:
+    """A copy of the tree to make changes in."""
+    for name in _COPIED:
+        source = ROOT / name
+        if source.is_dir():
+            shutil.copytree(source, into / name, ignore=shutil.ignore_patterns("__pycache__"))
+        else:
+            shutil.copy2(source, into / name)
+    return into
+
+
+def changed(mutant: Mutant, source: str) -> tuple[str, str, str]:
+    """(the module's text with the change made, its line before, its line after)."""
+    changer = cosmic_ray.plugins.get_operator(mutant.operator)()
+    after = mutate_code(source, changer, mutant.occurrence) or source
+    lines = [
+        line
+        for line in unified_diff(source.splitlines(), after.splitlines(), n=0, lineterm="")
+        if line[:3] not in _HEADS
+    ]
+    was = " ".join(line[1:].strip() for line in lines if line.startswith("-"))
+    return after, was, " ".join(line[1:].strip() for line in lines if line.startswith("+"))
+
+
+_HEADS = ("---", "+++")
+
+
+def folder_of(module: str) -> Path:
+    """The nearest test folder of a module."""
+    return ROOT / "tests" / module.split("/")[1]
+
+
+def _environment(tree: Path, **more: str) -> dict[str, str]:
+    return {**os.environ, "PYTHONPATH": str(tree), "KIT_HYPOTHESIS": "mutants", **more}
+
+
+def watched(room: str, tree: Path) -> dict[str, dict[str, list[str]]]:
+    """{module: {line: the tests through it, quickest first}} of a room by its own test folder, measured when the kept
+    one is of other files."""
+    kept = KEPT / f"lines_{room}.json"
+    mark = stamp(stamp_of(ROOT / "kit" / room), stamp_of(ROOT / "tests" / room))
+    found = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
+    if found.get("of") != mark:
+        (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
+        command = [part for part in _PYTEST if part != "-x"]
+        environment = _environment(tree, WATCHED_ROOM=room)
+        done = subprocess.run(
+            [sys.executable, *command, "-p", "watched_plugin", f"tests/{room}"],
+            cwd=tree,
+            env=environment,
+            capture_output=True,
+            text=True,
+        )
+        if done.returncode != 0:
+            raise SystemExit(f"the tests of {room} fail before any change is made:\n{done.stdout[-3000:]}{done.stderr}")
+        found = {"of": mark, **json.loads((tree / "watched.json").read_text("utf-8"))}
+        KEPT.mkdir(parents=True, exist_ok=True)
+        kept.write_text(json.dumps(found), "utf-8")
+    took = found["took"]
+    return {
+        module: {line: sorted(tests, key=took.__getitem__) for line, tests in lines.items()}
+        for module, lines in found["lines"].items()
+    }
+
+
+def whole_folder(module: str) -> list[str]:
+    """The test files of the nearest folder, that of the module's own name first."""
+    folder = folder_of(module)
+    own = sorted(folder.glob(f"test_{Path(module).stem}*.py"))
+    rest = [path for path in sorted(folder.glob("test_*.py")) if path not in own]
+    return [str(path.relative_to(ROOT)) for path in (*own, *rest)]
+
+
+def tried(mutant: Mutant, tree: Path, lines: dict[str, dict[str, list[str]]], most: float, thorough: bool) -> Tried:
+    """Makes the change in the copy `tree`, runs the tests through its line there, and takes it back."""
+    target = tree / mutant.module
+    before = target.read_text("utf-8")
+    after, was, becomes = changed(mutant, before)
+    through = lines.get(mutant.module, {}).get(str(mutant.line))
+    if thorough or through == []:
+        tests = whole_folder(mutant.module)
+    else:
+        tests = (through or [])[:MOST_TESTS]
+    if not tests:
+        return Tried(mutant, "survived", 0.0, was, becomes, 0)
+    began = time.monotonic()
+    target.write_text(after, "utf-8")
+    _forget(target)
+    running = subprocess.Popen(
+        [sys.executable, *_PYTEST, *tests],
+        cwd=tree,
+        env=_environment(tree),
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.DEVNULL,
+        start_new_session=True,
+    )
+    try:
+        outcome = "survived" if running.wait(most) == 0 else "caught"
+    except subprocess.TimeoutExpired:
+        outcome = "too long"
+        os.killpg(running.pid, signal.SIGKILL)
+        running.wait()
+    finally:
+        target.write_text(before, "utf-8")
+        _forget(target)
+    return Tried(mutant, outcome, time.monotonic() - began, was, becomes, len(tests))
+
+
+def _forget(module: Path) -> None:
+    """Python takes a compiled module for current by its second and its size, which a change may leave alike."""
+    for compiled in (module.parent / "__pycache__").glob(f"{module.stem}.*.pyc"):
+        compiled.unlink()
