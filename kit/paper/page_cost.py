@@ -91,7 +91,7 @@ class Pose:
         return [cos, -sin, sin, cos, self.dx, self.dy]
 
 
-@dataclass(eq=False)
+@dataclass(frozen=True, eq=False)
 class TurnedShape:
     """A shape turned by `angle` radians, one way for it to lie: its footprint (rows downward), and the pages its ink
     reaches.

@@ -35,7 +35,21 @@ from queue import Queue
 
 import cosmic_ray.plugins
 from cosmic_ray.ast import ast_nodes, get_ast_from_path
-from trials import KEPT, ROOT, Mutant, Tried, changed, copied, folder_of, stamp, stamp_of, tried, watched
+from trials import (
+    KEPT,
+    ROOT,
+    Bench,
+    Mutant,
+    Tried,
+    changed,
+    copied,
+    folder_of,
+    stamp,
+    stamp_of,
+    tried,
+    watched,
+    whole_folder,
+)
 
 ROOMS = ("geometry", "piece", "lesson", "sewing", "proof")
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.toml")
@@ -196,21 +210,31 @@ def main() -> int:
 
     todo = [mutant for mutant in draw if due(mutant)][: given.at_most]
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
-        trees: Queue[Path] = Queue()
         first = copied(Path(folder) / "0") if todo else Path()
-        lines = {m: ls for room in {m.module.split("/")[1] for m in todo} for m, ls in watched(room, first).items()}
-        for number in range(given.jobs if todo else 0):
-            trees.put(copied(Path(folder) / str(number)) if number else first)
+        lines: dict[str, dict[str, list[str]]] = {}
+        modules: dict[str, None] = {}
+        for room in sorted({folder_of(mutant.module).name for mutant in todo}):
+            through, loaded = watched(room, first)
+            lines.update(through)
+            modules.update(dict.fromkeys(loaded))
+        trees = [copied(Path(folder) / str(number)) if number else first for number in range(given.jobs if todo else 0)]
+        benches = [Bench(tree, list(modules)) for tree in trees]
+        free: Queue[Bench] = Queue()
+        for mutant in {folder_of(mutant.module): mutant for mutant in todo}.values():
+            if benches[0].passes(whole_folder(mutant.module)[:1], given.most) is not True:
+                raise SystemExit(f"{whole_folder(mutant.module)[0]} fails before any change is made")
+        for bench in benches:
+            free.put(bench)
 
         def work(mutant: Mutant) -> Tried:
             same = changed(mutant, (ROOT / mutant.module).read_text("utf-8"))[1:]
             if (mutant.module, *same) in alike:
                 return Tried(mutant, "survived", 0.0, *same, 0)
-            tree = trees.get()
+            bench = free.get()
             try:
-                return tried(mutant, tree, lines, given.most, given.thorough)
+                return tried(mutant, bench, lines, given.most, given.thorough)
             finally:
-                trees.put(tree)
+                free.put(bench)
 
         with ThreadPoolExecutor(given.jobs) as pool:
             for number, result in enumerate(pool.map(work, todo), 1):
@@ -222,6 +246,8 @@ def main() -> int:
                     f"{place}  {change}",
                     flush=True,
                 )
+        for bench in benches:
+            bench.close()
     known = [found for mutant in draw if (found := results.known(mutant)) is not None]
     for result in known:
         if result.outcome == "survived":

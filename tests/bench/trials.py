@@ -12,11 +12,13 @@ from __future__ import annotations
 import hashlib
 import json
 import os
+import select
 import shutil
 import signal
 import subprocess
 import sys
 import time
+from collections.abc import Sequence
 from dataclasses import dataclass
 from difflib import unified_diff
 from pathlib import Path
@@ -29,22 +31,28 @@ KEPT = ROOT / "out" / "mutants"
 MOST_TESTS = 60
 """Tests through one line that a trial runs, the quickest first: a constant of the points is run through by all."""
 _COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
-_PYTEST = (
-    "-m",
-    "pytest",
-    "-x",
-    "-q",
-    "-m",
-    "not browser",
-    "-p",
-    "no:cacheprovider",
-    "-p",
-    "no:nbval",
-    "-p",
-    "no:xdist",
-)
+_PYTEST = ("-x", "-q", "-m", "not browser", "-p", "no:cacheprovider")
+_WARM = """
+import importlib, json, os, sys
+import pytest
+for name in json.loads(sys.argv[1]):
+    try:
+        importlib.import_module(name)
+    except Exception:
+        pass
+for line in sys.stdin:
+    child = os.fork()
+    if not child:
+        os.setsid()
+        null = os.open(os.devnull, os.O_RDWR)
+        for stream in (0, 1, 2):
+            os.dup2(null, stream)
+        os._exit(int(pytest.main(json.loads(line))))
+    print(child, flush=True)
+    print(os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]), flush=True)
+"""
 _WATCHED = """
-import coverage, json, os, pytest, time
+import coverage, json, os, pytest, sys, time
 cov = coverage.Coverage(data_file=None, source=[os.path.join(os.getcwd(), "kit", os.environ["WATCHED_ROOM"])])
 took = {}
 def pytest_sessionstart(session):
@@ -63,8 +71,10 @@ def pytest_sessionfinish(session):
     data = cov.get_data()
     lines = {os.path.relpath(f): {n: [c for c in cs if c] for n, cs in data.contexts_by_lineno(f).items()}
              for f in data.measured_files()}
+    own = ("kit", "tests", "conftest", "watched_plugin", "__main__", "coverage")
+    modules = [name for name in list(sys.modules) if name.split(".")[0] not in own and "/" not in name]
     with open("watched.json", "w") as out:
-        json.dump({"took": took, "lines": lines}, out)
+        json.dump({"took": took, "lines": lines, "modules": modules}, out)
 """
 
 
@@ -134,12 +144,18 @@ def folder_of(module: str) -> Path:
 
 
 def _environment(tree: Path, **more: str) -> dict[str, str]:
-    return {**os.environ, "PYTHONPATH": str(tree), "KIT_HYPOTHESIS": "mutants", **more}
+    return {
+        **os.environ,
+        "PYTHONPATH": str(tree),
+        "KIT_HYPOTHESIS": "mutants",
+        "PYTEST_DISABLE_PLUGIN_AUTOLOAD": "1",
+        **more,
+    }
 
 
-def watched(room: str, tree: Path) -> dict[str, dict[str, list[str]]]:
-    """{module: {line: the tests through it, quickest first}} of a room by its own test folder, measured when the kept
-    one is of other files."""
+def watched(room: str, tree: Path) -> tuple[dict[str, dict[str, list[str]]], list[str]]:
+    """({module: {line: the tests through it, quickest first}}, the libraries' modules they load) of a room by its own
+    test folder, measured when the kept one is of other files."""
     kept = KEPT / f"lines_{room}.json"
     mark = stamp(stamp_of(ROOT / "kit" / room), stamp_of(ROOT / "tests" / room))
     found = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
@@ -148,7 +164,7 @@ def watched(room: str, tree: Path) -> dict[str, dict[str, list[str]]]:
         command = [part for part in _PYTEST if part != "-x"]
         environment = _environment(tree, WATCHED_ROOM=room)
         done = subprocess.run(
-            [sys.executable, *command, "-p", "watched_plugin", f"tests/{room}"],
+            [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", f"tests/{room}"],
             cwd=tree,
             env=environment,
             capture_output=True,
@@ -160,10 +176,11 @@ def watched(room: str, tree: Path) -> dict[str, dict[str, list[str]]]:
         KEPT.mkdir(parents=True, exist_ok=True)
         kept.write_text(json.dumps(found), "utf-8")
     took = found["took"]
-    return {
+    lines = {
         module: {line: sorted(tests, key=took.__getitem__) for line, tests in lines.items()}
         for module, lines in found["lines"].items()
     }
+    return lines, found.get("modules", ["numpy", "shapely", "hypothesis"])
 
 
 def whole_folder(module: str) -> list[str]:
@@ -174,9 +191,43 @@ def whole_folder(module: str) -> list[str]:
     return [str(path.relative_to(ROOT)) for path in (*own, *rest)]
 
 
-def tried(mutant: Mutant, tree: Path, lines: dict[str, dict[str, list[str]]], most: float, thorough: bool) -> Tried:
-    """Makes the change in the copy `tree`, runs the tests through its line there, and takes it back."""
-    target = tree / mutant.module
+class Bench:
+    """A copy of the tree at `folder`, and a process that has the libraries (not the kit) loaded and splits off a child
+    for each trial: loading them anew takes longer than most trials."""
+
+    def __init__(self, folder: Path, modules: Sequence[str]) -> None:
+        self.folder = folder
+        self._warm = subprocess.Popen(
+            [sys.executable, "-c", _WARM, json.dumps(modules)],
+            cwd=folder,
+            env=_environment(folder),
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.DEVNULL,
+            text=True,
+        )
+
+    def passes(self, tests: list[str], most: float) -> bool | None:
+        """Whether the tests pass in the tree as it is; None where they take more than `most` seconds."""
+        assert self._warm.stdin is not None and self._warm.stdout is not None
+        self._warm.stdin.write(json.dumps([*_PYTEST, *tests]) + "\n")
+        self._warm.stdin.flush()
+        child = int(self._warm.stdout.readline())
+        late = not select.select([self._warm.stdout], [], [], most)[0]
+        if late:
+            os.killpg(child, signal.SIGKILL)
+        code = int(self._warm.stdout.readline())
+        return None if late else code == 0
+
+    def close(self) -> None:
+        """Ends the process."""
+        self._warm.terminate()
+        self._warm.communicate()
+
+
+def tried(mutant: Mutant, bench: Bench, lines: dict[str, dict[str, list[str]]], most: float, thorough: bool) -> Tried:
+    """Makes the change in the copy of the tree, runs the tests through its line there, and takes it back."""
+    target = bench.folder / mutant.module
     before = target.read_text("utf-8")
     after, was, becomes = changed(mutant, before)
     through = lines.get(mutant.module, {}).get(str(mutant.line))
@@ -189,23 +240,12 @@ def tried(mutant: Mutant, tree: Path, lines: dict[str, dict[str, list[str]]], mo
     began = time.monotonic()
     target.write_text(after, "utf-8")
     _forget(target)
-    running = subprocess.Popen(
-        [sys.executable, *_PYTEST, *tests],
-        cwd=tree,
-        env=_environment(tree),
-        stdout=subprocess.DEVNULL,
-        stderr=subprocess.DEVNULL,
-        start_new_session=True,
-    )
     try:
-        outcome = "survived" if running.wait(most) == 0 else "caught"
-    except subprocess.TimeoutExpired:
-        outcome = "too long"
-        os.killpg(running.pid, signal.SIGKILL)
-        running.wait()
+        passed = bench.passes(tests, most)
     finally:
         target.write_text(before, "utf-8")
         _forget(target)
+    outcome = {True: "survived", False: "caught", None: "too long"}[passed]
     return Tried(mutant, outcome, time.monotonic() - began, was, becomes, len(tests))
 
 
