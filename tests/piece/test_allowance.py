@@ -9,6 +9,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shapely.geometry import LineString
 from shapely.geometry import Point as Spot
 
 from kit.errors import KitError
@@ -179,6 +180,30 @@ def test_notches_start_on_the_cut_line_and_point_inwards() -> None:
             assert 3.0 < line.length <= 5.0
             assert not piece.outline.contains(line.end)
     assert notch_lines(piece)[0].lines[0].start.close_to(Point(115, 60))
+    # the two of a double notch lie 6 mm apart, 3 to each side of 60 mm along the left edge, on its cut line 10 mm out
+    double = [line.start for line in notch_lines(piece)[1].lines]
+    assert [(p.x, p.y) for p in double] == [pytest.approx((-10.0, 57.0)), pytest.approx((-10.0, 63.0))]
+
+
+@pytest.mark.parametrize("turn", [0.0, 0.02, -0.02])
+def test_allowances_of_two_edges_that_run_on_smoothly_meet_in_one_point(turn: float) -> None:
+    """A straight edge drawn on in a curve, `turn` radians off at the joint: the two parallels are knit together where
+    shapely's offset of the whole line runs, with nothing drawn between them."""
+    knee = Point(100.0, 0.0)
+    curve = Cubic(knee, Point(70.0, 30.0 * math.tan(turn)), Point(20.0, 10.0), Point(0.0, 40.0))
+    corners = [Point(0.0, 40.0), Point(0.0, 200.0), Point(200.0, 200.0), Point(200.0, 0.0), knee]
+    paths = [Path.line(a, b) for a, b in pairwise(corners)] + [Path((curve,))]
+    names = ("centre", "waist", "side", "hem", "hem_on")
+    edges = tuple(Edge(n, p, 15.0 if "hem" in n else 10.0) for n, p in zip(names, paths, strict=True))
+    line = cut_line(Piece("panel", "Panel", edges), hems=())
+    before, after = line.edge("hem"), line.edge("hem_on")
+    assert before.end.close_to(after.start, 1e-9)
+    assert not [found for one, two, found in line.joins if (one, two) == ("hem", "hem_on") and found]
+    stitch = LineString([(p.x, p.y) for path in paths[3:] for p in path.points(0.001)])
+    wide = stitch.offset_curve(15.0)
+    if wide.distance(Spot(150.0, -15.0)) > 0.01:
+        wide = stitch.offset_curve(-15.0)
+    assert max(wide.distance(Spot(p.x, p.y)) for path in (before, after) for p in path.points(0.01)[3:-3]) < 0.05
 
 
 def test_a_notch_beyond_its_edge_is_refused() -> None:

@@ -12,7 +12,7 @@ from shapely import LineString
 from shapely.geometry import Point as Spot
 
 from kit.errors import KitError
-from kit.geometry import Cubic, Path, Point, Vector, parallel
+from kit.geometry import Cubic, Line, Path, Point, Vector, parallel
 from kit.piece.allowance import MITRE_LIMIT, cut_line
 from kit.piece.corner import Corner, Rule
 from kit.piece.offset import CutLine
@@ -72,6 +72,35 @@ def test_the_turned_end_lies_on_the_neighbours_cut_line(lean: float, folds: tupl
     beyond = [p for p in ends if p.y > -40.0 + 1e-6] + [max((p for p in ends if p.y < -39.999), key=lambda p: p.x)]
     assert beyond
     assert max(side.distance(Spot(q.x, q.y)) for q in (folded_up(p, folds) for p in beyond)) < 0.05
+
+
+@pytest.mark.parametrize("first", [0.0, 5.0, 60.0])
+@pytest.mark.parametrize("rise", [4.0, 12.0])
+def test_the_turned_end_runs_into_the_cut_line_of_a_curved_hem(first: float, rise: float) -> None:
+    """A flared side on a hem that is straight for its `first` mm and then rises to the fold: the end is the side's cut
+    line mirrored in the hem at the corner, as far as where the hem's own allowance (by shapely) ends."""
+    piece = skirt(120.0, 12.0, 40.0, (0.0,))
+    corner = piece.edge("hem").path.start
+    knee = Point(corner.x - first, 0.0)
+    curve = Cubic(knee, Point(knee.x * 0.7, 0.0), Point(knee.x * 0.3, rise), Point(0.0, rise))
+    hem = Path.of(Line(corner, knee), curve) if first else Path((curve,))
+    piece = piece.with_edges(
+        hem=replace(piece.edge("hem"), path=hem),
+        centre=replace(piece.edge("centre"), path=Path.line(Point(0.0, rise), Point(0.0, 200.0))),
+    )
+    line = cut_line(piece)
+    assert line.polygon(0.01).is_valid
+    start, end = piece.edge("side").path.start, piece.edge("side").path.end
+    further = end + (end - start)
+    side = LineString([(start.x, start.y), (further.x, further.y)]).offset_curve(12.0)
+    stitch = LineString([(p.x, p.y) for p in hem.points(0.001)])
+    ends = [p for p in join(line, "side", "hem") if p.y < -0.1]
+    assert ends
+    # the straight end and its mirror image in y = 0: both on the neighbour's cut line
+    assert max(side.distance(Spot(p.x, -p.y)) for p in ends) < 0.05
+    low = min(ends, key=lambda p: p.y)
+    assert stitch.distance(Spot(low.x, low.y)) == pytest.approx(40.0, abs=0.02)
+    assert low.close_to(line.edge("hem").start, 1e-6)
 
 
 def test_a_hem_turned_twice_runs_in_a_zigzag() -> None:

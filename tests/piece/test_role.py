@@ -40,6 +40,12 @@ def test_words_of_a_piece(words: tuple[str, ...], role: tuple[str, str]) -> None
     assert piece_role(*words) == role
 
 
+@pytest.mark.parametrize("word", ["Ärmel", "A\u0308RMEL", "aermel", "armel", "manga", "manche", "sleeve"])
+def test_a_word_is_known_with_its_accents_and_without(word: str) -> None:
+    assert piece_role(f"{word}_links", "") == ("sleeve", "")
+    assert piece_role("", "Canesú") == piece_role("canesu", "") == ("yoke", "")
+
+
 def test_words_of_an_edge() -> None:
     assert [edge_role(name) for name in HEMS] == ["hem"] * 4
     assert edge_role("left_side") == "side"

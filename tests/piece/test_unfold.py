@@ -16,9 +16,9 @@ from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.geometry import Cubic, Path, Point
 from kit.piece.allowance import cut_line, notch_lines
-from kit.piece.corner import Corner
+from kit.piece.corner import Corner, Declared
 from kit.piece.dart import sewn_length
-from kit.piece.darts_and_pleats import Pleat
+from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
 from kit.piece.unfold import pair, unfolded
 
@@ -121,6 +121,28 @@ def test_everything_is_there_twice_and_called_by_its_side() -> None:
     assert pleat.lines[0].start.close_to(Point(-120, 2), 1e-6)
     assert len(notch_lines(whole)) == 4
     assert unfolded(whole) is whole
+
+
+def test_a_dart_is_pressed_the_mirrored_way_and_a_corner_meant_stays_one() -> None:
+    darts = (
+        Dart("bust", "side", Point(120, 300), 160.0, 190.0, pressed="start"),
+        Dart("waist", "side", Point(120, 200), 260.0, 280.0, pressed="end"),
+    )
+    piece = replace(half(), darts=darts, declared=(Declared("side", "hem", "slit"),))
+    whole = unfolded(piece)
+
+    def toward(of: Piece, dart: Dart) -> Point:
+        return of.edge(dart.edge).path.at(dart.start if dart.pressed == "start" else dart.end)
+
+    for dart in darts:
+        spot = toward(piece, dart)
+        right, left = (next(d for d in whole.darts if d.name == side + dart.name) for side in ("right_", "left_"))
+        assert toward(whole, right).close_to(spot, 1e-6)
+        assert toward(whole, left).close_to(Point(-spot.x, spot.y), 1e-6)
+    assert [(d.before, d.after, d.why) for d in whole.declared] == [
+        ("right_side", "right_hem", "slit"),
+        ("left_hem", "left_side", "slit"),  # the mirrored outline runs the other way round
+    ]
 
 
 @pytest.mark.parametrize("block", [darted_bodice_block, skirt_block])
