@@ -230,7 +230,7 @@ def read_word(given: object, known: Sequence[str], name: str, where: str) -> str
 def in_call(where: str) -> str:
     """A place in a sewing step as it is written: "belt loop, at" is make.belt_loop(at=...)."""
     verb, _, argument = where.partition(", ")
-    return f"make.{verb.replace(' ', '_')}({f'{argument}=' if argument.isidentifier() else ''}...)"
+    return f"make.{verb.replace(' ', '_').lower()}({f'{argument}=' if argument.isidentifier() else ''}...)"
 
 
 def read_size(given: Size, where: str, most: float = WIDEST_ALLOWANCE) -> float:
