@@ -20,6 +20,9 @@ class KitError(ValueError):
     out; `where` and `do` may be empty. What a student can cause, with a slider, a measurement, a size, a file or a
     typed length, is given as a `Message` and said in the language that is spoken when it is read. What only an author
     can cause in code may be an English text, a sentence or phrase without line breaks. `told` is the whole as data.
+
+    >>> print(KitError("the hem is longer than the piece.", where="Front", do="Make it 3 cm."))
+    Front: the hem is longer than the piece. Make it 3 cm.
     """
 
     def __init__(self, what: Told, *, where: Told = "", do: Told = "") -> None:
@@ -75,7 +78,11 @@ def nearest(name: str, known: Iterable[str]) -> str:
 
 
 def near(name: str, known: Iterable[str]) -> str:
-    """A closing hint for an unknown name: the nearest known one, else the list of all."""
+    """A closing hint for an unknown name: the nearest known one, else the list of all.
+
+    >>> near("shoulder_tp", ["neck_point", "shoulder_tip"])
+    "Did you mean 'shoulder_tip'?"
+    """
     names = sorted(set(known))
     close = nearest(name, names)
     if close:

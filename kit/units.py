@@ -43,7 +43,13 @@ _FACTOR = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "yd": 914.4, "yard": 914.4, "yard
 class Length(float):
     """Millimetres that carry their unit. Arithmetic with other lengths and scaling by numbers stay a Length;
     adding or subtracting a bare number other than zero raises `KitError`. `name` is the parameter or
-    measurement the value came from, or empty."""
+    measurement the value came from, or empty.
+
+    >>> from kit import cm, inch
+    >>> seam = 1.5 * cm
+    >>> 40 * cm + seam, float(seam), 3 * inch > 7 * cm
+    (415 * mm, 15.0, True)
+    """
 
     __slots__ = ("name",)
     name: str

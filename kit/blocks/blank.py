@@ -7,7 +7,12 @@ from kit.piece.piece import Piece
 
 
 class BlankPaper:
-    """A start without pieces. `title` and `measures` as blocks have them."""
+    """A start without pieces. `title` and `measures` as blocks have them.
+
+    >>> from kit import workshop_chart
+    >>> blank_paper(workshop_chart()["W4"])
+    ()
+    """
 
     title = "Blank paper"
     measures: tuple[str, ...] = ()

@@ -27,6 +27,11 @@ class Block:
 
     Calling it gives the pieces. Raises `KitError` when the body lacks a measurement, when the draft refuses one, or
     when something on a piece is named by a verb of the bench.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front, back = bodice_block(workshop_chart()["W4"])
+    >>> [edge.name for edge in front.edges]
+    ['neck', 'shoulder', 'armhole', 'side', 'hip', 'centre']
     """
 
     title: str

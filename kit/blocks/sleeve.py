@@ -226,6 +226,11 @@ def with_sleeve(
     the armscye, front and back together; `arm_ease` and `wrist_ease` go around the arm. All carry a unit. The sleeve's
     edges are `front_underarm`, `wrist`, `back_underarm`, `back_cap`, `front_cap`; it is cut as a mirrored pair. When
     called it raises `KitError` naming the measurement that cannot be drafted.
+
+    >>> from kit import bodice_block, cm, workshop_chart
+    >>> pieces = with_sleeve(bodice_block, ease=2 * cm)(workshop_chart()["W4"])
+    >>> [piece.name for piece in pieces]
+    ['front', 'back', 'sleeve']
     """
     title = f"{bodice.title} with a sleeve"
     parameters = (

@@ -53,6 +53,12 @@ class Traced:
 
     Raises `KitError` at once for an outline that does not close or crosses itself, for unreadable points, for names
     that stand twice, and for those of verbs of the bench.
+
+    >>> a, b, c, d = (0, 30), (8, 34), (24, 0), (0, 0)
+    >>> edges = {"neck": [a, b], "side": [b, c], "hem": [c, d], "centre": [d, a]}
+    >>> camisole = Traced("Camisole", {"front": edges})
+    >>> camisole.drafted[0].role, camisole.drafted[0].fold
+    ('front', 'centre')
     """
 
     title: str

@@ -178,6 +178,15 @@ def read_traced(
 
     Raises `KitError` for a file that is no drawing, has no closed outline (it says where it gapes), names no unit,
     refers to other files (nothing is fetched), or whose known line is wrong.
+
+    >>> import tempfile
+    >>> size = 'width="10cm" height="8cm" viewBox="0 0 100 80"'
+    >>> drawing = f'<svg xmlns="http://www.w3.org/2000/svg" {size}><path d="M 10 10 H 90 V 70 H 10 Z"/></svg>'
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     file = FilePath(folder, "patch.svg")
+    ...     _ = file.write_text(drawing)
+    ...     [round(corner) for corner in read_traced(file).outlines[0].corners]  # mm along it
+    [0, 60, 140, 200]
     """
     file = FilePath(path)
     if unit and unit not in UNITS:

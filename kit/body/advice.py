@@ -46,7 +46,13 @@ class Advice:
 
 def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     """Which size of `chart` to draw for `body`, and where to blend. Only measured girths count. Raises
-    `KitError` when none of bust, upper chest, waist and hip girth was measured or stands in the chart."""
+    `KitError` when none of bust, upper chest, waist and hip girth was measured or stands in the chart.
+
+    >>> from kit import cm, make_body, workshop_chart
+    >>> advice = advise(make_body({"bust_girth": 94 * cm}), workshop_chart())
+    >>> advice.size, str(advice)
+    ('W5', 'Draw size W5 by the bust girth, 94 cm (37 in).')
+    """
     taken = {m.name: m.value for m in body.measures if not m.estimated}
     fits = {name: _fit(name, taken[name], chart) for name in KEYS if name in taken and name in chart.table}
     if not fits:

@@ -24,7 +24,13 @@ class Measure:
 
 @dataclass(frozen=True)
 class Body:
-    """The measurements a lesson is worked for. `name` is a size ("W4") or a person's label."""
+    """The measurements a lesson is worked for. `name` is a size ("W4") or a person's label.
+
+    >>> from kit import workshop_chart
+    >>> body = workshop_chart()["W4"]
+    >>> body.said, "bust_girth" in body, body["bust_girth"]
+    ('size W4', True, 900.0)
+    """
 
     name: str
     measures: tuple[Measure, ...]

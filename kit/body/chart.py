@@ -40,6 +40,10 @@ class SizeChart:
 
     `chart["W4"]` is that size's `Body`. Raises `KitError` when built from rows that are no sound chart: an
     unknown measurement, a missing or implausible value, a girth that falls, no bust girth.
+
+    >>> chart = SizeChart("Club", ("S", "M"), (("bust_girth", (840.0, 920.0)), ("waist_girth", (660.0, 740.0))))
+    >>> chart["M"]["bust_girth"], chart.place("bust_girth", 880.0), "L" in chart
+    (920.0, 0.5, False)
     """
 
     title: str
@@ -97,7 +101,12 @@ class SizeChart:
 
     def nearest(self, body: Body) -> Body:
         """The size whose main girths come closest to the measured ones of `body` (least squares). Raises
-        `KitError` when the body and the chart share none of them."""
+        `KitError` when the body and the chart share none of them.
+
+        >>> from kit import cm, make_body, workshop_chart
+        >>> workshop_chart().nearest(make_body({"bust_girth": 91 * cm})).name
+        'W4'
+        """
         measured = {m.name: m.value for m in body.measures if not m.estimated}
         shared = [name for name in KEYS if name in measured and name in self.table]
         if not shared:
@@ -160,7 +169,12 @@ def _rises(chart: SizeChart, name: str, values: tuple[float, ...], where: str) -
 
 
 def read_chart(text: str, title: str) -> SizeChart:
-    """A chart from CSV text in the shape above. Raises `KitError` saying the row and column of a fault."""
+    """A chart from CSV text in the shape above. Raises `KitError` saying the row and column of a fault.
+
+    >>> chart = read_chart("measure,S,M\\nbust_girth,84,92\\nwaist_girth,66,74", "Club")
+    >>> chart.names, chart["M"]["waist_girth"]
+    (('S', 'M'), 740.0)
+    """
     lines = _lines(text)
     unit = "cm"
     if lines and lines[0][1][0].lower() == "unit":
@@ -182,7 +196,16 @@ def read_chart(text: str, title: str) -> SizeChart:
 
 def load_chart(path: str | Path, title: str = "") -> SizeChart:
     """A chart from a CSV file; `title` is the file's name when left out. Raises `KitError` for a file that
-    cannot be read or is no chart."""
+    cannot be read or is no chart.
+
+    >>> import tempfile
+    >>> from pathlib import Path
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     file = Path(folder, "club.csv")
+    ...     _ = file.write_text("measure,S,M\\nbust_girth,84,92\\nwaist_girth,66,74")
+    ...     print(load_chart(file).names)
+    ('S', 'M')
+    """
     path = Path(path)
     try:
         text = path.read_text("utf-8-sig")
@@ -197,7 +220,12 @@ def load_chart(path: str | Path, title: str = "") -> SizeChart:
 
 @cache
 def workshop_chart() -> SizeChart:
-    """The workshop's own invented size range, W1 to W10."""
+    """The workshop's own invented size range, W1 to W10.
+
+    >>> chart = workshop_chart()
+    >>> chart.names[0], chart.names[-1], chart["W3"]["bust_girth"]
+    ('W1', 'W10', 860.0)
+    """
     text = files("kit.body").joinpath("data", "workshop_sizes.csv").read_text("utf-8")
     return read_chart(text, "Workshop sizes")
 

@@ -56,7 +56,12 @@ _SHARES = (
 def check_body(body: Body, system: System = "cm") -> tuple[Diagnostic, ...]:
     """What looks odd about `body`, or nothing: each a warning that names the `measures` concerned and prints as a
     sentence. Only measurements somebody took are compared: an estimated one follows the size chart. `system` is the
-    unit read first."""
+    unit read first.
+
+    >>> from kit import cm, make_body
+    >>> [odd.measures for odd in check_body(make_body({"bust_girth": 90 * cm, "waist_girth": 120 * cm}))]
+    [('waist_girth', 'bust_girth')]
+    """
     taken = {measure.name: measure.value for measure in body.measures if not measure.estimated}
     return (*_shares(taken, system), *_sums(taken, system))
 

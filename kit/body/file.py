@@ -40,7 +40,15 @@ _LARGEST = 1_000_000  # bytes; a body is about one thousand
 def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
     """Write the measured lengths of `body` to `path` in one step and give the path back. A length is written as
     the person typed it; one that came as a number is written in `units`. Raises `KitError` when nothing was
-    measured or the file cannot be written; an earlier file then stays as it was."""
+    measured or the file cannot be written; an earlier file then stays as it was.
+
+    >>> import tempfile
+    >>> from kit import cm, make_body
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     file = save_body(f"{folder}/ines.toml", make_body({"bust_girth": 94 * cm}, name="Ines"))
+    ...     print(load_body(file).name, load_body(file)["bust_girth"])
+    Ines 940.0
+    """
     path = Path(path)
     taken = [measure for measure in body.measures if not measure.estimated]
     if not taken:
@@ -52,7 +60,14 @@ def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
 
 def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
     """The body in a file; what it leaves out is estimated from `chart` (the workshop's own by default). Raises
-    `KitError` in plain words for a file that is missing, broken, or holds something else."""
+    `KitError` in plain words for a file that is missing, broken, or holds something else.
+
+    >>> try:
+    ...     load_body("nobody.toml")
+    ... except ValueError as error:
+    ...     print(error)
+    nobody.toml: there is no such file. Check its name and folder.
+    """
     path = Path(path)
     where = path.name
     data = _table(path)

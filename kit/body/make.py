@@ -22,6 +22,13 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     and upper chest girth are different measurements: one is never taken for the other, but estimated from it.
 
     Raises `KitError` for an unknown measurement, a bare number, a value no person measures, or no girth.
+
+    >>> from kit import cm
+    >>> body = make_body({"bust_girth": 94 * cm, "waist_girth": "29 in"}, name="Ines")
+    >>> body["bust_girth"], round(body["waist_girth"], 1)
+    (940.0, 736.6)
+    >>> body["hip_girth"], body.measures[0].estimated
+    (1000.0, False)
     """
     chart = workshop_chart() if chart is None else chart
     label: Told = name or message("body.no_body_name")

@@ -42,7 +42,14 @@ class Cut:
 
 
 def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
-    """Every cut of `pattern` in order of piece number, strips last."""
+    """Every cut of `pattern` in order of piece number, strips last.
+
+    >>> from kit import bodice_block
+    >>> from kit.lesson.lesson import Lesson
+    >>> pattern = Lesson("Block", start=bodice_block).work()
+    >>> [(cut.title, cut.count, cut.how) for cut in cut_list(pattern)]
+    [('Front bodice', 1, 'fold'), ('Back bodice', 1, 'fold')]
+    """
     lines: list[Cut] = []
     for piece in sorted(pattern.pieces, key=lambda piece: piece.number):
         how, edge = _how(piece)

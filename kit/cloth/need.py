@@ -45,7 +45,11 @@ class Need:
 
 
 def need(boxes: tuple[Box, ...], width: float) -> Need:
-    """Cloth for `boxes` at cloth `width` (mm). Raises `KitError` when a piece is wider than the cloth."""
+    """Cloth for `boxes` at cloth `width` (mm). Raises `KitError` when a piece is wider than the cloth.
+
+    >>> need((Box("front", 700.0, 260.0, on_fold=True), Box("back", 720.0, 250.0, on_fold=True)), 1400.0)
+    Need(width=1400.0, length=720.0, lay='flat')
+    """
     flat = _flat(boxes, width)
     folded = _folded(boxes, width)
     if folded is not None and folded <= flat + 1e-6:

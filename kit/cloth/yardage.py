@@ -55,7 +55,11 @@ class Yardage:
 
 def to_buy(laid: float, shrinkage: float) -> float:
     """Length to buy (mm) for a lay of `laid` mm on cloth that loses the share `shrinkage` of its length. `KitError`
-    for a share that is not from 0 to below 1."""
+    for a share that is not from 0 to below 1.
+
+    >>> to_buy(1900.0, 0.05)  # cloth that loses five in a hundred
+    2000.0
+    """
     if not 0.0 <= shrinkage < 1.0:
         raise KitError(
             f"cloth cannot shrink by {percent(shrinkage)}.",

@@ -16,7 +16,12 @@ from kit.geometry.point import TOLERANCE, Point, Vector, place
 @dataclass(frozen=True, slots=True)
 class Arc(Curve):
     """The arc about `centre` with `radius` mm, from `from_angle` (radians ccw from +x) through `sweep` radians
-    (positive ccw). `KitError` for a radius that is not positive or a sweep of nothing or over a full turn."""
+    (positive ccw). `KitError` for a radius that is not positive or a sweep of nothing or over a full turn.
+
+    >>> quarter = Arc(Point(0, 0), 100.0, 0.0, math.pi / 2)
+    >>> quarter.start, round(quarter.length, 2)
+    (Point(x=100.0, y=0.0), 157.08)
+    """
 
     centre: Point
     radius: float

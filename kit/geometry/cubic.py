@@ -68,6 +68,10 @@ class Cubic(Curve):
 
         Raises `KitError` when the ends coincide, or when the curve would cross itself or, unless it may be `turned`,
         double back (anywhere travel away from its end).
+
+        >>> quarter = Cubic.square(Point(100, 0), Vector(0, 1), Point(0, 100), Vector(-1, 0))
+        >>> abs(quarter.length / (50 * math.pi) - 1) < 0.0003  # a quarter of a circle
+        True
         """
         fullness = float(fullness)
         chord = end - start
@@ -354,7 +358,11 @@ class Cubic(Curve):
 
     def self_crossing(self) -> Point | None:
         """Where the curve crosses itself, or None. Solved exactly: with B(s) = B(t) divided by s - t, the sum
-        and the product of s and t follow from two linear equations."""
+        and the product of s and t follow from two linear equations.
+
+        >>> round(Cubic(Point(0, 0), Point(150, 100), Point(-50, 100), Point(100, 0)).self_crossing().x, 6)
+        50.0
+        """
         ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
         bend = bx * ay - by * ax
         square = ax * ax + ay * ay

@@ -14,7 +14,12 @@ from kit.geometry.point import TOLERANCE, Point, Vector, place
 
 @dataclass(frozen=True, slots=True)
 class Line(Curve):
-    """The straight line from `start` to `end`."""
+    """The straight line from `start` to `end`.
+
+    >>> line = Line(Point(0, 0), Point(30, 40))
+    >>> line.length, line.point(0.5), line.nearest(Point(15, 20))
+    (50.0, Point(x=15.0, y=20.0), 0.5)
+    """
 
     start: Point
     end: Point

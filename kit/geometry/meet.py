@@ -26,7 +26,11 @@ _CHORD = 0.2  # mm; chords of the search are this close to their curve
 
 def meet(a: Curve, b: Curve) -> list[Meeting]:
     """Every meeting of `a` and `b` as (point, t on a, t on b), in the order along `a`. Ends count; a place
-    found twice is given once. Lines that lie on each other meet at both ends of the shared stretch."""
+    found twice is given once. Lines that lie on each other meet at both ends of the shared stretch.
+
+    >>> meet(Line(Point(0, 0), Point(10, 0)), Line(Point(5, -5), Point(5, 5)))
+    [(Point(x=5.0, y=0.0), 0.5, 0.5)]
+    """
     # Ends are looked at by themselves, whatever the solver of the pair finds: edges of a draft meet at their ends far
     # more often than anywhere else, and there a solver may land a rounding error beyond the curve and find nothing.
     if apart(a.bounds(), b.bounds(), END):
@@ -50,7 +54,11 @@ def meet(a: Curve, b: Curve) -> list[Meeting]:
 
 def meet_lines(p: Point, direction: Vector, q: Point, other: Vector) -> Point | None:
     """Where the endless lines through `p` along `direction` and through `q` along `other` meet; None when
-    they are parallel."""
+    they are parallel.
+
+    >>> meet_lines(Point(0, 0), Vector(1, 0), Point(5, 5), Vector(0, 1))
+    Point(x=5.0, y=0.0)
+    """
     cross = direction.cross(other)
     if abs(cross) <= 1e-12 * direction.length * other.length:
         return None

@@ -14,6 +14,10 @@ class Motion:
 
     `motion(point)` moves a point; curves, paths and outlines have `.moved(motion)`. `flips` is true for
     motions that turn the paper over.
+
+    >>> turn = Motion.rotation(math.pi, about=Point(10, 0))
+    >>> turn(Point(0, 0)).distance(Point(20, 0)) < 1e-9
+    True
     """
 
     cos: float = 1.0
@@ -41,7 +45,11 @@ class Motion:
 
     @classmethod
     def reflection(cls, p: Point, q: Point) -> Motion:
-        """A flip across the endless line through `p` and `q`. `KitError` when they coincide."""
+        """A flip across the endless line through `p` and `q`. `KitError` when they coincide.
+
+        >>> Motion.reflection(Point(0, 0), Point(0, 1))(Point(3, 4))
+        Point(x=-3.0, y=4.0)
+        """
         along = (q - p).unit()
         cos, sin = along.x * along.x - along.y * along.y, 2 * along.x * along.y
         return cls(cos, sin, True, p.x - cos * p.x - sin * p.y, p.y - sin * p.x + cos * p.y)
@@ -49,7 +57,12 @@ class Motion:
     @classmethod
     def matching(cls, src_a: Point, src_b: Point, dst_a: Point, dst_b: Point, flip: bool = False) -> Motion:
         """The motion that lays `src_a` on `dst_a` and the direction from `src_a` to `src_b` along that from
-        `dst_a` to `dst_b`; `flip` turns the paper over on the way. `KitError` when a pair coincides."""
+        `dst_a` to `dst_b`; `flip` turns the paper over on the way. `KitError` when a pair coincides.
+
+        >>> onto = Motion.matching(Point(0, 0), Point(10, 0), Point(5, 5), Point(5, 15))
+        >>> onto(Point(0, 0)), onto(Point(10, 0)).distance(Point(5, 15)) < 1e-9
+        (Point(x=5.0, y=5.0), True)
+        """
         src, dst = (src_b - src_a).unit(), (dst_b - dst_a).unit()
         if flip:
             src = Vector(src.x, -src.y)
@@ -72,7 +85,11 @@ class Motion:
         return Vector(self.cos * x - self.sin * y, self.sin * x + self.cos * y)
 
     def then(self, other: Motion) -> Motion:
-        """This motion first, `other` after it."""
+        """This motion first, `other` after it.
+
+        >>> Motion.translation(Vector(1, 0)).then(Motion.reflection(Point(0, 0), Point(0, 1)))(Point(2, 0))
+        Point(x=-3.0, y=0.0)
+        """
         sin = -self.sin if other.flips else self.sin
         origin = other(Point(self.dx, self.dy))
         return Motion(

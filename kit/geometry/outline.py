@@ -26,7 +26,14 @@ CLOSING = 0.05
 @dataclass(frozen=True, slots=True)
 class Outline:
     """A closed loop of (name, path). `KitError` when there is no edge, a name comes twice, or an edge ends
-    more than 0.05 mm from the start of the next: it names both, the gap and the place."""
+    more than 0.05 mm from the start of the next: it names both, the gap and the place.
+
+    >>> corners = [Point(0, 0), Point(100, 0), Point(100, 50), Point(0, 50)]
+    >>> lines = [Path.line(a, b) for a, b in zip(corners, corners[1:] + corners[:1])]
+    >>> patch = Outline(tuple(zip(("hem", "side", "top", "fold"), lines)))
+    >>> patch.area, patch.perimeter, patch.contains(Point(50, 20))
+    (5000.0, 300.0, True)
+    """
 
     edges: tuple[tuple[str, Path], ...]
     _flat: tuple[Point, ...] | None = field(default=None, init=False, repr=False, compare=False)

@@ -25,7 +25,12 @@ _CORNER = math.radians(1.0)
 @dataclass(frozen=True, slots=True)
 class Path:
     """Curves joined end to start, travelled in order. `KitError` when there are none, or when a joint gapes
-    by more than `TOLERANCE`. Distances are mm along from the start."""
+    by more than `TOLERANCE`. Distances are mm along from the start.
+
+    >>> path = Path.of(Line(Point(0, 0), Point(30, 0)), Line(Point(30, 0), Point(30, 40)))
+    >>> path.length, path.at(50.0), path.corners
+    (70.0, Point(x=30.0, y=20.0), (30.0,))
+    """
 
     curves: tuple[Curve, ...]
     _marks: tuple[float, ...] | None = field(default=None, init=False, repr=False, compare=False)
@@ -66,7 +71,12 @@ class Path:
         cls, points: Iterable[Point], start_direction: Vector | None = None, end_direction: Vector | None = None
     ) -> Path:
         """The smooth curve through `points` in order, by Hobby's splines; it leaves and arrives along the
-        directions given, else as a circle would. `KitError` for fewer than two points or two alike in a row."""
+        directions given, else as a circle would. `KitError` for fewer than two points or two alike in a row.
+
+        >>> ring = Path.through([Point(100, 0), Point(0, 100), Point(-100, 0)], Vector(0, 1), Vector(0, -1))
+        >>> round(ring.distance_to(Point(0, 0)))
+        100
+        """
         from kit.geometry.spline import spline
 
         return cls(spline(list(points), start_direction, end_direction))
@@ -177,7 +187,11 @@ class Path:
         return found
 
     def nearest(self, point: Point) -> float:
-        """The distance along of the path's point nearest to `point`."""
+        """The distance along of the path's point nearest to `point`.
+
+        >>> Path.line(Point(0, 0), Point(100, 0)).nearest(Point(40, 7))
+        40.0
+        """
         i, t, _ = self._nearest(point)
         return self.marks[i] + along(self.curves[i], t)
 
@@ -213,7 +227,11 @@ class Path:
         return self.between(0.0, d), self.between(d, self.length)
 
     def between(self, d0: float, d1: float) -> Path:
-        """The part from `d0` to `d1` mm along, travelled that way round (reversed when d1 is less)."""
+        """The part from `d0` to `d1` mm along, travelled that way round (reversed when d1 is less).
+
+        >>> Path.line(Point(0, 0), Point(100, 0)).between(20.0, 50.0).start
+        Point(x=20.0, y=0.0)
+        """
         if float(d1) < float(d0):
             return self.between(d1, d0).reversed()
         (i, from_), (j, to) = self._locate(d0), self._locate(d1)
@@ -240,7 +258,11 @@ class Path:
         return Path(tuple(curve.moved(motion) for curve in self.curves))
 
     def mirrored(self, line: Line) -> Path:
-        """The mirror image across the endless line through `line`, travelled the same way."""
+        """The mirror image across the endless line through `line`, travelled the same way.
+
+        >>> Path.line(Point(10, 0), Point(20, 5)).mirrored(Line(Point(0, 0), Point(0, 1))).end
+        Point(x=-20.0, y=5.0)
+        """
         return self.moved(Motion.reflection(line.start, line.end))
 
     def joined(self, other: Path) -> Path:
@@ -268,7 +290,11 @@ class Path:
         return sorted(found, key=lambda m: m[1])
 
     def crossings(self, other: Path) -> list[Point]:
-        """The points where this path meets `other`, in order along this one."""
+        """The points where this path meets `other`, in order along this one.
+
+        >>> Path.line(Point(0, 0), Point(10, 10)).crossings(Path.line(Point(0, 10), Point(10, 0)))
+        [Point(x=5.0, y=5.0)]
+        """
         found: list[Point] = []
         for p, _, _ in self.meetings(other):
             if not any(p.close_to(q) for q in found):
@@ -276,7 +302,11 @@ class Path:
         return found
 
     def extended(self, distance: float, end: End = "end") -> Path:
-        """Carried on straight by `distance` mm (0 or more) at one end, along the tangent there."""
+        """Carried on straight by `distance` mm (0 or more) at one end, along the tangent there.
+
+        >>> Path.line(Point(0, 0), Point(10, 0)).extended(5.0, end="start").start
+        Point(x=-5.0, y=0.0)
+        """
         d = float(distance)
         if not d >= 0:
             raise KitError(message("refusal.carried_back", by=measured(d)), do=message("refusal.above_zero_do"))
@@ -292,7 +322,11 @@ class Path:
 
     def to(self, other: Path, end: End = "end") -> Path:
         """Trimmed at `other` where the two cross (the crossing nearest to that end), else carried on straight
-        until it meets `other`. `KitError` when it never does."""
+        until it meets `other`. `KitError` when it never does.
+
+        >>> Path.line(Point(0, 0), Point(10, 0)).to(Path.line(Point(20, -5), Point(20, 5))).end
+        Point(x=20.0, y=0.0)
+        """
         if end == "start":
             return self.reversed().to(other).reversed()
         inside = [d for _, d, _ in self.meetings(other) if d > TOLERANCE]

@@ -21,7 +21,11 @@ def place(point: Point) -> Message:
 
 @dataclass(frozen=True, slots=True)
 class Vector:
-    """A displacement of `x`, `y` mm. Lengths are taken as plain floats."""
+    """A displacement of `x`, `y` mm. Lengths are taken as plain floats.
+
+    >>> Vector(3, 4).length, Vector(3, 4).left()
+    (5.0, Vector(x=-4.0, y=3.0))
+    """
 
     x: float
     y: float
@@ -96,13 +100,21 @@ class Vector:
         return Vector(self.y, -self.x)
 
     def turn_to(self, other: Vector) -> float:
-        """The signed angle from this direction to `other`, radians in [-pi, pi], left positive."""
+        """The signed angle from this direction to `other`, radians in [-pi, pi], left positive.
+
+        >>> math.degrees(Vector(1, 0).turn_to(Vector(0, -2)))
+        -90.0
+        """
         return math.atan2(self.cross(other), self.dot(other))
 
 
 @dataclass(frozen=True, slots=True)
 class Point:
-    """A place on the paper, in mm. `KitError` when a coordinate is not a finite number."""
+    """A place on the paper, in mm. `KitError` when a coordinate is not a finite number.
+
+    >>> Point(0, 0).toward(Point(30, 40), 10), Point(0, 0) + Vector(0, 5), Point(3, 4) - Point(0, 0)
+    (Point(x=6.0, y=8.0), Point(x=0.0, y=5.0), Vector(x=3.0, y=4.0))
+    """
 
     x: float
     y: float

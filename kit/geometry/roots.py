@@ -6,7 +6,11 @@ import math
 
 
 def quadratic_roots(a: float, b: float, c: float) -> tuple[float, ...]:
-    """Real roots of a t2 + b t + c, stable when `a` is small."""
+    """Real roots of a t2 + b t + c, stable when `a` is small.
+
+    >>> sorted(quadratic_roots(1.0, -3.0, 2.0))
+    [1.0, 2.0]
+    """
     if abs(a) < 1e-14 * max(abs(b), abs(c), 1e-300):
         return (-c / b,) if b else ()
     spread = b * b - 4 * a * c
@@ -17,7 +21,11 @@ def quadratic_roots(a: float, b: float, c: float) -> tuple[float, ...]:
 
 
 def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
-    """Real roots of a t3 + b t2 + c t + d (trigonometric form for three, Cardano for one), polished."""
+    """Real roots of a t3 + b t2 + c t + d (trigonometric form for three, Cardano for one), polished.
+
+    >>> [round(root, 9) for root in sorted(cubic_roots(1.0, -6.0, 11.0, -6.0))]
+    [1.0, 2.0, 3.0]
+    """
     size = max(abs(a), abs(b), abs(c), abs(d))
     if size < 1e-100:  # too small for products of three
         return ()

@@ -20,6 +20,10 @@ def spline(
 
     Mock curvature is continuous at each inner point; this is a tridiagonal system for the angles between
     chords and tangents. Raises `KitError` for fewer than two points or two alike in a row.
+
+    >>> curves = spline([Point(0, 0), Point(50, 20), Point(100, 0)])
+    >>> len(curves), curves[0].tangent(1.0).turn_to(curves[1].tangent(0.0)) < 1e-9
+    (2, True)
     """
     if len(points) < 2:
         raise KitError("a curve needs at least two points to run through.", do="Mark another point.")

@@ -30,6 +30,12 @@ def square_curve(
     `start_edge` and `end_edge` are read at their points nearest to `start` and `end`; these should lie on the
     edges or on their straight continuation. `where` names the curve in messages. Raises `KitError` when the
     curve would cross itself or double back.
+
+    >>> side = Path.line(Point(100, 100), Point(100, 0))
+    >>> centre = Path.line(Point(0, 10), Point(0, 100))
+    >>> hem = square_curve(Point(0, 10), centre, Point(100, 0), side)
+    >>> hem.tangent(0.0), hem.tangent(1.0)
+    (Vector(x=1.0, y=0.0), Vector(x=1.0, y=0.0))
     """
     chord = end - start
     if chord.length < TOLERANCE:

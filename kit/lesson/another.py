@@ -24,6 +24,9 @@ def open_lesson(path: str | os.PathLike[str]) -> Any:
 
     Runs that notebook's code. Raises `KitError` when the file is missing or broken, when a cell fails, when it has no
     lesson or several, and when two notebooks open each other.
+
+    >>> open_lesson("example_notebooks/ferry_tote.ipynb").variation("Beach tote")
+    <Lesson 'Beach tote': 10 steps>
     """
     opened = here().opening
     file = ((opened[-1].parent if opened else Path()) / path).resolve()

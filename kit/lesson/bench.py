@@ -43,7 +43,13 @@ else:
 
 class BenchPiece(BenchVerbs):
     """One piece on the bench. Attributes are its edges, guides (construction lines) and points, and the verbs; where a
-    name is both, it is the line or point, and called it is the verb."""
+    name is both, it is the line or point, and called it is the verb.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front = BenchPiece(bodice_block(workshop_chart()["W4"])[0])
+    >>> front.shoulder.length, round(front.neck_point.x / front.shoulder_tip.x, 2)
+    (122 * mm, 0.39)
+    """
 
     __slots__ = ("_open",)
     _open: OpenPiece

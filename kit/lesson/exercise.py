@@ -259,39 +259,73 @@ class Sound:
 
 def grows(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
     """The edge ("front.underarm", or several in a row joined by " + ") or finished measurement `what` becomes `by`
-    longer than the lesson draws it. Raises `KitError` for a length without a unit."""
+    longer than the lesson draws it. Raises `KitError` for a length without a unit.
+
+    >>> from kit import cm
+    >>> grows("front.side", 2 * cm).by
+    20.0
+    """
     return Change(str(what), _positive(by, "grows"), float(length(within, "grows, within")))
 
 
 def shrinks(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
-    """`what`, as in `grows`, becomes `by` shorter."""
+    """`what`, as in `grows`, becomes `by` shorter.
+
+    >>> from kit import cm
+    >>> shrinks("front.side", 2 * cm).by
+    -20.0
+    """
     return Change(str(what), -_positive(by, "shrinks"), float(length(within, "shrinks, within")))
 
 
 def keeps(what: str, *, within: Size = STILL * mm) -> Goal:
-    """The edge `what` stays as long as it was and where it was."""
+    """The edge `what` stays as long as it was and where it was.
+
+    >>> keeps("front.neck")
+    Keep(what='front.neck', within=1.0)
+    """
     return Keep(str(what), float(length(within, "keeps, within")))
 
 
 def is_length(what: str, wanted: Size, *, within: Size = WITHIN * mm) -> Goal:
-    """`what`, as in `grows`, is as long as `wanted`."""
+    """`what`, as in `grows`, is as long as `wanted`.
+
+    >>> from kit import cm
+    >>> is_length("front.side", 30 * cm, within=0.5 * cm)
+    Between(what='front.side', least=295.0, most=305.0)
+    """
     aim, slack = _positive(wanted, "is_length"), float(length(within, "is_length, within"))
     return Between(str(what), aim - slack, aim + slack)
 
 
 def at_least(what: str, wanted: Size) -> Goal:
-    """`what`, as in `grows`, is as long as `wanted` or longer."""
+    """`what`, as in `grows`, is as long as `wanted` or longer.
+
+    >>> from kit import cm
+    >>> at_least("front.side", 30 * cm).least
+    300.0
+    """
     return Between(str(what), least=_positive(wanted, "at_least"))
 
 
 def at_most(what: str, wanted: Size) -> Goal:
-    """`what`, as in `grows`, is as long as `wanted` or shorter."""
+    """`what`, as in `grows`, is as long as `wanted` or shorter.
+
+    >>> from kit import cm
+    >>> at_most("front.side", 30 * cm).most
+    300.0
+    """
     return Between(str(what), most=_positive(wanted, "at_most"))
 
 
 def moves(point: str, *, up: Size = 0, out: Size = 0, within: Size = WITHIN * mm) -> Goal:
     """The named point ("front.wrap_corner") moves `up` (below zero: down) and `out` from the centre line (below zero:
-    in) from where the lesson draws it."""
+    in) from where the lesson draws it.
+
+    >>> from kit import cm
+    >>> moves("front.wrap_corner", up=-2 * cm).up
+    -20.0
+    """
     by = float(length(up, "moves, up")), float(length(out, "moves, out"))
     if by == (0.0, 0.0):
         raise KitError("the point is to move, but nowhere.", where="moves", do="Write up=2 * cm or out=1 * cm.")
@@ -299,7 +333,11 @@ def moves(point: str, *, up: Size = 0, out: Size = 0, within: Size = WITHIN * mm
 
 
 def passes_proof() -> Goal:
-    """The proof finds nothing wrong."""
+    """The proof finds nothing wrong.
+
+    >>> passes_proof()
+    Sound()
+    """
     return Sound()
 
 

@@ -45,6 +45,12 @@ class Lesson:
     `variations` are (title, words). The rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
+
+    >>> from kit import bodice_block, cm
+    >>> lesson = Lesson("Shoreline top", start=bodice_block)
+    >>> drop = lesson.length("hem_drop", 8 * cm, least=2 * cm, most=20 * cm, why="how far the hem falls")
+    >>> lesson.values, [piece.name for piece in lesson.work().pieces]
+    ({'hem_drop': 80.0}, ['front', 'back'])
     """
 
     def __init__(

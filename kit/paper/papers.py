@@ -137,7 +137,11 @@ _SHEET = 450.0
 def paper(text: str) -> Paper:
     """The paper of that name ("a4", "letter", "a4-or-letter", "roll-36in", ...) or of a size written plainly
     ("300x500mm", "13x19in", "30x50cm"). Raises `KitError` with the nearest name for an unknown one, and for a size
-    without a unit, too small for the first page, or longer than a PDF page can be."""
+    without a unit, too small for the first page, or longer than a PDF page can be.
+
+    >>> paper("A4").area, paper("300x500mm").said
+    ((190.0, 277.0), '300 x 500 mm')
+    """
     said = text.strip().lower()
     said = _SAID.get(said.replace(" ", ""), said)
     found = PAPERS.get(said)

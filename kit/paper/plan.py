@@ -109,7 +109,11 @@ class PagePlan:
 
 
 def letters(place: int) -> str:
-    """A for 0, B for 1 ... Z, AA, AB ..."""
+    """A for 0, B for 1 ... Z, AA, AB ...
+
+    >>> letters(0), letters(25), letters(26)
+    ('A', 'Z', 'AA')
+    """
     out = ""
     place += 1
     while place:
@@ -119,7 +123,12 @@ def letters(place: int) -> str:
 
 
 def grid(width: float, height: float, paper: Paper) -> tuple[int, int]:
-    """Rows and columns of `paper`, held as given, that cover a sheet of `width` x `height` mm."""
+    """Rows and columns of `paper`, held as given, that cover a sheet of `width` x `height` mm.
+
+    >>> from kit.paper.papers import A4
+    >>> grid(400.0, 500.0, A4)  # rows, columns
+    (2, 3)
+    """
     across, down = paper.step
     columns = max(1, math.ceil((width - paper.overlap) / across - 1e-9))
     rows = max(1, math.ceil((height - paper.overlap) / down - 1e-9))
@@ -196,7 +205,13 @@ def count_pages(ink: Sequence[Any], width: float, height: float, paper: Paper) -
 
 def plan_pages(ink: Sequence[Any], width: float, height: float, paper: Paper, ways: Sequence[Paper] = ()) -> PagePlan:
     """The plan with the fewest pages among the `ways` to hold the paper (upright or on its side when none are
-    given); the first of them when several take as many."""
+    given); the first of them when several take as many.
+
+    >>> from kit.paper.papers import A4
+    >>> plan = plan_pages([shapely.box(10.0, 10.0, 300.0, 200.0)], 310.0, 210.0, A4)
+    >>> plan.rows, plan.columns, [tile.name for tile in plan.tiles]
+    (1, 2, ['1A', '1B'])
+    """
     return min(
         (plan_on(ink, width, height, held) for held in ways or (paper, paper.turned)),
         key=lambda plan: len(plan.tiles),

@@ -99,13 +99,21 @@ class PageRequest:
 
 
 def read_papers(texts: Sequence[str]) -> tuple[Paper, ...]:
-    """Papers by name or size, each once, in order; A4 and US Letter when nothing is named."""
+    """Papers by name or size, each once, in order; A4 and US Letter when nothing is named.
+
+    >>> [paper.name for paper in read_papers(["letter", "A4", "letter"])]
+    ['letter', 'a4']
+    """
     found = {each.name: each for each in map(paper, texts)}
     return tuple(found.values()) or (A4, LETTER)
 
 
 def read_margins(text: str) -> tuple[float, float]:
-    """ "8mm" for all sides, "6mm,15mm" for the sides and for top and bottom; in mm. Raises `KitError`."""
+    """ "8mm" for all sides, "6mm,15mm" for the sides and for top and bottom; in mm. Raises `KitError`.
+
+    >>> read_margins("6mm,15mm")
+    (6.0, 15.0)
+    """
     parts = [part for part in text.split(",") if part.strip()]
     if len(parts) not in (1, 2):
         raise KitError(message("paper.not_a_margin", text=text), where="--margin", do=message("paper.not_a_margin_do"))
@@ -114,7 +122,11 @@ def read_margins(text: str) -> tuple[float, float]:
 
 
 def read_printer_scale(text: str) -> tuple[float, float]:
-    """ "97%" or "97%,98.5%" (short side, long side of the paper) as shares: (0.97, 0.985). Raises `KitError`."""
+    """ "97%" or "97%,98.5%" (short side, long side of the paper) as shares: (0.97, 0.985). Raises `KitError`.
+
+    >>> read_printer_scale("97%,98.5%")
+    (0.97, 0.985)
+    """
     parts = text.split(",")
     shares = [re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*%?\s*", part) for part in parts]
     if len(parts) not in (1, 2) or not all(shares):
@@ -128,7 +140,11 @@ def read_printer_scale(text: str) -> tuple[float, float]:
 
 
 def read_class_scale(text: str) -> float:
-    """ "1", "1/2" or "1/4". Raises `KitError`."""
+    """ "1", "1/2" or "1/4". Raises `KitError`.
+
+    >>> read_class_scale("1/4")
+    0.25
+    """
     known = {"1": 1.0, "1/1": 1.0, "1/2": 0.5, "1/4": 0.25, "half": 0.5, "quarter": 0.25, "full": 1.0}
     found = known.get(text.strip().lower())
     if found is None:

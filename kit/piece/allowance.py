@@ -52,7 +52,13 @@ def has_allowances(piece: Piece) -> bool:
 
 
 def allowance_of(piece: Piece, edge: Edge) -> float:
-    """The edge's allowance in mm, 0 on the fold. `KitError` when it has none yet or it is less than zero."""
+    """The edge's allowance in mm, 0 on the fold. `KitError` when it has none yet or it is less than zero.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front, back = bodice_block(workshop_chart()["W4"])
+    >>> front.fold, allowance_of(front, front.edge(front.fold))
+    ('centre', 0.0)
+    """
     if edge.name == piece.fold:
         return 0.0
     if edge.allowance is None:
@@ -78,6 +84,13 @@ def cut_line(piece: Piece, hems: Collection[str] | None = None) -> CutLine:
     beside them where no corner says otherwise (None: `hem_edges`).
     Raises `KitError` naming piece, edge and values when an allowance is missing, when an edge bends tighter than
     its allowance, or when the allowances of two neighbours run into each other.
+
+    >>> from kit.geometry import Path, Point
+    >>> corners = [Point(0, 0), Point(100, 0), Point(100, 50), Point(0, 50)]
+    >>> paths = [Path.line(a, b) for a, b in zip(corners, corners[1:] + corners[:1])]
+    >>> patch = Piece("patch", "Patch", tuple(Edge(n, p, 10.0) for n, p in zip("abcd", paths)))
+    >>> cut_line(patch).bounds(), cut_line(patch).length
+    ((-10.0, -10.0, 110.0, 60.0), 380.0)
     """
     widths = {edge.name: allowance_of(piece, edge) for edge in piece.edges}
     return offset_line(piece, widths, hem_edges(piece) if hems is None else hems)

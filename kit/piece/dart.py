@@ -131,7 +131,14 @@ def mouths(piece: Piece, edge: str) -> tuple[tuple[float, float], ...]:
 
 
 def sewn_length(piece: Piece, edge: str) -> float:
-    """The edge's length with its darts, pleats and tucks sewn: its path less their mouths, mm."""
+    """The edge's length with its darts, pleats and tucks sewn: its path less their mouths, mm.
+
+    >>> from kit import darted_bodice_block, workshop_chart
+    >>> front, _ = darted_bodice_block(workshop_chart()["W4"])
+    >>> (dart,) = darts_on(front, "waist")
+    >>> round(front.edge("waist").path.length), round(intake(front, dart)), round(sewn_length(front, "waist"))
+    (223, 34, 189)
+    """
     return piece.edge(edge).path.length - mouths_length(piece, edge)
 
 

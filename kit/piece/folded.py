@@ -195,7 +195,14 @@ def _folds_on(piece: Piece, edge: str) -> list[tuple[float, float, str, str, Mot
 
 def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ()) -> Folded:
     """The run of `edges` as sewn. `ways` says of each edge whether it is walked as drafted; found where not given.
-    Raises `KitError` for edges that do not follow one another, a dart whose legs differ, or nothing left to sew."""
+    Raises `KitError` for edges that do not follow one another, a dart whose legs differ, or nothing left to sew.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front, back = bodice_block(workshop_chart()["W4"])
+    >>> run = folded(front, ("side",))
+    >>> abs(run.length - front.edge("side").path.length) < 1e-9
+    True
+    """
     ways = ways or walked_ways(piece, edges)
     motion, at = Motion.identity(), 0.0
     whole: Path | None = None

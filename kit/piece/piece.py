@@ -268,7 +268,13 @@ Named = TypeVar("Named", Piece, Strip)
 
 
 def named(things: Iterable[Named], name: str, what: str) -> Named:
-    """The piece or strip of that name; `KitError` with the nearest name otherwise. `what` is "piece" or "strip"."""
+    """The piece or strip of that name; `KitError` with the nearest name otherwise. `what` is "piece" or "strip".
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front, back = bodice_block(workshop_chart()["W4"])
+    >>> named((front, back), "back", "piece").title
+    'Back bodice'
+    """
     found = {thing.name: thing for thing in things}
     if name not in found:
         raise KitError(f"there is no {what} '{name}'.", do=near(name, found))

@@ -23,7 +23,14 @@ def unfolded(piece: Piece) -> Piece:
     """The whole shape of a piece on the fold: edges, darts, pleats, marks and points are called right_... (as
     drafted) and left_... (mirrored), except points on the fold; the fold becomes a guide under its old name and
     allowances are kept. A piece that lies on no fold is returned as it is. `KitError` when the fold is no straight
-    edge of the piece."""
+    edge of the piece.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front, back = bodice_block(workshop_chart()["W4"])
+    >>> whole = unfolded(front)
+    >>> whole.fold, round(whole.outline.area / front.outline.area, 6), whole.edges[0].name
+    ('', 2.0, 'right_neck')
+    """
     if not piece.fold:
         return piece
     fold = piece.edge(piece.fold).path
@@ -81,7 +88,13 @@ def unfolded(piece: Piece) -> Piece:
 
 def pair(piece: Piece) -> tuple[Piece, Piece]:
     """(left, right) of a mirrored pair, called left_... and right_...: the right as drafted, the left its mirror
-    image across the draft's upright line, edges in the same order. `KitError` for a piece cut otherwise."""
+    image across the draft's upright line, edges in the same order. `KitError` for a piece cut otherwise.
+
+    >>> from kit import skirt_block, with_sleeve, bodice_block, workshop_chart
+    >>> sleeve = with_sleeve(bodice_block)(workshop_chart()["W4"])[-1]
+    >>> [piece.name for piece in pair(sleeve)]
+    ['left_sleeve', 'right_sleeve']
+    """
     if not piece.cut.mirrored:
         raise KitError(
             "it is cut on the fold, not as a pair." if piece.fold else "it is cut single, not as a pair.",

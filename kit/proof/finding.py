@@ -11,5 +11,12 @@ Finding = Diagnostic
 
 
 def failed(findings: Iterable[Diagnostic]) -> bool:
-    """Whether any finding is an error."""
+    """Whether any finding is an error.
+
+    >>> from kit import bodice_block
+    >>> from kit.lesson.lesson import Lesson
+    >>> from kit.proof import prove
+    >>> failed(prove(Lesson("Block", start=bodice_block).work()))
+    True
+    """
     return any(finding.level == "error" for finding in findings)

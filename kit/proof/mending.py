@@ -50,6 +50,17 @@ def remedies(
     As text a `Remedy` is a sentence: "Hem drop: at least 5.8 cm (2 5/16 in), now 4 cm (1 9/16 in)." Its `values` can be
     given to `lesson.change`. Every number in it was worked and proved as it is printed. Raises `KitError` for something
     that is no lesson.
+
+    >>> from kit import bodice_block, cm, mm
+    >>> lesson = Lesson("Vest", start=bodice_block)
+    >>> slit = lesson.length("side_slit", 50 * cm, least=0 * cm, most=60 * cm)
+    >>> @lesson.step("Mark the slit")
+    ... def mark_slit(front, back, side_slit):
+    ...     front.side.at(side_slit)
+    ...     for piece in (front, back):
+    ...         piece.allow(neck=6 * mm, shoulder=1 * cm, armhole=5 * mm, side=1 * cm, hip=3 * cm)
+    >>> print(*remedies(lesson))
+    Side slit: at most 41.3 cm (16 1/4 in), now 50 cm (19 11/16 in).
     """
     if not isinstance(lesson, Lesson):
         raise KitError(

@@ -73,7 +73,16 @@ _SEWN: Mapping[str, Check] = {
 
 
 def prove(pattern: Pattern) -> tuple[Diagnostic, ...]:
-    """All findings, errors first. A pattern without sewing steps is proved as a draft, with a note."""
+    """All findings, errors first. A pattern without sewing steps is proved as a draft, with a note.
+
+    >>> from kit import bodice_block
+    >>> from kit.lesson.lesson import Lesson
+    >>> pattern = Lesson("Block", start=bodice_block).work()
+    >>> sorted({(finding.level, finding.code) for finding in prove(pattern)})
+    [('error', 'no_allowance'), ('note', 'no_sewing')]
+    >>> print(prove(pattern)[0])
+    Front bodice: the neck edge has no allowance. Declare one on the pattern, 0 where it is cut on the line.
+    """
     found = [finding for _, finding in _checked(pattern)]
     if not pattern.sewing:
         found.append(

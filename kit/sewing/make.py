@@ -24,7 +24,16 @@ else:
 
 
 class Make(MakeVerbs):
-    """Records sewing operations in the order they are written by its verbs. `operations` is the record."""
+    """Records sewing operations in the order they are written by its verbs. `operations` is the record.
+
+    >>> from kit import PieceHandle, bodice_block, cm, workshop_chart
+    >>> pieces = bodice_block(workshop_chart()["W4"])
+    >>> front, back = map(PieceHandle, pieces)
+    >>> make = Make(pieces)
+    >>> make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")
+    >>> [operation.allowance for operation in make.operations]
+    [15.0]
+    """
 
     def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = ()) -> None:
         self._reader = Reader(pieces, strips)

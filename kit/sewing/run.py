@@ -119,7 +119,13 @@ class Fold:
 
 class PieceHandle:
     """A cut piece as a sewing step sees it: attributes are its edges (`front.side`), its marks, its darts, pleats and
-    tucks, and `.left` / `.right` for one half."""
+    tucks, and `.left` / `.right` for one half.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front = PieceHandle(bodice_block(workshop_chart()["W4"])[0])
+    >>> front.left.side
+    Run(piece='front', edges=('side',), side='left', start=None, end=None)
+    """
 
     def __init__(self, piece: Piece, side: Side | None = None) -> None:
         self._piece = piece

@@ -97,6 +97,11 @@ def walk(
     taken for those that meet; `turned` says it by hand: whether the second edge is walked from its end. `ease` is how
     much longer (mm) the second is meant to be. Raises `KitError` for a name that is not there, edges that do not
     follow one another, an edge walked against itself, or a dart whose legs differ.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> walked = walk(bodice_block(workshop_chart()["W4"]), "front.side", "back.side")
+    >>> abs(walked.difference) < 0.1
+    True
     """
     known = tuple(pieces if isinstance(pieces, Iterable) else pieces.pieces)
     one, two = run_of(known, first), run_of(known, second)
