@@ -117,10 +117,9 @@ class RemedyBox:
         self._fill(())
 
     def close(self) -> None:
-        """Take it off the page."""
-        self.clear()
-        for part in (self.widget, self._head, self._list):
-            part.close()
+        """Nothing is looked for any more. The widgets stay: they stand among the children of others, and a page that
+        asks for all widgets is answered nothing at all while one of them has a closed child."""
+        self.drop()
 
     # ---- in the thread ------------------------------------------------------------------------------------
 

@@ -149,6 +149,7 @@ def test_a_fitting_is_kept_and_survives_a_restart(lesson: Notebook, lab: Lab, ou
     button(lesson, "After try-on").click()
     name = panel.get_by_label("Fitting", exact=True)
     expect(name).to_have_value(re.compile(r"Try-on \d"))
+    lesson.wait_idle()  # while the kernel works, what is typed waits in the page, and a button overtakes it
     name.fill("Evening toile")
     button(lesson, "Begin").click()
     expect(panel).to_contain_text("Fitting: Evening toile")
