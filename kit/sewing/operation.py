@@ -328,13 +328,17 @@ def _verb(cls: type[Operation], name: str) -> Callable[..., Operation]:
 
 
 def _parameters(cls: type[Operation]) -> list[inspect.Parameter]:
-    """The arguments of a verb: those in their place, a row, those by name, what the class adds before what it has from
-    another."""
+    """The arguments of a verb: those in their place as the fields stand, a row, those by name, what the class adds
+    before what it has from another."""
     ways = {"place": inspect.Parameter.POSITIONAL_OR_KEYWORD, "rest": inspect.Parameter.VAR_POSITIONAL}
     homes = [list(vars(each).get("__annotations__", {})) for each in cls.__mro__]
     order = list(dict.fromkeys(name for home in homes for name in home))
     found: dict[str, inspect.Parameter] = {}
-    for field, how in sorted(reads_of(cls).items(), key=lambda item: order.index(item[0])):
+
+    def place(item: tuple[str, Reads]) -> int:
+        return -1 if item[1].way == "place" else order.index(item[0])
+
+    for field, how in sorted(reads_of(cls).items(), key=place):
         if how.way == "none":
             continue
         name = how.argument or field

@@ -2,104 +2,39 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
+from collections.abc import Iterable
 
-from kit.diagnostic import Diagnostic, measured, message
+from kit.diagnostic import measured
 from kit.sewing.cut import Cut
+from kit.sewing.fields import read_by, size
 from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, shown
-from kit.sewing.operations.strips import attach_trouble, beyond
-from kit.sewing.outcome import Effect, Uses
-from kit.sewing.reading import Reader, read_size
-from kit.sewing.run import Run, StripHandle
+from kit.sewing.operation import operation, shown
+from kit.sewing.operations.places import part
+from kit.sewing.operations.strips import ATTACHED, ON_THE_RUN, OnRun, spotted
+from kit.sewing.rules import Asking, Case, Rule
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import run_length, sides_of
+from kit.sewing.spans import run_length
 from kit.sewing.state import State
-from kit.sewing.trouble import trouble
-from kit.sewing.verb import verb
-from kit.units import Length, Size
+from kit.units import mm
 
 
-@dataclass(frozen=True, kw_only=True)
-class BeltLoop(Operation):
-    """A loop stitched over a sewn seam, its top end `at` mm along it; both `ends` (mm) are turned under. `halves`
-    is how many loops that makes."""
-
-    kind: ClassVar[str] = "belt_loop"
-
-    name: str
-    seam: Run
-    at: float
-    ends: float = 10.0
-    halves: int = 1
-
-    def runs(self) -> tuple[Run, ...]:
-        return (self.seam,)
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(pieces=(self.seam.piece,), strips={self.name: self.halves})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(attached={self.name: self.halves})
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "strip": (self.name, "strip"),
-            "seam": ((self.seam,), "edge"),
-            "at": (self.at, "length"),
-            "ends": (self.ends, "allowance"),
-            "length": (pattern.strip(self.name).length - 2 * self.ends, "length"),
-        }
-        return tuple(Sentence(f"belt_loop.{key}", values) for key in ("turn", "place", "sew"))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.seam)
-        size = run_length(pattern, run)
-        loop = max(pattern.strip(self.name).length - 2 * self.ends, 10.0)
-        low = (run.start or 0.0) + min(self.at, max(size - loop, 0.0))
-        part = Run(run.piece, run.edges, run.side, low, low + min(loop, size))
-        return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=part, strip=self.name),)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        number = len(sides_of(pattern, self.seam))
-        found = list(attach_trouble(state, pattern, self.name, number))
-        found += beyond(pattern, self.seam, self.at, pattern.strip(self.name).title)
-        strip = pattern.strip(self.name)
-        left = strip.length - 2 * self.ends
-        if strip.finished_length and abs(left - strip.finished_length) > 0.5:
-            found.append(
-                trouble(
-                    "strip_length",
-                    message(
-                        "sewing_trouble.strip_length",
-                        length=measured(strip.length),
-                        ends=measured(self.ends, "allowance"),
-                        left=measured(left),
-                        finished_length=measured(strip.finished_length),
-                    ),
-                    strip.title,
-                    message("sewing_trouble.strip_length_do"),
-                    amount=abs(left - strip.finished_length),
-                )
-            )
-        if not state.is_closed(pattern, self.seam):
-            found.append(
-                trouble(
-                    "loop_before_seam",
-                    message("sewing_trouble.loop_before_seam", place=placed(pattern, self.seam)),
-                    pattern.strip(self.name).title,
-                    message("sewing_trouble.do_sew_seam_first"),
-                    piece=self.seam.piece,
-                    edge=self.seam.edges[0],
-                )
-            )
-        return tuple(found)
+def _comes_out(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
+    """It comes out as long as the strip is meant to be."""
+    strip, left = pattern.strip(loop.name), loop.length(pattern)
+    meant = strip.finished_length
+    if meant:
+        values = {"length": measured(strip.length), "left": measured(left), "finished_length": measured(meant)}
+        yield Case(abs(left - meant) <= 0.5, strip, amount=abs(left - meant), values=values)
 
 
-@verb
-def belt_loop(reader: Reader, strip: StripHandle, seam: Run, *, at: Size, ends: Size = Length(10.0)) -> BeltLoop:
+def _seam_sewn(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
+    values = {"place": placed(pattern, loop.seam)}
+    yield Case(state.is_closed(pattern, loop.seam), pattern.strip(loop.name), values=values)
+
+
+@operation
+class BeltLoop(OnRun):
     """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
 
     Example::
@@ -108,13 +43,30 @@ def belt_loop(reader: Reader, strip: StripHandle, seam: Run, *, at: Size, ends: 
         make.fold_strip(loop, ends=0)
         make.belt_loop(loop, front.side, at=10 * cm)
     """
-    where = "belt loop"
-    name = reader.strip(strip, where)
-    run, place, _ = reader.spot(seam, at, where)
-    return BeltLoop(
-        name=name,
-        seam=run,
-        at=place,
-        ends=read_size(ends, f"{where}, ends"),
-        halves=len(sides_of(reader.cut, run)),
+
+    kind = "belt_loop"
+    says = ("turn", "place", "sew")
+    rules = (
+        *ATTACHED,
+        ON_THE_RUN,
+        Rule(Asking(_comes_out), "strip_length", tells=("length", "ends", "left", "finished_length")),
+        Rule(Asking(_seam_sewn), "loop_before_seam", do="do_sew_seam_first", on="seam"),
     )
+
+    seam: Run = read_by(spotted(0, "seam"), "Run", way="place", fills={"": "edge"})
+    at: float = read_by(spotted(1, "seam"), "Size", fills={"": "length"})
+    ends: float = size(default=10 * mm)
+
+    def length(self, pattern: Cut) -> float:
+        """mm of the loop once both its ends are turned under."""
+        return pattern.strip(self.name).length - 2 * self.ends
+
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"length": (self.length(pattern), "length")}
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.seam)
+        loop = max(self.length(pattern), 10.0)
+        top = min(self.at, max(run_length(pattern, run) - loop, 0.0))
+        covered = part(pattern, run, top, top + loop)
+        return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=covered, strip=self.name),)
