@@ -18,13 +18,7 @@ class MakeVerbs:
                                [front.neck, back.neck], allowance=1 * cm)"""
 
     def attach_handle(
-        self,
-        strip: StripHandle,
-        to: Run,
-        *,
-        at: tuple[Size, Size],
-        method: Literal["caught", "in_hem", "stitched_on"] = "caught",
-        lap: Size = ...,
+        self, strip: StripHandle, to: Run, *, at: tuple[Size, Size], method: str = "caught", lap: Size = ...
     ) -> None:
         """Fix both ends of a made strip to a run, at two lengths along it.
 
@@ -34,13 +28,7 @@ class MakeVerbs:
             make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")"""
 
     def attach_strip(
-        self,
-        strip: StripHandle,
-        to: Run | Place,
-        *,
-        at: Size = "end",
-        method: Literal["stitched_on", "caught"] = "stitched_on",
-        lap: Size = ...,
+        self, strip: StripHandle, to: Run | Place, *, at: Size = "end", method: str = "stitched_on", lap: Size = ...
     ) -> None:
         """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
 

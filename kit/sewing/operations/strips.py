@@ -10,12 +10,12 @@ from kit.diagnostic import as_value, measured, message
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, read_by, size, strip, width, word
+from kit.sewing.fields import Asked, fixed, read_by, size, strip, width
 from kit.sewing.named import placed
 from kit.sewing.operation import Operation, Say, Sentence, operation, shown
 from kit.sewing.operations.places import around
 from kit.sewing.outcome import Effect, Uses
-from kit.sewing.reading import DEEPEST_HEM
+from kit.sewing.reading import DEEPEST_HEM, read_word
 from kit.sewing.rules import Asking, Case, Made, Rule
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section
@@ -173,6 +173,15 @@ def spotted(part: int, of: str = "to") -> Callable[[Any, Asked, str], Any]:
     return lambda given, asked, name: asked.reader.spot(asked.given[of], asked.given["at"], asked.where)[part]
 
 
+def fixed_by(*ways: str) -> Any:
+    """How a strip is fixed: one of the words, the first unless another is written."""
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        return read_word(given, ways, name, asked.where)
+
+    return read_by(read, "str", default=ways[0], held=ways[0])
+
+
 def _enough(made: OnRun, state: State, pattern: Cut) -> Iterable[Case]:
     """As many are cut as are attached."""
     strip, count = pattern.strip(made.name), state.count(made.name) + made.halves
@@ -267,7 +276,7 @@ class AttachStrip(OnRun):
 
     to: Run = read_by(spotted(0), "Run | Place", way="place", fills={"run": "place"})
     at: float = read_by(spotted(1), "Size", default="end", fills={"": "length"})
-    method: str = word(("stitched_on", "caught"), default="stitched_on")
+    method: str = fixed_by("stitched_on", "caught")
     lap: float = width(default=10 * mm)
     near: str = read_by(spotted(2), "", way="none", held="along")
     mark: str = read_by(

@@ -9,10 +9,10 @@ from typing import Any
 from kit.diagnostic import measured
 from kit.errors import KitError
 from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, read_by, width, word
+from kit.sewing.fields import Asked, read_by, width
 from kit.sewing.operation import both, operation, shown
 from kit.sewing.operations.places import around
-from kit.sewing.operations.strips import ATTACHED, OnRun
+from kit.sewing.operations.strips import ATTACHED, OnRun, fixed_by
 from kit.sewing.outcome import Effect, Fact
 from kit.sewing.rules import Asking, Case, Rule
 from kit.sewing.run import Run
@@ -100,7 +100,7 @@ class AttachHandle(OnRun):
 
     to: Run = read_by(_read_run, "Run", way="place", fills={"run": "place"})
     at: tuple[float, float] = read_by(_read_places, "tuple[Size, Size]")
-    method: str = word(("caught", "in_hem", "stitched_on"), default="caught")
+    method: str = fixed_by("caught", "in_hem", "stitched_on")
     lap: float = width(default=25 * mm)
 
     def facts(self, pattern: Cut) -> tuple[Fact, ...]:
