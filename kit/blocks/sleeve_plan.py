@@ -149,6 +149,12 @@ def sleeve_plan(
     if long - MOST_CAP * armscye < 120:
         raise _refusal(body, "arm_length", "arm_short", armscye=measured(armscye))
 
+    # Two unknowns, the cap's height and how the width is divided between front and back, and two lengths to hit. Each
+    # is closed in on from two sides (`found`), one inside the other: for any height there is one division at which
+    # front and back miss by as much, and of those divisions one height misses by nothing. Both misses grow steadily
+    # with what is changed, as a higher cap and a wider half are longer, so a change of sign at the two limits is all
+    # that must be looked at; where it is missing, no sleeve fits, and which limit fails says whether the arm is too
+    # large or too small.
     def too_long(height: float, lean: float, part: float) -> tuple[float, float]:
         """By how much front and back cap exceed what is wanted, the front taking this part of the width."""
         level = long - height

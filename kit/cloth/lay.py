@@ -171,6 +171,8 @@ class CuttingTable:
             need(self.rough, width)
         except KitError as error:
             raise TooNarrow(error.told.says, where=error.told.at, do=error.told.can) from None
+        # Boxes laid in rows need no search, and their length can always be reached: what was packed counts only where
+        # it is no longer than that.
         simple = [self._flat(width, 0), self._folded(width, 0)]
         bound = min(made.length for made in simple if made is not None)
         found = [made for made in (*simple, self._flat(width, placed), self._folded(width, placed)) if made is not None]
@@ -198,9 +200,13 @@ class CuttingTable:
         for part in self.parts:
             count = len(part.copies)
             if part.half:
+                # Turned round, a half has its fold on the wrong side; its paper turned over as well, it lies at the
+                # fold again.
                 ways = tuple((turn, part.over != (turn == 180)) for turn in turns(self.nap))
                 doubled += [_Item(part, True, 2, ("right", "left"), ways)] * count
                 continue
+            # Each laying on double cloth gives two; an odd one over, or what gives no pair, is cut from one layer
+            # below.
             pairs = count // 2 if part.doubles else 0
             doubled += [self._double(part, pair) for pair in range(pairs)]
             single += [self._single(part, copy) for copy in range(2 * pairs, count)]
@@ -253,6 +259,8 @@ class CuttingTable:
             known[:] = [found.order, *known[: _HINTS - 1]]
         corner = Point(left - GAP / 2, begin)
         lying = [_lying(items, ways, found, corner)]
+        # Many orders are tried on coarse columns and only the best one again on fine columns, which cost several
+        # times as much. Where the cloth is no longer than its longest piece, nothing is to be gained.
         if found.rows > longest:
             finer = self._ways(items, off, FINE)
             same = (across, off, *((item.part.name, item.half, item.ways) for item in items), found.order)

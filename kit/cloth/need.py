@@ -110,6 +110,8 @@ def rows(rectangles: list[tuple[float, float, bool]], width: float) -> list[tupl
     )
     for each in order:
         along, across, fold = rectangles[each]
+        # A rectangle is tried at the selvedge and against the right side of each one laid already: in rows filled
+        # from the left, the best place is always one of these.
         places = [0.0] if fold else sorted({0.0, *(right for _, right, _ in placed)})
         best: tuple[float, float] | None = None
         for left in places:

@@ -71,6 +71,8 @@ class Arc(Curve):
     def t_toward(self, point: Point, slack: float = 0.0) -> float | None:
         """The parameter at which the arc passes the ray from its centre through `point`, or None when it does
         not reach that far (by more than `slack` mm); held to 0..1."""
+        # How far ahead the point lies in the arc's own sense, 0 to a whole turn. What lies behind the start seems to
+        # be almost a turn ahead, so the slack there is looked for last.
         angle = math.atan2(point.y - self.centre.y, point.x - self.centre.x) - self.from_angle
         turn, full = abs(self.sweep), 2 * math.pi
         ahead = (angle if self.sweep > 0 else -angle) % full
@@ -88,12 +90,14 @@ class Arc(Curve):
         return Arc(self.centre, self.radius, self.from_angle + self.sweep, -self.sweep)
 
     def moved(self, motion: Motion) -> Arc:
+        # A reflection turns the sense round: angles are counted back from the motion's own.
         side = -1.0 if motion.flips else 1.0
         return Arc(motion(self.centre), self.radius, motion.angle + side * self.from_angle, side * self.sweep)
 
     def bounds(self) -> Bounds:
         xs, ys = [self.start.x, self.end.x], [self.start.y, self.end.y]
         first, last = sorted((self.from_angle, self.from_angle + self.sweep))
+        # A circle reaches farthest at its quarters; those within the sweep, and the ends, make the box.
         quarter = math.pi / 2
         for k in range(math.ceil(first / quarter), math.floor(last / quarter) + 1):
             xs.append(self.centre.x + self.radius * (1, 0, -1, 0)[k % 4])

@@ -125,6 +125,8 @@ class Outline:
         if flat is None:
             flat = tuple(self.points(TOLERANCE))
             object.__setattr__(self, "_flat", flat)
+        # A ray to the right crosses the outline an odd number of times from inside. A corner at the very height of
+        # the point counts for one of its two lines only, hence > on one side of the comparison and not on the other.
         inside, before = False, flat[-1]
         for p in flat:
             if (p.y > point.y) != (before.y > point.y):
@@ -170,6 +172,8 @@ class Outline:
                 other, against, around = parts[j]
                 if apart(box, around):
                     continue
+                # Neighbours meet at the end they share, the last curve and the first as well; only other meetings
+                # count. In an outline of two curves they share both ends.
                 shared = []
                 if j == i + 1:
                     shared.append(curve.end)

@@ -31,6 +31,8 @@ def parallel(path: Path, d: float) -> Path:
     curves = [curve for curve in path.curves if curve.length > 1e-9]
     if not curves:
         raise KitError(message("refusal.no_parallel"), where=place(path.start), do=message("refusal.move_end_do"))
+    # A closed path is begun in the middle of its first curve: then its old corner is a joint like any other, and both
+    # loose ends lie on one smooth curve, where they meet without being joined.
     closed = path.is_closed
     if closed:
         first, second = curves[0].split(curves[0].t_at(curves[0].length / 2))
@@ -52,6 +54,8 @@ def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Pat
     corner = after.start
     out, into = before.tangent(1.0), after.tangent(0.0)
     turn = out.turn_to(into)
+    # To the left of a path that turns right (or the other way about) the parallels gape and are carried on to a
+    # point; on the inside of the turn they run across each other, and what lies beyond the crossing is cut off.
     if turn * d < 0:  # outer corner
         if abs(turn) > _SHARPEST:
             raise KitError(

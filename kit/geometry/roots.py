@@ -29,10 +29,12 @@ def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
     size = max(abs(a), abs(b), abs(c), abs(d))
     if size < 1e-100:  # too small for products of three
         return ()
+    # Scaled to 1, so that "nearly nothing" means the same for mm and for thousands of mm.
     a, b, c, d, size = a / size, b / size, c / size, d / size, 1.0
     if abs(a) < 1e-10 * size:
         roots: tuple[float, ...] = quadratic_roots(b, c, d)
     else:
+        # With t = s - shift the term of second degree is gone: s3 + p s + q. `spread` tells one real root from three.
         shift = b / (3 * a)
         p = c / a - 3 * shift * shift
         q = 2 * shift**3 - shift * c / a + d / a
@@ -49,6 +51,8 @@ def cubic_roots(a: float, b: float, c: float, d: float) -> tuple[float, ...]:
         else:
             angle = math.acos(max(-1.0, min(1.0, 3 * q / (p * m)))) / 3
             roots = tuple(m * math.cos(angle - 2 * math.pi * k / 3) - shift for k in range(3))
+    # The closed form loses half its digits where roots lie close; a few steps of Newton's method bring them back. At
+    # a double root the slope is nothing as well, and the root is left as it is.
     polished = []
     for t in roots:
         for _ in range(3):

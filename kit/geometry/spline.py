@@ -40,6 +40,8 @@ def spline(
     found = []
     for k in range(n):
         out = theta[k]
+        # The tangent at a point is one and the same for both chords there; counted from the arriving chord its angle
+        # is less by the turn, and it is told the other way round, as the handle rule wants it.
         into = -turn[k + 1] - theta[k + 1]
         way = chords[k] / size[k]
         leave, arrive = way.rotated(out), way.rotated(-into)
@@ -63,6 +65,10 @@ def _angles(
 ) -> list[float]:
     """The angle from each outgoing chord to the tangent (at the last point, from the incoming one)."""
     n = len(chords)
+    # Row k of the system is low * theta[k - 1] + mid * theta[k] + high * theta[k + 1] = right. In the inner rows the
+    # mock curvature arriving at a point equals that leaving it; each row weighs a chord by one over its length, so
+    # that a short chord turns more sharply than a long one. The two outer rows hold the direction given or, without
+    # one, make the first and the last stretch symmetrical, as an arc is.
     low, mid, high, right = [0.0] * (n + 1), [1.0] * (n + 1), [0.0] * (n + 1), [0.0] * (n + 1)
     if start_direction is not None:
         right[0] = chords[0].turn_to(start_direction.unit())
@@ -76,6 +82,7 @@ def _angles(
         right[n] = chords[-1].turn_to(end_direction.unit())
     else:
         low[n] = 1.0
+    # Elimination forward, then backward: the inner rows are diagonally dominant, so no pivot is needed.
     for k in range(1, n + 1):
         share = low[k] / mid[k - 1]
         mid[k] -= share * high[k - 1]

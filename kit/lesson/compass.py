@@ -69,6 +69,8 @@ def _about(
                 message("drafting.arc_misses", radius=measured(size), far=measured(there.length)),
                 do=message("drafting.arc_misses_do"),
             )
+        # `turn` is the shorter way round. Where the author says a direction that sets out the other way, the arc goes
+        # the long way: a whole turn less.
         turn = spoke.turn_to(there)
         if toward is not None and _side(spoke, toward) * turn < 0:
             turn -= math.copysign(_FULL, turn)
@@ -104,10 +106,12 @@ def _through(start: Point, middle: Point, end: Point) -> Arc:
     cross = a.cross(b)
     if abs(cross) < 1e-6 * max(a.length, b.length, 1e-9) * b.length or middle.distance(end) < TOLERANCE:
         raise KitError(message("drafting.arc_in_line"), do=message("drafting.arc_in_line_do"))
+    # The centre c (from the start) is as far from all three: 2 c.a = a.a and 2 c.b = b.b, solved for c.
     aa, bb = a.dot(a), b.dot(b)
     centre = start + Vector(b.y * aa - a.y * bb, a.x * bb - b.x * aa) / (2 * cross)
     spoke = start - centre
     turn = spoke.turn_to(end - centre) % _FULL  # counterclockwise
+    # Counterclockwise the end comes before the middle: then the arc goes clockwise.
     if spoke.turn_to(middle - centre) % _FULL > turn:
         turn -= _FULL
     return Arc(centre, spoke.length, spoke.angle, turn)
@@ -133,6 +137,8 @@ def _spanning(start: Point, end: Point, radius: float | None, angle: float | Non
                 message("drafting.arc_short", radius=measured(radius), chord=measured(chord.length)),
                 do=message("drafting.arc_short_do", least=measured(half)),
             )
+        # Half the angle at the centre. Two circles of this radius pass through both ends, and each is parted by them
+        # into a smaller and a larger arc; `toward` names the side, `far` the larger arc.
         theta = math.asin(min(1.0, half / radius))
         theta = math.pi - theta if far else theta
     size = half / math.sin(theta)

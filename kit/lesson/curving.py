@@ -77,6 +77,8 @@ def square_way(
                 do=message("drafting.neither_side_do", one=said_way(normal), other=said_way(normal * -1.0)),
             )
         return Way(normal * math.copysign(1.0, share), sure=True)
+    # Nothing is said. The cloth's side is taken where it is known and differs from the near one; the near way stays
+    # as the second choice, for where the first cannot be drawn.
     near = normal if normal.dot(chord) >= 0 else normal * -1.0
     side = -cloth if arriving else cloth  # what lies on the cloth's side arrives coming from there
     if side and near.dot(normal) * side < 0:
@@ -103,6 +105,7 @@ def along_way(tangent: Vector, chord: Vector, toward: Vector | str, said: Value)
 def curve(start: Point, leave: Way, end: Point, arrive: Way, fullness: float) -> Curve:
     """The smooth curve between two points. The first ways are tried, then the others. `KitError` that names the
     direction when none can be drawn."""
+    # The first refusal is the one that is told: it speaks of the way the author would expect.
     trouble: KitError | None = None
     for out in filter(None, (leave.first, leave.other)):
         for into in filter(None, (arrive.first, arrive.other)):
@@ -120,6 +123,8 @@ def _one(start: Point, out: Vector, end: Point, into: Vector, fullness: float, s
     if not sure or chord.length < TOLERANCE or not 0.05 <= float(fullness) <= 3.0:
         return Cubic.square(start, out, end, into, fullness)
     theta, phi = (math.degrees(turn) for turn in (chord.turn_to(out), into.turn_to(chord)))
+    # A single cubic is no good circle halfway round and more, so a curve that is alike at both ends is an exact arc
+    # there.
     if abs(theta - phi) < 1e-6 and abs(theta) > 89.5 and fullness == 1.0:
         return _part_of_circle(start, out, end, math.radians(theta))
     off = max(abs(theta), abs(phi))

@@ -132,6 +132,7 @@ def _piece(block: Any, piece: Piece, made: Nest, sizes: Sequence[int]) -> None:
         elif edge.allowance:
             _polyline(block, edge.path.curves, SEW)
     for notch in notch_lines(piece) if has_allowances(piece) else ():
+        # A point that carries its depth as third coordinate, and a line for whoever only looks at the drawing.
         for line in notch.lines:
             block.add_point((*_xy(line.start), line.length), dxfattribs={"layer": NOTCH})
             block.add_line(_xy(line.start), _xy(line.end), dxfattribs={"layer": NOTCH})

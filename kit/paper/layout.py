@@ -59,6 +59,8 @@ def best_layout(
         width, height = float(boxes[:, 2].max()) + EDGE, EDGE - float(boxes[:, 1].min())
         lifted = [affinity.translate(shape, 0.0, height) for shape in moved]
         parted = _parted(texts, poses, held)
+        # Pages first, then words cut at a border, which are hard to read when taped, then paper, and the narrower
+        # sheet.
         worth = (pages(lifted, width, height), parted, width * height, width)
         if best is None or worth < best:
             best, found = worth, Layout(poses, width, height)
@@ -94,6 +96,7 @@ def _tries(
         for shape, turns in zip(shapes, angles, strict=True):
             pause_here()
             ways.append([turned_shape(shape, angle, cells, most) for angle in turns])
+        # A try that needs more pages than the best so far is given up on the way; the same layout is judged once.
         fewest = math.inf
         plans = _plans(shapes, ways, cells, most, _PLACED // len(helds))
         for order, columns, way_in in attempts(plans):
@@ -131,6 +134,8 @@ def _plans(
 def useful_angles(shape: Any, held: Paper) -> tuple[float, ...]:
     """Turns worth trying, in radians from 0 to a full turn, as drafted first."""
     quarter = math.pi / 2
+    # Square to the page as drafted, and square to it by the narrowest box around the shape. A slanting pose wastes
+    # the corners of pages, so it is looked for only where nothing else brings the shape on to one page.
     found = [turn * quarter for turn in range(4)]
     corners = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shape))
     if len(corners) > 2:

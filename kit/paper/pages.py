@@ -154,6 +154,9 @@ def tile(
         canvas.showPage()
     canvas.save()
 
+    # The drawing is held once in the file, as a form, and every page is a window on it: a file of thirty pages is
+    # hardly larger than the sheet. It goes in front of what the page has already, so that frames and marks are
+    # painted over it.
     with pikepdf.open(BytesIO(content)) as sheet, pikepdf.open(BytesIO(target.getvalue())) as document:
         form = document.copy_foreign(sheet.pages[0].as_form_xobject())
         for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):

@@ -114,6 +114,7 @@ def projector_sheet(pattern: Pattern, size: tuple[float, float] | None = None) -
             where="--projector",
             do=message("paper.projector_long_do", most=number(LONGEST / 1000)),
         )
+    # Rows are counted downward from the head with the squares, the sheet upward from its foot.
     top = height - _head(sides)
     pieces = []
     for (piece, items, paper), (x, down), box in zip(drawn, places, boxes, strict=True):

@@ -160,6 +160,7 @@ def closed_stretches(piece: Piece, edge: str) -> tuple[tuple[float, float, Path]
     for start, end, turn in sorted(shut, key=lambda item: item[0]):
         if start - at > 1e-6:
             parts.append((at, start, path.between(at, start).moved(motion)))
+        # Each fold is shut where it was drafted, and then carried with all that came before it.
         motion = turn.then(motion)
         at = end
     if path.length - at > 1e-6:
@@ -191,6 +192,8 @@ def cap(piece: Piece, dart: Dart) -> Path:
     middle = one.mid(two)
     fold = Line(point, middle)
     wide = one.distance(two)
+    # The wedge reaches over the edge by half the mouth; twice the mouth is enough to mirror, unless the next fold
+    # begins sooner.
     others = [(a, b) for a, b in mouths(piece, dart.edge) if (a, b) != (dart.start, dart.end)]
     if dart.pressed == "start":
         low = max((b for _, b in others if b <= dart.start), default=0.0)
@@ -215,6 +218,8 @@ def cap(piece: Piece, dart: Dart) -> Path:
             where=piece.title,
             do=message("refusal.dart_beyond_do"),
         )
+    # The half from the leg to the fold is what shows of one layer; the layer beneath is cut by the same stroke, so
+    # opened out it is the mirror image in the fold.
     other = half.mirrored(fold)
     return half.joined(other.reversed()) if dart.pressed == "start" else other.joined(half.reversed())
 

@@ -86,6 +86,8 @@ class Folded:
         for part in self.stretches:
             if part.edge != edge:
                 continue
+            # The nearest stretch of that edge decides. A place in a fold lies off all of them, and comes to where the
+            # two legs meet; a place off the run lies off all of them too, with no fold there.
             held = min(max(distance, part.low), part.high)
             off = abs(distance - held)
             if off < best:
@@ -149,6 +151,7 @@ def walked_ways(piece: Piece, edges: tuple[str, ...]) -> tuple[bool, ...]:
     paths = [piece.edge(name).path for name in edges]
     if not paths:
         raise KitError("no edge is named.", where=piece.title, do="Name one, such as front.side.")
+    # Which way the first edge is walked shows only from the second: it is left by the end that lies nearer to it.
     ways = [True]
     if len(paths) > 1:
         first, second = paths[0], paths[1]
@@ -204,6 +207,10 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
     True
     """
     ways = ways or walked_ways(piece, edges)
+    # The run is laid out like a chain: the first stretch lies as drafted, and at each fold the rest of the piece is
+    # brought on to it by the motion that shuts the fold, on top of all motions before. `on` lies between `bounds`:
+    # stretch i ends where fold i begins. Walked backwards, the fold before a stretch is the one after it as drafted,
+    # and it is shut the other way.
     motion, at = Motion.identity(), 0.0
     whole: Path | None = None
     stretches: list[Stretch] = []
@@ -293,6 +300,8 @@ def corner_at(run: Folded, end: bool) -> CornerAt | None:
     shut = _fold_between(piece, last.edge, reach, full)
     if shut is not None:  # what lies beyond the fold comes to this side of it
         away = (shut if onward else shut.inverse()).vector(away)
+    # The run's direction is brought back to where its last stretch lies in the draft, for the neighbour was never
+    # moved.
     along = run.path.end_tangent * -1.0 if end else run.path.start_tangent
     along = last.motion.inverse().vector(along)
     left = run.cloth_left

@@ -132,6 +132,8 @@ def _ends(pattern: Pattern, seam: Seam, sewn: Sewn) -> list[tuple[Walk, bool]]:
     if None in rows:
         return []
     (first, last), (start, stop) = (row for row in rows if row is not None)
+    # Nothing says which outer end belongs to which, but the draft does: its pieces lie in one system of coordinates,
+    # ends that are sewn together near each other.
     same = _tip(first).distance(_tip(start)) + _tip(last).distance(_tip(stop))
     crossed = _tip(first).distance(_tip(stop)) + _tip(last).distance(_tip(start))
     if crossed < same:
@@ -183,6 +185,8 @@ def _kink(record: SewRecord, walk: Walk, end: bool, sewn: Sewn, facing: bool) ->
         return None
     if frozenset(((a.piece.name, one.beside), (b.piece.name, other.beside))) in sewn:
         return None
+    # Sewn right sides together and opened out, two pieces lie side by side and their angles add up to a straight
+    # line. A facing is turned over onto the garment: there they lie on each other, and the angles are alike.
     degrees = math.degrees(one.angle - other.angle) if facing else 180.0 - math.degrees(one.angle + other.angle)
     # An edge drawn in on purpose (a facing's shoulder) is turned by that much, and pulls straight when worn.
     slack = drawn_in(a.piece, a.edges) + drawn_in(b.piece, b.edges)

@@ -78,6 +78,8 @@ class Walk:
         d = min(max(distance, 0.0), self.a.length, self.b.length)
         here, there = self.a.path.at(d), self.b.path.at(d)
         one, two = self.a.path.tangent_at(d), self.b.path.tangent_at(d)
+        # Sewn and opened out, the two pieces lie on opposite sides of the seam. Where both have their cloth on the
+        # same side as they are walked, one of them is seen from its other face.
         flip = self.a.cloth_left == self.b.cloth_left
         return Motion.matching(there, there + two, here, here + one, flip)
 
@@ -145,6 +147,8 @@ def as_sewn(piece: Piece, run: Run) -> Folded:
     whole = folded(piece, run.edges)
     if run.start is None and run.end is None:
         return whole
+    # A part is named along the run as drafted, mouths of darts included; its ends are carried over one by one to the
+    # run with its darts shut.
     ways = walked_ways(piece, run.edges)
     lengths = [piece.edge(name).path.length for name in run.edges]
     total = sum(lengths)
@@ -182,12 +186,14 @@ def drawn(run: Folded) -> Path:
     first, last = run.stretches[0], run.stretches[-1]
     start = run.piece.edge(first.edge).path.at(first.low if first.forward else first.high)
     end = run.piece.edge(last.edge).path.at(last.high if last.forward else last.low)
+    # A run that closes on itself has no straight line; where it sets out to says its direction.
     if start.distance(end) < MEET:
         end = start + run.path.start_tangent
     return Path.line(start, end)
 
 
 def _turned(run: Folded) -> Folded:
+    # The whole run is laid out anew from its other end, and the part then taken out of it again.
     whole = run.reversed()
     first, last = run.stretches[0], run.stretches[-1]
     ends = (
@@ -257,6 +263,7 @@ def _lying(run: Folded, point: Point | None) -> float | None:
 
 def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
     one, two = _on_run(a), _on_run(b)
+    # Spots that belong together may have drifted apart by as much as the whole difference between the edges.
     reach = REACH + abs(b.length - a.length)
     pairs = _pairs(one, two, reach)
     shared = [(0.0, 0.0), *((one[i].at, two[j].at) for i, j in pairs), (a.length, b.length)]
@@ -284,6 +291,7 @@ def _pairs(one: list[_OnRun], two: list[_OnRun], reach: float) -> list[tuple[int
         for j, t in enumerate(two):
             if s.what == t.what and abs(s.at - t.at) <= reach and (s.what not in ("mark", "fold") or s.key == t.key):
                 choices.append((not (s.key and s.key == t.key), abs(s.at - t.at), i, j))
+    # The surest pair first; no spot is used twice, and none may cross a pair already made, for cloth cannot.
     found: list[tuple[int, int]] = []
     for _, _, i, j in sorted(choices):
         if all(i != p and j != q and (one[i].at - one[p].at) * (two[j].at - two[q].at) >= 0 for p, q in found):
