@@ -358,7 +358,7 @@ class MakeVerbs:
         allowance: Size,
         edgestitch: Size = ...,
         turned: bool = True,
-        finish: str = "zigzag",
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ease: Size = 0,
     ) -> None:
         """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
@@ -562,7 +562,11 @@ class MakeVerbs:
             make.tack_down(front_facing.outer, to=front.shoulder)"""
 
     def thread_cord(
-        self, *edges: Runs, cord: StripHandle | Size, through: Place | list[Place], gap: Run | Place | None = None
+        self,
+        *edges: Runs,
+        cord: StripHandle | Size,
+        through: Place | list[Place] | tuple[Place, ...],
+        gap: Run | Place | None = None,
     ) -> None:
         """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
 
@@ -571,7 +575,7 @@ class MakeVerbs:
             make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)"""
 
     def thread_elastic(
-        self, *edges: Runs, length: Size, width: Size, gap: Run | Place | None = None, ring: bool = True
+        self, *edges: Runs, length: Size, width: Size, ring: bool = True, gap: Run | Place | None = None
     ) -> None:
         """Draw elastic through a casing and close the gap it went in by.
 

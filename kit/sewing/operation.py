@@ -104,7 +104,7 @@ class Operation:
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         """The raw edge it closes."""
-        found = ((value, reads.closes) for _, reads, value in self._held() if reads.closes)
+        found = ((value, reads.closes) for _, reads, value in self._held() if reads.closes and value is not None)
         return tuple(closing for value, how in found for closing in closings(pattern, _row(value), how))
 
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:

@@ -145,6 +145,21 @@ class Excess:
 
 
 @dataclass(frozen=True)
+class Suits:
+    """The fields of an operation suit each other: `test` asks them. It is told of the first run of `of`, `by` so many
+    mm."""
+
+    test: Callable[[Any], bool]
+    of: str
+    by: Callable[[Any], float]
+    values: Mapping[str, Value] = field(default_factory=dict)
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        at, amount = _row(getattr(operation, self.of))[0], self.by(operation)
+        return (Case(self.test(operation), at, amount=amount, values=self.values),)
+
+
+@dataclass(frozen=True)
 class Made:
     """The strip that a field names has been made."""
 

@@ -2,134 +2,113 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import Any, ClassVar
 
-from kit.diagnostic import Diagnostic, measured, message
+from kit.diagnostic import Diagnostic, measured
 from kit.errors import KitError
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, closings, shown
+from kit.sewing.fields import Asked, flag, part, places, read_by, runs, width
+from kit.sewing.operation import Operation, Say, Words, operation, shown
 from kit.sewing.operations.casings import EDGE
-from kit.sewing.operations.places import (
-    facts_of,
-    inside,
-    lacking,
-    marks,
-    opening_run,
-    place_facts,
-    refuse,
-    sewn_length,
-)
-from kit.sewing.outcome import Closing, Effect, Uses
-from kit.sewing.reading import Reader, Runs, read_width
+from kit.sewing.operations.places import inside, sewn_length
+from kit.sewing.outcome import Effect, Uses
+from kit.sewing.rules import Asking, Case, Made, Of, Raw, Rule, broken
 from kit.sewing.run import Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import State
-from kit.sewing.trouble import trouble
-from kit.sewing.verb import verb
-from kit.units import Length, Size, length
+from kit.units import Length, length
 
 LONGEST = 3000.0  # mm
 ROOM = 2.0
 """mm a casing is at least wider than its elastic (common practice, no source)."""
 JOIN = 20.0
 """mm by which the ends of an elastic are laid over one another (common practice, no source)."""
+_FIRST = (
+    Rule(Of("casing", "edges"), "no_casing", ends="all"),
+    Rule(Of("threaded", "edges"), "threaded_twice", holds=False, do="do_take_one_operation_out", ends="all"),
+    Rule(Raw("gap"), "gap_shut"),
+)
 
 
-def _deep(state: State, runs: tuple[Run, ...]) -> float | None:
-    """mm of depth of the casing on these runs, if there is one."""
-    keys = {(run.piece, edge) for run in runs for edge in run.edges}
-    found = [float(fact[4]) for fact in state.facts if fact[0] == "casing_depth" and (fact[1], fact[3]) in keys]
-    return min(found, default=None)
-
-
-@dataclass(frozen=True, kw_only=True)
+@operation
 class Thread(Operation):
-    """Base: something drawn through a casing; the `gap` left for it is then closed."""
+    """Something drawn through a casing; the `gap` left for it is then closed."""
 
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "pins")
-    tools: ClassVar[tuple[str, ...]] = ("bodkin", "machine", "pins")
+    cautions = ("needle", "pins")
+    tools = ("bodkin", "machine", "pins")
+    gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"),)
 
-    edges: tuple[Run, ...]
-    gap: Run | None = None
+    edges: tuple[Run, ...] = runs()
+    gap: Run | None = part(by_name=True, default=None, closes="hemmed")
 
     def runs(self) -> tuple[Run, ...]:
         return self.edges
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, (self.gap,) if self.gap else (), "hemmed")
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=facts_of(pattern, self.edges, "threaded"))
-
     def minutes(self, pattern: Cut) -> float:
         return 10.0
 
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"gap": ((self.gap,) if self.gap else self.edges, "place")}
+
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        run = self.edges[0]
-        if lacking(state, facts_of(pattern, self.edges, "casing")):
-            return (
-                refuse(
-                    pattern,
-                    run,
-                    "no_casing",
-                    message("sewing_trouble.no_casing", place=placed(pattern, run)),
-                    message("sewing_trouble.no_casing_do"),
-                ),
-            )
-        if any(fact in state.facts for fact in facts_of(pattern, self.edges, "threaded")):
-            return (
-                refuse(
-                    pattern,
-                    run,
-                    "threaded_twice",
-                    message("sewing_trouble.threaded_twice", place=placed(pattern, run)),
-                    message("sewing_trouble.do_take_one_operation_out"),
-                ),
-            )
-        if self.gap is not None and not state.is_raw(pattern, self.gap):
-            return (
-                refuse(
-                    pattern,
-                    self.gap,
-                    "gap_shut",
-                    message("sewing_trouble.gap_shut", place=placed(pattern, self.gap)),
-                    message("sewing_trouble.gap_shut_do"),
-                ),
-            )
-        return ()
+        return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
 
 
-@dataclass(frozen=True, kw_only=True)
+def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
+    """The elastic goes into the casing on these edges."""
+    keys = {(run.piece, edge) for run in drawn.edges for edge in run.edges}
+    depths = [float(fact[4]) for fact in state.facts if fact[0] == "casing_depth" and (fact[1], fact[3]) in keys]
+    if depths:
+        deep = min(depths)
+        off = drawn.width - (deep - ROOM - EDGE)
+        yield Case(off <= 0.5, drawn.edges[0], amount=off, values={"deep": measured(deep, "allowance")})
+
+
+def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
+    """The elastic is shorter than its casing."""
+    whole, worn = sewn_length(pattern, drawn.edges), drawn.length - (JOIN if drawn.ring else 0.0)
+    values = {"worn": measured(worn), "whole": measured(whole)}
+    yield Case(worn < whole, drawn.edges[0], amount=worn - whole, values=values)
+
+
+@operation
 class ThreadElastic(Thread):
-    """Elastic `length` mm long as cut and `width` mm wide, its ends joined to a ring (`ring`) or stitched fast at
-    both ends of the casing."""
+    """Draw elastic through a casing and close the gap it went in by.
 
-    kind: ClassVar[str] = "thread_elastic"
-    notions: ClassVar[tuple[str, ...]] = ("thread", "elastic")
+    Example::
 
-    length: float
-    width: float
-    ring: bool = True
+        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
+        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)
+    """
+
+    # ring: its ends are joined; else stitched fast at both ends of the casing
+    kind = "thread_elastic"
+    notions = ("thread", "elastic")
+    says = (
+        "draw",
+        Say("join", lambda drawn: drawn.ring),
+        Say("fasten", lambda drawn: not drawn.ring),
+        Say("close", lambda drawn: drawn.gap),
+        "spread",
+    )
+    why = ("why",)
+    rules = (
+        Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep")),
+        Rule(Asking(_short_enough), "elastic_long", tells=("worn", "whole")),
+    )
+
+    length: float = width(most=LONGEST, fills="length")
+    width: float = width()
+    ring: bool = flag(default=True)
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {"elastic": (self.length, "length")}
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "length": (self.length, "length"),
-            "width": (self.width, "allowance"),
-            "edge": (self.edges, "place"),
-            "join": (JOIN, "allowance"),
-            "gap": ((self.gap,) if self.gap else self.edges, "place"),
-        }
-        keys = ["draw", "join" if self.ring else "fasten", *(["close"] if self.gap else []), "spread"]
-        return tuple(Sentence(f"thread_elastic.{key}", values) for key in keys)
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("thread_elastic.why", {}),)
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"join": (JOIN, "allowance")}
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
@@ -143,52 +122,69 @@ class ThreadElastic(Thread):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        run = self.edges[0]
-        deep = _deep(state, self.edges)
-        if deep is not None and self.width > deep - ROOM - EDGE + 0.5:
-            found.append(
-                refuse(
-                    pattern,
-                    run,
-                    "elastic_wide",
-                    message(
-                        "sewing_trouble.elastic_wide",
-                        width=measured(self.width, "allowance"),
-                        deep=measured(deep, "allowance"),
-                    ),
-                    message("sewing_trouble.elastic_wide_do"),
-                    self.width - (deep - ROOM - EDGE),
-                )
-            )
-        whole = sewn_length(pattern, self.edges)
-        worn = self.length - (JOIN if self.ring else 0.0)
-        if worn >= whole:
-            found.append(
-                refuse(
-                    pattern,
-                    run,
-                    "elastic_long",
-                    message("sewing_trouble.elastic_long", worn=measured(worn), whole=measured(whole)),
-                    message("sewing_trouble.elastic_long_do"),
-                    worn - whole,
-                )
-            )
-        return tuple(found)
+
+def _cord(given: Any, asked: Asked, name: str) -> float:
+    """mm of a bought cord; 0 of a strip."""
+    if not isinstance(given, StripHandle | str | Length):
+        raise KitError(
+            f"{given!r} is no cord.", where=asked.where, do="Name a strip, or write a length such as 150 * cm."
+        )
+    return 0.0 if isinstance(given, StripHandle) else float(length(given, asked.where))
 
 
-@dataclass(frozen=True, kw_only=True)
+def _strip(given: Any, asked: Asked, name: str) -> str:
+    cord = asked.given["length"]
+    return cord.name if isinstance(cord, StripHandle) else ""
+
+
+def _long_enough(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+    """The cord is longer than its casing."""
+    size, whole = drawn.long(pattern), sewn_length(pattern, drawn.edges)
+    values = {"length": measured(size), "whole": measured(whole)}
+    yield Case(size > whole, drawn.edges[0], amount=whole - size, values=values)
+
+
+@operation
 class ThreadCord(Thread):
-    """A cord `length` mm long drawn through a casing; its ends come out at the eyelets `through`."""
+    """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
 
-    kind: ClassVar[str] = "thread_cord"
-    notions: ClassVar[tuple[str, ...]] = ("thread", "cord")
-    cautions: ClassVar[tuple[str, ...]] = ("cords", "pins")
+    Example::
 
-    length: float = 0.0
-    name: str = ""
-    through: tuple[Place, ...] = ()
+        make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)
+    """
+
+    kind = "thread_cord"
+    notions: ClassVar[Words] = ("thread", "cord")
+    cautions = ("cords", "pins")
+    says = (
+        Say("thread_cord.draw", lambda drawn: not drawn.name),
+        Say("thread_cord.draw_strip", lambda drawn: drawn.name),
+        "thread_cord.ends",
+        Say("thread_cord.close", lambda drawn: drawn.gap),
+        "thread_cord.tack",
+    )
+    why = ("thread_cord.why",)
+    gives = (*Thread.gives, Of("eyelet_used", "through"))
+    rules = (
+        Rule(
+            Made("name"),
+            "strip_not_made",
+            says="strip_not_made_drawn_in",
+            do="do_make_strip_first",
+            tells=(),
+            when=lambda drawn: drawn.name,
+        ),
+        Rule(Of("eyelet", "through"), "no_eyelet", on="edges"),
+        Rule(Asking(_long_enough), "cord_short", tells=("length", "whole")),
+    )
+
+    length: float = read_by(_cord, "StripHandle | Size", argument="cord")
+    name: str = read_by(_strip, "", way="none", held="", fills={"strip": "strip"})
+    through: tuple[Place, ...] = places(by_name=True)
+
+    @classmethod
+    def made(cls, asked: Asked) -> ThreadCord:
+        return (ThreadStrip if asked.read["name"] else ThreadCord)(**asked.read)
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {} if self.name else {"cord": (self.length, "length")}
@@ -199,28 +195,15 @@ class ThreadCord(Thread):
         return Uses(pieces=pieces, strips={self.name: 1} if self.name else {})
 
     def effect(self, pattern: Cut) -> Effect:
-        facts = facts_of(pattern, self.edges, "threaded") + place_facts(pattern, self.through, "eyelet_used")
-        return Effect(facts=facts, attached={self.name: 1} if self.name else {})
+        return replace(super().effect(pattern), attached={self.name: 1} if self.name else {})
 
-    def _length(self, pattern: Cut) -> float:
+    def long(self, pattern: Cut) -> float:
+        """mm of the cord."""
         strip = pattern.strip(self.name) if self.name else None
         return (strip.finished_length or strip.length) if strip else self.length
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "length": (self._length(pattern), "length"),
-            "edge": (self.edges, "place"),
-            "places": (self.through, "mark"),
-            "gap": ((self.gap,) if self.gap else self.edges, "place"),
-        }
-        keys = ["draw_strip" if self.name else "draw"]
-        if self.name:
-            values["strip"] = (self.name, "strip")
-        keys += ["ends", *(["close"] if self.gap else []), "tack"]
-        return tuple(Sentence(f"thread_cord.{key}", values) for key in keys)
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("thread_cord.why", {}),)
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"length": (self.long(pattern), "length"), "places": (self.through, "mark")}
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
@@ -233,93 +216,10 @@ class ThreadCord(Thread):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        run = self.edges[0]
-        if self.name and self.name not in state.made:
-            title = pattern.strip(self.name).title
-            found.append(
-                trouble(
-                    "strip_not_made",
-                    message("sewing_trouble.strip_not_made_drawn_in"),
-                    title,
-                    message("sewing_trouble.do_make_strip_first"),
-                )
-            )
-        if lacking(state, place_facts(pattern, self.through, "eyelet")):
-            place = self.through[0]
-            found.append(
-                refuse(
-                    pattern,
-                    run,
-                    "no_eyelet",
-                    message("sewing_trouble.no_eyelet", place=placed(pattern, place)),
-                    message("sewing_trouble.no_eyelet_do"),
-                )
-            )
-        whole = sewn_length(pattern, self.edges)
-        if self._length(pattern) <= whole:
-            found.append(
-                refuse(
-                    pattern,
-                    run,
-                    "cord_short",
-                    message("sewing_trouble.cord_short", length=measured(self._length(pattern)), whole=measured(whole)),
-                    message("sewing_trouble.cord_short_do"),
-                    whole - self._length(pattern),
-                )
-            )
-        return tuple(found)
 
-
-@dataclass(frozen=True, kw_only=True)
+@operation(verb="")
 class ThreadStrip(ThreadCord):
     """The made strip `name` drawn through a casing as a cord."""
 
-    kind: ClassVar[str] = "thread_strip"
-    notions: ClassVar[tuple[str, ...]] = ("thread",)
-
-
-@verb
-def thread_elastic(
-    reader: Reader, *edges: Runs, length: Size, width: Size, gap: Run | Place | None = None, ring: bool = True
-) -> ThreadElastic:
-    """Draw elastic through a casing and close the gap it went in by.
-
-    Example::
-
-        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
-        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)
-    """
-    where = "thread elastic"
-    return ThreadElastic(
-        edges=reader.runs(edges, where),
-        length=read_width(length, f"{where}, length", LONGEST),
-        width=read_width(width, f"{where}, width"),
-        gap=None if gap is None else opening_run(reader, gap, f"{where}, gap"),
-        ring=bool(ring),
-    )
-
-
-@verb
-def thread_cord(
-    reader: Reader,
-    *edges: Runs,
-    cord: StripHandle | Size,
-    through: Place | list[Place],
-    gap: Run | Place | None = None,
-) -> ThreadCord:
-    """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
-
-    Example::
-
-        make.thread_cord(tote.top, cord=60 * cm, through=tote.eyelet)
-    """
-    where = "thread cord"
-    if not isinstance(cord, StripHandle | str | Length):
-        raise KitError(f"{cord!r} is no cord.", where=where, do="Name a strip, or write a length such as 150 * cm.")
-    runs, places = reader.runs(edges, where), marks((through,), where)
-    opening = None if gap is None else opening_run(reader, gap, f"{where}, gap")
-    if isinstance(cord, StripHandle):
-        return ThreadStrip(edges=runs, name=cord.name, through=places, gap=opening)
-    return ThreadCord(edges=runs, length=float(length(cord, where)), through=places, gap=opening)
+    kind = "thread_strip"
+    notions = ("thread",)

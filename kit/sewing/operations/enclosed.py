@@ -2,67 +2,78 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
+from typing import Any
 
-from kit.diagnostic import Diagnostic, measured, message
+from kit.diagnostic import measured
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
-from kit.sewing.operations.joined import Seam, read_ease, shut_in, trouble_on
-from kit.sewing.outcome import Closing, Effect
-from kit.sewing.reading import FINISHES, Reader, Runs, read_width, read_word
+from kit.sewing.fields import Asked, fixed, flag, meets, read_by, width, word
+from kit.sewing.fields import width as _width
+from kit.sewing.operation import Say, both, operation, shown
+from kit.sewing.operations.joined import Seam, eased, matched, pinned, pressed, pressing
+from kit.sewing.reading import FINISHES, read_word
+from kit.sewing.rules import Excess, Of, Rule, Suits
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
-from kit.sewing.state import State
-from kit.sewing.verb import verb
-from kit.units import Length, Size
+from kit.units import mm
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
 FELL_EDGE = 2.0  # mm from the fold of a felled or lapped seam to its row
+_LEAST = {"least": measured(LEAST_TURN, "allowance")}
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class MockFrenchSeam(Seam):
-    """Sewn as a plain seam; then both raw edges are turned in by `turn` mm towards each other and stitched together
-    along their folds. For curves that a French seam does not lie flat in. ISO 4916 class 1 (superimposed)."""
+    """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
 
-    kind: ClassVar[str] = "mock_french_seam"
-    seam_class: ClassVar[str] = "1"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+    Example::
 
-    allowance: float
-    turn: float
-    press: str = "one side"
+        make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)
+    """
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
+    # for curves that a French seam does not lie flat in; superimposed
+    kind = "mock_french_seam"
+    called = "mock French seam"
+    seam_class = "1"
+    cautions = ("needle", "iron")
+    tools = ("machine", "pins", "iron")
+    says = (pinned("right"), "sew", "turn", "stitch", pressed, both("a", "b"))
+    why = ("why",)
+    gives = (Of("shut_in", "a"), Of("shut_in", "b"))
+    rules = (
+        Rule(
+            Suits(
+                lambda seam: seam.turn >= LEAST_TURN and seam.left >= seam.turn + 1.0,
+                of="a",
+                by=lambda seam: seam.turn - seam.allowance / 2,
+                values=_LEAST,
+            ),
+            "mock_french_turn",
+            tells=("allowance", "turn", "left"),
+            do_tells=("least",),
+        ),
+    )
 
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
+    allowance: float = width()
+    turn: float = width(default=5 * mm)
+    press: str = pressing(default="one side")
+    ease: float = eased()
 
-    def effect(self, pattern: Cut) -> Effect:
-        return shut_in(super().effect(pattern), pattern, self.runs())
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        if asked.read["press"] == "open":
+            raise KitError(
+                "a mock French seam cannot be pressed open: its edges are stitched together.",
+                where=asked.where,
+                do='Write press="one side" or the name of one of its pieces.',
+            )
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "allowance": (self.allowance, "allowance"),
-            "turn": (self.turn, "allowance"),
-        }
-        return (
-            self._pin("right"),
-            *self._match(pattern),
-            *self._ease(),
-            *(Sentence(f"mock_french_seam.{key}", values) for key in ("sew", "turn", "stitch")),
-            self._press(),
-            *both_sides(pattern, self.runs()),
-        )
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("mock_french_seam.why", {}),)
+    @property
+    def left(self) -> float:
+        """mm of allowance that are not turned in."""
+        return self.allowance - self.turn
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
@@ -77,80 +88,102 @@ class MockFrenchSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = super().check(state, pattern)
-        left = self.allowance - self.turn
-        if self.turn < LEAST_TURN or left < self.turn + 1.0:
-            return (
-                *found,
-                trouble_on(
-                    pattern,
-                    self.a,
-                    "mock_french_turn",
-                    message(
-                        "sewing_trouble.mock_french_turn",
-                        allowance=measured(self.allowance, "allowance"),
-                        turn=measured(self.turn, "allowance"),
-                        left=measured(left, "allowance"),
-                    ),
-                    message("sewing_trouble.mock_french_turn_do", least=measured(LEAST_TURN, "allowance")),
-                    amount=self.turn - self.allowance / 2,
-                ),
-            )
-        return found
+
+def _on_top(given: Any, asked: Asked, name: str) -> str:
+    """The piece that laps over the other; empty: the first."""
+    if given is None:
+        return ""
+    named = asked.reader.piece(given, asked.where) if isinstance(given, PieceHandle) else given
+    return read_word(named, [run.piece for run in asked.read["a"] + asked.read["b"]], name, asked.where)
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class FlatFelledSeam(Seam):
-    """Two rows. `a` laps over `b`: both are sewn `allowance` mm from the edge, the allowance of `b` is trimmed to
-    `trim` mm, that of `a` is folded around it so that the fell is `width` mm wide and stitched down flat on `b`. With
-    `outside` the wrong sides are sewn together, so that fell and both rows show on the right side. ISO 4916 2.04 (its
-    last figures vary with the rows), from memory."""
+    """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
+    wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
+    sides together, so that the fell shows on the right side.
 
-    kind: ClassVar[str] = "flat_felled_seam"
-    seam_class: ClassVar[str] = "2.04"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron", "scissors")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+    Example::
 
-    allowance: float
-    width: float
-    trim: float
-    outside: bool = True
+        make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)
+    """
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
+    # a laps over b; ISO 4916 2.04: its last figures vary with the rows
+    kind = "flat_felled_seam"
+    called = "flat-felled seam"
+    seam_class = "2.04"
+    cautions = ("needle", "iron", "scissors")
+    tools = ("machine", "pins", "iron", "scissors")
+    says = (
+        lambda seam, pattern: pinned("wrong" if seam.outside else "right")(seam, pattern),
+        "sew",
+        "trim{same}",
+        "fold{same}",
+        "lay{same}",
+        "stitch",
+        both("a", "b"),
+    )
+    why = ("why", "why_trim")
+    gives = (Of("shut_in", "a"), Of("shut_in", "b"))
+    rules = (
+        Rule(
+            Excess(lambda seam: seam.trim - seam.most, of="b", slack=0.01),
+            "felled_trim",
+            tells=("trim", "width"),
+            do_tells=("most",),
+        ),
+        Rule(
+            Suits(
+                lambda seam: LEAST_TURN <= seam.allowance - seam.width <= seam.width + 0.01,
+                of="a",
+                by=lambda seam: abs(seam.allowance - seam.width),
+                values=_LEAST,
+            ),
+            "felled_width",
+            tells=("width", "turned", "allowance"),
+            do_tells=("least",),
+        ),
+    )
 
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
+    a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance", fills={"lapping": "piece"})
+    b: tuple[Run, ...] = meets("a", closes="sewn", takes="allowance", fills={"under": "piece"})
+    allowance: float = width()
+    lap: str = read_by(_on_top, "PieceHandle | str | None", default=None, held="")
+    width: float = _width(default=None)
+    trim: float = _width(default=None)
+    outside: bool = flag(default=True)
+    press: str = fixed("")
+    ease: float = eased()
 
-    def effect(self, pattern: Cut) -> Effect:
-        return shut_in(super().effect(pattern), pattern, self.runs())
+    @classmethod
+    def made(cls, asked: Asked) -> FlatFelledSeam:
+        """The piece that laps over is the first."""
+        read = dict(asked.read)
+        if read["lap"] and read["lap"] not in [run.piece for run in read["a"]]:
+            read["a"], read["b"] = read["b"], read["a"]
+        wide = read["width"] or read["allowance"] * 0.625
+        read |= {"width": wide, "trim": read["trim"] or wide / 2}
+        return cls(**read | {"lap": read["a"][0].piece, "press": read["b"][0].piece})
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        lapping, under = self._names()
-        values: dict[str, tuple[object, str]] = {
-            "allowance": (self.allowance, "allowance"),
-            "width": (self.width, "allowance"),
-            "trim": (self.trim, "allowance"),
-            "row": (FELL_EDGE, "allowance"),
-            "lapping": (lapping, "piece"),
-            "under": (under, "piece"),
-        }
-        keys = ["sew", "trim", "fold", "lay", "stitch"]
-        if lapping == under:
-            sides = {"lapping_side": (self.a[0].side, "word"), "under_side": (self.b[0].side, "word")}
-            values.update(sides)
-            keys = ["sew", "trim_same_piece", "fold_same_piece", "lay_same_piece", "stitch"]
-        return (
-            self._pin("wrong" if self.outside else "right"),
-            *self._match(pattern),
-            *self._ease(),
-            *(Sentence(f"flat_felled_seam.{key}", values) for key in keys),
-            *both_sides(pattern, self.runs()),
-        )
+    @property
+    def same(self) -> str:
+        """The end of a key where a piece is sewn to itself."""
+        return "_same_piece" if self._names()[0] == self._names()[1] else ""
 
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("flat_felled_seam.why", {}), Sentence("flat_felled_seam.why_trim", {}))
+    @property
+    def most(self) -> float:
+        """mm to which the lower allowance may be trimmed at most."""
+        return self.width - FELL_EDGE
+
+    @property
+    def turned(self) -> float:
+        """mm of the upper allowance that are folded under."""
+        return max(self.allowance - self.width, 0.0)
+
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        found = super().values(pattern) | {"row": (FELL_EDGE, "allowance")}
+        sides = {"lapping_side": (self.a[0].side, "word"), "under_side": (self.b[0].side, "word")}
+        return found | sides if self.same else found
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
@@ -172,89 +205,53 @@ class FlatFelledSeam(Seam):
             ),
         )
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        turned = self.allowance - self.width
-        if self.trim > self.width - FELL_EDGE + 0.01:
-            found.append(
-                trouble_on(
-                    pattern,
-                    self.b,
-                    "felled_trim",
-                    message(
-                        "sewing_trouble.felled_trim",
-                        trim=measured(self.trim, "allowance"),
-                        width=measured(self.width, "allowance"),
-                    ),
-                    message("sewing_trouble.felled_trim_do", most=measured(self.width - FELL_EDGE, "allowance")),
-                    amount=self.trim - self.width + FELL_EDGE,
-                )
-            )
-        if turned < LEAST_TURN or turned > self.width + 0.01:
-            found.append(
-                trouble_on(
-                    pattern,
-                    self.a,
-                    "felled_width",
-                    message(
-                        "sewing_trouble.felled_width",
-                        width=measured(self.width, "allowance"),
-                        turned=measured(max(turned, 0.0), "allowance"),
-                        allowance=measured(self.allowance, "allowance"),
-                    ),
-                    message("sewing_trouble.felled_width_do", least=measured(LEAST_TURN, "allowance")),
-                    amount=abs(turned),
-                )
-            )
-        return tuple(found)
 
-
-@dataclass(frozen=True, kw_only=True)
+@operation
 class LappedSeam(Seam):
-    """The edge of `a`, turned under at its stitch line, laid on the right side of `b` so that the stitch lines meet,
-    and stitched `edgestitch` mm from the fold. Without `turned`, for cloth that does not fray, `a` keeps its raw edge
-    and a second row holds the other. ISO 4916 class 2 (lapped), from memory."""
+    """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
+    fray. `finish` is that of the raw edges inside.
 
-    kind: ClassVar[str] = "lapped_seam"
-    seam_class: ClassVar[str] = "2"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+    Example::
 
-    allowance: float
-    edgestitch: float
-    turned: bool = True
-    finish: str = "zigzag"
+        make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)
+    """
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
+    # a is turned under at its stitch line, so that the stitch lines meet; not turned, a second row holds the other edge
+    kind = "lapped_seam"
+    seam_class = "2"
+    cautions = ("needle", "iron")
+    tools = ("machine", "pins", "iron")
+    says = (
+        Say("turn", lambda seam: seam.turned),
+        Say("lay", lambda seam: seam.turned),
+        Say("lay_raw", lambda seam: not seam.turned),
+        matched,
+        Say("stitch", lambda seam: seam.turned),
+        Say("stitch_raw", lambda seam: not seam.turned),
+        Say("finish", lambda seam: seam.turned and seam.finish != "none"),
+        both("a", "b"),
+    )
+    why = ("why",)
+    rules = (
+        Rule(
+            Suits(
+                lambda seam: seam.edgestitch < seam.allowance,
+                of="a",
+                by=lambda seam: seam.edgestitch - seam.allowance,
+            ),
+            "lapped_row",
+            tells=("edgestitch", "allowance"),
+        ),
+    )
 
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "allowance": (self.allowance, "allowance"),
-            "row": (self.edgestitch, "allowance"),
-            "edge": (self.a, "place"),
-            "other": (self.b, "place"),
-        }
-        if self.finish != "none":
-            values["finish"] = (f"finish.{self.finish}", "word")
-        keys = ["turn", "lay", "stitch"] if self.turned else ["lay_raw", "stitch_raw"]
-        if self.turned and self.finish != "none":
-            keys.append("finish")
-        found = [Sentence(f"lapped_seam.{key}", values) for key in keys]
-        laid = next(i for i, key in enumerate(keys) if key.startswith("lay")) + 1
-        return (
-            *found[:laid],
-            *self._match(pattern),
-            *self._ease(),
-            *found[laid:],
-            *both_sides(pattern, self.runs()),
-        )
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("lapped_seam.why", {}),)
+    a: tuple[Run, ...] = meets("b", argument="over", closes="sewn", takes="allowance", fills={"edge": "place"})
+    b: tuple[Run, ...] = meets("a", argument="under", closes="sewn", takes="allowance", fills={"other": "place"})
+    allowance: float = width()
+    edgestitch: float = width(default=2 * mm, fills={"row": "allowance"})
+    turned: bool = flag(default=True)
+    finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
+    press: str = read_by(lambda given, asked, name: asked.read["a"][0].piece, "", way="none", held="")
+    ease: float = eased()
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
@@ -267,139 +264,3 @@ class LappedSeam(Seam):
         first = Scene((Layer(a, up="wrong", turn=turn),), focus=a, arrows=((a, "in"),))
         last = Scene((Layer(b, up="right"), lap), rows, focus=a, section=shape)
         return (first, last) if self.turned else (last,)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = super().check(state, pattern)
-        if self.edgestitch >= self.allowance:
-            found += (
-                trouble_on(
-                    pattern,
-                    self.a,
-                    "lapped_row",
-                    message(
-                        "sewing_trouble.lapped_row",
-                        edgestitch=measured(self.edgestitch, "allowance"),
-                        allowance=measured(self.allowance, "allowance"),
-                    ),
-                    message("sewing_trouble.lapped_row_do"),
-                    amount=self.edgestitch - self.allowance,
-                ),
-            )
-        return found
-
-
-def _lapping(reader: Reader, lap: PieceHandle | str | None, a: tuple[Run, ...], b: tuple[Run, ...], where: str) -> bool:
-    """Whether the second row of runs laps over the first; `lap` names the piece on top (None: the first)."""
-    if lap is None:
-        return False
-    name = reader.piece(lap, where) if isinstance(lap, PieceHandle) else lap
-    names = [run.piece for run in a + b]
-    read_word(name, names, "lap", where)
-    return name not in [run.piece for run in a]
-
-
-@verb
-def mock_french_seam(
-    reader: Reader,
-    a: Runs,
-    b: Runs,
-    *,
-    allowance: Size,
-    turn: Size = Length(5.0),
-    press: str = "one side",
-    ease: Size = 0,
-) -> MockFrenchSeam:
-    """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
-
-    Example::
-
-        make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)
-    """
-    where = "mock French seam"
-    first, second = reader.pair(a, b, where)
-    if press == "open":
-        raise KitError(
-            "a mock French seam cannot be pressed open: its edges are stitched together.",
-            where=where,
-            do='Write press="one side" or the name of one of its pieces.',
-        )
-    return MockFrenchSeam(
-        a=first,
-        b=second,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        turn=read_width(turn, f"{where}, turn"),
-        press=reader.pressing(press, first + second, where),
-        ease=read_ease(reader, first, second, ease, where),
-    )
-
-
-@verb
-def flat_felled_seam(
-    reader: Reader,
-    a: Runs,
-    b: Runs,
-    *,
-    allowance: Size,
-    lap: PieceHandle | str | None = None,
-    width: Size | None = None,
-    trim: Size | None = None,
-    outside: bool = True,
-    ease: Size = 0,
-) -> FlatFelledSeam:
-    """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
-    wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
-    sides together, so that the fell shows on the right side.
-
-    Example::
-
-        make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)
-    """
-    where = "flat-felled seam"
-    first, second = reader.pair(a, b, where)
-    if _lapping(reader, lap, first, second, where):
-        first, second = second, first
-    deep = read_width(allowance, f"{where}, allowance")
-    wide = deep * 0.625 if width is None else read_width(width, f"{where}, width")
-    return FlatFelledSeam(
-        a=first,
-        b=second,
-        allowance=deep,
-        width=wide,
-        trim=wide / 2 if trim is None else read_width(trim, f"{where}, trim"),
-        outside=bool(outside),
-        press=second[0].piece,
-        ease=read_ease(reader, first, second, ease, where),
-    )
-
-
-@verb
-def lapped_seam(
-    reader: Reader,
-    over: Runs,
-    under: Runs,
-    *,
-    allowance: Size,
-    edgestitch: Size = Length(2.0),
-    turned: bool = True,
-    finish: str = "zigzag",
-    ease: Size = 0,
-) -> LappedSeam:
-    """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
-    fray. `finish` is that of the raw edges inside.
-
-    Example::
-
-        make.lapped_seam(back.shoulder, front.shoulder, allowance=1.5 * cm)
-    """
-    where = "lapped seam"
-    first, second = reader.pair(over, under, where)
-    return LappedSeam(
-        a=first,
-        b=second,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        edgestitch=read_width(edgestitch, f"{where}, edgestitch"),
-        turned=bool(turned),
-        finish=read_word(finish, FINISHES, "finish", where),
-        press=first[0].piece,
-        ease=read_ease(reader, first, second, ease, where),
-    )
