@@ -67,9 +67,14 @@ class Reads:
     needed: bool = False
 
 
+_READS: dict[Any, dict[str, Reads]] = {}
+
+
 def reads_of(kind: type) -> dict[str, Reads]:
-    """The fields of an operation that say how they are read, in the order of the class."""
-    return {each.name: each.metadata["reads"] for each in fields(kind) if "reads" in each.metadata}
+    """The fields of an operation that say how they are read, in the order of the class; gathered once."""
+    if kind not in _READS:
+        _READS[kind] = {each.name: each.metadata["reads"] for each in fields(kind) if "reads" in each.metadata}
+    return _READS[kind]
 
 
 def _field(reads: Reads, held: Any = EMPTY) -> Any:
