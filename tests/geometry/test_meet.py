@@ -10,9 +10,10 @@ import pytest
 import svgpathtools
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely import LineString
+from shapely import LineString, box
 
 from kit.geometry import RIGHT, UP, Arc, Cubic, Curve, Line, Point, Vector, meet, meet_lines
+from kit.geometry.meet import apart
 from kit.geometry.roots import cubic_roots
 
 where = st.floats(-300, 300).map(lambda v: round(v, 2))
@@ -143,3 +144,21 @@ def test_cubic_roots_against_numpy(a: float, b: float, c: float, d: float) -> No
         slope = abs((3 * a * root + 2 * b) * root + c)
         if abs(root.imag) < 1e-9 and abs(root) < 10 and slope > 0.05:
             assert min((abs(root.real - r) for r in got), default=9) < 1e-6
+
+
+@given(
+    st.tuples(st.integers(-9, 9), st.integers(-9, 9), st.integers(1, 5), st.integers(1, 5)),
+    st.tuples(st.integers(-9, 9), st.integers(-9, 9), st.integers(1, 5), st.integers(1, 5)),
+    st.integers(0, 4),
+)
+def test_boxes_apart(one: tuple[int, int, int, int], other: tuple[int, int, int, int], slack: int) -> None:
+    """Reference: shapely's intersection of the two boxes, one of them grown by the slack."""
+    a, b = ((x, y, x + w, y + h) for x, y, w, h in (one, other))
+    grown = box(a[0] - slack, a[1] - slack, a[2] + slack, a[3] + slack)
+    assert apart(a, b, slack) == (not grown.intersects(box(*b)))
+
+
+@pytest.mark.parametrize(("x", "y"), [(7, 0), (-7, 0), (0, 7), (0, -7), (7, 7)])
+def test_boxes_that_stand_apart_on_one_side_alone(x: int, y: int) -> None:
+    assert apart((0, 0, 5, 5), (x, y, x + 5, y + 5), 1.9)
+    assert not apart((0, 0, 5, 5), (x, y, x + 5, y + 5), 2.0)

@@ -155,3 +155,34 @@ def test_refusals(make, says: str) -> None:  # type: ignore[no-untyped-def]
         make()
     assert caught.value.do
     assert BEND.at(BEND.length + 1e-7) == BEND.end  # rounding error is forgiven
+
+
+def test_to_reaches_the_shortest_of_lines() -> None:
+    wall = Path.line(Point(60, -0.2), Point(60, 0.2))
+    assert Path.line(Point(0, 0), Point(20, 0)).to(wall) == Path.line(Point(0, 0), Point(60, 0))
+
+
+def test_a_curve_through_points_leaves_and_arrives_as_told_from_either_end() -> None:
+    points = [Point(0, 0), Point(50, 30), Point(120, 0), Point(150, 60), Point(240, 20)]
+    there = Path.through(points, start_direction=UP, end_direction=Vector(1, -1))
+    assert there.start_tangent.dot(UP) == pytest.approx(1.0)
+    assert there.end_tangent.dot(Vector(1, -1).unit()) == pytest.approx(1.0)
+    back = Path.through(points[::-1], start_direction=Vector(-1, 1), end_direction=UP * -1.0)
+    for one, other in zip(there.curves, back.reversed().curves, strict=True):
+        for t in (0.0, 0.3, 0.5, 1.0):
+            assert one.point(t).close_to(other.point(t), 1e-6)
+
+
+@pytest.mark.parametrize("sweep", [math.pi / 2, -math.pi / 2])
+def test_a_ray_just_off_the_end_of_an_arc_passes_its_end(sweep: float) -> None:
+    """On a radius of 100 mm an angle of 0.01 is 1 mm along the arc."""
+    arc = Arc(Point(0, 0), 100.0, 0.0, sweep)
+    way = math.copysign(1.0, sweep)
+
+    def toward(angle: float, slack: float) -> float | None:
+        return arc.t_toward(Point(math.cos(way * angle), math.sin(way * angle)), slack)
+
+    assert toward(math.pi / 4, 0.0) == pytest.approx(0.5)
+    assert toward(math.pi / 2 + 0.01, 1.1) == 1.0
+    assert toward(-0.01, 1.1) == 0.0
+    assert toward(math.pi / 2 + 0.01, 0.9) is None and toward(-0.01, 0.9) is None
