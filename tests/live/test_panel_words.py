@@ -132,6 +132,6 @@ def test_a_typed_value_is_read_and_shown_as_the_language_writes_it(make_lesson: 
     assert lesson.values["hem_drop"] == 64.0
     assert shown.rows["hem_drop"].box.value == "6,4 cm"
     shown.rows["hem_drop"].box.value = "9½ Zoll"
-    assert "outside its range" in shown.message.value
+    assert "außerhalb des Bereichs" in shown.message.value
     shown.rows["hem_drop"].box.value = "5½ Zoll"
     assert lesson.values["hem_drop"] == pytest.approx(139.7)
