@@ -22,7 +22,7 @@ from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.role import EdgeRole
 
 BUST_EASE = 100.0
-"""Room to pause_here and reach (about 60 mm) and the fullness a bust dart would have held (about 40 mm), in mm."""
+"""Room to breathe and reach (about 60 mm) and the fullness a bust dart would have held (about 40 mm), in mm."""
 WAIST_EASE = 160.0
 """More than at the bust: without waist darts only the side seams shape, and one that takes in more than about
 3 cm a quarter pulls."""

@@ -17,7 +17,7 @@ from kit.body.body import Body
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 
 BUST_EASE = 60.0
-"""Around the whole bust, at the level of the bust points: room to pause_here."""
+"""Around the whole bust, at the level of the bust points: room to breathe."""
 WAIST_EASE = 40.0
 NECK_EASE = 10.0
 SCYE_EASE = 15.0

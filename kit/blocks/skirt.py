@@ -31,7 +31,7 @@ from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.units import Length
 
 WAIST_EASE = 20.0
-"""Room to pause_here and for what is tucked in, in mm."""
+"""Room to breathe and for what is tucked in, in mm."""
 HIP_EASE = 40.0
 """Room to sit and step, in mm."""
 LENGTH = 600.0

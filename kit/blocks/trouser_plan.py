@@ -17,7 +17,7 @@ from kit.geometry import Cubic, Line, Path, Point, Vector
 from kit.geometry.meet import meet_lines
 
 WAIST_EASE = 20.0
-"""Room to pause_here and for what is tucked in, in mm."""
+"""Room to breathe and for what is tucked in, in mm."""
 HIP_EASE = 50.0
 """Room to sit, in mm."""
 THIGH_EASE = 90.0

@@ -70,7 +70,7 @@ def menu_answer(
         ],
         "ways": [list(way) for way in ways_for(name, lesson, pattern, picked, after)] if name in MOVES else [],
         "follows": follows.name if follows else "",
-        "picked": say("canvas_moves.by_hand", step=follows.title) if follows else say("canvas_moves.by_hand_first"),
+        "hand": say("canvas_moves.by_hand", step=follows.title) if follows else say("canvas_moves.by_hand_first"),
         "source": "",
         "trouble": "",
         "lines": [],
