@@ -98,6 +98,7 @@ class TriedOn:
         self.widget.add_class("lessonkit-try-on")
         self.open.observe(self._opened, "value")
         self.begin.on_click(guarded(self._begin))
+        self.name.observe(self._named, "value")
         self.keep.on_click(guarded(self._keep))
         self.cancel.on_click(guarded(self._cancel))
         self.back.on_click(guarded(self._take_back))
@@ -209,6 +210,14 @@ class TriedOn:
         self._put(self.piece, value=_MOST)
         self.show()
         self._redraw()
+
+    @spoken
+    def _named(self, _: object) -> None:
+        """A name that comes after the button was typed before it: the page holds it back while the kernel works."""
+        begun, title = self.lesson.sitting.begun, self.name.value.strip()
+        if not self._busy and begun is not None and title and not self.moved():
+            self.lesson.begin_fitting(title)
+            self.show()
 
     def _keep(self) -> None:
         self.lesson.keep_fitting(self.why.value.strip())

@@ -40,6 +40,17 @@ def test_it_is_out_of_the_way_until_it_is_wanted(make_lesson: LessonMaker) -> No
     assert not seen(shown.tried_on.widget)
 
 
+def test_a_name_that_arrives_after_the_button_is_not_lost(make_lesson: LessonMaker) -> None:
+    """While the kernel works the page holds back what is typed, and the button overtakes it."""
+    lesson = make_lesson()
+    shown = panel(lesson)
+    shown.tried_on.open.value = True
+    shown.tried_on.begin.click()
+    shown.tried_on.name.value = "Evening toile"
+    assert lesson.sitting.begun is not None and lesson.sitting.begun.title == "Evening toile"
+    assert "Evening toile" in shown.tried_on.going.value
+
+
 def test_values_that_differ_are_shown_with_both(make_lesson: LessonMaker) -> None:
     shown = started(make_lesson())
     assert "Nothing has changed yet" in shown.tried_on.changes.value
