@@ -140,8 +140,13 @@ def row(parts: list[Part], outcomes: list[Outcome]) -> None:
     for part in parts:
         outcome = run(part)
         outcomes.append(outcome)
-        well = "passed" if outcome.status == 0 else "FAILED"
+        well = "passed" if outcome.status == 0 else f"FAILED ({ending(outcome.status)})"
         say(f"== {part.name} {well} after {minutes(outcome.clock)}")
+
+
+def ending(status: int) -> str:
+    """How a command ended: by itself, or by a signal from outside."""
+    return f"exit status {status}" if status >= 0 else f"ended by {signal.Signals(-status).name}"
 
 
 def minutes(seconds: float) -> str:
@@ -184,7 +189,7 @@ def summary(outcomes: list[Outcome], wanted: int, clock: float) -> int:
     bad = [one for one in outcomes if one.status != 0]
     print()
     for one in bad:
-        print(f"== {one.part.name} failed: out/checks/{one.part.name}.log")
+        print(f"== {one.part.name} failed ({ending(one.status)}): out/checks/{one.part.name}.log")
         print("".join(f"   {line}\n" for line in one.named), end="")
     print(f"== {'part':<11}{'outcome':<9}{'clock':>7}{'work':>7}{'passed':>8}{'failed':>8}{'skipped':>9}")
     for one in outcomes:

@@ -59,6 +59,17 @@ def test_all_is_well(check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys:
     assert capsys.readouterr().out.splitlines()[-2:] == ["Every part passed.", "2 passed, 0 failed, 0 skipped"]
 
 
+def test_a_part_that_is_ended_from_outside_says_so(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    shot = check.Part("shot", "killed", (check.PYTHON, "-c", "import os; os.kill(os.getpid(), 15)"))
+    monkeypatch.setattr(check, "PARTS", (shot,))
+    assert check.main([]) == 1
+    said = capsys.readouterr().out.splitlines()
+    assert "== shot failed (ended by SIGTERM): out/checks/shot.log" in said
+    assert said[-1] == "0 passed, 1 failed, 0 skipped"
+
+
 def test_a_part_that_is_not_there(
     check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
