@@ -197,7 +197,7 @@ def test_pages_for_a_paper_and_a_printer(
         (("--paper", "300x500"), "'300x500' does not say its unit"),
         (("--paper", "leter"), "Did you mean 'letter'"),
         (("--printer-scale", "97 mm"), "97 mm"),
-        (("--printer-scale", "50%"), "prints at 50 %"),
+        (("--printer-scale", "50%"), "prints at 50%"),
         (("--scale", "1/3"), "Choose 1, 1/2 or 1/4"),
         (("--margin", "2mm"), "a page margin of 2 mm"),
     ],
