@@ -16,7 +16,7 @@ from fluent.syntax.visitor import Visitor
 ROOT = Path(__file__).resolve().parent.parent
 ENGLISH = ROOT / "templates" / "language" / "en"
 ROOMS = ("proof", "sewing", "cloth", "wording")
-TOLD = {"Diagnostic", "trouble", "refuse", "trouble_on", "fold_finding", "_finding", "_told"}
+TOLD = {"Diagnostic", "trouble", "refuse", "fold_finding", "_finding", "_told"}
 """What makes a finding or trouble; its texts are arguments."""
 SAID = {"message", "say"}
 """What takes the key of a message and its values."""

@@ -6,7 +6,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
-from kit.diagnostic import Diagnostic, Told, measured, message, per_cent
+from kit.diagnostic import Diagnostic, measured, message, per_cent
 from kit.piece.dart import mouths_length
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, meets, read_by
@@ -17,7 +17,7 @@ from kit.sewing.reading import Reader, read_size
 from kit.sewing.run import Run
 from kit.sewing.spans import sides_of, spans
 from kit.sewing.state import State
-from kit.sewing.trouble import trouble
+from kit.sewing.trouble import refuse, trouble
 from kit.units import Size, both
 
 PINNED_EASE = 0.05
@@ -218,9 +218,9 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Diagnostic, ...]:
             drawn = [fact for fact in edge_facts(pattern, runs, "gathered") if fact in state.facts]
             if drawn and (not seam.ease or runs is shorter):
                 return (
-                    trouble_on(
+                    refuse(
                         pattern,
-                        runs,
+                        runs[0],
                         "gathers_not_taken_up",
                         message("sewing_trouble.gathers_not_taken_up", place=placed(pattern, runs[0])),
                         message("sewing_trouble.gathers_not_taken_up_do"),
@@ -237,9 +237,9 @@ def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Diagnostic, ...]:
             gathers = share > EASED_EASE
             key = "seam_not_gathered" if gathers else "seam_not_eased"
             return (
-                trouble_on(
+                refuse(
                     pattern,
-                    longer,
+                    longer[0],
                     "not_gathered_yet" if gathers else "not_eased_yet",
                     message(f"sewing_trouble.{key}", place=placed(pattern, longer[0]), share=per_cent(share)),
                     message(f"sewing_trouble.{key}_do"),
@@ -266,9 +266,9 @@ def _drawn_wrong(
             off = float(to) - size
             if abs(off) > max(2.0, 0.02 * size):
                 return (
-                    trouble_on(
+                    refuse(
                         pattern,
-                        longer,
+                        longer[0],
                         "gathered_to_another_length",
                         message(
                             "sewing_trouble.gathered_to_another_length",
@@ -286,11 +286,3 @@ def _drawn_wrong(
 def widely(width: float) -> str:
     """A width of stitching or allowance in both systems."""
     return both(width, style="allowance")
-
-
-def trouble_on(
-    pattern: Cut, runs: tuple[Run, ...], code: str, what: Told, do: Told, amount: float | None = None
-) -> Diagnostic:
-    """A refusal told of the first edge of a row of runs."""
-    piece = pattern.piece(runs[0].piece)
-    return trouble(code, what, piece.title, do, amount=amount, piece=piece.name, edge=runs[0].edges[0])
