@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from kit.class_cli import add_commands
+from kit.diagnostic import Diagnostic, System, reading
 from kit.errors import KitError
 from kit.words_cli import add_words
 
@@ -185,7 +186,7 @@ def _build(options: argparse.Namespace) -> int:
         print(f"Left out of the booklet: {line}")
     for line in built.notes:
         print(line)
-    _print_findings(built.findings)
+    _print_findings(built.findings, built.pattern.lesson.units)
     if options.timings:
         for stage, seconds in built.timings.items():
             print(f"{stage:>33}  {seconds:6.2f} s")
@@ -266,7 +267,7 @@ def _pages(options: argparse.Namespace) -> int:
         findings = prove(pattern)
         if findings and len(patterns) > 1:
             print(f"Size {pattern.body.name}:")
-        _print_findings(findings)
+        _print_findings(findings, pattern.lesson.units)
         if failed(findings):
             print("Proof failed. Do not cut from these pages.")
     for name, data in made.items():
@@ -303,7 +304,7 @@ def _check(options: argparse.Namespace) -> int:
     compose(ran.handover, ran.notebook, folder, findings)  # its words, references and photos must be sound too
     for line in dict.fromkeys(folder.left_out):
         print(f"Left out of the booklet: {line}")
-    _print_findings(findings)
+    _print_findings(findings, ran.handover.pattern.lesson.units)
     _print_advice(ran.handover.advice)
     title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
     if failed(findings):
@@ -379,11 +380,12 @@ def _new(options: argparse.Namespace) -> int:
     return 0
 
 
-def _print_findings(findings: Sequence[object]) -> None:
-    for finding in findings:
-        where = f"{finding.where}: " if finding.where else ""  # type: ignore[attr-defined]
-        text = re.sub(r"\s+", " ", f"{where}{finding.what} {finding.do}").strip()  # type: ignore[attr-defined]
-        print(f"{finding.level}: {text}")  # type: ignore[attr-defined]
+def _print_findings(findings: Sequence[Diagnostic], units: System) -> None:
+    with reading(units):
+        for finding in findings:
+            where = f"{finding.where}: " if finding.where else ""
+            text = re.sub(r"\s+", " ", f"{where}{finding.what} {finding.do}").strip()
+            print(f"{finding.level}: {text}")
 
 
 def _version() -> str:

@@ -7,12 +7,27 @@ Nothing here knows a language: words are put on when somebody reads, by `kit.wor
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
 from dataclasses import dataclass
 from typing import Any, Literal, NamedTuple, Protocol
 
 Level = Literal["error", "warning", "note"]
 System = Literal["cm", "inch"]
+
+_read_first: ContextVar[System] = ContextVar("read_first", default="cm")
+
+
+@contextmanager
+def reading(system: System) -> Iterator[None]:
+    """Inside the block a message turned to text says its lengths in `system` first, as the language it is said in
+    (`kit.language.speaking`) is set for a stretch of work too."""
+    token = _read_first.set(system)
+    try:
+        yield
+    finally:
+        _read_first.reset(token)
 
 
 class Value(NamedTuple):
@@ -49,13 +64,14 @@ class NamedPlace(NamedTuple):
 
 @dataclass(frozen=True)
 class Message:
-    """`key` of a message in templates/language and its `values` by name. As text it is said in the spoken language."""
+    """`key` of a message in templates/language and its `values` by name. As text it is said in the spoken language, the
+    lengths in the system that is read first (`reading`)."""
 
     key: str
     values: tuple[tuple[str, Value], ...] = ()
 
     def __str__(self) -> str:
-        return _words(self, "cm")
+        return _words(self, _read_first.get())
 
     def said(self, system: System) -> str:
         """The message in words, lengths in `system` first."""
@@ -152,7 +168,7 @@ class Diagnostic:
     """One thing to say: its `code` for machines and its `level`; what it `says` and `at` which place, told to people;
     the `amount` in mm where a length says by how much; what `can` be done. `step`, `piece`, `edge`, `side`, the body
     `measures`, the parameter, the `file` and its `line` (from 1; 0: none) are names for finding the place.
-    `remedies` are values found by trying: what mends it, and how far."""
+    What a change of values would mend is another question, asked of the whole draft: `kit.proof.mending`."""
 
     code: str
     level: Level
@@ -168,7 +184,6 @@ class Diagnostic:
     parameter: str = ""
     file: str = ""
     line: int = 0
-    remedies: tuple[Any, ...] = ()
 
     @property
     def what(self) -> str:

@@ -21,7 +21,7 @@ from typing import Any, Literal
 from kit.atomic import write_atomically
 from kit.body.measures import MEASUREMENTS, said
 from kit.booklet.run_notebook import read_notebook, run_and_ask
-from kit.diagnostic import list_of, message
+from kit.diagnostic import list_of, message, reading
 from kit.diagnostic import measure as a_measure
 from kit.errors import KitError, near
 from kit.lesson.another import find_lesson
@@ -253,7 +253,12 @@ def send(namespace: Mapping[str, Any], rows: str) -> None:
 def work_row(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, Any]:
     """What became of one body: `drafted` or its `trouble`, `checks` of the body, `estimated` measures that the
     lesson uses, `findings` of the proof, `finished` measurements (mm), and for a body that cannot be drafted, or with
-    errors in the proof, the `remedies`: values that mend it."""
+    errors in the proof, the `remedies`: values that mend it. Told with the lesson's own units first."""
+    with reading(lesson.units):
+        return _tried(lesson, name, values)
+
+
+def _tried(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, Any]:
     from kit.body.check import check_body
     from kit.body.make import make_body
     from kit.proof import prove

@@ -33,6 +33,7 @@ from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
 from kit.booklet.typeset import Set, set_in_type
+from kit.diagnostic import reading
 from kit.errors import KitError
 from kit.language import SOURCE, languages, speaking
 from kit.lesson.pattern import Pattern
@@ -107,6 +108,7 @@ def build(
     own = pattern.lesson.language
     with (
         speaking(language or (own if own in languages() else SOURCE)),
+        reading(pattern.lesson.units),
         tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch,
     ):
         notes: tuple[str, ...] = ()

@@ -17,6 +17,7 @@ from kit.booklet.own_language import spoken
 from kit.booklet.render import to_pdf
 from kit.booklet.run_notebook import run_notebook
 from kit.booklet.theme_file import read_theme
+from kit.diagnostic import reading
 from kit.language import SOURCE, languages, speaking
 from kit.proof import prove
 from kit.units import System
@@ -63,7 +64,8 @@ class BookletExporter(Exporter):
         lesson = LessonFolder(folder)
         look = read_theme(lesson)
         own = ran.handover.pattern.lesson.language
-        with speaking(self.language or (own if own in languages() else SOURCE)):
+        units = ran.handover.pattern.lesson.units
+        with speaking(self.language or (own if own in languages() else SOURCE)), reading(units):
             given, cells = ran.handover, ran.notebook
             if self.language:
                 path = folder / f"{metadata.get('name') or 'notebook'}.ipynb"

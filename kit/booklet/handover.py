@@ -13,7 +13,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.diagnostic import message
+from kit.diagnostic import message, reading
 from kit.errors import KitError, known_near
 from kit.lesson.another import find_lesson
 from kit.lesson.fitting import Fitting
@@ -155,10 +155,11 @@ def advice(lesson: Any) -> tuple[Advice, ...]:
         own = values is own_values
         if own and values == lesson.values:
             continue
-        try:
-            trouble = tuple(str(finding) for _, finding in errors(lesson.work(values=values)))
-        except KitError as error:
-            trouble = (str(error),)
+        with reading(lesson.units):
+            try:
+                trouble = tuple(str(finding) for _, finding in errors(lesson.work(values=values)))
+            except KitError as error:
+                trouble = (str(error),)
         if trouble:
             found.append(Advice(own, trouble, remedies(lesson, values=values)))
     return tuple(found)
@@ -193,7 +194,7 @@ def receive(text: str) -> Handover:
     answer = pickle.loads(base64.b64decode(text))
     if isinstance(answer, tuple):
         refusal, found = answer
-        refused = Refused(refusal.what, where=refusal.where, do=refusal.do)
+        refused = Refused(refusal.told.says, where=refusal.told.at, do=refusal.told.can)
         refused.advice = found
         raise refused
     if isinstance(answer, KitError):

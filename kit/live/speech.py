@@ -6,11 +6,12 @@ callback, the work that waits for rest, sets it anew.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from contextlib import AbstractContextManager
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from functools import wraps
 from typing import Any, TypeVar
 
+from kit.diagnostic import reading
 from kit.language import SOURCE, languages, speaking
 from kit.lesson.lesson import Lesson
 
@@ -26,9 +27,11 @@ def spoken_by(lesson: Lesson) -> str:
     return SOURCE
 
 
-def in_words_of(lesson: Lesson) -> AbstractContextManager[None]:
-    """Inside the block everything is said in the lesson's language."""
-    return speaking(spoken_by(lesson))
+@contextmanager
+def in_words_of(lesson: Lesson) -> Iterator[None]:
+    """Inside the block everything is said in the lesson's language, lengths in the system chosen for it first."""
+    with speaking(spoken_by(lesson)), reading(lesson.units):
+        yield
 
 
 def spoken(act: Callable[..., R]) -> Callable[..., R]:

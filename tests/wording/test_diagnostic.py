@@ -44,6 +44,18 @@ def test_words_are_put_on_when_it_is_read() -> None:
     assert "(16 1/4 in (41.2 cm))" in RAW.says.said("inch")
 
 
+def test_it_is_read_in_the_units_of_the_reader() -> None:
+    with diagnostic.reading("inch"):
+        assert "(16 1/4 in (41.2 cm))" in str(RAW)
+        refused = KitError(message("proof.edge_never_sewn", edge=diagnostic.named_edge("side"), length=measured(254)))
+        with diagnostic.reading("cm"), speaking("de"):
+            assert "25,4 cm (10 Zoll)" in str(refused)
+        assert "10 in (25.4 cm)" in str(refused)
+        exact = message("walk.both", names=Value(25.4, "length", "cm"))  # where the system is told it stays
+        assert "2.5 cm (1 in)" in str(exact)
+    assert "(41.2 cm (16 1/4 in))" in str(RAW)
+
+
 def test_a_file_gets_words_and_data() -> None:
     told = json.loads(json.dumps(RAW.as_dict()))
     assert told["key"] == "proof.edge_never_sewn" and told["amount"] == 412.34
