@@ -359,13 +359,17 @@ def read_by(
     default: Any = EMPTY,
     held: Any = EMPTY,
     argument: str = "",
+    closes: How | None = None,
+    takes: str | Sequence[str] = (),
     fills: Fills = _NOTHING,
     needed: bool = False,
 ) -> Any:
     """A field that is read by a function of its own: (what is written, the call, the argument's name) -> what it holds.
     `annotation` is the type of the argument. With `way="none"` it is no argument, but follows from the others
     (`asked.given`, `asked.read`)."""
-    return _field(Reads(read, annotation, way, default, argument, fills=fills, needed=needed), held)
+    return _field(
+        Reads(read, annotation, way, default, argument, closes, _takes(takes), fills=fills, needed=needed), held
+    )
 
 
 # ---- what sentences say of a field ----------------------------------------------------------------------------

@@ -54,18 +54,21 @@ def _row(given: object) -> tuple[Any, ...]:
 @dataclass(frozen=True)
 class Of:
     """The fact `what` of all that the operation's field `of` names: of every edge of its runs, told of that edge or
-    (`each="run"`) of the run, or of every half (`each="half"`); of a mark on every half it is meant on. `size`: a field
-    in mm that the fact tells at its end."""
+    (`each="run"`) of the run, of every half (`each="half"`) or of the piece itself (`each="piece"`); of a mark on every
+    half it is meant on. `size`: a field in mm that the fact tells at its end."""
 
     what: str
     of: str
-    each: Literal["edge", "run", "half"] = "edge"
+    each: Literal["edge", "run", "half", "piece"] = "edge"
     size: str = ""
 
     def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
         what = self.what.format(kind=operation.kind)
         for at in _row(getattr(operation, self.of)):
-            if isinstance(at, Place):
+            found: tuple[Fact, ...]
+            if self.each == "piece":
+                found = ((what, at.piece),)
+            elif isinstance(at, Place):
                 found = place_facts(pattern, (at,), what)
             else:
                 found = (half_facts if self.each == "half" else facts_of)(pattern, (at,), what)
@@ -114,6 +117,17 @@ class Seamed:
 
         for run in _row(getattr(operation, self.of)):
             yield Case(all(seamed(run, side) for side in sides_of(pattern, run)), run)
+
+
+@dataclass(frozen=True)
+class RightSideOut:
+    """Each piece of the runs of these fields is right side out; told once of a piece."""
+
+    of: tuple[str, ...]
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        once = {run.piece: run for name in self.of for run in _row(getattr(operation, name))}
+        return (Case(name not in state.inside_out, run) for name, run in once.items())
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from kit.sewing.facts import facts_of as facts_of
 from kit.sewing.facts import half_facts as half_facts
 from kit.sewing.facts import lacking as lacking
 from kit.sewing.facts import place_facts as place_facts
-from kit.sewing.operation import Sentence, both_sides
+from kit.sewing.operation import Sentence, Telling, both_sides
 from kit.sewing.outcome import Closing, How
 from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
@@ -160,6 +160,11 @@ def alike(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
     """The closing sentence when there are two of everything: no piece is one cloth across both halves."""
     found = tuple(runs)
     return both_sides(pattern, found) if all(pattern.piece(run.piece).cut.mirrored for run in found) else ()
+
+
+def alike_of(*names: str) -> Telling:
+    """The closing sentence of `alike` for the fields of those names, as one of an operation's `says`."""
+    return lambda made, pattern: alike(pattern, (run for name in names for run in getattr(made, name)))
 
 
 def inside(pattern: Cut, run: Run, depth: float) -> Path:
