@@ -88,6 +88,9 @@ def _pairs(sketch: Sketch, runs: list[Stroke], gap: float) -> dict[tuple[int, in
     """Each run end and the end it joins, nearest first."""
     ends = [(i, side) for i in range(len(runs)) for side in (0, 1)]
     cells: dict[tuple[int, int], list[tuple[int, int]]] = {}
+    # Ends are sorted into square cells as wide as the gap, so that each is compared with its nine cells alone and a
+    # file of thousands of strokes takes no longer than its size. Then the nearest two join first: with several
+    # candidates a greedy choice by distance is what the eye makes too.
     near = []
     for a in ends:
         p = _tip(runs, a)

@@ -155,6 +155,8 @@ def _curves(entity: Any, factor: float, file: str) -> list[Curve]:
         return [Line(point(entity.dxf.start), point(entity.dxf.end))]
     if kind == "SPLINE":
         return [Cubic(*(point(p) for p in four)) for four in _beziers(entity)]
+    # Circles, arcs and ellipses are told in a plane of their own. One that faces down (extrusion 0, 0, -1) is seen from
+    # behind, so that its arcs run the other way round; any other plane would be seen foreshortened.
     up = entity.dxf.extrusion
     if math.hypot(up.x, up.y) > 1e-6:
         raise KitError(

@@ -115,6 +115,8 @@ def _look_over(data: bytes, file: str) -> tuple[dict[str, str], list[str]]:
             pictures.append("inside it" if link.startswith("data:") else f"'{link[:80]}'")
         again.begin(attributes.get("id", ""), link[1:] if plain == "use" else "")
 
+    # The file is read once by the plain parser before any library sees it: entities that ask for files, clones of other
+    # files and clones of clones (whose number doubles with each level) are refused by counting, not by trying them.
     parser.EntityDeclHandler = entity
     parser.StartElementHandler = start
     parser.EndElementHandler = lambda tag: again.end()

@@ -159,6 +159,9 @@ class Traced:
             Edge(edge, path, role=cast("EdgeRole | None", self.roles.get(edge)))
             for edge, path in zip(names, paths, strict=True)
         )
+        # A piece lies on a fold only where its centre is beyond doubt: straight, and the one edge of that role. A
+        # centre in two parts (centre_upper, centre_lower) would fold on one of them; such a piece is left for its
+        # author to say.
         sure = [
             e.name
             for e in made

@@ -369,6 +369,8 @@ def _check(found: TracedFile, check: tuple[Any, Any], stroke: Stroke | None) -> 
         raise KitError("a known line needs a length above zero.", where=found.file, do="Measure it on the paper.")
     if abs(measured - wanted) <= max(_LEAST, _SHARE * wanted):
         return
+    # A drawing that is off is off by a factor that gives its cause away: units taken for others, or pixels at another
+    # density. The one that fits within a hundredth is named; the exact scale is offered in any case.
     ratio = measured / wanted
     reasons = (
         (25.4, "One drawing unit seems to be a millimetre: give unit='mm'."),

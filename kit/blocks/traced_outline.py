@@ -153,6 +153,9 @@ def laid(outline: TracedOutline, edges: list[tuple[str, Path]], centre: Any, wai
             "it is not said where the centre line is.",
             do="Give centre= an edge's name, two corners (lower, upper), one corner, or 'drawn'.",
         )
+    # Two things may be wrong with a drawing that a scanner or another program made: it leans, and it is the mirror
+    # image of what is drafted here. The centre line is stood upright about its lower end, then the whole is turned over
+    # if more of it lies left of that line than right. Half a degree of lean is the scanner's, and not worth a word.
     if line is not None:
         lower, upper = line
         lean = UP.turn_to(upper - lower)

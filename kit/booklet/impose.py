@@ -67,6 +67,8 @@ def impose(pdf: bytes, paper: Sheet = "a4", back_cover: bool = False) -> bytes:
                     where="fold",
                 )
         forms = [made.copy_foreign(page.as_form_xobject()) for page in source.pages]
+        # A page laid as a picture on another has lost its place in the tree of headings and paragraphs: it says so,
+        # rather than point into a tree that is not there. The booklet to read on a screen is the other file.
         for form in forms:
             for key in ("/StructParents", "/StructParent"):
                 if key in form:

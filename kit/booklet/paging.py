@@ -58,6 +58,9 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
     count = len(units)
     if not count:
         return ()
+    # The best way to fill the first n units' pages is the best way for the first m, and one page of the rest: found for
+    # every n in turn (as text is broken into lines by Knuth and Plass, Software: Practice and Experience 11, 1981). A
+    # page's cost is in `_filled`; trying fewer units a page stops where even the smallest pictures overflow.
     best: list[tuple[float, int, float]] = [(0.0, 0, 1.0)] + [(float("inf"), 0, 1.0)] * count
     for end in range(1, count + 1):
         parted = _PARTED if units[end - 1].keeps and end < count else 0.0

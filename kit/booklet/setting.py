@@ -205,6 +205,8 @@ class Setter:
         narrow = single and form.beside
         measure = form.measure - self._indent() - (form.picture_width + 6.0 if narrow else 0.0)
         written = self.text_height("\n\n".join(part for part in (text, why) if part), measure)
+        # One picture stands beside its text where the form is wide enough, so both share the height; several stand
+        # under it in rows, two in a row where they fit, and the row may be parted from the text by a page's end.
         if narrow:
             unit = Unit(_BETWEEN, (self._row(made, room, _FRAME),), written)
         else:

@@ -46,6 +46,9 @@ def _mend(element: Dictionary, head: bool) -> None:
     head = head or role == "/THead"
     for kid in structure_kids(element):
         _mend(kid, head)
+    # What PDF/UA-1 asks and the typesetter leaves out: header cells say what they head, figures say where they are, a
+    # list holds list items only, and an element that may stand once inside its like becomes a plain span. A row of one
+    # kid is written as that kid, as readers expect.
     if role == "/TH":
         if "/A" not in element:
             element.A = Dictionary(O=Name.Table)

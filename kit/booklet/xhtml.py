@@ -56,6 +56,8 @@ def serialise(element: Element, around: str = "") -> str:
     said, prefixes = [local], set[str]()
     if space != around:
         said.append(f'xmlns="{space}"')
+    # Attributes of a foreign namespace keep the few prefixes an EPUB reader knows and are dropped else; so are names
+    # that XML does not allow, which an HTML parser lets through.
     for key, value in element.attrib.items():
         inner, _, plain = key[1:].rpartition("}") if key.startswith("{") else ("", "", key)
         if inner:

@@ -96,6 +96,8 @@ def laid(piece: Piece, names: Sequence[str]) -> Laid:
             f"the run takes up all of {piece.title or piece.name}.",
             do="Leave an edge at each end of it for the facing's ends.",
         )
+    # Each edge is taken as it is sewn, its darts and pleats shut, so that all beyond a fold turns with it: `motion`
+    # gathers those turns, and the next stretch is laid where the fold before it has brought it.
     run = list(names) if ahead else list(reversed(names))
     motion, stretches = Motion.identity(), []
     for name in run:

@@ -69,6 +69,8 @@ def draw(
     after_path = kept[following].path if following not in old else None
     edges = [kept[name] for name in order if name not in old]
     at = min(at, len(edges))
+    # New lines may be given in any direction and order; they are turned so that each begins where the one before ends,
+    # from the edge that stays before them to the one after.
     made = drawn({name: line.path for name, line in lines.items()}, [kept[name] for name in old])
     turned = in_order([(n, line.path) for n, line in lines.items()], before, after_path)
     new = [replace(made[name], path=path) for name, path in turned]

@@ -61,6 +61,8 @@ def without_facing(piece: Piece, names: Sequence[str], depth: float, name: str =
                     where=piece.title,
                     do=message("refusal.dart_left_out_do"),
                 )
+    # The parallel must end on the two edges beside the run, or the facing is deeper than they are long; they are then
+    # cut back to where it meets them.
     cut = facing((run,), depth, ("head_end", "tail_end"), where=piece.title)
     head, tail, line = run.head[0], run.tail[0], cut.outer
     before, after = piece.edge(head).path, piece.edge(tail).path
@@ -128,6 +130,9 @@ def inside(piece: Piece) -> Piece:
 
 def _redrawn(piece: Piece, paths: dict[str, Path], of: Piece | None = None, moved: Collection[str] = ()) -> Piece:
     """`piece` with some edges redrawn; what lies on them keeps its place, or goes where that was cut away."""
+    # What lies on an edge is known by its distance along it. Where the edge is redrawn on the same line (a part of it
+    # cut away) the same point on paper gets its new distance; a point more than 0.2 mm off the new line was cut away
+    # with the rest. Where the line was moved on purpose the nearest place on it stands for the old one.
     old = of or piece
 
     def place(edge: str, distance: float) -> float | None:

@@ -242,6 +242,9 @@ class _Walk:
         if isinstance(thing, dict):
             pairs = {key: self.of(value) for key, value in thing.items()}
             return thing if all(pairs[key] is thing[key] for key in thing) else pairs
+        # Walks any value and gives the same object back where nothing in it changed, so that what is shared stays
+        # shared and a booklet without translations costs a walk and no copies. The place told to a translator is that
+        # of the nearest value that has one.
         before = self._pattern, self._place
         if isinstance(thing, Pattern):
             self._pattern = thing

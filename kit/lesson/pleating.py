@@ -73,6 +73,8 @@ def add_pleat(
         )
     spread, where = opened(piece, near, far, intake, hinged=tapered)
     start, low = where(*near, False), 0.0 if tapered else where(*far, False)
+    # The paper is slashed and spread first; then the pleat's two lines run where the slash's two sides lie now. Its far
+    # ends come in the other order, for the far edge runs against the near one around the piece.
     path = spread.edge(near[0]).path
     one, two = path.at(start), path.at(start + intake)
     if tapered:

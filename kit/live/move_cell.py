@@ -185,6 +185,8 @@ class _Writing:
         last = follows is None or (entries == lesson.entries and entries[-1] is follows)
         self.after = "" if last or follows is None else follows.name
         pieces = laid(lesson, pattern, follows.name if follows else "")
+        # Whatever the step's function would shadow, or be shadowed by, may not name anything in it: pieces, strips,
+        # measurements and parameters come in as arguments, the notebook's own names are used by the cell as they are.
         taken = {*pieces, *(p.name for p in lesson.parameters), *(e.name for e in entries), *names, *_LOCALS}
         taken |= {m.name for m in pattern.body.measures} | {s.name for s in pattern.strips} | {called, *UNITS}
         self.taken = frozenset(taken)

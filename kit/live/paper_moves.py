@@ -236,6 +236,8 @@ def cut_apart(picked: Picked) -> Drawn:
     drawn = Drawn(say("canvas_moves.cut_title", values), [say("canvas_moves.cut", values)], measure=measure)
     drawn.thing, drawn.makes, drawn.least = thing, thing, 1.0
     drawn.amount, drawn.within = max(round(one.path.length / 20) * 5.0, 5.0), one
+    # Both parts keep the seam as an edge of the same name. The new part is traced from the whole and loses what stays;
+    # the old one loses what the new part took; each joins the seam to the two edges it was squared between.
     own, a, b = picked.subject, picked.on(one.name), picked.on(two.name)
     at = f"{a}.length - {measure}" if later else measure
     drawn.body += [

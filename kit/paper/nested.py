@@ -164,6 +164,10 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
         return NestedPiece(
             pieces, (Motion(),), (Part((0,), items),), (), (), (), corners, (_closed(corners, Motion()),)
         )
+    # The sizes of one piece are laid over each other at its point of growth, then their drawings are compared item by
+    # item: what several draw alike is drawn once and belongs to all of them. Cut lines and stitch lines are shared
+    # apart, so that a stitch line equal in two sizes never hides a cut line that is not. Words stand on paper that all
+    # sizes have.
     edges = {f"{piece.name}.{edge.name}" for piece in has for edge in piece.edges}
     found = iter(_alignment(has))
     motions = tuple(Motion() if piece is None else next(found) for piece in pieces)
@@ -297,6 +301,7 @@ def _one_grain(drawings: Sequence[tuple[Item, ...]], inside: Any) -> list[tuple[
         signs = [each[name] for each in has if name in each]
         if any(abs(math.remainder(_way(other) - _way(signs[0]), math.pi)) > 1e-3 for other in signs):
             continue
+        # The first size's own grainline that lies within every size serves all; else one is drawn anew.
         for sign in signs:
             line = shapely.LineString([(p.x, p.y) for curve in sign.curves for p in curve.points(0.5)])
             if near.covers(line):

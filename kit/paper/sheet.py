@@ -144,6 +144,8 @@ def lay(
     ways = [asked.ways(paper) for paper in papers]
     rolls = all(paper.kind == "roll" for paper in papers)
 
+    # What a layout costs: the length of a roll, or the pages with ink on them, each paper counted at the better of its
+    # two ways up and all papers added, so that one layout serves A4 and Letter.
     def pages(moved: Sequence[Any], width: float, height: float) -> float:
         if rolls:
             return height

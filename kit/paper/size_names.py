@@ -63,6 +63,9 @@ def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Labe
             break
         rooms = [label_size(Label(name, Point(0, 0), "new", size=height)) for name in sizes]
         boxes = [_boxes(run.spots, *rooms[run.size]) for run in open_runs]
+        # Every place a name could stand is a box; all boxes of all sizes are asked at once which lines they meet. A
+        # name may lie over its own size's line (it interrupts it) and over no other's. What finds no room is tried
+        # again in the next smaller type.
         starts = np.cumsum([0, *map(len, boxes)])
         whose = np.repeat([run.number for run in open_runs], [len(each) for each in boxes])
         places, met = tree.query(np.concatenate(boxes), predicate="intersects")

@@ -141,6 +141,10 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: 
     into = target.normal_at(target.length / 2)
     if not base.piece.outline.contains(home.inverse()(middle + into * 2.0)):
         into = into * -1.0
+    # Four ways to lay one line on another: ends matched straight or crossed, the piece as it is or turned over. The
+    # lines must lie on each other (misfit at five places), the piece on the right side of the seam (inside when laid
+    # together, outside when opened out; ten lengths weigh more than any misfit), and last it should be turned over or
+    # not as that way of laying usually is (a third of a length).
     best: tuple[float, Motion] | None = None
     for flip in (False, True):
         for a, b, turned in ((target.start, target.end, False), (target.end, target.start, True)):
@@ -292,6 +296,8 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     long = max(box[2] - box[0], box[3] - box[1])
     box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 35.0))
     wide, high = box[2] - box[0], box[3] - box[1]
+    # A long narrow window would be shown small on a page; it is grown to a shape that a picture's frame takes well. One
+    # that comes to most of the cloth shows all of it: a crop that hides a corner only puzzles.
     if wide < high * 0.8:
         box = (box[0] - (high * 0.8 - wide) / 2, box[1], box[2] + (high * 0.8 - wide) / 2, box[3])
     elif high < wide * 0.55:

@@ -238,6 +238,9 @@ class _Plan:
         note = [say("lay.turned_over")] if each.turned_over else []
         if each.kind == "strip" and each.gives > each.layers:
             note.append(say("lay.strips", count=each.gives))
+        # The title is tried level, upright and along the piece, each with the whole grainline first and then with a
+        # stub of it. Where neither leaves room, only the number stands in the piece, and the list beside the lay has
+        # the title.
         angles = (0.0, math.pi / 2, _lie(area))
         fixed = [slide(point) for point in each.axis or ()]
         whole = [slide(point) for point in each.grain or ()]

@@ -112,6 +112,8 @@ def _extent(drawing: Drawing) -> float:
 def _order(items: Sequence[Item], extent: float) -> list[tuple[int, float]]:
     """(index, weight) of everything new, in the order in which it is made."""
     lines = {i: _along(item) for i, item in enumerate(items) if isinstance(item, Stroke) and item.role in NEW}
+    # Everything new belongs to a line: a point to the line it lies on, before it, a measure and a name to what they are
+    # nearest to, after it. So a line is drawn from its points, and then told. A point on no line stands for itself.
     dots = {i: (item.at,) for i, item in enumerate(items) if isinstance(item, Dot) and item.role == "new"}
     before: dict[int, list[int]] = {}
     for i, (at,) in dots.items():

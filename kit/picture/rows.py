@@ -30,6 +30,8 @@ def in_rows(pieces: list[tuple[Piece, Bounds]]) -> tuple[list[tuple[Piece, Bound
         return [], 100.0
     sizes = [max(b[2] - b[0], b[3] - b[1], 1.0) for _, b in pieces]
     largest = max(sizes)
+    # A small piece beside a large one is drawn larger, up to _MAGNIFY times, or its names would have no room. Then
+    # every number of rows is tried; one more must show the pieces 2 per cent larger, so that fewer rows win a draw.
     factors = [min(_MAGNIFY, max(1.0, largest * 0.45 / size)) for size in sizes]
     boxes = [((b[2] - b[0]) * f, (b[3] - b[1]) * f) for (_, b), f in zip(pieces, factors, strict=True)]
     best: tuple[float, list[list[int]]] = (0.0, [])

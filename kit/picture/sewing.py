@@ -335,6 +335,8 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
     p = find(placed, scene.focus, None)
     if p is None:
         return []
+    # How it lies follows from the new row: none, a loop along the seam, held at its two ends; a row inside the cloth
+    # (inset above 0), a tie lapped over the edge and sewn down; a row on the edge itself, a tie caught in the seam.
     motion = half_motion(p, scene.focus.side)
     path = path_of(pattern, scene.focus)
     middle = path.length / 2

@@ -41,6 +41,8 @@ def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -
         inward = p.inward(path)
         for side in sides:
             motion = half_motion(p, side).then(slid)
+            # An inset counts from the edge into the cloth. Which side of the path that is depends on the way the edge
+            # was drawn, and a half that is turned over has it the other way; so it is asked of the laid piece.
             left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
             line = parallel(path, row.inset if left else -row.inset) if row.inset else path
             for part in _gapped(line, row.gap, path.length):

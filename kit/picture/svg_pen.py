@@ -91,6 +91,9 @@ def scale(drawing: Drawing, width: float | None, height: float | None, theme: Th
 
     if drawing.bounds is not None:
         return drawing.bounds, mm_per_px(drawing.bounds)
+    # Text has one size on the page, so how much room it takes in mm depends on the scale, and the scale on how far text
+    # reaches. One round is enough: a scale from the lines alone, the boxes of all text at that scale, then the scale of
+    # both. The second is a little smaller, and so the text a little larger in mm than its box: the margin takes it up.
     inner = (width or height or 1.0) - 2 * _MARGIN
     grow = (width or height or 1.0) / max(inner, 1.0)
     unit = mm_per_px((x0, y0, x1, y1)) * grow
@@ -156,6 +159,8 @@ class Pen:
             elif isinstance(item, Dot):
                 self._dot(item)
         self._close()
+        # What cannot move is written first and takes its room: names at their place, then dimensions. Names that may
+        # move come last and keep off all ink and every text so far.
         labels = [item for item in items if isinstance(item, Label)]
         if any(self._movable(label) for label in labels):
             for item in items:
@@ -362,6 +367,7 @@ class Pen:
             legs = "".join(self._leg(p, q) for p, q in ends)
             self.body.append(f'<path d="{legs}"/>')
         back, ahead = first.tangent(0.0), last.tangent(1.0)
+        # Arrow heads need about 26 px between them; where the line is shorter, slanting ticks mark its ends.
         if run > 26 * self.unit:
             colour = self.theme.lines["measure"].colour
             self._head(first.start, -back.x, -back.y, colour, 6.5)

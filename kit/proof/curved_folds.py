@@ -135,6 +135,8 @@ def fit_findings(piece: Piece, fit: CurvedFit) -> list[Diagnostic]:
         then = message("proof.fold_can_be_eased" if long else "proof.fold_can_be_drawn_out")
     else:
         then = message("proof.fold_in_pleats" if long else "proof.fold_pulls")
+    # What to do: clip a facing, ease a hem in where it can take up the surplus, else a hem as deep as lies flat
+    # (`widest`), and where not even 3 mm would, a facing instead of a hem.
     flat = math.floor(fit.widest)
     if not hem:
         do = message("proof.fold_clip_do")

@@ -22,6 +22,7 @@ def raw_edges(pattern: Pattern, state: State) -> list[Diagnostic]:
             continue
         for edge in piece.edges:
             by_side = {side: state.raw(piece, side, edge.name) for side in piece.sides}
+            # The two halves of a mirrored piece mostly fail alike; then the edge is told once, without a side.
             stretches = [tuple((span.start, span.end) for span in spans) for spans in by_side.values()]
             alike = len(set(stretches)) == 1
             for side, spans in by_side.items():

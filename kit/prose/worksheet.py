@@ -161,6 +161,9 @@ class _Desk:
         lines: list[SheetLine] = []
         rubbed: list[str] = []
         old = {edge.name: edge for edge in was.edges} if was else {}
+        # An edge that is a part of the old one was only cut shorter: what is left stays on the paper, and nothing is
+        # rubbed out but the rest. The worksheet tells lines, then what to rub out, then notches and allowances, as a
+        # hand does them.
         for edge in piece.edges:
             before = old.get(edge.name)
             if before is None or before.path != edge.path:

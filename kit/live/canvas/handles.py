@@ -113,6 +113,8 @@ class Ground:
 
     def anchors(self, parameter: str) -> Iterator[Anchor]:
         """Every place a handle could stand."""
+        # In the order of preference: the dimension that carries the parameter's own name, then corners, darts,
+        # openings, edges, and the cut line last. The first that moves with the slider, and far enough, gets the handle.
         for owner, name in self.spots:
             if name == parameter and owner in self.pieces:
                 yield Anchor("spot", owner, name, 1.0)

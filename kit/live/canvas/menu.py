@@ -90,6 +90,8 @@ def menu_answer(
         **{key: str(asked.get(key, "")) for key in ("title", "measure", "thing", "why")},
         after=after,
     )
+    # A way remembered from another choice may not be offered for this one; the first that is takes its place. What
+    # follows runs the very cell that would be written, and its record gives sentence and ghost lines.
     ways = [way for way, _ in answer["ways"]]
     if move.way not in ways:
         move = replace(move, way=ways[0] if ways else "")

@@ -101,6 +101,8 @@ def _in_rows(boxes: Mapping[str, Bounds]) -> dict[str, Vector]:
         return {}
     sizes = {name: (b[2] - b[0], b[3] - b[1]) for name, b in boxes.items()}
     gap = _GAP * max(max(size) for size in sizes.values())
+    # Every number of pieces a row is tried; the sheet is _WIDE times as wide as high, so the larger of the two needs
+    # counts. Two per cent better, or the rows stay: a slider must not make pieces jump between rows.
     best: tuple[float, list[list[str]]] = (float("inf"), [names])
     for each in range(1, len(names) + 1):
         rows = [names[i : i + each] for i in range(0, len(names), each)]
