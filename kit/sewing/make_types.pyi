@@ -350,6 +350,16 @@ class MakeVerbs:
 
             make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)"""
 
+    def invisible_zip(
+        self, over: Run | Place, under: Run | Place, *, from_top: Size = ..., length: Size, allowance: Size
+    ) -> None:
+        """Set in an invisible zip: parts of two edges or opening marks. The seam below it is sewn afterwards.
+
+        Example::
+
+            left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+            make.invisible_zip(left, right, allowance=2 * cm, length=25 * cm)"""
+
     def lapped_seam(
         self,
         over: Runs,

@@ -29,7 +29,8 @@ LEAST_ALLOWANCE = 10.0
 _END = 0.5
 
 
-def _equal_sides(zip: Zip, state: State, pattern: Cut) -> Iterator[Case]:
+def equal_sides(zip: Zip, state: State, pattern: Cut) -> Iterator[Case]:
+    """Whether the two sides of an opening are as long as one another."""
     size, other = run_length(pattern, zip.over), run_length(pattern, zip.under)
     off, values = abs(size - other), {"size": measured(size), "other": measured(other)}
     yield Case(off <= 1.0, zip.over, amount=off, values=values)
@@ -45,13 +46,19 @@ def _misfit(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
 
 
 def _beyond(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
-    """Seams that are missing below the zip, edges above it that are closed already."""
+    """Seams that are missing below the zip."""
     for run in zip.runs():
         whole = [span for name in run.edges for span in spans(pattern, Run(run.piece, (name,), run.side))]
         for rest in minus(whole, spans(pattern, run)):
             beyond = Run(run.piece, (rest.edge,), rest.side, rest.start, rest.end)
             if rest.length > _END and not state.is_closed(pattern, beyond):
                 yield "below", Case(False, beyond)
+    yield from closed_above(zip, state, pattern)
+
+
+def closed_above(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
+    """Edges at the upper end of the zip that are closed already."""
+    for run in zip.runs():
         for name, at in _tops(pattern, run):
             for side in sides_of(pattern, run):
                 done = state.on((run.piece, side, name))
@@ -96,7 +103,7 @@ class Zip(Operation):
     why = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))
     rules = (
-        Rule(Asking(_equal_sides), "zip_sides", tells=("size", "other")),
+        Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
         Rule(First(_misfit, "long"), "zip_long", says="zip_length", tells=("length", "opening")),
         Rule(First(_misfit, "short"), "zip_short", says="zip_length", tells=("length", "opening"), do_tells=("most",)),
         Rule(First(_beyond, "below"), "seam_below_zip"),

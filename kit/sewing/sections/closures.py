@@ -22,6 +22,19 @@ def zip_centred() -> Section:
     return Section((_ZIP, left, right), ((-2.5, 0.7, 4.9), (2.5, 0.7, 4.9)))
 
 
+def zip_invisible_first() -> Section:
+    """An invisible zip laid face down on the right side: one row holds its tape to the single cloth, beside the
+    teeth."""
+    return Section((Ply("main", ((-10.0, 0.0), (4.0, 0.0)), _END, "cloth"), _ZIP), ((0.5, -0.8, 2.2),))
+
+
+def zip_invisible() -> Section:
+    """An invisible zip set in: each allowance is sewn to its tape, no row goes through what is seen outside."""
+    left = Ply("main", ((-10.0, 4.2), (-0.2, 4.2), (-0.2, 2.8), (-4.0, 2.8)), _END, "left")
+    right = Ply("main", ((10.0, 4.2), (0.2, 4.2), (0.2, 2.8), (4.0, 2.8)), _END, "right")
+    return Section((_ZIP, left, right), ((-0.6, 0.7, 3.5), (0.6, 0.7, 3.5)))
+
+
 def buttonholed() -> Section:
     """A buttonhole through two layers with interfacing between: cut open between its two rows."""
     plies = tuple(

@@ -227,6 +227,8 @@ sewing_trouble-zip_sides = Die beiden Seiten der Öffnung sind verschieden lang:
 sewing_trouble-zip_sides_do = Die Öffnung an beiden Kanten an derselben Stelle markieren.
 sewing_trouble-seam_below_zip = { $place } ist neben der Öffnung noch nicht genäht; ein Reißverschluss kommt in eine Naht, die an ihm endet.
 sewing_trouble-seam_below_zip_do = Zuerst die Naht bis zur Öffnung nähen.
+sewing_trouble-seam_before_zip = { $place } ist neben der Öffnung schon genäht; ein nahtverdeckter Reißverschluss wird an zwei flache Teile genäht und die Naht daneben erst danach.
+sewing_trouble-seam_before_zip_do = Den Reißverschluss vor der Naht darunter einnähen.
 sewing_trouble-zip_late = { $edge } ist schon geschlossen; das obere Ende des Reißverschlusses lässt sich dort nicht mehr mitfassen.
 sewing_trouble-zip_late_do = Den Reißverschluss vor dem Bund, Beleg oder Saum einnähen, der sein Ende bedeckt.
 sewing_trouble-fold_sewn = { $edge } liegt im Stoffbruch; dort gibt es keine offene Kante zu nähen.
@@ -276,6 +278,8 @@ sewing_trouble-notched_inward_curve_do = Stattdessen einschneiden: make.clip(...
 sewing_trouble-zip_length = Der Reißverschluss ist { $length } lang, seine Öffnung aber { $opening }.
 sewing_trouble-zip_long_do = Einen kürzeren Reißverschluss oder eine längere Öffnung nehmen.
 sewing_trouble-zip_short_do = Einen längeren Reißverschluss oder eine kürzere Öffnung nehmen; oben dürfen höchstens { $most } frei bleiben.
+sewing_trouble-zip_ends_short = Der Reißverschluss ist { $length } lang: sein Schieber läge den letzten Stichen im Weg.
+sewing_trouble-zip_ends_short_do = Für diese Öffnung von { $opening } einen Reißverschluss von mindestens { $least } nehmen; was zu lang ist, wird unten abgeschnitten.
 sewing_trouble-fold_open = { $edge } wird geschlossen, solange dies daran noch offen ist: { $fold }.
 # { $call } ist, was im Notebook steht, etwa make.dart(front).
 sewing_trouble-fold_open_do = Zuerst nähen: { $call }.

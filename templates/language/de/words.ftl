@@ -37,6 +37,7 @@ notion-thread = Nähgarn
 notion-interfacing = aufbügelbare Einlage
 notion-sewn_in_interfacing = einnähbare Einlage
 notion-zip = Reißverschluss
+notion-invisible_zip = nahtverdeckter Reißverschluss
 notion-buttons = Knöpfe
 notion-snaps = Druckknöpfe
 notion-hooks = Haken und Ösen

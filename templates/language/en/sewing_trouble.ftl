@@ -228,6 +228,8 @@ sewing_trouble-zip_sides = the two sides of its opening differ: { $size } and { 
 sewing_trouble-zip_sides_do = Mark the opening at the same place on both edges.
 sewing_trouble-seam_below_zip = the { $place } is not sewn beside the opening yet; a zip is set into a seam that ends at it.
 sewing_trouble-seam_below_zip_do = Sew the seam up to the opening first.
+sewing_trouble-seam_before_zip = the { $place } is sewn already beside the opening; an invisible zip is sewn to two flat pieces, and the seam beside it afterwards.
+sewing_trouble-seam_before_zip_do = Set the zip in before the seam below it.
 sewing_trouble-zip_late = the { $edge } is closed already, so the upper end of the zip can no longer be sewn in there.
 sewing_trouble-zip_late_do = Set the zip in before the waistband, facing or hem that covers its end.
 sewing_trouble-fold_sewn = the { $edge } lies on the fold, so there is no raw edge to sew.
@@ -277,6 +279,8 @@ sewing_trouble-notched_inward_curve_do = Clip it instead: make.clip(...).
 sewing_trouble-zip_length = the zip is { $length } long, but its opening { $opening }.
 sewing_trouble-zip_long_do = Take a shorter zip or a longer opening.
 sewing_trouble-zip_short_do = Take a longer zip or a shorter opening; no more than { $most } may be left at the top.
+sewing_trouble-zip_ends_short = the zip is { $length } long: its slider would lie in the way of the last stitches.
+sewing_trouble-zip_ends_short_do = Take a zip of at least { $least } for this opening of { $opening }; what is too long is cut off below.
 sewing_trouble-fold_open = the { $edge } is closed while the { $fold } in it is still open.
 # $call is what is written in the notebook, such as make.dart(front).
 sewing_trouble-fold_open_do = Sew it first: { $call }.

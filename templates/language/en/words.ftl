@@ -37,6 +37,7 @@ notion-thread = sewing thread
 notion-interfacing = fusible interfacing
 notion-sewn_in_interfacing = sewn-in interfacing
 notion-zip = zip
+notion-invisible_zip = invisible zip
 notion-buttons = buttons
 notion-snaps = snap fasteners
 notion-hooks = hooks and eyes

@@ -232,6 +232,8 @@ sewing_trouble-zip_sides = los dos lados de su abertura son distintos: { $size }
 sewing_trouble-zip_sides_do = Marque la abertura en el mismo lugar de los dos bordes.
 sewing_trouble-seam_below_zip = junto a la abertura, el borde «{ $place }» no está cosido todavía; la cremallera se pone en una costura que termina en ella.
 sewing_trouble-seam_below_zip_do = Haga primero la costura hasta la abertura.
+sewing_trouble-seam_before_zip = junto a la abertura, el borde «{ $place }» ya está cosido; una cremallera invisible se cose a dos piezas planas y la costura de al lado se hace después.
+sewing_trouble-seam_before_zip_do = Ponga la cremallera antes de la costura de debajo.
 sewing_trouble-zip_late = el borde «{ $edge }» ya está cerrado, así que ya no se puede coger ahí el extremo superior de la cremallera.
 sewing_trouble-zip_late_do = Ponga la cremallera antes de la pretina, la vista o el dobladillo que cubre su extremo.
 sewing_trouble-fold_sewn = el borde «{ $edge }» va al doblez, así que no hay canto que coser.
@@ -281,6 +283,8 @@ sewing_trouble-notched_inward_curve_do = Dé cortes en su lugar: make.clip(...).
 sewing_trouble-zip_length = la cremallera mide { $length } de largo, pero su abertura { $opening }.
 sewing_trouble-zip_long_do = Ponga una cremallera más corta o una abertura más larga.
 sewing_trouble-zip_short_do = Ponga una cremallera más larga o una abertura más corta; arriba puede quedar como mucho { $most }.
+sewing_trouble-zip_ends_short = la cremallera mide { $length }: el cursor estorbaría a las últimas puntadas.
+sewing_trouble-zip_ends_short_do = Para esta abertura de { $opening }, tome una cremallera de al menos { $least }; lo que sobre se corta por abajo.
 sewing_trouble-fold_open = el borde «{ $edge }» se cierra mientras «{ $fold }» sigue sin cerrar en él.
 # $call es lo que se escribe en el cuaderno, como make.dart(front).
 sewing_trouble-fold_open_do = Cósalo primero: { $call }.

@@ -37,6 +37,7 @@ notion-thread = hilo de coser
 notion-interfacing = entretela termoadhesiva
 notion-sewn_in_interfacing = entretela de coser (sin adhesivo)
 notion-zip = cremallera
+notion-invisible_zip = cremallera invisible
 notion-buttons = botones
 notion-snaps = broches a presión
 notion-hooks = corchetes

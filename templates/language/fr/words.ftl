@@ -37,6 +37,7 @@ notion-thread = fil à coudre
 notion-interfacing = entoilage thermocollant
 notion-sewn_in_interfacing = entoilage à coudre
 notion-zip = fermeture à glissière
+notion-invisible_zip = fermeture invisible
 notion-buttons = boutons
 notion-snaps = boutons-pression
 notion-hooks = agrafes
