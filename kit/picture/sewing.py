@@ -87,10 +87,14 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         extra, window = _strip_items(scene, pattern, placed, window if placed else None)
         items.extend(extra)
         whole = whole if placed else window
+    sewn_over = [thing for thing in scene.things if thing.kind in ("zip", "zip_tape")]  # rows show on their tapes
+    for thing in sewn_over:
+        items.extend(thing_items(thing, placed, pattern))
     for row in scene.rows:
         items.extend(row_items(row, placed, pattern, extent))
     for thing in scene.things:
-        items.extend(thing_items(thing, placed, pattern))
+        if thing not in sewn_over:
+            items.extend(thing_items(thing, placed, pattern))
     for pinned in scene.pins:
         items.extend(pin_items(pinned, placed, pattern, extent, window))
     opened = any(layer.how == "open" for layer in scene.layers)

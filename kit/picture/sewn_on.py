@@ -52,6 +52,8 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         return _buttonhole(line, thing.width, name)
     if thing.kind == "cord":
         return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
+    if thing.kind == "zip_tape":
+        return _tape(line, p.inward(thing.line), thing.width, name)
     band = _band(line, thing.width)
     items: list[Item] = [
         Fill(band, "strip" if thing.kind == "binding" else "paper", name),
@@ -81,6 +83,24 @@ def _buttonhole(line: Path, width: float, name: str) -> list[Item]:
         across = line.normal_at(at) * half
         ends.append(Line(line.at(at) - across, line.at(at) + across))
     return [Stroke(line.curves, "symbol", name=name), *(Stroke((end,), "symbol") for end in ends)]
+
+
+def _tape(line: Path, inward: Vector, width: float, name: str) -> list[Item]:
+    """One side of an open zip: its coil on the line, its tape outside."""
+    outward = -1.0 if line.normal_at(line.length / 2).dot(inward) > 0 else 1.0
+    far = parallel(line, outward * width).reversed()
+    band = (*line.curves, *polyline([line.end, far.start]), *far.curves, *polyline([far.end, line.start]))
+    coil = [(line.at(d), line.at(d) - line.normal_at(d) * (outward * 2.0)) for d in _steps(line.length, 3.0)]
+    return [
+        Fill(band, "paper", name),
+        Stroke(band, "edge", closed=True, name=name),
+        *(Stroke((Line(a, b),), "symbol") for a, b in coil),
+    ]
+
+
+def _steps(length: float, apart: float) -> list[float]:
+    count = max(int(length / apart), 2)
+    return [length * number / count for number in range(count + 1)]
 
 
 def _band(line: Path, width: float) -> tuple[Curve, ...]:

@@ -14,6 +14,9 @@ from kit.sewing.run import Run
 
 Face = Literal["right", "wrong"]
 Ink = Literal["new", "old"]
+ThingKind = Literal[
+    "zip", "zip_tape", "button", "buttonhole", "hook", "bar", "snap", "eyelet", "elastic", "cord", "binding"
+]
 
 
 @dataclass(frozen=True)
@@ -115,10 +118,11 @@ class Section:
 
 @dataclass(frozen=True)
 class Thing:
-    """Something sewn on that is no cut piece: zip, button, buttonhole, elastic, cord, binding. It lies along `line`
-    (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm across."""
+    """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`), button,
+    hook and eye or bar, the halves of a snap, buttonhole, eyelet, elastic, cord, binding. It lies along `line` (draft
+    coordinates of `run.piece`), or at its start where it has no length, `width` mm across."""
 
-    kind: Literal["zip", "button", "buttonhole", "elastic", "cord", "binding"]
+    kind: ThingKind
     run: Run
     line: Path
     width: float = 10.0

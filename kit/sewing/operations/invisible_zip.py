@@ -14,13 +14,16 @@ from kit.sewing.rules import Asking, Case, First, Rule
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import path_of, run_length, spans
+from kit.sewing.spans import run_length, spans
 from kit.sewing.state import State
 from kit.units import mm
 
 SPARE = 20.0
 """mm by which an invisible zip must reach below its opening: the slider has to lie there while the last stitches are
 made, and no foot passes it (common practice, no source)."""
+
+
+_BESIDE = 1.5  # mm from the coil to the row, in the pictures
 
 
 def _too_short(zip: InvisibleZip, state: State, pattern: Cut) -> Iterator[Case]:
@@ -64,7 +67,14 @@ class InvisibleZip(Zip):
     why = ("why", "why_seam")
     rules = (
         Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
-        Rule(Asking(_too_short), "zip_short", says="zip_ends_short", tells=("length",), do_tells=("least", "opening")),
+        Rule(
+            Asking(_too_short),
+            "zip_short",
+            says="zip_ends_short",
+            do="zip_ends_short_do",
+            tells=("length",),
+            do_tells=("least", "opening"),
+        ),
         Rule(Asking(_seam_below), "seam_before_zip"),
         Rule(First(closed_above, "above"), "zip_late", tells=("edge",)),
     )
@@ -78,13 +88,17 @@ class InvisibleZip(Zip):
     def top(self, pattern: Cut) -> float:
         return self.from_top
 
+    @property
+    def beside(self) -> float:
+        return -_BESIDE
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         under = shown(pattern, self.under)
         first = Scene(
             layers=(Layer(under, up="right"),),
-            rows=(Row(under),),
+            rows=(Row(under, inset=-_BESIDE),),
             focus=under,
-            things=(Thing("zip", under, path_of(pattern, under), 25.0),),
+            things=(Thing("zip_tape", under, self.line(pattern, under), 13.0),),
             section=section.zip_invisible_first(),
         )
         return (first, self._set_in(pattern, section.zip_invisible()))

@@ -7,6 +7,7 @@ from typing import ClassVar
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError
+from kit.geometry import Path
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, part, width
 from kit.sewing.operation import Operation, Telling, operation, shown
@@ -159,13 +160,28 @@ class Zip(Operation):
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         return super().values(pattern) | {"top": (self.top(pattern), "allowance")}
 
+    @property
+    def beside(self) -> float:
+        """mm from the stitch line in to the row that shows in the picture."""
+        return self.lap
+
+    def line(self, pattern: Cut, run: Run) -> Path:
+        """Where the zip lies along a side of its opening, from its upper end: the end that an edge beside it covers."""
+        path = path_of(pattern, run)
+        tops = _tops(pattern, run)
+        if not tops:
+            return path
+        name, at = tops[0]
+        end = pattern.piece(run.piece).edge(name).path.at(at)
+        return path if path.start.distance(end) < path.end.distance(end) else path.reversed()
+
     def _set_in(self, pattern: Cut, shape: Section) -> Scene:
         over, under = shown(pattern, self.over), shown(pattern, self.under)
         return Scene(
             layers=(Layer(under, up="wrong"), Layer(over, up="wrong", on=under, how="open")),
-            rows=(Row(over, inset=self.lap),),
+            rows=(Row(over, inset=self.beside),),
             focus=over,
-            things=(Thing("zip", over, path_of(pattern, over), 25.0),),
+            things=(Thing("zip", over, self.line(pattern, over), 25.0),),
             section=shape,
         )
 

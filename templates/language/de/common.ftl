@@ -33,6 +33,7 @@ word-finish-overlock = Overlockstich
 word-finish-pinked = Zackenschere
 word-stuff-interfacing = Einlage
 word-thing-zip = Reißverschluss
+word-thing-zip_tape = Band eines offenen Reißverschlusses
 word-thing-button = Knopf
 word-thing-buttonhole = Knopfloch
 word-thing-elastic = Gummiband

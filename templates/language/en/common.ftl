@@ -40,6 +40,7 @@ word-finish-overlock = an overlock stitch
 word-finish-pinked = pinking shears
 word-stuff-interfacing = interfacing
 word-thing-zip = zip
+word-thing-zip_tape = tape of an open zip
 word-thing-button = button
 word-thing-buttonhole = buttonhole
 word-thing-elastic = length of elastic

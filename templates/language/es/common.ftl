@@ -38,6 +38,7 @@ word-finish-overlock = puntada overlock
 word-finish-pinked = tijeras dentadas
 word-stuff-interfacing = entretela
 word-thing-zip = cremallera
+word-thing-zip_tape = cinta de una cremallera abierta
 word-thing-button = botón
 word-thing-buttonhole = ojal
 word-thing-elastic = tramo de elástico

@@ -47,6 +47,7 @@ word-finish-overlock = au point de surjet
 word-finish-pinked = aux ciseaux cranteurs
 word-stuff-interfacing = entoilage
 word-thing-zip = fermeture à glissière
+word-thing-zip_tape = ruban d’une fermeture ouverte
 word-thing-button = bouton
 word-thing-buttonhole = boutonnière
 word-thing-elastic = longueur d’élastique
