@@ -30,7 +30,7 @@ EMPTY: Any = Parameter.empty
 """The default of what must be written."""
 Fills = Mapping[str, str]
 """What a field fills in the sentences: name of the place ("": its own) -> kind (see `operation.Sentence`). The kind
-"word.finish" is a word of that family; "none" of it fills nothing."""
+"word.finish" is a word of that family; "none" of it fills nothing; from, to and size are those of a stretch."""
 _NOTHING: Fills = {}
 
 
@@ -137,21 +137,27 @@ def meets(
     other: str,
     *,
     argument: str = "",
+    marked: str = "",
     closes: How | None = None,
     takes: str | Sequence[str] = (),
     role: PieceRole = "",
     fills: Fills = _NOTHING,
 ) -> Any:
     """Edges that meet those of the field `other`, one or a row of them, written in its place. Of the two fields that
-    name each other the first in the class is the first of the pair."""
+    name each other the first in the class is the first of the pair. `marked`: the one of the two, named so by both,
+    that is one edge, a part of it or an opening marked on it."""
+    own = marked not in ("", other)
 
     def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
-        first = other not in asked.read
-        pair = (given, asked.given[other]) if first else (asked.given[other], given)
-        return asked.reader.pair(*pair, asked.where)[0 if first else 1]
+        first, theirs = other not in asked.read, asked.given[other]
+        if own:
+            given = opening_run(asked.reader, given, asked.where)
+        elif marked:
+            theirs = opening_run(asked.reader, theirs, asked.where)
+        return asked.reader.pair(*((given, theirs) if first else (theirs, given)), asked.where)[0 if first else 1]
 
-    shape = Reads(read, "Runs", "place", EMPTY, argument, closes, _takes(takes), "", role, fills)
-    return _field(shape)
+    kind = "Run | Place" if own else "Runs"
+    return _field(Reads(read, kind, "place", EMPTY, argument, closes, _takes(takes), "", role, fills))
 
 
 def row(
@@ -198,14 +204,15 @@ def part(
     return _field(shape, default)
 
 
-def opening(a: str, b: str) -> Any:
+def opening(a: str, b: str, *, default: Any = None) -> Any:
     """A stretch left open of a seam between the fields `a` and `b`, as (start, end) in mm along the first: written as a
-    mark on it or two lengths, or left out."""
+    mark on it or two lengths, or left out (not with `default=EMPTY`). In sentences it is from, to and size."""
 
     def read(given: Any, asked: Asked, name: str) -> tuple[float, float] | None:
         return asked.reader.opening(given, asked.read[a], asked.read[b], asked.where)
 
-    return _field(Reads(read, "Opening | None", default=None), None)
+    kind = "Opening" if default is EMPTY else "Opening | None"
+    return _field(Reads(read, kind, default=default, fills={"from": "from", "to": "to", "size": "size"}), default)
 
 
 # ---- lengths and words ----------------------------------------------------------------------------------------
@@ -249,13 +256,14 @@ def _length(
     return _field(Reads(read, kind, default=default, argument=argument, fills=filled), _mm(default))
 
 
-def word(known: Sequence[str], *, default: Any = EMPTY, fills: Fills = _NOTHING) -> Any:
+def word(known: Sequence[str], *, default: Any = EMPTY, argument: str = "", fills: Fills = _NOTHING) -> Any:
     """One of a few words."""
 
     def read(given: Any, asked: Asked, name: str) -> str:
         return read_word(given, tuple(known), name, asked.where)
 
-    return _field(Reads(read, f"Literal[{', '.join(map(repr, known))}]", default=default, fills=fills), default)
+    kind = f"Literal[{', '.join(map(repr, known))}]"
+    return _field(Reads(read, kind, default=default, argument=argument, fills=fills), default)
 
 
 def direction(*words: str, default: str, of: Sequence[str] = ()) -> Any:
@@ -367,12 +375,17 @@ def read_by(
     """A field that is read by a function of its own: (what is written, the call, the argument's name) -> what it holds.
     `annotation` is the type of the argument. With `way="none"` it is no argument, but follows from the others
     (`asked.given`, `asked.read`)."""
-    return _field(
-        Reads(read, annotation, way, default, argument, closes, _takes(takes), fills=fills, needed=needed), held
-    )
+    shape = Reads(read, annotation, way, default, argument, closes, _takes(takes), fills=fills, needed=needed)
+    return _field(shape, held)
 
 
 # ---- what sentences say of a field ----------------------------------------------------------------------------
+
+_OF_A_STRETCH: Mapping[str, Callable[[tuple[float, float]], float]] = {
+    "from": lambda ends: ends[0],
+    "to": lambda ends: ends[1],
+    "size": lambda ends: ends[1] - ends[0],
+}
 
 
 def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
@@ -392,6 +405,8 @@ def filling(name: str, reads: Reads, value: Any) -> dict[str, tuple[Any, str]]:
             )
         elif kind in ("edge", "place", "mark"):
             found[called or name] = (row_of, kind)
+        elif kind in _OF_A_STRETCH:
+            found[called or name] = (_OF_A_STRETCH[kind](value), "length")
         else:
             found[called or name] = (value, kind)
     return found

@@ -72,9 +72,9 @@ class MakeVerbs:
     def bias_facing(
         self,
         *edges: Runs,
+        strip: StripHandle,
         allowance: Size = ...,
         finished: Size = ...,
-        strip: StripHandle,
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
     ) -> None:
@@ -88,11 +88,11 @@ class MakeVerbs:
     def bind(
         self,
         *edges: Runs,
+        strip: StripHandle,
+        finished: Size,
         double: bool = False,
         trim: Size = 0,
         last: Literal["machine", "hand"] = "machine",
-        strip: StripHandle,
-        finished: Size,
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
     ) -> None:
@@ -136,7 +136,7 @@ class MakeVerbs:
 
             make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)"""
 
-    def casing(self, *edges: Runs, first: Size = ..., depth: Size, gap: Run | Place | None = None) -> None:
+    def casing(self, *edges: Runs, depth: Size, first: Size = ..., gap: Run | Place | None = None) -> None:
         """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
 
         Example::
@@ -144,7 +144,7 @@ class MakeVerbs:
             make.casing(tote.top, first=1 * cm, depth=3 * cm)"""
 
     def centred_zip(
-        self, over: Run | Place, under: Run | Place, *, lap: Size = ..., length: Size, allowance: Size
+        self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, lap: Size = ...
     ) -> None:
         """Set in a zip centred under a seam: parts of two edges or opening marks.
 
@@ -243,7 +243,9 @@ class MakeVerbs:
             make.faced_hem(hem_facing.lower, skirt_front.hem, allowance=1 * cm,
                            free=hem_facing.upper, turn=6 * mm)"""
 
-    def fasteners(self, *places: Place, under: Place | list[Place] | tuple[Place, ...], kind: str = "snaps") -> None:
+    def fasteners(
+        self, *places: Place, under: Place | list[Place] | tuple[Place, ...], kind: Literal["snaps", "hooks"] = "snaps"
+    ) -> None:
         """Sew on snaps or hooks: `places` on the overlap, `under` below them.
 
         Example::
@@ -351,7 +353,7 @@ class MakeVerbs:
             make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)"""
 
     def invisible_zip(
-        self, over: Run | Place, under: Run | Place, *, from_top: Size = ..., length: Size, allowance: Size
+        self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, from_top: Size = ...
     ) -> None:
         """Set in an invisible zip: parts of two edges or opening marks. The seam below it is sewn afterwards.
 
@@ -450,14 +452,21 @@ class MakeVerbs:
 
             make.pleat(panel)"""
 
-    def pocket_bag(self, bag: Run, to: Run | Place, *, allowance: Size, finish: str = "zigzag") -> None:
+    def pocket_bag(
+        self,
+        bag: Runs,
+        to: Run | Place,
+        *,
+        allowance: Size,
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
+    ) -> None:
         """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
 
         Example::
 
             make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)"""
 
-    def pocket_hem(self, mouth: Run, *, first: Size = ..., second: Size, ends: Size = ...) -> None:
+    def pocket_hem(self, mouth: Run, *, second: Size, first: Size = ..., ends: Size = ...) -> None:
         """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
         side allowance `ends`.
 
@@ -470,12 +479,12 @@ class MakeVerbs:
         a: Runs,
         b: Runs,
         *,
-        bags: tuple[Run, Run],
-        mouth: Opening,
         allowance: Size,
+        mouth: Opening,
+        bags: tuple[Run, Run],
         bag_allowance: Size | None = None,
         press: str = "one side",
-        finish: str = "zigzag",
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
     ) -> None:
         """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`.
 
@@ -649,8 +658,8 @@ class MakeVerbs:
     def wide_hem(
         self,
         *edges: Runs,
-        tape: bool = False,
         depth: Size,
+        tape: bool = False,
         by: Literal["hand", "machine"] = "hand",
         catching: Runs = (),
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",

@@ -328,8 +328,8 @@ def _verb(cls: type[Operation], name: str) -> Callable[..., Operation]:
 
 
 def _parameters(cls: type[Operation]) -> list[inspect.Parameter]:
-    """The arguments of a verb: those in their place as the fields stand, a row, those by name, what the class adds
-    before what it has from another."""
+    """The arguments of a verb: those in their place as the fields stand, a row, those by name that are needed, then
+    those that may be left out, each as they stand, what the class adds before what it has from another."""
     ways = {"place": inspect.Parameter.POSITIONAL_OR_KEYWORD, "rest": inspect.Parameter.VAR_POSITIONAL}
     homes = [list(vars(each).get("__annotations__", {})) for each in cls.__mro__]
     order = list(dict.fromkeys(name for home in homes for name in home))
@@ -348,4 +348,8 @@ def _parameters(cls: type[Operation]) -> list[inspect.Parameter]:
             default=fields.EMPTY if how.way == "rest" else how.default,
             annotation=how.annotation,
         )
-    return sorted(found.values(), key=lambda parameter: parameter.kind)
+
+    def order_of(one: inspect.Parameter) -> tuple[int, bool]:
+        return one.kind, one.kind is one.KEYWORD_ONLY and one.default is not one.empty
+
+    return sorted(found.values(), key=order_of)

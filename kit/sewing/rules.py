@@ -51,6 +51,11 @@ def _row(given: object) -> tuple[Any, ...]:
     return given if isinstance(given, tuple) else (given,)
 
 
+def whole(piece: str) -> Run:
+    """A whole piece as a place that something is told of."""
+    return Run(piece, ("",))
+
+
 @dataclass(frozen=True)
 class Of:
     """The fact `what` of all that the operation's field `of` names: of every edge of its runs, told of that edge or
@@ -67,6 +72,7 @@ class Of:
         for at in _row(getattr(operation, self.of)):
             found: tuple[Fact, ...]
             if self.each == "piece":
+                at = whole(at) if isinstance(at, str) else at
                 found = ((what, at.piece),)
             elif isinstance(at, Place):
                 found = place_facts(pattern, (at,), what)
@@ -140,6 +146,19 @@ class Pressed:
         for run in _row(getattr(operation, self.of)):
             keys = ((run.piece, side, edge) for side in sides_of(pattern, run) for edge in run.edges)
             yield Case(state.unpressed.isdisjoint(keys), run)
+
+
+@dataclass(frozen=True)
+class InsideOut:
+    """The pieces that some fields name, by themselves or by their runs, lie wrong side out."""
+
+    of: tuple[str, ...]
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        named = [each for field in self.of for each in _row(getattr(operation, field))]
+        places = [whole(each) if isinstance(each, str) else each for each in named]
+        for name, at in {each.piece: each for each in places}.items():
+            yield Case(name in state.inside_out, at, values={"piece": titled(pattern.piece(name).title)})
 
 
 @dataclass(frozen=True)

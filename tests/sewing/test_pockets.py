@@ -204,6 +204,15 @@ def test_both_bags_are_named(garments):
         changed(garments.SKIRT, "Side seams", seam((5 * cm, 20 * cm), lambda t: (t.front_bag.bottom,)))
 
 
+def test_bags_of_cloth_that_does_not_fray_are_told_without_a_finish(garments):
+    def bags(t):
+        t.make.pocket_bag(t.front_bag.mouth, t.front.pocket_mouth, allowance=15 * mm, finish="none")
+
+    pattern = changed(garments.SKIRT, "Pocket bags", bags)
+    said = sentences(pattern, operation_of(pattern, "Pocket bags"))
+    assert [line.split()[0] for line in said] == ["Pin", "Stitch", "Fold", "Work"]
+
+
 def test_the_seam_tells_where_it_pivots(garments):
     pattern = garments.SKIRT.pattern()
     said = sentences(pattern, operation_of(pattern, "Side seams"))

@@ -62,7 +62,8 @@ def test_a_rule_has_its_two_messages_and_fills_their_places(kind: type[Operation
 
 @pytest.mark.parametrize(("kind", "rule"), RULES)
 def test_what_a_rule_asks_of_is_a_field(kind: type[Operation], rule: Rule) -> None:
-    named = {getattr(rule.condition, "of", ""), rule.on} - {""}
+    of = getattr(rule.condition, "of", "")
+    named = {*(of if isinstance(of, tuple) else (of,)), rule.on} - {""}
     assert named <= {each.name for each in fields(kind)} | set(dir(kind))
 
 
@@ -81,6 +82,13 @@ def test_the_verb_of_a_class_takes_its_fields() -> None:
     assert list(parameters) == ["reader", "edges", "allowance", "corners"]
     assert parameters["corners"].default == "square"
     assert parameters["allowance"].default is inspect.Parameter.empty
+
+
+@pytest.mark.parametrize("name", sorted(VERBS))
+def test_what_a_verb_needs_stands_before_what_may_be_left_out(name: str) -> None:
+    by_name = [one for one in inspect.signature(VERBS[name]).parameters.values() if one.kind is one.KEYWORD_ONLY]
+    left_out = [one.default is not one.empty for one in by_name]
+    assert left_out == sorted(left_out)
 
 
 def test_a_verb_names_everything_it_is_not_told_and_shows_its_example(wrap: Any) -> None:

@@ -287,7 +287,8 @@ def seam_band(
         others = tuple(dict.fromkeys(run.piece for run in b))
         twins = [Run(piece, run.edges, run.side, run.start, run.end) for piece in others for run in lower]
         extra = (*lower, *twins)
-    return SeamBand(a=a, b=b, allowance=read_width(allowance, f"{where}, allowance"), extra=extra)
+    width = read_width(allowance, f"{where}, allowance")
+    return SeamBand(a=a, b=b, allowance=width, extra=extra, gap=None, press="one side")
 
 
 @verb

@@ -5,21 +5,26 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from kit.sewing.cut import Cut
+from kit.sewing.fields import Asked, word
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import halves, nearest
 from kit.sewing.operation import operation
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
-from kit.sewing.reading import Reader, marks, read_word
 from kit.sewing.rules import Asking, Case, Of, Rule
 from kit.sewing.run import Place
 from kit.sewing.state import State
-from kit.sewing.verb import verb
 
 
-@operation
+@operation(verb="fasteners")
 class Fasteners(OnMarks):
-    """Pairs sewn on by hand, one half at `places` on the overlap, the other at `under`."""
+    """Sew on snaps or hooks: `places` on the overlap, `under` below them.
 
+    Example::
+
+        make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")
+    """
+
+    # pairs sewn on by hand
     stitch_type = ""
     cautions = ("small_parts",)
     tools = ("hand_needle", "chalk", "pins")
@@ -34,6 +39,11 @@ class Fasteners(OnMarks):
     work = (3.0, 6.0)
 
     under: tuple[Place, ...] = marked(by_name=True)
+    of: str = word(("snaps", "hooks"), default="snaps", argument="kind")
+
+    @classmethod
+    def made(cls, asked: Asked) -> Fasteners:
+        return (Hooks if asked.read["of"] == "hooks" else Snaps)(**asked.read)
 
 
 @operation(verb="")
@@ -50,24 +60,6 @@ class Hooks(Fasteners):
 
     kind = notion = "hooks"
     notions = ("thread", "hooks")
-
-
-@verb
-def fasteners(
-    reader: Reader,
-    *places: Place,
-    under: Place | list[Place] | tuple[Place, ...],
-    kind: str = "snaps",
-) -> Fasteners:
-    """Sew on snaps or hooks: `places` on the overlap, `under` below them.
-
-    Example::
-
-        make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")
-    """
-    where = "fasteners"
-    made = {"snaps": Snaps, "hooks": Hooks}[read_word(kind, ("snaps", "hooks"), "kind", where)]
-    return made(places=marks(places, where), under=marks((under,), f"{where}, under"))
 
 
 def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case]:

@@ -21,7 +21,7 @@ from kit.sewing.reading import opening_run as opening_run
 from kit.sewing.rules import Case
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn
-from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
+from kit.sewing.spans import Span, neighbours, path_of, run_length, runs_opposed, sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.trouble import refuse as refuse
 
@@ -34,6 +34,14 @@ def part(pattern: Cut, run: Run, start: float, end: float) -> Run:
     """The part of a run from `start` to `end` mm along it."""
     low, size = run.start or 0.0, run_length(pattern, run)
     return replace(run, start=low + max(start, 0.0), end=low + min(end, size))
+
+
+def on_both(pattern: Cut, a: Run, b: Run, stretch: tuple[float, float]) -> tuple[Run, Run]:
+    """The stretch (start, end) in mm along `a` on each of two runs that meet."""
+    start, end = stretch
+    far = run_length(pattern, b)
+    low, high = (far - end, far - start) if runs_opposed(pattern, a, b) else (start, end)
+    return part(pattern, a, start, end), part(pattern, b, low, high)
 
 
 def around(pattern: Cut, run: Run, at: float, width: float) -> Run:
