@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
+from kit.geometry.line import Line
 from kit.geometry.path import Path
 from kit.geometry.point import Point, Vector
 
@@ -138,9 +139,9 @@ def _parts(path: Path) -> list[Path]:
 def _curves(path: Path, system: System, pin: Pin, depth: int) -> list[GuideCurve]:
     start, end = pin(path.start), pin(path.end)
     chord = start.distance(end)
-    if path.is_straight or chord < 1e-6:
+    if path.is_straight:
         return [_straight(path, start, end, chord)]
-    seen = _over(path, start, end)
+    seen = _over(path, start, end) if chord > 1e-6 else None
     if seen is not None:
         if max(abs(up) for _, up in seen[0]) <= FLAT:
             return [_straight(path, start, end, chord)]
@@ -148,15 +149,25 @@ def _curves(path: Path, system: System, pin: Pin, depth: int) -> list[GuideCurve
             made = _made(path, start, end, chord, seen, alongs, HANDY[system][0])
             if _off(made, seen[0], system) <= TRUE[system]:
                 return _fewer(made, system, pin, depth)
-    if path.length < _LEAST or depth > 8:  # too short to be measured any finer
-        middle = (on_ruler(chord / 2, system),)
-        return (
-            [_made(path, start, end, chord, seen, middle, HANDY[system][0])]
-            if seen
-            else [_straight(path, start, end, chord)]
-        )
+    if path.length < _LEAST or depth > 8:  # too short to be stepped off: one point, or the ruler, if that is true
+        short, off = _short(path, start, end, seen, system)
+        if off <= TRUE[system] or depth > 8:
+            return [short]
     one, two = path.split(_farthest(path))
     return [*_curves(one, system, pin, depth + 1), *_curves(two, system, pin, depth + 1)]
+
+
+def _short(path: Path, start: Point, end: Point, seen: _Seen | None, system: System) -> tuple[GuideCurve, float]:
+    """A very short curve by a point in its middle, or ruled where it turns steep or back; and how far off that is."""
+    chord = start.distance(end)
+    middle = on_ruler(chord / 2, system)
+    if seen is not None and 0 < middle < chord:
+        made = _made(path, start, end, chord, seen, (middle,), HANDY[system][0])
+        return made, _off(made, seen[0], system)
+    ruled = Line(start, end)
+    return _straight(path, start, end, chord), max(
+        p.distance(ruled.point(ruled.nearest(p))) for p in path.points(_DENSE)
+    )
 
 
 def _fewer(made: GuideCurve, system: System, pin: Pin, depth: int) -> list[GuideCurve]:

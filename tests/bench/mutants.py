@@ -10,9 +10,9 @@ docstrings, `+` for `<<` and the like, decorators taken off, those of a class. T
 copies of the tree, so that the checkout stays as it is.
 
 The draw goes by the text of a place's line, so that the same seed draws the same mutants wherever the code stayed
-as it was. What became of each is kept in `out/mutants/results.jsonl`: a slice (`--rooms`, `--at-most`) goes on where
-the last one stopped, a mutant that was caught is tried again when its module changes, one that survived also when its
-tests do. `--thorough` tries survivors with the whole test folder instead of the tests that run through the line.
+as it was. What became of each is kept in `out/mutants/results.jsonl`: a slice (`--rooms`, `--files`, `--at-most`) goes
+on where the last one stopped, a mutant that was caught is tried again when its module changes, one that survived also
+when its tests do. `--thorough` tries survivors with the whole test folder instead of the tests through the line.
 
 Prints a line for each mutant as it is tried, then the survivors, and how many of the draw were caught so far: raw, and
 without those that nobody could notice (`equivalent_mutants.toml`, each with its reason).
@@ -30,7 +30,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import asdict
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 from queue import Queue
 
 import cosmic_ray.plugins
@@ -192,12 +192,17 @@ def main() -> int:
     asked.add_argument("--jobs", type=int, default=1)
     asked.add_argument("--most", type=float, default=300.0, help="seconds for one mutant")
     asked.add_argument("--rooms", default=",".join(ROOMS), help="try those of the draw that lie in these rooms")
+    asked.add_argument("--files", default="*.py", help="and in modules of this pattern, as kit/sewing/*.py")
     asked.add_argument("--at-most", type=int, default=10**6, help="try so many new ones, then stop")
     asked.add_argument("--only", default="", help="try again those whose module:line holds the text")
     asked.add_argument("--thorough", action="store_true", help="try survivors again with the whole test folder")
     given = asked.parse_args()
     rooms = given.rooms.split(",")
-    draw = [mutant for mutant in drawn(given.count, given.seed) if mutant.module.split("/")[1] in rooms]
+    draw = [
+        mutant
+        for mutant in drawn(given.count, given.seed)
+        if mutant.module.split("/")[1] in rooms and PurePosixPath(mutant.module).match(given.files)
+    ]
     results, alike = Results(), equivalents()
 
     def due(mutant: Mutant) -> bool:

@@ -1,7 +1,7 @@
 """One trial of a mutant: the change made in a copy of the tree, the tests that run through its line, quickest first.
 
-Which tests run through which line is measured once for a test folder (coverage.py, one context a test) and kept until
-a file of the room or of the folder changes. A line that runs on import alone, as that of a constant does, is tried
+Which tests run through which line is measured once for a test file (coverage.py, one context a test) and kept until
+it changes or a file of the room does. A line that runs on import alone, as that of a constant does, is tried
 with the whole folder, the test file of the module's own name first. The map credits a value that tests share (a fixture
 of the session, a cache) to the test that made it, so that a fault may count as unnoticed that another test would have
 noticed: the score is a lower bound, and `--thorough` tries such a mutant with the whole folder.
@@ -22,6 +22,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from difflib import unified_diff
 from pathlib import Path
+from typing import Any
 
 import cosmic_ray.plugins
 from cosmic_ray.mutating import mutate_code
@@ -155,32 +156,53 @@ def _environment(tree: Path, **more: str) -> dict[str, str]:
 
 def watched(room: str, tree: Path) -> tuple[dict[str, dict[str, list[str]]], list[str]]:
     """({module: {line: the tests through it, quickest first}}, the libraries' modules they load) of a room by its own
-    test folder, measured when the kept one is of other files."""
+    test folder. A test file is measured once, until it, the room or what the folder's tests share changes."""
     kept = KEPT / f"lines_{room}.json"
-    mark = stamp(stamp_of(ROOT / "kit" / room), stamp_of(ROOT / "tests" / room))
-    found = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
-    if found.get("of") != mark:
-        (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
-        command = [part for part in _PYTEST if part != "-x"]
-        environment = _environment(tree, WATCHED_ROOM=room)
-        done = subprocess.run(
-            [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", f"tests/{room}"],
-            cwd=tree,
-            env=environment,
-            capture_output=True,
-            text=True,
-        )
-        if done.returncode != 0:
-            raise SystemExit(f"the tests of {room} fail before any change is made:\n{done.stdout[-3000:]}{done.stderr}")
-        found = {"of": mark, **json.loads((tree / "watched.json").read_text("utf-8"))}
-        KEPT.mkdir(parents=True, exist_ok=True)
-        kept.write_text(json.dumps(found), "utf-8")
-    took = found["took"]
-    lines = {
-        module: {line: sorted(tests, key=took.__getitem__) for line, tests in lines.items()}
-        for module, lines in found["lines"].items()
+    folder = ROOT / "tests" / room
+    shared = [path.read_text("utf-8") for path in sorted(folder.rglob("*.py")) if not path.name.startswith("test_")]
+    base = stamp(stamp_of(ROOT / "kit" / room), *shared)
+    marks = {
+        path.relative_to(ROOT).as_posix(): stamp(base, path.read_text("utf-8")) for path in folder.rglob("test_*.py")
     }
-    return lines, found.get("modules", ["numpy", "shapely", "hypothesis"])
+    known: dict[str, dict[str, Any]] = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
+    known = {file: seen for file, seen in known.items() if seen.get("of") == marks.get(file)}
+    new = sorted(marks.keys() - known.keys())
+    if new:
+        seen = _measured(room, tree, new)
+        for file in new:
+            mine = {test: took for test, took in seen["took"].items() if test.split("::")[0] == file}
+            lines = {
+                module: {line: [test for test in tests if test in mine] for line, tests in through.items()}
+                for module, through in seen["lines"].items()
+            }
+            known[file] = {"of": marks[file], "took": mine, "lines": lines, "modules": seen["modules"]}
+        KEPT.mkdir(parents=True, exist_ok=True)
+        kept.write_text(json.dumps(known), "utf-8")
+    took = {test: seconds for seen in known.values() for test, seconds in seen["took"].items()}
+    found: dict[str, dict[str, list[str]]] = {}
+    for seen in known.values():
+        for module, through in seen["lines"].items():
+            for line, tests in through.items():
+                found.setdefault(module, {}).setdefault(line, []).extend(tests)
+    quick = {module: {line: sorted(t, key=took.__getitem__) for line, t in at.items()} for module, at in found.items()}
+    return quick, list(dict.fromkeys(name for seen in known.values() for name in seen["modules"]))
+
+
+def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, Any]:
+    """What `_WATCHED` notes of a room while some of its test files run."""
+    (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
+    command = [part for part in _PYTEST if part != "-x"]
+    done = subprocess.run(
+        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", *files],
+        cwd=tree,
+        env=_environment(tree, WATCHED_ROOM=room),
+        capture_output=True,
+        text=True,
+    )
+    if done.returncode != 0:
+        raise SystemExit(f"the tests of {room} fail before any change is made:\n{done.stdout[-3000:]}{done.stderr}")
+    noted: dict[str, Any] = json.loads((tree / "watched.json").read_text("utf-8"))
+    return noted
 
 
 def whole_folder(module: str) -> list[str]:
