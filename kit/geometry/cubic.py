@@ -308,7 +308,8 @@ class Cubic(Curve):
 
     def nearest(self, point: Point) -> float:
         # A point may be near several stretches of a curve, so 25 places are looked at first; from each that is nearer
-        # than its neighbours, unless it is hopelessly far, the exact foot is found by Newton's method in a bracket.
+        # than its neighbours the exact foot is found by Newton's method in a bracket, unless even a whole step of the
+        # fastest stretch (three times the longest side of the control points' run) would not bring it near enough.
         px, py, n = point.x, point.y, 24
         ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
         far = []
@@ -316,12 +317,13 @@ class Cubic(Curve):
             t = i / n
             x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
             far.append(x * x + y * y)
-        floor = min(far)
+        sides = (self.start.distance(self.c1), self.c1.distance(self.c2), self.c2.distance(self.end))
+        hopeless = (math.sqrt(min(far)) + 3 * max(sides) / n) ** 2
         best_t, best = 0.0, math.inf
         for i, value in enumerate(far):
             if value > (far[i - 1] if i else math.inf) or value > (far[i + 1] if i < n else math.inf):
                 continue
-            if value > 4 * floor + 25.0:
+            if value > hopeless:
                 continue
             low, high, t = max(0.0, (i - 1) / n), min(1.0, (i + 1) / n), i / n
             for _ in range(40):

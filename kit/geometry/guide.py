@@ -33,6 +33,7 @@ _STEEP = math.cos(math.radians(57.0))
 _LEAST = 12.0
 _MANY = 4
 _DENSE = 0.02
+_DEEPEST = 16
 
 Pin = Callable[[Point], Point]
 
@@ -149,9 +150,11 @@ def _curves(path: Path, system: System, pin: Pin, depth: int) -> list[GuideCurve
             made = _made(path, start, end, chord, seen, alongs, HANDY[system][0])
             if _off(made, seen[0], system) <= TRUE[system]:
                 return _fewer(made, system, pin, depth)
-    if path.length < _LEAST or depth > 8:  # too short to be stepped off: one point, or the ruler, if that is true
+    if (
+        path.length < _LEAST or depth > _DEEPEST
+    ):  # too short to be stepped off: one point, or the ruler, if that is true
         short, off = _short(path, start, end, seen, system)
-        if off <= TRUE[system] or depth > 8:
+        if off <= TRUE[system] or depth > _DEEPEST:
             return [short]
     one, two = path.split(_farthest(path))
     return [*_curves(one, system, pin, depth + 1), *_curves(two, system, pin, depth + 1)]

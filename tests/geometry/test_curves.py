@@ -9,7 +9,7 @@ from itertools import pairwise
 import numpy as np
 import pytest
 import svgpathtools
-from hypothesis import assume, given, settings
+from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
 from shapely import LineString, Polygon
@@ -198,6 +198,17 @@ def _spot(p: Point) -> object:
 def test_nearest_against_shapely(curve: Curve, p: Point) -> None:
     want = LineString([(q.x, q.y) for q in curve.points(0.001)]).distance(_spot(p))
     assert curve.point(curve.nearest(p)).distance(p) == pytest.approx(want, abs=0.002)
+
+
+@quick
+@example(Cubic(Point(-60.9, 74.2), Point(-294.0, -245.1), Point(111.3, -6.3), Point(-88.0, 93.7)), 0.97, 0.4)
+@given(cubics, shares, st.floats(-5, 5))
+def test_nearest_to_a_point_close_by(curve: Cubic, t: float, off: float) -> None:
+    """Whatever else of the curve lies near, its foot is no farther than the place the point was set off from."""
+    place = curve.point(t)
+    spot = place + Vector(0.6, 0.8) * off
+    want = min(abs(off), LineString([(q.x, q.y) for q in curve.points(0.001)]).distance(_spot(spot)) + 0.002)
+    assert curve.point(curve.nearest(spot)).distance(spot) <= want + 1e-6
 
 
 @quick

@@ -11,7 +11,7 @@ from itertools import pairwise
 from pathlib import Path as File
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 from scipy.interpolate import CubicSpline
 
@@ -67,6 +67,8 @@ def test_every_line_of_the_example_lessons(notebook: str, system: System) -> Non
     assert seen > 8 or notebook == "ferry_tote"
 
 
+@example(chord=39.9, turn=0.73, leave=-1.5, arrive=-1.5, system="cm")  # a steep S of 4 cm: hooks too short to step off
+@example(chord=28.0, turn=5.44, leave=1.5, arrive=1.5, system="inch")
 @given(
     chord=st.floats(20, 600),
     turn=st.floats(0, 2 * math.pi),
@@ -81,6 +83,19 @@ def test_any_smooth_curve(chord: float, turn: float, leave: float, arrive: float
         path = Path((Cubic.square(Point(0.0, 0.0), one, end, two),))
     except KitError:
         assume(False)
+    assert redrawn(path, system) <= 1.5
+
+
+spots = st.builds(Point, st.floats(-300, 300), st.floats(-300, 300))
+
+
+@settings(max_examples=30)
+@example(Point(-60.9, 74.2), Point(-294.0, -245.1), Point(111.3, -6.3), Point(-88.0, 93.7), "cm")  # a thin loop
+@example(Point(0, 0), Point(90, 120), Point(-90, 120), Point(0, 0), "cm")  # closed: it begins where it ends
+@given(spots, spots, spots, spots, st.sampled_from(BOTH))
+def test_any_cubic(a: Point, b: Point, c: Point, d: Point, system: System) -> None:
+    path = Path((Cubic(a, b, c, d),))
+    assume(path.length > 20)
     assert redrawn(path, system) <= 1.5
 
 
