@@ -140,6 +140,7 @@ def meets(
     marked: str = "",
     closes: How | None = None,
     takes: str | Sequence[str] = (),
+    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
     role: PieceRole = "",
     fills: Fills = _NOTHING,
 ) -> Any:
@@ -157,7 +158,7 @@ def meets(
         return asked.reader.pair(*((given, theirs) if first else (theirs, given)), asked.where)[0 if first else 1]
 
     kind = "Run | Place" if own else "Runs"
-    return _field(Reads(read, kind, "place", EMPTY, argument, closes, _takes(takes), "", role, fills))
+    return _field(Reads(read, kind, "place", EMPTY, argument, closes, _takes(takes), becomes, role, fills))
 
 
 def row(

@@ -166,7 +166,7 @@ class MakeVerbs:
         over: Runs,
         *,
         allowance: Size,
-        method: str = "edgestitch",
+        method: Literal["edgestitch", "groove", "hand"] = "edgestitch",
         overlap: Size = 0,
         at: Run | None = None,
     ) -> None:
@@ -550,7 +550,7 @@ class MakeVerbs:
         allowance: Size,
         ease: Size = 0,
         press: str = "one side",
-        finish: str = "zigzag",
+        finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
     ) -> None:
         """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
 

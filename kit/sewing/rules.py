@@ -126,17 +126,6 @@ class Seamed:
 
 
 @dataclass(frozen=True)
-class RightSideOut:
-    """Each piece of the runs of these fields is right side out; told once of a piece."""
-
-    of: tuple[str, ...]
-
-    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        once = {run.piece: run for name in self.of for run in _row(getattr(operation, name))}
-        return (Case(name not in state.inside_out, run) for name, run in once.items())
-
-
-@dataclass(frozen=True)
 class Pressed:
     """No seam along a field's runs waits for the iron."""
 

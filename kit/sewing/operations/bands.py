@@ -8,93 +8,153 @@ set on before its ends are stitched.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from typing import Any
 
-from kit.diagnostic import Diagnostic, measured, message, named_edge, titled
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Path
-from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, closings, shown, taken
+from kit.sewing.fields import Asked, fixed, meets, read_by, row, runs, size, width, word
+from kit.sewing.operation import Operation, Say, operation, shown
 from kit.sewing.operations.drawn import fits
-from kit.sewing.operations.places import (
-    alike,
-    beside,
-    facts_of,
-    part,
-    raw_beside,
-    refuse,
-    sewn_length,
-    without_end,
-)
-from kit.sewing.operations.seams import unjoined
-from kit.sewing.operations.turned import SeamToTurn, turned_facts
-from kit.sewing.outcome import Closing, Effect, Fact
-from kit.sewing.reading import Reader, Runs, in_call, read_size, read_width
+from kit.sewing.operations.joined import unjoined
+from kit.sewing.operations.places import alike_of, beside, part, raw_beside, sewn_length, without_end
+from kit.sewing.operations.turned import SeamToTurn, right_side_out
+from kit.sewing.outcome import Effect
+from kit.sewing.reading import in_call
+from kit.sewing.rules import Asking, Case, First, Of, Rule, in_a_row
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
-from kit.sewing.spans import neighbours, path_of, run_length
+from kit.sewing.spans import neighbours, path_of, run_length, sides_of
 from kit.sewing.state import State
-from kit.sewing.verb import verb
-from kit.units import Size
+
+AGREE = 2.0
+"""mm by which the inner edge of a band may differ from its outer one."""
 
 
-@dataclass(frozen=True, kw_only=True)
+# ---- what reaches beyond --------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class Beyond:
+    """What of a band reaches beyond the garment's edge: the `size` mm next to its end `at`."""
+
+    at: Run
+    size: float
+
+    def off(self, cut: Cut, run: Run, twins: bool = False) -> tuple[Run, ...]:
+        """A long edge of the band without it; with `twins` it lies on every piece at the end of that name."""
+        at = replace(self.at, piece=run.piece) if twins else self.at
+        return without_end(cut, run, at, self.size)
+
+
+def _overlap() -> Any:
+    """How far a band reaches beyond the garment's edge."""
+    return size(default=0, fills={"beyond": "length"})
+
+
+def _at() -> Any:
+    """The end it does so at."""
+    return read_by(_beyond, "Run | None", default=None, held=None)
+
+
+def _beyond(given: Any, asked: Asked, name: str) -> Beyond | None:
+    size, cut = asked.read["overlap"], asked.reader.cut
+    if given is None and size == 0:
+        return None
+    if given is None or size == 0:
+        raise KitError(
+            "an overlap needs the end it lies at, and the end an overlap.",
+            where=asked.where,
+            do="Write both: overlap=3 * cm, at=waistband.end.",
+        )
+    (run, *more) = asked.reader.runs(given, asked.at(name))
+    if more:
+        raise KitError("the overlap lies at one end.", where=asked.where, do="Name one end: at=waistband.end.")
+    for edge in (cut.piece(run.piece).edge(name) for name in neighbours(cut.piece(run.piece), run.edges)):
+        if size >= edge.path.length:
+            says = {"size": measured(size), "edge": named_edge(edge), "length": measured(edge.path.length)}
+            raise KitError(
+                message("refusal.overlap_long", **says),
+                where=in_call(asked.where),
+                do=message("refusal.overlap_long_do"),
+            )
+    return Beyond(run, size)
+
+
+def _corner(asked: Asked) -> tuple[Run, ...]:
+    """The short parts beside an end that reaches beyond, which its row carries on along, on every piece of the band."""
+    beyond = asked.read["at"]
+    if beyond is None:
+        return ()
+    sewn = {edge for run in asked.read.get("a", ()) for edge in run.edges}
+    found = [run for run in beside(asked.reader.cut, beyond.at, beyond.size) if run.edges[0] not in sewn]
+    others = dict.fromkeys(run.piece for run in asked.read.get("b", ()))
+    return (*found, *(replace(run, piece=piece) for piece in others for run in found))
+
+
+# ---- its ends -------------------------------------------------------------------------------------------------
+
+
+@operation
 class SeamBand(SeamToTurn):
-    """Outer and inner band seamed along their upper edge and ends, to be turned."""
+    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
 
-    kind: ClassVar[str] = "seam_band"
+    Example::
 
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("seam_band.why", {}), Sentence("seam_to_turn.why", {}))
+        make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)
+    """
+
+    kind = "seam_band"
+    why = ("why", "seam_to_turn.why")
+
+    a: tuple[Run, ...] = meets("b", argument="outer", fills={"edge": "edge"})
+    b: tuple[Run, ...] = meets("a", argument="inner")
+    gap: tuple[float, float] | None = fixed(None)
+    ease: float = fixed(0.0)
+    overlap: float = _overlap()
+    at: Beyond | None = _at()
+
+    @classmethod
+    def made(cls, asked: Asked) -> SeamBand:
+        return cls(**asked.read | {"extra": _corner(asked)})
 
 
-@dataclass(frozen=True, kw_only=True)
+@operation
 class BandEnds(Operation):
-    """The ends of a band folded lengthwise right sides together, each stitched across, and with `extra` along the
-    part that reaches beyond the garment."""
+    """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
+    end `at`.
 
-    kind: ClassVar[str] = "band_ends"
-    seam_class: ClassVar[str] = "1"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "scissors", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
+    Example::
 
-    ends: tuple[Run, ...]
-    allowance: float
-    extra: tuple[Run, ...] = ()
+        make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
+                       overlap=3 * cm, at=waistband.end)
+    """
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.ends + self.extra
+    kind = "band_ends"
+    seam_class = "1"
+    cautions = ("needle", "scissors", "iron")
+    tools = ("machine", "pins", "iron", "scissors")
+    says = ("fold", "sew", Say("extra", lambda band: bool(band.extra)), "trim", alike_of("ends"))
+    why = ("why",)
+    gives = (Of("end_stitched", "ends"),)
+    wanted = (Of("turned_out", "ends", each="piece"),)
+    rules = (Rule(Of("turned_out", "ends", each="piece"), "turned_already", holds=False, tells=("piece",), each=True),)
 
-    def _pieces(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(run.piece for run in self.ends))
-
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
+    ends: tuple[Run, ...] = runs(closes="sewn", takes="allowance", fills={"pieces": "piece", "edge": "edge"})
+    allowance: float = width()
+    overlap: float = _overlap()
+    at: Beyond | None = _at()
+    extra: tuple[Run, ...] = read_by(
+        lambda given, asked, name: _corner(asked), "", way="none", held=(), closes="sewn", takes="allowance"
+    )
 
     def effect(self, pattern: Cut) -> Effect:
-        return Effect(inside_out=self._pieces(), facts=facts_of(pattern, self.ends, "end_stitched"))
-
-    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
-        return turned_facts(self._pieces())
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "pieces": (self._pieces(), "piece"),
-            "edge": (self.ends, "edge"),
-            "allowance": (self.allowance, "allowance"),
-        }
-        keys = ["fold", "sew", *(["extra"] if self.extra else []), "trim"]
-        return (*(Sentence(f"band_ends.{key}", values) for key in keys), *alike(pattern, self.ends))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("band_ends.why", {}),)
+        pieces = tuple(dict.fromkeys(run.piece for run in self.ends))
+        return replace(super().effect(pattern), inside_out=pieces)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self._fold(pattern)
@@ -118,21 +178,6 @@ class BandEnds(Operation):
         one, two = ends.values()
         return Path.line(one.at(one.length / 2), two.at(two.length / 2))
 
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = []
-        for run in self.ends:
-            if ("turned_out", run.piece) in state.facts:
-                found.append(
-                    refuse(
-                        pattern,
-                        run,
-                        "turned_already",
-                        message("sewing_trouble.turned_already", piece=titled(pattern.piece(run.piece).title)),
-                        message("sewing_trouble.turned_already_do"),
-                    )
-                )
-        return tuple(found)
-
 
 def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:
     """What of a run is still to be seen where it was, once the cloth to the right of `fold` is folded over."""
@@ -150,178 +195,17 @@ def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:
     return part(pattern, run, 0.0, size / 2) if left(1.0) else part(pattern, run, size / 2, size)
 
 
-@dataclass(frozen=True, kw_only=True)
+# ---- set on ---------------------------------------------------------------------------------------------------
+
+
+def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
+    """The garment's edge ends at finished lines."""
+    raw = None if unjoined(state, pattern, made.b) else raw_beside(state, pattern, made.b)
+    return () if raw is None else (Case(False, raw),)
+
+
+@operation
 class SetBand(Operation):
-    """The lower edge of a band (`a`, without what reaches beyond) sewn to the garment's edge `b`, right sides
-    together, both allowances pressed into the band. `ease` mm by which all of `b` is longer on purpose."""
-
-    kind: ClassVar[str] = "set_band"
-    seam_class: ClassVar[str] = "1"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "scissors", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron", "scissors")
-    crosses: ClassVar[bool] = True
-
-    a: tuple[Run, ...]
-    b: tuple[Run, ...]
-    allowance: float
-    ease: float = 0.0
-    beyond: float = 0.0
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.a + self.b
-
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        return tuple((one, other) for one in self.a for other in self.b)
-
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
-
-    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
-        return tuple((run.piece, "band", "") for run in self.a)
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=facts_of(pattern, self.a, "band_set"), faced=self.a + self.b)
-
-    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
-        return facts_of(pattern, self.a, "band_closed")
-
-    def minutes(self, pattern: Cut) -> float:
-        return 8.0 + 15.0 * sewn_length(pattern, self.a) / 1000
-
-    def _bands(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(run.piece for run in self.a))
-
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        values: dict[str, tuple[object, str]] = {
-            "band": (self._bands(), "piece"),
-            "edge": (self.b, "place"),
-            "allowance": (self.allowance, "allowance"),
-            "ease": (self.ease, "length"),
-            "beyond": (self.beyond, "length"),
-        }
-        keys = ["pin", "ends_beyond" if self.beyond > 0 else "match"]
-        keys += ["ease"] if self.ease > 0 else []
-        keys += ["sew", "trim", "press"]
-        return (*(Sentence(f"set_band.{key}", values) for key in keys), *alike(pattern, self.a))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("set_band.why", {}),)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
-        return (
-            Scene(
-                layers=(
-                    Layer(garment, up="right"),
-                    Layer(band, up="wrong", on=garment, how="together"),
-                ),
-                rows=(Row(garment),),
-                focus=garment,
-                pins=(garment,),
-                section=section.band_set(),
-            ),
-        )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        rows = unjoined(state, pattern, self.b)
-        raw = None if rows else raw_beside(state, pattern, self.b)
-        if raw is not None:
-            rows = (
-                refuse(
-                    pattern,
-                    raw,
-                    "band_end_raw",
-                    message("sewing_trouble.band_end_raw", place=placed(pattern, raw)),
-                    message("sewing_trouble.band_end_raw_do"),
-                ),
-            )
-        return rows + fits(state, pattern, self.a, self.b, self.ease, "band_length")
-
-
-def end_of(reader: Reader, at: Run | None, overlap: Size, where: str) -> tuple[Run | None, float]:
-    """The end beyond which a band reaches, and how far."""
-    size = read_size(overlap, f"{where}, overlap")
-    if at is None and size == 0:
-        return None, 0.0
-    if at is None or size == 0:
-        raise KitError(
-            "an overlap needs the end it lies at, and the end an overlap.",
-            where=where,
-            do="Write both: overlap=3 * cm, at=waistband.end.",
-        )
-    (run, *more) = reader.runs(at, f"{where}, at")
-    if more:
-        raise KitError("the overlap lies at one end.", where=where, do="Name one end: at=waistband.end.")
-    for name in neighbours(reader.cut.piece(run.piece), run.edges):
-        long = reader.cut.piece(run.piece).edge(name).path.length
-        if size >= long:
-            raise KitError(
-                message("refusal.overlap_long", size=measured(size), edge=named_edge(name), length=measured(long)),
-                where=in_call(where),
-                do=message("refusal.overlap_long_do"),
-            )
-    return run, size
-
-
-@verb
-def seam_band(
-    reader: Reader, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None
-) -> SeamBand:
-    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
-
-    Example::
-
-        make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)
-    """
-    where = "seam band"
-    a, b = reader.pair(outer, inner, where)
-    end, size = end_of(reader, at, overlap, where)
-    extra: tuple[Run, ...] = ()
-    if end is not None:
-        named = {name for run in a for name in run.edges}
-        lower = [run for run in beside(reader.cut, end, size) if run.edges[0] not in named]
-        others = tuple(dict.fromkeys(run.piece for run in b))
-        twins = [Run(piece, run.edges, run.side, run.start, run.end) for piece in others for run in lower]
-        extra = (*lower, *twins)
-    width = read_width(allowance, f"{where}, allowance")
-    return SeamBand(a=a, b=b, allowance=width, extra=extra, gap=None, press="one side")
-
-
-@verb
-def band_ends(reader: Reader, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> BandEnds:
-    """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
-    end `at`.
-
-    Example::
-
-        make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
-                       overlap=3 * cm, at=waistband.end)
-    """
-    where = "band ends"
-    runs = reader.runs(ends, where)
-    end, size = end_of(reader, at, overlap, where)
-    return BandEnds(
-        ends=runs,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        extra=beside(reader.cut, end, size) if end is not None else (),
-    )
-
-
-@verb
-def set_band(
-    reader: Reader,
-    band: Runs,
-    to: Runs,
-    *,
-    allowance: Size,
-    ease: Size = 0,
-    overlap: Size = 0,
-    at: Run | None = None,
-) -> SetBand:
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
     is how much longer the garment's edge is in all.
 
@@ -329,13 +213,170 @@ def set_band(
 
         make.set_band(band.neck, [front.neck, back.neck], allowance=1 * cm)
     """
-    where = "set band"
-    a, b = reader.pair(band, to, where)
-    end, size = end_of(reader, at, overlap, where)
-    return SetBand(
-        a=tuple(cut for run in a for cut in without_end(reader.cut, run, end, size)),
-        b=b,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        ease=read_size(ease, f"{where}, ease", 3000.0),
-        beyond=size,
+
+    # a is the band's edge without what reaches beyond; both allowances are pressed into the band
+    kind = "set_band"
+    seam_class = "1"
+    cautions = ("needle", "scissors", "iron")
+    tools = ("machine", "pins", "iron", "scissors")
+    crosses = True
+    says = (
+        "pin",
+        Say("ends_beyond", lambda band: band.overlap > 0),
+        Say("match", lambda band: band.overlap == 0),
+        Say("ease", lambda band: band.ease > 0),
+        "sew",
+        "trim",
+        "press",
+        alike_of("a"),
     )
+    why = ("why",)
+    gives = (Of("band_set", "a"),)
+    wanted = (Of("band_closed", "a"),)
+    rules = (in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), *fits("band_length"))
+
+    a: tuple[Run, ...] = meets(
+        "b",
+        argument="band",
+        closes="sewn",
+        takes="allowance",
+        becomes="faced",
+        role="band",
+        fills={"band": "piece"},
+    )
+    b: tuple[Run, ...] = meets(
+        "a", argument="to", closes="sewn", takes="allowance", becomes="faced", fills={"edge": "place"}
+    )
+    allowance: float = width()
+    ease: float = size(default=0, most=3000.0, fills="length")
+    overlap: float = _overlap()
+    at: Beyond | None = _at()
+
+    @classmethod
+    def made(cls, asked: Asked) -> SetBand:
+        return cls(**asked.read | {"a": _shorter(asked, "a")})
+
+    @property
+    def joins(self) -> tuple[tuple[Run, Run], ...]:
+        return tuple((one, other) for one in self.a for other in self.b)
+
+    def minutes(self, pattern: Cut) -> float:
+        return 8.0 + 15.0 * sewn_length(pattern, self.a) / 1000
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
+        return (
+            Scene(
+                layers=(Layer(garment, up="right"), Layer(band, up="wrong", on=garment, how="together")),
+                rows=(Row(garment),),
+                focus=garment,
+                pins=(garment,),
+                section=section.band_set(),
+            ),
+        )
+
+
+def _shorter(asked: Asked, name: str, twins: bool = False) -> tuple[Run, ...]:
+    """The runs of a field without what reaches beyond the garment."""
+    beyond: Beyond | None = asked.read["at"]
+    if beyond is None:
+        return asked.read[name]
+    return tuple(kept for run in asked.read[name] for kept in beyond.off(asked.reader.cut, run, twins))
+
+
+# ---- closed ---------------------------------------------------------------------------------------------------
+
+
+def _seamed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+    """The inner band hangs on the outer one."""
+    for run in made.inner:
+        for side in sides_of(pattern, run):
+            others = [
+                [(other.piece, half) for half in sides_of(pattern, other)]
+                for other in made.over
+                if other.piece != run.piece
+            ]
+            yield Case(all(any(state.joined((run.piece, side), part) for part in halves) for halves in others), run)
+
+
+def _ends_closed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+    """Nothing beside the inner edge is raw any more."""
+    for run in made.inner:
+        piece = pattern.piece(run.piece)
+        for side in sides_of(pattern, run):
+            for name in neighbours(piece, run.edges):
+                if name != piece.fold:
+                    yield Case(not state.raw(piece, side, name), Run(run.piece, (name,), side))
+
+
+def _as_long(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
+    off = sewn_length(pattern, made.inner) - sewn_length(pattern, made.over)
+    if abs(off) > AGREE:
+        yield "longer" if off > 0 else "shorter", Case(False, made.inner[0], amount=abs(off))
+
+
+@operation
+class CloseBand(Operation):
+    """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
+    inner piece, where it is two) at which the overlap lies.
+
+    Example::
+
+        make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+    """
+
+    # "edgestitch"ed or stitched in the "groove" of the seam from the right side, or slip stitched by "hand"
+    kind = "close_band"
+    seam_class = "2"
+    cautions = ("needle", "iron")
+    tools = ("machine", "pins", "iron", "hand_needle")
+    crosses = True
+    says = ("turn", "pin", "{method}", alike_of("inner"))
+    why = ("why",)
+    gives = (Of("band_closed", "over"),)
+    rules = (
+        Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
+        right_side_out("inner", "over"),
+        Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),
+        Rule(Asking(_ends_closed), "band_end_open", tells=("edge", "piece")),
+        *(
+            Rule(
+                First(_as_long, way),
+                "band_inner_length",
+                says=f"band_inner_{way}",
+                do="band_inner_do",
+                tells=("place", "amount"),
+            )
+            for way in ("longer", "shorter")
+        ),
+    )
+
+    inner: tuple[Run, ...] = row(closes="faced", takes="allowance", fills={"edge": "place"})
+    over: tuple[Run, ...] = row()
+    allowance: float = width()
+    method: str = word(("edgestitch", "groove", "hand"), default="edgestitch")
+    overlap: float = _overlap()
+    at: Beyond | None = _at()
+
+    @classmethod
+    def made(cls, asked: Asked) -> CloseBand:
+        return cls(**asked.read | {name: _shorter(asked, name, twins=True) for name in ("inner", "over")})
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.inner
+
+    def minutes(self, pattern: Cut) -> float:
+        return 6.0 + (40.0 if self.method == "hand" else 12.0) * sewn_length(pattern, self.inner) / 1000
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.inner[-1])
+        row = Row(run, style="hand") if self.method == "hand" else Row(run, inset=2.0)
+        return (
+            Scene(
+                layers=(Layer(run, up="right"),),
+                rows=(row,),
+                focus=run,
+                pins=(run,),
+                section=section.band_closed(stitched=self.method != "hand"),
+            ),
+        )

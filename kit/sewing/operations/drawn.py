@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import Diagnostic, measured, message, per_cent
+from collections.abc import Iterator
+from typing import Any
+
+from kit.diagnostic import measured, per_cent
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operations.places import facts_of, refuse, sewn_length
+from kit.sewing.operations.places import facts_of, sewn_length
+from kit.sewing.rules import Case, First, Rule
 from kit.sewing.run import Run
 from kit.sewing.spans import sides_of
 from kit.sewing.state import State
@@ -29,60 +32,37 @@ def as_drawn(state: State, pattern: Cut, run: Run) -> float:
     return total
 
 
-def fits(
-    state: State, pattern: Cut, to: tuple[Run, ...], runs: tuple[Run, ...], ease: float, code: str
-) -> tuple[Diagnostic, ...]:
-    """What speaks against sewing `runs` to `to` when they are `ease` mm longer in all."""
-    wanted = sewn_length(pattern, to)
-    flat = sewn_length(pattern, runs)
-    drawn = sum(as_drawn(state, pattern, run) for run in runs)
+def _misfit(made: Any, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
+    """What speaks against sewing the runs `b` to `a` when they are `ease` mm longer in all: another length, or fullness
+    that nothing has drawn in yet."""
+    wanted, flat = sewn_length(pattern, made.a), sewn_length(pattern, made.b)
+    drawn = sum(as_drawn(state, pattern, run) for run in made.b)
     slack = max(AGREE, 0.02 * wanted) if drawn != flat else AGREE
-    first = runs[0]
     if drawn < flat - AGREE and abs(drawn - wanted) <= slack:
-        return ()
-    if abs(flat - wanted - ease) > AGREE:
-        off = drawn - wanted - (ease if drawn == flat else 0.0)
-        key = f"fits_{'longer' if off > 0 else 'shorter'}{'_with_ease' if ease else ''}"
-        return (
-            refuse(
-                pattern,
-                to[0],
-                code,
-                message(
-                    f"sewing_trouble.{key}",
-                    place=placed(pattern, to[0]),
-                    wanted=measured(wanted),
-                    amount=measured(abs(off)),
-                ),
-                message("sewing_trouble.fits_do"),
-                abs(off),
-            ),
-        )
-    share = ease / wanted if wanted else 0.0
+        return
+    if abs(flat - wanted - made.ease) > AGREE:
+        off = drawn - wanted - (made.ease if drawn == flat else 0.0)
+        key = f"fits_{'longer' if off > 0 else 'shorter'}{'_with_ease' if made.ease else ''}"
+        yield key, Case(False, made.a[0], amount=abs(off), values={"wanted": measured(wanted)})
+    share = made.ease / wanted if wanted else 0.0
     eased = all(
         any((what, *fact[1:]) in state.facts for what in ("eased", "gathered"))
-        for fact in facts_of(pattern, runs, "eased")
+        for fact in facts_of(pattern, made.b, "eased")
     )
-    if share > EASED:
-        return (
-            refuse(
-                pattern,
-                first,
-                "not_gathered_yet",
-                message("sewing_trouble.not_gathered_yet", place=placed(pattern, first), share=per_cent(share)),
-                message("sewing_trouble.not_gathered_yet_do"),
-                ease,
-            ),
-        )
-    if share > PINNED and not eased:
-        return (
-            refuse(
-                pattern,
-                first,
-                "not_eased_yet",
-                message("sewing_trouble.not_eased_yet", place=placed(pattern, first), ease=measured(ease)),
-                message("sewing_trouble.not_eased_yet_do"),
-                ease,
-            ),
-        )
-    return ()
+    kind = "not_gathered_yet" if share > EASED else "not_eased_yet" if share > PINNED and not eased else ""
+    if kind:
+        values = {"share": per_cent(share), "ease": measured(made.ease)}
+        yield kind, Case(False, made.b[0], amount=made.ease, values=values)
+
+
+def fits(code: str) -> tuple[Rule, ...]:
+    """The rules that the runs `b` of an operation fit its runs `a`; `code` is told where their lengths differ."""
+    lengths = [f"fits_{way}{ease}" for way in ("longer", "shorter") for ease in ("", "_with_ease")]
+    return (
+        *(Rule(First(_misfit, key), code, says=key, do="fits_do", tells=_LENGTHS) for key in lengths),
+        Rule(First(_misfit, "not_gathered_yet"), "not_gathered_yet", tells=("place", "share")),
+        Rule(First(_misfit, "not_eased_yet"), "not_eased_yet", tells=("place", "ease")),
+    )
+
+
+_LENGTHS = ("place", "wanted", "amount")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import ClassVar
 
 from kit.diagnostic import Diagnostic, message
@@ -194,16 +193,17 @@ class AttachFacing(Seam):
     )
     why: ClassVar[Keys] = ("why",)
 
-    a: tuple[Run, ...] = meets("b", argument="facing", closes="sewn", takes="allowance", fills={"facing": "piece"})
-    b: tuple[Run, ...] = meets("a", argument="to", closes="faced", takes="allowance", fills={"edge": "place"})
+    a: tuple[Run, ...] = meets(
+        "b", argument="facing", closes="sewn", takes="allowance", becomes="faced", fills={"facing": "piece"}
+    )
+    b: tuple[Run, ...] = meets(
+        "a", argument="to", closes="faced", takes="allowance", becomes="faced", fills={"edge": "place"}
+    )
     allowance: float = width()
     clip: bool = flag(default=True)
     grade: bool = flag(default=True)
     press: str = fixed("one side")
     ease: float = size(default=0)
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), faced=self.a + self.b)
 
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         return tuple((facing.piece, "facing", garment.piece) for facing, garment in self.joins)

@@ -91,15 +91,11 @@ class Seam(Operation):
     def _match(self, pattern: Cut) -> tuple[Sentence, ...]:
         """What is matched when the two are pinned: only what is there."""
         seams = len(self.a) > 1 or len(self.b) > 1
-        notched = all(
-            any(notch.edge in run.edges for run in runs for notch in pattern.piece(run.piece).notches)
-            for runs in (self.a, self.b)
-        )
         key = {
             (True, True): "match_seams_and_notches",
             (True, False): "match_seams",
             (False, True): "match_notches",
-        }.get((seams, notched), "")
+        }.get((seams, notched(pattern, self.a, self.b)), "")
         return (Sentence(key, {}),) if key else ()
 
     def _ease(self) -> tuple[Sentence, ...]:
@@ -121,6 +117,11 @@ class Seam(Operation):
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         rows = unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
         return (rows or fullness(state, pattern, self)) + super().check(state, pattern)
+
+
+def notched(pattern: Cut, *rows: tuple[Run, ...]) -> bool:
+    """Whether every one of the rows has a notch to match."""
+    return all(any(n.edge in run.edges for run in runs for n in pattern.piece(run.piece).notches) for runs in rows)
 
 
 def pinned(faces: str) -> Telling:

@@ -2,79 +2,88 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import ClassVar
+from collections.abc import Iterable, Iterator
 
-from kit.diagnostic import Diagnostic, measured, message
-from kit.piece.role import PieceRole
+from kit.diagnostic import measured
 from kit.sewing.cut import Cut
-from kit.sewing.named import placed
-from kit.sewing.operation import Sentence, both_sides, closings, shown, taken
-from kit.sewing.operations.places import facts_of, is_ring, lacking, refuse
-from kit.sewing.operations.seams import Seam
-from kit.sewing.outcome import Closing
-from kit.sewing.reading import FINISHES, Reader, Runs, read_size, read_width, read_word
+from kit.sewing.fields import meets, size, width, word
+from kit.sewing.operation import Say, Sentence, both, operation, shown
+from kit.sewing.operations.joined import Seam, fullness, notched, pressing, unjoined
+from kit.sewing.operations.places import Ring, facts_of, lacking
+from kit.sewing.reading import FINISHES
+from kit.sewing.rules import Asking, Case, Rule
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
 from kit.sewing.state import State
-from kit.sewing.verb import verb
-from kit.units import Size
 
 
-@dataclass(frozen=True, kw_only=True)
+def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
+    return sleeve.told(("pin_notched" if notched(pattern, sleeve.a, sleeve.b) else "pin",), pattern)
+
+
+def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]:
+    """A cap that is longer has its ease stitching, or the seam itself has been refused for want of it."""
+    rows = unjoined(state, pattern, sleeve.a) + unjoined(state, pattern, sleeve.b)
+    ready = any(not lacking(state, facts_of(pattern, sleeve.a, what)) for what in ("eased", "gathered"))
+    told = not rows and any(each.code.endswith("ed_yet") for each in fullness(state, pattern, sleeve))
+    yield Case(ready or told, sleeve.a[0], amount=sleeve.ease, values={"ease": measured(sleeve.ease)})
+
+
+@operation
 class SetInSleeve(Seam):
-    """The cap `a` of a closed sleeve sewn into the closed armhole `b`. `ease` mm by which the cap is longer, on each
-    half: drawn in by ease stitching first."""
+    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
 
-    kind: ClassVar[str] = "set_in_sleeve"
-    seam_class: ClassVar[str] = "1.01"
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "pins", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "pins", "iron")
+    Example::
 
-    allowance: float
-    finish: str = "zigzag"
+        cap = sleeve.back_cap + sleeve.front_cap
+        make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)
+    """
 
-    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
-        return tuple((run.piece, "sleeve", "") for run in self.a)
+    kind = "set_in_sleeve"
+    seam_class = "1.01"
+    cautions = ("needle", "pins", "iron")
+    tools = ("machine", "pins", "iron")
+    says = (
+        "place",
+        _pinned,
+        Say("ease", lambda sleeve: sleeve.ease > 0),
+        "sew",
+        Say("finish", lambda sleeve: sleeve.finish != "none"),
+        "press",
+        both("b"),
+    )
+    why = ("why",)
+    rules = (
+        Rule(Ring("a"), "sleeve_no_ring"),
+        Rule(Ring("b"), "armhole_no_ring"),
+        Rule(
+            Asking(_drawn_in),
+            "not_eased_yet",
+            says="cap_not_eased",
+            do="cap_not_eased_do",
+            tells=("ease",),
+            when=lambda sleeve: sleeve.ease > 0,
+        ),
+    )
 
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.runs(), "sewn")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
+    a: tuple[Run, ...] = meets(
+        "b", argument="cap", closes="sewn", takes="allowance", role="sleeve", fills={"sleeve": "piece"}
+    )
+    b: tuple[Run, ...] = meets("a", argument="armhole", closes="sewn", takes="allowance", fills={"edge": "place"})
+    allowance: float = width()
+    ease: float = size(default=0, fills="length")
+    press: str = pressing(default="one side")
+    finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
 
     def minutes(self, pattern: Cut) -> float:
         return 40.0
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        sleeve, _ = self._names()
-        values: dict[str, tuple[object, str]] = {
-            "sleeve": (sleeve, "piece"),
-            "edge": (self.b, "place"),
-            "ease": (self.ease, "length"),
-            "allowance": (self.allowance, "allowance"),
-            "finish": (f"finish.{self.finish}", "word"),
-        }
-        notched = all(
-            any(notch.edge in run.edges for run in runs for notch in pattern.piece(run.piece).notches)
-            for runs in (self.a, self.b)
-        )
-        keys = ["place", "pin_notched" if notched else "pin"]
-        keys += ["ease"] if self.ease > 0 else []
-        keys += ["sew", *(["finish"] if self.finish != "none" else []), "press"]
-        return (*(Sentence(f"set_in_sleeve.{key}", values) for key in keys), *both_sides(pattern, self.b))
-
-    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
-        return (Sentence("set_in_sleeve.why", {}),)
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         cap, hole = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        drawn = (Row(cap, inset=-3.0, style="gather"),) if self.ease > 0 else ()
         return (
-            Scene(
-                layers=(Layer(cap, up="wrong"),),
-                rows=(Row(cap, inset=-3.0, style="gather"),) if self.ease > 0 else (),
-                focus=cap,
-            ),
+            Scene(layers=(Layer(cap, up="wrong"),), rows=drawn, focus=cap),
             Scene(
                 layers=(Layer(hole, up="wrong"),),
                 rows=(Row(hole),),
@@ -83,63 +92,3 @@ class SetInSleeve(Seam):
                 section=section.sleeve_set(),
             ),
         )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = list(super().check(state, pattern))
-        for runs, code in ((self.a, "sleeve_no_ring"), (self.b, "armhole_no_ring")):
-            if not is_ring(state, pattern, runs):
-                found.append(
-                    refuse(
-                        pattern,
-                        runs[0],
-                        code,
-                        message(f"sewing_trouble.{code}", place=placed(pattern, runs[0])),
-                        message(f"sewing_trouble.{code}_do"),
-                    )
-                )
-        codes = {trouble.code for trouble in found}
-        ready = not lacking(state, facts_of(pattern, self.a, "eased")) or not lacking(
-            state, facts_of(pattern, self.a, "gathered")
-        )
-        if self.ease > 0 and not ready and not codes & {"not_eased_yet", "not_gathered_yet"}:
-            found.append(
-                refuse(
-                    pattern,
-                    self.a[0],
-                    "not_eased_yet",
-                    message("sewing_trouble.cap_not_eased", ease=measured(self.ease)),
-                    message("sewing_trouble.cap_not_eased_do"),
-                    self.ease,
-                )
-            )
-        return tuple(found)
-
-
-@verb
-def set_in_sleeve(
-    reader: Reader,
-    cap: Runs,
-    armhole: Runs,
-    *,
-    allowance: Size,
-    ease: Size = 0,
-    press: str = "one side",
-    finish: str = "zigzag",
-) -> SetInSleeve:
-    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
-
-    Example::
-
-        cap = sleeve.back_cap + sleeve.front_cap
-        make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)
-    """
-    where = "set in sleeve"
-    a, b = reader.pair(cap, armhole, where)
-    return SetInSleeve(
-        a=a,
-        b=b,
-        allowance=read_width(allowance, f"{where}, allowance"),
-        ease=read_size(ease, f"{where}, ease"),
-        press=reader.pressing(press, a + b, where),
-        finish=read_word(finish, FINISHES, "finish", where),
-    )

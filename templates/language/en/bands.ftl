@@ -16,3 +16,10 @@ set_band-sew = Stitch { $allowance } from the edge.
 set_band-trim = Trim the allowances, that of { $band } narrower, and clip the curves.
 set_band-press = Press both allowances into { $band }.
 set_band-why = The allowances fill the band and are shut in when it is closed; they never lie on the garment, where they would press through.
+
+close_band-turn = Turn { $edge } under by { $allowance } and press.
+close_band-pin = Lay its fold over the seam, just past the stitches, and pin or baste.
+close_band-edgestitch = Edgestitch from the right side through all layers, catching the fold underneath.
+close_band-groove = From the right side stitch in the groove of the seam, catching the fold underneath.
+close_band-hand = Slip stitch the fold to the stitches by hand.
+close_band-why = Laid a hair past the seam, the fold is surely caught by a row sewn from the other side.

@@ -16,3 +16,10 @@ set_band-sew = Piquer à { $allowance } du bord.
 set_band-trim = Recouper les marges, celle de la bande ({ $band }) plus étroite, et cranter les courbes.
 set_band-press = Repasser les deux marges vers l’intérieur de la bande ({ $band }).
 set_band-why = Les marges remplissent la bande et y sont enfermées quand on la ferme ; elles ne reposent jamais sur le vêtement, où elles marqueraient.
+
+close_band-turn = Replier la marge de { $allowance } sur l’envers et repasser : { $edge }.
+close_band-pin = Poser le pli par-dessus la couture, juste au-delà des points, et épingler ou bâtir.
+close_band-edgestitch = Surpiquer au ras sur l’endroit, à travers toutes les épaisseurs, en prenant le pli de dessous.
+close_band-groove = Sur l’endroit, piquer dans le sillon de la couture en prenant le pli de dessous.
+close_band-hand = Coudre le pli sur les points de la couture, à la main, au point coulé.
+close_band-why = Posé un rien au-delà de la couture, le pli est sûrement pris par la piqûre faite de l’autre côté.
