@@ -241,6 +241,24 @@ class BenchVerbs:
 
             facing.face(front.neck, depth=6 * cm, ends=("centre", "shoulder"))"""
 
+    def fastener(
+        self,
+        name: str,
+        point: PaperPoint,
+        *,
+        kind: Literal["hook", "bar", "eye", "snap", "socket", "eyelet"],
+        size: Size = ...,
+        toward: str | PaperLine | None = None,
+        said: str = "",
+    ) -> None:
+        """A hook, the bar or eye it goes into, a "snap" (its ball half) or its "socket", an eyelet: marked and printed as
+        what it is, its middle at the point. Hooks and eyes point `toward` an edge, the nearest where none is named, and a
+        bar lies along it, each `size` long. `make.fasteners(...)` and `make.eyelets(...)` sew them on.
+
+        Example::
+
+            front.fastener("hook", front.neck_point.into(2 * cm), kind="hook", toward="neck")"""
+
     def finish_corner(
         self,
         first: str | PaperLine,

@@ -1,7 +1,8 @@
 """How marks, pleats and tucks are drawn: on the printed piece, and in the pictures of drafting steps.
 
 A drill mark is a small circle with a cross, a buttonhole a slit with a bar at each end, a placement the outline of
-what is laid there, an opening two ticks across its edge. A pleat shows its two lines, its fold, and arrows across it
+what is laid there, an opening two ticks across its edge; hooks, bars, eyes, snaps and eyelets are drawn as what they
+are. A pleat shows its two lines, its fold, and arrows across it
 in the direction it is laid; a tuck shows its two rows of stitching in place of the lines.
 """
 
@@ -12,6 +13,7 @@ from collections.abc import Iterable
 
 from kit.geometry import Arc, Line, Path, Point, Vector
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
+from kit.picture.fastener_signs import ACROSS, SIGNS, sign
 from kit.picture.lettering import upright
 from kit.picture.notes import Note, Places, Standing, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
@@ -36,7 +38,12 @@ def mark_items(piece: Piece, mark: Mark, letters: float) -> list[Item]:
 def signs(mark: Mark, at: Point | None, name: str, letters: float, role: StrokeRole | None = None) -> list[Item]:
     """A mark other than an opening; `role` draws all of it in one ink, as in a step's picture."""
     items: list[Item] = []
-    if mark.path is not None:
+    if mark.kind in SIGNS:
+        line = mark.path or (None if at is None else Path.line(at, at + Vector(1.0, 0.0)))
+        if line is not None:
+            shapes = sign(mark.kind, line, ACROSS * min(letters, 2.0))
+            items += [Stroke(curves, role or "symbol", closed=closed, name=name) for curves, closed in shapes]
+    elif mark.path is not None:
         kinds: dict[str, StrokeRole] = {"buttonhole": "symbol", "placement": "placement"}
         drawn = role or kinds.get(mark.kind, "mark")
         items.append(Stroke(mark.path.curves, drawn, name=name))
@@ -59,7 +66,7 @@ def place_of(piece: Piece, mark: Mark) -> Point | None:
     """Where a point or drill mark lies; on its edge where it has no point of its own."""
     if mark.point is not None:
         return mark.point
-    if mark.kind in ("point", "drill") and piece.has_edge(mark.edge):
+    if mark.kind in ("point", "drill", *SIGNS) and piece.has_edge(mark.edge):
         path = piece.edge(mark.edge).path
         return path.at(min(max(mark.start, 0.0), path.length))
     return None
@@ -75,13 +82,13 @@ def mark_note(piece: Piece, mark: Mark, letters: float) -> Note | None:
         anchor = path.at(path.length / 2) + path.normal_at(path.length / 2) * inward
         return Note(mark.label, anchor, _beside_edge(edge.path, (low + high) / 2, high - low, inward, letters))
     if mark.path is not None:
-        if mark.kind == "buttonhole":
+        if mark.kind == "buttonhole" or mark.kind in SIGNS:
             return Note(mark.label, mark.path.at(mark.path.length / 2), _beside_short(mark.path, letters))
         return Note(mark.label, mark.path.at(mark.path.length / 2), beside(mark.path))
     at = place_of(piece, mark)
     if at is None:
         return None
-    clear = (DRILL_RADIUS * 1.5 if mark.kind == "drill" else 1.0) * letters
+    clear = (DRILL_RADIUS * 1.5 if mark.kind == "drill" else ACROSS / 2 if mark.kind in SIGNS else 1.0) * letters
     return Note(mark.label, at, around(at, clear))
 
 

@@ -1,4 +1,4 @@
-"""Pins, and what is sewn on that is no cut piece: zips, buttons, buttonholes, elastic, cord, binding."""
+"""Pins, and what is sewn on that is no cut piece: zips, buttons, hooks, snaps, eyelets, elastic, cord, binding."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ import math
 from kit.geometry import Arc, Curve, Line, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Fill, Item, Stroke
+from kit.picture.fastener_signs import SIGNS, sign
 from kit.picture.laid import Box, Placed, find, half_motion
 from kit.picture.place import polyline
 from kit.sewing.run import Run
@@ -46,6 +47,10 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         return []
     line = thing.line.moved(half_motion(p, thing.run.side))
     name = f"{thing.kind} on {thing.run.piece}"
+    if thing.kind in SIGNS:
+        shapes = sign(thing.kind, line, thing.width)
+        ground = [Fill(shapes[0][0], "paper", name)] if thing.kind in ("snap", "socket", "eyelet") else []
+        return [*ground, *(Stroke(curves, "symbol", closed=closed, name=name) for curves, closed in shapes)]
     if thing.kind == "button":
         return _button(line.start, thing.width / 2, name)
     if thing.kind == "buttonhole":

@@ -19,7 +19,9 @@ from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.role import EdgeRole, Landmark, PieceRole, Worn, edge_role, landmark, piece_role
 
 GrainKind = Literal["lengthwise", "crosswise", "bias"]
-MarkKind = Literal["line", "point", "opening", "drill", "buttonhole", "placement"]
+MarkKind = Literal[
+    "line", "point", "opening", "drill", "buttonhole", "placement", "hook", "bar", "eye", "snap", "socket", "eyelet"
+]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
 StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_binding"]
@@ -72,8 +74,9 @@ class Notch:
 class Mark:
     """What is drawn inside a piece or across an edge: a line (waistline), a point (tie place), an opening left in an
     edge from `start` to `end`, a drill mark (a point pricked through), a buttonhole (`path` is its slit), a placement
-    (`path` is where another piece, such as a pocket, is laid). A point or drill mark may have its place on `edge` at
-    `start`."""
+    (`path` is where another piece, such as a pocket, is laid), or what fastens the garment: a hook, the bar or eye it
+    goes into (`path` from foot to bend, or along the bar), a snap's ball half or its socket, an eyelet (a point). A
+    point or drill mark may have its place on `edge` at `start`."""
 
     name: str
     kind: MarkKind

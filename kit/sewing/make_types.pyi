@@ -244,9 +244,13 @@ class MakeVerbs:
                            free=hem_facing.upper, turn=6 * mm)"""
 
     def fasteners(
-        self, *places: Place, under: Place | list[Place] | tuple[Place, ...], kind: Literal["snaps", "hooks"] = "snaps"
+        self,
+        *places: Place,
+        under: Place | list[Place] | tuple[Place, ...],
+        kind: Literal["snaps", "hooks", "eyes"] = "snaps",
     ) -> None:
-        """Sew on snaps or hooks: `places` on the overlap, `under` below them.
+        """Sew on "snaps", "hooks" with their bars or, where two edges only meet, hooks with round "eyes": `places` on the
+        overlap, `under` below them.
 
         Example::
 

@@ -15,7 +15,19 @@ from kit.sewing.run import Run
 Face = Literal["right", "wrong"]
 Ink = Literal["new", "old"]
 ThingKind = Literal[
-    "zip", "zip_tape", "button", "buttonhole", "hook", "bar", "snap", "eyelet", "elastic", "cord", "binding"
+    "zip",
+    "zip_tape",
+    "button",
+    "buttonhole",
+    "hook",
+    "bar",
+    "eye",
+    "snap",
+    "socket",
+    "eyelet",
+    "elastic",
+    "cord",
+    "binding",
 ]
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from typing import ClassVar, Literal
+from typing import ClassVar
 
 from kit.diagnostic import Value, measured
 from kit.errors import KitError
-from kit.geometry import Path, Vector
+from kit.geometry import Path, Point, Vector
 from kit.sewing.cut import Cut
 from kit.sewing.facts import place_facts
 from kit.sewing.fields import Asked, flag, width
@@ -17,7 +17,7 @@ from kit.sewing.mark_spot import ground, halves, nearest, spot
 from kit.sewing.operation import Operation, Say, Sentence, both_sides, operation
 from kit.sewing.rules import Asking, Case, First, Of, Rule
 from kit.sewing.run import Place
-from kit.sewing.scene import Layer, Scene, Thing
+from kit.sewing.scene import Face, Layer, Scene, Thing, ThingKind
 from kit.sewing.sections import closures as section
 from kit.sewing.spans import sides_of
 from kit.sewing.state import State
@@ -75,7 +75,7 @@ class OnMarks(Operation):
 
     work: ClassVar[tuple[float, float]]
     notion: ClassVar[str] = ""
-    thing: ClassVar[Literal["button", "buttonhole"]] = "button"
+    thing: ClassVar[ThingKind] = "button"
 
     places: tuple[Place, ...] = marked()
 
@@ -94,16 +94,30 @@ class OnMarks(Operation):
         return self.work[0] + self.work[1] * self.count(pattern)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        base = ground(pattern, self.places[0])
+        return (self._on(pattern, self.places, self.thing),)
+
+    def _on(self, pattern: Cut, places: tuple[Place, ...], kind: ThingKind, up: Face = "right") -> Scene:
+        """The piece of the first of some marks, with what is worked at those of them that lie on its half."""
+        base = ground(pattern, places[0])
         run = replace(base, side=base.side or sides_of(pattern, base)[-1])
         things = []
-        for place in self.places:
+        for place in places:
             at = spot(pattern, place)
             if place.piece != run.piece or place.side not in (None, run.side) or at is None:
                 continue
-            line = place.mark.path if place.mark.path is not None else Path.line(at, at + Vector(self.across, 0.0))
-            things.append(Thing(self.thing, run, line, self.across if self.thing == "button" else 3.0))
-        return (Scene(layers=(Layer(run, up="right"),), things=tuple(things)),)
+            line = place.mark.path if place.mark.path is not None else self._lying(pattern, place, at, kind)
+            things.append(Thing(kind, run, line, 3.0 if kind == "buttonhole" else self.across))
+        return Scene(layers=(Layer(run, up=up),), things=tuple(things))
+
+    def _lying(self, pattern: Cut, place: Place, at: Point, kind: ThingKind) -> Path:
+        """How a thing lies whose mark is a point: a hook towards the nearest edge, a bar along it."""
+        near = nearest(pattern, place)
+        if kind not in ("hook", "eye", "bar") or near is None:
+            return Path.line(at, at + Vector(self.across, 0.0))
+        edge = pattern.piece(place.piece).edge(near[0]).path
+        out = edge.at(near[1]) - at
+        way = edge.tangent_at(near[1]) if kind == "bar" or out.length < 0.1 else out.unit()
+        return Path.line(at - way * (self.across / 2), at + way * (self.across / 2))
 
 
 def _as_marked(buttonholes: Buttonholes, state: State, pattern: Cut) -> Iterator[Case]:

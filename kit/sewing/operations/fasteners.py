@@ -1,23 +1,64 @@
-"""Snaps, hooks and eyelets."""
+"""Snaps, hooks and eyelets.
+
+Fasteners come in pairs, one half at marks of the side that lies over, the other at marks of the side under it; a mark
+drawn as a hook, bar, eye, snap, socket or eyelet is that and nothing else. The order of sewing them on is common
+practice, no source."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
+from typing import ClassVar
 
+from kit.diagnostic import Value, as_value, measured, message
+from kit.errors import KitError
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, word
 from kit.sewing.fields import places as marked
-from kit.sewing.mark_spot import halves, nearest
+from kit.sewing.mark_spot import halves, nearest, spot
 from kit.sewing.operation import operation
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
+from kit.sewing.reading import in_call
 from kit.sewing.rules import Asking, Case, Of, Rule
 from kit.sewing.run import Place
+from kit.sewing.scene import Scene, ThingKind
 from kit.sewing.state import State
+
+_APART = 3.0
+"""mm by which two hooks may lie nearer or farther than their bars (common practice, no source)."""
+_SAYS_WHAT = ("hook", "bar", "eye", "snap", "socket", "eyelet", "buttonhole")  # marks that say what comes there
+
+
+def _as_far_apart(made: Fasteners, state: State, pattern: Cut) -> Iterator[Case]:
+    """Two neighbours on one piece are as far from one another as their partners are: else one side puckers when it
+    is closed."""
+    for (one, two), (a, b) in zip(pairwise(made.places), pairwise(made.under), strict=False):
+        at = [spot(pattern, place) for place in (one, two, a, b)]
+        alike = all(first.piece == second.piece and first.side == second.side for first, second in ((one, two), (a, b)))
+        if alike and all(point is not None for point in at):
+            size, other = at[0].distance(at[1]), at[2].distance(at[3])  # type: ignore[union-attr, arg-type]
+            values = {"size": measured(size), "other": measured(other)}
+            yield Case(abs(size - other) <= _APART, two, amount=abs(size - other), values=values)
+
+
+def _meant_for(places: tuple[Place, ...], kind: str, where: str) -> None:
+    """Raises `KitError` for a mark that says that something else is sewn on there."""
+    for place in places:
+        if place.mark.kind in _SAYS_WHAT and place.mark.kind != kind:
+            values = {
+                name: Value(f"thing.{what}", "word") for name, what in (("is", place.mark.kind), ("wanted", kind))
+            }
+            raise KitError(
+                message("refusal.other_fastener", mark=as_value(place.mark.label), **values),
+                where=in_call(where),
+                do=message("refusal.other_fastener_do", wanted=values["wanted"]),
+            )
 
 
 @operation(verb="fasteners")
 class Fasteners(OnMarks):
-    """Sew on snaps or hooks: `places` on the overlap, `under` below them.
+    """Sew on "snaps", "hooks" with their bars or, where two edges only meet, hooks with round "eyes": `places` on the
+    overlap, `under` below them.
 
     Example::
 
@@ -35,15 +76,28 @@ class Fasteners(OnMarks):
         once("fastener"),
         *early("fastener"),
         Rule(as_many("under"), "fasteners_unequal", tells=("number", "other")),
+        Rule(Asking(_as_far_apart), "fasteners_apart", tells=("place", "size", "other"), do_tells=("amount",)),
     )
     work = (3.0, 6.0)
 
+    kinds: ClassVar[tuple[ThingKind, ThingKind]]
     under: tuple[Place, ...] = marked(by_name=True)
-    of: str = word(("snaps", "hooks"), default="snaps", argument="kind")
+    of: str = word(("snaps", "hooks", "eyes"), default="snaps", argument="kind")
+
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        over, under = _KINDS[asked.read["of"]].kinds
+        _meant_for(asked.read["places"], over, asked.where)
+        _meant_for(asked.read["under"], under, asked.at("under"))
 
     @classmethod
     def made(cls, asked: Asked) -> Fasteners:
-        return (Hooks if asked.read["of"] == "hooks" else Snaps)(**asked.read)
+        return _KINDS[asked.read["of"]](**asked.read)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """The inside of the side that lies over, the outside of the one under it."""
+        over, under = self.kinds
+        return (self._on(pattern, self.places, over, "wrong"), self._on(pattern, self.under, under))
 
 
 @operation(verb="")
@@ -51,15 +105,30 @@ class Snaps(Fasteners):
     """Snap fasteners."""
 
     kind = notion = "snaps"
+    kinds = ("snap", "socket")
     notions = ("thread", "snaps")
 
 
 @operation(verb="")
 class Hooks(Fasteners):
-    """Hooks and eyes."""
+    """Hooks and bars, where one side laps over the other."""
 
     kind = notion = "hooks"
+    kinds = ("hook", "bar")
     notions = ("thread", "hooks")
+
+
+@operation(verb="")
+class Eyes(Fasteners):
+    """Hooks and round eyes, where two edges meet and nothing laps."""
+
+    kind, notion = "eyes", "hooks"
+    kinds = ("hook", "eye")
+    notions = ("thread", "hooks")
+    says = ("first", "second", "close")
+
+
+_KINDS: dict[str, type[Fasteners]] = {"snaps": Snaps, "hooks": Hooks, "eyes": Eyes}
 
 
 def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case]:
@@ -91,4 +160,9 @@ class Eyelets(OnMarks):
     wanted = (Of("eyelet_used", "places"),)
     rules = (once("eyelet"), Rule(Asking(_in_one_layer), "eyelet_late"))
     work = (4.0, 3.0)
+    thing = "eyelet"
     across = 8.0
+
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        _meant_for(asked.read["places"], "eyelet", asked.where)

@@ -1,12 +1,16 @@
 # Sätze von kit/sewing/operations/fasteners.py.
 
-snaps-first = Die flache Hälfte jedes Druckknopfs innen an den Übertritt nähen, nur durch die innere Lage: { $places }.
+snaps-first = Die flache Hälfte jedes Druckknopfs, die mit der Kugel, innen an den Übertritt nähen, nur durch die innere Lage: { $places }.
 snaps-second = Mit Kreide bestreichen, das Kleidungsstück schließen, damit sich die Stelle abdrückt, und die anderen Hälften annähen: { $under }.
 snaps-why = Die Kreide drückt die genaue Stelle ab, sodass die geschlossene Kante flach liegt.
 
 hooks-first = Die Haken innen an den Übertritt nähen, ein wenig von der Kante zurückgesetzt: { $places }.
-hooks-second = Das Kleidungsstück schließen, anzeichnen, wohin die Haken reichen, und die Ösen oder Stege annähen: { $under }.
+hooks-second = Das Kleidungsstück schließen, anzeichnen, wohin die Haken reichen, und die Stege annähen: { $under }.
 hooks-why = Etwas zurückgesetzt bleibt der Haken unsichtbar, und der Übertritt liegt straff.
+eyes-first = Die Haken innen an die eine Kante nähen, den Bogen 2 mm von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen: { $places }.
+eyes-second = Die Ösen innen an die andere Kante nähen, die Schlinge 2 mm darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante: { $under }.
+eyes-close = Einhaken: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
+eyes-why = Um so viel zurückgesetzt, wie die Öse hinausragt, zieht der Haken die beiden Kanten zusammen und bleibt dahinter verborgen.
 
 eyelets-back = Ein Stückchen Einlage aufbügeln oder aufheften, auf der linken Stoffseite hinter: { $places }.
 eyelets-set = An jeder Stelle nach Anleitung des Herstellers eine Öse einschlagen oder ein kleines Knopfloch nähen, nur durch diese eine Lage.

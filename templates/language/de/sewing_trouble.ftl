@@ -95,6 +95,8 @@ sewing_trouble-fasteners_unequal =
        *[other] Oben gibt es { $number } Stellen
     }, unten { $other }.
 sewing_trouble-fasteners_unequal_do = Auf beiden Seiten gleich viele Stellen nennen.
+sewing_trouble-fasteners_apart = { $place } ist { $size } von der Stelle davor entfernt, ihre Gegenstücke auf der anderen Seite liegen aber { $other } auseinander.
+sewing_trouble-fasteners_apart_do = Auf beiden Seiten gleiche Abstände markieren: so geschlossen würden sich dazwischen { $amount } aufwerfen.
 sewing_trouble-eyelet_late = Der Tunnel an { $place } ist schon genäht: eine Öse ginge durch beide Lagen.
 sewing_trouble-eyelet_late_do = Die Ösen setzen, bevor der Tunnel umgeschlagen wird.
 sewing_trouble-staystitched_late = { $place } ist schon genäht; eine Stütznaht hält die offene Kante, bevor sie sich dehnen kann.

@@ -96,6 +96,8 @@ sewing_trouble-fasteners_unequal =
        *[other] there are { $number } places on top
     } and { $other } underneath.
 sewing_trouble-fasteners_unequal_do = Name as many places on either side.
+sewing_trouble-fasteners_apart = the { $place } is { $size } from the one before it, but their partners on the other side are { $other } apart.
+sewing_trouble-fasteners_apart_do = Mark both sides at equal distances: closed like this, { $amount } would pucker between the two.
 sewing_trouble-eyelet_late = the casing at the { $place } is sewn already: an eyelet would go through both its layers.
 sewing_trouble-eyelet_late_do = Set the eyelets before the casing is folded.
 sewing_trouble-staystitched_late = the { $place } is sewn already; staystitching holds the raw edge before it can stretch.

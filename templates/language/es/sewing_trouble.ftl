@@ -97,6 +97,8 @@ sewing_trouble-fasteners_unequal =
        *[other] hay { $number } lugares encima
     } y { $other } debajo.
 sewing_trouble-fasteners_unequal_do = Nombre el mismo número de lugares en los dos lados.
+sewing_trouble-fasteners_apart = «{ $place }» está a { $size } del anterior, pero sus parejas del otro lado están a { $other } una de otra.
+sewing_trouble-fasteners_apart_do = Marque los dos lados a distancias iguales: cerrado así, entre los dos se fruncirían { $amount }.
 sewing_trouble-eyelet_late = la jareta de «{ $place }» ya está cosida: un ojete atravesaría sus dos capas.
 sewing_trouble-eyelet_late_do = Ponga los ojetes antes de doblar la jareta.
 sewing_trouble-staystitched_late = el borde «{ $place }» ya está cosido; la costura de refuerzo sujeta el canto antes de que se dé de sí.

@@ -1,12 +1,16 @@
 # Phrases de kit/sewing/operations/fasteners.py.
 
-snaps-first = Coudre la partie plate de chaque bouton-pression à l’intérieur de la croisure, dans l’épaisseur intérieure seulement : { $places }.
+snaps-first = Coudre la partie plate de chaque bouton-pression, celle à la bille, à l’intérieur de la croisure, dans l’épaisseur intérieure seulement : { $places }.
 snaps-second = La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie : { $under }.
 snaps-why = La craie marque l’endroit exact, si bien que le bord fermé reste à plat.
 
 hooks-first = Coudre les crochets à l’intérieur de la croisure, un peu en retrait du bord : { $places }.
-hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les portes ou les brides : { $under }.
+hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides : { $under }.
 hooks-why = Un peu en retrait, le crochet est caché et la croisure bien tendue.
+eyes-first = Coudre les crochets à l’intérieur d’un bord, la courbe en retrait de 2 mm, par les deux anneaux et sur la tige sous la courbe : { $places }.
+eyes-second = Coudre les portes à l’intérieur de l’autre bord, la boucle dépassant de 2 mm, par les deux anneaux et sur le fil de chaque côté, au bord : { $under }.
+eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
+eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
 eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement : { $places }.
 eyelets-set = Y poser chaque fois un œillet selon la notice du fabricant, ou broder une petite boutonnière, à travers cette seule épaisseur.

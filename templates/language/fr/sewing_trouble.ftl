@@ -94,6 +94,8 @@ sewing_trouble-fasteners_unequal =
        *[other] il y a { $number } emplacements dessus
     } et { $other } dessous.
 sewing_trouble-fasteners_unequal_do = Nommer autant d’emplacements de chaque côté.
+sewing_trouble-fasteners_apart = « { $place } » est à { $size } du précédent, mais leurs vis-à-vis de l’autre côté sont à { $other } l’un de l’autre.
+sewing_trouble-fasteners_apart_do = Marquer les deux côtés à des distances égales : fermé ainsi, { $amount } goderait entre les deux.
 sewing_trouble-eyelet_late = la coulisse est déjà cousue à « { $place } » : un œillet traverserait ses deux épaisseurs.
 sewing_trouble-eyelet_late_do = Poser les œillets avant de plier la coulisse.
 sewing_trouble-staystitched_late = le bord « { $place } » est déjà cousu ; la piqûre de soutien tient le bord brut avant qu’il s’étire.
