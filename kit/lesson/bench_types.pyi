@@ -257,7 +257,7 @@ class BenchVerbs:
 
         Example::
 
-            front.fastener("hook", front.neck_point.into(2 * cm), kind="hook", toward="neck")"""
+            front.fastener("hook", front.shoulder.middle.down(3 * cm), kind="hook", toward="shoulder")"""
 
     def finish_corner(
         self,

@@ -37,7 +37,7 @@ def fastener(
 
     Example::
 
-        front.fastener("hook", front.neck_point.into(2 * cm), kind="hook", toward="neck")
+        front.fastener("hook", front.shoulder.middle.down(3 * cm), kind="hook", toward="shoulder")
     """
     if kind not in KINDS:
         raise KitError(f"'{kind}' is no fastener.", where=bench.where, do=near(str(kind), KINDS))
