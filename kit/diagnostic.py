@@ -36,7 +36,7 @@ class Value(NamedTuple):
     length, allowance, finished (mm, rounded as the trade does for each); exact (mm with two decimals); share (0..1);
     number (decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own
     words, or what is written in code); title (of a piece or strip, within a sentence); piece ((title, side or ""));
-    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); row (of
+    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); landmark (`NamedLandmark`); row (of
     `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name of a body measurement;
     measure_first: as the first word of a sentence); message (`Message`); list, string and parted (of
     `Value`: a, b and c; a, b, c; a; b; c).
@@ -54,12 +54,29 @@ class EdgeName(NamedTuple):
     said: str = ""
 
 
+class NamedLandmark(NamedTuple):
+    """A place along edges by what lies there, as `kit.sewing.legs.Landmark` finds it. `kind`: mark, notch, edge, tip or
+    length; `label` the edge, or what the mark is called. `way`: of a mark of two ends upper, lower or toward the edge
+    `beside`; of a notch double, or number where there are several, counted from the edge `label`; of a tip start or
+    end; of a length of `mm` below, above or from the edge `label`. `side`: the half, where the edges lie on both."""
+
+    kind: str
+    label: EdgeName | str
+    way: str = ""
+    beside: EdgeName = EdgeName("")
+    mm: float = 0.0
+    side: str = ""
+    number: int = 0
+
+
 class NamedPlace(NamedTuple):
-    """Edges of a piece, or what a mark of it is called (a text), on one `side` or on both ("")."""
+    """Edges of a piece, or what a mark of it is called (a text), on one `side` or on both (""); `part`: from one
+    landmark to another of them, or all."""
 
     title: str
     edges: tuple[EdgeName | str, ...]
     side: str = ""
+    part: tuple[NamedLandmark, NamedLandmark] | None = None
 
 
 @dataclass(frozen=True)
@@ -236,6 +253,8 @@ def _plain(value: Value) -> dict[str, Any]:
         return {"value": given.name, "kind": value.kind}
     if isinstance(given, NamedPlace):
         return {"value": _spot(given), "kind": value.kind}
+    if isinstance(given, NamedLandmark):
+        return {"value": _landmark(given), "kind": value.kind}
     if value.kind == "row":
         return {"value": [_spot(each) for each in given], "kind": value.kind}
     return {"value": given, "kind": value.kind}
@@ -243,7 +262,13 @@ def _plain(value: Value) -> dict[str, Any]:
 
 def _spot(spot: NamedPlace) -> dict[str, Any]:
     names = [each.name if isinstance(each, EdgeName) else each for each in spot.edges]
-    return {"piece": spot.title, "edges": names, "side": spot.side}
+    part = {} if spot.part is None else {"part": [_landmark(each) for each in spot.part]}
+    return {"piece": spot.title, "edges": names, "side": spot.side, **part}
+
+
+def _landmark(given: NamedLandmark) -> dict[str, Any]:
+    label = given.label.name if isinstance(given.label, EdgeName) else given.label
+    return {"kind": given.kind, "label": label, "way": given.way, "mm": round(given.mm, 2), "side": given.side}
 
 
 def _keyed(told: Message, system: System) -> str:

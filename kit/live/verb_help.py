@@ -19,7 +19,7 @@ from kit.lesson.bench import VERBS as BENCH
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.sewing.make import VERBS as OPERATIONS
-from kit.sewing.run import PieceHandle, Run
+from kit.sewing.run import Edges, PieceHandle
 from kit.units import Length
 
 Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", "mark", "fold", "cut strip", "length"]
@@ -32,7 +32,7 @@ _WITH_METHODS: dict[str, type] = {
     "point": PaperPoint,
     "strip": BenchStrip,
     "cut piece": PieceHandle,
-    "edges": Run,
+    "edges": Edges,
 }
 _NOT_WRITTEN = frozenset({"lay_dart", "freeze"})  # the kit itself writes these, no lesson
 _GIVES: dict[str, Kind] = {
@@ -40,6 +40,7 @@ _GIVES: dict[str, Kind] = {
     "PaperLine": "line",
     "Length": "length",
     "Run": "edges",
+    "Self": "edges",
     "PieceHandle": "cut piece",
 }
 _WIDE = 78  # JupyterLab's tooltip holds as many

@@ -178,6 +178,37 @@ def walked_ways(piece: Piece, edges: tuple[str, ...]) -> tuple[bool, ...]:
     return tuple(ways)
 
 
+def sewn_part(piece: Piece, edges: tuple[str, ...], start: float | None, end: float | None) -> Folded:
+    """A run of edges as sewn, and of it the part from `start` to `end`, mm along the run as drafted, mouths of darts
+    included; None: to its end. `KitError` where nothing lies between them."""
+    whole = folded(piece, edges)
+    if start is None and end is None:
+        return whole
+    # The ends of the part are carried over one by one from the edges as drafted to the run with its darts shut.
+    ways = walked_ways(piece, edges)
+    lengths = [piece.edge(name).path.length for name in edges]
+    total = sum(lengths)
+    low = 0.0 if start is None else start
+    high = total if end is None else min(end, total)
+
+    def sewn(distance: float) -> float:
+        left = distance
+        for name, way, size in zip(edges, ways, lengths, strict=True):
+            if left <= size or name == edges[-1]:
+                found = whole.sewn(name, min(left, size) if way else max(size - left, 0.0))
+                return 0.0 if found is None else found
+            left -= size
+        return whole.length
+
+    if not 0 <= low < high:
+        raise KitError(
+            message("refusal.part_backward", end=measured(high), start=measured(low), length=measured(total)),
+            where=piece.title,
+            do=message("refusal.from_start_do"),
+        )
+    return whole.part(sewn(low), sewn(high))
+
+
 def _folds_on(piece: Piece, edge: str) -> list[tuple[float, float, str, str, Motion]]:
     """(start, end, name, label, the motion that lays the far side on the near one) in order along the edge."""
     length = piece.edge(edge).path.length

@@ -30,7 +30,7 @@ def scene_alt(pattern: Cut, scene: Scene, system: System = "cm") -> str:
     found: list[str] = []
     for layer in scene.layers:
         found += _layer(pattern, layer, first=layer is scene.layers[0], system=system)
-    found += [say("alt.pinned", {"edge": edges_said(pattern, (run,))}) for run in scene.pins]
+    found += [say("alt.pinned", {"edge": edges_said(pattern, (run,), system)}) for run in scene.pins]
     for row in scene.rows:
         found += _row(pattern, row, system)
     for kind, count in Counter(thing.kind for thing in scene.things).items():
@@ -60,7 +60,7 @@ def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System) -> list[s
     values = {
         "piece": _capital(name),
         "face": word(f"{'interfacing' if layer.stuff == 'interfacing' else 'face'}.{layer.up}"),
-        "edge": edges_said(pattern, (layer.run,)),
+        "edge": edges_said(pattern, (layer.run,), system),
     }
     key = "bottom" if first or layer.on is None else layer.how
     found = [say(f"alt.{key}", values)]
@@ -78,7 +78,7 @@ def _layer(pattern: Cut, layer: Layer, *, first: bool, system: System) -> list[s
 
 def _row(pattern: Cut, row: Row, system: System) -> list[str]:
     values = {
-        "edge": edges_said(pattern, (row.run,)),
+        "edge": edges_said(pattern, (row.run,), system),
         "inset": both(abs(row.inset), system, "allowance"),
     }
     if row.ink == "old":

@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
+from kit.diagnostic import NamedLandmark
 from kit.errors import KitError
 from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
 from kit.sewing.cut import Cut
+from kit.sewing.named import gathered, part_of
 from kit.sewing.operation import Operation, Sentence
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Chain, Place, Run
 from kit.units import Style, System, both, parts, show
 from kit.wording.lists import listed
-from kit.wording.names import edge_on_side, edge_said, piece_said, title_said
+from kit.wording.names import edge_on_side, edge_said, part_said, piece_said, title_said
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -78,9 +81,9 @@ def _worded(
     if kind == "word":
         return word(str(value))
     if kind == "edge":
-        return edges_said(pattern, value)
+        return edges_said(pattern, value, system)
     if kind == "place":
-        return places_said(pattern, value)
+        return places_said(pattern, value, system)
     if kind == "piece":
         return pieces_said(pattern, value)
     if kind == "strip":
@@ -105,17 +108,40 @@ def _half(pattern: Cut, place: Run | Place) -> Side | None:
     return place.side if len(pattern.piece(place.piece).sides) == 2 else None
 
 
-def edges_said(pattern: Cut, runs: Sequence[Run]) -> str:
-    """'left side seam', 'underarm and side seam'."""
+def edges_said(pattern: Cut, runs: Sequence[Run], system: System = "cm") -> str:
+    """'left side seam', 'underarm and side seam', 'hem from the slit to the side seam'."""
     found = []
-    for run in runs:
-        label, side = _labels(pattern, run), _half(pattern, run)
-        found.append(edge_on_side(label, side or ""))
+    for line in gathered(runs):
+        named = [edge_on_side(_labels(pattern, run), _half(pattern, run) or "") for run in told_once(pattern, line)]
+        found.append(part_said(listed(named), part_of(pattern, line), system))
     return listed(found)
 
 
-def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
-    """'neck of the back', 'hem of the front and back', 'side seam of the right front'."""
+def places_said(pattern: Cut, runs: Sequence[Run], system: System = "cm") -> str:
+    """'neck of the back', 'hem of the front and back', 'side seam of the right front from the tie to the hem'."""
+    found: list[str] = []
+    rows: dict[tuple[NamedLandmark, NamedLandmark] | None, list[Run]] = {}
+    for line in gathered(runs):
+        part, told = part_of(pattern, line), told_once(pattern, line)
+        if isinstance(line, Run):
+            rows.setdefault(part, []).extend(told)
+        else:
+            found.append(part_said(listed(_places(pattern, told), "_places"), part, system))
+    alone = [part_said(place, part, system) for part, row in rows.items() for place in _places(pattern, row)]
+    return listed(alone + found, "_places")
+
+
+def told_once(pattern: Cut, line: Run | Chain) -> list[Run]:
+    """The runs of a line as they are named, the two halves of an edge in a row as that edge."""
+    if isinstance(line, Run):
+        return [line]
+    halves: dict[tuple[str, tuple[str, ...]], list[Run]] = {}
+    for run in line.runs:
+        halves.setdefault((run.piece, run.edges), []).append(run)
+    return [row[0] if len(row) == 1 else replace(row[0], side=None) for row in halves.values()]
+
+
+def _places(pattern: Cut, runs: Sequence[Run]) -> list[str]:
     groups: dict[tuple[str, str | None], list[str]] = {}
     for run in runs:
         title = title_said(pattern.piece(run.piece).title)
@@ -127,7 +153,7 @@ def places_said(pattern: Cut, runs: Sequence[Run]) -> str:
             found.append(phrase("place_on_side", edge=label, side=word(side), piece=piece))
         else:
             found.append(phrase("place", edge=label, piece=piece))
-    return listed(found, "_places")
+    return found
 
 
 def _mark_said(pattern: Cut, place: Place) -> str:

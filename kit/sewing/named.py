@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import EdgeName, NamedPlace, Value, named_edge, own
+from collections.abc import Iterable
+
+from kit.diagnostic import EdgeName, NamedLandmark, NamedPlace, Value, named_edge, own
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
-from kit.sewing.run import Place, Run
+from kit.sewing.legs import Line, chained, named_landmark, run_legs, tip
+from kit.sewing.run import Chain, Place, Run
 
 
 def edge_of(piece: Piece, name: str) -> Value:
@@ -18,16 +21,48 @@ def edge_on(piece: Piece, side: Side, name: str) -> Value:
     return Value((_name(piece, name), side if len(piece.sides) == 2 else ""), "edge_on")
 
 
+def line_of(pattern: Cut, line: Run | Chain) -> Line:
+    """The legs of whole edges, as the pattern has them now."""
+    if isinstance(line, Run):
+        return run_legs(pattern.piece(line.piece), line.edges, line.side)
+    rows = [run_legs(pattern.piece(run.piece), run.edges, run.side) for run in line.of]
+    return tuple(leg for row in chained(rows)[0] for leg in row)
+
+
+def part_of(pattern: Cut, line: Run | Chain) -> tuple[NamedLandmark, NamedLandmark] | None:
+    """The landmarks between which a part lies; None for whole edges, and for a part that nobody named."""
+    found = line.part if isinstance(line, Run) else line.stretch
+    if found is None:
+        return None
+    legs = line_of(pattern, line)
+    start, end = (tip(legs, each.which) if each.what == "tip" and each.which else each for each in found)
+    return named_landmark(legs, start), named_landmark(legs, end)
+
+
+def gathered(runs: Iterable[Run]) -> list[Run | Chain]:
+    """Runs one by one, those of a chain that are all there as that chain."""
+    rest, found = list(runs), list[Run | Chain]()
+    while rest:
+        chain = rest[0].chain
+        whole = chain is not None and chain.runs == tuple(rest[: len(chain.runs)])
+        found.append(chain if chain is not None and whole else rest[0])
+        del rest[: len(chain.runs) if chain is not None and whole else 1]
+    return found
+
+
 def spot(pattern: Cut, place: Run | Place) -> NamedPlace:
     """A run of edges or a mark with its piece."""
     piece = pattern.piece(place.piece)
     edges: tuple[EdgeName | str, ...]
     edges = (place.mark.label,) if isinstance(place, Place) else tuple(_name(piece, name) for name in place.edges)
-    return NamedPlace(piece.title, edges, place.side if place.side and len(piece.sides) == 2 else "")
+    part = part_of(pattern, place) if isinstance(place, Run) else None
+    return NamedPlace(piece.title, edges, place.side if place.side and len(piece.sides) == 2 else "", part)
 
 
-def placed(pattern: Cut, place: Run | Place) -> Value:
+def placed(pattern: Cut, place: Run | Chain | Place) -> Value:
     """A run of edges or a mark with its piece: "front left side seam"."""
+    if isinstance(place, Chain):
+        return row(pattern, place.runs)
     return Value(spot(pattern, place), "place")
 
 

@@ -13,6 +13,7 @@ from kit.sewing.named import edge_on
 from kit.sewing.open_folds import left_open
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Closing
+from kit.sewing.rules import apart
 from kit.sewing.spans import neighbours, sides_of
 from kit.sewing.state import TOLERANCE, EdgeKey, State
 from kit.sewing.trouble import trouble
@@ -110,8 +111,10 @@ def sew(pattern: Order) -> tuple[State, tuple[Diagnostic, ...]]:
         for operation in record.operations:
             try:
                 outcome = operation.outcome(pattern)
+                against = operation.check(state, pattern)
                 troubles = (
-                    *operation.check(state, pattern),
+                    *against,
+                    *(found for found in apart(operation.runs(), state, pattern) if found not in against),
                     *crossed(state, operation, pattern),
                     *twice(state, outcome.closes, pattern),
                     *left_open(state, outcome, pattern),

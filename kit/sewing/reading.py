@@ -13,16 +13,17 @@ from kit.diagnostic import measured, message, within
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.named import placed
-from kit.sewing.run import PieceHandle, Place, Run, StripHandle, piece_of
-from kit.sewing.spans import along, follows, run_length, sides_of
+from kit.sewing.run import At, Chain, MarkEnd, Notched, PieceHandle, Place, Run, StripHandle, piece_of
+from kit.sewing.spans import along, follows, reach, run_length, sides_of
 from kit.units import Size, length
 
-Runs = Run | Sequence[Run]
-Opening = Mark | Place | tuple[Size, Size]
-"""A part of a seam left open: a mark on it, or where it starts and ends along the first run."""
+Runs = Run | Chain | Sequence[Run | Chain]
+Opening = Mark | Place | Run | tuple[At, At]
+"""A part of a seam left open: a mark on it, a part of its first edge, or where it starts and ends along that."""
 FINISHES = ("zigzag", "overlock", "pinked", "none")
 WIDEST_ALLOWANCE = 100.0  # mm
 DEEPEST_HEM = 300.0  # mm
+_SLACK = 0.5  # mm a place may overshoot its run before it is refused
 
 
 @dataclass(frozen=True)
@@ -52,6 +53,8 @@ class Reader:
             if isinstance(value, Run):
                 follows(self.cut, value)
                 found.append(value)
+            elif isinstance(value, Chain):
+                gather(value.one_by_one())
             elif isinstance(value, list | tuple):
                 for inner in value:
                     gather(inner)
@@ -61,8 +64,12 @@ class Reader:
                 raise KitError(
                     f"{piece.title} is a whole piece, and an edge is wanted.", where=where, do=f"Its edges are {names}."
                 )
-            elif isinstance(value, Place):
-                raise KitError(f"{value.said} is a mark, and an edge is wanted.", where=where, do="Name an edge.")
+            elif isinstance(value, Place | MarkEnd | Notched):
+                raise KitError(
+                    f"{value.said} is a mark, and an edge is wanted.",
+                    where=where,
+                    do="Name an edge, or a part of it: front.side.after(front.tie).",
+                )
             else:
                 raise KitError(f"{value!r} is not an edge.", where=where, do="Name edges as front.side or back.hem.")
 
@@ -116,10 +123,14 @@ class Reader:
                 )
             ends = sorted(along(self.cut, a[0], mark.edge, float(place)) for place in (mark.start, mark.end))
         elif isinstance(opening, tuple) and len(opening) == 2:
-            ends = [float(length(place, where)) for place in opening]
+            ends = [self._on_seam(a[0], place, where) for place in opening]
+        elif isinstance(opening, Run) and (opening.piece, opening.edges) == (a[0].piece, a[0].edges):
+            ends = [place - (a[0].start or 0.0) for place in reach(self.cut, opening)]
         else:
             raise KitError(
-                f"{opening!r} is not an opening.", where=where, do="Give a mark, or (start, end) along the first run."
+                f"{opening.said if isinstance(opening, Run) else repr(opening)} is not an opening.",
+                where=where,
+                do="Give a mark, a part of the first edge, or (start, end) along the first run.",
             )
         start, end = ends
         size = run_length(self.cut, a[0])
@@ -139,29 +150,41 @@ class Reader:
             )
         return (max(start, 0.0), min(end, size))
 
-    def spot(self, to: Run | Place, at: Size, where: str) -> tuple[Run, float, str]:
+    def _on_seam(self, run: Run, place: At, where: str) -> float:
+        if isinstance(place, Place | MarkEnd | Notched | Run):
+            return run.place(place, where) - (run.start or 0.0)
+        return float(length(place, where))
+
+    def spot(self, to: Run | Chain | Place, at: At, where: str) -> tuple[Run, float, str]:
+        """(run, mm along it, how it is said) of a place on a run: its "start" or "end", a length along it, a landmark
+        on it, or a mark by itself."""
         if isinstance(to, Place):
             edge, distance = self.mark_on_edge(to, where)
             return Run(to.piece, (edge,), to.side), distance, "mark"
-        if not isinstance(to, Run):
-            (run,) = self.runs((to,), where)[:1]
-        else:
-            run = to
-        size = run_length(self.cut, run)
+        line: Run | Chain = to if isinstance(to, Chain) else self.runs((to,), where)[0]
+        size = sum(run_length(self.cut, run) for run in (line.runs if isinstance(line, Chain) else (line,)))
         if isinstance(at, str) and at in ("start", "end"):
-            return run, 0.0 if at == "start" else size, at
+            return *self._along(line, 0.0 if at == "start" else size), at
         if isinstance(at, str) and not any(sign.isdigit() for sign in at):
             raise KitError(
-                f"'{at}' is not a place on a run.", where=where, do='Write "start", "end" or a length along it.'
+                f"'{at}' is not a place on a run.",
+                where=where,
+                do='Write "start", "end", a length along it or a mark on it.',
             )
-        place = float(length(at, f"{where}, place"))
-        if not 0 <= place <= size + 0.5:
+        if isinstance(at, Place | MarkEnd | Notched | Run):
+            place = line.place(at, where) - _begins(line)
+        else:
+            place = float(length(at, f"{where}, place"))
+        if not -_SLACK <= place <= size + _SLACK:
             raise KitError(
-                message("refusal.off_run", at=measured(place), place=placed(self.cut, run), length=measured(size)),
+                message("refusal.off_run", at=measured(place), place=placed(self.cut, line), length=measured(size)),
                 where=in_call(where),
                 do=message("refusal.from_start_do"),
             )
-        return run, min(place, size), "along"
+        return *self._along(line, min(max(place, 0.0), size)), "along"
+
+    def _along(self, line: Run | Chain, place: float) -> tuple[Run, float]:
+        return line.at(place) if isinstance(line, Chain) else (line, place)
 
     def mark_on_edge(self, place: Place, where: str) -> tuple[str, float]:
         """(edge, mm along it) of a mark; a point drawn on the piece counts where it lies on an edge."""
@@ -185,6 +208,13 @@ class Reader:
         if isinstance(given, StripHandle):
             return given.name
         raise KitError(f"{given!r} is not a strip.", where=where, do="Name a strip, such as tie.")
+
+
+def _begins(line: Run | Chain) -> float:
+    """Where a part begins on its line, mm along it."""
+    if isinstance(line, Run):
+        return line.start or 0.0
+    return 0.0 if line.stretch is None else line.stretch.low
 
 
 def opening_run(reader: Reader, given: Run | Place, where: str) -> Run:

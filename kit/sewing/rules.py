@@ -301,6 +301,26 @@ def in_a_row(of: str) -> Rule:
     return Rule(EndToEnd(of), "not_joined_yet", tells=("place", "other"), each=True)
 
 
+def apart(runs: Iterable[Run], state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+    """What speaks against runs named as one line (`front.neck + back.neck`): they do not lie end to end by now."""
+    lines = dict.fromkeys(run.chain for run in runs if run.chain is not None)
+    rule = in_a_row("")
+    return tuple(
+        rule.told(
+            None,
+            pattern,
+            Case(
+                False,
+                replace(before, edges=before.edges[-1:]),
+                values={"place": placed(pattern, before), "other": placed(pattern, after)},
+            ),
+        )
+        for line in lines
+        for before, after in pairwise(line.of)
+        if not state.meets(pattern, before, after)
+    )
+
+
 def broken(rules: Iterable[Rule], operation: Any, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
     """What the rules have against an operation now, in their order."""
     found: list[Diagnostic] = []

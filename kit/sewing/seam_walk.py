@@ -12,10 +12,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from kit.diagnostic import Told, list_of, measured, message, named_edge
+from kit.diagnostic import Told, list_of, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
-from kit.piece.folded import MEET, Folded, folded, walked_ways
+from kit.piece.folded import MEET, Folded, sewn_part
 from kit.piece.piece import Piece, named
 from kit.sewing.cut import Cut
 from kit.sewing.run import Run
@@ -137,40 +137,20 @@ def run_of(pieces: Sequence[Piece], given: Run | str) -> Run:
         piece = named(pieces, words[0], "piece")
         piece.edge(words[1])
         run = Run(piece.name, (words[1],), side)  # type: ignore[arg-type]
-        whole = run if whole is None else whole + run
+        longer = run if whole is None else whole + run
+        if not isinstance(longer, Run):
+            raise KitError(
+                f"a run that is walked stays on one piece and half: {longer.said} does not.",
+                do="Name edges of one piece.",
+            )
+        whole = longer
     assert whole is not None
     return whole
 
 
 def as_sewn(piece: Piece, run: Run) -> Folded:
     """A run of a piece with its darts and pleats folded shut; its part, where it has one, taken out."""
-    whole = folded(piece, run.edges)
-    if run.start is None and run.end is None:
-        return whole
-    # A part is named along the run as drafted, mouths of darts included; its ends are carried over one by one to the
-    # run with its darts shut.
-    ways = walked_ways(piece, run.edges)
-    lengths = [piece.edge(name).path.length for name in run.edges]
-    total = sum(lengths)
-    low = 0.0 if run.start is None else run.start
-    high = total if run.end is None else min(run.end, total)
-
-    def sewn(distance: float) -> float:
-        left = distance
-        for name, way, size in zip(run.edges, ways, lengths, strict=True):
-            if left <= size or name == run.edges[-1]:
-                found = whole.sewn(name, min(left, size) if way else max(size - left, 0.0))
-                return 0.0 if found is None else found
-            left -= size
-        return whole.length
-
-    if not 0 <= low < high:
-        raise KitError(
-            message("refusal.part_backward", end=measured(high), start=measured(low), length=measured(total)),
-            where=run.said,
-            do=message("refusal.from_start_do"),
-        )
-    return whole.part(sewn(low), sewn(high))
+    return sewn_part(piece, run.edges, run.start, run.end)
 
 
 def opposed(one: Path, other: Path) -> bool:

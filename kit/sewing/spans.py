@@ -11,10 +11,10 @@ from dataclasses import dataclass
 from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.piece.folded import walked_ways
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.run import Run
-from kit.units import both
 
 _MEET = 0.1  # mm between the ends of edges that count as following one another
 _SLACK = 0.5  # mm a part may overshoot its run before it is refused
@@ -44,25 +44,7 @@ class Span:
 def _oriented(piece: Piece, run: Run) -> tuple[tuple[str, Path, bool], ...]:
     """(edge, its path, whether it is walked as drafted) for each edge of the run."""
     paths = [piece.edge(name).path for name in run.edges]
-    if len(paths) == 1:
-        return ((run.edges[0], paths[0], True),)
-    first, second = paths[0], paths[1]
-    from_end = min(first.end.distance(second.start), first.end.distance(second.end))
-    from_start = min(first.start.distance(second.start), first.start.distance(second.end))
-    ways = [from_end <= from_start]
-    here = first.end if ways[0] else first.start
-    for before, name, path in zip(run.edges, run.edges[1:], paths[1:], strict=False):
-        forward = here.distance(path.start) <= here.distance(path.end)
-        gap = here.distance(path.start if forward else path.end)
-        if gap > _MEET:
-            raise KitError(
-                f"'{before}' and '{name}' do not follow one another: their nearest ends are {both(gap)} apart.",
-                where=piece.title,
-                do="Name the edges of a run in the order they follow around the piece.",
-            )
-        ways.append(forward)
-        here = path.end if forward else path.start
-    return tuple(zip(run.edges, paths, ways, strict=True))
+    return tuple(zip(run.edges, paths, walked_ways(piece, run.edges), strict=True))
 
 
 def whole_length(pattern: Cut, run: Run) -> float:

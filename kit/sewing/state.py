@@ -112,6 +112,25 @@ class State:
                             return True
         return False
 
+    def meets(self, pattern: Cut, a: Run, b: Run) -> bool:
+        """Whether two runs named as one line lie end to end by now on every half they mean: over a fold, or with a seam
+        between an edge beside the one and an edge beside the other. Two halves of one piece are one cloth only where it
+        was cut on the fold."""
+        first, second = pattern.piece(a.piece), pattern.piece(b.piece)
+        beside, beyond = neighbours(first, a.edges), neighbours(second, b.edges)
+        if a.piece == b.piece and first.fold and first.fold in beside and first.fold in beyond:
+            return True
+        mine, theirs = sides_of(pattern, a), sides_of(pattern, b)
+        shared = [(side, side) for side in mine if side in theirs] if len(mine) == len(theirs) > 1 else []
+        return all(
+            any(
+                frozenset({(a.piece, i, left), (b.piece, j, right)}) in self.seams
+                for left in beside
+                for right in beyond
+            )
+            for i, j in shared or [(i, j) for i in mine for j in theirs]
+        )
+
     def after(self, outcome: Outcome, pattern: Cut, step: str = "") -> State:
         """The garment once an operation with that outcome is done in the step of that title."""
         uses, effect = outcome.uses, outcome.effect

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import EdgeName, HasName, NamedPlace
+from kit.diagnostic import EdgeName, HasName, NamedLandmark, NamedPlace, System
 from kit.language import SOURCE, called, language, say, says
+from kit.units import both
 from kit.wording.lists import listed
 
 
@@ -51,13 +52,54 @@ def piece_said(title: str, side: str = "") -> str:
     return say("phrase.piece", piece=title_said(title))
 
 
-def place_said(spot: NamedPlace) -> str:
-    """Edges or a mark with their piece: "front left side seam"."""
+def place_said(spot: NamedPlace, system: System = "cm") -> str:
+    """Edges or a mark with their piece: "front left side seam"; and from where to where."""
     edges = listed([edge_said(each) if isinstance(each, EdgeName) else each for each in spot.edges])
     values = {"piece": title_said(spot.title), "edge": edges}
     if spot.side:
-        return say("phrase.run_on_side", values, side=side_word(spot.side))
-    return say("phrase.run", values)
+        place = say("phrase.run_on_side", values, side=side_word(spot.side))
+    else:
+        place = say("phrase.run", values)
+    return part_said(place, spot.part, system)
+
+
+def part_said(place: str, part: tuple[NamedLandmark, NamedLandmark] | None, system: System = "cm") -> str:
+    """A place (in words), and from which landmark to which where it is a part: "hem from the slit to the side seam"."""
+    if part is None:
+        return place
+    one, two = part
+    if one.kind == two.kind == "length" and (one.way, one.label) == (two.way, two.label):
+        low, high = (both(each.mm, system) for each in part)
+        edge = edge_on_side(_label(one), one.side)
+        return say(f"phrase.part_{_way(one)}", place=place, start=low, end=high, edge=edge)
+    return say("phrase.part", place=place, start=landmark_said(one, system), end=landmark_said(two, system))
+
+
+def landmark_said(mark: NamedLandmark, system: System = "cm") -> str:
+    """A place along edges by what lies there: "the upper mark of the tie opening", "2 cm below the waist"."""
+    label = _label(mark)
+    said = edge_on_side(label, mark.side)
+    if mark.kind == "length":
+        return say(f"phrase.at_{_way(mark)}", size=both(mark.mm, system), edge=said)
+    if mark.kind == "tip":
+        return say(f"phrase.at_{mark.way}")
+    if mark.kind == "notch":
+        return say(f"phrase.at_notch{f'_{mark.way}' if mark.way else ''}", number=mark.number, edge=label)
+    if mark.kind == "edge":
+        return say("phrase.at_edge", edge=said)
+    key = f"phrase.at_mark{f'_{mark.way}' if mark.way else ''}"
+    return say(key, mark=said, edge=edge_said(mark.beside) if mark.beside.name else "")
+
+
+def _way(length: NamedLandmark) -> str:
+    """How a length is told: from its edge, or along where none is met."""
+    return length.way if _label(length) else "along"
+
+
+def _label(mark: NamedLandmark) -> str:
+    if isinstance(mark.label, EdgeName):
+        return edge_said(mark.label) if mark.label.name else ""
+    return mark.label
 
 
 def measure_said(name: str) -> str:

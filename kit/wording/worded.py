@@ -9,7 +9,7 @@ from kit.errors import KitError
 from kit.language import called, say
 from kit.units import Style, both, percent, plain
 from kit.wording.lists import listed, strung
-from kit.wording.names import edge_on_side, edge_said, measure_said, piece_said, place_said, title_said
+from kit.wording.names import edge_on_side, edge_said, landmark_said, measure_said, piece_said, place_said, title_said
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -55,10 +55,10 @@ def value_said(value: Value, system: System = "cm") -> str | int:
         case "list" | "string" | "parted" | "row":
             return _several(value, system)
         case _:
-            return _name_said(value)
+            return _name_said(value, system)
 
 
-def _name_said(value: Value) -> str:
+def _name_said(value: Value, system: System) -> str:
     given, kind = value.value, value.kind
     match kind:
         case "title":
@@ -71,13 +71,15 @@ def _name_said(value: Value) -> str:
             edge, side = given
             return edge_on_side(edge_said(edge), side)
         case "place":
-            return place_said(given)
+            return place_said(given, system)
+        case "landmark":
+            return landmark_said(given, system)
     raise KitError(f"a value is of the unknown kind '{kind}'.")
 
 
 def _several(value: Value, system: System) -> str:
     if value.kind == "row":
-        return strung([place_said(spot) for spot in value.value], "row")
+        return strung([place_said(spot, system) for spot in value.value], "row")
     texts = [str(value_said(each, system)) for each in value.value]
     if value.kind == "list":
         return listed(texts)

@@ -20,7 +20,7 @@ from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import Kind, in_full, verbs_of
-from kit.piece.piece import CutPlan, Piece
+from kit.piece.piece import CutPlan, Notch, Piece
 from kit.prose import sentences
 from kit.sewing.make import Make
 from kit.sewing.order import sew
@@ -90,6 +90,7 @@ def test_an_example_of_the_bench_runs(kind: Kind, name: str) -> None:
 @pytest.mark.parametrize(("kind", "name"), cases(*SEWN))
 def test_an_example_of_a_cut_piece_runs(kind: Kind, name: str) -> None:
     (front,) = (piece for piece in bodice_block(workshop_chart()["W4"]) if piece.name == "front")
+    front = replace(front, notches=(Notch("side", 120.0),))
     names: dict[str, Any] = {"front": PieceHandle(replace(front, cut=CutPlan(count=2, mirrored=True)))} | UNITS
     exec(verbs_of(kind)[name].example, names)
     assert len(names) > 5

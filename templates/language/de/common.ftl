@@ -22,6 +22,27 @@ phrase-parted = { $first }; { $last }
 phrase-two_places = { $first } sowie { $last }
 phrase-more_places = { $first }, { $last }
 
+# Ein Teil einer Kante von einer Stelle zur anderen, „Seitennaht von Schlitz bis Saum“; und die Stellen.
+phrase-part = { $place } von { $start } bis { $end }
+phrase-part_below = { $place } von { $start } bis { $end } ab { $edge } nach unten
+phrase-part_above = { $place } von { $start } bis { $end } ab { $edge } nach oben
+phrase-part_from = { $place } von { $start } bis { $end } ab { $edge }
+phrase-part_along = { $place } von { $start } bis { $end } ab ihrem Anfang
+phrase-at_mark = { $mark }
+phrase-at_mark_upper = obere Markierung ({ $mark })
+phrase-at_mark_lower = untere Markierung ({ $mark })
+phrase-at_mark_toward = Markierung ({ $mark }) zu { $edge } hin
+phrase-at_notch = Passzeichen
+phrase-at_notch_double = doppeltes Passzeichen
+phrase-at_notch_number = Passzeichen { $number } ab { $edge } gezählt
+phrase-at_edge = { $edge }
+phrase-at_start = Anfang
+phrase-at_end = Ende
+phrase-at_below = { $size } ab { $edge } nach unten
+phrase-at_above = { $size } ab { $edge } nach oben
+phrase-at_from = { $size } ab { $edge }
+phrase-at_along = { $size } ab Anfang
+
 word-left = links
 word-right = rechts
 word-face-right = rechte Stoffseite oben

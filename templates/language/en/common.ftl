@@ -29,6 +29,27 @@ phrase-parted = { $first }; { $last }
 phrase-two_places = { $first } and { $last }
 phrase-more_places = { $first }, { $last }
 
+# A part of edges from one landmark to another, "side seam from the slit to the hem"; and the landmarks.
+phrase-part = { $place } from { $start } to { $end }
+phrase-part_below = { $place } from { $start } to { $end } below the { $edge }
+phrase-part_above = { $place } from { $start } to { $end } above the { $edge }
+phrase-part_from = { $place } from { $start } to { $end }, measured from the { $edge }
+phrase-part_along = { $place } from { $start } to { $end }, measured from its start
+phrase-at_mark = the { $mark }
+phrase-at_mark_upper = the upper mark of the { $mark }
+phrase-at_mark_lower = the lower mark of the { $mark }
+phrase-at_mark_toward = the mark of the { $mark } towards the { $edge }
+phrase-at_notch = the notch
+phrase-at_notch_double = the double notch
+phrase-at_notch_number = notch { $number } counted from the { $edge }
+phrase-at_edge = the { $edge }
+phrase-at_start = its start
+phrase-at_end = its end
+phrase-at_below = { $size } below the { $edge }
+phrase-at_above = { $size } above the { $edge }
+phrase-at_from = { $size } from the { $edge }
+phrase-at_along = { $size } from its start
+
 word-left = left
 word-right = right
 word-face-right = right side up

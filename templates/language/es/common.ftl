@@ -27,6 +27,27 @@ phrase-parted = { $first }; { $last }
 phrase-two_places = { $first }, así como { $last }
 phrase-more_places = { $first }, { $last }
 
+# Una parte de un borde, de un lugar a otro: «costura lateral desde abertura hasta bajo»; y los lugares.
+phrase-part = { $place } desde { $start } hasta { $end }
+phrase-part_below = { $place } entre { $start } y { $end } por debajo de { $edge }
+phrase-part_above = { $place } entre { $start } y { $end } por encima de { $edge }
+phrase-part_from = { $place } entre { $start } y { $end } a contar desde { $edge }
+phrase-part_along = { $place } entre { $start } y { $end } a contar desde su comienzo
+phrase-at_mark = { $mark }
+phrase-at_mark_upper = la marca superior ({ $mark })
+phrase-at_mark_lower = la marca inferior ({ $mark })
+phrase-at_mark_toward = la marca ({ $mark }) del lado de { $edge }
+phrase-at_notch = el piquete
+phrase-at_notch_double = el piquete doble
+phrase-at_notch_number = el piquete { $number } a contar desde { $edge }
+phrase-at_edge = { $edge }
+phrase-at_start = su comienzo
+phrase-at_end = su final
+phrase-at_below = { $size } por debajo de { $edge }
+phrase-at_above = { $size } por encima de { $edge }
+phrase-at_from = { $size } a contar desde { $edge }
+phrase-at_along = { $size } a contar desde su comienzo
+
 word-left = izquierda
 word-right = derecha
 word-face-right = con el derecho hacia arriba

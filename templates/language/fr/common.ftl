@@ -35,6 +35,27 @@ phrase-two_places = { $first } ainsi que { $last }
 phrase-more_places = { $first }, { $last }
 
 # Se lisent après « à » et « la moitié ».
+# Une partie d’un bord, d’un endroit à un autre : « couture de côté entre fente et bas » ; et ces endroits.
+phrase-part = { $place } entre { $start } et { $end }
+phrase-part_below = { $place } de { $start } à { $end } vers le bas depuis { $edge }
+phrase-part_above = { $place } de { $start } à { $end } vers le haut depuis { $edge }
+phrase-part_from = { $place } de { $start } à { $end } depuis { $edge }
+phrase-part_along = { $place } de { $start } à { $end } depuis son début
+phrase-at_mark = { $mark }
+phrase-at_mark_upper = le repère supérieur ({ $mark })
+phrase-at_mark_lower = le repère inférieur ({ $mark })
+phrase-at_mark_toward = le repère ({ $mark }) du côté { $edge }
+phrase-at_notch = le cran
+phrase-at_notch_double = le cran double
+phrase-at_notch_number = le cran nº { $number } compté depuis { $edge }
+phrase-at_edge = { $edge }
+phrase-at_start = son début
+phrase-at_end = sa fin
+phrase-at_below = { $size } vers le bas depuis { $edge }
+phrase-at_above = { $size } vers le haut depuis { $edge }
+phrase-at_from = { $size } depuis { $edge }
+phrase-at_along = { $size } depuis son début
+
 word-left = gauche
 word-right = droite
 word-face-right = endroit dessus
