@@ -13,7 +13,7 @@ from kit.diagnostic import measured, message, within
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.named import placed
-from kit.sewing.run import At, Chain, MarkEnd, Notched, PieceHandle, Place, Run, StripHandle, piece_of
+from kit.sewing.run import At, Chain, MarkEnd, Notched, PieceHandle, Place, Run, StripHandle, piece_of, place_on
 from kit.sewing.spans import along, follows, reach, run_length, sides_of
 from kit.units import Size, length
 
@@ -152,7 +152,7 @@ class Reader:
 
     def _on_seam(self, run: Run, place: At, where: str) -> float:
         if isinstance(place, Place | MarkEnd | Notched | Run):
-            return run.place(place, where) - (run.start or 0.0)
+            return place_on(run, place, where) - (run.start or 0.0)
         return float(length(place, where))
 
     def spot(self, to: Run | Chain | Place, at: At, where: str) -> tuple[Run, float, str]:
@@ -172,7 +172,7 @@ class Reader:
                 do='Write "start", "end", a length along it or a mark on it.',
             )
         if isinstance(at, Place | MarkEnd | Notched | Run):
-            place = line.place(at, where) - _begins(line)
+            place = place_on(line, at, where) - _begins(line)
         else:
             place = float(length(at, f"{where}, place"))
         if not -_SLACK <= place <= size + _SLACK:

@@ -151,17 +151,6 @@ class Edges:
             )
         return only(found, f"the {other.said}", self.said)
 
-    def place(self, given: At, where: str) -> float:
-        """Where a landmark lies on the whole line, mm along it. `KitError` for a mark that has two ends there."""
-        found = self._found(given)
-        if len(found) > 1:
-            raise KitError(
-                f"{given.said} has two ends there.",  # type: ignore[union-attr]
-                where=where,
-                do="Name one of them: front.slit.start or front.slit.end.",
-            )
-        return found[0].at
-
     def _stretch(self, starts: tuple[Landmark, ...], ends: tuple[Landmark, ...]) -> Stretch:
         """From one landmark to another, of those with two ends from the near one to the near one."""
         if starts == ends:
@@ -318,7 +307,7 @@ class Chain(Edges):
         return tuple(replace(run, chain=self) for run in self.runs)
 
     def at(self, distance: float) -> tuple[Run, float]:
-        """The run that lies `distance` mm along it, and the mm along that run; both count from where its part begins."""
+        """The run that lies `distance` mm along it, and the mm along that run, each counted from where it begins."""
         for run, way in zip(self.runs, self.ways, strict=True):
             size = sum(leg.size for leg in run._line()) if run.end is None else run.end
             size -= run.start or 0.0
@@ -389,6 +378,18 @@ def chain_of(runs: tuple[Run, ...], other: Run | Chain) -> Chain:
     return Chain(tuple(found), ways)
 
 
+def place_on(line: Edges, given: At, where: str) -> float:
+    """Where a landmark lies on the whole line, mm along it. `KitError` for a mark that has two ends there."""
+    found = line._found(given)
+    if len(found) > 1:
+        raise KitError(
+            f"{given.said} has two ends there.",  # type: ignore[union-attr]
+            where=where,
+            do="Name one of them: front.slit.start or front.slit.end.",
+        )
+    return found[0].at
+
+
 def _known(line: Edges, found: tuple[Landmark, ...], place: Place) -> tuple[Landmark, ...]:
     """The landmarks of a mark. `KitError` where it lies on none of the line's edges, or on both halves of it."""
     if not found:
@@ -451,6 +452,9 @@ class MarkEnd(float):
 
     def __getnewargs__(self) -> tuple[Place, Literal["start", "end"]]:  # type: ignore[override]
         return self.place, self.which
+
+    def __mul__(self, other: Any) -> Any:
+        return float(self) * other  # as any number: a length by a unit
 
     @property
     def said(self) -> str:

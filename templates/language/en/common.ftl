@@ -47,8 +47,8 @@ phrase-at_start = its start
 phrase-at_end = its end
 phrase-at_below = { $size } below the { $edge }
 phrase-at_above = { $size } above the { $edge }
-phrase-at_from = { $size } from the { $edge }
-phrase-at_along = { $size } from its start
+phrase-at_from = a point { $size } from the { $edge }
+phrase-at_along = a point { $size } from its start
 
 word-left = left
 word-right = right
