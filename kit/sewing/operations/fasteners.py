@@ -16,7 +16,7 @@ from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, word
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import halves, nearest, spot
-from kit.sewing.operation import operation
+from kit.sewing.operation import Keys, operation
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Asking, Case, Of, Rule
@@ -69,7 +69,7 @@ class Fasteners(OnMarks):
     stitch_type = ""
     cautions = ("small_parts",)
     tools = ("hand_needle", "chalk", "pins")
-    says = ("first", "second")
+    says: ClassVar[Keys] = ("first", "second")
     why = ("why",)
     gives = (Of("fastener", "places"), Of("fastener", "under"))
     rules = (

@@ -10,7 +10,7 @@ from kit.errors import KitError
 from kit.geometry import Path
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, part, width
-from kit.sewing.operation import Operation, Telling, operation, shown
+from kit.sewing.operation import Keys, Operation, Rules, Telling, operation, shown
 from kit.sewing.operations.places import minus
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Asking, Case, First, Of, Rule
@@ -101,9 +101,9 @@ class Zip(Operation):
     tools: ClassVar[tuple[str, ...]] = ("machine", "zip_foot", "pins", "iron")
     notions = ("thread", "zip")
     crosses = True
-    why = ("why",)
+    why: ClassVar[Keys] = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))
-    rules = (
+    rules: ClassVar[Rules] = (
         Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
         Rule(First(_misfit, "long"), "zip_long", says="zip_length", tells=("length", "opening")),
         Rule(First(_misfit, "short"), "zip_short", says="zip_length", tells=("length", "opening"), do_tells=("most",)),
