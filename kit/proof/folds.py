@@ -25,6 +25,7 @@ from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
 TRUE_ANGLE = 3.0  # degrees that the end of a curved hem may lie beside its mirror image
+SEEN = 1.0  # mm by which it must lie off at its far end for a hand to notice (common practice, no source)
 _SMOOTH = math.radians(25.0)  # less of a turn than this and one edge runs on into the other
 _FAR = 1000.0
 
@@ -64,6 +65,7 @@ class FoldedEnd:
     beyond: float
     short: float
     degrees: float
+    slant: float
 
 
 def folded_ends(piece: Piece, line: CutLine, order: Turnings) -> Iterator[FoldedEnd]:
@@ -136,14 +138,17 @@ def _fold_end(
         if height <= (folds[1] if len(folds) > 1 else width) + 1e-6:
             high = max(high or (height, p), (height, p), key=lambda spot: spot[0])
             low = min(low or (height, p), (height, p), key=lambda spot: spot[0])
-    degrees = 0.0
+    degrees = slant = 0.0
     if low is not None and high is not None and high[0] - low[0] > 1.0:
         run = (low[1].mirrored(level) - high[1].mirrored(level)).unit()
-        degrees = math.degrees(math.acos(max(-1.0, min(1.0, run.dot(_chord(reference, low, high, level))))))
+        turn = math.acos(max(-1.0, min(1.0, run.dot(_chord(reference, low, high, level)))))
+        degrees, slant = math.degrees(turn), (high[0] - low[0]) * math.sin(turn)
     straight = edge.path.is_straight
     if straight and folds[0] < 1e-6:
         beyond = max(beyond, _sticks_out(line, own, corner, out, away, folds))
-    return FoldedEnd(edge, neighbour, choice.turning, straight, neighbour.name == piece.fold, beyond, short, degrees)
+    return FoldedEnd(
+        edge, neighbour, choice.turning, straight, neighbour.name == piece.fold, beyond, short, degrees, slant
+    )
 
 
 def out_of(toward: Vector, away: Vector) -> Vector:
@@ -204,7 +209,7 @@ def _end_findings(piece: Piece, end: FoldedEnd) -> list[Diagnostic]:
     what = "hem" if end.turning.hem else "seam"
     edge, beside = named_edge(end.edge), named_edge(end.neighbour)
     if not end.straight:
-        if end.degrees <= TRUE_ANGLE:
+        if end.degrees <= TRUE_ANGLE or end.slant <= SEEN:
             return []
         return [
             fold_finding(

@@ -13,6 +13,7 @@ from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.folds import fold_true
+from kit.proof.halves import crossed_halves
 from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
@@ -59,6 +60,7 @@ _DRAFT: Mapping[str, Check] = {
 }
 _SEWN: Mapping[str, Check] = {
     "order": lambda case: order(case.sewn[1]),
+    "halves": lambda case: crossed_halves(case.pattern),
     "seam_lengths": lambda case: seam_lengths(case.pattern),
     "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
     "allowances": lambda case: allowances(case.pattern),

@@ -14,7 +14,7 @@ from kit.sewing.operations.strips import ATTACHED, ON_THE_RUN, OnRun, spotted
 from kit.sewing.rules import Asking, Case, Rule
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import run_length
+from kit.sewing.spans import run_length, spans
 from kit.sewing.state import State
 from kit.units import mm
 
@@ -31,6 +31,15 @@ def _comes_out(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
 def _seam_sewn(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
     values = {"place": placed(pattern, loop.seam)}
     yield Case(state.is_closed(pattern, loop.seam), pattern.strip(loop.name), values=values)
+
+
+def _over_opening(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
+    """No opening that was left in the seam lies under it."""
+    size, long = run_length(pattern, loop.seam), max(loop.length(pattern), 0.0)
+    top = min(loop.at, max(size - long, 0.0))
+    covered = spans(pattern, part(pattern, loop.seam, top, top + long))
+    free = any(done.how == "hemmed" and done.span.overlap(own) > 1.0 for own in covered for done in state.closed)
+    yield Case(not free, pattern.strip(loop.name), values={"place": placed(pattern, loop.seam)})
 
 
 @operation
@@ -51,6 +60,7 @@ class BeltLoop(OnRun):
         ON_THE_RUN,
         Rule(Asking(_comes_out), "strip_length", tells=("length", "ends", "left", "finished_length")),
         Rule(Asking(_seam_sewn), "loop_before_seam", do="do_sew_seam_first", on="seam"),
+        Rule(Asking(_over_opening), "loop_over_opening", on="seam"),
     )
 
     seam: Run = read_by(spotted(0, "seam"), "Run", way="place", fills={"": "edge"})

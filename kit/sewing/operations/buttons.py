@@ -219,6 +219,7 @@ class Buttons(OnMarks):
     gives = (Of("button", "places"), Of("buttoned", "holes"))
     rules = (
         once("button"),
+        Rule(Of("buttonhole", "places"), "button_on_hole", holds=False),
         *early("button"),
         Rule(as_many("holes"), "buttons_and_holes", tells=("number", "wanted"), when=lambda buttons: buttons.holes),
         Rule(Of("buttonhole", "holes"), "no_buttonhole", tells=(), on="places"),

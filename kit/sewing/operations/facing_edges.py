@@ -8,7 +8,7 @@ from kit.sewing.fields import runs, width, word
 from kit.sewing.operation import Operation, Say, both, closings, operation, shown, taken
 from kit.sewing.outcome import Closing
 from kit.sewing.reading import FINISHES
-from kit.sewing.rules import in_a_row
+from kit.sewing.rules import EndToEnd, Rule
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import mm
@@ -34,7 +34,10 @@ class FinishFacing(Operation):
         both("outer"),
     )
     why = (Say("why_turned", lambda made: made.turned), Say("why", lambda made: not made.turned))
-    rules = (in_a_row("outer"),)
+    rules = (
+        # It can be finished piece by piece; joined first, the seam between two facings has its ends under the finish.
+        Rule(EndToEnd("outer"), "facing_apart", tells=("place", "other"), level="note"),
+    )
 
     outer: tuple[Run, ...] = runs()
     stitch: str = word((*FINISHES[:3], "turned"), default="zigzag")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import ClassVar
 
-from kit.diagnostic import Diagnostic, message
+from kit.diagnostic import Diagnostic, measured, message
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
@@ -239,6 +239,23 @@ def _turned(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
         yield Case(all((span.piece, span.side, span.edge) in state.faced for span in spans(pattern, run)), run)
 
 
+def _on_the_garment(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
+    """It runs on the facing's side of the seam, not on the edge that was faced."""
+    faced = [done.span for done in state.closed if done.how == "faced"]
+    for run in row.along:
+        yield Case(any(span.overlap(own) > 0.5 for span in faced for own in spans(pattern, run)), run)
+
+
+def _catches(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
+    """It lies near enough to the seam to go through the allowances under it."""
+    for run in row.along:
+        for name in run.edges:
+            wide = pattern.piece(run.piece).edge(name).allowance
+            if wide is not None:
+                at, values = Run(run.piece, (name,), run.side), {"wide": measured(wide, "allowance")}
+                yield Case(row.distance <= wide - 1.0, at, amount=row.distance - wide, values=values)
+
+
 @operation
 class Understitch(Operation):
     """A row on the facing beside its seam, through facing and allowances only.
@@ -252,7 +269,11 @@ class Understitch(Operation):
     says = ("press", "sew", "roll")
     why = ("why",)
     gives = (Of("understitched", "along"),)
-    rules = (Rule(Asking(_turned), "understitched_early", each=True),)
+    rules = (
+        Rule(Asking(_turned), "understitched_early", each=True),
+        Rule(Asking(_on_the_garment), "understitched_garment", holds=False, each=True),
+        Rule(Asking(_catches), "understitched_wide", tells=("place", "distance", "wide")),
+    )
 
     along: tuple[Run, ...] = runs(fills={"facing": "piece"})
     distance: float = width(default=2 * mm)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from kit.diagnostic import measured
+from kit.diagnostic import Value, measured
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.facts import place_facts
@@ -43,7 +43,6 @@ class PocketHem(Operation):
     tools = ("machine", "iron", "scissors")
     says = ("turn", "fold", "ends", "out", "sew")
     why = ("why",)
-    gives = (Of("pocket_hemmed", "mouth", each="half"),)
     rules = (
         Rule(
             Excess(lambda hem: hem.first - hem.second, of="mouth", slack=0.5),
@@ -76,6 +75,16 @@ class PocketHem(Operation):
         )
 
 
+def _as_added(fold: FoldPocket, state: State, pattern: Cut) -> Iterable[Case]:
+    """As much is pressed under as was added to the edge."""
+    for each in fold.edges:
+        for name in each.edges:
+            added = pattern.piece(each.piece).edge(name).allowance
+            if added is not None:
+                off, values = abs(added - fold.allowance), {"added": measured(added, "allowance")}
+                yield Case(off <= 1.0, each, name, off, values)
+
+
 @operation
 class FoldPocket(Operation):
     """Press the edges of a pocket under; its lower corners square, mitred or curved.
@@ -98,6 +107,7 @@ class FoldPocket(Operation):
     rules = (
         Rule(Of("folded", "edges"), "folded_twice", holds=False, do="do_take_one_out", ends="all"),
         Rule(Raw("edges"), "folded_late", each=True),
+        Rule(Asking(_as_added), "folded_otherwise", tells=("edge", "allowance", "added")),
     )
 
     edges: tuple[Run, ...] = runs(role="pocket", fills={"edge": "edge", "pocket": "piece"})
@@ -114,6 +124,26 @@ class FoldPocket(Operation):
                 section=shapes.pocket_edge_folded(),
             ),
         )
+
+
+def _mouth_done(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]:
+    """What is not sewn on, the mouth, is finished: hemmed, faced or bound."""
+    held = {(each.piece, name) for each in pocket.edges for name in each.edges}
+    for each in pocket.edges:
+        piece = pattern.piece(each.piece)
+        free = [edge.name for edge in piece.edges if (piece.name, edge.name) not in held]
+        raw = any(state.raw(piece, side, name) for side in sides_of(pattern, each) for name in free)
+        yield Case(not raw, each)
+
+
+def _one_each(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]:
+    """As many pockets are sewn on as there are places."""
+    first = pocket.edges[0]
+    piece = pattern.piece(first.piece)
+    pockets = 2 if piece.cut.mirrored and first.side is None else 1
+    places = len(place_facts(pattern, (pocket.at,), ""))
+    values = {"number": Value(pockets, "count"), "places": Value(places, "count")}
+    yield Case(pockets == places or not piece.cut.mirrored, first, values=values)
 
 
 def _off_place(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]:
@@ -145,7 +175,8 @@ class PatchPocket(Operation):
     why = ("why",)
     gives = (Of("pocket_on", "at"), Of("pocket_edge_sewn", "edges"))
     rules = (
-        Rule(Of("pocket_hemmed", "edges", each="half"), "pocket_not_hemmed", tells=("piece",), on="edges"),
+        Rule(Asking(_mouth_done), "pocket_not_hemmed", tells=("piece",), on="edges"),
+        Rule(Asking(_one_each), "pockets_and_places", tells=("number", "places"), on="edges"),
         Rule(Of("folded", "edges"), "pocket_not_folded", tells=("edge", "piece")),
         Rule(Of("pocket_on", "at"), "pocket_twice", holds=False, on="edges"),
         Rule(Asking(_off_place), "pocket_place_size", tells=("own", "length")),

@@ -200,3 +200,5 @@ proof-listed_elastic = gummi | elastic
 proof-listed_cord = kordel | schnur | cord
 proof-listed_bias_binding = schrägband | schrägstreifen | einfassband | bias binding
 proof-listed_hem_tape = saumband | hem tape
+proof-halves_crossed = { $edge } wird an { $other } ({ $piece }) genäht: Eins von beiden liegt dann mit der linken Seite nach außen.
+proof-halves_crossed_do = Nähen Sie links an links und rechts an rechts.

@@ -201,3 +201,5 @@ proof-listed_elastic = elastic
 proof-listed_cord = cord
 proof-listed_bias_binding = bias binding
 proof-listed_hem_tape = hem tape
+proof-halves_crossed = the { $edge } is sewn to the { $other } of the { $piece }: one of the two then lies wrong side out.
+proof-halves_crossed_do = Sew left to left and right to right.

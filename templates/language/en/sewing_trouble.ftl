@@ -298,3 +298,23 @@ sewing_trouble-closed_twice_hemmed = { $amount } of the { $edge } is already hem
 sewing_trouble-closed_twice_hemmed_by = { $amount } of the { $edge } is already hemmed by '{ $step }'.
 sewing_trouble-closed_twice_finished = { $amount } of the { $edge } is already finished.
 sewing_trouble-closed_twice_finished_by = { $amount } of the { $edge } is already finished by '{ $step }'.
+sewing_trouble-understitched_garment = the { $place } is the garment's side of the seam; understitching is a row on the facing and must not show outside.
+sewing_trouble-understitched_garment_do = Name the facing's edges: make.understitch(front_facing.inner, ...).
+sewing_trouble-understitched_wide = understitched { $distance } from the seam the { $place } catches no allowance, for these are { $wide } wide.
+sewing_trouble-understitched_wide_do = Sew nearer to the seam, about 2 mm beside it.
+sewing_trouble-button_on_hole = the button is sewn onto { $place }, which is worked as a buttonhole.
+sewing_trouble-button_on_hole_do = Name the place of the button, on the layer below.
+sewing_trouble-folded_otherwise = { $allowance } are pressed under along the { $edge }, where { $added } were added.
+sewing_trouble-folded_otherwise_do = Press under what was added, or add what is pressed under.
+sewing_trouble-pockets_and_places = { $number ->
+    [one] one pocket is sewn on
+   *[other] { $number } pockets are sewn on
+} and { $places ->
+    [one] one place is named.
+   *[other] { $places } places are named.
+}
+sewing_trouble-pockets_and_places_do = Name a place for each pocket: a mark of a mirrored piece, without left or right, is one on each half.
+sewing_trouble-loop_over_opening = it is stitched across an opening in the { $place } and closes it.
+sewing_trouble-loop_over_opening_do = Place it beside the opening, or on the other side.
+sewing_trouble-facing_apart = { $place } and { $other } are finished apart, before the facings are joined.
+sewing_trouble-facing_apart_do = Joined first, the seam between them has its ends under the finish; it can stay as it is.

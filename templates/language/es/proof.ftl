@@ -204,3 +204,5 @@ proof-listed_elastic = elástic | goma | elastic
 proof-listed_cord = cordón | cordon | cord
 proof-listed_bias_binding = bies | cinta al bies | bias binding
 proof-listed_hem_tape = cinta para dobladillo | cinta de dobladillo | hem tape
+proof-halves_crossed = { $edge } se cose con { $other } de { $piece }: una de las dos queda entonces del revés.
+proof-halves_crossed_do = Cose izquierda con izquierda y derecha con derecha.

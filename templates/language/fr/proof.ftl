@@ -194,3 +194,5 @@ proof-listed_elastic = élastique | elastique | elastic
 proof-listed_cord = cordon | cord
 proof-listed_bias_binding = biais | bias binding
 proof-listed_hem_tape = extra-fort | ruban d'ourlet | ruban d’ourlet | hem tape
+proof-halves_crossed = { $edge } est cousu à { $other } de { $piece } : l'un des deux se retrouve alors à l'envers.
+proof-halves_crossed_do = Cousez gauche sur gauche et droite sur droite.
