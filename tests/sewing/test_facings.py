@@ -79,11 +79,12 @@ def test_an_outer_edge_turned_under_takes_its_turn(sewn, neck):
     ]
 
 
-def test_a_row_of_facings_must_be_joined_first(sewn, neck):
+def test_facings_finished_before_they_are_joined_get_a_note(sewn, neck):
     found = sewn(
         neck, lambda make, **p: make.finish_facing([p["front_facing"].outer, p["back_facing"].outer], stitch="turned")
     )
-    assert found.codes == ["not_joined_yet"]
+    assert found.codes == ["facing_apart"]
+    assert sew(found.pattern)[1][0].level == "note"
 
 
 def test_sewn_in_interfacing_says_where_it_is_basted(sewn, neck):
