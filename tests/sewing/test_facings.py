@@ -9,6 +9,7 @@ import pytest
 from kit.errors import KitError
 from kit.piece.piece import CutPlan
 from kit.proof.edges import raw_edges
+from kit.sewing.order import sew
 from kit.units import cm, mm
 
 
