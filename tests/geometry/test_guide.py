@@ -10,14 +10,15 @@ import math
 from itertools import pairwise
 from pathlib import Path as File
 
+import numpy as np
 import pytest
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 from scipy.interpolate import CubicSpline
 
 from kit.errors import KitError
-from kit.geometry import Cubic, Line, Path, Point, Vector
-from kit.geometry.guide import HANDY, MARK, GuideCurve, System, guide_points, on_ruler, smooth
+from kit.geometry import Arc, Cubic, Line, Path, Point, Vector
+from kit.geometry.guide import HANDY, MARK, TRUE, GuideCurve, System, guide_points, on_ruler, smooth
 from kit.lesson.lesson import Lesson
 from tests.example import EXAMPLE, notebook_names
 
@@ -145,3 +146,68 @@ def test_what_a_ruler_shows() -> None:
     assert [on_ruler(v) for v in (0.4, 0.5, -0.5, 12.49)] == [0.0, 1.0, -1.0, 12.0]
     assert on_ruler(25.0, "inch") == pytest.approx(25.4) and MARK["inch"] * 16 == pytest.approx(25.4)
     assert HANDY["inch"][0] == 50.8
+
+
+def bow(chord: float, leave: float, arrive: float) -> Path:
+    """One curve over a level line, leaving and arriving at these angles (radians)."""
+    ways = (Vector(math.cos(a), math.sin(a)) for a in (leave, arrive))
+    return Path((Cubic.square(Point(0, 0), next(ways), Point(chord, 0), next(ways)),))
+
+
+@pytest.mark.parametrize("system", BOTH)
+@pytest.mark.parametrize(("leave", "arrive"), [(0.3, -0.3), (0.7, -0.5), (0.5, 0.4), (-0.8, 0.1)])
+@pytest.mark.parametrize("chord", [90.0, 160.0, 260.0, 430.0])
+def test_no_more_points_than_the_curve_needs(chord: float, leave: float, arrive: float, system: System) -> None:
+    """Stepped off at any wider handy distance the redrawn curve (scipy's) is off by more than it may be. A point nearer
+    to the end than a quarter step is not set off."""
+    curves = guide_points(bow(chord, leave, arrive), system)
+    assert redrawn(bow(chord, leave, arrive), system) <= 1.5
+    if len(curves) > 1:
+        return
+    (curve,) = curves
+    steps = [b.along - a.along for a, b in pairwise(curve.points)] or [curve.points[0].along]
+    assert max(steps) - min(steps) < 1e-6 or chord < 4 * HANDY[system][1]
+    xs, ys = np.array([(p.x, p.y) for p in curve.path.points(0.005)]).T
+    for step in (wide for wide in HANDY[system] if wide > max(steps) + 1e-6):
+        alongs = [step * i for i in range(1, 100) if step * i <= chord - 0.25 * step]
+        if not alongs or len(alongs) >= len(curve.points):
+            continue
+        wider = [on_ruler(float(np.interp(x, xs, ys)), system) for x in alongs]
+        run = curve.leaves.along
+        ends = (on_ruler(curve.leaves.up, system) / run, -on_ruler(curve.arrives.up, system) / run)
+        spline = CubicSpline([0.0, *alongs, chord], [0.0, *wider, 0.0], bc_type=((1, ends[0]), (1, ends[1])))
+        lean = np.cos(np.arctan(np.gradient(ys, xs)))
+        assert np.max(np.abs(spline(xs) - ys) * lean) > TRUE[system] - 0.02
+
+
+def test_a_short_curve_with_a_sharp_end_is_drawn_in_two() -> None:
+    """Whole it needs five points; halved at its belly, one in each half and the place they share."""
+    one, two = guide_points(bow(140.0, 0.9, 0.0))
+    assert (len(one.points), len(two.points)) == (1, 1)
+    assert 0.2 * 140 < one.end.x < 0.8 * 140
+    belly = max(p.y for p in bow(140.0, 0.9, 0.0).points(0.01))
+    assert abs(one.end.y) > 0.95 * belly
+
+
+def test_a_steep_curve_is_cut_where_it_stands_off_most() -> None:
+    """A half circle is cut at its top, and each half (a quarter circle) is over a line of r sqrt 2 (geometry)."""
+    half = Path((Arc(Point(0, 0), 100.0, math.pi, -math.pi),))
+    one, two = guide_points(half)
+    assert one.end.close_to(Point(0, 100), 3.0) and two.start == one.end
+    assert one.chord == pytest.approx(100 * math.sqrt(2), abs=3) == two.chord
+
+
+@pytest.mark.parametrize(("up", "ruled"), [(0.25, True), (0.35, False)])
+def test_what_hardly_stands_off_is_ruled(up: float, ruled: bool) -> None:
+    """A flat arc of 200 mm whose belly stands `up` mm off: radius (100^2 + up^2) / (2 up)."""
+    radius = (100**2 + up**2) / (2 * up)
+    angle = math.asin(100 / radius)
+    (curve,) = guide_points(Path((Arc(Point(100, up - radius), radius, math.pi / 2 + angle, -2 * angle),)))
+    assert curve.is_straight is ruled and curve.chord == pytest.approx(200)
+
+
+@pytest.mark.parametrize(("long", "parts"), [(4.5, 1), (5.5, 2)])
+def test_a_straight_stretch_of_half_a_centimetre_is_ruled_by_itself(long: float, parts: int) -> None:
+    bend = Cubic.square(Point(long, 0), Vector(1, 0), Point(long + 120, 40), Vector(1, 0.9))
+    curves = guide_points(Path((Line(Point(0, 0), Point(long, 0)), bend)))
+    assert len(curves) == parts and curves[0].is_straight is (parts == 2)
