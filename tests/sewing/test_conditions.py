@@ -24,7 +24,6 @@ from kit.sewing.rules import (
     Of,
     Pressed,
     Raw,
-    RightSideOut,
     Rule,
     Seamed,
     Suits,
@@ -113,9 +112,9 @@ def test_seamed_on_every_half_and_every_edge() -> None:
     assert holds(Seamed("edges"), seams(left), doing(edges=(Run("back", ("hem", "side")),))) == [False]
 
 
-def test_inside_out_and_right_side_out() -> None:
+def test_inside_out() -> None:
     state = State(inside_out=frozenset({"front"}))
-    assert holds(RightSideOut(("edges", "one")), state) == [False, True]  # told once of a piece
+    assert holds(InsideOut(("edges", "one")), state) == [True, False]  # told once of a piece
     assert holds(InsideOut(("edges",)), state) == [True, False]
     assert holds(InsideOut(("pieces",)), state, doing(pieces=("back",))) == [False]
     (case,) = InsideOut(("one",)).cases(doing(), state, CUT)
