@@ -99,6 +99,15 @@ class BenchVerbs:
 
             front.allow(side=1.5 * cm, shoulder=1.5 * cm, neck=6 * mm)"""
 
+    def allow_to_fit(self, /, **extra: Size) -> None:
+        """Cut edges wider than they are sewn: extra cloth beside the allowance, to fit with. The pattern says so at the
+        edge, and `make.trim_to_fit` takes it off once the fit is right.
+
+        Example::
+
+            front.allow(side=1.5 * cm)
+            front.allow_to_fit(side=2 * cm)"""
+
     def buttonholes(
         self,
         line: str | PaperLine,

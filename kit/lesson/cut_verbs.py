@@ -43,6 +43,30 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
 
 
 @verb
+def allow_to_fit(bench: OpenPiece, /, **extra: Size) -> None:
+    """Cut edges wider than they are sewn: extra cloth beside the allowance, to fit with. The pattern says so at the
+    edge, and `make.trim_to_fit` takes it off once the fit is right.
+
+    Example::
+
+        front.allow(side=1.5 * cm)
+        front.allow_to_fit(side=2 * cm)
+    """
+    changed = []
+    for name, value in extra.items():
+        edge = bench.piece.edge(bench.edge_name(name))
+        size = float(distance(value, f"{bench.where}, cloth to fit with on {name}"))
+        if edge.name == bench.piece.fold:
+            raise KitError(
+                message("refusal.extra_on_fold", edge=named_edge(edge)),
+                where=bench.where,
+                do=message("refusal.extra_on_fold_do"),
+            )
+        changed.append(replace(edge, extra=size))
+    bench.put_edges(*changed)
+
+
+@verb
 def say(bench: OpenPiece, /, **names: str) -> None:
     """How people say the names of edges.
 

@@ -20,7 +20,8 @@ from kit.units import Size, length
 
 KEY = "fittings"
 """Where they stand in the sidecar file."""
-_SAME = 1e-6
+SAME = 1e-6
+"""Values that differ by no more are one value."""
 
 
 @dataclass(frozen=True)
@@ -99,7 +100,7 @@ def fitting_of(
             raise KitError(
                 f"{name} needs two values, before and after.", where=where, do=f"Write {name}=(1 * cm, 2 * cm)."
             )
-        before, after = (_number(known[name], value, where) for value in pair)
+        before, after = (number_of(known[name], value, where) for value in pair)
         found.append(_change(known[name], before, after, where))
     return Fitting(title, date, why, tuple(found))
 
@@ -112,7 +113,7 @@ def fitting_between(
     moved = {
         p.name: (earlier[p.name], values[p.name])
         for p in parameters
-        if p.name in earlier and abs(earlier[p.name] - values[p.name]) > _SAME
+        if p.name in earlier and abs(earlier[p.name] - values[p.name]) > SAME
     }
     if not moved:
         raise KitError(
@@ -123,7 +124,8 @@ def fitting_between(
     return Fitting(begun.title, date, why, tuple(Change(name, one, two) for name, (one, two) in moved.items()))
 
 
-def _number(parameter: Parameter, value: Setting, where: str) -> float:
+def number_of(parameter: Parameter, value: Setting, where: str) -> float:
+    """A value as an author writes it, in mm, share or count. `KitError` for a bare length and for what is no number."""
     if parameter.kind == "length":
         return float(length(cast("Size", value), f"{where}, {parameter.label}"))
     if isinstance(value, bool) or not isinstance(value, int | float):
@@ -138,7 +140,7 @@ def _change(parameter: Parameter, before: float, after: float, where: str) -> Ch
             parameter.checked(value)
         except KitError as error:
             raise error.at(where) from None
-    if abs(before - after) <= _SAME:
+    if abs(before - after) <= SAME:
         raise KitError(
             f"the {parameter.label} is {parameter.show(before)} before and after.",
             where=where,

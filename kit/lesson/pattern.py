@@ -11,6 +11,7 @@ from kit.diagnostic import Message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
+from kit.sewing.refit import Turn
 from kit.units import System
 
 Nap = Literal["none", "one_way", "print"]
@@ -151,10 +152,24 @@ class SewRecord:
 
 
 @dataclass(frozen=True)
+class Tried:
+    """A try-on that changes values: the key of its sewing `step` and which `operation` of it, from 0; the values that
+    `turns` change; the lesson drafted `before` and `after` it. `trouble` says why one of them cannot be drafted; it is
+    None then."""
+
+    step: str
+    operation: int
+    turns: tuple[Turn, ...]
+    before: Pattern | None
+    after: Pattern | None
+    trouble: str = ""
+
+
+@dataclass(frozen=True)
 class Pattern:
     """A lesson worked for one body and one set of values. `finished` measurements are (title, mm), `over` says which
     body measurement one of them goes over: (title, measurement), so that its ease can be told. `start` are the pieces
-    of the block it began with."""
+    of the block it began with; `tries` the try-ons that change values, with the drafts before and after."""
 
     lesson: LessonInfo
     body: Body
@@ -166,6 +181,7 @@ class Pattern:
     finished: tuple[tuple[str, float], ...] = ()
     over: tuple[tuple[str, str], ...] = ()
     start: tuple[Piece, ...] = ()
+    tries: tuple[Tried, ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""

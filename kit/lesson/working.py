@@ -23,6 +23,7 @@ from kit.lesson.own_code import stopped
 from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
+from kit.lesson.tried import with_tries
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
 from kit.sewing.call import CallError
@@ -69,11 +70,23 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     """The pattern of a lesson for a body and parameter values (name -> mm, share or count; missing ones take
     their default). `whole=False` is for a lesson still being written: its outlines need not close yet. Raises
     `KitError` with the step and what to do for whatever cannot be drafted."""
+    pattern = _worked(definition, body, values, whole)
+    return _tried(pattern, definition, body, values, whole)
+
+
+def _worked(definition: Definition, body: Body, values: Mapping[str, float], whole: bool) -> Pattern:
+    """The pattern of these values alone, without what its try-ons make of it."""
     table = _Table(definition, body, values)
     made = _Made()
     for entry in definition.entries:
         _take(entry, table, made)
     return _pattern(table, made, whole)
+
+
+def _tried(
+    pattern: Pattern, definition: Definition, body: Body, values: Mapping[str, float], whole: bool = True
+) -> Pattern:
+    return with_tries(pattern, values, definition.parameters, lambda other: _worked(definition, body, other, whole))
 
 
 class Reworking:
@@ -117,7 +130,8 @@ class Reworking:
                     self._before.append((dict(table.pieces), dict(table.strips), made.copy()))
                 if index < len(entries):
                     _take(entries[index], table, made)
-            return _pattern(table, made, True), index, ""
+            pattern = _pattern(table, made, True)
+            return _tried(pattern, self.definition, self.body, table.values), index, ""
         except KitError as error:
             return None, index, str(error)
 

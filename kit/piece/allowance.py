@@ -22,6 +22,7 @@ __all__ = [
     "NotchLine",
     "allowance_of",
     "cut_line",
+    "cut_width",
     "has_allowances",
     "hem_edges",
     "notch_lines",
@@ -77,8 +78,15 @@ def allowance_of(piece: Piece, edge: Edge) -> float:
     return value
 
 
+def cut_width(piece: Piece, edge: Edge) -> float:
+    """How far outside the stitch line the edge is cut, in mm: its allowance and its extra cloth to fit with. `KitError`
+    as `allowance_of`."""
+    return 0.0 if edge.name == piece.fold else allowance_of(piece, edge) + edge.extra
+
+
 def cut_line(piece: Piece, hems: Collection[str] | None = None) -> CutLine:
-    """The cut line of `piece`: every edge's parallel at its allowance, none on the fold, joined at the corners.
+    """The cut line of `piece`: every edge's parallel at its allowance and its extra cloth to fit with, none on the
+    fold, joined at the corners.
 
     Corners are joined as `Piece.corners` says. `hems` names the edges whose ends are turned back like the seam
     beside them where no corner says otherwise (None: `hem_edges`).
@@ -92,7 +100,7 @@ def cut_line(piece: Piece, hems: Collection[str] | None = None) -> CutLine:
     >>> cut_line(patch).bounds(), cut_line(patch).length
     ((-10.0, -10.0, 110.0, 60.0), 380.0)
     """
-    widths = {edge.name: allowance_of(piece, edge) for edge in piece.edges}
+    widths = {edge.name: cut_width(piece, edge) for edge in piece.edges}
     return offset_line(piece, widths, hem_edges(piece) if hems is None else hems)
 
 
@@ -103,7 +111,7 @@ def notch_lines(piece: Piece, length: float = NOTCH_LENGTH) -> tuple[NotchLine, 
     sign = inside_left(piece)
     for notch in piece.notches:
         edge = piece.edge(notch.edge)
-        width = allowance_of(piece, edge)
+        width = cut_width(piece, edge)
         deep = min(length, width * 2 / 3) if width > 0 else length * 0.8
         spots = (
             (notch.distance,)

@@ -31,7 +31,8 @@ StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_bindi
 class Edge:
     """One named edge of a piece: its stitch-line `path` and the `allowance` outside it in mm (None: not yet
     declared; 0 on a fold or an edge cut on the line). `said` is how people say it ("side seam"). `drawn_in` is how
-    far in mm the edge's outer end was moved on purpose, as at the shoulder of a facing drawn short.
+    far in mm the edge's outer end was moved on purpose, as at the shoulder of a facing drawn short. `extra` is cloth to
+    fit with, in mm: the edge is cut so much wider than the allowance it is sewn with, and trimmed after a fitting.
 
     `role` is what the edge is (hem, neck, side, ...; "" for nothing of that kind). An edge made without one has the
     role its name and `said` give (`kit.piece.role`), found here once; it is never None afterwards and nothing else
@@ -48,6 +49,7 @@ class Edge:
     drawn_in: float = 0.0
     role: EdgeRole | None = None
     by_hand: bool = False
+    extra: float = 0.0
 
     def __post_init__(self) -> None:
         if self.role is None:

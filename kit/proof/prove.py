@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Mapping
+from dataclasses import replace
 from functools import cached_property
 
-from kit.diagnostic import Diagnostic, message
+from kit.diagnostic import Diagnostic, Message, Told, Value, as_value, message
 from kit.lesson.pattern import Pattern
 from kit.pausing import pause_here
 from kit.piece.piece import Piece
+from kit.piece.recut import without_extra
 from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.edges import allowances, order, raw_edges, used
+from kit.proof.extra_cloth import extra_cloth, extra_lines
 from kit.proof.folds import fold_true
 from kit.proof.halves import crossed_halves
 from kit.proof.marks import notches as notch_pairs
@@ -31,7 +34,11 @@ class _Case:
     """A pattern under proof, and what several checks ask of it, found once."""
 
     def __init__(self, pattern: Pattern) -> None:
-        self.pattern = pattern
+        # Extra cloth to fit with is trimmed before the edge is finished: whether it is, `extra_cloth` asks; all else is
+        # proved of the pattern as it is sewn.
+        self.whole = pattern
+        pieces = tuple(map(without_extra, pattern.pieces))
+        self.pattern = pattern if pieces == pattern.pieces else replace(pattern, pieces=pieces)
 
     @cached_property
     def outlines(self) -> list[Diagnostic]:
@@ -45,13 +52,14 @@ class _Case:
 
     @cached_property
     def sewn(self) -> tuple[State, tuple[Diagnostic, ...]]:
-        return sew(self.pattern)
+        return sew(self.whole)
 
 
 Check = Callable[[_Case], list[Diagnostic]]
 _DRAFT: Mapping[str, Check] = {
     "outlines": lambda case: case.outlines,
     "cut_lines": lambda case: cut_lines(case.sound),
+    "extra_lines": lambda case: extra_lines(case.whole, case.outlines),
     "markings": lambda case: markings(case.pattern.pieces),
     "placeholders": lambda case: placeholders(case.pattern),
     "start": lambda case: start(case.pattern),
@@ -66,11 +74,13 @@ _SEWN: Mapping[str, Check] = {
     "allowances": lambda case: allowances(case.pattern),
     "used": lambda case: used(case.pattern, case.sewn[0]),
     "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]),
+    "extra_cloth": lambda case: extra_cloth(case.whole, case.sewn[0]),
     "fold_true": lambda case: fold_true(case.pattern, case.sound),
     "openings": lambda case: openings(case.pattern),
     "notches": lambda case: notch_pairs(case.pattern),
     "notions": lambda case: notions(case.pattern),
     "corners": lambda case: corners(case.pattern) if not case.outlines else [],
+    "other_drafts": lambda case: _other_drafts(case.whole) if case.whole.tries else [],
 }
 
 
@@ -104,6 +114,36 @@ def errors(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[
     check is worked when its turn comes, so who asks for the first error does not wait for the rest. `checks` names
     the only ones to work (None: all)."""
     return ((name, finding) for name, finding in _checked(pattern, checks) if finding.level == "error")
+
+
+_CUT = (*_DRAFT, "seam_lengths", "allowances")
+"""What is asked of a draft that a try-on changes: it is never sewn to its end."""
+
+
+def _other_drafts(pattern: Pattern) -> list[Diagnostic]:
+    """Errors of the drafts before and after try-ons that are not the present one's: of the last, which is sewn to its
+    end, all; of the others what shows once the cloth is cut."""
+    found: list[Diagnostic] = []
+    known = {_place(finding) for _, finding in _checked(replace(pattern, tries=()), None) if finding.level == "error"}
+    drafts = [("first", tried.before) for tried in pattern.tries[:1]]
+    drafts += [("corrected", tried.after) for tried in pattern.tries]
+    for number, (which, draft) in enumerate(drafts):
+        if draft is None or draft.values == pattern.values:
+            continue
+        checks = None if number == len(drafts) - 1 else _CUT
+        for _, finding in errors(draft, checks):
+            if _place(finding) not in known:
+                known.add(_place(finding))
+                found.append(replace(finding, says=message(f"proof.in_draft_{which}", what=_within(finding.says))))
+    return found
+
+
+def _place(finding: Diagnostic) -> tuple[str, str, str, str]:
+    return finding.code, finding.step, finding.piece, finding.edge
+
+
+def _within(told: Told) -> Value | Message:
+    return told if isinstance(told, Message) else as_value(told)
 
 
 def _checked(pattern: Pattern, checks: Collection[str] | None = None) -> Iterator[tuple[str, Diagnostic]]:

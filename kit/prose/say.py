@@ -88,6 +88,8 @@ def _worded(
         return pieces_said(pattern, value)
     if kind == "strip":
         return title_said(pattern.strip(str(value)).title)
+    if kind == "names":
+        return listed([str(name) for name in value])
     if kind == "mark":
         return listed([_mark_said(pattern, place) for place in value])
     raise KitError(f"'{name}' is of the unknown kind '{kind}'.")

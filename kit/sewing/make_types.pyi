@@ -623,12 +623,33 @@ class MakeVerbs:
             make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
             make.trim(front.shoulder, to=6 * mm)"""
 
-    def try_on(self, *places: Place, note: str = "") -> None:
-        """Stop for a fitting and mark what is found.
+    def trim_to_fit(self, *along: Runs) -> None:
+        """Trim the cloth that was cut to fit with, once the fit is right: the edges keep the allowance they are sewn with.
 
         Example::
 
-            make.try_on(front.button_1, note="Check where the front closes.")"""
+            make.trim_to_fit(front.side, back.side)"""
+
+    def try_on(
+        self,
+        *found: Place | str,
+        note: str = "",
+        leave: Runs = (),
+        **changes: Size | float | tuple[Size | float, Size | float],
+    ) -> None:
+        """Stop for a fitting: what is found, in words and as marks. A parameter given with its value before and after,
+        `underarm_drop=(14 * cm, 11 * cm)`, says that the cloth was cut with the first and is sewn with the second from here
+        on; one value alone is the second, the lesson's present one the first.
+
+        The pair tells what this lesson's own cloth went through, as a story is told. It counts while the lesson stands at
+        one of these values: whoever sets another has cut other cloth, and nothing changes at this try-on; a difference
+        found on one body would be none on the next. The draft that is shown follows the sliders as ever; a build makes the
+        corrected pattern, or with `--as-cut` the one first cut. Rows on lines that move are unpicked and sewn again, unless
+        `leave` names their edges.
+
+        Example::
+
+            make.try_on("The skirt hangs low at the back.", hem_drop=(9 * cm, 8 * cm))"""
 
     def tuck(self, *what: PieceHandle | Fold) -> None:
         """Stitch tucks: all those of a piece, or one.

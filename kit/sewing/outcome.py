@@ -5,10 +5,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from kit.sewing.run import Run
 from kit.sewing.spans import Span
+
+if TYPE_CHECKING:
+    from kit.sewing.refit import Refit
 
 How = Literal["sewn", "faced", "hemmed", "finished"]
 
@@ -39,7 +42,8 @@ class Effect:
     """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
     are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
     `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces; `laid`
-    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark)."""
+    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark); `refit` the draft that
+    counts from now on, and the one until now."""
 
     made: tuple[str, ...] = ()
     attached: Mapping[str, int] = field(default_factory=dict)
@@ -51,6 +55,7 @@ class Effect:
     inside_out: tuple[str, ...] = ()
     right_side_out: tuple[str, ...] = ()
     laid: tuple[tuple[Run, Run], ...] = ()
+    refit: Refit | None = None
 
 
 @dataclass(frozen=True)

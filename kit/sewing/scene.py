@@ -10,6 +10,7 @@ from itertools import pairwise
 from typing import Literal
 
 from kit.geometry import Path
+from kit.piece.recut import PieceChange
 from kit.sewing.run import Run
 
 Face = Literal["right", "wrong"]
@@ -144,7 +145,8 @@ class Thing:
 class Scene:
     """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all),
     `arrows` pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown,
-    `pins` runs that are pinned, `things` what is sewn on."""
+    `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is cut: the old
+    line, the new one and what is trimmed; `resewn` are its edges that a row lies along."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -154,3 +156,5 @@ class Scene:
     strip: str = ""
     pins: tuple[Run, ...] = ()
     things: tuple[Thing, ...] = ()
+    recut: PieceChange | None = None
+    resewn: tuple[str, ...] = ()

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact, How, Outcome
+from kit.sewing.refit import Refit
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, neighbours, sides_of, spans
 
@@ -34,7 +35,8 @@ class Done(NamedTuple):
 class State:
     """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
     how many of each are `attached`; `handled` pieces; `faced` edges; `unpressed` edges whose seam waits for the
-    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out."""
+    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out; `refits` what try-ons
+    have changed of the cloth since it was cut, in their order."""
 
     closed: tuple[Done, ...] = ()
     seams: frozenset[frozenset[EdgeKey]] = frozenset()
@@ -46,6 +48,7 @@ class State:
     unpressed: frozenset[EdgeKey] = frozenset()
     facts: frozenset[Fact] = frozenset()
     inside_out: frozenset[str] = frozenset()
+    refits: tuple[Refit, ...] = ()
 
     def on(self, key: EdgeKey) -> tuple[Done, ...]:
         """What closed stretches lie on one edge of one half."""
@@ -152,6 +155,7 @@ class State:
             - with_partners(seams, edge_keys(pattern, effect.pressed)),
             facts=(self.facts - set(effect.undone)) | set(effect.facts),
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
+            refits=self.refits if effect.refit is None else (*self.refits, effect.refit),
         )
 
 

@@ -49,6 +49,7 @@ FRONT = polygon(
     _hole("hole_2", 200),
     Mark("button_1", "point", point=Point(0, 300), said="upper button"),
 )
+FRONT = FRONT.with_edges(side=replace(FRONT.edge("side"), extra=20.0))
 FRONT_LINING = replace(FRONT, name="front_lining", title="Front lining", marks=(), cut=replace(PAIR, cloth="lining"))
 BACK = polygon(
     "back",
@@ -68,6 +69,7 @@ BACK_FACING = polygon(
     {"inner": 10, "shoulder": 15, "outer": 6, "centre": 0},
     CutPlan(fold="centre", interfacing=1),
 )
+BACK = BACK.with_edges(side=replace(BACK.edge("side"), extra=20.0))
 SLEEVE = replace(
     polygon(
         "sleeve",

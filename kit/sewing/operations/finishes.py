@@ -1,20 +1,18 @@
-"""Rows that close nothing, and fittings: edge finish, topstitch, edgestitch, staystitch, try on."""
+"""Rows that close nothing: edge finish, topstitch, edgestitch, staystitch."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
-from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of
-from kit.sewing.fields import Asked, fixed, flag, read_by, runs, whole, width, word
+from kit.sewing.fields import fixed, flag, runs, whole, width, word
 from kit.sewing.operation import Operation, Say, both, closings, operation, shown, taken
-from kit.sewing.outcome import Closing, Uses
+from kit.sewing.outcome import Closing
 from kit.sewing.reading import FINISHES
 from kit.sewing.rules import Asking, Case, Closed, Pressed, Raw, Rule
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.spans import spans
 from kit.sewing.state import State
@@ -171,43 +169,3 @@ class Staystitch(Operation):
                 section=section.one_ply(),
             ),
         )
-
-
-def _to_mark(given: Any, asked: Asked, name: str) -> tuple[Place, ...]:
-    for place in given:
-        if not isinstance(place, Place):
-            raise KitError(
-                f"{place!r} is not a mark on a piece.", where=asked.where, do="Name a mark: front.tie_place."
-            )
-    return tuple(given)
-
-
-@operation
-class TryOn(Operation):
-    """Stop for a fitting and mark what is found.
-
-    Example::
-
-        make.try_on(front.button_1, note="Check where the front closes.")
-    """
-
-    kind = "try_on"
-    stitch_type = ""
-    cautions = ("pins",)
-    tools = ("pins", "chalk")
-    notions = ()
-    says = ("wear", Say("mark", lambda made: made.places), Say("note", lambda made: made.note))
-
-    places: tuple[Place, ...] = read_by(_to_mark, "Place", way="rest", held=(), fills={"places": "mark"})
-    note: str = read_by(lambda given, asked, name: str(given), "str", default="", held="", fills={"": "text"})
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(pieces=tuple(dict.fromkeys(place.piece for place in self.places)))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        found = []
-        for name in self.uses.pieces:
-            piece = pattern.piece(name)
-            found.append(Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="right"))
-        return (Scene(layers=tuple(found)),) if found else ()

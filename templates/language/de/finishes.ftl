@@ -10,7 +10,3 @@ topstitch-why = Eine Naht von der rechten Stoffseite hält die Kante flach und d
 
 staystitch-sew = { $edge }: { $distance } außerhalb der Nahtlinie eine Stütznaht steppen, damit sich die Kante nicht dehnt.
 staystitch-why = Eine quer zum Fadenlauf geschnittene Rundung dehnt sich, sobald man sie anfasst.
-
-try_on-wear = Anprobieren, auf links oder auf rechts gedreht, mit den Schuhen und der Wäsche, die dazu getragen werden.
-try_on-mark = Mit Stecknadeln oder Kreide markieren: { $places }.
-try_on-note = { $note }

@@ -202,3 +202,9 @@ proof-listed_bias_binding = schrägband | schrägstreifen | einfassband | bias b
 proof-listed_hem_tape = saumband | hem tape
 proof-halves_crossed = { $edge } wird an { $other } ({ $piece }) genäht: Eins von beiden liegt dann mit der linken Seite nach außen.
 proof-halves_crossed_do = Nähen Sie links an links und rechts an rechts.
+
+# ---- Anprobezugaben, und Fassungen, die eine Anprobe ändert ----
+proof-extra_left = diese Kante ist für die Anprobe { $amount } breiter zugeschnitten, und das wird nie abgeschnitten: { $edge }.
+proof-extra_left_do = Abschneiden, wenn der Sitz stimmt: { $call }.
+proof-in_draft_first = in der zuerst zugeschnittenen Fassung: { $what }
+proof-in_draft_corrected = in der geänderten Fassung: { $what }

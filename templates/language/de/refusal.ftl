@@ -325,3 +325,5 @@ refusal-at_line = { $place }, bei „{ $line }“
 
 # ---- Ecken ----
 refusal-folds_none = Es ist kein Bruch genannt.
+refusal-extra_on_fold = diese Kante liegt im Stoffbruch, wo nichts geschnitten wird: { $edge }.
+refusal-extra_on_fold_do = Die Anprobezugabe einer Kante geben, die geschnitten wird.

@@ -10,7 +10,3 @@ topstitch-why = A row from the right side keeps an edge flat and its layers in p
 
 staystitch-sew = Stitch along { $edge }, { $distance } outside the stitch line, so that it cannot stretch.
 staystitch-why = A curve cut across the grain stretches as soon as it is handled.
-
-try_on-wear = Try it on, inside out or right side out, with the shoes and underclothes it will be worn with.
-try_on-mark = Mark { $places } with pins or chalk.
-try_on-note = { $note }

@@ -203,3 +203,11 @@ proof-listed_bias_binding = bias binding
 proof-listed_hem_tape = hem tape
 proof-halves_crossed = the { $edge } is sewn to the { $other } of the { $piece }: one of the two then lies wrong side out.
 proof-halves_crossed_do = Sew left to left and right to right.
+
+# ---- cloth to fit with, and drafts that a try-on changes ----
+# $amount is how much wider the edge is cut than it is sewn; $call is written in the notebook.
+proof-extra_left = the { $edge } is cut { $amount } wider to fit with, and this is never trimmed.
+proof-extra_left_do = Trim it once the fit is right: { $call }.
+# $what is another finding.
+proof-in_draft_first = in the draft that is cut at first, { $what }
+proof-in_draft_corrected = in the corrected draft, { $what }

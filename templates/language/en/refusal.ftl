@@ -325,3 +325,5 @@ refusal-at_line = { $place }, at “{ $line }”
 
 # ---- corners ----
 refusal-folds_none = no fold is named.
+refusal-extra_on_fold = the { $edge } lies on the fold, where nothing is cut.
+refusal-extra_on_fold_do = Give the extra cloth to an edge that is cut.

@@ -318,3 +318,29 @@ sewing_trouble-loop_over_opening = it is stitched across an opening in the { $pl
 sewing_trouble-loop_over_opening_do = Place it beside the opening, or on the other side.
 sewing_trouble-facing_apart = { $place } and { $other } are finished apart, before the facings are joined.
 sewing_trouble-facing_apart_do = Joined first, the seam between them has its ends under the finish; it can stay as it is.
+# Said of a try-on that changes values of cloth that is cut. $why says which draft cannot be drawn.
+sewing_trouble-try_on_refused = one of its two drafts cannot be drawn: { $why }
+sewing_trouble-try_on_refused_do = Change the values of the try-on, or those of the lesson.
+sewing_trouble-tried_on_nothing = nothing of the draft changes at this try-on.
+sewing_trouble-tried_on_nothing_do = Name the value that was changed with what it was before and after, or leave it out.
+sewing_trouble-tried_on_elsewhere = nothing changes at this try-on: the lesson stands at other values than those it was made with.
+sewing_trouble-tried_on_elsewhere_do = Set the value to the one before or after it to see what was changed.
+# Where along an edge: $edge is the edge it meets there.
+sewing_trouble-spot_at = at the { $edge }
+sewing_trouble-spot_from = { $far } from the { $edge }
+sewing_trouble-cloth_beyond = the new stitch line of the { $edge } lies { $amount } beyond the edge of the cloth, { $spot }.
+sewing_trouble-cloth_beyond_do = Cut this edge with extra cloth to fit with, allow_to_fit(...), let it out less, or cut the piece anew.
+sewing_trouble-cloth_narrow = only { $left } of cloth is left outside the new stitch line of the { $edge }, { $spot }; its seam takes { $need }.
+sewing_trouble-cloth_narrow_do = Cut this edge with extra cloth to fit with, allow_to_fit(...), or let it out less.
+sewing_trouble-cloth_narrow_plain = only { $left } of the { $need } of allowance is left outside the new stitch line of the { $edge }, { $spot }.
+sewing_trouble-cloth_narrow_plain_do = A plain seam can be sewn with it; finish its edges before they fray.
+sewing_trouble-strip_cut_short = the { $strip } is cut { $amount } too small for what it is to be from now on.
+sewing_trouble-strip_cut_short_do = Cut it larger at first, or anew.
+sewing_trouble-old_row_left_in = the row along the { $edge } is left in place, up to { $amount } outside the new line.
+sewing_trouble-old_row_left_out = the row along the { $edge } is left in place, up to { $amount } inside the new line, where it shows and pulls.
+sewing_trouble-old_row_left_do = Take this edge out of leave=..., so that the row is unpicked.
+sewing_trouble-no_extra_to_trim = the { $place } has no extra cloth to fit with.
+sewing_trouble-no_extra_to_trim_do = Give it some in a drafting step, allow_to_fit(...), or leave it out here.
+sewing_trouble-trimmed_to_fit_twice = the extra cloth of the { $place } is trimmed already.
+sewing_trouble-trimmed_to_fit_late = the extra cloth of the { $place } is shut in or turned under already, where no scissors reach it.
+sewing_trouble-trimmed_to_fit_late_do = Trim it before that.

@@ -10,7 +10,3 @@ topstitch-why = Un pespunte por el derecho mantiene plano el borde y las capas e
 
 staystitch-sew = Haga una costura de refuerzo a { $distance } por fuera de la línea de costura, para que no se dé de sí: { $edge }.
 staystitch-why = Una curva que cruza el hilo de la tela se da de sí en cuanto se maneja.
-
-try_on-wear = Pruébese la prenda, del revés o del derecho, con los zapatos y la ropa interior que llevará con ella.
-try_on-mark = Marque con alfileres o tiza: { $places }.
-try_on-note = { $note }

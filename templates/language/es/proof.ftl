@@ -206,3 +206,9 @@ proof-listed_bias_binding = bies | cinta al bies | bias binding
 proof-listed_hem_tape = cinta para dobladillo | cinta de dobladillo | hem tape
 proof-halves_crossed = { $edge } se cose con { $other } de { $piece }: una de las dos queda entonces del revés.
 proof-halves_crossed_do = Cose izquierda con izquierda y derecha con derecha.
+
+# ---- tela de más para la prueba, y trazados que una prueba cambia ----
+proof-extra_left = este borde se corta { $amount } más ancho para la prueba, y eso no se recorta nunca: { $edge }.
+proof-extra_left_do = Recórtelo cuando la prenda siente bien: { $call }.
+proof-in_draft_first = en el trazado que se corta primero: { $what }
+proof-in_draft_corrected = en el trazado corregido: { $what }

@@ -325,3 +325,5 @@ refusal-at_line = { $place }, en «{ $line }»
 
 # ---- esquinas ----
 refusal-folds_none = no se nombra ningún doblez.
+refusal-extra_on_fold = este borde va al doblez, donde no se corta nada: { $edge }.
+refusal-extra_on_fold_do = Dé la tela de más a un borde que se corte.

@@ -10,7 +10,3 @@ topstitch-why = Une piqûre faite sur l’endroit tient le bord à plat et les �
 
 staystitch-sew = Faire une piqûre de soutien à { $distance } à l’extérieur de la ligne de couture, pour que le bord ne puisse pas s’étirer : { $edge }.
 staystitch-why = Une courbe coupée en travers du fil s’étire dès qu’on la manipule.
-
-try_on-wear = Essayer, sur l’envers ou sur l’endroit, avec les chaussures et les sous-vêtements qui se porteront avec.
-try_on-mark = Marquer avec des épingles ou à la craie : { $places }.
-try_on-note = { $note }

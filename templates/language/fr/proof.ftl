@@ -196,3 +196,9 @@ proof-listed_bias_binding = biais | bias binding
 proof-listed_hem_tape = extra-fort | ruban d'ourlet | ruban d’ourlet | hem tape
 proof-halves_crossed = { $edge } est cousu à { $other } de { $piece } : l'un des deux se retrouve alors à l'envers.
 proof-halves_crossed_do = Cousez gauche sur gauche et droite sur droite.
+
+# ---- surplus d’essayage, et tracés qu’un essayage change ----
+proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayage, et cela n’est jamais recoupé : { $edge }.
+proof-extra_left_do = Le recouper une fois le vêtement ajusté : { $call }.
+proof-in_draft_first = dans le tracé coupé d’abord : { $what }
+proof-in_draft_corrected = dans le tracé corrigé : { $what }

@@ -325,3 +325,5 @@ refusal-at_line = { $place }, à « { $line } »
 
 # ---- angles ----
 refusal-folds_none = aucune pliure n’est nommée.
+refusal-extra_on_fold = ce bord est à la pliure, où rien n’est coupé : { $edge }.
+refusal-extra_on_fold_do = Donner le surplus à un bord qui se coupe.

@@ -1,0 +1,378 @@
+"""One piece of two drafts: cloth that was cut from the first and is sewn by the second from now on.
+
+For every edge that both drafts have: where its new stitch line runs against the old one, how much cloth was cut outside
+the new line, and how much the new cut line wants there. All of it is measured at places along the new edge, square to
+the old line (what moved) or to the new one (the cloth), in mm. Edges are matched by name, then by role where only one
+of either piece has it; their ends are told by the edges they meet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import TYPE_CHECKING, Any, Literal
+
+from kit.errors import KitError
+from kit.geometry import Motion, Path, Point, Vector
+from kit.piece.allowance import cut_line, has_allowances
+from kit.piece.darts_and_pleats import Dart, Pleat
+from kit.piece.offset import inside_left
+from kit.piece.piece import Edge, Mark, Piece
+
+if TYPE_CHECKING:
+    from shapely.geometry import Polygon
+
+TOLD = 0.8
+"""mm that a line may move before it is told: a ruler marked in sixteenths of an inch shows no less."""
+ALIKE = 1.0
+"""Distances that differ by no more (mm) are told as one."""
+SLACK = 0.5
+"""mm by which cloth may be too narrow before it is told."""
+_STEPS = 32
+_CARRIED = 500.0
+_FAR = 2000.0
+_ENOUGH = 0.25
+"""A draft that shares so much of its outline with the other is laid where it was drawn."""
+
+Shape = Literal["all_along", "to_nothing", "unequal", "middle", "crossing"]
+
+
+@dataclass(frozen=True)
+class Station:
+    """A place `along` the new edge (mm from its start): how far `off` the old line it lies (above zero outside it), the
+    cloth `left` outside it (below zero: the line lies beyond the cut edge) and what the new cut line needs (`need`);
+    both None where no cut line can be drawn."""
+
+    along: float
+    off: float
+    left: float | None
+    need: float | None
+
+    @property
+    def short(self) -> float:
+        """mm of cloth that lack for the new allowance; 0 or less where it suffices."""
+        return 0.0 if self.left is None or self.need is None else self.need - self.left
+
+
+@dataclass(frozen=True)
+class EdgeChange:
+    """An edge of both drafts, its `old` line and its `new` one (laid where the cloth lies), `was` its name in the first
+    draft, `before` and `after` the edges it meets at start and end in the second."""
+
+    edge: str
+    was: str
+    old: Path
+    new: Path
+    stations: tuple[Station, ...]
+    before: str
+    after: str
+
+    @property
+    def moved(self) -> bool:
+        """Whether its stitch line runs elsewhere; an edge that only became longer or shorter has not moved."""
+        return any(abs(at.off) > TOLD for at in self.stations)
+
+    @cached_property
+    def outward(self) -> Station:
+        """Where the new line lies farthest outside the old one."""
+        return max(self.stations, key=lambda at: at.off)
+
+    @cached_property
+    def inward(self) -> Station:
+        """Where the new line lies farthest inside the old one."""
+        return min(self.stations, key=lambda at: at.off)
+
+    @cached_property
+    def most(self) -> Station:
+        """Where it moved most."""
+        return max(self.stations, key=lambda at: abs(at.off))
+
+    @property
+    def start(self) -> Station:
+        return self.stations[0]
+
+    @property
+    def end(self) -> Station:
+        return self.stations[-1]
+
+    @property
+    def shape(self) -> Shape:
+        """How the distance runs along the edge."""
+        if self.outward.off > TOLD and self.inward.off < -TOLD:
+            return "crossing"
+        low, high = sorted((abs(self.start.off), abs(self.end.off)))
+        if abs(self.most.off) > high * 1.1 + SLACK:
+            return "middle"
+        if low <= TOLD:
+            return "to_nothing"
+        return "all_along" if high - low <= ALIKE else "unequal"
+
+    @property
+    def parts_at(self) -> tuple[float, float]:
+        """From where to where (mm along the new edge) the two lines part."""
+        off = [at.along for at in self.stations if abs(at.off) > TOLD]
+        step = self.new.length / _STEPS
+        low, high = off[0] - step, off[-1] + step
+        return (max(0.0, low), min(self.new.length, high))
+
+    @cached_property
+    def shortest(self) -> Station | None:
+        """Where most cloth lacks; None where it suffices all along."""
+        worst = max(self.stations, key=lambda at: at.short)
+        return worst if worst.short > SLACK else None
+
+    @property
+    def spare(self) -> float:
+        """mm of cloth outside the new cut line, where there is most of it."""
+        return max((-at.short for at in self.stations), default=0.0)
+
+    def place(self, at: Station) -> Point:
+        return self.new.at(at.along)
+
+    def foot(self, at: Station) -> Point:
+        """The place of the old line that a place of the new one is measured from."""
+        line = _carried(self.old)
+        return line.at(line.nearest(self.place(at)))
+
+
+@dataclass(frozen=True)
+class PieceChange:
+    """A piece of both drafts that is not the same in them. `now` is laid where the cloth lies; `edges` are those of
+    both; `marks` those that lie elsewhere; `folds` darts and pleats that do; `only` edges that one draft has alone."""
+
+    was: Piece
+    now: Piece
+    edges: tuple[EdgeChange, ...]
+    marks: tuple[str, ...] = ()
+    folds: tuple[str, ...] = ()
+    only: tuple[str, ...] = ()
+
+    @property
+    def moved(self) -> tuple[EdgeChange, ...]:
+        """The edges whose line runs elsewhere."""
+        return tuple(edge for edge in self.edges if edge.moved)
+
+    def edge(self, name: str) -> EdgeChange | None:
+        return next((edge for edge in self.edges if edge.edge == name), None)
+
+
+def piece_change(was: Piece, now: Piece, cut_back: Mapping[str, float] | None = None) -> PieceChange | None:
+    """What differs between two drafts of a piece; None where nothing does. `cut_back`: edges whose allowance has been
+    trimmed since (name in the first draft -> mm that are left of it)."""
+    now = _laid(was, now)
+    names = matched(was, now)
+    cut, needed = _cloth(was, cut_back or {}), _cloth(without_extra(now), {})
+    cloth, wanted = (None, None) if cut is None or needed is None else (_Around(cut), _Around(needed))
+    changes = tuple(_edges(was, now, names, cloth, wanted))
+    only = tuple(edge.name for edge in was.edges if edge.name not in names.values())
+    only += tuple(edge.name for edge in now.edges if edge.name not in names)
+    marks = tuple(mark.name for mark in now.marks if _mark_moved(was, now, mark.name))
+    names_of = [*(dart.name for dart in now.darts), *(pleat.name for pleat in now.pleats)]
+    folds = tuple(name for name in names_of if _fold_moved(was, now, name))
+    found = PieceChange(was, now, changes, marks, folds, only)
+    ends = any(was.edge(old).path.end.distance(now.edge(new).path.end) > TOLD for new, old in names.items())
+    return found if found.moved or ends or marks or folds or only else None
+
+
+def matched(was: Piece, now: Piece) -> dict[str, str]:
+    """The edges of both drafts: name in the second -> name in the first. By name, then by role where one edge of either
+    piece that is left has it; the fold is the fold."""
+    found = {edge.name: edge.name for edge in now.edges if was.has_edge(edge.name)}
+    left = [edge for edge in was.edges if edge.name not in found.values()]
+    for edge in now.edges:
+        if edge.name in found or not edge.role:
+            continue
+        alike = [old for old in left if old.role == edge.role]
+        rivals = [new for new in now.edges if new.name not in found and new.role == edge.role]
+        if len(alike) == 1 and len(rivals) == 1:
+            found[edge.name] = alike[0].name
+    return found
+
+
+# ---- laying the new draft on the cloth ----------------------------------------------------------------------
+
+
+def _laid(was: Piece, now: Piece) -> Piece:
+    """The second draft laid on the cloth: in its own place, or, where next to none of its lines would lie on an old one
+    (it was begun elsewhere on the paper), moved so that most of them do, a fold on the fold. It is never turned: the
+    grain stays."""
+    best, motion = _shared(was, now, Vector(0.0, 0.0)), Vector(0.0, 0.0)
+    if best > _ENOUGH * now.outline.perimeter:
+        return now
+    steps: list[Vector] = []
+    for new, old in matched(was, now).items():
+        one, two = was.edge(old).path, now.edge(new).path
+        steps += [one.start - two.start, one.end - two.end]
+    for step in steps:
+        shared = _shared(was, now, step)
+        if shared > best + 1.0 and _fold_on_fold(was, now, step):
+            best, motion = shared, step
+    return now if motion.length == 0 else _moved(now, motion)
+
+
+def _fold_on_fold(was: Piece, now: Piece, step: Vector) -> bool:
+    if not was.fold or not now.fold or not was.has_edge(was.fold) or not now.has_edge(now.fold):
+        return True
+    line, path = _carried(was.edge(was.fold).path), now.edge(now.fold).path
+    return all(line.distance_to(end + step) < SLACK for end in (path.start, path.end))
+
+
+def _shared(was: Piece, now: Piece, step: Vector) -> float:
+    """mm of the second draft's edges that lie on those of the first, with one end at least, when it is moved by `step`:
+    level lines lie on one another however far aside a piece is drawn."""
+    found = 0.0
+    for new, old in matched(was, now).items():
+        one, path = was.edge(old).path, now.edge(new).path
+        if min(one.start.distance(path.start + step), one.end.distance(path.end + step)) > SLACK:
+            continue
+        line = _carried(one)
+        places = (path.at(path.length * i / 8) + step for i in range(9))
+        if all(line.distance_to(place) < SLACK for place in places):
+            found += path.length
+    return found
+
+
+def _moved(piece: Piece, by: Vector) -> Piece:
+    motion = Motion.translation(by)
+    return replace(
+        piece,
+        edges=tuple(replace(edge, path=edge.path.moved(motion)) for edge in piece.edges),
+        marks=tuple(
+            replace(
+                mark,
+                path=mark.path.moved(motion) if mark.path else None,
+                point=motion(mark.point) if mark.point else None,
+            )
+            for mark in piece.marks
+        ),
+        darts=tuple(replace(dart, apex=motion(dart.apex)) for dart in piece.darts),
+        points=tuple((name, motion(point)) for name, point in piece.points),
+        guides=tuple((name, path.moved(motion)) for name, path in piece.guides),
+    )
+
+
+# ---- edges --------------------------------------------------------------------------------------------------
+
+
+def _carried(path: Path) -> Path:
+    return path.extended(_CARRIED, "start").extended(_CARRIED, "end")
+
+
+def _edges(
+    was: Piece, now: Piece, names: Mapping[str, str], cloth: _Around | None, wanted: _Around | None
+) -> Iterator[EdgeChange]:
+    out_was, out_now = -inside_left(was), -inside_left(now)
+    count = len(now.edges)
+    for index, edge in enumerate(now.edges):
+        if edge.name not in names or edge.name == now.fold:
+            continue
+        old, new = was.edge(names[edge.name]).path, edge.path
+        line = _carried(old)
+        stations = []
+        for step in range(_STEPS + 1):
+            along = new.length * step / _STEPS
+            place = new.at(along)
+            off = 0.0 if old == new else _off(line, place, out_was)
+            outward = new.normal_at(along) * out_now
+            left, need = (None if each is None else each.beyond(place, outward) for each in (cloth, wanted))
+            stations.append(Station(along, off, left, need))
+        before, after = now.edges[index - 1].name, now.edges[(index + 1) % count].name
+        yield EdgeChange(edge.name, names[edge.name], old, new, tuple(stations), before, after)
+
+
+def _off(line: Path, place: Point, outward: float) -> float:
+    """How far a place lies off a line, above zero on its outer side. On a bend the nearest place of the line is not
+    quite square to it: the distance counts, the normal says its side."""
+    at = line.nearest(place)
+    step = place - line.at(at)
+    return step.length if step.dot(line.normal_at(at) * outward) >= 0 else -step.length
+
+
+def _mark_moved(was: Piece, now: Piece, name: str) -> bool:
+    two = next(mark for mark in now.marks if mark.name == name)
+    one = next((mark for mark in was.marks if mark.name == name), None)
+    if one is None:
+        return True
+    places = [(_spot(was, one), _spot(now, two))]
+    if one.path is not None and two.path is not None:
+        places.append((one.path.end, two.path.end))
+    return any(a is not None and b is not None and a.distance(b) > TOLD for a, b in places)
+
+
+def _spot(piece: Piece, mark: Mark) -> Point | None:
+    if mark.point is not None:
+        return mark.point
+    if mark.path is not None:
+        return mark.path.start
+    return piece.edge(mark.edge).path.at(mark.start) if mark.edge else None
+
+
+def _fold_moved(was: Piece, now: Piece, name: str) -> bool:
+    def found(piece: Piece) -> list[Point]:
+        spots = [d.apex for d in piece.darts if d.name == name]
+        folds: tuple[Dart | Pleat, ...] = (*piece.darts, *piece.pleats)
+        for fold in folds:
+            if fold.name == name and piece.has_edge(fold.edge):
+                path = piece.edge(fold.edge).path
+                spots += [path.at(fold.start), path.at(fold.end)]
+        return spots
+
+    one, two = found(was), found(now)
+    return len(one) != len(two) or any(a.distance(b) > TOLD for a, b in zip(one, two, strict=True))
+
+
+# ---- cloth --------------------------------------------------------------------------------------------------
+
+
+def without_extra(piece: Piece) -> Piece:
+    """The piece without its extra cloth to fit with."""
+    return replace(piece, edges=tuple(replace(edge, extra=0.0) if edge.extra else edge for edge in piece.edges))
+
+
+def _cloth(piece: Piece, cut_back: Mapping[str, float]) -> Polygon | None:
+    """The cloth as it was cut, and cut back since; None where its allowances are missing or cannot be drawn."""
+    if not has_allowances(piece):
+        return None
+
+    def back(edge: Edge) -> Edge:
+        left = cut_back.get(edge.name)
+        whole = (edge.allowance or 0.0) + edge.extra
+        return edge if left is None or left >= whole else replace(edge, allowance=left, extra=0.0)
+
+    try:
+        return cut_line(replace(piece, edges=tuple(map(back, piece.edges)))).polygon().buffer(0)
+    except KitError:
+        return None
+
+
+class _Around:
+    """How far cloth reaches from a place."""
+
+    def __init__(self, cloth: Polygon) -> None:
+        import shapely
+
+        self.cloth, self._inside, self._line = cloth, cloth.buffer(0.05), cloth.buffer(0.01).boundary
+        shapely.prepare(self._inside)
+        shapely.prepare(self._line)
+
+    def beyond(self, place: Point, outward: Vector) -> float:
+        """mm of cloth from a place outward; below zero for a place outside it."""
+        from shapely import LineString
+        from shapely import Point as Spot
+
+        spot = Spot(place.x, place.y)
+        if not self._inside.contains(spot):
+            return -float(self.cloth.distance(spot))
+        far = place + outward * _FAR
+        met = LineString([(place.x, place.y), (far.x, far.y)]).intersection(self._line)
+        return float(met.distance(spot)) if not met.is_empty else 0.0
+
+
+def areas(change: PieceChange, cut_back: Mapping[str, float] | None = None) -> tuple[Any, Any, Any]:
+    """(cloth as it was cut, cloth as it is wanted now, what is trimmed off) as shapely polygons; None three times where
+    a cut line cannot be drawn."""
+    cloth, wanted = _cloth(change.was, cut_back or {}), _cloth(without_extra(change.now), {})
+    if cloth is None or wanted is None:
+        return None, None, None
+    return cloth, wanted, cloth.difference(wanted.buffer(SLACK)).buffer(0)

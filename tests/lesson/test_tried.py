@@ -1,0 +1,314 @@
+"""Try-ons that change values while a lesson is sewn: which drafts there are, and what follows for the cloth."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from kit.errors import KitError
+from kit.language import speaking
+from kit.lesson.tried import corrected, counting, first_cut, last_corrected
+from kit.proof import prove
+from kit.prose import sentences
+from kit.units import cm, mm
+from tests.fitted import tunic
+
+IN = {"top_width": (28 * cm, 25 * cm)}
+
+
+@pytest.fixture(autouse=True)
+def alone(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+
+
+def trial(pattern):
+    (found,) = [op for record in pattern.sewing for op in record.operations if op.kind == "try_on"]
+    return found
+
+
+def told(pattern) -> list[str]:
+    return sentences(pattern, trial(pattern))
+
+
+def codes(pattern, level: str) -> list[str]:
+    return [finding.code for finding in prove(pattern) if finding.level == level]
+
+
+def top(pattern) -> float:
+    return pattern.piece("front").edge("top").path.length
+
+
+def sewn(make, front, back):
+    make.plain_seam(front.side, back.side, allowance=1.5 * cm)
+
+
+def nothing(make, front, back):
+    """The sides are sewn before."""
+
+
+# ---- which drafts ----------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("present", [25, 28])
+def test_both_drafts_are_the_same_whichever_of_the_two_the_slider_stands_at(present: int) -> None:
+    lesson = tunic(lambda make: make.try_on("It gapes.", **IN))
+    lesson.change(top_width=present * cm)
+    pattern = lesson.work()
+    (tried,) = pattern.tries
+    assert top(pattern) == present * 10
+    assert (top(tried.before), top(tried.after)) == (280, 250)
+    assert first_cut(pattern)["top_width"] == 280 and last_corrected(pattern)["top_width"] == 250
+    assert trial(pattern).stage == "changed"
+
+
+def test_one_value_alone_starts_from_the_present_one() -> None:
+    lesson = tunic(lambda make: make.try_on(top_width=22 * cm), top=26 * cm)
+    (tried,) = lesson.work().tries
+    assert (top(tried.before), top(tried.after)) == (260, 220)
+    lesson.change(top_width=27 * cm)
+    (tried,) = lesson.work().tries
+    assert (top(tried.before), top(tried.after)) == (270, 220)
+
+
+def test_whoever_sets_another_value_gets_no_change_and_is_told_so() -> None:
+    lesson = tunic(lambda make: make.try_on("It gapes.", **IN))
+    lesson.change(top_width=26 * cm)
+    pattern = lesson.work()
+    assert trial(pattern).stage == "elsewhere" and first_cut(pattern)["top_width"] == 260
+    assert "Look for what was found when the first one was tried on: It gapes." in told(pattern)
+    assert codes(pattern, "note") == ["tried_on_nothing"] and codes(pattern, "error") == []
+
+
+def test_two_try_ons_follow_one_another() -> None:
+    def both(make):
+        make.try_on("It gapes.", top_width=(28 * cm, 25 * cm))
+        make.try_on("It gapes still.", top_width=(25 * cm, 24 * cm))
+
+    for present in (28, 25, 24):
+        lesson = tunic(both)
+        lesson.change(top_width=present * cm)
+        pattern = lesson.work()
+        one, two = pattern.tries
+        assert [top(p) for p in (one.before, one.after, two.before, two.after)] == [280, 250, 250, 240]
+        assert last_corrected(pattern)["top_width"] == 240
+
+
+def test_what_is_sewn_after_it_is_sewn_on_the_second_draft() -> None:
+    pattern = tunic(lambda make: make.try_on("It gapes.", **IN)).work()
+    assert top(counting(pattern, "shoulders", 0)[0]) == 280
+    assert top(counting(pattern, "sides", 0)[0]) == 250
+    assert counting(pattern, "trial", 0)[1] is trial(pattern)
+
+
+def test_a_draft_that_cannot_be_drawn_is_told_and_stops_nothing() -> None:
+    lesson = tunic(lambda make: make.try_on("It gapes.", **IN))
+
+    @lesson.step("Only narrow ones")
+    def narrow(front, top_width):
+        """Nothing is drawn."""
+        if top_width > 27 * cm:
+            raise KitError("no paper is that wide.")
+
+    pattern = lesson.work()
+    assert trial(pattern).stage == "refused" and "try_on_refused" in codes(pattern, "error")
+    assert any("no paper is that wide" in finding.what for finding in prove(pattern))
+
+
+@pytest.mark.parametrize(
+    ("write", "says"),
+    [
+        (lambda make: make.try_on(top_width=(28, 25)), "cm"),
+        (lambda make: make.try_on(top_width=(28 * cm, 25 * cm, 24 * cm)), "two values"),
+        (lambda make: make.try_on(top_widht=25 * cm), "top_width"),
+        (lambda make: make.try_on(top_width=(28 * cm, 80 * cm)), "80 cm"),
+        (lambda make: make.try_on("It gapes.", note="It pulls."), "twice"),
+        (lambda make: make.try_on(7), "mark"),
+    ],
+)
+def test_what_is_written_wrong_is_told_plainly(write, says: str) -> None:
+    with pytest.raises(KitError, match="Try it on") as caught:
+        tunic(write).work()
+    assert says in str(caught.value)
+
+
+# ---- what it says and proves -----------------------------------------------------------------------------------
+
+
+def test_what_was_sewn_on_the_old_line_is_unpicked_and_sewn_again() -> None:
+    pattern = tunic(lambda make: make.try_on("It gapes.", **IN), before=sewn, seam=nothing).work()
+    said = told(pattern)
+    assert (
+        "Along the side seam of the front and back the new stitch line runs 3 cm (1 3/16 in) in at the top, tapering "
+        "to nothing at the hem." in said
+    )
+    assert any(line.startswith("Unpick the stitching of the side seam of the front and back") for line in said)
+    assert any(line.startswith("Open the top of the front and back") for line in said)
+    assert "Trim the side seam of the front and back to 1.5 cm (5/8 in) outside the new line." in said
+    assert codes(pattern, "error") == []
+
+
+def test_nothing_is_unpicked_where_nothing_was_sewn() -> None:
+    said = told(tunic(lambda make: make.try_on("It gapes.", **IN)).work())
+    assert not any(line.startswith(("Unpick", "Open")) for line in said)
+
+
+def test_basting_on_the_old_line_comes_out_unless_it_is_out_already() -> None:
+    def based(make, front, back):
+        make.baste(front.side, back.side, distance=0 * mm)
+
+    def out(make, front, back):
+        make.remove_basting(front.side, back.side)
+
+    said = told(tunic(lambda make: make.try_on(**IN), before=based, after=out).work())
+    assert any("basting of the side seam" in line for line in said)
+    assert not any(line.startswith("Unpick") for line in said)
+
+    def gone(make, front, back):
+        based(make, front, back)
+        out(make, front, back)
+
+    assert not any("basting" in line for line in told(tunic(lambda make: make.try_on(**IN), before=gone).work()))
+
+
+def test_a_row_left_on_an_old_line_is_an_error() -> None:
+    lesson = tunic(before=sewn, seam=nothing)
+
+    @lesson.sew("Try it on")
+    def trial(make, front):
+        make.try_on("It gapes.", top_width=(28 * cm, 25 * cm), leave=front.side)
+
+    pattern = lesson.work()
+    (left,) = [finding for finding in prove(pattern) if finding.level == "error"]
+    assert (left.code, left.piece, left.edge) == ("old_row_left", "front", "side") and left.amount == pytest.approx(
+        30, abs=0.1
+    )
+    assert any("Unpick the stitching of the side seam of the back" in line for line in told(pattern))
+
+
+@pytest.mark.parametrize(
+    ("before", "seam", "errors", "notes"),
+    [
+        (24.5, sewn, [], ["cloth_short", "cloth_short"]),  # 1 cm of 1.5 cm is left: a plain seam can be sewn
+        (24.0, sewn, ["cloth_short", "cloth_short"], []),  # 5 mm is left
+        (20.0, sewn, ["cloth_short", "cloth_short"], []),  # beyond the cut edge
+        (25.5, sewn, [], []),
+    ],
+)
+def test_whether_the_cloth_suffices(before: float, seam, errors: list[str], notes: list[str]) -> None:
+    """6 mm is the least a plain seam is sewn with (common practice, no source); written before the check was run."""
+    pattern = tunic(lambda make: make.try_on(top_width=(before * cm, 25 * cm)), seam=seam).work()
+    assert (codes(pattern, "error"), codes(pattern, "note")) == (errors, notes)
+
+
+def test_a_french_seam_needs_all_of_its_allowance() -> None:
+    def french(make, front, back):
+        make.french_seam(front.side, back.side, first=9 * mm, second=6 * mm)
+
+    pattern = tunic(lambda make: make.try_on(top_width=(24.5 * cm, 25 * cm)), seam=french).work()
+    assert codes(pattern, "error") == ["cloth_short", "cloth_short"]
+
+
+def test_a_fault_of_the_other_draft_is_found_too() -> None:
+    lesson = tunic(lambda make: make.try_on("It gapes.", **IN))
+
+    @lesson.step("A back that follows its own mind")
+    def odd(back, top_width):
+        """Wider by {top_width}."""
+        if top_width > 27 * cm:
+            back.allow(side=1 * cm)
+
+    found = [finding for finding in prove(lesson.work()) if finding.level == "error"]
+    assert [finding.code for finding in found if "cut at first" in finding.what] == ["allowance"]
+
+
+# ---- cloth to fit with -----------------------------------------------------------------------------------------
+
+
+def trim(make, front, back):
+    make.trim_to_fit(front.side, back.side)
+
+
+def test_extra_cloth_counts_at_the_try_on_and_is_trimmed_afterwards() -> None:
+    pattern = tunic(lambda make: make.try_on(top_width=(20 * cm, 25 * cm)), extra=5 * cm, after=trim).work()
+    assert codes(pattern, "error") == []
+    assert not any(line.startswith("Trim") for line in told(pattern)), "trim_to_fit does it"
+    last = pattern.sewing[-1].operations[0]
+    assert sentences(pattern, last)[0].endswith("1.5 cm (5/8 in) of allowance is left outside the stitch line.")
+
+
+def test_extra_cloth_that_is_never_trimmed_is_an_error() -> None:
+    assert codes(tunic(extra=2 * cm).work(), "error") == ["extra_left", "extra_left"]
+    assert codes(tunic(extra=2 * cm, after=trim).work(), "error") == []
+
+
+def test_extra_cloth_is_trimmed_while_scissors_reach_it_and_once() -> None:
+    def late(make, front, back):
+        make.french_seam(front.side, back.side, first=9 * mm, second=6 * mm)
+        trim(make, front, back)
+
+    assert "trimmed_to_fit_late" in codes(tunic(extra=2 * cm, seam=late).work(), "error")
+
+    def twice(make, front, back):
+        trim(make, front, back)
+        trim(make, front, back)
+
+    assert "trimmed_to_fit_twice" in codes(tunic(extra=2 * cm, after=twice).work(), "error")
+    assert "no_extra_to_trim" in codes(tunic(after=trim).work(), "error")
+
+
+def test_extra_cloth_is_cut_and_not_sewn() -> None:
+    from kit.piece.allowance import cut_line
+
+    wide, plain = tunic(extra=2 * cm, after=trim).work(), tunic().work()
+    one, two = (cut_line(p.piece("front")).bounds() for p in (wide, plain))
+    assert 20 < one[2] - two[2] < 25, "2 cm square to the side, a little more at the corner of a slanted one"
+    assert wide.piece("front").edge("side").allowance == 15
+
+
+def test_no_less_than_none_and_none_on_the_fold() -> None:
+    for write, says in (
+        (lambda front: front.allow_to_fit(side=-1 * cm), "less than nothing"),
+        (lambda front: front.allow_to_fit(centre=1 * cm), "on the fold"),
+    ):
+        lesson = tunic()
+        lesson.step("More cloth")(_written(write))
+        with pytest.raises(KitError, match="More cloth") as caught:
+            lesson.work()
+        assert says in str(caught.value)
+
+
+def _written(write):
+    def more(front):
+        """More."""
+        write(front)
+
+    return more
+
+
+# ---- the buyer's -----------------------------------------------------------------------------------------------
+
+
+def test_the_corrected_pattern_says_what_was_found_and_changes_nothing() -> None:
+    pattern = corrected(tunic(lambda make: make.try_on("It gapes.", **IN)).work())
+    assert told(pattern)[1:] == [
+        "When the first one was tried on, this was found: It gapes. The pattern has it corrected already."
+    ]
+    assert not pattern.tries and codes(pattern, "note") == []
+
+
+@pytest.mark.parametrize("code", ["de", "es", "fr"])
+def test_every_sentence_in_other_languages(code: str) -> None:
+    pattern = tunic(lambda make: make.try_on("It gapes.", **IN), before=sewn, seam=nothing).work()
+    with speaking(code):
+        said = told(pattern)
+        assert len(said) == 8 and not any("{" in line or "new" in line.split() for line in said)
+
+
+def test_the_state_knows_both_drafts() -> None:
+    from kit.sewing.order import sew
+
+    state, _ = sew(tunic(lambda make: make.try_on("It gapes.", **IN)).work())
+    (change,) = state.refits
+    assert {piece.was.edge("top").path.length for piece in change.pieces} == {280}
+    assert {piece.now.edge("top").path.length for piece in change.pieces} == {250}
