@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 from kit.geometry import Curve, Line, Point, Vector
@@ -32,6 +33,7 @@ from kit.picture.laid import (
 )
 from kit.picture.lettering import overlap, text_box, text_width
 from kit.picture.place import is_facing, strip_outline, widths_of
+from kit.picture.recut import recut_drawing
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
@@ -75,6 +77,11 @@ def scene_drawing(
 
 def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "", alt: str = "") -> Lettered:
     """`scene_drawing` in two steps: everything but the names, which the function returned letters for a `fit`."""
+    if scene.recut is not None:
+        there = pattern.piece(scene.recut.now.name).title
+        recut = recut_drawing(scene.recut, system, sewn=scene.resewn, title=there)
+        recut = replace(recut, alt=alt or recut.alt, title=title or recut.title)
+        return lambda fit: recut
     placed = place_all(scene, pattern)
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)

@@ -179,3 +179,9 @@ picture-corner_edge = { $edge }, { $piece }
 # ---- eine abgezeichnete Kontur
 
 picture-outline = Kontur { $outline } mit { $corners } Ecken, im Uhrzeigersinn nummeriert ab der untersten linken
+
+# Zugeschnittener Stoff nach einer Anprobe.
+picture-recut = { $piece }: alte und neue Nahtlinie
+picture-recut_alt = { $piece }, wie es zugeschnitten ist, die linke Stoffseite oben: die alte Nahtlinie dünn gestrichelt, die neue kräftig, mit den Abständen zwischen beiden; was abgeschnitten wird, ist schraffiert.
+picture-recut_left = { $size } übrig
+picture-recut_lack = { $size } zu wenig

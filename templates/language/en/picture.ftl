@@ -180,3 +180,9 @@ picture-corner_edge = { $edge }, { $piece }
 # ---- a traced outline
 
 picture-outline = Outline { $outline } with { $corners } corners, numbered clockwise from the lowest left one
+
+# Cloth that is cut, after a try-on. $piece is the title of a piece, $size a length.
+picture-recut = { $piece }: old and new stitch line
+picture-recut_alt = { $piece } as it was cut, its wrong side up: the old stitch line thin and dashed, the new one heavy, with the distances between them; what is trimmed off is hatched.
+picture-recut_left = { $size } left
+picture-recut_lack = { $size } lacking

@@ -180,3 +180,9 @@ picture-corner_edge = { $edge }, { $piece }
 # ---- un contorno calcado
 
 picture-outline = Contorno { $outline } con { $corners } esquinas, numeradas en el sentido de las agujas del reloj desde la inferior izquierda
+
+# Tela cortada, después de una prueba.
+picture-recut = { $piece }: línea de costura anterior y nueva
+picture-recut_alt = { $piece } como se cortó, con el revés hacia arriba: la línea de costura anterior fina y discontinua, la nueva gruesa, con las distancias entre las dos; lo que se recorta va rayado.
+picture-recut_left = quedan { $size }
+picture-recut_lack = faltan { $size }

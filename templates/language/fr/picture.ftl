@@ -171,3 +171,9 @@ picture-corner_edge = { $edge }, { $piece }
 # ---- un contour relevé
 
 picture-outline = Contour { $outline } à { $corners } angles, numérotés dans le sens horaire depuis l’angle inférieur gauche
+
+# Tissu coupé, après un essayage.
+picture-recut = { $piece } : ancienne et nouvelle ligne de couture
+picture-recut_alt = { $piece } comme elle a été coupée, envers visible : l’ancienne ligne de couture en tirets fins, la nouvelle en trait fort, avec les distances entre les deux ; ce qui est recoupé est hachuré.
+picture-recut_left = reste { $size }
+picture-recut_lack = manque { $size }
