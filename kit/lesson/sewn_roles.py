@@ -9,6 +9,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.piece.role import PieceRole, Worn
+from kit.sewing.order import operations
 
 _UNTOLD = ("", "hip")  # a block that ends at the hip has its lower edge there, and what is drawn instead may be the hem
 _WHOLE = 0.5  # mm; an edge is hemmed as a whole when no more than this is left at either end
@@ -19,21 +20,20 @@ def with_sewn_roles(pattern: Pattern) -> Pattern:
     hems: set[tuple[str, str]] = set()
     roles: dict[str, PieceRole] = {}
     lies_on: dict[str, set[str]] = {}
-    for record in pattern.sewing:
-        for operation in record.operations:
-            try:
-                closed = operation.closes(pattern)
-            except KitError:
-                closed = ()  # told by the sewing order
-            for closing in closed:
-                span = closing.span
-                size = pattern.piece(span.piece).edge(span.edge).path.length
-                if closing.how == "hemmed" and span.start < _WHOLE and span.end > size - _WHOLE:
-                    hems.add((span.piece, span.edge))
-            for name, role, under in operation.roles():
-                roles.setdefault(name, role)
-                if under:
-                    lies_on.setdefault(name, set()).add(under)
+    for _, operation in operations(pattern):
+        try:
+            closed = operation.closes(pattern)
+        except KitError:
+            closed = ()  # told by the sewing order
+        for closing in closed:
+            span = closing.span
+            size = pattern.piece(span.piece).edge(span.edge).path.length
+            if closing.how == "hemmed" and span.start < _WHOLE and span.end > size - _WHOLE:
+                hems.add((span.piece, span.edge))
+        for name, role, under in operation.roles():
+            roles.setdefault(name, role)
+            if under:
+                lies_on.setdefault(name, set()).add(under)
     worn = {
         name: found.pop()
         for name, on in lies_on.items()

@@ -56,8 +56,8 @@ def stubs() -> dict[Path, str]:
     }
     verbs = _methods(BENCH, imports, returns=None)
     bench = _HEAD + _imports(imports) + _NAMES + "\nclass BenchVerbs:\n" + _BENCH_NAMES + verbs
-    imports = {}
-    verbs = _methods(MAKE, imports, returns="None")
+    imports = {"kit.sewing.operation": {"Operation"}}
+    verbs = _methods(MAKE, imports, returns="Operation")
     make = _HEAD + _imports(imports) + "\nclass MakeVerbs:\n" + verbs
     return {path: _formatted(path, text) for path, text in zip(FILES, (bench, make), strict=True)}
 

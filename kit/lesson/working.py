@@ -6,7 +6,7 @@ change only the pieces it was given. What it made is frozen and recorded before 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from copy import copy
 from dataclasses import dataclass, field, replace
 from typing import Any
@@ -159,7 +159,7 @@ def _take(entry: Entry, table: _Table, made: _Made) -> None:
         if entry.kind == "step":
             made.steps.append(_draft(entry, table))
         elif entry.kind == "sew":
-            made.sewing.append(_sew(entry, table))
+            made.sewing.append(_sew(entry, table, made.sewing))
         else:
             made.finished.append((entry.title, _finished(entry, table)))
     except CallError as error:
@@ -344,8 +344,9 @@ def _difference(
     return new, removed, points
 
 
-def _sew(entry: Entry, table: _Table) -> SewRecord:
-    make = Make(tuple(table.pieces.values()), tuple(table.strips.values()))
+def _sew(entry: Entry, table: _Table, before: Sequence[SewRecord]) -> SewRecord:
+    sewn = [operation for record in before for operation in record.operations]
+    make = Make(tuple(table.pieces.values()), tuple(table.strips.values()), sewn)
     given: dict[str, Any] = {}
     values: list[tuple[str, float, str]] = []
     for name in entry.uses:

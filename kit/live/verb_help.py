@@ -171,6 +171,7 @@ _SAID = {
     "Fold": "a dart, pleat or tuck",
     "StripHandle": "a strip",
     "Opening": "a mark or (length, length)",
+    "Operation": "what was begun",
     "Across": "the name both edges of the seam have, or the two edges",
     "str": "a word in quotation marks",
     "bool": "True or False",

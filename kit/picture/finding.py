@@ -21,6 +21,7 @@ from kit.piece.folded import CornerAt, Folded
 from kit.proof.corners import Kink, kinks
 from kit.proof.finding import Finding
 from kit.sewing.operations.seams import Seam
+from kit.sewing.order import operations
 from kit.sewing.seam_walk import Walk, walk
 from kit.units import System
 from kit.wording.names import edge_label, title_said
@@ -47,15 +48,12 @@ def finding_drawing(finding: Finding, pattern: Pattern, system: System = "cm") -
 
 def _walk_of(finding: Finding, pattern: Pattern) -> Walk | None:
     """The walk of the seam a finding speaks of."""
-    for record in pattern.sewing:
-        if record.key != finding.step:
+    for record, operation in operations(pattern):
+        if record.key != finding.step or not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
             continue
-        for operation in record.operations:
-            if not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
-                continue
-            for a, b in zip(operation.a, operation.b, strict=True):
-                if any(run.piece == finding.piece and finding.edge in run.edges for run in (a, b)):
-                    return walk(pattern.pieces, a, b, ease=operation.ease)
+        for a, b in zip(operation.a, operation.b, strict=True):
+            if any(run.piece == finding.piece and finding.edge in run.edges for run in (a, b)):
+                return walk(pattern.pieces, a, b, ease=operation.ease)
     return None
 
 

@@ -28,6 +28,7 @@ from kit.picture.place import (
 )
 from kit.piece.allowance import hem_edges
 from kit.piece.piece import Piece, Side, Strip
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer
 from kit.sewing.spans import path_of
@@ -135,7 +136,7 @@ def _piece(p: Placed, pattern: Pattern) -> list[Item]:
 
 
 def _operations(pattern: Pattern, kind: str) -> list[Any]:
-    return [op for record in pattern.sewing for op in record.operations if getattr(op, "kind", "") == kind]
+    return [op for _, op in operations(pattern) if op.kind == kind]
 
 
 def _rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:

@@ -19,6 +19,7 @@ from kit.piece.piece import Piece
 from kit.sewing.named import edge_of
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import Walk, as_sewn, drawn, walk_folded
 
@@ -90,22 +91,21 @@ def kinks(pattern: Pattern) -> tuple[Kink, ...]:
     """The corners that are not true, each once."""
     sewn = _sewn(pattern)
     found: dict[frozenset[tuple[str, str, str]], Kink] = {}
-    for record in pattern.sewing:
-        for operation in record.operations:
-            if not isinstance(operation, Seam):
-                continue
-            try:
-                ends = _ends(pattern, operation, sewn)
-            except KitError:
-                continue  # told by the sewing order or the outlines
-            for walk, end in ends:
-                kink = _kink(record, walk, end, sewn, isinstance(operation, AttachFacing))
-                if kink is not None:
-                    key = frozenset(
-                        (run.piece.name, corner.before, corner.after)
-                        for run, corner in ((kink.walk.a, kink.one), (kink.walk.b, kink.other))
-                    )
-                    found.setdefault(key, kink)
+    for record, operation in operations(pattern):
+        if not isinstance(operation, Seam):
+            continue
+        try:
+            ends = _ends(pattern, operation, sewn)
+        except KitError:
+            continue  # told by the sewing order or the outlines
+        for walk, end in ends:
+            kink = _kink(record, walk, end, sewn, isinstance(operation, AttachFacing))
+            if kink is not None:
+                key = frozenset(
+                    (run.piece.name, corner.before, corner.after)
+                    for run, corner in ((kink.walk.a, kink.one), (kink.walk.b, kink.other))
+                )
+                found.setdefault(key, kink)
     return tuple(found.values())
 
 
@@ -113,8 +113,7 @@ def _sewn(pattern: Pattern) -> Sewn:
     """Which edges of the garment are sewn to which."""
     return frozenset(
         frozenset(((x.piece, i), (y.piece, j)))
-        for record in pattern.sewing
-        for operation in record.operations
+        for _, operation in operations(pattern)
         if isinstance(operation, Seam) and not isinstance(operation, AttachFacing)
         for x, y in operation.joins
         for i in x.edges

@@ -9,6 +9,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 from kit.sewing.named import edge_on
+from kit.sewing.order import operations
 from kit.sewing.state import State
 
 TOLERANCE = 0.5  # mm
@@ -60,20 +61,19 @@ def raw_edges(pattern: Pattern, state: State) -> list[Diagnostic]:
 def allowances(pattern: Pattern) -> list[Diagnostic]:
     """Allowances on the pattern that differ from what the operations take."""
     takes: dict[tuple[str, str], list[tuple[float, str, str]]] = defaultdict(list)
-    for record in pattern.sewing:
-        for operation in record.operations:
-            try:
-                for key, amount in operation.takes(pattern).items():
-                    takes[key].append((amount, record.key, record.title))
-            except KitError:
-                continue  # told by the sewing order
+    for record, operation in operations(pattern):
+        try:
+            for key, amount in operation.takes(pattern).items():
+                takes[key].append((amount, record.key, record.title))
+        except KitError:
+            continue  # told by the sewing order
     found: list[Diagnostic] = []
     for piece in pattern.pieces:
         for edge in piece.edges:
             if edge.allowance is None or edge.name == piece.fold:
                 continue
             seen: set[float] = set()
-            for amount, key, title in takes.get((piece.name, edge.name), ()):
+            for amount, step, title in takes.get((piece.name, edge.name), ()):
                 off = float(edge.allowance) - amount
                 if abs(off) <= TOLERANCE or round(amount, 3) in seen:
                     continue
@@ -92,7 +92,7 @@ def allowances(pattern: Pattern) -> list[Diagnostic]:
                         message("proof.where_step", piece=piece.title, step=title),
                         amount=abs(off),
                         can=message("proof.allowance_do"),
-                        step=key,
+                        step=step,
                         piece=piece.name,
                         edge=edge.name,
                     )

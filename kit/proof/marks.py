@@ -9,6 +9,7 @@ from kit.piece.folded import Folded
 from kit.sewing.named import edge_of, placed
 from kit.sewing.operation import Operation
 from kit.sewing.operations.seams import PlainSeam, Seam
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn, walk_folded
 from kit.sewing.spans import Span
@@ -20,15 +21,14 @@ def notches(pattern: Pattern) -> list[Diagnostic]:
     """Notches of one run without a partner on the other, walked along the seam; an eased seam may shift them
     by its ease."""
     found: dict[tuple[str, str, float], Diagnostic] = {}
-    for record in pattern.sewing:
-        for operation in record.operations:
-            if not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
-                continue
-            for a, b in zip(operation.a, operation.b, strict=True):
-                try:
-                    found |= _unmatched(pattern, record, a, b, operation.ease)
-                except KitError:
-                    continue  # told by the sewing order
+    for record, operation in operations(pattern):
+        if not isinstance(operation, Seam) or len(operation.a) != len(operation.b):
+            continue
+        for a, b in zip(operation.a, operation.b, strict=True):
+            try:
+                found |= _unmatched(pattern, record, a, b, operation.ease)
+            except KitError:
+                continue  # told by the sewing order
     return list(found.values())
 
 
@@ -81,40 +81,39 @@ def openings(pattern: Pattern) -> list[Diagnostic]:
     # marks were met, and then over all marks: one that no seam met is sewn shut.
     found: list[Diagnostic] = []
     left_open: set[tuple[str, str]] = set()
-    for record in pattern.sewing:
-        for operation in record.operations:
-            try:
-                for span in _opens(operation, pattern):
-                    piece = pattern.piece(span.piece)
-                    for mark in piece.marks:
-                        if mark.kind != "opening" or mark.edge != span.edge:
-                            continue
-                        left_open.add((piece.name, mark.name))
-                        off = max(abs(mark.start - span.start), abs(mark.end - span.end))
-                        if off > TOLERANCE:
-                            found.append(
-                                Diagnostic(
-                                    "opening_moved",
-                                    "error",
-                                    message(
-                                        "proof.opening_moved",
-                                        mark=mark.label,
-                                        start=measured(mark.start),
-                                        end=measured(mark.end),
-                                        edge=edge_of(piece, span.edge),
-                                        left=measured(span.start),
-                                        right=measured(span.end),
-                                    ),
-                                    message("proof.where_step", piece=piece.title, step=record.title),
-                                    amount=off,
-                                    can=message("proof.opening_moved_do"),
-                                    step=record.key,
-                                    piece=piece.name,
-                                    edge=span.edge,
-                                )
+    for record, operation in operations(pattern):
+        try:
+            for span in _opens(operation, pattern):
+                piece = pattern.piece(span.piece)
+                for mark in piece.marks:
+                    if mark.kind != "opening" or mark.edge != span.edge:
+                        continue
+                    left_open.add((piece.name, mark.name))
+                    off = max(abs(mark.start - span.start), abs(mark.end - span.end))
+                    if off > TOLERANCE:
+                        found.append(
+                            Diagnostic(
+                                "opening_moved",
+                                "error",
+                                message(
+                                    "proof.opening_moved",
+                                    mark=mark.label,
+                                    start=measured(mark.start),
+                                    end=measured(mark.end),
+                                    edge=edge_of(piece, span.edge),
+                                    left=measured(span.start),
+                                    right=measured(span.end),
+                                ),
+                                message("proof.where_step", piece=piece.title, step=record.title),
+                                amount=off,
+                                can=message("proof.opening_moved_do"),
+                                step=record.key,
+                                piece=piece.name,
+                                edge=span.edge,
                             )
-            except KitError:
-                continue  # told by the sewing order
+                        )
+        except KitError:
+            continue  # told by the sewing order
     for piece in pattern.pieces:
         for mark in piece.marks:
             if mark.kind == "opening" and (piece.name, mark.name) not in left_open:

@@ -8,6 +8,7 @@ from kit.lesson.pattern import Pattern, SewRecord
 from kit.sewing.named import row
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.seams import Seam, length_gap
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 
 TOLERANCE = 0.5  # mm along the stitch line
@@ -16,22 +17,21 @@ TOLERANCE = 0.5  # mm along the stitch line
 def seam_lengths(pattern: Pattern) -> list[Diagnostic]:
     """Runs sewn together that are not equally long, nor eased by what is said."""
     found: list[Diagnostic] = []
-    for record in pattern.sewing:
-        for operation in record.operations:
-            if not isinstance(operation, Seam):
-                continue
-            try:
-                gaps = length_gap(pattern, operation)
-            except KitError:
-                continue  # told by the sewing order
-            total = sum(gap for _, _, gap in gaps)
-            if operation.ease:
-                if abs(abs(total) - operation.ease) > TOLERANCE:
-                    found.append(_eased_wrong(pattern, record, operation, total))
-                continue
-            for a, b, gap in gaps:
-                if abs(gap) > TOLERANCE:
-                    found.append(_unequal(pattern, record, operation, a, b, gap))
+    for record, operation in operations(pattern):
+        if not isinstance(operation, Seam):
+            continue
+        try:
+            gaps = length_gap(pattern, operation)
+        except KitError:
+            continue  # told by the sewing order
+        total = sum(gap for _, _, gap in gaps)
+        if operation.ease:
+            if abs(abs(total) - operation.ease) > TOLERANCE:
+                found.append(_eased_wrong(pattern, record, operation, total))
+            continue
+        for a, b, gap in gaps:
+            if abs(gap) > TOLERANCE:
+                found.append(_unequal(pattern, record, operation, a, b, gap))
     return found
 
 

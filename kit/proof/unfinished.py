@@ -1,5 +1,5 @@
-"""What was begun and never finished: darts and pleats left open, seams that never meet the iron, buttonholes without a
-button, casings that stay empty."""
+"""What was begun and never finished: rows left out, darts and pleats left open, seams that never meet the iron,
+buttonholes without a button, casings that stay empty."""
 
 from __future__ import annotations
 
@@ -7,8 +7,10 @@ from kit.diagnostic import Diagnostic, Value, as_value, message, own
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.sewing.named import edge_of
+from kit.sewing.named import edge_of, row
 from kit.sewing.open_folds import never_folded
+from kit.sewing.portion import begun
+from kit.sewing.run import Run
 from kit.sewing.state import State
 
 
@@ -27,7 +29,8 @@ def unfinished(pattern: Pattern, state: State) -> list[Diagnostic]:
         )
         for piece, mouth in never_folded(state, pattern)
     ]
-    edges = sorted({(piece, edge) for piece, _, edge in state.unpressed})
+    waiting = {key for key in state.unpressed if ("half_sewn", *key) not in state.facts}
+    edges = sorted({(piece, edge) for piece, _, edge in waiting})
     found += [
         Diagnostic(
             "never_pressed",
@@ -40,7 +43,34 @@ def unfinished(pattern: Pattern, state: State) -> list[Diagnostic]:
         )
         for piece, edge in edges
     ]
-    return found + _wanted(pattern, state)
+    return found + _begun(pattern) + _wanted(pattern, state)
+
+
+def _begun(pattern: Pattern) -> list[Diagnostic]:
+    """Operations of several rows that were begun and whose other rows are never sewn."""
+    found = []
+    sewn = [(operation, record) for record in pattern.sewing for operation in record.operations]
+    for portion in begun(operation for operation, _ in sewn):
+        runs, record = portion.named(), next(record for operation, record in sewn if operation is portion)
+        found.append(
+            Diagnostic(
+                "never_finished",
+                "error",
+                message("proof.never_finished", place=row(pattern, runs)),
+                message("proof.where_step", piece=pattern.piece(runs[0].piece).title, step=record.title),
+                can=message("proof.never_finished_do", call=f"make.finish({', '.join(map(_written, runs))})"),
+                step=record.key,
+                piece=runs[0].piece,
+                edge=runs[0].edges[0],
+            )
+        )
+    return found
+
+
+def _written(run: Run) -> str:
+    """A run as a sewing step writes it."""
+    edges = [f"{run.piece}{f'.{run.side}' if run.side else ''}.{edge}" for edge in run.edges]
+    return " + ".join(edges)
 
 
 _WANTED = frozenset(

@@ -22,7 +22,7 @@ from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.pressing import Press
 from kit.sewing.operations.seams import FrenchSeam, Seam
-from kit.sewing.order import Order
+from kit.sewing.order import Order, operations
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, spans
 
@@ -61,20 +61,17 @@ Turnings = dict[tuple[str, str, End], Turning]
 def turnings(pattern: Order) -> Turnings:
     """{(piece, edge, its end): what closes it there first}. Operations that cannot be worked are left out."""
     found: Turnings = {}
-    number = 0
-    for record in pattern.sewing:
-        for operation in record.operations:
-            number += 1
-            if isinstance(operation, Hem | Seam):
-                for run, folds, hem in _folded(_pressed_later(operation, pattern)):
-                    turning = Turning(operation, number, folds, hem, record.key, record.title)
-                    for key in _ends(pattern, run):
-                        found.setdefault(key, turning)
-                continue
-            for span, hem in _others(operation, pattern):
-                turning = Turning(operation, number, OPEN, hem, record.key, record.title)
-                for key in _reached(pattern, span):
+    for number, (record, operation) in enumerate(operations(pattern), 1):
+        if isinstance(operation, Hem | Seam):
+            for run, folds, hem in _folded(_pressed_later(operation, pattern)):
+                turning = Turning(operation, number, folds, hem, record.key, record.title)
+                for key in _ends(pattern, run):
                     found.setdefault(key, turning)
+            continue
+        for span, hem in _others(operation, pattern):
+            turning = Turning(operation, number, OPEN, hem, record.key, record.title)
+            for key in _reached(pattern, span):
+                found.setdefault(key, turning)
     return found
 
 

@@ -24,19 +24,20 @@ else:
 
 
 class Make(MakeVerbs):
-    """Records sewing operations in the order they are written by its verbs. `operations` is the record.
+    """Records sewing operations in the order they are written by its verbs. `operations` is the record; `before` are
+    those of earlier steps, which may be gone on with. Each verb gives what it has written.
 
     >>> from kit import PieceHandle, bodice_block, cm, workshop_chart
     >>> pieces = bodice_block(workshop_chart()["W4"])
     >>> front, back = map(PieceHandle, pieces)
     >>> make = Make(pieces)
-    >>> make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")
+    >>> seam = make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")
     >>> [operation.allowance for operation in make.operations]
     [15.0]
     """
 
-    def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = ()) -> None:
-        self._reader = Reader(pieces, strips)
+    def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = (), before: Sequence[Operation] = ()) -> None:
+        self._reader = Reader(pieces, strips, before)
         self._operations: list[Operation] = []
 
     @property
@@ -54,11 +55,14 @@ class Make(MakeVerbs):
         return sorted(VERBS)
 
 
-def _method(function: Callable[..., Operation]) -> Callable[..., None]:
+def _method(function: Callable[..., Operation]) -> Callable[..., Operation]:
     @wraps(function)
-    def write(self: Make, *given: Any, **named: Any) -> None:
+    def write(self: Make, *given: Any, **named: Any) -> Operation:
         check_call(function, given, named)
-        self._operations.append(function(self._reader, *given, **named))
+        written = function(self._reader, *given, **named)
+        self._operations.append(written)
+        self._reader.sewn.append(written)
+        return written
 
     return write
 

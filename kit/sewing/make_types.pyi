@@ -2,6 +2,7 @@
 
 from typing import Literal
 
+from kit.sewing.operation import Operation
 from kit.sewing.reading import Opening, Runs
 from kit.sewing.run import Fold, PieceHandle, Place, Run, StripHandle
 from kit.units import Size
@@ -9,7 +10,7 @@ from kit.units import Size
 class MakeVerbs:
     def attach_facing(
         self, facing: Runs, to: Runs, *, allowance: Size, clip: bool = True, grade: bool = True, ease: Size = 0
-    ) -> None:
+    ) -> Operation:
         """Sew facing runs to garment runs right sides together and turn the facing in.
 
         Example::
@@ -19,7 +20,7 @@ class MakeVerbs:
 
     def attach_handle(
         self, strip: StripHandle, to: Run, *, at: tuple[Size, Size], method: str = "caught", lap: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Fix both ends of a made strip to a run, at two lengths along it.
 
         Example::
@@ -29,7 +30,7 @@ class MakeVerbs:
 
     def attach_strip(
         self, strip: StripHandle, to: Run | Place, *, at: Size = "end", method: str = "stitched_on", lap: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
 
         Example::
@@ -37,7 +38,7 @@ class MakeVerbs:
             make.turn_strip(tie, allowance=6 * mm)
             make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")"""
 
-    def band_ends(self, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> None:
+    def band_ends(self, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> Operation:
         """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
         end `at`.
 
@@ -46,21 +47,21 @@ class MakeVerbs:
             make.band_ends(waistband.start, waistband.end, allowance=1 * cm,
                            overlap=3 * cm, at=waistband.end)"""
 
-    def baste(self, *along: Runs, distance: Size = ...) -> None:
+    def baste(self, *along: Runs, distance: Size = ...) -> Operation:
         """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
 
         Example::
 
             make.baste(front.side)"""
 
-    def baste_interfacing(self, *pieces: PieceHandle, distance: Size = ...) -> None:
+    def baste_interfacing(self, *pieces: PieceHandle, distance: Size = ...) -> Operation:
         """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
 
         Example::
 
             make.baste_interfacing(waistband)"""
 
-    def belt_loop(self, strip: StripHandle, seam: Run, *, at: Size, ends: Size = ...) -> None:
+    def belt_loop(self, strip: StripHandle, seam: Run, *, at: Size, ends: Size = ...) -> Operation:
         """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
 
         Example::
@@ -77,7 +78,7 @@ class MakeVerbs:
         finished: Size = ...,
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
-    ) -> None:
+    ) -> Operation:
         """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
 
         Example::
@@ -95,7 +96,7 @@ class MakeVerbs:
         last: Literal["machine", "hand"] = "machine",
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
-    ) -> None:
+    ) -> Operation:
         """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
         first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
 
@@ -112,15 +113,17 @@ class MakeVerbs:
         catching: Runs = (),
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
-    ) -> None:
+        rows: Literal["fold", "stitch"] | None = None,
+    ) -> Operation:
         """A hem `depth` deep whose stitches do not show, sewn by "hand" or "machine". `turn`: its raw edge is turned under
         by so much first, else it gets its `finish`.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
             make.blind_hem(skirt_front.hem, depth=3 * cm)"""
 
-    def buttonholes(self, *places: Place, length: Size) -> None:
+    def buttonholes(self, *places: Place, length: Size) -> Operation:
         """Work buttonholes at marks of that kind.
 
         Example::
@@ -129,14 +132,14 @@ class MakeVerbs:
 
     def buttons(
         self, *places: Place, size: Size, holes: Place | list[Place] | tuple[Place, ...] = (), shank: bool = True
-    ) -> None:
+    ) -> Operation:
         """Sew on buttons, `size` across, at marks; `holes` are the buttonholes they are for.
 
         Example::
 
             make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)"""
 
-    def casing(self, *edges: Runs, depth: Size, first: Size = ..., gap: Run | Place | None = None) -> None:
+    def casing(self, *edges: Runs, depth: Size, first: Size = ..., gap: Run | Place | None = None) -> Operation:
         """Fold an edge over to a tunnel `depth` deep. `gap`: a part of it (front.waist.between(...)) left open.
 
         Example::
@@ -145,7 +148,7 @@ class MakeVerbs:
 
     def centred_zip(
         self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, lap: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Set in a zip centred under a seam: parts of two edges or opening marks.
 
         Example::
@@ -153,7 +156,7 @@ class MakeVerbs:
             left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
             make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
-    def clip(self, *along: Runs) -> None:
+    def clip(self, *along: Runs) -> Operation:
         """Snip into the allowance of a sewn edge that bends inward.
 
         Example::
@@ -169,7 +172,7 @@ class MakeVerbs:
         method: Literal["edgestitch", "groove", "hand"] = "edgestitch",
         overlap: Size = 0,
         at: Run | None = None,
-    ) -> None:
+    ) -> Operation:
         """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
         inner piece, where it is two) at which the overlap lies.
 
@@ -177,14 +180,14 @@ class MakeVerbs:
 
             make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)"""
 
-    def dart(self, *what: PieceHandle | Fold) -> None:
+    def dart(self, *what: PieceHandle | Fold) -> Operation:
         """Sew darts: all those of a piece (`make.dart(front)`), or one (`make.dart(front.left.waist_dart)`).
 
         Example::
 
             make.dart(skirt_front)"""
 
-    def ease_stitch(self, *along: Runs, rows: int = 1, to: Size | None = None, fit: Runs | None = None) -> None:
+    def ease_stitch(self, *along: Runs, rows: int = 1, to: Size | None = None, fit: Runs | None = None) -> Operation:
         """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 
         Example::
@@ -193,14 +196,14 @@ class MakeVerbs:
 
     def edge_finish(
         self, *edges: Runs, stitch: Literal["zigzag", "overlock", "pinked"] = "zigzag", leave: bool = False
-    ) -> None:
+    ) -> Operation:
         """Overcast raw edges. `leave=True`: that is all the edge gets.
 
         Example::
 
             make.edge_finish(front.side, back.side, stitch="overlock")"""
 
-    def edgestitch(self, *along: Runs, distance: Size = ...) -> None:
+    def edgestitch(self, *along: Runs, distance: Size = ...) -> Operation:
         """A row on the right side, very close to a finished edge or seam.
 
         Example::
@@ -208,14 +211,14 @@ class MakeVerbs:
             make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, press="one side")
             make.edgestitch(back.shoulder)"""
 
-    def eyelets(self, *places: Place) -> None:
+    def eyelets(self, *places: Place) -> Operation:
         """Set eyelets where a cord comes out of a casing.
 
         Example::
 
             make.eyelets(tote.eyelet)"""
 
-    def face_with_interfacing(self, *outer: Runs, allowance: Size, clip: bool = True) -> None:
+    def face_with_interfacing(self, *outer: Runs, allowance: Size, clip: bool = True) -> Operation:
         """Finish the outer edges of facings with their own interfacing: seamed, turned, fused.
 
         Example::
@@ -234,7 +237,7 @@ class MakeVerbs:
         clip: bool = False,
         grade: bool = True,
         ease: Size = 0,
-    ) -> None:
+    ) -> Operation:
         """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
         finished already), sewn down inside by "hand" or "machine".
 
@@ -248,7 +251,7 @@ class MakeVerbs:
         *places: Place,
         under: Place | list[Place] | tuple[Place, ...],
         kind: Literal["snaps", "hooks", "eyes"] = "snaps",
-    ) -> None:
+    ) -> Operation:
         """Sew on "snaps", "hooks" with their bars or, where two edges only meet, hooks with round "eyes": `places` on the
         overlap, `under` below them.
 
@@ -256,9 +259,19 @@ class MakeVerbs:
 
             make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")"""
 
+    def finish(self, *begun: Operation | Runs, rows: str | None = None) -> Operation:
+        """Go on with what was begun with `rows=`: what its verb gave, or in a later step its edges. `rows`: no further than
+        that stage.
+
+        Example::
+
+            side = make.french_seam(front.side, back.side, first=9 * mm, second=6 * mm, rows="first")
+            make.try_on(note="Pin the side seams where they are too wide.")
+            make.finish(side)"""
+
     def finish_facing(
         self, *outer: Runs, stitch: Literal["zigzag", "overlock", "pinked", "turned"] = "zigzag", turn: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
 
         Example::
@@ -276,10 +289,12 @@ class MakeVerbs:
         trim: Size | None = None,
         outside: bool = True,
         ease: Size = 0,
-    ) -> None:
+        rows: Literal["first", "second"] | None = None,
+    ) -> Operation:
         """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
         wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
         sides together, so that the fell shows on the right side.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -287,7 +302,7 @@ class MakeVerbs:
 
     def fold_pocket(
         self, *edges: Runs, allowance: Size, corners: Literal["square", "mitred", "curved"] = "square"
-    ) -> None:
+    ) -> Operation:
         """Press the edges of a pocket under; its lower corners square, mitred or curved.
 
         Example::
@@ -295,7 +310,7 @@ class MakeVerbs:
             make.pocket_hem(pocket.top, second=3 * cm)
             make.fold_pocket(pocket.left_side, pocket.bottom, pocket.right_side, allowance=1 * cm)"""
 
-    def fold_strip(self, strip: StripHandle, *, edgestitch: Size = ..., ends: Size = ...) -> None:
+    def fold_strip(self, strip: StripHandle, *, edgestitch: Size = ..., ends: Size = ...) -> Operation:
         """Make a strip folded in four and edgestitched.
 
         Example::
@@ -312,29 +327,31 @@ class MakeVerbs:
         press: str = "one side",
         ease: Size = 0,
         trim: Size | None = None,
-    ) -> None:
+        rows: Literal["first", "second"] | None = None,
+    ) -> Operation:
         """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
         wide the first allowances are left in between.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
             make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)"""
 
-    def fuse(self, *pieces: PieceHandle) -> None:
+    def fuse(self, *pieces: PieceHandle) -> Operation:
         """Fuse interfacing onto the wrong side of whole pieces.
 
         Example::
 
             make.fuse(cuff, front_facing)"""
 
-    def gather(self, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 2) -> None:
+    def gather(self, *along: Runs, to: Size | None = None, fit: Runs | None = None, rows: int = 2) -> Operation:
         """Gather an edge `to` a length on each half, or to `fit` the edge it will be sewn to.
 
         Example::
 
             make.gather(sleeve.wrist, to=18 * cm)"""
 
-    def grade(self, *along: Runs, to: Size = ..., wider: Size = ...) -> None:
+    def grade(self, *along: Runs, to: Size = ..., wider: Size = ...) -> Operation:
         """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
 
         Example::
@@ -349,8 +366,10 @@ class MakeVerbs:
         catching: Runs = (),
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
-    ) -> None:
+        rows: Literal["fold", "stitch"] | None = None,
+    ) -> Operation:
         """Turn an edge up: twice when `second` is given, else once with its raw edge finished.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -358,7 +377,7 @@ class MakeVerbs:
 
     def invisible_zip(
         self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, from_top: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Set in an invisible zip: parts of two edges or opening marks. The seam below it is sewn afterwards.
 
         Example::
@@ -376,9 +395,11 @@ class MakeVerbs:
         turned: bool = True,
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ease: Size = 0,
-    ) -> None:
+        rows: Literal["fold", "stitch"] | None = None,
+    ) -> Operation:
         """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
         fray. `finish` is that of the raw edges inside.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -386,7 +407,7 @@ class MakeVerbs:
 
     def lapped_zip(
         self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, lap: Size = ...
-    ) -> None:
+    ) -> Operation:
         """Set in a zip under a lap: parts of two edges or opening marks, the side on top first.
 
         Example::
@@ -395,22 +416,39 @@ class MakeVerbs:
             make.lapped_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
     def mock_french_seam(
-        self, a: Runs, b: Runs, *, allowance: Size, turn: Size = ..., press: str = "one side", ease: Size = 0
-    ) -> None:
+        self,
+        a: Runs,
+        b: Runs,
+        *,
+        allowance: Size,
+        turn: Size = ...,
+        press: str = "one side",
+        ease: Size = 0,
+        rows: Literal["first", "second"] | None = None,
+    ) -> Operation:
         """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
             make.mock_french_seam(front.side, back.side, allowance=1.5 * cm)"""
 
-    def narrow_hem(self, *edges: Runs, turn: Size = ..., catching: Runs = (), ring: bool = False) -> None:
+    def narrow_hem(
+        self,
+        *edges: Runs,
+        turn: Size = ...,
+        catching: Runs = (),
+        ring: bool = False,
+        rows: Literal["fold", "stitch"] | None = None,
+    ) -> Operation:
         """Two equal narrow turns.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
             make.narrow_hem(sleeve.wrist, turn=5 * mm)"""
 
-    def notch_curve(self, *along: Runs) -> None:
+    def notch_curve(self, *along: Runs) -> Operation:
         """Cut wedges out of the allowance of a sewn edge that bends outward.
 
         Example::
@@ -418,7 +456,7 @@ class MakeVerbs:
             make.plain_seam(front.armhole, front_lining.armhole, allowance=1 * cm)
             make.notch_curve(front.armhole)"""
 
-    def patch_pocket(self, *edges: Runs, at: Place, allowance: Size, distance: Size = ...) -> None:
+    def patch_pocket(self, *edges: Runs, at: Place, allowance: Size, distance: Size = ...) -> Operation:
         """Stitch a pocket onto a placement mark along its folded edges. Each mark on each half takes one pocket.
 
         Example::
@@ -439,7 +477,7 @@ class MakeVerbs:
         together: bool = False,
         binding: StripHandle | None = None,
         ends: Literal["raw edge", "stitch line"] = "raw edge",
-    ) -> None:
+    ) -> Operation:
         """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
         overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both
         `together`. `press`: open, one side, a piece's name, or "later" with `make.press` to follow. `ends`: "raw edge", or
@@ -449,7 +487,7 @@ class MakeVerbs:
 
             make.plain_seam(front.side, back.side, allowance=1.5 * cm, finish="overlock")"""
 
-    def pleat(self, *what: PieceHandle | Fold) -> None:
+    def pleat(self, *what: PieceHandle | Fold) -> Operation:
         """Fold pleats and baste them: all those of a piece, or one.
 
         Example::
@@ -463,14 +501,14 @@ class MakeVerbs:
         *,
         allowance: Size,
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
-    ) -> None:
+    ) -> Operation:
         """Sew the mouth edge of a pocket bag to an opening marked on the garment's edge.
 
         Example::
 
             make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)"""
 
-    def pocket_hem(self, mouth: Run, *, second: Size, first: Size = ..., ends: Size = ...) -> None:
+    def pocket_hem(self, mouth: Run, *, second: Size, first: Size = ..., ends: Size = ...) -> Operation:
         """Hem the mouth of a pocket with its own cloth: `first` turned under, `second` deep; its ends are stitched at the
         side allowance `ends`.
 
@@ -489,7 +527,7 @@ class MakeVerbs:
         bag_allowance: Size | None = None,
         press: str = "one side",
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
-    ) -> None:
+    ) -> Operation:
         """Sew a seam with its pocket in one row. `bags`: the round edges of both bags; `mouth`: the opening mark on `a`.
 
         Example::
@@ -499,7 +537,7 @@ class MakeVerbs:
             make.pocket_seam(skirt_front.side, skirt_back.side, bags=(front_round, back_round),
                              mouth=skirt_front.pocket_mouth, allowance=1.5 * cm, bag_allowance=1 * cm)"""
 
-    def press(self, *seams: Runs, way: str | PieceHandle = "open") -> None:
+    def press(self, *seams: Runs, way: str | PieceHandle = "open") -> Operation:
         """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
         towards.
 
@@ -508,28 +546,32 @@ class MakeVerbs:
             make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="later")
             make.press(front.side, way="open")"""
 
-    def remove_basting(self, *along: Runs) -> None:
+    def remove_basting(self, *along: Runs) -> Operation:
         """Take basting out again.
 
         Example::
 
             make.remove_basting(front.side)"""
 
-    def rolled_hem(self, *edges: Runs, turn: Size = ..., ring: bool = False) -> None:
+    def rolled_hem(self, *edges: Runs, turn: Size = ..., ring: bool = False) -> Operation:
         """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.
 
         Example::
 
             make.rolled_hem(sleeve.wrist, turn=6 * mm)"""
 
-    def seam_band(self, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None) -> None:
+    def seam_band(
+        self, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None
+    ) -> Operation:
         """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
 
         Example::
 
             make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)"""
 
-    def seam_to_turn(self, a: Runs, b: Runs, *, allowance: Size, gap: Opening | None = None, ease: Size = 0) -> None:
+    def seam_to_turn(
+        self, a: Runs, b: Runs, *, allowance: Size, gap: Opening | None = None, ease: Size = 0
+    ) -> Operation:
         """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
 
         Example::
@@ -538,7 +580,7 @@ class MakeVerbs:
 
     def set_band(
         self, band: Runs, to: Runs, *, allowance: Size, ease: Size = 0, overlap: Size = 0, at: Run | None = None
-    ) -> None:
+    ) -> Operation:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
         is how much longer the garment's edge is in all.
 
@@ -555,7 +597,7 @@ class MakeVerbs:
         ease: Size = 0,
         press: str = "one side",
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
-    ) -> None:
+    ) -> Operation:
         """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
 
         Example::
@@ -563,21 +605,21 @@ class MakeVerbs:
             cap = sleeve.back_cap + sleeve.front_cap
             make.set_in_sleeve(cap, [back.armhole, front.armhole], allowance=1.5 * cm, ease=3.7 * cm)"""
 
-    def slip_stitch(self, a: Run | Place, b: Run | Place, *, allowance: Size) -> None:
+    def slip_stitch(self, a: Run | Place, b: Run | Place, *, allowance: Size) -> Operation:
         """Close a gap by hand: the same part of two edges, as front.side.between(10 * cm, 20 * cm).
 
         Example::
 
             make.slip_stitch(flap.upper, flap_lining.upper, allowance=1 * cm)"""
 
-    def staystitch(self, *along: Runs, distance: Size = ...) -> None:
+    def staystitch(self, *along: Runs, distance: Size = ...) -> Operation:
         """A row in the allowance that keeps a curve from stretching.
 
         Example::
 
             make.staystitch(front.neck, back.neck)"""
 
-    def tack_down(self, *edges: Runs, to: Runs) -> None:
+    def tack_down(self, *edges: Runs, to: Runs) -> Operation:
         """Hold the finished edges of a facing to the allowances of the seams `to` they cross.
 
         Example::
@@ -590,7 +632,7 @@ class MakeVerbs:
         cord: StripHandle | Size,
         through: Place | list[Place] | tuple[Place, ...],
         gap: Run | Place | None = None,
-    ) -> None:
+    ) -> Operation:
         """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
 
         Example::
@@ -599,7 +641,7 @@ class MakeVerbs:
 
     def thread_elastic(
         self, *edges: Runs, length: Size, width: Size, ring: bool = True, gap: Run | Place | None = None
-    ) -> None:
+    ) -> Operation:
         """Draw elastic through a casing and close the gap it went in by.
 
         Example::
@@ -607,7 +649,7 @@ class MakeVerbs:
             make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
             make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)"""
 
-    def topstitch(self, *along: Runs, distance: Size = ..., rows: int = 1) -> None:
+    def topstitch(self, *along: Runs, distance: Size = ..., rows: int = 1) -> Operation:
         """Rows on the right side, the first `distance` inside a closed edge or beside a seam, the others 6 mm further in.
 
         Example::
@@ -615,7 +657,7 @@ class MakeVerbs:
             make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="one side")
             make.topstitch(front.side, distance=6 * mm, rows=2)"""
 
-    def trim(self, *along: Runs, to: Size) -> None:
+    def trim(self, *along: Runs, to: Size) -> Operation:
         """Cut the allowance of a sewn edge back `to` a width.
 
         Example::
@@ -623,7 +665,7 @@ class MakeVerbs:
             make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)
             make.trim(front.shoulder, to=6 * mm)"""
 
-    def trim_to_fit(self, *along: Runs) -> None:
+    def trim_to_fit(self, *along: Runs) -> Operation:
         """Trim the cloth that was cut to fit with, once the fit is right: the edges keep the allowance they are sewn with.
 
         Example::
@@ -636,7 +678,7 @@ class MakeVerbs:
         note: str = "",
         leave: Runs = (),
         **changes: Size | float | tuple[Size | float, Size | float],
-    ) -> None:
+    ) -> Operation:
         """Stop for a fitting: what is found, in words and as marks. A parameter given with its value before and after,
         `underarm_drop=(14 * cm, 11 * cm)`, says that the cloth was cut with the first and is sewn with the second from here
         on; one value alone is the second, the lesson's present one the first.
@@ -651,14 +693,14 @@ class MakeVerbs:
 
             make.try_on("The skirt hangs low at the back.", hem_drop=(9 * cm, 8 * cm))"""
 
-    def tuck(self, *what: PieceHandle | Fold) -> None:
+    def tuck(self, *what: PieceHandle | Fold) -> Operation:
         """Stitch tucks: all those of a piece, or one.
 
         Example::
 
             make.tuck(yoke)"""
 
-    def turn_out(self, *pieces: PieceHandle, through: Runs | Place) -> None:
+    def turn_out(self, *pieces: PieceHandle, through: Runs | Place) -> Operation:
         """Turn pieces right side out through runs that are still raw.
 
         Example::
@@ -666,14 +708,14 @@ class MakeVerbs:
             make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
             make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])"""
 
-    def turn_strip(self, strip: StripHandle, *, allowance: Size, ends: Size = 0, slant: Size = 0) -> None:
+    def turn_strip(self, strip: StripHandle, *, allowance: Size, ends: Size = 0, slant: Size = 0) -> Operation:
         """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
 
         Example::
 
             make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)"""
 
-    def understitch(self, *along: Runs, distance: Size = ...) -> None:
+    def understitch(self, *along: Runs, distance: Size = ...) -> Operation:
         """A row on the facing beside its seam, through facing and allowances only.
 
         Example::
@@ -689,9 +731,11 @@ class MakeVerbs:
         catching: Runs = (),
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ring: bool = False,
-    ) -> None:
+        rows: Literal["fold", "stitch"] | None = None,
+    ) -> Operation:
         """A deep hem turned once, eased where its edge curves, its raw edge finished or covered with hem `tape`, sewn down
         by "hand" or "machine".
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 

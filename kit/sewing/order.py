@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from typing import Protocol
+from typing import Any, Protocol
 
 from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
@@ -39,8 +39,16 @@ class Order(Cut, Protocol):
     def sewing(self) -> Sequence[Sewn]: ...
 
 
+def operations(pattern: Order) -> Iterator[tuple[Any, Operation]]:
+    """(the sewing step that begins it, operation) of every operation, once and whole, in the order they are begun."""
+    for record in pattern.sewing:
+        for operation in record.operations:
+            if operation.begins:
+                yield record, operation.entire
+
+
 def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnostic, ...]:
-    """Seams that the operation runs into while they still wait for the iron."""
+    """Seams that the operation runs into while they still wait for the iron, or for a row that finishes them."""
     if not operation.crosses:
         return ()
     found: dict[EdgeKey, Diagnostic] = {}
@@ -49,12 +57,14 @@ def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnosti
         for name in neighbours(piece, run.edges):
             for side in sides_of(pattern, run):
                 key = (run.piece, side, name)
-                if key in state.unpressed:
+                half = ("half_sewn", *key) in state.facts
+                if half or key in state.unpressed:
+                    code = "half_sewn" if half else "not_pressed"
                     found[key] = trouble(
-                        "not_pressed",
-                        message("sewing_trouble.not_pressed", edge=edge_on(piece, side, name)),
+                        code,
+                        message(f"sewing_trouble.{code}", edge=edge_on(piece, side, name)),
                         piece.title,
-                        message("sewing_trouble.not_pressed_do"),
+                        message(f"sewing_trouble.{code}_do"),
                         piece=piece.name,
                         edge=name,
                     )
@@ -111,7 +121,7 @@ def sew(pattern: Order) -> tuple[State, tuple[Diagnostic, ...]]:
         for operation in record.operations:
             try:
                 outcome = operation.outcome(pattern)
-                against = operation.check(state, pattern)
+                against = operation.refusals(state, pattern)
                 troubles = (
                     *against,
                     *(found for found in apart(operation.runs(), state, pattern) if found not in against),

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from kit.diagnostic import measured, message, within
 from kit.errors import KitError, near
@@ -41,10 +42,12 @@ class CutPieces:
 
 
 class Reader:
-    """Reads the arguments of an operation; `cut` holds the pieces and strips it may name."""
+    """Reads the arguments of an operation; `cut` holds the pieces and strips it may name, `sewn` the operations
+    written so far, here and in earlier steps."""
 
-    def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = ()) -> None:
+    def __init__(self, pieces: Sequence[Piece], strips: Sequence[Strip] = (), sewn: Sequence[Any] = ()) -> None:
         self.cut = CutPieces(tuple(pieces), tuple(strips))
+        self.sewn = list(sewn)
 
     def runs(self, given: object, where: str, empty: bool = False) -> tuple[Run, ...]:
         found: list[Run] = []

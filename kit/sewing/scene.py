@@ -146,7 +146,8 @@ class Scene:
     """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all),
     `arrows` pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown,
     `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is cut: the old
-    line, the new one and what is trimmed; `resewn` are its edges that a row lies along."""
+    line, the new one and what is trimmed; `resewn` are its edges that a row lies along. `stage` is the stage of the
+    operation that it shows ("": its last)."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -158,3 +159,4 @@ class Scene:
     things: tuple[Thing, ...] = ()
     recut: PieceChange | None = None
     resewn: tuple[str, ...] = ()
+    stage: str = ""

@@ -37,7 +37,7 @@ def sewn(pieces: tuple[Piece, ...], *writes: Write, strips: tuple[Strip, ...] = 
     """Each of `writes` is called with `make` and every piece and strip by its name."""
     records = []
     for number, write in enumerate(writes):
-        make = Make(pieces, strips)
+        make = Make(pieces, strips, [operation for record in records for operation in record.operations])
         names = {piece.name: PieceHandle(piece) for piece in pieces}
         names |= {strip.name: StripHandle(strip) for strip in strips}  # type: ignore[misc]
         write(make, **names)

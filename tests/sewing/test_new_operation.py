@@ -122,7 +122,7 @@ def test_help_and_stub_know_it(new: ModuleType) -> None:
     assert text.startswith("make.stay_tape(along, ..., wide=...)\n\nBaste stay tape along edges that would stretch")
     assert "make.stay_tape(front.shoulder, back.shoulder)" in text
     assert "wide        a length, such as 1.5 * cm; 6 mm where nothing is said" in text
-    assert "def stay_tape(self, *along: Runs, wide: Size = ...) -> None:" in stubs()[FILES[1]]
+    assert "def stay_tape(self, *along: Runs, wide: Size = ...) -> Operation:" in stubs()[FILES[1]]
 
 
 def test_the_kit_is_as_before() -> None:

@@ -45,7 +45,9 @@ def messages() -> dict[str, set[str]]:
     return found
 
 
-RULES = [pytest.param(kind, rule, id=f"{name}-{rule.code}") for name, kind in KINDS.items() for rule in kind.rules]
+EVERY = {name: (*kind.rules, *(rule for stage in kind.stages for rule in stage.rules)) for name, kind in KINDS.items()}
+"""The rules of each kind, those of its stages with them."""
+RULES = [pytest.param(KINDS[name], rule, id=f"{name}-{rule.code}") for name, row in EVERY.items() for rule in row]
 
 
 def test_there_are_rules() -> None:
@@ -68,9 +70,10 @@ def test_what_a_rule_asks_of_is_a_field(kind: type[Operation], rule: Rule) -> No
 
 
 def test_a_fact_that_is_asked_for_is_one_that_some_operation_gives() -> None:
-    asked = {rule.condition.what for kind in KINDS.values() for rule in kind.rules if isinstance(rule.condition, Of)}
+    asked = {rule.condition.what for row in EVERY.values() for rule in row if isinstance(rule.condition, Of)}
     sources = [path.read_text("utf-8") for path in Path(inspect.getfile(KINDS["hem"])).parent.glob("*.py")]
     given = {of.what for kind in KINDS.values() for of in kind.gives}
+    given |= {of.what for kind in KINDS.values() for stage in kind.stages for of in stage.gives}
     for fact in asked - given:  # given by a method of an operation
         assert sum(source.count(f'"{fact}"') for source in sources) > 1, fact
 

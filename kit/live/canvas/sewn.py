@@ -8,6 +8,7 @@ from kit.errors import KitError
 from kit.language import called, say
 from kit.lesson.pattern import Pattern
 from kit.prose.say import places_said
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.wording.lists import listed
 
@@ -19,20 +20,19 @@ def fates(pattern: Pattern) -> dict[EdgeKey, str]:
     """(piece, edge) -> a sentence that says what is done with it, read off the sewing records."""
     partners: dict[EdgeKey, list[Run]] = {}
     ways: dict[EdgeKey, list[str]] = {}
-    for record in pattern.sewing:
-        for operation in record.operations:
-            for a, b in (*operation.joins, *_laid(operation, pattern)):
-                for one, other in _across(a, b):
-                    partners.setdefault(one, []).append(Run(other[0], (other[1],)))
-                    partners.setdefault(other, []).append(Run(one[0], (one[1],)))
-            try:
-                closings = operation.closes(pattern)
-            except KitError:
-                continue  # the proof says why
-            for closing in closings:
-                span = closing.span
-                if span.length * 2 > pattern.piece(span.piece).edge(span.edge).path.length:
-                    ways.setdefault((span.piece, span.edge), []).append(closing.how)
+    for _, operation in operations(pattern):
+        for a, b in (*operation.joins, *_laid(operation, pattern)):
+            for one, other in _across(a, b):
+                partners.setdefault(one, []).append(Run(other[0], (other[1],)))
+                partners.setdefault(other, []).append(Run(one[0], (one[1],)))
+        try:
+            closings = operation.closes(pattern)
+        except KitError:
+            continue  # the proof says why
+        for closing in closings:
+            span = closing.span
+            if span.length * 2 > pattern.piece(span.piece).edge(span.edge).path.length:
+                ways.setdefault((span.piece, span.edge), []).append(closing.how)
     out: dict[EdgeKey, str] = {}
     for piece in pattern.pieces:
         for edge in piece.edges:

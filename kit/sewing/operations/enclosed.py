@@ -17,6 +17,7 @@ from kit.sewing.rules import Excess, Of, Rule, Suits
 from kit.sewing.run import PieceHandle, Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
+from kit.sewing.stage import Stage
 from kit.units import mm
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
@@ -39,7 +40,11 @@ class MockFrenchSeam(Seam):
     seam_class = "1"
     cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
-    says = (pinned("right"), "sew", "turn", "stitch", pressed, both("a", "b"))
+    stages = (
+        Stage("first", (pinned("right"), "sew"), closes={"a": "", "b": ""}, joins=True),
+        Stage("second", ("turn", "stitch", pressed)),
+    )
+    lastly = (both("a", "b"),)
     why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -79,7 +84,7 @@ class MockFrenchSeam(Seam):
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         layers = (Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together"))
         return (
-            Scene(layers, (Row(a),), focus=a, section=section.superimposed(), pins=(a,)),
+            Scene(layers, (Row(a),), focus=a, section=section.superimposed(), pins=(a,), stage="first"),
             Scene(
                 layers,
                 (Row(a, ink="old"), Row(a, inset=-(self.allowance - self.turn - 1.5))),
@@ -114,15 +119,16 @@ class FlatFelledSeam(Seam):
     seam_class = "2.04"
     cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
-    says = (
-        lambda seam, pattern: pinned("wrong" if seam.outside else "right")(seam, pattern),
-        "sew",
-        "trim{same}",
-        "fold{same}",
-        "lay{same}",
-        "stitch",
-        both("a", "b"),
+    stages = (
+        Stage(
+            "first",
+            (lambda seam, pattern: pinned("wrong" if seam.outside else "right")(seam, pattern), "sew"),
+            closes={"a": "", "b": ""},
+            joins=True,
+        ),
+        Stage("second", ("trim{same}", "fold{same}", "lay{same}", "stitch"), work=2.0),
     )
+    lastly = (both("a", "b"),)
     why = ("why", "why_trim")
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -195,6 +201,7 @@ class FlatFelledSeam(Seam):
                 focus=a,
                 section=shapes.felled_first(),
                 pins=(a,),
+                stage="first",
             ),
             Scene(
                 (Layer(b, up=above), Layer(a, up=above, on=b, how="open")),  # type: ignore[arg-type]
@@ -221,16 +228,23 @@ class LappedSeam(Seam):
     seam_class = "2"
     cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
-    says = (
-        Say("turn", lambda seam: seam.turned),
-        Say("lay", lambda seam: seam.turned),
-        Say("lay_raw", lambda seam: not seam.turned),
-        matched,
-        Say("stitch", lambda seam: seam.turned),
-        Say("stitch_raw", lambda seam: not seam.turned),
-        Say("finish", lambda seam: seam.turned and seam.finish != "none"),
-        both("a", "b"),
+    stages = (
+        Stage("fold", ("turn",), when=lambda seam: seam.turned),
+        Stage(
+            "stitch",
+            (
+                Say("lay", lambda seam: seam.turned),
+                Say("lay_raw", lambda seam: not seam.turned),
+                matched,
+                Say("stitch", lambda seam: seam.turned),
+                Say("stitch_raw", lambda seam: not seam.turned),
+                Say("finish", lambda seam: seam.turned and seam.finish != "none"),
+            ),
+            joins=True,
+            work=2.0,
+        ),
     )
+    lastly = (both("a", "b"),)
     why = ("why",)
     rules = (
         Rule(
@@ -261,6 +275,6 @@ class LappedSeam(Seam):
         rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch),)
         if not self.turned:
             rows = (Row(a, inset=self.edgestitch - self.allowance), Row(a, inset=self.allowance - self.edgestitch))
-        first = Scene((Layer(a, up="wrong", turn=turn),), focus=a, arrows=((a, "in"),))
+        first = Scene((Layer(a, up="wrong", turn=turn),), focus=a, arrows=((a, "in"),), stage="fold")
         last = Scene((Layer(b, up="right"), lap), rows, focus=a, section=shape)
         return (first, last) if self.turned else (last,)

@@ -9,16 +9,17 @@ from kit.diagnostic import measured
 from kit.geometry import parallel
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, fixed, flag, size, width, word
-from kit.sewing.operation import Keys, Rules, Words, both, operation
-from kit.sewing.operations.hems import BEGUN, TURNED, Hem
+from kit.sewing.operation import Keys, Rules, Words, operation
+from kit.sewing.operations.hems import BEGUN, TURNED, Hem, stitched
 from kit.sewing.operations.joined import shut_in
 from kit.sewing.outcome import Effect
 from kit.sewing.reading import DEEPEST_HEM
-from kit.sewing.rules import Asking, Case, Excess, Rule
+from kit.sewing.rules import Asking, Case, Excess, Rule, in_a_row
 from kit.sewing.run import Run
 from kit.sewing.scene import Row, Section
 from kit.sewing.sections import hems as shapes
 from kit.sewing.spans import path_of, run_length, spans
+from kit.sewing.stage import Stage
 from kit.sewing.state import State
 from kit.units import mm
 
@@ -43,7 +44,7 @@ class HandHem(Hem):
 
     kind = "blind_hem"
     tools: ClassVar[Words] = ("machine", "pins", "iron", "hand_needle")
-    says: ClassVar[Keys] = (*BEGUN, *TURNED, "baste", "{by}", "press", both("edges"))
+    stages: ClassVar[tuple[Stage, ...]] = (Stage("fold", (*BEGUN, *TURNED)), stitched("baste", "{by}"))
     why: ClassVar[Keys] = ("why",)
     rules: ClassVar[Rules] = (
         *Hem.rules,
@@ -105,12 +106,9 @@ class WideHem(HandHem):
 
     # where its edge curves, the raw edge is longer than the place it is sewn to: it is drawn up on ease stitching
     kind = "wide_hem"
-    says = (
-        *BEGUN,
-        lambda hem, pattern: hem.told(hem.raw_edge(pattern), pattern),
-        "wide_hem.{by}",
-        "wide_hem.press",
-        both("edges"),
+    stages = (
+        Stage("fold", (*BEGUN, lambda hem, pattern: hem.told(hem.raw_edge(pattern), pattern))),
+        stitched("wide_hem.{by}", press="wide_hem.press"),
     )
     why = ("wide_hem.why",)
     rules = (
@@ -171,9 +169,11 @@ class RolledHem(Hem):
     kind = "rolled_hem"
     cautions = ("needle", "scissors")
     tools = ("machine", "scissors", "hand_needle")
-    says = (*BEGUN, "stay", "trim", "roll", "slip", both("edges"))
+    says = (*BEGUN, "stay", "trim", "roll", "slip")
+    stages = ()  # rolled a little at a time, each bit sewn at once
     why = ("why",)
     rules = (
+        in_a_row("edges"),
         *Hem.rules,
         Rule(
             Excess(lambda hem: hem.first - MOST_ROLLED, of="edges", values={"most": _MOST}),

@@ -17,6 +17,7 @@ from kit.sewing.rules import Asking, Case, Excess, Rule, in_a_row
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.spans import sides_of
+from kit.sewing.stage import Stage
 from kit.sewing.state import State
 from kit.units import mm
 
@@ -31,6 +32,11 @@ TURNED = (
     Say("hem.single", lambda hem: hem.second == 0),
 )
 """How the edge is turned up, once or twice."""
+
+
+def stitched(*says: str | Say, press: str = "press") -> Stage:
+    """The second stage of a hem, what is folded being stitched: by then its edges lie end to end."""
+    return Stage("stitch", (*says, press), rules=(in_a_row("edges"),))
 
 
 def _hanging(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:
@@ -56,18 +62,13 @@ class Hem(Operation):
     cautions = ("needle", "iron")
     tools: ClassVar[Words] = ("machine", "pins", "iron")
     crosses = True
-    says: ClassVar[Keys] = (
-        *BEGUN,
-        Say("narrow", lambda hem: hem.narrow),
-        *TURNED,
-        "{sewn}",
-        Say("lap_rows", lambda hem: hem.ring),
-        "press",
-        both("edges"),
+    stages: ClassVar[tuple[Stage, ...]] = (
+        Stage("fold", (*BEGUN, Say("narrow", lambda hem: hem.narrow), *TURNED)),
+        stitched("{sewn}", Say("lap_rows", lambda hem: hem.ring)),
     )
+    lastly = (both("edges"),)
     why: ClassVar[Keys] = ("why_{turned}",)
     rules: ClassVar[Rules] = (
-        in_a_row("edges"),
         Rule(Asking(_hanging), "caught_loose", each=True),
         Rule(Ring("edges"), "not_a_ring_yet", when=lambda hem: hem.ring),
         Rule(

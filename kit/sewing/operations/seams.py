@@ -22,6 +22,7 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
 from kit.sewing.spans import run_length, runs_opposed, sides_of, spans
+from kit.sewing.stage import Stage
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 
@@ -260,7 +261,11 @@ class FrenchSeam(Seam):
     seam_class = "1"
     cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
-    says = (pinned("wrong"), "first", "{trimmed}", "turn", "second", "takes", pressed, both("a", "b"))
+    stages = (
+        Stage("first", (pinned("wrong"), "first", "{trimmed}"), closes={"a": "", "b": ""}, joins=True),
+        Stage("second", ("turn", "second", "takes", pressed)),
+    )
+    lastly = (both("a", "b"),)
     why = ("why", "why_wrong_sides")
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -314,11 +319,13 @@ class FrenchSeam(Seam):
                 rows=(Row(a, inset=-self.second),),
                 focus=a,
                 section=section.french_first(),
+                stage="first",
             ),
             Scene(
                 layers=(Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together")),
                 rows=(Row(a, inset=-self.second, ink="old"), Row(a)),
                 focus=a,
                 section=section.french_second(),
+                stage="second",
             ),
         )

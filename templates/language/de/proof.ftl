@@ -140,6 +140,8 @@ proof-end_do = Das Ende die Nachbarkante spiegeln lassen ({ $beside }): die Ecke
 # ---- was begonnen und nie beendet wird ----
 proof-never_pressed = Die Naht an { $edge } sollte später gebügelt werden und wird es nie.
 proof-never_pressed_do = Ergänzen: { $call }.
+proof-never_finished = { $place }: angefangen und nie fertiggenäht; es fehlen noch Arbeitsgänge.
+proof-never_finished_do = { $call } ergänzen, in diesem Schritt nach dem Anfang oder in einem späteren.
 # { $place } ist eine Kante oder Markierung.
 proof-never_turned_out = Das Teil ist zum Wenden genäht und wird nie gewendet.
 proof-never_turned_out_do = Ergänzen: make.turn_out(...).

@@ -287,6 +287,10 @@ sewing_trouble-fold_open = { $edge } wird geschlossen, solange dies daran noch o
 sewing_trouble-fold_open_do = Zuerst nähen: { $call }.
 sewing_trouble-not_pressed = { $edge } wird gekreuzt, bevor die Naht gebügelt ist.
 sewing_trouble-not_pressed_do = Diese Naht zuerst bügeln: make.press(...), oder press=... angeben, wo sie genäht wird.
+sewing_trouble-half_sewn = { $edge } wird gekreuzt, bevor die letzte Naht dort gesteppt ist.
+sewing_trouble-half_sewn_do = Diese Naht zuerst fertigstellen: make.finish(...).
+sewing_trouble-not_left_there = { $place }: weitergenäht, bevor angefangen wurde, oder zweimal.
+sewing_trouble-not_left_there_do = Die Arbeitsgänge nacheinander nähen, jeden einmal.
 sewing_trouble-closed_twice_do = Einen der beiden Arbeitsgänge herausnehmen oder nur die Strecke nennen, die noch offen ist.
 # { $amount } ist eine Länge, { $step } der Titel eines Nähschritts.
 sewing_trouble-closed_twice_sewn = { $edge }: { $amount } sind schon genäht.

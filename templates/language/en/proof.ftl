@@ -141,6 +141,8 @@ proof-end_do = Let its end mirror the { $beside }: leave the corner to the sewin
 # ---- what was begun and never finished ----
 proof-never_pressed = the seam along the { $edge } was left to be pressed later and never is.
 proof-never_pressed_do = Add { $call }.
+proof-never_finished = the { $place } is begun and never finished: some of its rows are still to be sewn.
+proof-never_finished_do = Write { $call } in this step, after it is begun, or in a later one.
 # $place is an edge or a mark.
 proof-never_turned_out = it is sewn to be turned right side out and never is.
 proof-never_turned_out_do = Add make.turn_out(...).

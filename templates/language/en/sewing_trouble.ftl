@@ -288,6 +288,10 @@ sewing_trouble-fold_open = the { $edge } is closed while the { $fold } in it is 
 sewing_trouble-fold_open_do = Sew it first: { $call }.
 sewing_trouble-not_pressed = the { $edge } is crossed before it is pressed.
 sewing_trouble-not_pressed_do = Press that seam first: make.press(...), or say press=... where it is sewn.
+sewing_trouble-half_sewn = the { $edge } is crossed before its last row is sewn.
+sewing_trouble-half_sewn_do = Finish that seam first: make.finish(...).
+sewing_trouble-not_left_there = the { $place } is gone on with before it is begun, or twice.
+sewing_trouble-not_left_there_do = Sew its rows one after another, each once.
 sewing_trouble-closed_twice_do = Take one of the two operations out, or name only the part that is still raw.
 # $amount is a length, $step the title of a sewing step.
 sewing_trouble-closed_twice_sewn = { $amount } of the { $edge } is already sewn.

@@ -144,6 +144,8 @@ proof-end_do = Haga que su final refleje en espejo «{ $beside }»: deje la esqu
 # ---- lo que se empezó y no se terminó ----
 proof-never_pressed = la costura de «{ $edge }» se dejó para planchar más tarde y no se plancha nunca.
 proof-never_pressed_do = Añada { $call }.
+proof-never_finished = { $place }: se empieza y no se termina nunca; faltan pasadas por coser.
+proof-never_finished_do = Escriba { $call } en este paso, después de empezarla, o en uno posterior.
 # $place es un borde o una marca.
 proof-never_turned_out = se cose para volver del derecho y no se vuelve nunca.
 proof-never_turned_out_do = Añada make.turn_out(...).

@@ -292,6 +292,10 @@ sewing_trouble-fold_open = el borde «{ $edge }» se cierra mientras «{ $fold }
 sewing_trouble-fold_open_do = Cósalo primero: { $call }.
 sewing_trouble-not_pressed = la costura de «{ $edge }» se cruza antes de plancharla.
 sewing_trouble-not_pressed_do = Planche primero esa costura: make.press(...), o diga press=... donde se cose.
+sewing_trouble-half_sewn = la costura de «{ $edge }» se cruza antes de coser su última pasada.
+sewing_trouble-half_sewn_do = Termine primero esa costura: make.finish(...).
+sewing_trouble-not_left_there = { $place }: se sigue cosiendo antes de empezar, o dos veces.
+sewing_trouble-not_left_there_do = Cosa sus pasadas una tras otra, cada una una sola vez.
 sewing_trouble-closed_twice_do = Quite una de las dos operaciones, o nombre solo la parte que sigue sin coser.
 # $amount es una longitud; $step, el título de un paso de costura.
 sewing_trouble-closed_twice_sewn = ya hay { $amount } de costura en el borde «{ $edge }».

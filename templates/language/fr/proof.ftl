@@ -137,6 +137,8 @@ proof-end_do = Tracer son bout en miroir de « { $beside } » : laisser l�
 # ---- ce qui est commencé et jamais fini ----
 proof-never_pressed = la couture « { $edge } » devait être repassée plus tard et ne l’est jamais.
 proof-never_pressed_do = Ajouter { $call }.
+proof-never_finished = { $place } : commencé et jamais terminé ; il reste des piqûres à faire.
+proof-never_finished_do = Écrire { $call } dans cette étape, après le début, ou dans une étape suivante.
 proof-never_turned_out = cette pièce est cousue pour être retournée et ne l’est jamais.
 proof-never_turned_out_do = Ajouter make.turn_out(...).
 proof-never_band_closed = la bande montée le long de « { $place } » n’est jamais refermée sur la couture.

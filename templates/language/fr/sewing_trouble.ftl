@@ -284,6 +284,10 @@ sewing_trouble-fold_open = le bord « { $edge } » est fermé alors que «�
 sewing_trouble-fold_open_do = Le faire d’abord : { $call }.
 sewing_trouble-not_pressed = une couture croise le bord « { $edge } » avant qu’il soit repassé.
 sewing_trouble-not_pressed_do = Repasser d’abord cette couture : make.press(...), ou dire press=... là où elle se pique.
+sewing_trouble-half_sewn = une couture croise le bord « { $edge } » avant que sa dernière piqûre soit faite.
+sewing_trouble-half_sewn_do = Terminer d’abord cette couture : make.finish(...).
+sewing_trouble-not_left_there = { $place } : repris avant d’être commencé, ou deux fois.
+sewing_trouble-not_left_there_do = Faire les piqûres l’une après l’autre, chacune une fois.
 sewing_trouble-closed_twice_do = Ôter l’une des deux opérations, ou ne nommer que la partie encore brute.
 # $amount est une longueur, $step le titre d’une étape de couture.
 sewing_trouble-closed_twice_sewn = { $amount } du bord « { $edge } » : déjà cousu.

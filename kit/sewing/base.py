@@ -1,0 +1,279 @@
+"""What every sewing operation can say of itself.
+
+An operation is a value: which runs it sews and by how much. From that come the raw edge it closes, the
+allowance it takes, what it joins and uses, its sentences (as keys and values, put into words by `kit.prose`),
+its scenes (drawn by `kit.picture`) and its checks against the garment so far. Lengths are mm.
+
+An ordinary operation is data: `@operation` makes its class a value and its own verb, whose arguments are its fields
+(`kit.sewing.fields`); what speaks against it are its `rules` (`kit.sewing.rules`); what it says are the keys in `says`.
+Every method here is derived from these and may be written by hand instead, for what cannot be said so. One of several
+rows has its `stages` (`kit.sewing.stage`) and can be begun, left and finished (`kit.sewing.portion`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from itertools import chain
+from typing import Any, ClassVar
+
+from kit.diagnostic import Diagnostic
+from kit.piece.piece import Side
+from kit.piece.role import PieceRole
+from kit.sewing.cut import Cut
+from kit.sewing.fields import Asked, Reads, filling, reads_of
+from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
+from kit.sewing.rules import Of, Rule, broken
+from kit.sewing.run import Place, Run
+from kit.sewing.scene import Scene
+from kit.sewing.sentence import Keys, Say, Sentence, Telling
+from kit.sewing.spans import Span, sides_of, spans
+from kit.sewing.stage import Stage
+from kit.sewing.state import State
+
+Words = tuple[str, ...]
+Rules = tuple[Rule, ...]
+"""The types of `tools` and its like, and of `rules`: written in a class that others build on."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Operation:
+    """Base of all operations. `kind` is the key by which sentences and pictures know it; `called` its name in refusals
+    (else `kind`); `seam_class` its ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where
+    sure; `cautions`, `tools` and `notions` are keys of templates/language; `crosses`: a seam that runs into it must
+    have been pressed.
+
+    `says` and `why` are its sentences in order: keys of its own family in templates/language ("press" is
+    `<kind>-press`), fields in braces put in ("why_{corners}"). `gives`, `undoes` and `wanted` are facts: those that
+    hold from now on, hold no longer, must hold once the garment is finished. `rules`: what must hold before, and what
+    must not. `stages`: of one that can be left in between; its `says` are then theirs, and `lastly` is said after each
+    part of it."""
+
+    kind: ClassVar[str] = ""
+    called: ClassVar[str] = ""
+    seam_class: ClassVar[str] = ""
+    stitch_type: ClassVar[str] = "301"
+    cautions: ClassVar[Words] = ("needle",)
+    tools: ClassVar[Words] = ("machine", "pins")
+    notions: ClassVar[Words] = ("thread",)
+    crosses: ClassVar[bool] = False
+    says: ClassVar[Keys] = ()
+    lastly: ClassVar[Keys] = ()
+    why: ClassVar[Keys] = ()
+    gives: ClassVar[tuple[Of, ...]] = ()
+    undoes: ClassVar[tuple[Of, ...]] = ()
+    wanted: ClassVar[tuple[Of, ...]] = ()
+    rules: ClassVar[Rules] = ()
+    stages: ClassVar[tuple[Stage, ...]] = ()
+
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        """Raises `KitError` where the fields, each read by itself, do not go together (`asked.read`)."""
+
+    @classmethod
+    def made(cls, asked: Asked) -> Operation:
+        """The operation of the fields as read; of another class where they ask for it."""
+        return cls(**asked.read)
+
+    @property
+    def entire(self) -> Operation:
+        """The operation with all its stages, where this is a part of it; else itself."""
+        return self
+
+    @property
+    def begins(self) -> bool:
+        """Whether this is where the operation begins."""
+        return True
+
+    def staged(self) -> tuple[Stage, ...]:
+        """Its stages: those that this one has."""
+        return tuple(stage for stage in self.stages if stage.when is None or stage.when(self))
+
+    def _held(self) -> list[tuple[str, Reads, Any]]:
+        """(name, how it is read, value) of every field."""
+        return [(name, reads, getattr(self, name)) for name, reads in reads_of(type(self)).items()]
+
+    def runs(self) -> tuple[Run, ...]:
+        """Every run the operation touches."""
+        found = (value if isinstance(value, tuple) else (value,) for _, _, value in self._held())
+        return tuple(run for row in found for run in row if isinstance(run, Run))
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        """The raw edge it closes."""
+        found = ((value, reads.closes) for _, reads, value in self._held() if reads.closes and value is not None)
+        return tuple(closing for value, how in found for closing in closings(pattern, row_of(value), how))
+
+    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
+        """{(piece, edge): mm of allowance its rows and turns take}."""
+        found: dict[tuple[str, str], float] = {}
+        for _, reads, value in self._held():
+            if reads.takes:
+                found |= taken(row_of(value), sum(getattr(self, name) for name in reads.takes))
+        return found
+
+    @property
+    def joins(self) -> tuple[tuple[Run, Run], ...]:
+        """Pairs of runs it joins."""
+        return ()
+
+    @property
+    def uses(self) -> Uses:
+        """The pieces of its runs, and of the marks it names."""
+        marks = (each for _, _, value in self._held() for each in row_of(value) if isinstance(each, Place))
+        return Uses(pieces=tuple(dict.fromkeys([*(run.piece for run in self.runs()), *(mark.piece for mark in marks)])))
+
+    def effect(self, pattern: Cut) -> Effect:
+        """What else it changes of the garment in work."""
+        becomes: dict[str, Any] = {}
+        for _, reads, value in self._held():
+            if reads.becomes:
+                becomes[reads.becomes] = becomes.get(reads.becomes, ()) + row_of(value)
+        stages = self.staged()
+        given, undone = over(stages, self, pattern)
+        return Effect(
+            facts=given + facts_given(self.gives, self, pattern),
+            undone=undone + facts_given(self.undoes, self, pattern),
+            **becomes,
+        )
+
+    def outcome(self, pattern: Cut) -> Outcome:
+        """All that it changes, for the state of the garment to take."""
+        return Outcome(self.closes(pattern), self.joins, self.uses, self.effect(pattern))
+
+    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
+        """Facts that must hold once the garment is finished because this was done: what it prepared must be used."""
+        return facts_given(self.wanted, self, pattern)
+
+    def opens(self, pattern: Cut) -> tuple[Span, ...]:
+        """Stretches of edge it leaves as an opening of the finished garment: a vent, a pocket's mouth, a zip."""
+        return ()
+
+    def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
+        """What its pieces are because it sews them so: (piece, role, the piece it lies on or "")."""
+        under = next((value.piece for _, _, value in self._held() if isinstance(value, Place)), "")
+        held = [(reads.role, row_of(value)) for _, reads, value in self._held() if reads.role]
+        return tuple((run.piece, role, under) for role, row in held for run in row)
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        """{notion: (how much of it is used up, "length" in mm or "count")} where that can be said."""
+        return {}
+
+    def minutes(self, pattern: Cut) -> float:
+        """Rough time it takes a learner, in minutes, all its halves together (common practice, no source): a start
+        for setting up, and so much for each metre sewn."""
+        metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
+        return 4.0 + 6.0 * metres
+
+    def values(self, pattern: Cut) -> dict[str, tuple[Any, str]]:
+        """What fills its sentences: name -> (value, kind), each field under its name or as the field says."""
+        found: dict[str, tuple[Any, str]] = {}
+        for name, reads, value in self._held():
+            found |= filling(name, reads, value)
+        return found
+
+    def told(self, keys: Iterable[str | Say | Telling], pattern: Cut) -> tuple[Sentence, ...]:
+        """The sentences of some keys, filled."""
+        values = self.values(pattern)
+        found: list[Sentence] = []
+        for each in keys:
+            if isinstance(each, Say):
+                if not each.when(self):
+                    continue
+                each = each.key
+            found += [Sentence(self._key(each), values)] if isinstance(each, str) else each(self, pattern)
+        return tuple(found)
+
+    def _key(self, key: str) -> str:
+        filled = key.format_map(_Words(self)) if "{" in key else key
+        return filled if "." in filled else f"{self.kind}.{filled}"
+
+    def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """Why it is done so, for teaching: printed on demand."""
+        return tuple(Sentence(key, {}) for key, _ in self.told(self.why, pattern))
+
+    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """What to do, in order."""
+        said = chain.from_iterable(stage.says for stage in self.staged()) if self.stages else self.says
+        return self.told((*said, *self.lastly), pattern)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """One scene for each stage worth showing; none where there is nothing to draw."""
+        raise NotImplementedError
+
+    def scene(self, pattern: Cut) -> Scene:
+        """The last stage: what the operation leaves."""
+        return next(reversed(self.scenes(pattern)), Scene(layers=()))
+
+    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        """What speaks against beginning this now."""
+        return broken(self.rules, self, state, pattern)
+
+    def refusals(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+        """What speaks against doing this now, all its stages."""
+        return self.check(state, pattern) + asked_by(self.staged(), self, state, pattern)
+
+
+class _Words(dict[str, str]):
+    """The fields of an operation as parts of a key: "one side" is one_side."""
+
+    def __init__(self, operation: Operation) -> None:
+        self._operation = operation
+
+    def __missing__(self, name: str) -> str:
+        return str(getattr(self._operation, name)).replace(" ", "_")
+
+
+def row_of(value: Any) -> tuple[Any, ...]:
+    return value if isinstance(value, tuple) else (value,)
+
+
+def facts_given(of: Iterable[Of], made: Operation, pattern: Cut) -> tuple[Fact, ...]:
+    return tuple(fact for each in of for fact in each.facts(made, pattern))
+
+
+def over(stages: Iterable[Stage], made: Operation, pattern: Cut) -> tuple[tuple[Fact, ...], tuple[Fact, ...]]:
+    """The facts that hold after some stages one after another, and those that no longer do."""
+    given: dict[Fact, None] = {}
+    undone: dict[Fact, None] = {}
+    for stage in stages:
+        gone = facts_given(stage.undoes, made, pattern)
+        given = {fact: None for fact in given if fact not in gone} | dict.fromkeys(
+            facts_given(stage.gives, made, pattern)
+        )
+        undone |= dict.fromkeys(gone)
+    return tuple(given), tuple(undone)
+
+
+def asked_by(stages: Iterable[Stage], made: Operation, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
+    """What the rules of some stages have against them."""
+    return tuple(found for stage in stages for found in broken(stage.rules, made, state, pattern))
+
+
+def closings(pattern: Cut, runs: Iterable[Run], how: How) -> tuple[Closing, ...]:
+    """The whole of each run, closed in one way."""
+    return tuple(Closing(span, how) for run in runs for span in spans(pattern, run))
+
+
+def taken(runs: Iterable[Run], amount: float) -> dict[tuple[str, str], float]:
+    """The same `amount` (mm) for every edge of the runs."""
+    return {(run.piece, edge): amount for run in runs for edge in run.edges}
+
+
+def shown(pattern: Cut, run: Run, side: Side | None = None) -> Run:
+    """The run on the one half that a picture shows: its own, else `side`, else the right."""
+    if run.side:
+        return run
+    halves = sides_of(pattern, run)
+    return replace(run, side=side if side in halves else halves[-1])
+
+
+def both_sides(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
+    """A closing sentence when a left and a right half are meant."""
+    if any(len(sides_of(pattern, run)) == 2 for run in runs):
+        return (Sentence("both_sides", {}),)
+    return ()
+
+
+def both(*names: str) -> Telling:
+    """The closing sentence of `both_sides` for the fields of those names, as one of an operation's `says`."""
+    return lambda made, pattern: both_sides(pattern, (run for name in names for run in row_of(getattr(made, name))))

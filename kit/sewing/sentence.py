@@ -1,0 +1,31 @@
+"""What an operation says, as keys and values; put into words by `kit.prose`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any, NamedTuple
+
+from kit.sewing.cut import Cut
+
+
+class Sentence(NamedTuple):
+    """`key` of a sentence in templates/language, and what fills it: name -> (value, kind). Kinds: length and
+    allowance (mm), part (mm; the parts of one operation are rounded so that they add up), count, edge (runs),
+    place (runs with their piece), mark (places), piece (names), strip (name), word (key of a word), names (what several
+    things are called), text (the teacher's own)."""
+
+    key: str
+    values: Mapping[str, tuple[Any, str]]
+
+
+class Say(NamedTuple):
+    """A sentence that is said only `when` that is true of the operation."""
+
+    key: str
+    when: Callable[[Any], bool]
+
+
+Telling = Callable[[Any, Cut], Iterable[Sentence]]
+"""A sentence that no key alone can give: (operation, pattern) -> sentences."""
+Keys = tuple[str | Say | Telling, ...]
+"""The type of `says`, written in a class that others build on."""

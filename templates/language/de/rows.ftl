@@ -1,0 +1,3 @@
+# Sätze von kit/sewing/portion.py.
+
+rows-go_on = Weiter geht es hier: { $place }.

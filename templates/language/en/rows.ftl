@@ -1,0 +1,3 @@
+# Sentences of kit/sewing/portion.py.
+
+rows-go_on = Go on with { $place }.

@@ -1,0 +1,3 @@
+# Frases de kit/sewing/portion.py.
+
+rows-go_on = Siga ahora con { $place }.

@@ -1,0 +1,3 @@
+# Phrases de kit/sewing/portion.py.
+
+rows-go_on = Reprendre ici : { $place }.
