@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any
 import kit.lesson.corner_verbs
 import kit.lesson.cut_verbs
 import kit.lesson.dart_verbs
+import kit.lesson.double_dart_verbs
 import kit.lesson.draw_verbs
 import kit.lesson.face_verbs
 import kit.lesson.fastener_verbs

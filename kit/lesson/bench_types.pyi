@@ -33,6 +33,25 @@ class BenchVerbs:
 
             front.add_dart("neck_dart", "neck", at=5 * cm, intake=1 * cm, apex=front.bust_point)"""
 
+    def add_double_dart(
+        self,
+        name: str,
+        *,
+        top: PaperPoint,
+        bottom: PaperPoint,
+        intake: Size,
+        at: PaperPoint | None = None,
+        said: str = "",
+    ) -> None:
+        """A dart with two points inside the piece, from `top` to `bottom`. It takes up `intake` at its widest place: midway
+        or `at` a point between them, such as the place on the waistline. `make.double_dart(...)` sews it.
+
+        Example::
+
+            waist = front.centre.at(38 * cm).out(9 * cm)
+            front.add_double_dart("waist_dart", top=waist.up(14 * cm), bottom=waist.down(2 * cm),
+                                  at=waist, intake=2 * cm)"""
+
     def add_ease(self, amount: Size, edge: str | PaperLine = "") -> None:
         """Add ease to this quarter: the side (or the `edge` named) moves out by `amount`.
 
@@ -533,6 +552,14 @@ class BenchVerbs:
         Example::
 
             round_waist = (front.sewn_length("waist") + back.sewn_length("waist")) * 2"""
+
+    def sewn_width(self, line: PaperLine) -> Length:
+        """How wide the piece is along a line across it, such as the waistline, with the darts that it crosses sewn.
+
+        Example::
+
+            waist = front.centre.at(38 * cm).to(front.side.at(20 * cm))
+            round_waist = front.sewn_width(waist) * 4"""
 
     def shorten_dart(self, name: str, by: Size) -> None:
         """Stop the stitching this far before the apex; the dart still pivots about the apex.

@@ -18,6 +18,7 @@ from kit.picture.lettering import upright
 from kit.picture.notes import Note, Places, Standing, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
 from kit.piece.darts_and_pleats import Pleat
+from kit.piece.double_dart import DoubleDart, double_dart
 from kit.piece.piece import Mark, Piece
 from kit.piece.pleat import fold_line, lies
 
@@ -43,6 +44,8 @@ def signs(mark: Mark, at: Point | None, name: str, letters: float, role: StrokeR
         if line is not None:
             shapes = sign(mark.kind, line, ACROSS * min(letters, 2.0))
             items += [Stroke(curves, role or "symbol", closed=closed, name=name) for curves, closed in shapes]
+    elif (dart := double_dart(mark)) is not None:
+        items += _double_dart(dart, name, letters, role)
     elif mark.path is not None:
         kinds: dict[str, StrokeRole] = {"buttonhole": "symbol", "placement": "placement"}
         drawn = role or kinds.get(mark.kind, "mark")
@@ -59,6 +62,17 @@ def signs(mark: Mark, at: Point | None, name: str, letters: float, role: StrokeR
             items.append(Stroke((Line(at - arm, at + arm),), drawn, name=f"{name}.cross"))
     elif at is not None:
         items.append(Dot(at, "new" if role == "new" else "mark", name))
+    return items
+
+
+def _double_dart(dart: DoubleDart, name: str, letters: float, role: StrokeRole | None) -> list[Item]:
+    """Both stitching lines, the fold between the points, the widest place, and a dot at each of its four corners."""
+    ink = "new" if role == "new" else "mark"
+    items: list[Item] = [Stroke(leg.curves, role or "stitch", name=name) for leg in dart.legs]
+    items.append(Stroke(dart.fold.curves, "guide" if role else "mark", name=f"{name}.fold"))
+    items.append(Stroke((Line(dart.one, dart.other),), "guide" if role else "mark", name=f"{name}.widest"))
+    for corner, what in ((dart.top, "top"), (dart.one, "widest"), (dart.bottom, "bottom"), (dart.other, "widest")):
+        items.append(Dot(corner, ink, f"{name}.{what}"))  # type: ignore[arg-type]
     return items
 
 
@@ -81,6 +95,9 @@ def mark_note(piece: Piece, mark: Mark, letters: float) -> Note | None:
         inward = 1.0 if piece.outline.area > 0 else -1.0
         anchor = path.at(path.length / 2) + path.normal_at(path.length / 2) * inward
         return Note(mark.label, anchor, _beside_edge(edge.path, (low + high) / 2, high - low, inward, letters))
+    if (dart := double_dart(mark)) is not None:
+        leg = dart.legs[0] if abs(dart.one.x) > abs(dart.other.x) else dart.legs[1]
+        return Note(mark.label, leg.at(leg.length / 2), beside(leg, (0.3, 0.7, 0.2, 0.8)))
     if mark.path is not None:
         if mark.kind == "buttonhole" or mark.kind in SIGNS:
             return Note(mark.label, mark.path.at(mark.path.length / 2), _beside_short(mark.path, letters))

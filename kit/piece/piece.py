@@ -20,7 +20,19 @@ from kit.piece.role import EdgeRole, Landmark, PieceRole, Worn, edge_role, landm
 
 GrainKind = Literal["lengthwise", "crosswise", "bias"]
 MarkKind = Literal[
-    "line", "point", "opening", "drill", "buttonhole", "placement", "hook", "bar", "eye", "snap", "socket", "eyelet"
+    "line",
+    "point",
+    "opening",
+    "drill",
+    "buttonhole",
+    "placement",
+    "hook",
+    "bar",
+    "eye",
+    "snap",
+    "socket",
+    "eyelet",
+    "dart",
 ]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
@@ -77,8 +89,9 @@ class Mark:
     """What is drawn inside a piece or across an edge: a line (waistline), a point (tie place), an opening left in an
     edge from `start` to `end`, a drill mark (a point pricked through), a buttonhole (`path` is its slit), a placement
     (`path` is where another piece, such as a pocket, is laid), or what fastens the garment: a hook, the bar or eye it
-    goes into (`path` from foot to bend, or along the bar), a snap's ball half or its socket, an eyelet (a point). A
-    point or drill mark may have its place on `edge` at `start`."""
+    goes into (`path` from foot to bend, or along the bar), a snap's ball half or its socket, an eyelet (a point), or a
+    dart with two points (`path` runs round it, see `kit.piece.double_dart`). A point or drill mark may have its place
+    on `edge` at `start`."""
 
     name: str
     kind: MarkKind

@@ -13,6 +13,8 @@ from kit.piece.piece import Piece
 from kit.piece.recut import without_extra
 from kit.proof.corners import corners
 from kit.proof.darts import darts
+from kit.proof.double_darts import drawn as double_darts
+from kit.proof.double_darts import never_sewn
 from kit.proof.edges import allowances, order, raw_edges, used
 from kit.proof.extra_cloth import extra_cloth, extra_lines
 from kit.proof.folds import fold_true
@@ -64,6 +66,7 @@ _DRAFT: Mapping[str, Check] = {
     "placeholders": lambda case: placeholders(case.pattern),
     "start": lambda case: start(case.pattern),
     "darts": lambda case: darts(case.sound),
+    "double_darts": lambda case: double_darts(case.sound),
     "pleats": lambda case: pleats(case.sound),
 }
 _SEWN: Mapping[str, Check] = {
@@ -73,7 +76,7 @@ _SEWN: Mapping[str, Check] = {
     "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
     "allowances": lambda case: allowances(case.pattern),
     "used": lambda case: used(case.pattern, case.sewn[0]),
-    "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]),
+    "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]) + never_sewn(case.pattern, case.sewn[0]),
     "extra_cloth": lambda case: extra_cloth(case.whole, case.sewn[0]),
     "fold_true": lambda case: fold_true(case.pattern, case.sound),
     "openings": lambda case: openings(case.pattern),

@@ -187,6 +187,13 @@ class MakeVerbs:
 
             make.dart(skirt_front)"""
 
+    def double_dart(self, *places: Place, press: Literal["centre", "side"] = "centre") -> Operation:
+        """Sew darts with two points, drawn inside a piece with `add_double_dart`, and press them to the centre or side.
+
+        Example::
+
+            make.double_dart(dress_back.waist_dart)"""
+
     def ease_stitch(self, *along: Runs, rows: int = 1, to: Size | None = None, fit: Runs | None = None) -> Operation:
         """A row of long stitches by which an edge is eased, `to` a length or to `fit` the edge it will be sewn to.
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.piece.dart import Dart
+from kit.piece.double_dart import around
 from kit.piece.piece import CutPlan, Edge, Mark, Notch, Piece, Strip
 from kit.units import cm, mm
 
@@ -101,6 +102,15 @@ SKIRT_BACK = polygon(
     MOUTH,
     Mark("zip_opening", "opening", edge="centre", start=400, end=600, said="zip opening"),
 )
+_DIAMOND = [Point(90, 330), Point(78, 200), Point(90, 80), Point(102, 200)]
+DRESS_BACK = rectangle(
+    "dress_back",
+    220,
+    400,
+    {"hem": 20, "side": 15, "neck": 10, "centre": 15},
+    PAIR,
+    Mark("waist_dart", "dart", path=around(*_DIAMOND), said="waist dart"),
+)
 HEM_FACING = polygon(
     "hem_facing",
     [(0, 0), (250, 0), (250, 60), (0, 60)],
@@ -156,6 +166,7 @@ PIECES = (
     FLAP_LINING,
     SKIRT_FRONT,
     SKIRT_BACK,
+    DRESS_BACK,
     HEM_FACING,
     FRONT_BAG,
     BACK_BAG,

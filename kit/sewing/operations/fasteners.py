@@ -24,6 +24,8 @@ from kit.sewing.run import Place
 from kit.sewing.scene import Scene, ThingKind
 from kit.sewing.state import State
 
+REACH = 2.0
+"""mm that an eye reaches beyond its edge, and that its hook is set back (common practice, no source)."""
 _APART = 3.0
 """mm by which two hooks may lie nearer or farther than their bars (common practice, no source)."""
 _SAYS_WHAT = ("hook", "bar", "eye", "snap", "socket", "eyelet", "buttonhole")  # marks that say what comes there
@@ -126,6 +128,9 @@ class Eyes(Fasteners):
     kinds = ("hook", "eye")
     notions = ("thread", "hooks")
     says = ("first", "second", "close")
+
+    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
+        return super().values(pattern) | {"reach": (REACH, "allowance")}
 
 
 _KINDS: dict[str, type[Fasteners]] = {"snaps": Snaps, "hooks": Hooks, "eyes": Eyes}

@@ -22,7 +22,7 @@ from kit.sewing.fields import Asked, read_by
 from kit.sewing.open_folds import OpenFold, open_folds
 from kit.sewing.operation import Operation, Sentence, both_sides, operation, shown
 from kit.sewing.outcome import Effect, Fact
-from kit.sewing.run import Fold, PieceHandle, Run, piece_of
+from kit.sewing.run import Fold, PieceHandle, Place, Run, piece_of
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
 from kit.sewing.spans import Span, neighbours, sides_of
@@ -39,6 +39,12 @@ def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...
             found += _read(tuple(each), asked, name)
         elif isinstance(each, Fold):
             found.append(each)
+        elif isinstance(each, Place) and each.mark.kind == "dart":
+            raise KitError(
+                f"{each.said} has two points and opens on no edge.",
+                where=where,
+                do="Write make.double_dart(...) for it.",
+            )
         elif isinstance(each, PieceHandle):
             piece, side = piece_of(each)
             names = {name: edge for k, name, edge in _all(reader.cut.piece(piece.name)) if k == kind}
@@ -136,7 +142,7 @@ def _toward(piece: Piece, edge: str, end: str) -> str:
     return min(beside, key=lambda name: min(here.distance(point) for point in ends[name]))
 
 
-def _through(piece: Piece, fold: Path) -> Path:
+def through(piece: Piece, fold: Path) -> Path:
     """The fold as a line right across the piece."""
     box = piece.outline.bounds()
     reach = (box[2] - box[0]) + (box[3] - box[1])
@@ -144,7 +150,7 @@ def _through(piece: Piece, fold: Path) -> Path:
     return Path.line(fold.start - way * reach, fold.end + way * reach)
 
 
-def _staying(across: Path, lines: tuple[Path, Path]) -> Path:
+def staying(across: Path, lines: tuple[Path, Path]) -> Path:
     """That of two lines which stays in its place when what lies right of the fold is folded over."""
     way, foot = (across.end - across.start).unit(), across.start
     return max(lines, key=lambda line: way.cross(line.at(line.length / 2) - foot))
@@ -195,12 +201,12 @@ class SewDarts(Folding):
         piece = pattern.piece(fold.piece)
         dart = dart_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        across = _through(piece, dart_fold(piece, dart))
+        across = through(piece, dart_fold(piece, dart))
         near = run_around(piece, dart.edge, dart.start, dart.end, run)
         return (
             Scene(
                 layers=(Layer(run, up="right", fold=across),),
-                rows=(Row(run, line=_staying(across, dart_legs(piece, dart))),),
+                rows=(Row(run, line=staying(across, dart_legs(piece, dart))),),
                 focus=near,
                 section=shapes.folded_double(),
             ),
@@ -270,11 +276,11 @@ class FoldPleats(Folding):
         pleat = pleat_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
         near = run_around(piece, fold.edge, pleat.start, pleat.end, run)
-        across = _through(piece, pleat_fold(pleat))
+        across = through(piece, pleat_fold(pleat))
         return (
             Scene(
                 layers=(Layer(run, up="wrong", fold=across),),
-                rows=(Row(run, line=_staying(across, pleat.lines), ink="old"),),
+                rows=(Row(run, line=staying(across, pleat.lines), ink="old"),),
                 focus=near,
                 section=replace(shapes.folded_double(), stitches=()),
             ),
@@ -317,9 +323,9 @@ class SewTucks(FoldPleats):
         piece = pattern.piece(fold.piece)
         pleat = pleat_of(piece, fold.name)
         run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        across = _through(piece, pleat_fold(pleat))
+        across = through(piece, pleat_fold(pleat))
         both = tuple(line.between(0.0, pleat.sewn) if 0 < pleat.sewn < line.length else line for line in pleat.lines)
-        line = _staying(across, (both[0], both[1]))
+        line = staying(across, (both[0], both[1]))
         return (
             Scene(
                 layers=(Layer(run, up="wrong", fold=across),),

@@ -10,7 +10,7 @@ from kit.errors import KitError
 from kit.geometry import Path
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, part, width
-from kit.sewing.operation import Keys, Operation, Rules, Telling, operation, shown
+from kit.sewing.operation import Keys, Operation, Rules, Telling, Words, operation, shown
 from kit.sewing.operations.places import minus
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Asking, Case, First, Of, Rule
@@ -99,7 +99,7 @@ class Zip(Operation):
 
     cautions = ("needle", "pins", "iron")
     tools: ClassVar[tuple[str, ...]] = ("machine", "zip_foot", "pins", "iron")
-    notions = ("thread", "zip")
+    notions: ClassVar[Words] = ("thread", "zip")
     crosses = True
     why: ClassVar[Keys] = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))

@@ -7,8 +7,8 @@ snaps-why = Die Kreide drückt die genaue Stelle ab, sodass die geschlossene Kan
 hooks-first = Die Haken innen an den Übertritt nähen, ein wenig von der Kante zurückgesetzt: { $places }.
 hooks-second = Das Kleidungsstück schließen, anzeichnen, wohin die Haken reichen, und die Stege annähen: { $under }.
 hooks-why = Etwas zurückgesetzt bleibt der Haken unsichtbar, und der Übertritt liegt straff.
-eyes-first = Die Haken innen an die eine Kante nähen, den Bogen 2 mm von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen: { $places }.
-eyes-second = Die Ösen innen an die andere Kante nähen, die Schlinge 2 mm darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante: { $under }.
+eyes-first = Die Haken innen an die eine Kante nähen, den Bogen { $reach } von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen: { $places }.
+eyes-second = Die Ösen innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante: { $under }.
 eyes-close = Einhaken: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
 eyes-why = Um so viel zurückgesetzt, wie die Öse hinausragt, zieht der Haken die beiden Kanten zusammen und bleibt dahinter verborgen.
 

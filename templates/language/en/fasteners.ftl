@@ -7,8 +7,8 @@ snaps-why = The chalk prints the exact place, so that the closed edge lies flat.
 hooks-first = Sew the hooks to the inside of the overlap at { $places }, a little back from its edge.
 hooks-second = Close the garment, mark where the hooks reach, and sew the bars on at { $under }.
 hooks-why = Set a little back, the hook is hidden and the overlap is drawn taut.
-eyes-first = Sew the hooks to the inside of the one edge at { $places }, the bend of each 2 mm back from the edge: through both rings, and over the shank below the bend.
-eyes-second = Sew the eyes to the inside of the other edge at { $under }, the loop reaching 2 mm beyond it: through both rings, and over the wire on either side at the edge.
+eyes-first = Sew the hooks to the inside of the one edge at { $places }, the bend of each { $reach } back from the edge: through both rings, and over the shank below the bend.
+eyes-second = Sew the eyes to the inside of the other edge at { $under }, the loop reaching { $reach } beyond it: through both rings, and over the wire on either side at the edge.
 eyes-close = Hook them: the edges just meet, neither lapping nor gaping.
 eyes-why = Set back by as much as the eye reaches out, the hook pulls the two edges together and hides behind them.
 

@@ -7,8 +7,8 @@ snaps-why = La tiza marca el lugar exacto, para que el borde cerrado quede plano
 hooks-first = Cosa los ganchos de los corchetes por el interior del lado que monta, un poco retirados del borde: { $places }.
 hooks-second = Cierre la prenda, marque hasta dónde llegan los ganchos y cosa ahí las presillas: { $under }.
 hooks-why = Un poco retirado del borde, el gancho no se ve y el lado que monta queda tenso.
-eyes-first = Cosa los ganchos por el interior de un borde, con la curva retirada 2 mm del borde, por los dos aros y sobre el vástago por debajo de la curva: { $places }.
-eyes-second = Cosa las anillas por el interior del otro borde, de modo que sobresalgan 2 mm, por los dos aros y sobre el alambre a ambos lados junto al borde: { $under }.
+eyes-first = Cosa los ganchos por el interior de un borde, con la curva retirada { $reach } del borde, por los dos aros y sobre el vástago por debajo de la curva: { $places }.
+eyes-second = Cosa las anillas por el interior del otro borde, de modo que sobresalgan { $reach }, por los dos aros y sobre el alambre a ambos lados junto al borde: { $under }.
 eyes-close = Engánchelos: los bordes se tocan justo, sin montar ni abrirse.
 eyes-why = Retirado lo mismo que sobresale la anilla, el gancho junta los dos bordes y queda escondido detrás.
 

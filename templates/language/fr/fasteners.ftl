@@ -7,8 +7,8 @@ snaps-why = La craie marque l’endroit exact, si bien que le bord fermé reste 
 hooks-first = Coudre les crochets à l’intérieur de la croisure, un peu en retrait du bord : { $places }.
 hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides : { $under }.
 hooks-why = Un peu en retrait, le crochet est caché et la croisure bien tendue.
-eyes-first = Coudre les crochets à l’intérieur d’un bord, la courbe en retrait de 2 mm, par les deux anneaux et sur la tige sous la courbe : { $places }.
-eyes-second = Coudre les portes à l’intérieur de l’autre bord, la boucle dépassant de 2 mm, par les deux anneaux et sur le fil de chaque côté, au bord : { $under }.
+eyes-first = Coudre les crochets à l’intérieur d’un bord, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe : { $places }.
+eyes-second = Coudre les portes à l’intérieur de l’autre bord, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord : { $under }.
 eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
 eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
