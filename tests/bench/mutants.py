@@ -140,11 +140,11 @@ def drawn(count: int, seed: int) -> list[Mutant]:
 class Results:
     """What became of mutants, kept in a file from slice to slice."""
 
-    def __init__(self) -> None:
+    def __init__(self, without: str = "") -> None:
         self.file = KEPT / "results.jsonl"
         rows = self.file.read_text("utf-8").splitlines() if self.file.exists() else []
         self._found: dict[str, dict[str, object]] = {row["key"]: row for row in map(json.loads, rows)}
-        self._tests = {room: stamp_of(ROOT / "tests" / room) for room in ROOMS}
+        self._tests = {room: stamp_of(ROOT / "tests" / room) + without for room in ROOMS}
 
     def _key(self, mutant: Mutant) -> str:
         source = (ROOT / mutant.module).read_text("utf-8")
@@ -193,17 +193,18 @@ def main() -> int:
     asked.add_argument("--most", type=float, default=300.0, help="seconds for one mutant")
     asked.add_argument("--rooms", default=",".join(ROOMS), help="try those of the draw that lie in these rooms")
     asked.add_argument("--files", default="*.py", help="and in modules of this pattern, as kit/sewing/*.py")
+    asked.add_argument("--without", default="", help="leave out these test files: what survives, they may yet notice")
     asked.add_argument("--at-most", type=int, default=10**6, help="try so many new ones, then stop")
     asked.add_argument("--only", default="", help="try again those whose module:line holds the text")
     asked.add_argument("--thorough", action="store_true", help="try survivors again with the whole test folder")
     given = asked.parse_args()
-    rooms = given.rooms.split(",")
+    rooms, without = given.rooms.split(","), given.without.split(",")
     draw = [
         mutant
         for mutant in drawn(given.count, given.seed)
         if mutant.module.split("/")[1] in rooms and PurePosixPath(mutant.module).match(given.files)
     ]
-    results, alike = Results(), equivalents()
+    results, alike = Results(given.without), equivalents()
 
     def due(mutant: Mutant) -> bool:
         if given.only:
@@ -219,15 +220,15 @@ def main() -> int:
         lines: dict[str, dict[str, list[str]]] = {}
         modules: dict[str, None] = {}
         for room in sorted({folder_of(mutant.module).name for mutant in todo}):
-            through, loaded = watched(room, first)
+            through, loaded = watched(room, first, without)
             lines.update(through)
             modules.update(dict.fromkeys(loaded))
         trees = [copied(Path(folder) / str(number)) if number else first for number in range(given.jobs if todo else 0)]
         benches = [Bench(tree, list(modules)) for tree in trees]
         free: Queue[Bench] = Queue()
         for mutant in {folder_of(mutant.module): mutant for mutant in todo}.values():
-            if benches[0].passes(whole_folder(mutant.module)[:1], given.most) is not True:
-                raise SystemExit(f"{whole_folder(mutant.module)[0]} fails before any change is made")
+            if benches[0].passes(whole_folder(mutant.module, without)[:1], given.most) is not True:
+                raise SystemExit(f"{whole_folder(mutant.module, without)[0]} fails before any change is made")
         for bench in benches:
             free.put(bench)
 
@@ -237,7 +238,7 @@ def main() -> int:
                 return Tried(mutant, "survived", 0.0, *same, 0)
             bench = free.get()
             try:
-                return tried(mutant, bench, lines, given.most, given.thorough)
+                return tried(mutant, bench, lines, given.most, given.thorough, without)
             finally:
                 free.put(bench)
 

@@ -154,28 +154,23 @@ def _environment(tree: Path, **more: str) -> dict[str, str]:
     }
 
 
-def watched(room: str, tree: Path) -> tuple[dict[str, dict[str, list[str]]], list[str]]:
+def watched(room: str, tree: Path, without: Sequence[str] = ()) -> tuple[dict[str, dict[str, list[str]]], list[str]]:
     """({module: {line: the tests through it, quickest first}}, the libraries' modules they load) of a room by its own
-    test folder. A test file is measured once, until it, the room or what the folder's tests share changes."""
+    test folder, the test files of the names `without` left out. A test file is measured once, until it, the room or
+    what the folder's tests share changes."""
     kept = KEPT / f"lines_{room}.json"
     folder = ROOT / "tests" / room
     shared = [path.read_text("utf-8") for path in sorted(folder.rglob("*.py")) if not path.name.startswith("test_")]
     base = stamp(stamp_of(ROOT / "kit" / room), *shared)
     marks = {
-        path.relative_to(ROOT).as_posix(): stamp(base, path.read_text("utf-8")) for path in folder.rglob("test_*.py")
+        path.relative_to(ROOT).as_posix(): stamp(base, path.read_text("utf-8"))
+        for path in folder.rglob("test_*.py")
+        if path.stem not in without
     }
     known: dict[str, dict[str, Any]] = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
     known = {file: seen for file, seen in known.items() if seen.get("of") == marks.get(file)}
-    new = sorted(marks.keys() - known.keys())
-    if new:
-        seen = _measured(room, tree, new)
-        for file in new:
-            mine = {test: took for test, took in seen["took"].items() if test.split("::")[0] == file}
-            lines = {
-                module: {line: [test for test in tests if test in mine] for line, tests in through.items()}
-                for module, through in seen["lines"].items()
-            }
-            known[file] = {"of": marks[file], "took": mine, "lines": lines, "modules": seen["modules"]}
+    for file in sorted(marks.keys() - known.keys()):
+        known[file] = {"of": marks[file], **_measured(room, tree, file)}
         KEPT.mkdir(parents=True, exist_ok=True)
         kept.write_text(json.dumps(known), "utf-8")
     took = {test: seconds for seen in known.values() for test, seconds in seen["took"].items()}
@@ -188,12 +183,12 @@ def watched(room: str, tree: Path) -> tuple[dict[str, dict[str, list[str]]], lis
     return quick, list(dict.fromkeys(name for seen in known.values() for name in seen["modules"]))
 
 
-def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, Any]:
-    """What `_WATCHED` notes of a room while some of its test files run."""
+def _measured(room: str, tree: Path, file: str) -> dict[str, Any]:
+    """What `_WATCHED` notes of a room while one of its test files runs."""
     (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
     command = [part for part in _PYTEST if part != "-x"]
     done = subprocess.run(
-        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", *files],
+        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", file],
         cwd=tree,
         env=_environment(tree, WATCHED_ROOM=room),
         capture_output=True,
@@ -205,12 +200,12 @@ def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, Any]:
     return noted
 
 
-def whole_folder(module: str) -> list[str]:
-    """The test files of the nearest folder, that of the module's own name first."""
+def whole_folder(module: str, without: Sequence[str] = ()) -> list[str]:
+    """The test files of the nearest folder but those `without`, that of the module's own name first."""
     folder = folder_of(module)
     own = sorted(folder.glob(f"test_{Path(module).stem}*.py"))
     rest = [path for path in sorted(folder.glob("test_*.py")) if path not in own]
-    return [str(path.relative_to(ROOT)) for path in (*own, *rest)]
+    return [str(path.relative_to(ROOT)) for path in (*own, *rest) if path.stem not in without]
 
 
 class Bench:
@@ -247,14 +242,21 @@ class Bench:
         self._warm.communicate()
 
 
-def tried(mutant: Mutant, bench: Bench, lines: dict[str, dict[str, list[str]]], most: float, thorough: bool) -> Tried:
+def tried(
+    mutant: Mutant,
+    bench: Bench,
+    lines: dict[str, dict[str, list[str]]],
+    most: float,
+    thorough: bool,
+    without: Sequence[str] = (),
+) -> Tried:
     """Makes the change in the copy of the tree, runs the tests through its line there, and takes it back."""
     target = bench.folder / mutant.module
     before = target.read_text("utf-8")
     after, was, becomes = changed(mutant, before)
     through = lines.get(mutant.module, {}).get(str(mutant.line))
     if thorough or through == []:
-        tests = whole_folder(mutant.module)
+        tests = whole_folder(mutant.module, without)
     else:
         tests = (through or [])[:MOST_TESTS]
     if not tests:
