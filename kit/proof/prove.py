@@ -23,6 +23,7 @@ from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
 from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.pleats import pleats
+from kit.proof.raw_inside import raw_inside
 from kit.proof.seams import seam_lengths
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
@@ -77,6 +78,7 @@ _SEWN: Mapping[str, Check] = {
     "allowances": lambda case: allowances(case.pattern),
     "used": lambda case: used(case.pattern, case.sewn[0]),
     "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]) + never_sewn(case.pattern, case.sewn[0]),
+    "raw_inside": lambda case: raw_inside(case.pattern, case.sewn[0]),
     "extra_cloth": lambda case: extra_cloth(case.whole, case.sewn[0]),
     "fold_true": lambda case: fold_true(case.pattern, case.sound),
     "openings": lambda case: openings(case.pattern),

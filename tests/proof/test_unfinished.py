@@ -41,3 +41,30 @@ def test_every_notion_listed_is_used_and_every_notion_used_is_listed() -> None:
     fewer = replace(skirt, lesson=replace(skirt.lesson, notions=("sewing thread", "interfacing")))
     missing = [finding.what for finding in prove(fewer) if finding.code == "notion_missing"]
     assert len(missing) == 2 and "buttons" in missing[0] and "zip" in missing[1]
+
+
+def test_a_raw_edge_left_inside_gets_a_note_where_nothing_hides_it() -> None:
+    """What frays and what does not is common practice, no source."""
+    for name in ("tideline_wrap_top", "dune_skirt", "harbour_jacket", "ferry_tote"):
+        assert not [finding for finding in prove(lesson(name)) if finding.code == "raw_inside"], name
+    skirt = lesson("dune_skirt")
+
+    def with_sides(**changes: object) -> Pattern:
+        steps = tuple(
+            replace(
+                record,
+                operations=tuple(replace(o, **changes) if o.kind == "plain_seam" else o for o in record.operations),
+            )
+            for record in skirt.sewing
+        )
+        return replace(skirt, sewing=steps)
+
+    raw = with_sides(finish="none")
+    found = [finding for finding in prove(raw) if finding.code == "raw_inside"]
+    assert [(finding.level, finding.piece, finding.edge) for finding in found] == [
+        ("note", "front", "side"),
+        ("note", "back", "side"),
+    ]
+    assert "side seam is left raw inside" in found[0].what and "overcast" in found[0].do
+    lined = replace(raw, pieces=(*raw.pieces, replace(raw.piece("front"), name="front_lining", role="lining")))
+    assert not [finding for finding in prove(lined) if finding.code == "raw_inside"]

@@ -217,3 +217,5 @@ proof-extra_left = diese Kante ist für die Anprobe { $amount } breiter zugeschn
 proof-extra_left_do = Abschneiden, wenn der Sitz stimmt: { $call }.
 proof-in_draft_first = in der zuerst zugeschnittenen Fassung: { $what }
 proof-in_draft_corrected = in der geänderten Fassung: { $what }
+proof-raw_inside = innen bleibt die Schnittkante offen ({ $edges }) und kann beim Waschen ausfransen.
+proof-raw_inside_do = Stoff, der nicht franst, kann so bleiben. Sonst versäubern oder einfassen, oder eine verdeckte Naht nähen.

@@ -220,3 +220,5 @@ proof-extra_left_do = Trim it once the fit is right: { $call }.
 # $what is another finding.
 proof-in_draft_first = in the draft that is cut at first, { $what }
 proof-in_draft_corrected = in the corrected draft, { $what }
+proof-raw_inside = the { $edges } is left raw inside and may fray in the wash.
+proof-raw_inside_do = Cloth that does not fray can stay so. Else overcast or bind the edges, or sew an enclosed seam.

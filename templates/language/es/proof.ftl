@@ -221,3 +221,5 @@ proof-extra_left = este borde se corta { $amount } más ancho para la prueba, y 
 proof-extra_left_do = Recórtelo cuando la prenda siente bien: { $call }.
 proof-in_draft_first = en el trazado que se corta primero: { $what }
 proof-in_draft_corrected = en el trazado corregido: { $what }
+proof-raw_inside = por dentro queda el borde sin rematar ({ $edges }) y puede deshilacharse al lavar.
+proof-raw_inside_do = Una tela que no se deshilacha puede quedarse así. Si no, remata o ribetea los bordes, o haz una costura cerrada.

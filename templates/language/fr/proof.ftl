@@ -211,3 +211,5 @@ proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayag
 proof-extra_left_do = Le recouper une fois le vêtement ajusté : { $call }.
 proof-in_draft_first = dans le tracé coupé d’abord : { $what }
 proof-in_draft_corrected = dans le tracé corrigé : { $what }
+proof-raw_inside = à l'intérieur le bord reste à cru ({ $edges }) et peut s'effilocher au lavage.
+proof-raw_inside_do = Un tissu qui ne s'effiloche pas peut rester ainsi. Sinon surfilez ou bordez, ou faites une couture fermée.
