@@ -26,7 +26,7 @@ from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.rules import Of, Rule, broken
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Scene
-from kit.sewing.sentence import Keys, Say, Sentence, Telling
+from kit.sewing.sentence import Also, Keys, Say, Sentence, Telling
 from kit.sewing.spans import Span, sides_of, spans
 from kit.sewing.stage import Stage
 from kit.sewing.state import State
@@ -47,7 +47,8 @@ class Operation:
     `<kind>-press`), fields in braces put in ("why_{corners}"). `gives`, `undoes` and `wanted` are facts: those that
     hold from now on, hold no longer, must hold once the garment is finished. `rules`: what must hold before, and what
     must not. `stages`: of one that can be left in between; its `says` are then theirs, and `lastly` is said after each
-    part of it."""
+    part of it. `work`: the minutes it takes a learner to set up and for each metre sewn (common practice, no source).
+    `also`: what fills its sentences besides its fields; a class adds to those of the class it is built on."""
 
     kind: ClassVar[str] = ""
     called: ClassVar[str] = ""
@@ -65,6 +66,8 @@ class Operation:
     wanted: ClassVar[tuple[Of, ...]] = ()
     rules: ClassVar[Rules] = ()
     stages: ClassVar[tuple[Stage, ...]] = ()
+    work: ClassVar[tuple[float, float]] = (4.0, 6.0)
+    also: ClassVar[tuple[Also, ...]] = ()
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
@@ -159,16 +162,18 @@ class Operation:
         return {}
 
     def minutes(self, pattern: Cut) -> float:
-        """Rough time it takes a learner, in minutes, all its halves together (common practice, no source): a start
-        for setting up, and so much for each metre sewn."""
-        metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
-        return 4.0 + 6.0 * metres
+        """Rough time it takes a learner, in minutes, all its halves together."""
+        start, metre = self.work
+        return start + metre * (sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000)
 
     def values(self, pattern: Cut) -> dict[str, tuple[Any, str]]:
         """What fills its sentences: name -> (value, kind), each field under its name or as the field says."""
         found: dict[str, tuple[Any, str]] = {}
         for name, reads, value in self._held():
             found |= filling(name, reads, value)
+        for home in reversed(type(self).__mro__):
+            for more in vars(home).get("also", ()):
+                found[more.name] = (more.value(self, pattern) if callable(more.value) else more.value, more.kind)
         return found
 
     def told(self, keys: Iterable[str | Say | Telling], pattern: Cut) -> tuple[Sentence, ...]:

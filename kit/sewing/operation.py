@@ -18,6 +18,7 @@ from kit.sewing.base import closings as closings
 from kit.sewing.base import shown as shown
 from kit.sewing.base import taken as taken
 from kit.sewing.own_verb import verb_of
+from kit.sewing.sentence import Also as Also
 from kit.sewing.sentence import Keys as Keys
 from kit.sewing.sentence import Say as Say
 from kit.sewing.sentence import Sentence as Sentence

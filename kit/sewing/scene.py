@@ -15,6 +15,7 @@ from kit.sewing.run import Run
 
 Face = Literal["right", "wrong"]
 Ink = Literal["new", "old"]
+Stuff = Literal["main", "facing", "interfacing", "strip"]
 ThingKind = Literal[
     "zip",
     "zip_tape",
@@ -43,7 +44,7 @@ class Layer:
 
     run: Run
     up: Face = "right"
-    stuff: Literal["main", "facing", "interfacing", "strip"] = "main"
+    stuff: Stuff = "main"
     on: Run | None = None
     how: Literal["together", "open", "flat"] = "flat"
     turn: tuple[tuple[str, float], ...] = ()

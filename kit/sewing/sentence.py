@@ -25,6 +25,15 @@ class Say(NamedTuple):
     when: Callable[[Any], bool]
 
 
+class Also(NamedTuple):
+    """What fills a place in sentences besides the fields: the place's `name`, the value or a function of (operation,
+    pattern) that gives it, its kind."""
+
+    name: str
+    value: Any
+    kind: str = "allowance"
+
+
 Telling = Callable[[Any, Cut], Iterable[Sentence]]
 """A sentence that no key alone can give: (operation, pattern) -> sentences."""
 Keys = tuple[str | Say | Telling, ...]

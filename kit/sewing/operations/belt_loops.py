@@ -4,19 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from kit.diagnostic import measured
-from kit.sewing.cut import Cut
-from kit.sewing.fields import read_by, size
-from kit.sewing.named import placed
-from kit.sewing.operation import operation, shown
 from kit.sewing.operations.places import part
 from kit.sewing.operations.strips import ATTACHED, ON_THE_RUN, OnRun, spotted
-from kit.sewing.rules import Asking, Case, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import run_length, spans
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 
 def _comes_out(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
@@ -55,6 +45,7 @@ class BeltLoop(OnRun):
 
     kind = "belt_loop"
     says = ("turn", "place", "sew")
+    also = (Also("length", lambda loop, pattern: loop.length(pattern), "length"),)
     rules = (
         *ATTACHED,
         ON_THE_RUN,
@@ -71,12 +62,9 @@ class BeltLoop(OnRun):
         """mm of the loop once both its ends are turned under."""
         return pattern.strip(self.name).length - 2 * self.ends
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"length": (self.length(pattern), "length")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seam)
         loop = max(self.length(pattern), 10.0)
         top = min(self.at, max(run_length(pattern, run) - loop, 0.0))
         covered = part(pattern, run, top, top + loop)
-        return (Scene(layers=(Layer(run, up="right"),), rows=(Row(run, ink="old"),), focus=covered, strip=self.name),)
+        return (laid(run, Row(run, ink="old"), focus=covered, strip=self.name),)

@@ -6,20 +6,11 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from typing import Any
 
-from kit.diagnostic import Value, measured, titled
-from kit.errors import KitError
+from kit.diagnostic import Value
 from kit.piece.strips import binding
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, flag, read_by, runs, size, strip, width, word
-from kit.sewing.operation import Operation, Say, Sentence, both_sides, operation, shown
 from kit.sewing.operations.places import inside, sewn_length
-from kit.sewing.outcome import Effect, Uses
-from kit.sewing.rules import Asking, Case, Rule, in_a_row
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""
@@ -76,6 +67,7 @@ class EdgeStrip(Operation):
     cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
+    also = (Also("turned", TURNED_END),)
     rules = (
         in_a_row("edges"),
         Rule(
@@ -121,9 +113,6 @@ class EdgeStrip(Operation):
 
     def minutes(self, pattern: Cut) -> float:
         return 10.0 + 20.0 * sewn_length(pattern, self.edges) / 1000
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"turned": (TURNED_END, "allowance")}
 
 
 def _strip_at(pattern: Cut, run: Run, depth: float, wide: float) -> tuple[Thing, ...]:
@@ -171,22 +160,12 @@ class Bind(EdgeStrip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
+        wide, last = self.finished, Row(run, inset=self.finished, style="hand" if self.last == "hand" else "machine")
+        first, bound = section.bound_first(self.double), section.bound_double() if self.double else section.bound()
+        laid_on, wrapped = _strip_at(pattern, run, 2 * wide, 4 * wide), _strip_at(pattern, run, wide / 2, wide)
         return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(Row(run, inset=self.finished),),
-                focus=run,
-                things=_strip_at(pattern, run, 2 * self.finished, 4 * self.finished),
-                pins=(run,),
-                section=section.bound_first(self.double),
-            ),
-            Scene(
-                layers=(Layer(run, up="wrong"),),
-                rows=(Row(run, inset=self.finished, style="hand" if self.last == "hand" else "machine"),),
-                focus=run,
-                things=_strip_at(pattern, run, self.finished / 2, self.finished),
-                section=section.bound_double() if self.double else section.bound(),
-            ),
+            laid(run, Row(run, inset=wide), things=laid_on, pins=(run,), section=first),
+            laid(run, last, up="wrong", things=wrapped, section=bound),
         )
 
 
@@ -213,22 +192,10 @@ class BiasFacing(EdgeStrip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        wide = self.cut_width()
+        wide, row = self.cut_width(), Row(run, inset=self.finished - 2.0)
+        laid_on = _strip_at(pattern, run, wide / 2 - self.allowance, wide)
+        turned = _strip_at(pattern, run, self.finished / 2, self.finished)
         return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(Row(run),),
-                focus=run,
-                things=_strip_at(pattern, run, wide / 2 - self.allowance, wide),
-                pins=(run,),
-                section=section.bound_first(),
-            ),
-            Scene(
-                layers=(Layer(run, up="wrong"),),
-                rows=(Row(run, inset=self.finished - 2.0),),
-                focus=run,
-                things=_strip_at(pattern, run, self.finished / 2, self.finished),
-                arrows=((run, "in"),),
-                section=section.bias_faced(),
-            ),
+            laid(run, Row(run), things=laid_on, pins=(run,), section=section.bound_first()),
+            laid(run, row, up="wrong", things=turned, arrows=((run, "in"),), section=section.bias_faced()),
         )

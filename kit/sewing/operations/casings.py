@@ -4,18 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from kit.sewing.cut import Cut
-from kit.sewing.fields import part, runs, width
-from kit.sewing.operation import Operation, Say, operation, shown
+from kit.sewing.fields import part
 from kit.sewing.operations.places import alike, closed_but, sewn_length
-from kit.sewing.outcome import Closing
-from kit.sewing.reading import DEEPEST_HEM
-from kit.sewing.rules import Asking, Case, Excess, Of, Rule, in_a_row
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bindings as section
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
 
@@ -48,6 +40,11 @@ class Casing(Operation):
         lambda casing, pattern: alike(pattern, casing.edges),
     )
     why = ("why",)
+    also = (
+        Also("total", lambda casing, pattern: casing.first + casing.depth),
+        Also("row", EDGE),
+        Also("gap", lambda casing, pattern: sewn_length(pattern, (casing.gap,)) if casing.gap else 0.0, "length"),
+    )
     gives = (Of("casing", "edges"), Of("casing_depth", "edges", size="depth"))
     wanted = (Of("threaded", "edges"),)
     rules = (
@@ -73,22 +70,10 @@ class Casing(Operation):
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closed_but(pattern, self.edges, (self.gap,) if self.gap else (), "hemmed")
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        found = super().values(pattern)
-        found |= {"total": (self.first + self.depth, "allowance"), "row": (EDGE, "allowance")}
-        return found | ({"gap": (sewn_length(pattern, (self.gap,)), "length")} if self.gap else {})
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
         gap = None
         if self.gap is not None and self.gap.piece == run.piece and self.gap.edges == run.edges:
             gap = (self.gap.start or 0.0, self.gap.end or sewn_length(pattern, (shown(pattern, self.gap),)))
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong", turn=tuple((edge, self.depth) for edge in run.edges)),),
-                rows=(Row(run, inset=max(self.depth - EDGE, self.depth / 2), gap=gap),),
-                focus=run,
-                arrows=((run, "in"),),
-                section=section.casing(),
-            ),
-        )
+        row = Row(run, inset=max(self.depth - EDGE, self.depth / 2), gap=gap)
+        return (turned_up(run, self.depth, row, section=section.casing()),)

@@ -6,19 +6,11 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any, ClassVar
 
-from kit.diagnostic import Diagnostic, measured
-from kit.errors import KitError
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, flag, part, places, read_by, runs, width
-from kit.sewing.operation import Operation, Say, Words, operation, shown
+from kit.sewing.fields import part
 from kit.sewing.operations.casings import EDGE
 from kit.sewing.operations.places import inside, sewn_length
-from kit.sewing.outcome import Effect, Uses
-from kit.sewing.rules import Asking, Case, Made, Of, Raw, Rule, broken
-from kit.sewing.run import Place, Run, StripHandle
-from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import bindings as section
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 from kit.units import Length, length
 
 LONGEST = 3000.0  # mm
@@ -39,19 +31,17 @@ class Thread(Operation):
 
     cautions = ("needle", "pins")
     tools = ("bodkin", "machine", "pins")
+    work = (10.0, 0.0)
     gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"),)
+    also: ClassVar[tuple[Also, ...]] = (
+        Also("gap", lambda drawn, pattern: (drawn.gap,) if drawn.gap else drawn.edges, "place"),
+    )
 
     edges: tuple[Run, ...] = runs()
     gap: Run | None = part(by_name=True, default=None, closes="hemmed")
 
     def runs(self) -> tuple[Run, ...]:
         return self.edges
-
-    def minutes(self, pattern: Cut) -> float:
-        return 10.0
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"gap": ((self.gap,) if self.gap else self.edges, "place")}
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
@@ -95,6 +85,7 @@ class ThreadElastic(Thread):
         "spread",
     )
     why = ("why",)
+    also = (Also("join", JOIN),)
     rules = (
         Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep")),
         Rule(Asking(_short_enough), "elastic_long", tells=("worn", "whole")),
@@ -107,20 +98,11 @@ class ThreadElastic(Thread):
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {"elastic": (self.length, "length")}
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"join": (JOIN, "allowance")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong", turn=tuple((edge, self.width + ROOM) for edge in run.edges)),),
-                rows=(Row(run, inset=self.width + ROOM, ink="old"),),
-                focus=run,
-                things=(Thing("elastic", run, inside(pattern, run, self.width / 2 + ROOM / 2), self.width),),
-                section=section.casing("elastic"),
-            ),
-        )
+        deep, line = self.width + ROOM, inside(pattern, run, self.width / 2 + ROOM / 2)
+        elastic, shape = Thing("elastic", run, line, self.width), section.casing("elastic")
+        return (turned_up(run, deep, Row(run, inset=deep, ink="old"), arrows=(), things=(elastic,), section=shape),)
 
 
 def _cord(given: Any, asked: Asked, name: str) -> float:
@@ -164,6 +146,10 @@ class ThreadCord(Thread):
         "thread_cord.tack",
     )
     why = ("thread_cord.why",)
+    also = (
+        Also("length", lambda drawn, pattern: drawn.long(pattern), "length"),
+        Also("places", lambda drawn, pattern: drawn.through, "mark"),
+    )
     gives = (*Thread.gives, Of("eyelet_used", "through"))
     rules = (
         Rule(
@@ -202,19 +188,10 @@ class ThreadCord(Thread):
         strip = pattern.strip(self.name) if self.name else None
         return (strip.finished_length or strip.length) if strip else self.length
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"length": (self.long(pattern), "length"), "places": (self.through, "mark")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                focus=run,
-                things=(Thing("cord", run, inside(pattern, run, 10.0), 4.0),),
-                section=section.casing("cord"),
-            ),
-        )
+        cord = Thing("cord", run, inside(pattern, run, 10.0), 4.0)
+        return (laid(run, things=(cord,), section=section.casing("cord")),)
 
 
 @operation(verb="")

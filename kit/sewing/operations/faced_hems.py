@@ -4,16 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from kit.sewing.cut import Cut
-from kit.sewing.fields import flag, row, size, width, word
-from kit.sewing.operation import Say, both, closings, operation, shown, taken
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import eased, matched, shut_in
-from kit.sewing.outcome import Closing, Effect
-from kit.sewing.rules import Closed, Rule, in_a_row
-from kit.sewing.run import Run
-from kit.sewing.scene import Row, Scene
 from kit.sewing.sections import hems as shapes
+from kit.sewing.vocabulary import *
 
 
 @operation

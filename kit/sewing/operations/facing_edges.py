@@ -3,15 +3,8 @@
 from __future__ import annotations
 
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import runs, width, word
-from kit.sewing.operation import Operation, Say, both, closings, operation, shown, taken
-from kit.sewing.outcome import Closing
-from kit.sewing.reading import FINISHES
-from kit.sewing.rules import EndToEnd, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.units import mm
+from kit.sewing.rules import EndToEnd
+from kit.sewing.vocabulary import *
 
 
 @operation
@@ -59,21 +52,7 @@ class FinishFacing(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.outer[0])
-        if self.turned:
-            return (
-                Scene(
-                    layers=(Layer(run, up="wrong", stuff="facing", turn=((run.edges[0], self.turn),)),),
-                    rows=(Row(run, inset=self.turn / 2),),
-                    focus=run,
-                    arrows=((run, "in"),),
-                    section=section.hem_once(),
-                ),
-            )
-        return (
-            Scene(
-                layers=(Layer(run, up="right", stuff="facing"),),
-                rows=(Row(run, inset=1.5, zigzag=True),),
-                focus=run,
-                section=section.one_ply("facing"),
-            ),
-        )
+        if not self.turned:
+            return (laid(run, Row(run, inset=1.5, zigzag=True), stuff="facing", section=section.one_ply("facing")),)
+        row = Row(run, inset=self.turn / 2)
+        return (turned_up(run, self.turn, row, stuff="facing", section=section.hem_once()),)

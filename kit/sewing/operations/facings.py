@@ -2,74 +2,53 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import ClassVar
+from collections.abc import Iterable, Iterator
+from typing import Any, ClassVar
 
-from kit.diagnostic import Diagnostic, measured, message
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import fixed, flag, meets, pieces, runs, size, width
-from kit.sewing.operation import Keys, Operation, Say, Words, both, operation, shown
 from kit.sewing.operations.joined import Seam, matched
-from kit.sewing.outcome import Effect, Fact, Uses
-from kit.sewing.rules import Asking, Case, Of, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import spans
-from kit.sewing.state import State
-from kit.sewing.trouble import trouble
-from kit.units import mm
+from kit.sewing.rules import whole as whole_piece
+from kit.sewing.vocabulary import *
 
 
-def interfacing_trouble(state: State, pattern: Cut, names: tuple[str, ...]) -> tuple[Diagnostic, ...]:
-    found: list[Diagnostic] = []
-    for name in names:
-        piece = pattern.piece(name)
-        layers = interfacing_cut(pattern.pieces, piece)
-        if layers == 0:
-            found.append(
-                trouble(
-                    "no_interfacing_cut",
-                    message("sewing_trouble.no_interfacing_cut"),
-                    piece.title,
-                    message("sewing_trouble.no_interfacing_cut_do"),
-                    piece=name,
-                )
-            )
-        if state.fused.count(name) >= max(1, layers // max(1, piece.cut.count)):
-            found.append(
-                trouble(
-                    "fused_twice",
-                    message("sewing_trouble.fused_twice"),
-                    piece.title,
-                    message("sewing_trouble.do_take_one_operation_out"),
-                    piece=name,
-                )
-            )
-        if any(done.span.piece == name for done in state.closed):
-            found.append(
-                trouble(
-                    "fused_late",
-                    message("sewing_trouble.fused_late"),
-                    piece.title,
-                    message("sewing_trouble.fused_late_do"),
-                    piece=name,
-                    level="warning",
-                )
-            )
-    return tuple(found)
+def _layers(pattern: Cut, name: str) -> int:
+    """How many layers of interfacing are cut for a piece."""
+    return interfacing_cut(pattern.pieces, pattern.piece(name))
 
 
-def interfaced(names: tuple[str, ...]) -> tuple[Fact, ...]:
-    """("interfaced", piece) of each."""
-    return tuple(("interfaced", name) for name in names)
+def _cut(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+    return (Case(_layers(pattern, name) > 0, whole_piece(name)) for name in made.pieces)
+
+
+def _left(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+    """Not every layer is fused yet."""
+    for name in made.pieces:
+        each = max(1, _layers(pattern, name) // max(1, pattern.piece(name).cut.count))
+        yield Case(state.fused.count(name) < each, whole_piece(name))
+
+
+def _untouched(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+    """Nothing of the piece is sewn yet."""
+    closed = {done.span.piece for done in state.closed}
+    return (Case(name not in closed, whole_piece(name)) for name in made.pieces)
+
+
+INTERFACED = (
+    Rule(Asking(_cut), "no_interfacing_cut", tells=(), each=True),
+    Rule(Asking(_left), "fused_twice", do="do_take_one_operation_out", tells=(), each=True),
+    Rule(Asking(_untouched), "fused_late", tells=(), each=True, level="warning"),
+)
+"""What interfacing needs of the field `pieces`."""
 
 
 @operation
 class Interfacing(Operation):
     """Interfacing on the wrong side of whole pieces."""
+
+    gives = (Of("interfaced", "pieces", each="piece"),)
+    rules: ClassVar[Rules] = INTERFACED
 
     pieces: tuple[str, ...] = pieces(like="make.fuse(front_facing, back_facing)")
 
@@ -77,11 +56,9 @@ class Interfacing(Operation):
     def uses(self) -> Uses:
         return Uses(pieces=self.pieces, interfacing=self.pieces)
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=interfaced(self.pieces))
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return interfacing_trouble(state, pattern, self.pieces) + super().check(state, pattern)
+    def lined(self, run: Run, *rows: Row) -> Scene:
+        """A piece with its interfacing on the wrong side."""
+        return lined(run, *rows, up="wrong", focus=None, section=section.fused())
 
 
 @operation
@@ -103,13 +80,7 @@ class Fuse(Interfacing):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece = pattern.piece(self.pieces[0])
-        run = shown(pattern, Run(piece.name, (piece.edges[0].name,)))
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong", stuff="main"), Layer(run, up="right", stuff="interfacing", on=run)),
-                section=section.fused(),
-            ),
-        )
+        return (self.lined(shown(pattern, Run(piece.name, (piece.edges[0].name,)))),)
 
 
 @operation
@@ -129,43 +100,29 @@ class FaceWithInterfacing(Operation):
     notions = ("thread", "interfacing")
     says = ("lay", "sew", Say("clip", lambda facing: facing.clip), "turn", "fuse", both("outer"))
     why = ("why",)
+    gives = (Of("interfaced", "pieces", each="piece"),)
+    rules = INTERFACED
 
     outer: tuple[Run, ...] = runs(closes="faced", takes="allowance", fills={"edge": "edge", "pieces": "piece"})
     allowance: float = width()
     clip: bool = flag(default=True)
 
     @property
-    def uses(self) -> Uses:
-        names = tuple(dict.fromkeys(run.piece for run in self.outer))
-        return Uses(pieces=names, interfacing=names)
+    def pieces(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(run.piece for run in self.outer))
 
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(facts=interfaced(self.uses.pieces))
+    @property
+    def uses(self) -> Uses:
+        return Uses(pieces=self.pieces, interfacing=self.pieces)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.outer[0])
         return (
-            Scene(
-                layers=(
-                    Layer(run, up="right", stuff="facing"),
-                    Layer(run, up="wrong", stuff="interfacing", on=run, how="flat"),
-                ),
-                rows=(Row(run),),
-                focus=run,
-                section=section.superimposed("facing", "interfacing"),
-            ),
-            Scene(
-                layers=(
-                    Layer(run, up="wrong", stuff="facing"),
-                    Layer(run, up="right", stuff="interfacing", on=run, how="flat"),
-                ),
-                rows=(Row(run, ink="old"),),
-                section=section.faced("interfacing"),
+            lined(run, Row(run), stuff="facing", section=section.superimposed("facing", "interfacing")),
+            lined(
+                run, Row(run, ink="old"), up="wrong", stuff="facing", focus=None, section=section.faced("interfacing")
             ),
         )
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        return interfacing_trouble(state, pattern, self.uses.pieces)
 
 
 @operation
@@ -211,22 +168,13 @@ class AttachFacing(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         facing, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
         return (
-            Scene(
-                layers=(
-                    Layer(garment, up="right"),
-                    Layer(facing, up="wrong", stuff="facing", on=garment, how="together"),
-                ),
-                rows=(Row(garment),),
-                focus=garment,
-                section=section.superimposed("main", "facing"),
-            ),
-            Scene(
-                layers=(
-                    Layer(garment, up="wrong"),
-                    Layer(facing, up="right", stuff="facing", on=garment, how="together"),
-                ),
-                rows=(Row(garment, ink="old"),),
-                focus=garment,
+            together(garment, facing, Row(garment), stuff="facing", section=section.superimposed("main", "facing")),
+            together(
+                garment,
+                facing,
+                Row(garment, ink="old"),
+                facing="wrong",
+                stuff="facing",
                 arrows=((facing, "in"),),
                 section=section.faced(),
             ),
@@ -280,11 +228,5 @@ class Understitch(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[-1])
-        return (
-            Scene(
-                layers=(Layer(run, up="right", stuff="facing"),),
-                rows=(Row(run, ink="old"), Row(run, inset=self.distance)),
-                focus=run,
-                section=section.faced(understitched=True),
-            ),
-        )
+        rows = (Row(run, ink="old"), Row(run, inset=self.distance))
+        return (laid(run, *rows, stuff="facing", section=section.faced(understitched=True)),)

@@ -5,18 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from kit.sewing import section
-from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of
-from kit.sewing.fields import fixed, flag, runs, whole, width, word
-from kit.sewing.operation import Operation, Say, both, closings, operation, shown, taken
-from kit.sewing.outcome import Closing
-from kit.sewing.reading import FINISHES
-from kit.sewing.rules import Asking, Case, Closed, Pressed, Raw, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import spans
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.rules import Pressed
+from kit.sewing.vocabulary import *
 
 EDGESTITCH = 3.0
 """mm from the edge up to which a row is called an edgestitch (common practice, no source)."""
@@ -68,14 +59,7 @@ class EdgeFinish(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(Row(run, inset=1.5 if self.leave else -3.0, zigzag=True),),
-                focus=run,
-                section=section.one_ply(),
-            ),
-        )
+        return (laid(run, Row(run, inset=1.5 if self.leave else -3.0, zigzag=True), section=section.one_ply()),)
 
 
 @operation
@@ -91,6 +75,7 @@ class Topstitch(Operation):
     kind = "topstitch"
     crosses = True
     says = ("{near}", Say("more", lambda made: made.rows > 1), both("along"))
+    also = (Also("apart", _APART),)
     why = ("why",)
     rules = (
         Rule(Closed("along"), "edge_still_raw", says="topstitched_raw", do="topstitched_raw_do", each=True),
@@ -106,13 +91,10 @@ class Topstitch(Operation):
         """The key of how near the edge the first row is."""
         return "edge" if self.distance <= EDGESTITCH else "sew"
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"apart": (_APART, "allowance")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
         rows = tuple(Row(run, inset=self.distance + _APART * number) for number in range(self.rows))
-        return (Scene(layers=(Layer(run, up="right"),), rows=rows, focus=run, section=section.faced("main", True)),)
+        return (laid(run, *rows, section=section.faced("main", True)),)
 
 
 @operation(verb="edgestitch")
@@ -161,11 +143,4 @@ class Staystitch(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(Row(run, inset=-self.distance),),
-                focus=run,
-                section=section.one_ply(),
-            ),
-        )
+        return (laid(run, Row(run, inset=-self.distance), section=section.one_ply()),)

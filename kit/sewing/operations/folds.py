@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import ClassVar
 
-from kit.diagnostic import Diagnostic, Told, message, named_edge
-from kit.errors import KitError
+from kit.diagnostic import Told, named_edge
 from kit.geometry import Path
 from kit.piece.dart import dart_of
 from kit.piece.dart import depth as dart_depth
@@ -17,17 +16,11 @@ from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, read_by
 from kit.sewing.open_folds import OpenFold, open_folds
-from kit.sewing.operation import Operation, Sentence, both_sides, operation, shown
-from kit.sewing.outcome import Effect, Fact
-from kit.sewing.run import Fold, PieceHandle, Place, Run, piece_of
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.run import Fold, piece_of
 from kit.sewing.sections import folds as shapes
-from kit.sewing.spans import Span, neighbours, sides_of
-from kit.sewing.state import State
 from kit.sewing.trouble import trouble
+from kit.sewing.vocabulary import *
 
 
 def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...]:
@@ -81,13 +74,13 @@ class Folding(Operation):
 
     def runs(self) -> tuple[Run, ...]:
         """The edges they open on."""
-        return tuple(dict.fromkeys(Run(fold.piece, (fold.edge,), fold.side) for fold in self.folds))
+        return tuple(dict.fromkeys(_edge(fold) for fold in self.folds))
 
     def _halves(self, pattern: Cut) -> list[tuple[Fold, Fact]]:
         return [
             (fold, (self.fact, fold.piece, side, fold.name))
             for fold in self.folds
-            for side in sides_of(pattern, Run(fold.piece, (fold.edge,), fold.side))
+            for side in sides_of(pattern, _edge(fold))
         ]
 
     def effect(self, pattern: Cut) -> Effect:
@@ -126,6 +119,19 @@ class Folding(Operation):
 
     def _whole(self, piece: Piece, name: str) -> Dart | Pleat:
         raise NotImplementedError
+
+    def _near(self, pattern: Cut) -> tuple[Piece, Run, Run]:
+        """The piece that is shown, the edge of its first fold, and the part of that edge to look at."""
+        fold = self.folds[0]
+        piece, run = pattern.piece(fold.piece), shown(pattern, _edge(fold))
+        it = self._whole(piece, fold.name)
+        wide, size = it.end - it.start, piece.edge(fold.edge).path.length
+        return piece, run, replace(run, start=max(0.0, it.start - wide), end=min(size, it.end + wide))
+
+
+def _edge(fold: Fold) -> Run:
+    """The edge that a fold opens on."""
+    return Run(fold.piece, (fold.edge,), fold.side)
 
 
 def _told(piece: Piece, mouth: OpenFold, code: str, what: Told, do: Told) -> Diagnostic:
@@ -179,7 +185,7 @@ class SewDarts(Folding):
         for fold in self.folds:
             piece = pattern.piece(fold.piece)
             dart = dart_of(piece, fold.name)
-            run = (Run(fold.piece, (fold.edge,), fold.side),)
+            run = (_edge(fold),)
             values: dict[str, tuple[object, str]] = {
                 "dart": (dart.label, "text"),
                 "edge": (run, "place"),
@@ -197,38 +203,15 @@ class SewDarts(Folding):
         return (*found, Sentence("dart.tie", {}), *pressed, *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        fold = self.folds[0]
-        piece = pattern.piece(fold.piece)
-        dart = dart_of(piece, fold.name)
-        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        across = through(piece, dart_fold(piece, dart))
-        near = run_around(piece, dart.edge, dart.start, dart.end, run)
+        piece, run, near = self._near(pattern)
+        darts = [dart_of(piece, fold.name) for fold in self.folds if fold.piece == piece.name]
+        across = through(piece, dart_fold(piece, darts[0]))
+        leg = Row(run, line=staying(across, dart_legs(piece, darts[0])))
+        legs = (Row(run, line=line) for dart in darts for line in dart_legs(piece, dart))
         return (
-            Scene(
-                layers=(Layer(run, up="right", fold=across),),
-                rows=(Row(run, line=staying(across, dart_legs(piece, dart))),),
-                focus=near,
-                section=shapes.folded_double(),
-            ),
-            Scene(
-                layers=(Layer(run, up="wrong"),),
-                rows=tuple(
-                    Row(run, line=leg)
-                    for other in self.folds
-                    if other.piece == fold.piece
-                    for leg in dart_legs(piece, dart_of(piece, other.name))
-                ),
-                focus=near,
-                section=shapes.folded(),
-            ),
+            folded_over(run, across, leg, up="right", focus=near, section=shapes.folded_double()),
+            laid(run, *legs, up="wrong", focus=near, section=shapes.folded()),
         )
-
-
-def run_around(piece: Piece, edge: str, start: float, end: float, run: Run) -> Run:
-    """The part of an edge around a stretch of it, to look at."""
-    size = piece.edge(edge).path.length
-    wide = end - start
-    return replace(run, start=max(0.0, start - wide), end=min(size, end + wide))
 
 
 @operation
@@ -252,7 +235,7 @@ class FoldPleats(Folding):
         return {
             "pleat": (pleat.label, "text"),
             "pieces": ((fold.piece,), "piece"),
-            "edge": ((Run(fold.piece, (fold.edge,), fold.side),), "place"),
+            "edge": ((_edge(fold),), "place"),
             "intake": (intake(pleat), "length"),
             "half": (intake(pleat) / 2, "allowance"),
             "sewn": (pleat.sewn, "length"),
@@ -265,31 +248,19 @@ class FoldPleats(Folding):
         for fold in self.folds:
             values = self._values(pattern, fold)
             pleat = pleat_of(pattern.piece(fold.piece), fold.name)
-            found += [Sentence("pleat.fold", values), Sentence("pleat.lay", values)]
-            both = pleat.far and pleat.held == "both"
-            found.append(Sentence("pleat.baste_both" if both else "pleat.baste", values))
+            held = "baste_both" if pleat.far and pleat.held == "both" else "baste"
+            found += [Sentence(f"pleat.{key}", values) for key in ("fold", "lay", held)]
         return (*found, Sentence("pleat.press", {}), *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        fold = self.folds[0]
-        piece = pattern.piece(fold.piece)
-        pleat = pleat_of(piece, fold.name)
-        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
-        near = run_around(piece, fold.edge, pleat.start, pleat.end, run)
+        piece, run, near = self._near(pattern)
+        pleat = pleat_of(piece, self.folds[0].name)
         across = through(piece, pleat_fold(pleat))
+        row, basting = Row(run, line=staying(across, pleat.lines), ink="old"), Row(near, inset=-3.0, style="baste")
+        lines = (Row(run, line=line, ink="old") for line in pleat.lines)
         return (
-            Scene(
-                layers=(Layer(run, up="wrong", fold=across),),
-                rows=(Row(run, line=staying(across, pleat.lines), ink="old"),),
-                focus=near,
-                section=replace(shapes.folded_double(), stitches=()),
-            ),
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(Row(near, inset=-3.0, style="baste"), *(Row(run, line=line, ink="old") for line in pleat.lines)),
-                focus=near,
-                section=shapes.folded(sewn=False),
-            ),
+            folded_over(run, across, row, focus=near, section=replace(shapes.folded_double(), stitches=())),
+            laid(run, basting, *lines, section=shapes.folded(sewn=False)),
         )
 
 
@@ -310,33 +281,18 @@ class SewTucks(FoldPleats):
         for fold in self.folds:
             values = self._values(pattern, fold)
             pleat = pleat_of(pattern.piece(fold.piece), fold.name)
-            long = pleat.sewn > 0 and pleat.sewn < pleat.lines[0].length - 0.5
-            found += [
-                Sentence("tuck.fold", values),
-                Sentence("tuck.sew_part" if long else "tuck.sew", values),
-                Sentence("tuck.press", values),
-            ]
+            sew = "sew_part" if 0 < pleat.sewn < pleat.lines[0].length - 0.5 else "sew"
+            found += [Sentence(f"tuck.{key}", values) for key in ("fold", sew, "press")]
         return (*found, *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        fold = self.folds[0]
-        piece = pattern.piece(fold.piece)
-        pleat = pleat_of(piece, fold.name)
-        run = shown(pattern, Run(fold.piece, (fold.edge,), fold.side))
+        piece, run, near = self._near(pattern)
+        pleat = pleat_of(piece, self.folds[0].name)
         across = through(piece, pleat_fold(pleat))
-        both = tuple(line.between(0.0, pleat.sewn) if 0 < pleat.sewn < line.length else line for line in pleat.lines)
-        line = staying(across, (both[0], both[1]))
+        one, two = (line.between(0.0, pleat.sewn) if 0 < pleat.sewn < line.length else line for line in pleat.lines)
+        rows = (Row(run, line=one), Row(run, line=two))
+        row = Row(run, line=staying(across, (one, two)))
         return (
-            Scene(
-                layers=(Layer(run, up="wrong", fold=across),),
-                rows=(Row(run, line=line),),
-                focus=run_around(piece, fold.edge, pleat.start, pleat.end, run),
-                section=shapes.folded_double(),
-            ),
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=tuple(Row(run, line=each) for each in both),
-                focus=run_around(piece, fold.edge, pleat.start, pleat.end, run),
-                section=shapes.folded(),
-            ),
+            folded_over(run, across, row, focus=near, section=shapes.folded_double()),
+            laid(run, *rows, focus=near, section=shapes.folded()),
         )

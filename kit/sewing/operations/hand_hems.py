@@ -5,23 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import ClassVar
 
-from kit.diagnostic import measured
 from kit.geometry import parallel
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, flag, size, width, word
-from kit.sewing.operation import Keys, Rules, Words, operation
 from kit.sewing.operations.hems import BEGUN, TURNED, Hem, stitched
 from kit.sewing.operations.joined import shut_in
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import DEEPEST_HEM
-from kit.sewing.rules import Asking, Case, Excess, Rule, in_a_row
-from kit.sewing.run import Run
-from kit.sewing.scene import Row, Section
 from kit.sewing.sections import hems as shapes
-from kit.sewing.spans import path_of, run_length, spans
 from kit.sewing.stage import Stage
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
 MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)
@@ -111,6 +100,7 @@ class WideHem(HandHem):
         stitched("wide_hem.{by}", press="wide_hem.press"),
     )
     why = ("wide_hem.why",)
+    also = (Also("surplus", lambda hem, pattern: hem.surplus(pattern), "length"),)
     rules = (
         *HandHem.rules,
         Rule(Asking(_long_enough), "wide_hem_short", do="do_face_or_narrow_hem", tells=("first", "surplus")),
@@ -128,9 +118,6 @@ class WideHem(HandHem):
         """mm by which the raw edge is longer than the place it is turned up to, on one half; below zero where it is
         shorter, as at an edge that curves inward."""
         return sum(_surplus(pattern, run, self.first) for run in self.edges)
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"surplus": (self.surplus(pattern), "length")}
 
     def raw_edge(self, pattern: Cut) -> list[str]:
         """The keys of what becomes of the raw edge."""
@@ -172,6 +159,8 @@ class RolledHem(Hem):
     says = (*BEGUN, "stay", "trim", "roll", "slip")
     stages = ()  # rolled a little at a time, each bit sewn at once
     why = ("why",)
+    also = (Also("row", lambda hem, pattern: max(hem.first - 2.0, hem.first / 2)),)  # it keeps the edge from stretching
+    work = (5.0, 30.0)
     rules = (
         in_a_row("edges"),
         *Hem.rules,
@@ -195,14 +184,6 @@ class RolledHem(Hem):
 
     def effect(self, pattern: Cut) -> Effect:
         return shut_in(super().effect(pattern), pattern, self.runs())
-
-    def minutes(self, pattern: Cut) -> float:
-        """Half an hour a metre (common practice, no source)."""
-        return 5.0 + 30.0 * sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        """A row inside the raw edge keeps it from stretching."""
-        return super().values(pattern) | {"row": (max(self.first - 2.0, self.first / 2), "allowance")}
 
     def _section(self) -> Section:
         return shapes.rolled()

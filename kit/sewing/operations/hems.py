@@ -8,7 +8,7 @@ from typing import ClassVar
 from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.fields import fixed, flag, read_by, row, runs, size, width, word
-from kit.sewing.operation import Keys, Operation, Rules, Say, Words, both, operation, shown
+from kit.sewing.operation import Also, Keys, Operation, Rules, Say, Words, both, operation, shown
 from kit.sewing.operations.joined import shut_in
 from kit.sewing.operations.places import Ring
 from kit.sewing.outcome import Effect
@@ -68,6 +68,7 @@ class Hem(Operation):
     )
     lastly = (both("edges"),)
     why: ClassVar[Keys] = ("why_{turned}",)
+    also: ClassVar[tuple[Also, ...]] = (Also("total", lambda hem, pattern: hem.first + hem.second), Also("row", EDGE))
     rules: ClassVar[Rules] = (
         Rule(Asking(_hanging), "caught_loose", each=True),
         Rule(Ring("edges"), "not_a_ring_yet", when=lambda hem: hem.ring),
@@ -116,12 +117,7 @@ class Hem(Operation):
 
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
-        return super().values(pattern) | {
-            "first": (self.first, part),
-            "second": (self.second, part),
-            "total": (self.first + self.second, "allowance"),
-            "row": (EDGE, "allowance"),
-        }
+        return super().values(pattern) | {"first": (self.first, part), "second": (self.second, part)}
 
     def _section(self) -> Section:
         return section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()

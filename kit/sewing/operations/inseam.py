@@ -11,22 +11,13 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import Any
 
-from kit.diagnostic import measured
-from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import EMPTY, Asked, fixed, meets, opening, read_by, width, word
-from kit.sewing.operation import Say, both, operation, shown
+from kit.sewing.fields import EMPTY, opening
 from kit.sewing.operations.joined import Seam, pinned, pressing
 from kit.sewing.operations.places import closed_but, on_both, sewn_length
-from kit.sewing.outcome import Closing, Effect
-from kit.sewing.reading import FINISHES, mark_label
-from kit.sewing.rules import Asking, Case, Of, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.reading import mark_label
 from kit.sewing.sections import pockets as shapes
-from kit.sewing.spans import Span, run_length, sides_of, spans
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 _FINISH = Say("finish", lambda seam: seam.finish != "none")
 
@@ -86,17 +77,12 @@ class PocketBag(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         bag, garment = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         return (
-            Scene(
-                layers=(Layer(garment, up="right"), Layer(bag, up="wrong", on=garment, how="together")),
-                rows=(Row(garment),),
-                focus=garment,
-                pins=(garment,),
-                section=section.superimposed("main", "lining"),
-            ),
-            Scene(
-                layers=(Layer(garment, up="right"), Layer(bag, up="right", on=garment, how="open")),
-                rows=(Row(garment, ink="old"),),
-                focus=garment,
+            together(garment, bag, Row(garment), pins=(garment,), section=section.superimposed("main", "lining")),
+            opened(
+                garment,
+                bag,
+                Row(garment, ink="old"),
+                up="right",
                 arrows=((bag, "in"),),
                 section=shapes.bag_sewn(),
             ),
@@ -202,17 +188,6 @@ class PocketSeam(Seam):
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         one, two = shown(pattern, self.bags[0]), shown(pattern, self.bags[1])
         return (
-            Scene(
-                layers=(Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together")),
-                rows=(Row(a, gap=self.mouth),),
-                focus=a,
-                pins=(a,),
-                section=section.superimposed(),
-            ),
-            Scene(
-                layers=(Layer(two, up="right"), Layer(one, up="wrong", on=two, how="together")),
-                rows=(Row(one),),
-                focus=one,
-                section=shapes.bags_together(),
-            ),
+            together(b, a, Row(a, gap=self.mouth), pins=(a,), section=section.superimposed()),
+            together(two, one, Row(one), section=shapes.bags_together()),
         )

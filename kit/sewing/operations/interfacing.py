@@ -4,17 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import pieces, width
-from kit.sewing.operation import operation, shown
-from kit.sewing.operations.facings import Interfacing
-from kit.sewing.rules import Asking, Case, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import spans
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.operations.facings import INTERFACED, Interfacing
+from kit.sewing.vocabulary import *
 
 
 def _beyond_cloth(row: BasteInterfacing, state: State, pattern: Cut) -> Iterable[Case]:
@@ -39,7 +30,10 @@ class BasteInterfacing(Interfacing):
     notions = ("thread", "sewn_in_interfacing")
     says = ("lay", "sew", "trim")
     why = ("why",)
-    rules = (Rule(Asking(_beyond_cloth), "basting_outside_cloth", tells=("distance",), each=True),)
+    rules = (
+        *INTERFACED,
+        Rule(Asking(_beyond_cloth), "basting_outside_cloth", tells=("distance",), each=True),
+    )
 
     pieces: tuple[str, ...] = pieces(like="make.baste_interfacing(collar)")
     distance: float = width(default=3 * mm)
@@ -60,11 +54,4 @@ class BasteInterfacing(Interfacing):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         first = pattern.piece(self.pieces[0])
         runs = [shown(pattern, run) for run in self.around(pattern) if run.piece == first.name]
-        run = runs[0]
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong", stuff="main"), Layer(run, up="right", stuff="interfacing", on=run)),
-                rows=tuple(Row(each, inset=-self.distance, style="baste") for each in runs),
-                section=section.fused(),
-            ),
-        )
+        return (self.lined(runs[0], *(Row(each, inset=-self.distance, style="baste") for each in runs)),)

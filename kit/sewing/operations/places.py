@@ -7,23 +7,19 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.errors import KitError
 from kit.geometry import Path, parallel
-from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of as facts_of
 from kit.sewing.facts import half_facts as half_facts
 from kit.sewing.facts import lacking as lacking
 from kit.sewing.facts import place_facts as place_facts
-from kit.sewing.operation import Sentence, Telling, both_sides
-from kit.sewing.outcome import Closing, How
+from kit.sewing.operation import Telling
+from kit.sewing.outcome import How
 from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
-from kit.sewing.rules import Case
-from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn
-from kit.sewing.spans import Span, neighbours, path_of, run_length, runs_opposed, sides_of, spans
-from kit.sewing.state import State
+from kit.sewing.spans import runs_opposed
 from kit.sewing.trouble import refuse as refuse
+from kit.sewing.vocabulary import *
 
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0

@@ -5,22 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from kit.diagnostic import Value, measured
+from kit.diagnostic import Value
 from kit.sewing import section
-from kit.sewing.cut import Cut
 from kit.sewing.facts import place_facts
-from kit.sewing.fields import Asked, mark, run, runs, size, width, word
-from kit.sewing.operation import Operation, Say, Sentence, both_sides, operation, shown
+from kit.sewing.fields import mark
 from kit.sewing.operations.places import sewn_length
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import DEEPEST_HEM
-from kit.sewing.rules import Asking, Case, Excess, Of, Raw, Rule
-from kit.sewing.run import Place, Run
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import pockets as shapes
-from kit.sewing.spans import path_of, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 CORNERS = ("square", "mitred", "curved")
 PLACE_AGREES = 4.0
@@ -43,6 +34,7 @@ class PocketHem(Operation):
     tools = ("machine", "iron", "scissors")
     says = ("turn", "fold", "ends", "out", "sew")
     why = ("why",)
+    also = (Also("total", lambda hem, pattern: hem.first + hem.second),)
     rules = (
         Rule(
             Excess(lambda hem: hem.first - hem.second, of="mouth", slack=0.5),
@@ -58,20 +50,12 @@ class PocketHem(Operation):
     second: float = width(most=DEEPEST_HEM, said="second turn", fills="part")
     ends: float = size(default=10 * mm)
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"total": (self.first + self.second, "allowance")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.mouth)
-        turn = ((run.edges[0], self.second),)
+        row = Row(run, inset=max(self.second - 2.0, self.second / 2))
         return (
-            Scene(layers=(Layer(run, up="right", turn=turn),), focus=run, arrows=((run, "in"),)),
-            Scene(
-                layers=(Layer(run, up="wrong", turn=turn),),
-                rows=(Row(run, inset=max(self.second - 2.0, self.second / 2)),),
-                focus=run,
-                section=section.hem_twice(self.first, self.second),
-            ),
+            turned_up(run, self.second, up="right"),
+            turned_up(run, self.second, row, arrows=(), section=section.hem_twice(self.first, self.second)),
         )
 
 
@@ -117,13 +101,8 @@ class FoldPocket(Operation):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         runs = [shown(pattern, run) for run in self.edges]
         turn = tuple((edge, self.allowance) for run in runs for edge in run.edges)
-        return (
-            Scene(
-                layers=(Layer(runs[0], up="wrong", turn=turn),),
-                arrows=tuple((run, "in") for run in runs),
-                section=shapes.pocket_edge_folded(),
-            ),
-        )
+        layers = (Layer(runs[0], up="wrong", turn=turn),)
+        return (Scene(layers, arrows=tuple((run, "in") for run in runs), section=shapes.pocket_edge_folded()),)
 
 
 def _mouth_done(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]:
@@ -213,10 +192,5 @@ class PatchPocket(Operation):
         line = self.at.mark.path
         rows = (Row(ground, line=line),) if line is not None else ()
         own = shown(pattern, self.edges[0])
-        return (
-            Scene(
-                layers=(Layer(own, up="right"),),
-                rows=tuple(Row(shown(pattern, run, own.side), inset=self.distance) for run in self.edges),
-            ),
-            Scene(layers=(Layer(ground, up="right"),), rows=rows, section=shapes.patch_edge()),
-        )
+        sewn = (Row(shown(pattern, run, own.side), inset=self.distance) for run in self.edges)
+        return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())

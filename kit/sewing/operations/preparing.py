@@ -6,21 +6,10 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from typing import Any, ClassVar
 
-from kit.diagnostic import measured, number, per_cent
-from kit.errors import KitError
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, read_by, runs, size, width
-from kit.sewing.operation import Operation, Say, Sentence, both, both_sides, operation, shown
+from kit.diagnostic import number, per_cent
 from kit.sewing.operations.joined import EASED_EASE, half_facts, stitch_length
-from kit.sewing.outcome import Effect, Fact
-from kit.sewing.reading import DEEPEST_HEM
-from kit.sewing.rules import Asking, Case, Closed, Of, Raw, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as shapes
-from kit.sewing.spans import neighbours, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 LEAST_GATHERS = 1.05
 MOST_GATHERS = 4.0
@@ -75,6 +64,7 @@ class DrawnUp(Operation):
     """Rows of long stitches in the allowance by which the edges become shorter: drawn up `to` mm on each half, or to
     the length of the runs they are to `fit`."""
 
+    also = (Also("apart", 6.0), Also("distance", 3.0))
     gives: ClassVar[tuple[Of, ...]]
     rules: ClassVar[tuple[Rule, ...]]
 
@@ -126,11 +116,7 @@ class DrawnUp(Operation):
         halves = 2.0 if self.across(pattern) else 1.0
         less = 0.0 if drawn is None else full - drawn
         lengths = {"to": (drawn or 0.0) * halves, "full": full * halves, "less": less * halves}
-        return (
-            super().values(pattern)
-            | {name: (mm, "length") for name, mm in lengths.items()}
-            | {"apart": (6.0, "allowance"), "distance": (3.0, "allowance")}
-        )
+        return super().values(pattern) | {name: (mm, "length") for name, mm in lengths.items()}
 
     def effect(self, pattern: Cut) -> Effect:
         found, drawn = super().effect(pattern), self.drawn(pattern)
@@ -141,7 +127,7 @@ class DrawnUp(Operation):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
         rows = tuple(Row(run, inset=-(3.0 + 3.0 * number), style="gather") for number in range(self.rows))
-        return (Scene((Layer(run, up="right"),), rows, focus=run, section=shapes.drawn_up(self.rows)),)
+        return (laid(run, *rows, section=shapes.drawn_up(self.rows)),)
 
 
 @operation
@@ -255,8 +241,7 @@ class Baste(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        row = Row(run, inset=-self.distance, style="baste")
-        return (Scene((Layer(run, up="right"),), (row,), focus=run, section=shapes.drawn_up(1)),)
+        return (laid(run, Row(run, inset=-self.distance, style="baste"), section=shapes.drawn_up(1)),)
 
 
 @operation
@@ -285,4 +270,4 @@ class RemoveBasting(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        return (Scene((Layer(run, up="right"),), (Row(run, ink="old"),), focus=run),)
+        return (laid(run, Row(run, ink="old")),)

@@ -3,14 +3,8 @@
 from __future__ import annotations
 
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import direction, runs
-from kit.sewing.operation import Operation, both, operation, shown
-from kit.sewing.rules import Of, Rule, Seamed
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
-from kit.sewing.spans import sides_of
+from kit.sewing.vocabulary import *
 
 
 @operation
@@ -60,12 +54,6 @@ class Press(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seams[0])
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong"),),
-                rows=(Row(run, ink="old"),),
-                focus=run,
-                arrows=((run, "in"),) if self.way in ("open", "one side", run.piece) else ((run, "out"),),
-                section=section.pressed_open() if self.way == "open" else shapes.pressed_one_side(),
-            ),
-        )
+        inward = self.way in ("open", "one side", run.piece)
+        shape = section.pressed_open() if self.way == "open" else shapes.pressed_one_side()
+        return (laid(run, Row(run, ink="old"), up="wrong", arrows=((run, "in" if inward else "out"),), section=shape),)

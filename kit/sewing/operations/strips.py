@@ -6,22 +6,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from typing import Any, ClassVar, Self
 
-from kit.diagnostic import as_value, measured, message
-from kit.errors import KitError
+from kit.diagnostic import as_value
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, read_by, size, strip, width
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Say, Sentence, operation, shown
 from kit.sewing.operations.places import around
-from kit.sewing.outcome import Effect, Uses
-from kit.sewing.reading import DEEPEST_HEM, read_word
-from kit.sewing.rules import Asking, Case, Made, Rule
-from kit.sewing.run import Place, Run
-from kit.sewing.scene import Layer, Row, Scene, Section
-from kit.sewing.spans import run_length, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.reading import read_word
+from kit.sewing.vocabulary import *
 
 _CUT_FOR = {
     "in_four": "to be folded in four",
@@ -56,6 +45,10 @@ class MakeStrip(Operation):
         Rule(Made("name"), "strip_made_twice", holds=False, tells=()),
         Rule(Asking(_comes_out), "strip_width", tells=("width", "comes", "finished_width")),
     )
+    also = (
+        Also("count", lambda make, pattern: pattern.strip(make.name).count, "count"),
+        Also("width", lambda make, pattern: make.finished_width(pattern.strip(make.name).width)),
+    )
     folded: ClassVar[Section]
 
     name: str = strip(argument="strip", fills={"strip": "strip"})
@@ -71,13 +64,6 @@ class MakeStrip(Operation):
 
     def effect(self, pattern: Cut) -> Effect:
         return Effect(made=(self.name,))
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        strip = pattern.strip(self.name)
-        return super().values(pattern) | {
-            "count": (strip.count, "count"),
-            "width": (self.finished_width(strip.width), "allowance"),
-        }
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return (Scene(layers=(), section=self.folded, strip=self.name),)
@@ -291,11 +277,5 @@ class AttachStrip(OnRun):
         run = shown(pattern, self.to)
         short = around(pattern, run, self.at, 10.0)
         on_top = self.method == "stitched_on"
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong" if on_top else "right"),),
-                rows=(Row(short, inset=self.lap / 2 if on_top else -2.0),),
-                focus=short,
-                strip=self.name,
-            ),
-        )
+        row = Row(short, inset=self.lap / 2 if on_top else -2.0)
+        return (laid(run, row, up="wrong" if on_top else "right", strip=self.name),)

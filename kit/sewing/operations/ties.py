@@ -6,20 +6,9 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any
 
-from kit.diagnostic import measured
-from kit.errors import KitError
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, read_by, width
-from kit.sewing.operation import both, operation, shown
 from kit.sewing.operations.places import around
 from kit.sewing.operations.strips import ATTACHED, OnRun, fixed_by
-from kit.sewing.outcome import Effect, Fact
-from kit.sewing.rules import Asking, Case, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import run_length, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 
 def _read_run(given: Any, asked: Asked, name: str) -> Run:
@@ -71,6 +60,10 @@ class AttachHandle(OnRun):
     cautions = ("needle", "pins")
     says = ("{method}_place", "twist", "{method}_sew", both("to"))
     why = ("why",)
+    also = (
+        Also("first", lambda handle, pattern: handle.at[0], "length"),
+        Also("second", lambda handle, pattern: handle.at[1], "length"),
+    )
     rules = (
         *ATTACHED,
         Rule(
@@ -121,22 +114,11 @@ class AttachHandle(OnRun):
     def minutes(self, pattern: Cut) -> float:
         return 8.0 * self.halves
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        first, second = self.at
-        return super().values(pattern) | {"first": (first, "length"), "second": (second, "length")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.to)
         on_top = self.method == "stitched_on"
-        ends = self.ends(pattern, run)
-        return (
-            Scene(
-                layers=(Layer(run, up="wrong" if self.method == "in_hem" else "right"),),
-                rows=tuple(
-                    Row(end, inset=self.lap / 2, style="machine") if on_top else Row(end, inset=-2.0, style="baste")
-                    for end in ends
-                ),
-                focus=ends[0],
-                strip=self.name,
-            ),
+        rows = (
+            Row(end, inset=self.lap / 2) if on_top else Row(end, inset=-2.0, style="baste")
+            for end in self.ends(pattern, run)
         )
+        return (laid(run, *rows, up="wrong" if self.method == "in_hem" else "right", strip=self.name),)

@@ -5,20 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import ClassVar, Literal
 
-from kit.diagnostic import measured, message
-from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, row, runs, width
-from kit.sewing.operation import Operation, both, operation, shown
 from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, Closed, Excess, Of, Raw, Rule, Seamed
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import finishes as shapes
-from kit.sewing.spans import path_of, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 Bend = Literal["in", "out", "straight"]
 LEFT_AT_LEAST = 2.0
@@ -77,6 +67,7 @@ class OnAllowance(Operation):
     says = ("cut", both("along"))
     why = ("why",)
     gives = (Of("{kind}", "along"),)
+    also = (Also("spacing", CLIP_SPACING),)
     leaves: ClassVar[Section] = section.superimposed()
 
     along: tuple[Run, ...] = runs()
@@ -85,12 +76,9 @@ class OnAllowance(Operation):
         """2 minutes an edge (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"spacing": (CLIP_SPACING, "allowance")}
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        return (Scene((Layer(run, up="wrong"),), (Row(run, ink="old"),), focus=run, section=self.leaves),)
+        return (laid(run, Row(run, ink="old"), up="wrong", section=self.leaves),)
 
 
 @operation
@@ -217,11 +205,4 @@ class TackDown(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        return (
-            Scene(
-                (Layer(run, up="right", stuff="facing"),),
-                (Row(run, inset=1.0, style="hand"),),
-                focus=run,
-                section=shapes.tacked(),
-            ),
-        )
+        return (laid(run, Row(run, inset=1.0, style="hand"), stuff="facing", section=shapes.tacked()),)

@@ -6,21 +6,14 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import Any, ClassVar
 
-from kit.diagnostic import Diagnostic, measured
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, meets, opening, part, read_by, size, width
+from kit.sewing.fields import opening, part
 from kit.sewing.fields import pieces as whole_pieces
-from kit.sewing.operation import Keys, Operation, Rules, Say, operation, shown, taken
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
-from kit.sewing.outcome import Closing, Effect, Fact, Uses
-from kit.sewing.rules import Asking, Case, InsideOut, Of, Rule
-from kit.sewing.run import Place, Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
-from kit.sewing.spans import run_length, sides_of, spans
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 
 def right_side_out(*of: str) -> Rule:
@@ -90,15 +83,7 @@ class SeamToTurn(Seam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        return (
-            Scene(
-                layers=(Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together")),
-                rows=(Row(a, gap=self.gap),),
-                focus=a,
-                pins=(a,),
-                section=section.superimposed("main", "facing"),
-            ),
-        )
+        return (together(b, a, Row(a, gap=self.gap), pins=(a,), section=section.superimposed("main", "facing")),)
 
 
 def _through(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
@@ -125,6 +110,7 @@ class TurnOut(Operation):
 
     kind = "turn_out"
     stitch_type = ""
+    work = (5.0, 0.0)
     cautions = ("iron",)
     tools = ("turner", "iron")
     notions = ()
@@ -146,13 +132,9 @@ class TurnOut(Operation):
     def effect(self, pattern: Cut) -> Effect:
         return replace(super().effect(pattern), right_side_out=self.pieces)
 
-    def minutes(self, pattern: Cut) -> float:
-        return 5.0
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.through[0])
-        layers = (Layer(run, up="right"),)
-        return (Scene(layers, arrows=((run, "out"),), focus=run, section=shapes.turned_out()),)
+        return (laid(run, arrows=((run, "out"),), section=shapes.turned_out()),)
 
 
 def _equal(stitch: SlipStitch, state: State, pattern: Cut) -> Iterator[Case]:
@@ -193,7 +175,7 @@ class SlipStitch(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.a)
-        return (Scene((Layer(run, up="right"),), (Row(run, style="hand"),), focus=run, section=shapes.gap_closed()),)
+        return (laid(run, Row(run, style="hand"), section=shapes.gap_closed()),)
 
 
 def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
