@@ -110,7 +110,7 @@ class Operation:
         """{(piece, edge): mm of allowance its rows and turns take}."""
         found: dict[tuple[str, str], float] = {}
         for _, reads, value in self._held():
-            if reads.takes:
+            if reads.takes and value is not None:
                 found |= taken(row_of(value), sum(getattr(self, name) for name in reads.takes))
         return found
 

@@ -307,6 +307,26 @@ class MakeVerbs:
 
             make.flat_felled_seam(front.side, back.side, allowance=1.5 * cm, lap=back)"""
 
+    def fly_zip(
+        self,
+        over: Run | Place,
+        under: Run | Place,
+        *,
+        facing: Run | Place,
+        length: Size,
+        allowance: Size,
+        lap: Size = ...,
+        shield: Run | Place | None = None,
+    ) -> Operation:
+        """Set in a zip under a fly: the side that laps `over` first, then the one `under` it, as parts of two edges or
+        opening marks. `facing` is the edge of the fly facing, `shield` that of a fly shield; `lap` is how far from the edge
+        the curved row runs.
+
+        Example::
+
+            left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
+            make.fly_zip(left, right, facing=fly_facing.edge, allowance=2 * cm, length=19 * cm)"""
+
     def fold_pocket(
         self, *edges: Runs, allowance: Size, corners: Literal["square", "mitred", "curved"] = "square"
     ) -> Operation:

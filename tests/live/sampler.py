@@ -111,6 +111,7 @@ DRESS_BACK = rectangle(
     PAIR,
     Mark("waist_dart", "dart", path=around(*_DIAMOND), said="waist dart"),
 )
+FLY_FACING = rectangle("fly_facing", 50, 200, {"lower": 0, "outer": 6, "upper": 10, "edge": 20}, SINGLE)
 HEM_FACING = polygon(
     "hem_facing",
     [(0, 0), (250, 0), (250, 60), (0, 60)],
@@ -167,6 +168,7 @@ PIECES = (
     SKIRT_FRONT,
     SKIRT_BACK,
     DRESS_BACK,
+    FLY_FACING,
     HEM_FACING,
     FRONT_BAG,
     BACK_BAG,
@@ -209,6 +211,7 @@ BEFORE = {
     "close_band": (CUFFED, "make.set_band(cuff.lower, sleeve.wrist, allowance=1 * cm, overlap=3 * cm, at=cuff.end)"),
     "fasteners": (WAIST_ENDS,),
     "finish_facing": (FACED,),
+    "fly_zip": (ZIP_SEAM,),
     "grade": (SHOULDERS, FACED, FACING.replace("allowance", "grade=False, allowance")),
     "hem": (SIDES,),
     "lapped_zip": (ZIP_SEAM,),

@@ -1,4 +1,4 @@
-"""Zips set into a seam: lapped and centred."""
+"""Zips set into a seam: lapped and centred, and what every zip has."""
 
 from __future__ import annotations
 
@@ -48,7 +48,7 @@ def _misfit(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
 
 def _beyond(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
     """Seams that are missing below the zip."""
-    for run in zip.runs():
+    for run in zip.sides:
         whole = [span for name in run.edges for span in spans(pattern, Run(run.piece, (name,), run.side))]
         for rest in minus(whole, spans(pattern, run)):
             beyond = Run(run.piece, (rest.edge,), rest.side, rest.start, rest.end)
@@ -59,7 +59,7 @@ def _beyond(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
 
 def closed_above(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
     """Edges at the upper end of the zip that are closed already."""
-    for run in zip.runs():
+    for run in zip.sides:
         for name, at in _tops(pattern, run):
             for side in sides_of(pattern, run):
                 done = state.on((run.piece, side, name))
@@ -88,7 +88,7 @@ def _tops(pattern: Cut, run: Run) -> list[tuple[str, float]]:
     return found
 
 
-def _flush(key: str) -> Telling:
+def flush(key: str) -> Telling:
     """The sentence of how high the slider lies: below the stitch line at the top, or at it."""
     return lambda zip, pattern: zip.told((key if zip.top(pattern) >= 1.0 else f"{key}_flush",), pattern)
 
@@ -101,6 +101,7 @@ class Zip(Operation):
     tools: ClassVar[tuple[str, ...]] = ("machine", "zip_foot", "pins", "iron")
     notions: ClassVar[Words] = ("thread", "zip")
     crosses = True
+    caught: ClassVar[bool] = True  # the row at `lap` has to catch the allowance behind it
     why: ClassVar[Keys] = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))
     rules: ClassVar[Rules] = (
@@ -133,7 +134,7 @@ class Zip(Operation):
                 where=in_call(asked.where),
                 do=message("refusal.zip_narrow_do", least=measured(LEAST_ALLOWANCE, "allowance")),
             )
-        if lap >= allowance:
+        if cls.caught and lap >= allowance:
             raise KitError(
                 message("refusal.zip_row", at=measured(lap, "allowance"), width=measured(allowance, "allowance")),
                 where=in_call(asked.where),
@@ -141,11 +142,16 @@ class Zip(Operation):
             )
 
     @property
+    def sides(self) -> tuple[Run, Run]:
+        """The two sides of the opening."""
+        return self.over, self.under
+
+    @property
     def joins(self) -> tuple[tuple[Run, Run], ...]:
         return ((self.over, self.under),)
 
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
-        return tuple(span for run in self.runs() for span in spans(pattern, run))
+        return tuple(span for run in self.sides for span in spans(pattern, run))
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {"zip": (self.length, "length")}
@@ -197,7 +203,7 @@ class LappedZip(Zip):
     """
 
     kind = "lapped_zip"
-    says = ("press", _flush("under"), "stitch_under", "lay", "stitch_over")
+    says = ("press", flush("under"), "stitch_under", "lay", "stitch_over")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         return (self._set_in(pattern, section.zip_lapped()),)
@@ -215,7 +221,7 @@ class CentredZip(Zip):
 
     kind = "centred_zip"
     tools = ("machine", "zip_foot", "pins", "iron", "seam_ripper")
-    says = ("baste", "press", _flush("lay"), "stitch", "open")
+    says = ("baste", "press", flush("lay"), "stitch", "open")
 
     lap: float = width(default=7 * mm)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from kit.sewing.scene import Ply, Section
 
 _END = (False, True)
+_BOTH = (True, True)
 _ZIP = Ply("zip", ((-5.0, 1.4), (5.0, 1.4)), name="zip")
 
 
@@ -33,6 +34,18 @@ def zip_invisible() -> Section:
     left = Ply("main", ((-10.0, 4.2), (-0.2, 4.2), (-0.2, 2.8), (-4.0, 2.8)), _END, "left")
     right = Ply("main", ((10.0, 4.2), (0.2, 4.2), (0.2, 2.8), (4.0, 2.8)), _END, "right")
     return Section((_ZIP, left, right), ((-0.6, 0.7, 3.5), (0.6, 0.7, 3.5)))
+
+
+def zip_fly(shield: bool = False) -> Section:
+    """A fly, seen from below with the lap at the left: the faced lap covers the teeth; one tape hangs on the facing,
+    the other on the fold of the under side, with the shield behind it; the curve holds lap and facing alone."""
+    over = Ply("main", ((-13.0, 9.8), (3.0, 9.8), (3.0, 8.4), (-1.0, 8.4)), _END, "over")
+    facing = Ply("facing", ((-9.0, 5.6), (2.8, 5.6), (2.8, 7.0), (-0.5, 7.0)), _BOTH, "facing")
+    under = Ply("main", ((12.0, 4.2), (0.0, 4.2), (0.0, 2.8), (5.0, 2.8)), _END, "under")
+    tape = Ply("zip", ((-6.0, 1.4), (5.0, 1.4)), name="zip")
+    behind = Ply("main", ((6.0, 0.0), (-8.0, 0.0), (-8.0, -1.4), (6.0, -1.4)), _BOTH, "shield")
+    rows = ((1.0, -2.1 if shield else 0.7, 4.9), (-4.0, 0.7, 6.3), (-7.0, 4.9, 10.5))
+    return Section((*((behind,) if shield else ()), tape, under, facing, over), rows)
 
 
 def buttonholed() -> Section:

@@ -309,6 +309,8 @@ refusal-zip_narrow = an allowance of { $width } is too narrow to sew a zip to.
 refusal-zip_narrow_do = Give the opening at least { $least }.
 refusal-zip_row = stitched { $at } from the fold, the row would miss the allowance of { $width } behind it.
 refusal-zip_row_do = Stitch nearer to the fold, or give the opening a wider allowance.
+refusal-fly_same_piece = the fly facing or its shield is no piece of its own.
+refusal-fly_same_piece_do = Name the long edge of a piece cut for it, as facing=fly_facing.edge.
 refusal-double_dart_order = its widest place does not lie between its two points.
 refusal-double_dart_order_do = Name the upper point as top, the lower one as bottom, and a point between them as at.
 refusal-double_dart_edge = the { $dart } reaches the { $edge }: a dart with two points runs out inside the piece.

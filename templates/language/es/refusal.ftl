@@ -309,6 +309,8 @@ refusal-zip_narrow = un margen de { $width } es demasiado estrecho para coser un
 refusal-zip_narrow_do = Dé a la abertura al menos { $least }.
 refusal-zip_row = pespuntada a { $at } del doblez, la costura no cogería el margen de { $width } de detrás.
 refusal-zip_row_do = Pespuntee más cerca del doblez o dé a la abertura un margen más ancho.
+refusal-fly_same_piece = la vista de la bragueta o su contrabragueta no es una pieza aparte.
+refusal-fly_same_piece_do = Nombre el borde largo de una pieza cortada para ello, como facing=fly_facing.edge.
 refusal-double_dart_order = su lugar más ancho no está entre sus dos puntas.
 refusal-double_dart_order_do = Nombre la punta de arriba como top, la de abajo como bottom y un punto entre las dos como at.
 refusal-double_dart_edge = la pinza «{ $dart }» llega al borde «{ $edge }»: una pinza de dos puntas termina dentro de la pieza.
