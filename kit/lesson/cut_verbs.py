@@ -63,6 +63,12 @@ def allow_to_fit(bench: OpenPiece, /, **extra: Size) -> None:
                 do=message("refusal.extra_on_fold_do"),
             )
         changed.append(replace(edge, extra=size))
+        way = -1.0 if bench.inside_is_left() else 1.0
+        middle = edge.path.length / 2
+        outward = edge.path.normal_at(middle) * way
+        at = edge.path.at(middle) + outward * (edge.allowance or 0.0)
+        if size > 0:
+            bench.spot(f"{name}_extra", size, at, at + outward * size, None, name, extra=True)
     bench.put_edges(*changed)
 
 

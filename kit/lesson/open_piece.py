@@ -168,9 +168,22 @@ class OpenPiece:
         if value.name and value > 1e-6:
             self.spot(value.name, float(value), start, end, along)
 
-    def spot(self, name: str, value: float, start: Point, end: Point, along: Path | None, edge: str = "") -> None:
-        """Write down a measure of this name for the picture."""
-        self.spots.append(StepMeasure(name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge)))
+    def spot(
+        self,
+        name: str,
+        value: float,
+        start: Point,
+        end: Point,
+        along: Path | None,
+        edge: str = "",
+        *,
+        extra: bool = False,
+    ) -> None:
+        """Write down a measure of this name for the picture; of an `edge` it is the allowance, or the `extra` cloth."""
+        made = StepMeasure(
+            name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge), extra=extra
+        )
+        self.spots.append(made)
 
     # ---- the end of the step --------------------------------------------------------------------------
 

@@ -99,7 +99,8 @@ class Value:
 class StepMeasure:
     """A measure shown in a step's picture: `name` and `value` in mm, dimensioned on `piece` between `start`
     and `end`; `along` is the line it runs along when it is not straight. `edge` is the edge whose allowance it is,
-    where the lesson gave it no name of its own. `allowance` says that it is one: the picture draws both its lines."""
+    where the lesson gave it no name of its own. `allowance` says that it is one: the picture draws both its lines;
+    `extra` that it is cloth to fit with outside that."""
 
     name: str
     value: float
@@ -111,6 +112,7 @@ class StepMeasure:
     label: str = ""
     edge: str = ""
     allowance: bool = False
+    extra: bool = False
 
 
 @dataclass(frozen=True)

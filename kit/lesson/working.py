@@ -301,8 +301,8 @@ def _was(before: dict[str, Piece], piece: Piece) -> Piece:
     return before.get(piece.name, Piece(piece.name, piece.title, ()))
 
 
-def _allowances(piece: Piece) -> set[tuple[str, float]]:
-    return {(e.name, e.allowance) for e in piece.edges if e.allowance is not None and e.name != piece.fold}
+def _allowances(piece: Piece) -> set[tuple[str, float, float]]:
+    return {(e.name, e.allowance, e.extra) for e in piece.edges if e.allowance is not None and e.name != piece.fold}
 
 
 def _labelled(spots: tuple[StepMeasure, ...], table: _Table) -> tuple[StepMeasure, ...]:

@@ -129,7 +129,7 @@ def _piece(block: Any, piece: Piece, made: Nest, sizes: Sequence[int]) -> None:
     for edge in piece.edges:
         if edge.name == piece.fold:
             block.add_line(_xy(edge.path.start), _xy(edge.path.end), dxfattribs={"layer": MIRROR})
-        elif edge.allowance:
+        elif edge.allowance or edge.extra:
             _polyline(block, edge.path.curves, SEW)
     for notch in notch_lines(piece) if has_allowances(piece) else ():
         # A point that carries its depth as third coordinate, and a line for whoever only looks at the drawing.

@@ -17,7 +17,8 @@ mirrored, right_side_up, fold (edge name or null), cloth, interfacing (layers), 
 an allowance is missing), grain ([start, end] or null), grain_kind and grain_one_way (null without a grainline),
 notches, marks, points, darts, pleats, corners, declared. Places are [x, y] in the piece's own millimetres, y up. Closed
 lines are lists of places, the first not repeated, within 0.05 mm of the curve. An edge: name, said, role (what it is,
-or null), length (stitch line), allowance (mm or null), start, end. A notch: edge, distance (along the stitch line from
+or null), length (stitch line), allowance (mm or null), extra (mm of cloth to fit with that
+it is cut wider than its allowance), start, end. A notch: edge, distance (along the stitch line from
 the edge's start), kind, name, at. A mark: name, said, kind, edge, start, end, line, at. A
 dart: name, said, edge, start and end of its mouth along the edge, legs (their two ends on the edge), point (where the
 stitching ends), apex, pressed (toward the edge's start or end). A pleat: name, said, kind, edge, start, end, lines,
@@ -146,6 +147,7 @@ def _piece(piece: Piece) -> dict[str, Any]:
                 "role": edge.role or None,
                 "length": _round(edge.path.length),
                 "allowance": None if edge.allowance is None else _round(edge.allowance),
+                "extra": _round(edge.extra),
                 "start": _place(edge.path.start),
                 "end": _place(edge.path.end),
             }

@@ -45,7 +45,9 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
             edges.append(say("picture.edge_on_fold", edge=edge_label(edge)))
         elif edge.allowance is not None:
             width = show(edge.allowance, system, "allowance")
-            edges.append(say("picture.edge_allowance", edge=edge_label(edge), allowance=width))
+            key = "picture.edge_allowance_extra" if edge.extra else "picture.edge_allowance"
+            more = {"extra": show(edge.extra, system, "allowance")} if edge.extra else {}
+            edges.append(say(key, {"edge": edge_label(edge), "allowance": width, **more}))
         else:
             edges.append(edge_label(edge))
     alt.append(say("picture.piece_edges", edges=strung(edges)))
@@ -113,9 +115,14 @@ def piece_words(
     yield from _text(piece, pattern, room)
     if has_allowances(piece):
         for edge in piece.edges:
-            label = room.inside(_width_note(piece, edge, system, letters)) if _told(piece, edge, letters) else None
+            if not _told(piece, edge, letters):
+                continue
+            note = _width_note(piece, edge, system, letters)
+            label = room.inside(note)
             if label is not None:
                 yield label
+            elif note.needed:
+                yield from room.note(note)
 
 
 def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Iterable[Item]:
@@ -126,7 +133,7 @@ def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Ite
         if edge.name == piece.fold:
             if not whole:
                 yield Stroke(edge.path.curves, "fold", name=f"{piece.name}.{edge.name}")
-        elif not whole or edge.allowance:
+        elif not whole or edge.allowance or edge.extra:
             yield Stroke(edge.path.curves, "stitch", name=f"{piece.name}.{edge.name}")
     if whole:
         for notch in notch_lines(piece):
@@ -258,20 +265,24 @@ def _bracket(piece: Piece, letters: float) -> tuple[Point, Point, Point, Point]:
 
 
 def _told(piece: Piece, edge: Edge, letters: float) -> bool:
-    return bool(edge.allowance) and edge.name != piece.fold and edge.path.length > _EDGE_TEXT * letters
+    whole = bool(edge.allowance or edge.extra)
+    return whole and edge.name != piece.fold and edge.path.length > _EDGE_TEXT * letters
 
 
 def _width_note(piece: Piece, edge: Edge, system: System, letters: float) -> Note:
-    """The allowance in figures, in the middle of its own width, or just inside the stitch line where it is narrow."""
+    """The allowance in figures, in the middle of its own width, or just inside the stitch line where it is narrow. With
+    extra cloth to fit with it is the whole width, and how much of it is extra: that must be told."""
     inward = 1.0 if piece.outline.area > 0 else -1.0
-    text = show(edge.allowance or 0.0, system, "allowance")
+    text = show((edge.allowance or 0.0) + edge.extra, system, "allowance")
+    if edge.extra:
+        text = say("picture.with_extra", width=text, extra=show(edge.extra, system, "allowance"))
     middle = edge.path.at(edge.path.length / 2)
-    return Note(text, middle, _along_edge(edge, inward, letters), (LEAST,), needed=False)
+    return Note(text, middle, _along_edge(edge, inward, letters), (LEAST,), needed=bool(edge.extra))
 
 
 def _along_edge(edge: Edge, inward: float, letters: float) -> Places:
     def places(_: float, size: float) -> Iterable[Standing]:
-        for out in ((edge.allowance or 0.0) / 2, -size * 0.6 - 1.6 * letters):
+        for out in (((edge.allowance or 0.0) + edge.extra) / 2, -size * 0.6 - 1.6 * letters):
             for share in (0.5, 0.38, 0.62, 0.25, 0.75):
                 at = edge.path.length * share
                 place = edge.path.at(at) - edge.path.normal_at(at) * (inward * out)

@@ -16,12 +16,13 @@ if TYPE_CHECKING:
 
 
 def place_said(spot: StepMeasure, pieces: Sequence[Piece]) -> str:
-    """A measure as people call it: the lesson's words for it, a body measurement's name, or the allowance of an edge
-    by what that edge is called on `pieces` (in the source by its name in code)."""
+    """A measure as people call it: the lesson's words for it, a body measurement's name, or the allowance (or
+    the extra cloth) of an edge by what that edge is called on `pieces` (in the source by its name in code)."""
     if spot.edge:
         edges = [edge for piece in pieces if piece.name == spot.piece for edge in piece.edges if edge.name == spot.edge]
         named = language() == SOURCE or not edges
-        return say("picture.allowance_of", edge=called(spot.edge) if named else edge_said(edges[0]))
+        key = "picture.extra_of" if spot.extra else "picture.allowance_of"
+        return say(key, edge=called(spot.edge) if named else edge_said(edges[0]))
     bare = spot.name.replace("_", " ")
     if spot.label in ("", bare):
         return measure_said(spot.name) if spot.name in MEASUREMENTS else spot.label or called(spot.name)

@@ -352,6 +352,13 @@ class _Desk:
                 widths.setdefault(show(edge.allowance, self.system, "allowance"), []).append(self._said(edge))
         for width, lines in widths.items():
             yield say("worksheet.allow", width=width, lines=listed(lines))
+        extra: dict[str, list[str]] = {}
+        known = {edge.name: edge.extra for edge in was.edges} if was else {}
+        for edge in piece.edges:
+            if edge.extra and known.get(edge.name) != edge.extra:
+                extra.setdefault(show(edge.extra, self.system, "allowance"), []).append(self._said(edge))
+        for width, lines in extra.items():
+            yield say("worksheet.allow_extra", width=width, lines=listed(lines))
 
 
 def _ruled(curve: GuideCurve, system: System) -> GuideCurve:

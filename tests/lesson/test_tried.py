@@ -312,3 +312,20 @@ def test_the_state_knows_both_drafts() -> None:
     (change,) = state.refits
     assert {piece.was.edge("top").path.length for piece in change.pieces} == {280}
     assert {piece.now.edge("top").path.length for piece in change.pieces} == {250}
+
+
+def test_extra_cloth_is_said_on_the_printed_piece_in_words_and_in_figures() -> None:
+    from kit.paper.export import pattern_json
+    from kit.picture.drawing import Label
+    from kit.picture.piece_sheet import piece_drawing
+    from kit.prose.worksheet import worksheet
+
+    pattern = tunic(extra=2 * cm, after=trim).work()
+    drawing = piece_drawing(pattern.piece("front"), pattern)
+    assert "3.5 cm, includes 2 cm to fit with" in [item.text for item in drawing.items if isinstance(item, Label)]
+    assert "1.5 cm allowance and 2 cm to fit with" in drawing.alt
+    (step,) = [step for step in pattern.steps if step.key == "draw_front"]
+    assert {(spot.name, spot.value) for spot in step.spots if spot.extra} == {("side_extra", 20.0)}
+    edges = {edge["name"]: edge for edge in pattern_json(pattern)["pieces"][0]["edges"]}
+    assert (edges["side"]["allowance"], edges["side"]["extra"], edges["top"]["extra"]) == (15.0, 20.0, 0.0)
+    assert "Add 2 cm more outside that, to fit with: side seam." in str(worksheet(pattern))

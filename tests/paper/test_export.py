@@ -43,6 +43,7 @@ def test_data_carries_names_lengths_and_counts(garment: Pattern) -> None:
     hem = next(edge for edge in back["edges"] if edge["name"] == "hem")
     assert hem == {
         "name": "hem", "said": "hem", "role": "hem", "length": 255.0, "allowance": 20.0,
+        "extra": 0.0,
         "start": [0.0, -150.0], "end": [255.0, -150.0],
     }  # fmt: skip
     assert back["notches"][0]["at"] == [255.0, -50.0]

@@ -83,7 +83,7 @@ def arranged(pieces: Iterable[Piece], former: Places, *, held: bool = False) -> 
 
 def _bounds(piece: Piece) -> Bounds:
     x0, y0, x1, y1 = bounds_of_paths(edge.path for edge in piece.edges)
-    room = max((edge.allowance or 0.0 for edge in piece.edges), default=0.0)
+    room = max(((edge.allowance or 0.0) + edge.extra for edge in piece.edges), default=0.0)
     return (x0 - room, y0 - room, x1 + room, y1 + room)
 
 

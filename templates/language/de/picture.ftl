@@ -185,3 +185,8 @@ picture-recut = { $piece }: alte und neue Nahtlinie
 picture-recut_alt = { $piece }, wie es zugeschnitten ist, die linke Stoffseite oben: die alte Nahtlinie dünn gestrichelt, die neue kräftig, mit den Abständen zwischen beiden; was abgeschnitten wird, ist schraffiert.
 picture-recut_left = { $size } übrig
 picture-recut_lack = { $size } zu wenig
+
+# Anprobezugabe neben der Nahtzugabe.
+picture-with_extra = { $width }, davon { $extra } Anprobezugabe
+picture-edge_allowance_extra = { $edge } mit { $allowance } Nahtzugabe und { $extra } Anprobezugabe
+picture-extra_of = Anprobezugabe: { $edge }

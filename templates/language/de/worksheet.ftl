@@ -87,3 +87,6 @@ worksheet-name-side_hem = Saum an der Seite
 worksheet-name-side_hip = Hüfte an der Seite
 worksheet-name-side_waist = Taille an der Seite
 worksheet-name-underarm_point = Achselpunkt
+
+# Anprobezugabe außerhalb der Nahtzugabe.
+worksheet-allow_extra = Außerhalb davon noch { $width } Anprobezugabe geben: { $lines }.

@@ -186,3 +186,9 @@ picture-recut = { $piece }: old and new stitch line
 picture-recut_alt = { $piece } as it was cut, its wrong side up: the old stitch line thin and dashed, the new one heavy, with the distances between them; what is trimmed off is hatched.
 picture-recut_left = { $size } left
 picture-recut_lack = { $size } lacking
+
+# Extra cloth to fit with, beside the allowance: on the printed edge ($width is the whole), in the alternative text, and
+# as the name of a measure.
+picture-with_extra = { $width }, includes { $extra } to fit with
+picture-edge_allowance_extra = { $edge } with { $allowance } allowance and { $extra } to fit with
+picture-extra_of = { $edge } extra to fit with

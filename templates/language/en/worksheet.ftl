@@ -88,3 +88,6 @@ worksheet-name-side_hem = hem at the side
 worksheet-name-side_hip = hip at the side
 worksheet-name-side_waist = waist at the side
 worksheet-name-underarm_point = underarm point
+
+# Extra cloth outside the allowance, trimmed after a fitting.
+worksheet-allow_extra = Add { $width } more outside that, to fit with: { $lines }.

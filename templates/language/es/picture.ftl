@@ -186,3 +186,8 @@ picture-recut = { $piece }: línea de costura anterior y nueva
 picture-recut_alt = { $piece } como se cortó, con el revés hacia arriba: la línea de costura anterior fina y discontinua, la nueva gruesa, con las distancias entre las dos; lo que se recorta va rayado.
 picture-recut_left = quedan { $size }
 picture-recut_lack = faltan { $size }
+
+# Tela de más para la prueba, además del margen.
+picture-with_extra = { $width }, incluye { $extra } para la prueba
+picture-edge_allowance_extra = { $edge } con { $allowance } de margen y { $extra } para la prueba
+picture-extra_of = para la prueba, { $edge }

@@ -91,3 +91,6 @@ worksheet-name-side_hem = bajo en el costado
 worksheet-name-side_hip = cadera en el costado
 worksheet-name-side_waist = cintura en el costado
 worksheet-name-underarm_point = punto de axila
+
+# Tela de más por fuera del margen, que se recorta después de la prueba.
+worksheet-allow_extra = Dé por fuera { $width } más para la prueba: { $lines }.

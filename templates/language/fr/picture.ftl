@@ -177,3 +177,8 @@ picture-recut = { $piece } : ancienne et nouvelle ligne de couture
 picture-recut_alt = { $piece } comme elle a été coupée, envers visible : l’ancienne ligne de couture en tirets fins, la nouvelle en trait fort, avec les distances entre les deux ; ce qui est recoupé est hachuré.
 picture-recut_left = reste { $size }
 picture-recut_lack = manque { $size }
+
+# Surplus d’essayage, en plus de la marge.
+picture-with_extra = { $width }, dont { $extra } pour l’essayage
+picture-edge_allowance_extra = { $edge } avec { $allowance } de marge et { $extra } pour l’essayage
+picture-extra_of = surplus d’essayage : { $edge }

@@ -89,3 +89,6 @@ worksheet-name-side_hem = bas au côté
 worksheet-name-side_hip = hanches au côté
 worksheet-name-side_waist = taille au côté
 worksheet-name-underarm_point = point de dessous de bras
+
+# Surplus à l’extérieur de la marge, recoupé après l’essayage.
+worksheet-allow_extra = Ajouter encore { $width } à l’extérieur pour l’essayage : { $lines }.
