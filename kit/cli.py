@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from kit.class_cli import add_commands
 from kit.diagnostic import Diagnostic, System, reading
+from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
 from kit.words_cli import add_words
 
@@ -64,6 +65,7 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument(
         "--out", type=Path, metavar="DIR", help="folder for the output (out/NAME, or out/NAME-CODE, when left out)"
     )
+    add_draft(build)
     build.add_argument("--timings", action="store_true", help="say how long each stage took")
     build.set_defaults(run=_build)
 
@@ -78,6 +80,7 @@ def _parser() -> argparse.ArgumentParser:
     check = commands.add_parser("check", help="print the proof's findings", description=_CODE)
     check.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(check)
+    add_draft(check, cut=False)
     check.set_defaults(run=_check)
 
     bodies = commands.add_parser(
@@ -145,6 +148,7 @@ def _pages_parser(commands: Any) -> None:
     )
     pages.add_argument("--files", default="", metavar="KINDS", help="files for other programs: svg,dxf,json")
     _choices(pages)
+    add_draft(pages)
     pages.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
     pages.set_defaults(run=_pages)
 
@@ -169,6 +173,7 @@ def _build(options: argparse.Namespace) -> int:
     from kit.language import say
 
     asked_forms(options.forms)  # refuses an unknown form before anything is said or run
+    draft = asked_draft(options)
     name = options.notebook.stem.replace("_", "-") + (f"-{options.language}" if options.language else "")
     out = options.out or Path("out") / name
     _say_code(options.notebook)
@@ -179,6 +184,7 @@ def _build(options: argparse.Namespace) -> int:
         units=options.units,
         forms=options.forms,
         language=options.language,
+        draft=draft,
         timeout=options.timeout,
         progress=lambda line: print(line, flush=True),
     )
@@ -248,6 +254,7 @@ def _pages(options: argparse.Namespace) -> int:
         read_files(options.files),
     )
     out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
+    draft = asked_draft(options)
     _say_code(options.notebook)
     ran = run_notebook(
         read_notebook(options.notebook),
@@ -256,6 +263,7 @@ def _pages(options: argparse.Namespace) -> int:
         size=options.size,
         units=options.units,
         sizes=sizes,
+        draft=draft,
         timeout=options.timeout,
     )
     patterns = ran.handover.sizes or (ran.handover.pattern,)
@@ -282,6 +290,7 @@ def _check(options: argparse.Namespace) -> int:
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.proof import failed, prove
 
+    draft = asked_draft(options)
     _say_code(options.notebook)
     try:
         ran = run_notebook(
@@ -291,6 +300,7 @@ def _check(options: argparse.Namespace) -> int:
             size=options.size,
             units=options.units,
             mend=True,
+            draft=draft,
             timeout=options.timeout,
         )
     except Refused as refused:

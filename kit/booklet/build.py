@@ -19,6 +19,7 @@ from pathlib import Path
 from time import perf_counter
 
 from kit.atomic import make_folder, write_atomically
+from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.asked_forms import ALL, EPUB, FOLDED, HTML, AskedForms, asked_forms
 from kit.booklet.buying import Shopping, shopping
 from kit.booklet.compose import compose
@@ -73,13 +74,15 @@ def build(
     units: System | None = None,
     forms: str = "",
     language: str | None = None,
+    draft: AskedDraft | None = None,
     progress: Callable[[str], None] = lambda line: None,
     timeout: int = 120,
 ) -> Built:
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
     `size` and `units` None: as saved beside the notebook. `forms` as in `wanted`; `language` None: that of the lesson's
-    own words, or English where there is no catalogue for it. Raises `KitError` for whatever stops the build;
+    own words, or English where there is no catalogue for it; `draft` its values, and whether as first cut or as
+    corrected (None: corrected). Raises `KitError` for whatever stops the build;
     nothing in `out` has changed then.
     """
     began = perf_counter()
@@ -101,6 +104,7 @@ def build(
             size=size,
             units=units,
             sizes=(DRAFTED,),
+            draft=draft,
             timeout=timeout,
             progress=lambda line: progress(f"  {line}"),
         )

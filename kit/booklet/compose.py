@@ -11,7 +11,7 @@ from kit.body.body import NOBODY
 from kit.booklet.author import cover_picture, photos_for, video_marks
 from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size, shopping
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.fitting_notes import fitting_notes
+from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
@@ -77,7 +77,7 @@ def _composed(
     pattern = given.pattern
     info = pattern.lesson
     inks = Inks.of(picture_theme(look), form)
-    setter = _setter(pattern, notebook, folder, form, inks)
+    setter = _setter(given, notebook, folder, form, inks)
     order = flow(pattern, notebook, setter)
     cards = _cards(pattern, form, inks)
     texts = _texts((order.drafting, order.sewing, order.closing), order.opening, cards)
@@ -109,7 +109,7 @@ def _composed(
         drafting=order.drafting,
         worksheet=worksheets(pattern, numbers(pattern, notebook), form, inks),
         sewing=order.sewing,
-        fittings=fitting_notes(given, form, inks),
+        fittings=fitting_notes(given, form, inks, numbers(pattern, notebook)),
         variations=info.variations,
         closing=order.closing,
         terms=tuple((term.term, term.meaning) for term in terms(texts)),
@@ -124,7 +124,9 @@ def _split(table: Table | None, form: Form) -> tuple[Table, ...]:
     return table.split(form.columns) if table else ()
 
 
-def _setter(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks) -> Setter:
+def _setter(given: Handover, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks) -> Setter:
+    pattern = given.pattern
+    links = fitting_links(given)
     known = live(pattern, numbers(pattern, notebook))
 
     def fill(text: str, values: Sequence[tuple[str, float, str]], where: str) -> Markup:
@@ -145,6 +147,7 @@ def _setter(pattern: Pattern, notebook: NotebookNode, folder: LessonFolder, form
         title,
         lambda key: photos_for(key, pattern, folder),
         lambda key: video_marks(key, pattern),
+        lambda key, number: links.get((key, number), ""),
     )
 
 

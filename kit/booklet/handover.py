@@ -13,10 +13,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
+from kit.booklet.asked_draft import AskedDraft, Draft, as_asked, in_system, set_values, stand_at
 from kit.diagnostic import message, reading
 from kit.errors import KitError, known_near
 from kit.lesson.another import find_lesson
-from kit.lesson.fitting import Fitting
+from kit.lesson.fitting import Change, Fitting
 from kit.lesson.pattern import Pattern
 from kit.proof.remedy import Remedy
 from kit.units import System
@@ -40,12 +41,15 @@ class SizeRow:
 @dataclass(frozen=True)
 class FittingResult:
     """A fitting, and the lesson drafted `before` it (its parameters at their earlier values, all else as now) and
-    `after` it. `trouble` says why it cannot be drafted any more; both patterns are None then."""
+    `after` it. `trouble` says why it cannot be drafted any more; both patterns are None then. `step` is the key of the
+    sewing step whose try-on it is, and `operation` which of its operations, where one changes just these values."""
 
     fitting: Fitting
     before: Pattern | None
     after: Pattern | None
     trouble: str = ""
+    step: str = ""
+    operation: int = 0
 
 
 @dataclass(frozen=True)
@@ -79,19 +83,49 @@ class Handover:
     advice: tuple[Advice, ...] = ()
 
 
-def work(lesson: Any, size: str | None, units: System | None, sizes: Sequence[str] = ()) -> Handover:
+def work(
+    lesson: Any,
+    size: str | None,
+    units: System | None,
+    sizes: Sequence[str] = (),
+    asked: AskedDraft | None = None,
+) -> Handover:
     """Work `lesson` for `size` and `units` (None: as its sidecar says), and for each size of its chart the
-    finished measurements. `sizes` names more sizes to work, "all" every one. Raises `KitError` for an unknown size or a
-    pattern that cannot be drafted."""
+    finished measurements. `sizes` names more sizes to work, "all" every one; `asked` the values and the draft (None:
+    the corrected one, at the values that stand). Raises `KitError` for an unknown size or a pattern that cannot be
+    drafted."""
+    asked = asked or AskedDraft()
     if size is not None or units is not None:
         chosen = {name: value for name, value in (("size", size), ("units", units)) if value is not None}
         lesson.choose(**chosen)
-    pattern: Pattern = lesson.work()
-    if pattern.lesson.units != lesson.units:
-        pattern = replace(pattern, lesson=replace(pattern.lesson, units=lesson.units))
+    set_values(lesson, asked)
+    story: Pattern = lesson.work()
+    stand_at(lesson, story, asked.draft)
+    moved = {value.name: value.value for value in story.values} != lesson.values
+    pattern = in_system(as_asked(lesson.work() if moved else story, asked.draft), lesson.units)
     notes = lesson.sitting.troubles
-    fittings = tuple(_fitted(lesson, fitting) for fitting in lesson.fittings)
-    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes)), fittings)
+    fittings = _fittings(lesson, story)
+    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
+
+
+def _fittings(lesson: Any, story: Pattern) -> tuple[FittingResult, ...]:
+    """The lesson's fittings, those recorded apart first. A try-on in the sewing that changes the same values is the
+    same fitting."""
+    found = [_fitted(lesson, fitting) for fitting in lesson.fittings]
+    titles = {record.key: record for record in story.sewing}
+    for tried in story.tries:
+        changes = tuple(Change(turn.name, turn.before, turn.after) for turn in tried.turns)
+        if not changes:
+            continue
+        same = next((i for i, one in enumerate(found) if set(one.fitting.changes) == set(changes)), None)
+        if same is not None:
+            found[same] = replace(found[same], step=tried.step, operation=tried.operation)
+            continue
+        record = titles[tried.step]
+        fitting = Fitting(record.title, "", record.operations[tried.operation].note, changes)
+        before, after = (draft and in_system(draft, lesson.units) for draft in (tried.before, tried.after))
+        found.append(FittingResult(fitting, before, after, tried.trouble, tried.step, tried.operation))
+    return tuple(found)
 
 
 def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
@@ -101,11 +135,11 @@ def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
             pattern: Pattern = lesson.work(values={**lesson.values, **values})
         except KitError as error:
             return FittingResult(fitting, None, None, str(error))
-        worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
+        worked.append(in_system(pattern, lesson.units))
     return FittingResult(fitting, worked[0], worked[1])
 
 
-def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
+def _sizes(lesson: Any, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
     names: Sequence[str] = lesson.sizes.names
     for size in sizes:
         if size not in names and size.lower() != "all" and size != DRAFTED:
@@ -125,7 +159,7 @@ def _sizes(lesson: Any, sizes: Sequence[str]) -> list[Pattern]:
                     continue  # the booklet's chart of finished measurements says so
                 raise error.at(f"Size {name}") from None
             if all(pattern.body.name != other.body.name for other in worked):  # a lesson may know one size only
-                worked.append(replace(pattern, lesson=replace(pattern.lesson, units=lesson.units)))
+                worked.append(in_system(as_asked(pattern, draft), lesson.units))
     return worked
 
 
@@ -172,6 +206,7 @@ def send(
     sizes: Sequence[str] = (),
     *,
     mend: bool = False,
+    asked: AskedDraft | None = None,
 ) -> None:
     """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`. `mend`: with advice."""
     from IPython.display import publish_display_data
@@ -180,7 +215,7 @@ def send(
     lesson = None
     try:
         lesson = find_lesson(namespace)
-        answer = work(lesson, size, units, sizes)
+        answer = work(lesson, size, units, sizes, asked)
         if mend:
             answer = replace(answer, advice=advice(lesson))
     except KitError as error:

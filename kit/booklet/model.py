@@ -134,12 +134,13 @@ class DraftStep:
 @dataclass(frozen=True)
 class Operation:
     """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
-    new page."""
+    new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter."""
 
     text: str
     pictures: tuple[Picture, ...]
     why: str = ""
     breaks: bool = False
+    fitting: str = ""
 
 
 @dataclass(frozen=True)
@@ -209,13 +210,16 @@ class SheetStep:
 
 @dataclass(frozen=True)
 class FittingNote:
-    """What a try-on changed: the sentences, and each changed piece before and after."""
+    """What a try-on changed: the sentences, and each changed piece before and after. `key` is what a reference finds it
+    by, `step` the sewing step in which it is tried on: (number, key)."""
 
     title: str
     date: str
     why: str
     lines: tuple[str, ...]
     pictures: tuple[Picture, ...]
+    key: str = ""
+    step: tuple[int, str] | None = None
 
 
 @dataclass(frozen=True)

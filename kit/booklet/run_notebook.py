@@ -29,6 +29,7 @@ from nbclient.client import NotebookClient
 from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernelError
 from nbformat import NotebookNode
 
+from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.handover import MIMETYPE, Handover, receive
 from kit.errors import KitError
 from kit.lesson.own_code import told
@@ -101,17 +102,21 @@ def run_notebook(
     units: System | None = None,
     sizes: Sequence[str] = (),
     mend: bool = False,
+    draft: AskedDraft | None = None,
     timeout: int = 120,
     progress: Progress | None = None,
 ) -> Ran:
     """Run every code cell of `book` in a fresh kernel whose working folder is `folder`, then work its lesson
     for `size` and `units` (None: as saved beside the notebook), and for each of `sizes` ("all": every one). `timeout`
-    is seconds per cell; `progress` is told of each cell in a phrase. `mend`: what mends it is found too.
+    is seconds per cell; `progress` is told of each cell in a phrase. `mend`: what mends it is found too. `draft`: its
+    values, and whether as first cut or as corrected (None: the corrected draft at the values that stand).
 
     Raises `KitError` in plain words for a cell that fails, with the cell's place and title; with `mend`, `Refused`
     (kit/booklet/handover.py) for a pattern that cannot be drafted.
     """
     asked = f"globals(), {size!r}, {units!r}, {tuple(sizes)!r}" + (", mend=True" if mend else "")
+    if draft is not None:
+        asked += f", asked=kit.booklet.handover.{draft!r}"
     source = f"import kit.booklet.handover\nkit.booklet.handover.send({asked})"
     book, (answer,) = run_and_ask(book, folder, [source], MIMETYPE, name=name, timeout=timeout, progress=progress)
     if not answer:

@@ -20,6 +20,7 @@ from kit.booklet.tables import number
 from kit.booklet.type import SERIF, lines
 from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
+from kit.lesson.tried import counting
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.sewing import Lettered, staged
@@ -27,7 +28,6 @@ from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
 from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
 from kit.prose.step_measures import place_said
-from kit.sewing.operation import Operation as SewingOperation
 
 MM = 25.4 / 72  # mm in a pt
 LEADING = 1.42
@@ -51,7 +51,8 @@ class Planned:
 
 @dataclass(frozen=True)
 class Setter:
-    """Sets the steps of one lesson in one form. `fill` puts live values and cross references into words."""
+    """Sets the steps of one lesson in one form. `fill` puts live values and cross references into words; `fitting_of`
+    says what an operation, by its step's key and its number in it, refers to in the fitting chapter ("": nothing)."""
 
     pattern: Pattern
     form: Form
@@ -61,6 +62,7 @@ class Setter:
     title: Callable[[str], str]
     photos_of: Callable[[str], tuple[Photo, ...]]
     marks_of: Callable[[str], tuple[Mark, ...]]
+    fitting_of: Callable[[str, int], str] = lambda key, number: ""
 
     # ---- heights ----------------------------------------------------------------------------------------
 
@@ -159,10 +161,7 @@ class Setter:
         minutes = sum(operation.minutes(pattern) for operation in record.operations)
         time = about_minutes(minutes) if minutes else ""
         photos, marks = self.photos_of(record.key), self.marks_of(record.key)
-        parts = [
-            self._operation(operation, f"sew{count}-{i}", record.words == "instead")
-            for i, operation in enumerate(record.operations)
-        ]
+        parts = [self._operation(record, i, f"sew{count}-{i}") for i in range(len(record.operations))]
         teacher = self.text_height(str(text.striptags()), self.form.measure - self._indent()) + 3.0 if text else 0.0
         extras = self._extras_height(photos, marks)
         units = [part.unit for part in parts] or [Unit(0.0)]
@@ -187,8 +186,10 @@ class Setter:
         letters = self.form.letters
         return lambda room: lettered((room.width / letters, room.height / letters))
 
-    def _operation(self, operation: SewingOperation, name: str, silent: bool) -> _Part:
-        pattern, form = self.pattern, self.form
+    def _operation(self, record: SewRecord, number: int, name: str) -> _Part:
+        """An operation, told and drawn on the draft that counts when it is sewn."""
+        form, silent = self.form, record.words == "instead"
+        pattern, operation = counting(self.pattern, record.key, number)
         system = pattern.lesson.units
         stages = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
         single = len(stages) == 1
@@ -204,7 +205,9 @@ class Setter:
         why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
         narrow = single and form.beside
         measure = form.measure - self._indent() - (form.picture_width + 6.0 if narrow else 0.0)
-        written = self.text_height("\n\n".join(part for part in (text, why) if part), measure)
+        fitting = self.fitting_of(record.key, number)
+        see = say("booklet.see_fitting") + say("booklet.comma_page") + "00" if fitting else ""
+        written = self.text_height("\n\n".join(part for part in (text, why, see) if part), measure)
         # One picture stands beside its text where the form is wide enough, so both share the height; several stand
         # under it in rows, two in a row where they fit, and the row may be parted from the text by a page's end.
         if narrow:
@@ -220,7 +223,7 @@ class Setter:
             pictures = [
                 sketch.again(picture, self.inks, place.share) for sketch, picture in zip(sketches, made, strict=True)
             ]
-            return Operation(text, tuple(pictures), why, place.breaks)
+            return Operation(text, tuple(pictures), why, place.breaks, fitting)
 
         return _Part(unit, finished)
 

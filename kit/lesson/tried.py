@@ -117,14 +117,14 @@ def corrected(pattern: Pattern) -> Pattern:
     operations = {
         (index, number): replace(operation, stage="corrected", refit=None)
         for index, number, operation in _try_ons(pattern)
-        if operation.asks
+        if operation.stage == "changed"
     }
     return replace(_with(pattern, operations), tries=()) if operations else pattern
 
 
-def counting(pattern: Pattern, key: str, number: int) -> tuple[Pattern, Operation | None]:
-    """The draft that counts when the operation `number` of the sewing step `key` is sewn, and that operation in it;
-    None where that draft has no such operation. A try-on that changes values stays with the pattern."""
+def counting(pattern: Pattern, key: str, number: int) -> tuple[Pattern, Operation]:
+    """The draft that counts when the operation `number` of the sewing step `key` is sewn, and that operation in it.
+    A try-on that changes values stays with the pattern."""
     record, index = next((r, i) for i, r in enumerate(pattern.sewing) if r.key == key)
     own: Operation = record.operations[number]
     keys = [each.key for each in pattern.sewing]

@@ -217,3 +217,7 @@ booklet-made_with = Aus einem einzigen Notebook konstruiert, geprüft und gesetz
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, einmal aus billigem Stoff nähen und erst dann den guten Stoff zuschneiden.
+
+# Verweise zwischen einer Anprobe im Nähen und dem Kapitel der Anproben; im Druck folgt die Seite.
+booklet-see_fitting = Was diese Anprobe geändert hat
+booklet-tried_on_in = Anprobiert in Schritt { $number }

@@ -219,3 +219,7 @@ booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 # The same for what is not worn, such as a bag.
 booklet-how_to_use_plain = Read a whole step before you draw or cut. Draft on paper first, sew it once in cheap cloth, and only then cut the good one.
+
+# References between a try-on in the sewing and the chapter of fittings; in print the page follows.
+booklet-see_fitting = What this fitting changed
+booklet-tried_on_in = Tried on in step { $number }

@@ -218,3 +218,7 @@ booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace primero en papel, cósalo una vez en tela barata y corte solo entonces la tela buena.
+
+# Remisiones entre una prueba en la costura y el capítulo de las pruebas; en papel sigue la página.
+booklet-see_fitting = Lo que cambió esta prueba
+booklet-tried_on_in = Se prueba en el paso { $number }

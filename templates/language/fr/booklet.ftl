@@ -210,3 +210,7 @@ booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul noteb
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name } : { $across }, { $above }
 booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de couper. Tracer d’abord sur papier, coudre une fois dans un tissu bon marché, et seulement ensuite couper le bon.
+
+# Renvois entre un essayage dans la couture et le chapitre des essayages ; sur papier la page suit.
+booklet-see_fitting = Ce que cet essayage a changé
+booklet-tried_on_in = Essayé à l’étape { $number }
