@@ -22,8 +22,8 @@ from kit.sewing.mark_spot import ground
 from kit.sewing.named import placed
 from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
-from kit.sewing.spans import sides_of
-from kit.sewing.state import State
+from kit.sewing.spans import run_length, sides_of, whole_length
+from kit.sewing.state import TOLERANCE, State
 from kit.sewing.trouble import refuse, trouble
 
 
@@ -227,6 +227,17 @@ class EndToEnd:
 
 
 @dataclass(frozen=True)
+class WholeEdges:
+    """The runs of a field are whole edges, no parts of them."""
+
+    of: str
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        for run in _row(getattr(operation, self.of)):
+            yield Case(whole_length(pattern, run) - run_length(pattern, run) <= TOLERANCE, run)
+
+
+@dataclass(frozen=True)
 class Rule:
     """A condition that must hold before an operation is done; with `holds=False`, that must not.
 
@@ -299,6 +310,11 @@ class Rule:
 def in_a_row(of: str) -> Rule:
     """The rule that the runs of a field lie end to end."""
     return Rule(EndToEnd(of), "not_joined_yet", tells=("place", "other"), each=True)
+
+
+def whole_edges(of: str) -> Rule:
+    """The rule that the edges of a field are sewn whole: no part of one makes sense."""
+    return Rule(WholeEdges(of), "part_of_edge", each=True)
 
 
 def apart(runs: Iterable[Run], state: State, pattern: Cut) -> tuple[Diagnostic, ...]:

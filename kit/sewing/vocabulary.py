@@ -43,7 +43,22 @@ from kit.sewing.operation import (
 )
 from kit.sewing.outcome import Closing, Effect, Fact, Uses
 from kit.sewing.reading import DEEPEST_HEM, FINISHES
-from kit.sewing.rules import Asking, Case, Closed, Excess, First, Made, Of, Raw, Rule, Seamed, Suits, broken, in_a_row
+from kit.sewing.rules import (
+    Asking,
+    Case,
+    Closed,
+    Excess,
+    First,
+    Made,
+    Of,
+    Raw,
+    Rule,
+    Seamed,
+    Suits,
+    broken,
+    in_a_row,
+    whole_edges,
+)
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.scenes import folded_over, laid, lined, opened, together, turned_up
@@ -107,6 +122,7 @@ __all__ = [
     "Suits",
     "broken",
     "in_a_row",
+    "whole_edges",
     "PieceHandle",
     "Place",
     "Run",

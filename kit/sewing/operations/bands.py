@@ -24,7 +24,7 @@ from kit.sewing.operations.places import alike_of, beside, part, raw_beside, sew
 from kit.sewing.operations.turned import SeamToTurn, right_side_out
 from kit.sewing.outcome import Effect
 from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, First, Of, Rule, in_a_row
+from kit.sewing.rules import Asking, Case, First, Of, Rule, in_a_row, whole_edges
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
@@ -110,6 +110,7 @@ class SeamBand(SeamToTurn):
 
     kind = "seam_band"
     why = ("why", "seam_to_turn.why")
+    rules = (*SeamToTurn.rules, whole_edges("a"))
 
     a: tuple[Run, ...] = meets("b", argument="outer", fills={"edge": "edge"})
     b: tuple[Run, ...] = meets("a", argument="inner")
@@ -142,7 +143,10 @@ class BandEnds(Operation):
     why = ("why",)
     gives = (Of("end_stitched", "ends"),)
     wanted = (Of("turned_out", "ends", each="piece"),)
-    rules = (Rule(Of("turned_out", "ends", each="piece"), "turned_already", holds=False, tells=("piece",), each=True),)
+    rules = (
+        whole_edges("ends"),
+        Rule(Of("turned_out", "ends", each="piece"), "turned_already", holds=False, tells=("piece",), each=True),
+    )
 
     ends: tuple[Run, ...] = runs(closes="sewn", takes="allowance", fills={"pieces": "piece", "edge": "edge"})
     allowance: float = width()
@@ -233,7 +237,7 @@ class SetBand(Operation):
     why = ("why",)
     gives = (Of("band_set", "a"),)
     wanted = (Of("band_closed", "a"),)
-    rules = (in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), *fits("band_length"))
+    rules = (whole_edges("a"), in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), *fits("band_length"))
 
     a: tuple[Run, ...] = meets(
         "b",
@@ -335,6 +339,7 @@ class CloseBand(Operation):
     why = ("why",)
     gives = (Of("band_closed", "over"),)
     rules = (
+        whole_edges("inner"),
         Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
         right_side_out("inner", "over"),
         Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),

@@ -47,7 +47,10 @@ class PocketBag(Seam):
     why = ("why",)
     gives = (Of("pocket_bag", "a", each="half"),)
     wanted = (Of("bag_closed", "a", each="half"),)
-    rules = (Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", do="bag_whole_seam_do", each=True),)
+    rules = (
+        whole_edges("a"),
+        Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", do="bag_whole_seam_do", each=True),
+    )
 
     a: tuple[Run, ...] = meets(
         "b", argument="bag", marked="b", closes="sewn", takes="allowance", role="pocket", fills={"bag": "piece"}

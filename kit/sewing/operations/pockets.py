@@ -36,6 +36,7 @@ class PocketHem(Operation):
     why = ("why",)
     also = (Also("total", lambda hem, pattern: hem.first + hem.second),)
     rules = (
+        whole_edges("mouth"),
         Rule(
             Excess(lambda hem: hem.first - hem.second, of="mouth", slack=0.5),
             "hem_turns",
@@ -89,6 +90,7 @@ class FoldPocket(Operation):
     gives = (Of("folded", "edges"),)
     wanted = (Of("pocket_edge_sewn", "edges"),)
     rules = (
+        whole_edges("edges"),
         Rule(Of("folded", "edges"), "folded_twice", holds=False, do="do_take_one_out", ends="all"),
         Rule(Raw("edges"), "folded_late", each=True),
         Rule(Asking(_as_added), "folded_otherwise", tells=("edge", "allowance", "added")),
@@ -154,6 +156,7 @@ class PatchPocket(Operation):
     why = ("why",)
     gives = (Of("pocket_on", "at"), Of("pocket_edge_sewn", "edges"))
     rules = (
+        whole_edges("edges"),
         Rule(Asking(_mouth_done), "pocket_not_hemmed", tells=("piece",), on="edges"),
         Rule(Asking(_one_each), "pockets_and_places", tells=("number", "places"), on="edges"),
         Rule(Of("folded", "edges"), "pocket_not_folded", tells=("edge", "piece")),

@@ -11,7 +11,7 @@ from kit.sewing.operation import Say, Sentence, both, operation, shown
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing, unjoined
 from kit.sewing.operations.places import Ring, facts_of, lacking
 from kit.sewing.reading import FINISHES
-from kit.sewing.rules import Asking, Case, Rule
+from kit.sewing.rules import Asking, Case, Rule, whole_edges
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import bands as section
@@ -55,6 +55,7 @@ class SetInSleeve(Seam):
     )
     why = ("why",)
     rules = (
+        whole_edges("a"),
         Rule(Ring("a"), "sleeve_no_ring"),
         Rule(Ring("b"), "armhole_no_ring"),
         Rule(

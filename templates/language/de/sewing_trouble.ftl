@@ -351,3 +351,5 @@ sewing_trouble-no_extra_to_trim_do = In einem Zeichenschritt welche geben, allow
 sewing_trouble-trimmed_to_fit_twice = die Anprobezugabe ist hier schon abgeschnitten: { $place }.
 sewing_trouble-trimmed_to_fit_late = die Anprobezugabe ist schon eingeschlossen oder umgeschlagen, keine Schere kommt mehr hin: { $place }.
 sewing_trouble-trimmed_to_fit_late_do = Sie vorher abschneiden.
+sewing_trouble-part_of_edge = { $place } ist nur ein Stück, hier wird aber die ganze Kante genäht.
+sewing_trouble-part_of_edge_do = Die ganze Kante nennen.

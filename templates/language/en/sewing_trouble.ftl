@@ -354,3 +354,5 @@ sewing_trouble-no_extra_to_trim_do = Give it some in a drafting step, allow_to_f
 sewing_trouble-trimmed_to_fit_twice = the extra cloth of the { $place } is trimmed already.
 sewing_trouble-trimmed_to_fit_late = the extra cloth of the { $place } is shut in or turned under already, where no scissors reach it.
 sewing_trouble-trimmed_to_fit_late_do = Trim it before that.
+sewing_trouble-part_of_edge = { $place } is a part, and this is sewn along the whole edge.
+sewing_trouble-part_of_edge_do = Name the whole edge.

@@ -356,3 +356,5 @@ sewing_trouble-no_extra_to_trim_do = Désela en un paso de trazado, allow_to_fit
 sewing_trouble-trimmed_to_fit_twice = la tela de más ya está recortada aquí: { $place }.
 sewing_trouble-trimmed_to_fit_late = la tela de más ya está encerrada o doblada, donde no llegan las tijeras: { $place }.
 sewing_trouble-trimmed_to_fit_late_do = Recórtela antes.
+sewing_trouble-part_of_edge = { $place } es solo un tramo, y aquí se cose el borde entero.
+sewing_trouble-part_of_edge_do = Nombre el borde entero.

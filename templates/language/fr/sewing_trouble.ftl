@@ -348,3 +348,5 @@ sewing_trouble-no_extra_to_trim_do = Lui en donner à une étape de tracé, allo
 sewing_trouble-trimmed_to_fit_twice = le surplus d’essayage est déjà recoupé ici : { $place }.
 sewing_trouble-trimmed_to_fit_late = le surplus d’essayage est déjà enfermé ou replié, hors de portée des ciseaux : { $place }.
 sewing_trouble-trimmed_to_fit_late_do = Le recouper avant.
+sewing_trouble-part_of_edge = { $place } n’est qu’une partie, alors que tout le bord se coud ici.
+sewing_trouble-part_of_edge_do = Nommer le bord entier.
