@@ -228,13 +228,14 @@ class EndToEnd:
 
 @dataclass(frozen=True)
 class WholeEdges:
-    """The runs of a field are whole edges, no parts of them."""
+    """The runs of a field are whole edges, no parts that the author named; an operation may cut them itself."""
 
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         for run in _row(getattr(operation, self.of)):
-            yield Case(whole_length(pattern, run) - run_length(pattern, run) <= TOLERANCE, run)
+            whole = run.stretch is None or whole_length(pattern, run) - run_length(pattern, run) <= TOLERANCE
+            yield Case(whole, run)
 
 
 @dataclass(frozen=True)

@@ -106,7 +106,8 @@ def without_end(pattern: Cut, run: Run, at: Run | None, size: float) -> tuple[Ru
     if touching is None:
         return (run,)
     long = pattern.piece(run.piece).edge(run.edges[0]).path.length
-    short = replace(run, start=size, end=long) if touching else replace(run, start=0.0, end=long - size)
+    low, high = (size, long) if touching else (0.0, long - size)
+    short = replace(run, start=max(low, run.start or 0.0), end=min(high, long if run.end is None else run.end))
     halves = sides_of(pattern, run)
     if at.side is None or len(halves) == 1:
         return (short,)
