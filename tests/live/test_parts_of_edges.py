@@ -108,7 +108,7 @@ def made(name: str, parted: bool) -> tuple[Pattern, list[Operation], list[str], 
 
 def test_every_operation_is_labelled_once_with_a_reason() -> None:
     words = [word for table in LABELS.values() for word in table]
-    assert sorted(words) == sorted(verbs_of("make"))
+    assert sorted(words) == sorted(verbs_of("make")), "label the new verb, with its reason, in parts_of_edges.toml"
     assert all(reason for table in LABELS.values() for reason in table.values())
 
 
