@@ -8,7 +8,7 @@ from kit.piece.piece import Piece
 from kit.sewing.cut import Cut
 from kit.sewing.fields import runs
 from kit.sewing.operation import Operation, Sentence, both, operation, shown
-from kit.sewing.rules import Asking, Case, Of, Rule
+from kit.sewing.rules import Asking, Case, Of, Rule, whole_edges
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.spans import sides_of
@@ -50,6 +50,7 @@ class TrimToFit(Operation):
     why = ("why",)
     gives = (Of("trimmed_to_fit", "along"),)
     rules = (
+        whole_edges("along"),
         Rule(Asking(_has_extra), "no_extra_to_trim", each=True, ends="run"),
         Rule(Of("trimmed_to_fit", "along"), "trimmed_to_fit_twice", holds=False, do="do_take_one_out", each=True),
         Rule(Asking(_reachable), "trimmed_to_fit_late", each=True),
