@@ -2,13 +2,14 @@
 
 Which tests run through which line is measured once for a test file (coverage.py, one context a test) and kept until
 it changes or a file of the room does. A line that runs on import alone, as that of a constant does, is tried
-with the whole folder, the test file of the module's own name first. The map credits a value that tests share (a fixture
+with the tests that run through what names it. The map credits a value that tests share (a fixture
 of the session, a cache) to the test that made it, so that a fault may count as unnoticed that another test would have
 noticed: the score is a lower bound, and `--thorough` tries such a mutant with the whole folder.
 """
 
 from __future__ import annotations
 
+import ast
 import hashlib
 import json
 import os
@@ -255,10 +256,10 @@ def tried(
     before = target.read_text("utf-8")
     after, was, becomes = changed(mutant, before)
     through = lines.get(mutant.module, {}).get(str(mutant.line))
-    if thorough or through == []:
+    if thorough:
         tests = whole_folder(mutant.module, without)
     else:
-        tests = (through or [])[:MOST_TESTS]
+        tests = (through or near_by(before, mutant.line, lines.get(mutant.module, {})))[:MOST_TESTS]
     if not tests:
         return Tried(mutant, "survived", 0.0, was, becomes, 0)
     began = time.monotonic()
@@ -271,6 +272,28 @@ def tried(
         _forget(target)
     outcome = {True: "survived", False: "caught", None: "too long"}[passed]
     return Tried(mutant, outcome, time.monotonic() - began, was, becomes, len(tests))
+
+
+def near_by(source: str, line: int, through: dict[str, list[str]]) -> list[str]:
+    """The tests for a line that runs on import alone: of a constant those through the lines that name it, of a
+    function's default those through the function. None for a line inside a function that no test runs."""
+    tree = ast.parse(source)
+    inside = [n for n in ast.walk(tree) if isinstance(n, ast.FunctionDef) and n.lineno <= line <= (n.end_lineno or 0)]
+    if any(node.body[0].lineno <= line for node in inside):
+        return []
+    lines: set[int] = set()
+    if inside:
+        lines = set(range(inside[-1].lineno, (inside[-1].end_lineno or 0) + 1))
+    else:
+        of = [n for n in ast.walk(tree) if isinstance(n, ast.stmt) and n.lineno <= line <= (n.end_lineno or 0)]
+        targets = [t for n in of for t in (n.targets if isinstance(n, ast.Assign) else [getattr(n, "target", None)])]
+        names = {t.id for t in targets if isinstance(t, ast.Name)}
+        for node in ast.walk(tree):
+            named = getattr(node, "id", "") if isinstance(node, ast.Name) else getattr(node, "attr", "")
+            if named in names and node.lineno != line:  # type: ignore[attr-defined]
+                lines.add(node.lineno)  # type: ignore[attr-defined]
+    found = [test for at in sorted(lines) for test in through.get(str(at), ())]
+    return list(dict.fromkeys(found or [test for tests in through.values() for test in tests]))
 
 
 def _forget(module: Path) -> None:
