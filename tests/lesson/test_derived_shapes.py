@@ -136,9 +136,9 @@ def test_a_facing_as_deep_as_the_piece_is_refused() -> None:
 )
 def test_a_facing_along_a_straight_edge(flip: bool, short: float, at: Any, drawn: tuple[float, float]) -> None:
     """The run keeps its length and notches; the outer edge is as long, less what it is drawn short by."""
-    source = panel(notches=(Notch("waist", 40.0),), cut=CutPlan(2, mirrored=True))
+    source = panel(notches=(Notch("waist", 40.0), Notch("waist", 0.0)), cut=CutPlan(2, mirrored=True))
     if flip:
-        source = replace(turned_round(source), notches=(Notch("waist", 260.0),))
+        source = replace(turned_round(source), notches=(Notch("waist", 260.0), Notch("waist", 300.0)))
     garment, sheet = BenchPiece(source), BenchPiece(Piece("waist_facing", "Waist facing", ()))
     sheet.face(garment.waist, depth=Length(60.0, "deep"), ends=("a", "b"), short=Length(short, "pull"), short_at=at)
     made = sheet.freeze()
@@ -148,7 +148,9 @@ def test_a_facing_along_a_straight_edge(flip: bool, short: float, at: Any, drawn
     assert [made.edge(end).drawn_in for end in ("a", "b")] == list(drawn)
     assert [made.edge(end).path.length for end in ("a", "b")] == pytest.approx([math.hypot(60, d) for d in drawn])
     assert made.edge("outer").role == "outer" and {round(p.y, 6) for p in made.edge("outer").path.points()} == {440.0}
-    assert [(n.edge, n.distance) for n in made.notches] == [("waist", 260.0 if flip else 40.0)]
+    assert [(n.edge, n.distance) for n in made.notches] == [
+        ("waist", at) for at in ((260.0, 300.0) if flip else (40.0, 0.0))
+    ]
     spots = {s.name: s for s in opened(sheet).spots}
     assert spots["deep"].start.close_to(Point(150, 500)) and spots["deep"].end.close_to(Point(150, 440))
     if short:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -12,6 +13,7 @@ import pytest
 from kit.geometry import Arc, Line, Path, Point
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Edge, Piece
 from kit.units import Length, cm, mm
 
@@ -334,3 +336,17 @@ def test_a_grainline_along_a_falling_line_still_points_up() -> None:
     grain = piece.freeze().grain
     assert grain is not None and (grain.kind, grain.one_way) == ("bias", True)
     assert (grain.end - grain.start).unit().y == pytest.approx(460 / math.hypot(10, 460))
+
+
+@pytest.mark.parametrize(
+    ("at", "end", "told"), [(6, "start", True), (30, "start", False), (30, "end", True), (6, "end", False)]
+)
+def test_a_notch_beyond_a_dart_is_not_dimensioned(at: float, end: str, told: bool) -> None:
+    """The dart takes 2 cm out of the side, 20 cm from its start: what lies beyond it is no straight way on paper."""
+    dart = Dart("dart", "side", Point(60, 250), 200.0, 220.0)
+    front, back = half(), half("back")
+    long = opened(front).piece.edge("side").path.length - 20.0
+    opened(front).piece = replace(opened(front).piece, darts=(dart,))
+    value = Length(10.0 * at if end == "start" else long - 10.0 * at, "d")
+    front.match(front.side, back.side, at=value, measured_from=end)
+    assert [spot.name for spot in opened(front).spots] == ["d"] * told
