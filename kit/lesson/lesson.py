@@ -30,6 +30,7 @@ from kit.lesson.publishing import Added, check_cover, check_references, checked,
 from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
 from kit.lesson.working import work
+from kit.sewing.handling import KINDS as HANDLING
 from kit.units import Said, Size, System, length, system_said
 
 F = TypeVar("F", bound=Callable[..., Any])
@@ -37,12 +38,13 @@ WORDS: tuple[str, ...] = get_args(Words)
 
 
 class Lesson:
-    """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or
-    "inch" ("in") first in every text; `sizes`, the chart readers choose from; `nap` says
-    whether the cloth has one ("none", "one_way", or a "print" to match); `whys` prints
-    why each sewing operation is done as it is; `language` is that of the lesson's own words (BCP 47); `shrinkage`, 0 to
-    0.3, is how much the cloth loses in length; `cover` is a picture in the lesson's folder, told in `cover_alt`;
-    `variations` are (title, words). The rest is printed in the booklet.
+    """A lesson: `title`; `start`, a block or traced top (called with a body, gives pieces); `units` "cm" or "inch"
+    ("in") first in every text; `sizes`, the chart readers choose from; `nap` says whether the cloth has one ("none",
+    "one_way", or a "print" to match); `whys` prints why each sewing operation is done as it is; `handling` names what
+    is told of handling the cloth: "stretch" (edges that lie across the grain), "curve" (a curve sewn to a straighter
+    edge), "cloth" (needle and stitch for its weight); `language` is that of the lesson's own words (BCP 47);
+    `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `cover` is a picture in the lesson's folder, told in
+    `cover_alt`; `variations` are (title, words). The rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -72,6 +74,7 @@ class Lesson:
         cautions: Sequence[str] = (),
         nap: str = "none",
         whys: bool = False,
+        handling: Sequence[str] = HANDLING,
         language: str = "en",
         fibre: str = "",
         weight: str = "",
@@ -103,6 +106,7 @@ class Lesson:
                 start_notes=tuple(getattr(start, "notes", ())),
                 nap=cast("Nap", nap),
                 whys=bool(whys),
+                handling=handling,  # type: ignore[arg-type]
                 language=language,
                 fibre=fibre,
                 weight=weight,

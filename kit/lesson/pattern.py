@@ -3,7 +3,9 @@ and handed to any view (pictures, booklet, pattern pages, proof)."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any, Literal
 
 from kit.body.body import Body
@@ -11,6 +13,8 @@ from kit.diagnostic import Message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
+from kit.sewing.handling import handling
+from kit.sewing.operation import Operation, Sentence
 from kit.sewing.refit import Turn
 from kit.units import System
 
@@ -44,7 +48,8 @@ class LessonInfo:
     cloth whose pile or print must run the same way in every piece, print for a pattern to be matched as well.
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
     washing it, `shrinkage` (0..1) is how much it loses in length. `cover` is a picture in the lesson's folder, told in
-    `cover_alt`. `variations` are (title, words)."""
+    `cover_alt`. `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
+    `kit.sewing.handling.KINDS`."""
 
     title: str
     slug: str
@@ -61,6 +66,7 @@ class LessonInfo:
     start_notes: tuple[str | Message, ...] = ()
     nap: Nap = "none"
     whys: bool = False
+    handling: tuple[str, ...] = ("stretch", "curve", "cloth")
     language: str = "en"
     fibre: str = ""
     weight: str = ""
@@ -191,6 +197,20 @@ class Pattern:
 
     def strip(self, name: str) -> Strip:
         return named(self.strips, name, "strip")
+
+    @cached_property
+    def _handling(self) -> Mapping[tuple[str, int], list[Sentence]]:
+        return handling(self.sewing, self, self.lesson.handling)
+
+    def hints(self, operation: Operation) -> list[Sentence]:
+        """How the cloth is handled in this operation of its sewing, where the draft itself tells."""
+        if not self.lesson.handling:
+            return []
+        for record in self.sewing:
+            for number, each in enumerate(record.operations):
+                if each is operation:
+                    return self._handling.get((record.key, number), [])
+        return []
 
     def value(self, name: str) -> float:
         """A parameter's value (mm for lengths)."""

@@ -17,6 +17,7 @@ from kit.errors import KitError, near
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Photo, SewRecord, StepRecord, Video
 from kit.lesson.steps import Entry
 from kit.placeholder import references
+from kit.sewing.handling import KINDS
 from kit.units import length, system_said
 
 MOST_SHRINKAGE = 0.3
@@ -25,7 +26,7 @@ _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
 )
-_LISTS = ("credits", "notions", "cautions")
+_LISTS = ("credits", "notions", "cautions", "handling")
 # RFC 5646, section 2.1: language, script, region, variants, extensions, private use.
 _TAG = re.compile(
     r"[a-z]{2,3}(-[a-z]{3}){0,3}(-[a-z]{4})?(-([a-z]{2}|\d{3}))?(-([a-z0-9]{5,8}|\d[a-z0-9]{3}))*"
@@ -76,6 +77,9 @@ def checked(info: LessonInfo) -> LessonInfo:
                 f"{name} is {given!r}, not a list of texts.", where=where, do=f'Write {name}=["...", "..."].'
             )
         lists[name] = tuple(given)
+    for name in lists["handling"]:
+        if name not in KINDS:
+            raise KitError(f"'{name}' is nothing that is told of handling cloth.", where=where, do=near(name, KINDS))
     if not is_language(info.language):
         raise KitError(
             f"{info.language!r} is not the code of a language.",

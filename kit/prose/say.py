@@ -8,6 +8,7 @@ from typing import Any
 
 from kit.diagnostic import NamedLandmark
 from kit.errors import KitError
+from kit.lesson.pattern import Pattern
 from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
 from kit.sewing.cut import Cut
@@ -24,7 +25,7 @@ _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finis
 def sentences(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
     """What to do, sentence by sentence, lengths in both systems with `system` first. The parts of one
     operation are rounded so that they add up to their rounded total."""
-    found = operation.sentences(pattern)
+    found = (*operation.sentences(pattern), *(pattern.hints(operation) if isinstance(pattern, Pattern) else ()))
     shown_parts = _parts(found, system)
     return [
         say(

@@ -221,3 +221,6 @@ booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder gesch
 # Verweise zwischen einer Anprobe im Nähen und dem Kapitel der Anproben; im Druck folgt die Seite.
 booklet-see_fitting = Was diese Anprobe geändert hat
 booklet-tried_on_in = Anprobiert in Schritt { $number }
+booklet-needle = Nadel und Stich
+booklet-needle_for = Nadelstärke { $needle }, Stichlänge { $stitch } mm. Beides auf zwei Lagen eines Stoffrests erproben.
+booklet-fine_seams = So feiner Stoff verträgt schmale Nähte, 3 bis 4 mm neben Kante oder Bruch.

@@ -223,3 +223,7 @@ booklet-how_to_use_plain = Read a whole step before you draw or cut. Draft on pa
 # References between a try-on in the sewing and the chapter of fittings; in print the page follows.
 booklet-see_fitting = What this fitting changed
 booklet-tried_on_in = Tried on in step { $number }
+booklet-needle = Needle and stitch
+# $needle: sizes such as 80/12; $stitch: a length in mm.
+booklet-needle_for = A needle { $needle }, stitches { $stitch } mm long. Try both on two layers of a scrap.
+booklet-fine_seams = Cloth as fine as this takes narrow rows, 3 to 4 mm from the edge or the fold.

@@ -222,3 +222,6 @@ booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace p
 # Remisiones entre una prueba en la costura y el capítulo de las pruebas; en papel sigue la página.
 booklet-see_fitting = Lo que cambió esta prueba
 booklet-tried_on_in = Se prueba en el paso { $number }
+booklet-needle = Aguja y puntada
+booklet-needle_for = Aguja { $needle }, puntada de { $stitch } mm. Prueba las dos en dos capas de un retal.
+booklet-fine_seams = Una tela tan fina pide costuras estrechas, a 3 o 4 mm del borde o del doblez.

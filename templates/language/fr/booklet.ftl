@@ -214,3 +214,6 @@ booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de coupe
 # Renvois entre un essayage dans la couture et le chapitre des essayages ; sur papier la page suit.
 booklet-see_fitting = Ce que cet essayage a changé
 booklet-tried_on_in = Essayé à l’étape { $number }
+booklet-needle = Aiguille et point
+booklet-needle_for = Aiguille { $needle }, point de { $stitch } mm. Essayez les deux sur deux épaisseurs d'une chute.
+booklet-fine_seams = Un tissu aussi fin demande des coutures étroites, à 3 ou 4 mm du bord ou du pli.
