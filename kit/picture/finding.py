@@ -20,7 +20,7 @@ from kit.picture.walk import outline_of, walk_drawing
 from kit.piece.folded import CornerAt, Folded
 from kit.proof.corners import Kink, kinks
 from kit.proof.finding import Finding
-from kit.sewing.operations.seams import Seam
+from kit.sewing.operations.joined import Seam
 from kit.sewing.order import operations
 from kit.sewing.seam_walk import Walk, walk
 from kit.units import System

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from kit.geometry import Curve, Line, Motion, Path, Point, Vector
+from kit.geometry import Curve, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves, polyline, whole_outline, widths_of
 from kit.piece.piece import Piece, Side
@@ -82,6 +82,8 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
             placed.append(new)
     for p in placed:
         _outline(p)
+        for run, depth in p.layer.back:
+            _turn_back(p, run, depth, pattern)
     return placed
 
 
@@ -193,6 +195,32 @@ def _outline(p: Placed) -> None:
         flap = (*outer.curves, Line(outer.end, back.start), *back.curves, Line(back.end, outer.start))
         halves = [p.motion, fold_mirror(p.piece).then(p.motion)] if p.piece.fold else [p.motion]
         p.flaps.extend(moved_curves(flap, motion) for motion in halves)
+
+
+def _turn_back(p: Placed, run: Run, depth: float, pattern: Pattern) -> None:
+    """The allowance along a part of an edge is clipped at both ends and folded to the wrong side: the outline loses it,
+    and from the wrong side it is seen lying `depth` mm inside the stitch line."""
+    from shapely.geometry import Polygon
+
+    path, inward = path_of(pattern, run), p.inward(path_of(pattern, run))
+    motion = half_motion(p, run.side)
+    left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
+    width = max(widths_of(p.piece)[name] for name in run.edges) + 1.0
+
+    def band(distance: float) -> tuple[Curve, ...]:
+        """What lies between the stitch line and its parallel that far inside (below zero: outside)."""
+        other = parallel(path, distance if left else -distance).reversed()
+        ring = (*path.curves, Line(path.end, other.start), *other.curves, Line(other.end, path.start))
+        return moved_curves(ring, motion)
+
+    def cloth(ring: tuple[Curve, ...]) -> Polygon:
+        return Polygon([(q.x, q.y) for curve in ring for q in list(curve.points(0.2))[:-1]]).buffer(0)
+
+    rest = cloth(p.outline).difference(cloth(band(-width)))
+    if isinstance(rest, Polygon):
+        p.outline = polyline([Point(x, y) for x, y in rest.exterior.coords])
+    if p.layer.up == "wrong":
+        p.flaps.append(band(depth))
 
 
 def folded_over(outline: tuple[Curve, ...], fold: Path) -> tuple[tuple[Curve, ...], list[tuple[Curve, ...]]]:

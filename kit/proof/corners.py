@@ -18,7 +18,7 @@ from kit.piece.folded import CornerAt, Folded, corner_at
 from kit.piece.piece import Piece
 from kit.sewing.named import edge_of
 from kit.sewing.operations.facings import AttachFacing
-from kit.sewing.operations.seams import Seam
+from kit.sewing.operations.joined import Seam
 from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import Walk, as_sewn, drawn, walk_folded

@@ -8,11 +8,11 @@ from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import Folded
 from kit.sewing.named import edge_of, placed
 from kit.sewing.operation import Operation
-from kit.sewing.operations.seams import PlainSeam, Seam
+from kit.sewing.operations.joined import Seam
 from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn, walk_folded
-from kit.sewing.spans import Span
+from kit.sewing.spans import Span, spans
 
 TOLERANCE = 0.5  # mm along the stitch line
 
@@ -69,10 +69,9 @@ def _unmatched(
 
 
 def _opens(operation: Operation, pattern: Pattern) -> tuple[Span, ...]:
-    """The stretches an operation leaves open."""
-    if isinstance(operation, PlainSeam) and operation.opening is not None:
-        return tuple(closing.span for closing in operation.closes(pattern) if closing.how == "hemmed")
-    return operation.opens(pattern)
+    """The stretches an operation leaves open, for good or for turning."""
+    raw = (span for run in operation.gaps(pattern) for span in spans(pattern, run))
+    return (*operation.opens(pattern), *raw)
 
 
 def openings(pattern: Pattern) -> list[Diagnostic]:

@@ -7,7 +7,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.sewing.named import row
 from kit.sewing.operations.facings import AttachFacing
-from kit.sewing.operations.seams import Seam, length_gap
+from kit.sewing.operations.joined import Seam, length_gap
 from kit.sewing.order import operations
 from kit.sewing.run import Run
 

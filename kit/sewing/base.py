@@ -151,6 +151,10 @@ class Operation:
         """Stretches of edge it leaves as an opening of the finished garment: a vent, a pocket's mouth, a zip."""
         return ()
 
+    def gaps(self, pattern: Cut) -> tuple[Run, ...]:
+        """Stretches it leaves raw for turning, until they are sewn by hand."""
+        return ()
+
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         """What its pieces are because it sews them so: (piece, role, the piece it lies on or "")."""
         under = next((value.piece for _, _, value in self._held() if isinstance(value, Place)), "")

@@ -20,8 +20,9 @@ from kit.piece.piece import Edge, Piece
 from kit.sewing.operation import Operation
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.hems import Hem
+from kit.sewing.operations.joined import Seam
 from kit.sewing.operations.pressing import Press
-from kit.sewing.operations.seams import FrenchSeam, Seam
+from kit.sewing.operations.seams import FrenchSeam
 from kit.sewing.order import Order, operations
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, spans

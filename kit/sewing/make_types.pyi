@@ -296,7 +296,8 @@ class MakeVerbs:
         trim: Size | None = None,
         outside: bool = True,
         ease: Size = 0,
-        rows: Literal["first", "second"] | None = None,
+        opening: Opening | None = None,
+        rows: Literal["first", "opening", "second"] | None = None,
     ) -> Operation:
         """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
         wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
@@ -354,7 +355,8 @@ class MakeVerbs:
         press: str = "one side",
         ease: Size = 0,
         trim: Size | None = None,
-        rows: Literal["first", "second"] | None = None,
+        opening: Opening | None = None,
+        rows: Literal["first", "opening", "second"] | None = None,
     ) -> Operation:
         """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
         wide the first allowances are left in between.
@@ -422,7 +424,8 @@ class MakeVerbs:
         turned: bool = True,
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         ease: Size = 0,
-        rows: Literal["fold", "stitch"] | None = None,
+        opening: Opening | None = None,
+        rows: Literal["fold", "opening", "stitch"] | None = None,
     ) -> Operation:
         """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
         fray. `finish` is that of the raw edges inside.
@@ -451,7 +454,8 @@ class MakeVerbs:
         turn: Size = ...,
         press: str = "one side",
         ease: Size = 0,
-        rows: Literal["first", "second"] | None = None,
+        opening: Opening | None = None,
+        rows: Literal["first", "opening", "second"] | None = None,
     ) -> Operation:
         """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
         `rows`: no further than that stage; `make.finish` goes on.
@@ -499,11 +503,12 @@ class MakeVerbs:
         allowance: Size,
         press: str = "open",
         finish: Literal["bound", "zigzag", "overlock", "pinked", "none"] = "zigzag",
-        opening: Opening | None = None,
+        gap: Opening | None = None,
         ease: Size = 0,
         together: bool = False,
         binding: StripHandle | None = None,
         ends: Literal["raw edge", "stitch line"] = "raw edge",
+        opening: Opening | None = None,
     ) -> Operation:
         """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
         overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both

@@ -133,6 +133,9 @@ class Portion(Operation):
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
         return self.of.opens(pattern) if self.begins else ()
 
+    def gaps(self, pattern: Cut) -> tuple[Run, ...]:
+        return self.of.gaps(pattern) if self.begins else ()
+
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         return self.of.roles() if self.begins else ()
 

@@ -39,7 +39,8 @@ class Layer:
     `stuff` is facing, interfacing, main or strip. With `on`, this layer is laid so that its `run` lies on
     the run `on` of an earlier layer: `together` turns it over onto that layer, `open` lays it beside the
     seam (opened out), `flat` lays it exactly where its draft coordinates put it. `turn` folds an edge over:
-    (edge name, depth in mm) turned to the viewer; `fold` is a straight line across the piece (draft coordinates) along
+    (edge name, depth in mm) turned to the viewer; `back` turns the allowance of a part of an edge to the wrong side:
+    (run, depth in mm); `fold` is a straight line across the piece (draft coordinates) along
     which the part to the right of it, as the line runs, is folded over to the viewer."""
 
     run: Run
@@ -48,6 +49,7 @@ class Layer:
     on: Run | None = None
     how: Literal["together", "open", "flat"] = "flat"
     turn: tuple[tuple[str, float], ...] = ()
+    back: tuple[tuple[Run, float], ...] = ()
     fold: Path | None = None
 
 

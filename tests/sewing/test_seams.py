@@ -288,7 +288,7 @@ BY_HAND = {
     "pressed to one side": (shapes.pressed_one_side(), 2, 0),
     "bound, open": (shapes.bound_open(), 2, 2),
     "mock French": (shapes.mock_french(), 2, 2),
-    "felled, first row": (shapes.felled_first(), 2, 0),
+    "opening": (shapes.opening(), 2, 2),
     "flat-felled": (shapes.felled(), 2, 2),
     "lapped": (shapes.lapped(), 2, 1),
     "lapped, raw": (shapes.lapped_raw(), 2, 0),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from kit.diagnostic import measured
@@ -11,7 +12,9 @@ from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, fixed, flag, meets, read_by, width, word
 from kit.sewing.fields import width as _width
 from kit.sewing.operation import Say, both, operation, shown
-from kit.sewing.operations.joined import Seam, eased, matched, pinned, pressed, pressing
+from kit.sewing.operations.joined import eased, matched, pinned, pressed, pressing
+from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
+from kit.sewing.outcome import Closing
 from kit.sewing.reading import FINISHES, read_word
 from kit.sewing.rules import Excess, Of, Rule, Suits
 from kit.sewing.run import PieceHandle, Run
@@ -26,7 +29,7 @@ _LEAST = {"least": measured(LEAST_TURN, "allowance")}
 
 
 @operation
-class MockFrenchSeam(Seam):
+class MockFrenchSeam(OpenSeam):
     """A plain seam whose raw edges are turned in towards each other by `turn` and stitched together.
 
     Example::
@@ -41,13 +44,15 @@ class MockFrenchSeam(Seam):
     cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     stages = (
-        Stage("first", (pinned("right"), "sew"), closes={"a": "", "b": ""}, joins=True),
-        Stage("second", ("turn", "stitch", pressed)),
+        Stage("first", (pinned("right"), "sew", left_open), closes={"a": "sewn", "b": "sewn"}, joins=True),
+        OPENED,
+        Stage("second", ("turn", "stitch", AGAIN, pressed)),
     )
     lastly = (both("a", "b"),)
     why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
+        *WITHIN,
         Rule(
             Suits(
                 lambda seam: seam.turn >= LEAST_TURN and seam.left >= seam.turn + 1.0,
@@ -76,6 +81,10 @@ class MockFrenchSeam(Seam):
             )
 
     @property
+    def depth(self) -> float:
+        return self.allowance
+
+    @property
     def left(self) -> float:
         """mm of allowance that are not turned in."""
         return self.allowance - self.turn
@@ -83,15 +92,13 @@ class MockFrenchSeam(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         layers = (Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together"))
-        return (
-            Scene(layers, (Row(a),), focus=a, section=section.superimposed(), pins=(a,), stage="first"),
-            Scene(
-                layers,
-                (Row(a, ink="old"), Row(a, inset=-(self.allowance - self.turn - 1.5))),
-                focus=a,
-                section=shapes.mock_french(),
-            ),
-        )
+        row = Row(a, gap=self.opening)
+        sewn = replace(row, ink="old")
+        before = Scene(layers, (row,), focus=a, section=section.superimposed(), pins=(a,), stage="first")
+        turned = tuple(replace(layer, back=self.back(pattern, layer.run)) for layer in layers)
+        folds = replace(row, inset=-(self.left - 1.5))
+        after = Scene(turned, (sewn, folds), focus=a, section=shapes.mock_french())
+        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
 
 
 def _on_top(given: Any, asked: Asked, name: str) -> str:
@@ -103,7 +110,7 @@ def _on_top(given: Any, asked: Asked, name: str) -> str:
 
 
 @operation
-class FlatFelledSeam(Seam):
+class FlatFelledSeam(OpenSeam):
     """Two rows. `lap` is the piece that laps over the other (the first, where nothing is said). The fell is `width`
     wide (5/8 of the allowance), the other allowance is trimmed to `trim` (half of the fell). `outside`: sewn wrong
     sides together, so that the fell shows on the right side.
@@ -122,16 +129,18 @@ class FlatFelledSeam(Seam):
     stages = (
         Stage(
             "first",
-            (lambda seam, pattern: pinned("wrong" if seam.outside else "right")(seam, pattern), "sew"),
-            closes={"a": "", "b": ""},
+            (lambda seam, pattern: pinned("wrong" if seam.outside else "right")(seam, pattern), "sew", left_open),
+            closes={"a": "sewn", "b": "sewn"},
             joins=True,
         ),
-        Stage("second", ("trim{same}", "fold{same}", "lay{same}", "stitch"), work=2.0),
+        OPENED,
+        Stage("second", ("trim{same}", UNTRIMMED, "fold{same}", "lay{same}", "stitch", AGAIN), work=2.0),
     )
     lastly = (both("a", "b"),)
     why = ("why", "why_trim")
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
+        *WITHIN,
         Rule(
             Excess(lambda seam: seam.trim - seam.most, of="b", slack=0.01),
             "felled_trim",
@@ -166,10 +175,16 @@ class FlatFelledSeam(Seam):
         """The piece that laps over is the first."""
         read = dict(asked.read)
         if read["lap"] and read["lap"] not in [run.piece for run in read["a"]]:
+            if read["opening"]:  # measured along the lapping edge
+                read["opening"] = gap_along(asked.reader.cut, read["a"][0], read["b"][0], read["opening"])
             read["a"], read["b"] = read["b"], read["a"]
         wide = read["width"] or read["allowance"] * 0.625
         read |= {"width": wide, "trim": read["trim"] or wide / 2}
         return cls(**read | {"lap": read["a"][0].piece, "press": read["b"][0].piece})
+
+    @property
+    def depth(self) -> float:
+        return self.allowance
 
     @property
     def same(self) -> str:
@@ -194,27 +209,29 @@ class FlatFelledSeam(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         below, above = ("wrong", "right") if self.outside else ("right", "wrong")
-        return (
-            Scene(
-                (Layer(b, up=below), Layer(a, up=above, on=b, how="together")),  # type: ignore[arg-type]
-                (Row(a),),
-                focus=a,
-                section=shapes.felled_first(),
-                pins=(a,),
-                stage="first",
-            ),
-            Scene(
-                (Layer(b, up=above), Layer(a, up=above, on=b, how="open")),  # type: ignore[arg-type]
-                (Row(a, ink="old"), Row(b, inset=self.width - FELL_EDGE)),
-                focus=a,
-                arrows=((b, "in"),),
-                section=shapes.felled(),
-            ),
+        row = Row(a, gap=self.opening)
+        sewn = replace(row, ink="old")
+        before = Scene(
+            (Layer(b, up=below), Layer(a, up=above, on=b, how="together")),  # type: ignore[arg-type]
+            (row,),
+            focus=a,
+            section=section.superimposed(),
+            pins=(a,),
+            stage="first",
         )
+        stop = None if self.opening is None else gap_along(pattern, a, b, self.opening)
+        after = Scene(
+            (Layer(b, up=above), Layer(a, up=above, on=b, how="open")),  # type: ignore[arg-type]
+            (sewn, Row(b, inset=self.width - FELL_EDGE, gap=stop)),
+            focus=a,
+            arrows=((b, "in"),),
+            section=shapes.felled(),
+        )
+        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
 
 
 @operation
-class LappedSeam(Seam):
+class LappedSeam(OpenSeam):
     """`over` is turned under and laid on `under`, stitched near its fold. `turned=False` for cloth that does not
     fray. `finish` is that of the raw edges inside.
 
@@ -230,6 +247,7 @@ class LappedSeam(Seam):
     tools = ("machine", "pins", "iron")
     stages = (
         Stage("fold", ("turn",), when=lambda seam: seam.turned),
+        replace(OPENED, says=(left_open, *OPENED.says), when=lambda seam: seam.turned and seam.is_open),
         Stage(
             "stitch",
             (
@@ -238,6 +256,8 @@ class LappedSeam(Seam):
                 matched,
                 Say("stitch", lambda seam: seam.turned),
                 Say("stitch_raw", lambda seam: not seam.turned),
+                lambda seam, pattern: () if seam.turned else left_open(seam, pattern),
+                Say(AGAIN.key, lambda seam: seam.turned and seam.is_open),
                 Say("finish", lambda seam: seam.turned and seam.finish != "none"),
             ),
             joins=True,
@@ -247,6 +267,7 @@ class LappedSeam(Seam):
     lastly = (both("a", "b"),)
     why = ("why",)
     rules = (
+        *WITHIN,
         Rule(
             Suits(
                 lambda seam: seam.edgestitch < seam.allowance,
@@ -267,14 +288,29 @@ class LappedSeam(Seam):
     press: str = read_by(lambda given, asked, name: asked.read["a"][0].piece, "", way="none", held="")
     ease: float = eased()
 
+    @property
+    def depth(self) -> float:
+        return self.allowance
+
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        """Cloth that does not fray needs nothing at the opening where its edges stay raw."""
+        found = super().closes(pattern)
+        return (
+            found
+            if self.turned
+            else tuple(replace(each, how="finished") if each.how == "hemmed" else each for each in found)
+        )
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         lap = Layer(a, up="right", on=b, how="open")
         shape = shapes.lapped() if self.turned else shapes.lapped_raw()
         turn = tuple((edge, self.allowance) for edge in a.edges)
-        rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch),)
+        rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch, gap=self.opening),)
         if not self.turned:
-            rows = (Row(a, inset=self.edgestitch - self.allowance), Row(a, inset=self.allowance - self.edgestitch))
+            raw = self.allowance - self.edgestitch
+            rows = (Row(a, inset=-raw, gap=self.opening), Row(a, inset=raw, gap=self.opening))
         first = Scene((Layer(a, up="wrong", turn=turn),), focus=a, arrows=((a, "in"),), stage="fold")
         last = Scene((Layer(b, up="right"), lap), rows, focus=a, section=shape)
-        return (first, last) if self.turned else (last,)
+        opened = (self.opening_scene(pattern, b),) if self.is_open else ()
+        return (first, *opened, last) if self.turned else (last,)

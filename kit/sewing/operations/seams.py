@@ -3,25 +3,36 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from dataclasses import replace
 
 from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
 from kit.sewing import section
 from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, flag, opening, read_by, strip, width, word
-from kit.sewing.operation import Say, Sentence, both, closings, operation, shown, taken
-from kit.sewing.operations.joined import Seam, eased, pinned, pressed, pressing
+from kit.sewing.fields import Asked, flag, opening, strip, width, word
+from kit.sewing.operation import Say, Sentence, both, operation, shown, taken
+from kit.sewing.operations.joined import eased, pinned, pressed, pressing
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.joined import unjoined as unjoined
+from kit.sewing.operations.openings import (
+    AGAIN,
+    GAP_WIDE,
+    OPENED,
+    UNTRIMMED,
+    WITHIN,
+    OpenSeam,
+    clipped,
+    left_open,
+    left_raw,
+)
+from kit.sewing.operations.places import minus, on_both
 from kit.sewing.outcome import Closing, Effect, Uses
-from kit.sewing.reading import FINISHES, mark_label
-from kit.sewing.rules import Asking, Case, Excess, Of, Rule
+from kit.sewing.reading import FINISHES
+from kit.sewing.rules import Excess, Of, Rule
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
-from kit.sewing.spans import run_length, runs_opposed, sides_of, spans
+from kit.sewing.spans import run_length, sides_of, spans
 from kit.sewing.stage import Stage
 from kit.sewing.state import State
 from kit.sewing.trouble import trouble
@@ -29,18 +40,8 @@ from kit.sewing.trouble import trouble
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
 
 
-def _beyond(seam: PlainSeam, state: State, pattern: Cut) -> Iterable[Case]:
-    """The opening ends on the seam."""
-    if seam.opening is None:
-        return ()
-    run, end = seam.a[0], seam.opening[1]
-    size = run_length(pattern, run)
-    values = {"end": measured(end), "size": measured(size)}
-    return (Case(end <= size + 0.5, run, run.edges[-1], end - size, values),)
-
-
 @operation
-class PlainSeam(Seam):
+class PlainSeam(OpenSeam):
     """One row, right sides together. `opening` is a mark on the seam, or (start, end) along `a`. `finish`: zigzag,
     overlock, pinked, bound (with the strip `binding`, or bought binding) or none, of each allowance or of both
     `together`. `press`: open, one side, a piece's name, or "later" with `make.press` to follow. `ends`: "raw edge", or
@@ -57,9 +58,15 @@ class PlainSeam(Seam):
     tools = ("machine", "pins", "iron")
     says = (
         pinned("right"),
-        lambda seam, pattern: (seam.row(pattern), *seam.finished()),
+        Say("plain_seam.sew", lambda seam: seam.ends == "raw edge"),
+        Say("plain_seam.sew_line_to_line", lambda seam: seam.ends == "stitch line"),
+        left_open,
+        left_raw,
+        lambda seam, pattern: seam.finished(),
         pressed,
-        Say("opening_edges", lambda seam: seam.opening is not None),
+        lambda seam, pattern: () if seam.press in ("open", "later") else clipped(seam, pattern),
+        Say("plain_seam.opening_edges", lambda seam: seam.is_open),
+        Say("plain_seam.gap_edges", lambda seam: seam.gap is not None),
         both("a", "b"),
     )
     why = (
@@ -68,13 +75,12 @@ class PlainSeam(Seam):
         Say("why_open", lambda seam: seam.press == "open"),
         Say("why_one_side", lambda seam: seam.press not in ("later", "open")),
     )
-    rules = (Rule(Asking(_beyond), "opening_outside_seam", tells=("end", "place", "size")),)
+    rules = (*WITHIN, GAP_WIDE)
 
     allowance: float = width()
     press: str = pressing("later", default="open")
     finish: str = word(("bound", *FINISHES), default="zigzag")
-    opening: tuple[float, float] | None = opening("a", "b")  # mm along a: unsewn, its edges turned in and stitched
-    mark: str = read_by(lambda given, asked, name: mark_label(asked.given["opening"]), "", way="none", held="")
+    gap: tuple[float, float] | None = opening("a", "b")  # mm along a: unsewn and raw until it is slip-stitched
     ease: float = eased()
     together: bool = flag(default=False)
     binding: str = strip(default=None)
@@ -92,7 +98,10 @@ class PlainSeam(Seam):
         if read["binding"] and read["finish"] != "bound":
             says = f"a binding is named, but the finish is '{read['finish']}'."
             raise KitError(says, where=where, do='Write finish="bound".')
-        if read["ends"] == "stitch line" and read["opening"] is not None:
+        if read["opening"] is not None and read["gap"] is not None:
+            says = "an opening that stays and a gap for turning are both named."
+            raise KitError(says, where=where, do="Leave one of them out, or sew the seam in two parts.")
+        if read["ends"] == "stitch line" and (read["opening"] is not None or read["gap"] is not None):
             says = "a row that stops at the stitch lines has no opening as well."
             raise KitError(says, where=where, do="Leave one of them out.")
 
@@ -126,44 +135,18 @@ class PlainSeam(Seam):
             return found
         return replace(found, made=(self.binding,), attached=self._strips(pattern))
 
-    def _openings(self, pattern: Cut) -> tuple[tuple[Run, float, float], ...]:
-        """(run, start, end) of the opening on each of the two runs."""
-        if self.opening is None:
-            return ()
-        (a,), (b,) = self.a, self.b
-        start, end = self.opening
-        far = run_length(pattern, b)
-        if runs_opposed(pattern, a, b):
-            return ((a, start, end), (b, far - end, far - start))
-        return ((a, start, end), (b, start, end))
+    @property
+    def depth(self) -> float:
+        return self.allowance
+
+    def gaps(self, pattern: Cut) -> tuple[Run, ...]:
+        return () if self.gap is None else on_both(pattern, self.a[0], self.b[0], self.gap)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        if self.opening is None:
-            return closings(pattern, self.runs(), "sewn")
-        found: list[Closing] = []
-        for run, start, end in self._openings(pattern):
-            if start > 0:
-                found += [Closing(span, "sewn") for span in spans(pattern, run, 0.0, start)]
-            found += [Closing(span, "hemmed") for span in spans(pattern, run, start, end)]
-            if end < run_length(pattern, run):
-                found += [Closing(span, "sewn") for span in spans(pattern, run, end)]
-        return tuple(found)
-
-    def row(self, pattern: Cut) -> Sentence:
-        """The row itself, whole or with its opening."""
-        sew = {"allowance": (self.allowance, "allowance")}
-        if self.opening is None:
-            return Sentence("plain_seam.sew_line_to_line" if self.ends == "stitch line" else "plain_seam.sew", sew)
-        start, end = self.opening
-        if self.mark:
-            key = "sew_to_marks"
-        elif start < 0.5:
-            key = "sew_open_start"
-        else:
-            key = "sew_open_end" if end > run_length(pattern, self.a[0]) - 0.5 else "sew_with_opening"
-        lengths = {"from": start, "to": end, "size": end - start}
-        values = {name: (mm, "length") for name, mm in lengths.items()}
-        return Sentence(f"plain_seam.{key}", {**sew, **values, "edge": (self.a, "edge"), "mark": (self.mark, "text")})
+        raw = [span for run in self.gaps(pattern) for span in spans(pattern, run)]
+        found = super().closes(pattern)
+        left = [(each.how, span) for each in found for span in minus((each.span,), raw)]
+        return tuple(Closing(span, how) for how, span in left)
 
     def finished(self) -> tuple[Sentence, ...]:
         """What keeps the raw edges from fraying."""
@@ -185,7 +168,7 @@ class PlainSeam(Seam):
         lower = Layer(b, up="right")
         together = Scene(
             layers=(lower, Layer(a, up="wrong", on=b, how="together")),
-            rows=(Row(a, gap=self.opening),),
+            rows=(Row(a, gap=self.opening or self.gap),),
             focus=a,
             section=section.superimposed(),
         )
@@ -194,11 +177,10 @@ class PlainSeam(Seam):
         )
         if self.press == "later":
             arrows = ()
-        rows: tuple[Row, ...] = (Row(a, ink="old", gap=self.opening),)
+        rows: tuple[Row, ...] = (Row(a, ink="old", gap=self.opening or self.gap),)
         if self.opening is not None:
             inside = self.allowance / 2
-            turned = tuple(_part(pattern, run, start, end) for run, start, end in self._openings(pattern))
-            rows += tuple(Row(shown(pattern, run), inset=inside) for run in turned)
+            rows += tuple(Row(shown(pattern, run), inset=inside) for run in self.openings(pattern))
         opened = Scene(
             layers=(Layer(b, up="wrong"), Layer(a, up="wrong", on=b, how="open")),
             rows=rows,
@@ -239,14 +221,8 @@ class BoundSeam(PlainSeam):
         return {"bias_binding": (self.bound_length(pattern), "length")}
 
 
-def _part(pattern: Cut, run: Run, start: float, end: float) -> Run:
-    """A part of a run as a run."""
-    low = run.start or 0.0
-    return Run(run.piece, run.edges, run.side, low + start, min(low + end, low + run_length(pattern, run)))
-
-
 @operation
-class FrenchSeam(Seam):
+class FrenchSeam(OpenSeam):
     """Two rows: `first` from the edge wrong sides together, `second` from the crease right sides together. `trim`: how
     wide the first allowances are left in between.
 
@@ -262,8 +238,9 @@ class FrenchSeam(Seam):
     cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     stages = (
-        Stage("first", (pinned("wrong"), "first", "{trimmed}"), closes={"a": "", "b": ""}, joins=True),
-        Stage("second", ("turn", "second", "takes", pressed)),
+        Stage("first", (pinned("wrong"), "first", left_open), closes={"a": "sewn", "b": "sewn"}, joins=True),
+        OPENED,
+        Stage("second", ("{trimmed}", UNTRIMMED, "turn", "second", AGAIN, "takes", pressed)),
     )
     lastly = (both("a", "b"),)
     why = ("why", "why_wrong_sides")
@@ -275,6 +252,7 @@ class FrenchSeam(Seam):
             tells=("trim", "second"),
             when=lambda seam: seam.trim is not None,
         ),
+        *WITHIN,
         Rule(
             Excess(lambda seam: NARROWEST - seam.second, of="a", values={"least": measured(NARROWEST, "allowance")}),
             "french_seam_rows",
@@ -302,30 +280,40 @@ class FrenchSeam(Seam):
         return taken(self.runs(), self.first + self.second)
 
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"total": (self.first + self.second, "allowance")}
+        return super().values(pattern) | {"total": (self.depth, "allowance")}
+
+    @property
+    def depth(self) -> float:
+        return self.first + self.second
 
     @property
     def trimmed(self) -> str:
         """The key of how the first allowances are trimmed."""
         if self.trim is not None:
             return "trim_to"
-        return "trim_narrow" if self.first > self.second - 1.0 else "trim"
+        if self.first > self.second + 0.5:
+            return "trim_narrow"
+        return "trim_sliver" if self.first > self.second - 1.0 else "trim"
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        return (
-            Scene(
-                layers=(Layer(b, up="wrong"), Layer(a, up="right", on=b, how="together")),
-                rows=(Row(a, inset=-self.second),),
-                focus=a,
-                section=section.french_first(),
-                stage="first",
-            ),
-            Scene(
-                layers=(Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together")),
-                rows=(Row(a, inset=-self.second, ink="old"), Row(a)),
-                focus=a,
-                section=section.french_second(),
-                stage="second",
-            ),
+        outer = Row(a, inset=-self.second, gap=self.opening)
+        before = Scene(
+            layers=(Layer(b, up="wrong"), Layer(a, up="right", on=b, how="together")),
+            rows=(outer,),
+            focus=a,
+            section=section.french_first(),
+            stage="first",
         )
+        sewn = replace(outer, ink="old")
+        after = Scene(
+            layers=(
+                Layer(b, up="right", back=self.back(pattern, b)),
+                Layer(a, up="wrong", on=b, how="together", back=self.back(pattern, a)),
+            ),
+            rows=(sewn, Row(a, gap=self.opening)),
+            focus=a,
+            section=section.french_second(),
+            stage="second",
+        )
+        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)

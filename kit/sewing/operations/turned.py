@@ -10,6 +10,7 @@ from kit.sewing import section
 from kit.sewing.fields import opening, part
 from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
+from kit.sewing.operations.openings import GAP_WIDE
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
@@ -19,14 +20,6 @@ from kit.sewing.vocabulary import *
 def right_side_out(*of: str) -> Rule:
     """The rule that the pieces of some fields have been turned right side out."""
     return Rule(InsideOut(of), "inside_out", holds=False, tells=("piece",), each=True)
-
-
-def _wide_enough(seam: SeamToTurn, state: State, pattern: Cut) -> Iterator[Case]:
-    """A piece can be turned through the gap."""
-    if seam.gap is not None:
-        wide = seam.gap[1] - seam.gap[0]
-        values = {"size": measured(wide), "least": measured(NARROWEST_GAP)}
-        yield Case(wide >= NARROWEST_GAP, seam.a[0], amount=NARROWEST_GAP - wide, values=values)
 
 
 @operation
@@ -55,7 +48,7 @@ class SeamToTurn(Seam):
     )
     why: ClassVar[Keys] = ("seam_to_turn.why",)
     wanted = (Of("turned_out", "pieces", each="piece"),)
-    rules: ClassVar[Rules] = (Rule(Asking(_wide_enough), "gap_narrow", tells=("size",), do_tells=("least",)),)
+    rules: ClassVar[Rules] = (GAP_WIDE,)
 
     a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance", fills={"edge": "edge"})
     allowance: float = width()

@@ -32,17 +32,6 @@ def mock_french() -> Section:
     return Section((lower, upper), ((7.0, -0.8, 5.0), (1.5, -0.8, 5.0)))
 
 
-def felled_first() -> Section:
-    """The first row of a felled seam, the under allowance trimmed."""
-    return Section(
-        (
-            Ply("main", ((-9.0, 0.0), (6.0, 0.0)), _END, "lapping"),
-            Ply("main", ((-9.0, 1.4), (2.5, 1.4)), _END, "under"),
-        ),
-        ((0.0, -0.8, 2.2),),
-    )
-
-
 def felled() -> Section:
     """A felled seam opened out: the wide allowance is folded around the trimmed one and stitched down."""
     under = Ply("main", ((10.0, 0.0), (0.0, 0.0), (0.0, 2.8), (3.2, 2.8)), _END, "under")
@@ -62,3 +51,12 @@ def lapped_raw() -> Section:
     under = Ply("main", ((10.0, 0.0), (-4.0, 0.0)), _END, "under")
     lapping = Ply("main", ((-10.0, 1.4), (4.0, 1.4)), _END, "lapping")
     return Section((under, lapping), ((2.6, -0.8, 2.2), (-2.6, -0.8, 2.2)))
+
+
+def opening() -> Section:
+    """At an opening: each allowance lies back on its own side, its raw edge turned under and stitched down."""
+    plies = []
+    for name, way in (("left", -1.0), ("right", 1.0)):
+        path = ((10.0, 2.8), (0.5, 2.8), (0.5, 0.0), (5.0, 0.0), (5.0, 1.4), (2.0, 1.4))
+        plies.append(Ply("main", tuple((way * x, y) for x, y in path), _END, name))
+    return Section(tuple(plies), ((-3.8, -0.8, 3.6), (3.8, -0.8, 3.6)))

@@ -106,7 +106,7 @@ proof-notch_do = Beide Passzeichen in denselben Abstand auf der Naht setzen.
 proof-opening_moved = { $mark } ist von { $start } bis { $end } markiert ({ $edge }), beim Nähen bleibt aber { $left } bis { $right } offen.
 proof-opening_moved_do = Auf beiden Seiten der Naht an derselben Stelle markieren.
 proof-opening_sewn_shut = { $mark } ist markiert, aber keine Naht lässt die Öffnung frei.
-proof-opening_sewn_shut_do = Die Markierung in der Naht nennen: opening=....
+proof-opening_sewn_shut_do = Die Markierung in der Naht nennen, die darüber läuft: opening=..., oder gap=..., wenn sie nur zum Wenden dient.
 proof-no_sewing = Die Lektion hat keine Nähschritte; Nähte und offene Kanten sind darum nicht geprüft.
 proof-no_sewing_do = Die Nähschritte ergänzen.
 

@@ -1,10 +1,6 @@
 # Sätze von kit/sewing/operations/seams.py.
 
 plain_seam-sew = Im Abstand von { $allowance } zur Kante steppen.
-plain_seam-sew_with_opening = Im Abstand von { $allowance } zur Kante steppen, aber { $size } offen lassen, von { $from } bis { $to } ab dem Anfang der Kante ({ $edge }). An beiden Enden der Öffnung verriegeln.
-plain_seam-sew_to_marks = Im Abstand von { $allowance } zur Kante steppen, aber zwischen den Markierungen offen lassen ({ $mark }): { $size }, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
-plain_seam-sew_open_start = Im Abstand von { $allowance } zur Kante steppen, aber die ersten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung endet.
-plain_seam-sew_open_end = Im Abstand von { $allowance } zur Kante steppen, aber die letzten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung beginnt.
 plain_seam-sew_line_to_line = Im Abstand von { $allowance } zur Kante steppen, aber nicht an der offenen Kante beginnen und enden, sondern wo sich die Nahtlinien der Nachbarkanten kreuzen. Dort verriegeln.
 plain_seam-finish = Die offenen Kanten der Nahtzugaben mit { $finish } versäubern.
 plain_seam-finish_together = Beide Nahtzugaben zusammen mit { $finish } versäubern.
@@ -17,10 +13,12 @@ plain_seam-why_one_side = Zu einer Seite gebügelt ist eine Naht haltbarer, und 
 plain_seam-why_later = Gebügelt wird später, denn die nächste Naht ist leichter zu erreichen, solange die Zugaben noch hochstehen.
 plain_seam-why_line_to_line = Bleiben die Enden der Zugaben frei, lassen sie sich in beide Richtungen legen, wenn die nächste Naht an einer Ecke auf diese trifft.
 plain_seam-opening_edges = Auch entlang der Öffnung die Zugaben zurückbügeln, ihre offenen Kanten einschlagen und feststeppen.
+plain_seam-gap_edges = Auch entlang der Wendeöffnung die Zugaben zurückbügeln; sie bleiben offen, bis die Wendeöffnung von Hand geschlossen wird.
 
 french_seam-first = Im Abstand von { $first } zur offenen Kante steppen.
 french_seam-trim = Ausgefranste Fäden abschneiden.
 french_seam-trim_narrow = Beide Nahtzugaben auf etwas weniger als { $second } zurückschneiden, damit später keine offene Kante hervorschaut.
+french_seam-trim_sliver = Von beiden Nahtzugaben einen schmalen Streifen abschneiden, sodass sie schmaler sind als die zweite Naht und später keine offene Kante hervorschaut.
 french_seam-trim_to = Beide Nahtzugaben auf { $trim } zurückschneiden.
 french_seam-turn = Die Teile rechts auf rechts wenden und an der Naht einen scharfen Falz bügeln.
 french_seam-second = Im Abstand von { $second } zum Falz steppen: die offenen Kanten sind eingeschlossen.

@@ -175,6 +175,8 @@ sewing_trouble-french_seam_rows = Die zweite Naht liegt { $second } neben dem Fa
 sewing_trouble-french_seam_rows_do = Die zweite Naht mindestens { $least } breit nähen.
 sewing_trouble-opening_outside_seam = Die Öffnung endet bei { $end }, aber { $place } ist nur { $size } lang.
 sewing_trouble-opening_outside_seam_do = Die Öffnung weiter nach oben setzen oder verkleinern.
+sewing_trouble-opening_narrow = Eine Nahtzugabe von { $depth } ist zu schmal, um entlang der Öffnung eingeschlagen zu werden.
+sewing_trouble-opening_narrow_do = Der Naht mindestens { $least } Zugabe geben.
 sewing_trouble-cap_not_eased = Die Armkugel ist { $ease } länger als das Armloch, und noch hält kein Einhaltefaden sie ein.
 sewing_trouble-cap_not_eased_do = Zuerst einen an der Armkugel nähen: make.ease_stitch(sleeve.cap, fit=...).
 sewing_trouble-place_outside_run = Die Stelle liegt bei { $at }, aber { $place } ist nur { $size } lang.

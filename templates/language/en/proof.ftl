@@ -107,7 +107,7 @@ proof-notch_do = Put both notches at the same distance along the seam.
 proof-opening_moved = the { $mark } is marked from { $start } to { $end } along the { $edge }, but sewing leaves { $left } to { $right } open.
 proof-opening_moved_do = Mark both sides of the seam at the same place.
 proof-opening_sewn_shut = the { $mark } is marked on it, but no seam leaves it open.
-proof-opening_sewn_shut_do = Name the mark in the seam: opening=....
+proof-opening_sewn_shut_do = Name the mark in the seam that runs over it: opening=..., or gap=... where it is only for turning.
 proof-no_sewing = the lesson has no sewing steps, so seams and raw edges are not proved.
 proof-no_sewing_do = Add the sewing steps.
 

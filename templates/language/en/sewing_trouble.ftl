@@ -176,6 +176,8 @@ sewing_trouble-french_seam_rows = the second row is { $second } from the crease,
 sewing_trouble-french_seam_rows_do = Make the second row at least { $least }.
 sewing_trouble-opening_outside_seam = the opening ends { $end } along { $place }, which is only { $size } long.
 sewing_trouble-opening_outside_seam_do = Move the opening up, or make it smaller.
+sewing_trouble-opening_narrow = an allowance of { $depth } is too narrow to be turned under along the opening.
+sewing_trouble-opening_narrow_do = Give the seam an allowance of at least { $least }.
 sewing_trouble-cap_not_eased = the cap is { $ease } longer than the armhole, and no ease stitching draws it in yet.
 sewing_trouble-cap_not_eased_do = Run it along the cap first: make.ease_stitch(sleeve.cap, fit=...).
 sewing_trouble-place_outside_run = it is placed { $at } along the { $place }, which is only { $size } long.

@@ -110,7 +110,7 @@ proof-notch_do = Ponga los dos piquetes a la misma distancia a lo largo de la co
 proof-opening_moved = la abertura «{ $mark }» está marcada de { $start } a { $end } a lo largo de «{ $edge }», pero al coser queda abierto de { $left } a { $right }.
 proof-opening_moved_do = Marque los dos lados de la costura en el mismo lugar.
 proof-opening_sewn_shut = lleva marcada la abertura «{ $mark }», pero ninguna costura la deja abierta.
-proof-opening_sewn_shut_do = Nombre la marca en la costura: opening=....
+proof-opening_sewn_shut_do = Nombre la marca en la costura que pasa por ella: opening=..., o gap=... si solo sirve para volver la labor.
 proof-no_sewing = la lección no tiene pasos de costura, así que no se comprueban costuras ni cantos sin rematar.
 proof-no_sewing_do = Añada los pasos de costura.
 

@@ -1,10 +1,6 @@
 # Frases para la costura simple, la costura francesa y el planchado.
 
 plain_seam-sew = Cosa a { $allowance } del borde.
-plain_seam-sew_with_opening = Cosa a { $allowance } del borde, pero deje { $size } sin coser en { $edge }, de { $from } a { $to } desde su comienzo. Asegure con puntadas atrás a los dos lados de la abertura.
-plain_seam-sew_to_marks = Cosa a { $allowance } del borde, pero deje sin coser el tramo entre las marcas ({ $mark }): { $size }, de { $from } a { $to } desde el comienzo de la costura. Asegure con puntadas atrás a los dos lados de la abertura.
-plain_seam-sew_open_start = Cosa a { $allowance } del borde, pero deje sin coser { $size } al comienzo de { $edge }. Asegure con puntadas atrás donde termina la abertura.
-plain_seam-sew_open_end = Cosa a { $allowance } del borde, pero deje sin coser { $size } al final de { $edge }. Asegure con puntadas atrás donde empieza la abertura.
 plain_seam-sew_line_to_line = Cosa a { $allowance } del borde, pero empiece y termine donde se cruzan las líneas de costura de los bordes vecinos, no en el canto. Asegure ahí con puntadas atrás.
 plain_seam-finish = Remate los cantos de los márgenes con { $finish }.
 plain_seam-finish_together = Remate juntos los dos márgenes con { $finish }.
@@ -17,10 +13,12 @@ plain_seam-why_one_side = Planchada hacia un lado, la costura es más resistente
 plain_seam-why_later = La plancha viene después, porque a la costura siguiente se llega mejor mientras los márgenes siguen levantados.
 plain_seam-why_line_to_line = Si no se cosen, los extremos de los márgenes pueden ir hacia un lado o hacia otro cuando la costura siguiente llegue a esta en la esquina.
 plain_seam-opening_edges = A lo largo de la abertura planche también los márgenes hacia atrás, doble sus cantos hacia dentro y cósalos.
+plain_seam-gap_edges = A lo largo del hueco planche también los márgenes hacia atrás; quedan sin rematar hasta que el hueco se cierra a mano.
 
 french_seam-first = Cosa a { $first } del canto.
 french_seam-trim = Recorte los hilos que se hayan deshilachado.
 french_seam-trim_narrow = Recorte los dos márgenes a algo menos de { $second }, para que después no asome ningún canto.
+french_seam-trim_sliver = Recorte una tirita de los dos márgenes, para que sean más estrechos que la segunda costura y después no asome ningún canto.
 french_seam-trim_to = Recorte los dos márgenes a { $trim }.
 french_seam-turn = Vuelva las piezas derecho con derecho y marque bien la raya por la costura.
 french_seam-second = Cosa a { $second } de la raya: los cantos quedan encerrados.

@@ -177,6 +177,8 @@ sewing_trouble-french_seam_rows = la segunda costura va a { $second } de la raya
 sewing_trouble-french_seam_rows_do = Haga la segunda costura al menos de { $least }.
 sewing_trouble-opening_outside_seam = la abertura termina a { $end } en el borde «{ $place }», que solo mide { $size }.
 sewing_trouble-opening_outside_seam_do = Suba la abertura, o hágala más pequeña.
+sewing_trouble-opening_narrow = un margen de { $depth } es demasiado estrecho para meterlo hacia dentro a lo largo de la abertura.
+sewing_trouble-opening_narrow_do = Dé a la costura un margen de al menos { $least }.
 sewing_trouble-cap_not_eased = la copa mide { $ease } más que la sisa, y todavía no la recoge ninguna costura de embebido.
 sewing_trouble-cap_not_eased_do = Hágala primero a lo largo de la copa: make.ease_stitch(sleeve.cap, fit=...).
 sewing_trouble-place_outside_run = se coloca a { $at } en el borde «{ $place }», que solo mide { $size }.

@@ -105,7 +105,7 @@ proof-notch_do = Mettre les deux crans à la même distance le long de la coutur
 proof-opening_moved = le repère « { $mark } » va de { $start } à { $end } le long du bord « { $edge } », mais la couture laisse ouvert de { $left } à { $right }.
 proof-opening_moved_do = Marquer les deux côtés de la couture au même endroit.
 proof-opening_sewn_shut = le repère « { $mark } » y est tracé, mais aucune couture ne le laisse ouvert.
-proof-opening_sewn_shut_do = Nommer le repère dans la couture : opening=....
+proof-opening_sewn_shut_do = Nommer le repère dans la couture qui passe dessus : opening=..., ou gap=... s’il ne sert qu’à retourner l’ouvrage.
 proof-no_sewing = la leçon n’a pas d’étapes de couture : coutures et bords bruts ne sont pas vérifiés.
 proof-no_sewing_do = Ajouter les étapes de couture.
 

@@ -173,6 +173,8 @@ sewing_trouble-french_seam_rows = la seconde piqûre est à { $second } de la pl
 sewing_trouble-french_seam_rows_do = Faire la seconde piqûre à { $least } au moins.
 sewing_trouble-opening_outside_seam = l’ouverture finit à { $end } le long de « { $place } », dont la longueur n’est que de { $size }.
 sewing_trouble-opening_outside_seam_do = Remonter l’ouverture, ou la faire plus petite.
+sewing_trouble-opening_narrow = une marge de { $depth } est trop étroite pour être rentrée le long de l’ouverture.
+sewing_trouble-opening_narrow_do = Donner à la couture une marge d’au moins { $least }.
 sewing_trouble-cap_not_eased = la tête de manche est plus longue de { $ease } que l’emmanchure, et aucun fil d’embu ne la resserre encore.
 sewing_trouble-cap_not_eased_do = Le passer d’abord le long de la tête : make.ease_stitch(sleeve.cap, fit=...).
 sewing_trouble-place_outside_run = la position est à { $at } le long de « { $place } », dont la longueur n’est que de { $size }.
