@@ -35,7 +35,7 @@ from kit.picture.walk import walk_drawing
 from kit.piece.piece import CutPlan, Grain, Mark, Piece
 from kit.proof import prove
 from kit.sewing.make import Make
-from kit.sewing.operations.seams import Seam
+from kit.sewing.operations.joined import Seam
 from kit.sewing.run import PieceHandle
 from kit.sewing.seam_walk import walk
 from kit.units import cm, set_fractions
