@@ -26,6 +26,7 @@ import kit.lesson.place_verbs
 import kit.lesson.pleat_verbs
 import kit.lesson.role_verbs
 import kit.lesson.shape_verbs
+import kit.lesson.slit_verbs
 import kit.lesson.true_verbs  # noqa: F401 (importing a family registers its verbs)
 from kit.errors import KitError, near, nearest
 from kit.geometry import Path, Point

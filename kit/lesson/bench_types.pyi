@@ -568,6 +568,14 @@ class BenchVerbs:
 
             front.shorten_dart("bust_dart", 2 * cm)"""
 
+    def slit(self, name: str, edge: str | PaperLine, *, at: At, size: Size, said: str = "") -> None:
+        """A slit that is cut into the piece square to an edge, `at` this far along it and `size` long, such as that of a
+        sleeve. It is cut when its placket is sewn: `make.bound_placket(...)`.
+
+        Example::
+
+            front.slit("neck_slit", "shoulder", at=6 * cm, size=9 * cm)"""
+
     def split_dart(self, name: str, *, apart: Size, share: float = 0.5, new_name: str = "", true: bool = True) -> None:
         """Take a share of a dart out as a second one on the same edge, `apart` beyond it.
 

@@ -1,9 +1,9 @@
 """How marks, pleats and tucks are drawn: on the printed piece, and in the pictures of drafting steps.
 
-A drill mark is a small circle with a cross, a buttonhole a slit with a bar at each end, a placement the outline of
-what is laid there, an opening two ticks across its edge; hooks, bars, eyes, snaps and eyelets are drawn as what they
-are. A pleat shows its two lines, its fold, and arrows across it
-in the direction it is laid; a tuck shows its two rows of stitching in place of the lines.
+A drill mark is a small circle with a cross, a buttonhole a slit with a bar at each end, as is a slit for a placket, a
+placement the outline of what is laid there, an opening two ticks across its edge; hooks, bars, eyes, snaps and eyelets
+are drawn as what they are. A pleat shows its two lines, its fold, and arrows across it in the direction it is laid; a
+tuck shows its two rows of stitching in place of the lines.
 """
 
 from __future__ import annotations
@@ -47,10 +47,10 @@ def signs(mark: Mark, at: Point | None, name: str, letters: float, role: StrokeR
     elif (dart := double_dart(mark)) is not None:
         items += _double_dart(dart, name, letters, role)
     elif mark.path is not None:
-        kinds: dict[str, StrokeRole] = {"buttonhole": "symbol", "placement": "placement"}
+        kinds: dict[str, StrokeRole] = {"buttonhole": "symbol", "slit": "symbol", "placement": "placement"}
         drawn = role or kinds.get(mark.kind, "mark")
         items.append(Stroke(mark.path.curves, drawn, name=name))
-        if mark.kind == "buttonhole":
+        if mark.kind in ("buttonhole", "slit"):
             for end, way in ((mark.path.start, mark.path.start_tangent), (mark.path.end, mark.path.end_tangent)):
                 half = way.left() * (BAR * letters)
                 items.append(Stroke((Line(end - half, end + half),), drawn, name=f"{name}.bar"))

@@ -55,6 +55,8 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         return _button(line.start, thing.width / 2, name)
     if thing.kind == "buttonhole":
         return _buttonhole(line, thing.width, name)
+    if thing.kind == "cut":
+        return [Stroke(line.curves, "cut", name=name)]
     if thing.kind == "cord":
         return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
     if thing.kind == "zip_tape":

@@ -33,6 +33,7 @@ MarkKind = Literal[
     "socket",
     "eyelet",
     "dart",
+    "slit",
 ]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
@@ -87,11 +88,12 @@ class Notch:
 @dataclass(frozen=True)
 class Mark:
     """What is drawn inside a piece or across an edge: a line (waistline), a point (tie place), an opening left in an
-    edge from `start` to `end`, a drill mark (a point pricked through), a buttonhole (`path` is its slit), a placement
-    (`path` is where another piece, such as a pocket, is laid), or what fastens the garment: a hook, the bar or eye it
-    goes into (`path` from foot to bend, or along the bar), a snap's ball half or its socket, an eyelet (a point), or a
-    dart with two points (`path` runs round it, see `kit.piece.double_dart`). A point or drill mark may have its place
-    on `edge` at `start`."""
+    edge from `start` to `end`, a drill mark (a point pricked through), a buttonhole (`path` is its slit), a
+    placement (`path` is where another piece, such as a pocket, is laid), or what fastens the garment: a hook, the
+    bar or eye it goes into (`path` from foot to bend, or along the bar), a snap's ball half or its socket, an
+    eyelet (a point), a dart with two points (`path` runs round it, see `kit.piece.double_dart`), or a slit that is
+    cut open for a placket (`path` from its edge to its end, see `kit.piece.slit`). A point or drill mark may have
+    its place on `edge` at `start`."""
 
     name: str
     kind: MarkKind

@@ -25,6 +25,8 @@ from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.pleats import pleats
 from kit.proof.raw_inside import raw_inside
 from kit.proof.seams import seam_lengths
+from kit.proof.slits import drawn as slits
+from kit.proof.slits import left_raw
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
 from kit.sewing.order import sew
@@ -68,6 +70,7 @@ _DRAFT: Mapping[str, Check] = {
     "start": lambda case: start(case.pattern),
     "darts": lambda case: darts(case.sound),
     "double_darts": lambda case: double_darts(case.sound),
+    "slits": lambda case: slits(case.sound),
     "pleats": lambda case: pleats(case.sound),
 }
 _SEWN: Mapping[str, Check] = {
@@ -78,6 +81,7 @@ _SEWN: Mapping[str, Check] = {
     "allowances": lambda case: allowances(case.pattern),
     "used": lambda case: used(case.pattern, case.sewn[0]),
     "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]) + never_sewn(case.pattern, case.sewn[0]),
+    "slits_raw": lambda case: left_raw(case.pattern, case.sewn[0]),
     "raw_inside": lambda case: raw_inside(case.pattern, case.sewn[0]),
     "extra_cloth": lambda case: extra_cloth(case.whole, case.sewn[0]),
     "fold_true": lambda case: fold_true(case.pattern, case.sound),

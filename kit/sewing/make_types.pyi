@@ -123,6 +123,13 @@ class MakeVerbs:
 
             make.blind_hem(skirt_front.hem, depth=3 * cm)"""
 
+    def bound_placket(self, strip: StripHandle, *, slit: Place, allowance: Size = ...) -> Operation:
+        """Cut a slit open and bind both its sides with one straight strip, as for a cuff. Each half takes a strip.
+
+        Example::
+
+            make.bound_placket(placket, slit=sleeve.cuff_slit)"""
+
     def buttonholes(self, *places: Place, length: Size) -> Operation:
         """Work buttonholes at marks of that kind.
 

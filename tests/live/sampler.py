@@ -79,6 +79,7 @@ SLEEVE = replace(
         PAIR,
     ),
     notches=(Notch("front_cap", 100), Notch("back_cap", 100, "double")),
+    marks=(Mark("cuff_slit", "slit", path=Path.line(Point(-50, -300), Point(-50, -220)), said="sleeve slit"),),
 )
 CUFF = rectangle("cuff", 210, 100, {"lower": 10, "end": 10, "inner": 10, "start": 10}, replace(PAIR, interfacing=2))
 BAND = rectangle(
@@ -181,6 +182,7 @@ STRIPS = (
     Strip("tie", "Tie", 620, 56, 1, finished_length=600, finished_width=22, fold="in_two"),
     Strip("handle", "Handle", 600, 100, 1, finished_length=600, finished_width=25, fold="in_four"),
     Strip("loop", "Belt loop", 80, 40, 2, finished_length=60, finished_width=10, fold="in_four"),
+    Strip("placket", "Placket strip", 190, 30, 2),
     Strip("binding", "Binding", 900, 40, 1, finished_length=880, finished_width=10, grain="bias"),
     Strip("facing_strip", "Facing strip", 900, 22, 2, finished_length=880, finished_width=10, grain="bias"),
 )

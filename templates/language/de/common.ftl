@@ -63,6 +63,7 @@ word-thing-eye = Öse für einen Haken
 word-thing-snap = Kugelteil eines Druckknopfs
 word-thing-socket = Federteil eines Druckknopfs
 word-thing-eyelet = Öse
+word-thing-cut = Schnittlinie
 word-thing-elastic = Gummiband
 word-thing-cord = Kordel
 word-thing-binding = Einfassstreifen

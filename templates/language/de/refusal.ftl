@@ -309,6 +309,8 @@ refusal-zip_narrow = Eine Nahtzugabe von { $width } ist zu schmal, um einen Rei�
 refusal-zip_narrow_do = Der Öffnung mindestens { $least } geben.
 refusal-zip_row = { $at } vom Bruch gesteppt würde die Naht die Nahtzugabe von { $width } dahinter verfehlen.
 refusal-zip_row_do = Näher am Bruch steppen oder der Öffnung eine breitere Nahtzugabe geben.
+refusal-slit_long = { $slit } geht { $length } in das Teil hinein, von hier: { $edge }. Hinter dem Ende bleibt kein Stoff.
+refusal-slit_long_do = Kürzer machen: mindestens { $least } des Teils müssen dahinter liegen.
 refusal-fly_same_piece = Der Schlitzbeleg oder der Untertritt ist kein eigenes Schnittteil.
 refusal-fly_same_piece_do = Die lange Kante eines dafür zugeschnittenen Teils nennen, etwa facing=fly_facing.edge.
 refusal-double_dart_order = Die breiteste Stelle liegt nicht zwischen den beiden Spitzen.

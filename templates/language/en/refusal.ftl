@@ -309,6 +309,8 @@ refusal-zip_narrow = an allowance of { $width } is too narrow to sew a zip to.
 refusal-zip_narrow_do = Give the opening at least { $least }.
 refusal-zip_row = stitched { $at } from the fold, the row would miss the allowance of { $width } behind it.
 refusal-zip_row_do = Stitch nearer to the fold, or give the opening a wider allowance.
+refusal-slit_long = the { $slit }, { $length } long from the { $edge }, leaves no cloth beyond its end.
+refusal-slit_long_do = Make it shorter: at least { $least } of the piece must lie beyond it.
 refusal-fly_same_piece = the fly facing or its shield is no piece of its own.
 refusal-fly_same_piece_do = Name the long edge of a piece cut for it, as facing=fly_facing.edge.
 refusal-double_dart_order = its widest place does not lie between its two points.

@@ -309,6 +309,8 @@ refusal-zip_narrow = un margen de { $width } es demasiado estrecho para coser un
 refusal-zip_narrow_do = Dé a la abertura al menos { $least }.
 refusal-zip_row = pespuntada a { $at } del doblez, la costura no cogería el margen de { $width } de detrás.
 refusal-zip_row_do = Pespuntee más cerca del doblez o dé a la abertura un margen más ancho.
+refusal-slit_long = «{ $slit }», de { $length } desde el borde «{ $edge }», no deja tela más allá de su final.
+refusal-slit_long_do = Hágalo más corto: detrás deben quedar al menos { $least } de la pieza.
 refusal-fly_same_piece = la vista de la bragueta o su contrabragueta no es una pieza aparte.
 refusal-fly_same_piece_do = Nombre el borde largo de una pieza cortada para ello, como facing=fly_facing.edge.
 refusal-double_dart_order = su lugar más ancho no está entre sus dos puntas.

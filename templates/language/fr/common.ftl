@@ -77,6 +77,7 @@ word-thing-eye = porte de crochet
 word-thing-snap = partie mâle d’un bouton-pression
 word-thing-socket = partie femelle d’un bouton-pression
 word-thing-eyelet = œillet
+word-thing-cut = ligne à couper
 word-thing-elastic = longueur d’élastique
 word-thing-cord = cordon
 word-thing-binding = bande de biais

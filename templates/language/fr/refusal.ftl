@@ -309,6 +309,8 @@ refusal-zip_narrow = une marge de { $width } est trop étroite pour y coudre une
 refusal-zip_narrow_do = Donner à l’ouverture au moins { $least }.
 refusal-zip_row = piquée à { $at } de la pliure, la couture manquerait la marge de { $width } placée derrière.
 refusal-zip_row_do = Piquer plus près de la pliure, ou donner à l’ouverture une marge plus large.
+refusal-slit_long = « { $slit } », long de { $length } depuis le bord « { $edge } », ne laisse pas de tissu après sa fin.
+refusal-slit_long_do = Le raccourcir : il faut au moins { $least } de la pièce au-delà.
 refusal-fly_same_piece = la parementure de braguette ou le sous-pont n’est pas une pièce à part.
 refusal-fly_same_piece_do = Nommer le grand bord d’une pièce coupée pour cela, comme facing=fly_facing.edge.
 refusal-double_dart_order = son endroit le plus large n’est pas entre ses deux pointes.
