@@ -25,7 +25,8 @@ _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finis
 def sentences(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
     """What to do, sentence by sentence, lengths in both systems with `system` first. The parts of one
     operation are rounded so that they add up to their rounded total."""
-    found = (*operation.sentences(pattern), *(pattern.hints(operation) if isinstance(pattern, Pattern) else ()))
+    hints = pattern.hints(operation) if isinstance(pattern, Pattern) else []
+    found = (*hints, *operation.sentences(pattern))
     shown_parts = _parts(found, system)
     return [
         say(

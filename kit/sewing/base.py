@@ -27,7 +27,7 @@ from kit.sewing.rules import Of, Rule, broken
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Scene
 from kit.sewing.sentence import Also, Keys, Say, Sentence, Telling
-from kit.sewing.spans import Span, sides_of, spans
+from kit.sewing.spans import Span, neighbours, sides_of, spans
 from kit.sewing.stage import Stage
 from kit.sewing.state import State
 
@@ -283,6 +283,18 @@ def both_sides(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
     return ()
 
 
+def over_the_fold(pattern: Cut, run: Run) -> bool:
+    """Whether left and right half of a run are one edge of the cloth, which goes on across the fold."""
+    piece = pattern.piece(run.piece)
+    return run.side is None and bool(piece.fold) and piece.fold in neighbours(piece, run.edges)
+
+
 def both(*names: str) -> Telling:
-    """The closing sentence of `both_sides` for the fields of those names, as one of an operation's `says`."""
-    return lambda made, pattern: both_sides(pattern, (run for name in names for run in row_of(getattr(made, name))))
+    """The closing sentence of `both_sides` for the fields of those names, as one of an operation's `says`: where left
+    and right are two rows. A row that goes on across a fold is one."""
+
+    def told(made: Operation, pattern: Cut) -> tuple[Sentence, ...]:
+        runs = [run for name in names for run in row_of(getattr(made, name))]
+        return () if any(over_the_fold(pattern, run) for run in runs) else both_sides(pattern, runs)
+
+    return told

@@ -125,8 +125,8 @@ def test_other_hems_and_rows(told):
         "Stitch 2 mm (1/8 in) from the finished edge.",
         "Turn the hem of the back 5 mm (1/4 in) to the wrong side and press, then 5 mm (1/8 in) more and press; the "
         "two turns take 1 cm (3/8 in).",
-        "From the right side stitch along the wrap edge of the left front, 6 mm (1/4 in) from it.",
-        "Add rows until there are 2, 6 mm (1/4 in) apart.",
+        "From the right side stitch 2 rows along the wrap edge of the left front, 6 mm (1/4 in) apart, the first "
+        "6 mm (1/4 in) from it.",
         "Finish the outer edge of the back facing with pinking shears.",
         "Lay the interfacing, adhesive side down, on the wrong side of the back facing.",
         "Mark the tie place of the left front with pins or chalk.",

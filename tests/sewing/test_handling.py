@@ -91,7 +91,7 @@ def test_the_hollow_edge_is_the_one_that_is_clipped(sewn) -> None:
     )
     ((_, (said,)),) = handling(found.pattern.sewing, found.pattern, ("curve",)).items()
     assert said.values["hollow"][0][0].piece == "yoke" and said.values["other"][0][0].piece == "panel"
-    words = sentences(found.pattern, found.last)[-1]
+    words = sentences(found.pattern, found.last)[0]
     assert "clip the allowance of the neck edge of the yoke nearly to the stitch line" in words
 
 

@@ -74,7 +74,7 @@ class Topstitch(Operation):
 
     kind = "topstitch"
     crosses = True
-    says = ("{near}", Say("more", lambda made: made.rows > 1), both("along"))
+    says = ("{near}", both("along"))
     also = (Also("apart", _APART),)
     why = ("why",)
     rules = (
@@ -88,8 +88,9 @@ class Topstitch(Operation):
 
     @property
     def near(self) -> str:
-        """The key of how near the edge the first row is."""
-        return "edge" if self.distance <= EDGESTITCH else "sew"
+        """The key of how near the edge the first row is, and of several rows."""
+        near = "edge" if self.distance <= EDGESTITCH else "sew"
+        return f"{near}_rows" if self.rows > 1 else near
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])

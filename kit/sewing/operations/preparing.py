@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any, ClassVar
 
 from kit.diagnostic import number, per_cent
+from kit.sewing.base import over_the_fold
 from kit.sewing.operations.joined import EASED_EASE, half_facts, stitch_length
 from kit.sewing.sections import folds as shapes
 from kit.sewing.vocabulary import *
@@ -108,8 +109,7 @@ class DrawnUp(Operation):
 
     def across(self, pattern: Cut) -> bool:
         """Whether both halves are one edge of the cloth."""
-        pieces = [(pattern.piece(run.piece), run) for run in self.along]
-        return all(run.side is None and piece.fold in neighbours(piece, run.edges) for piece, run in pieces)
+        return all(over_the_fold(pattern, run) for run in self.along)
 
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         drawn, full = self.drawn(pattern), self.full(pattern)

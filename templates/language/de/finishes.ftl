@@ -5,7 +5,8 @@ edge_finish-why = Stiche über der offenen Kante halten die Fäden fest, die son
 
 topstitch-sew = { $edge } von der rechten Stoffseite absteppen, { $distance } neben der Kante.
 topstitch-edge = { $edge } von der rechten Stoffseite knappkantig absteppen, { $distance } neben der Kante.
-topstitch-more = Weitere Reihen steppen, bis es { $rows } sind, im Abstand von { $apart }.
+topstitch-sew_rows = { $edge } von der rechten Stoffseite in { $rows } Reihen absteppen, im Abstand von { $apart }, die erste { $distance } neben der Kante.
+topstitch-edge_rows = { $edge } von der rechten Stoffseite in { $rows } Reihen absteppen, im Abstand von { $apart }, die erste knappkantig, { $distance } neben der Kante.
 topstitch-why = Eine Naht von der rechten Stoffseite hält die Kante flach und die Lagen an ihrem Platz, und sie soll zu sehen sein.
 
 staystitch-sew = { $edge }: { $distance } außerhalb der Nahtlinie eine Stütznaht steppen, damit sich die Kante nicht dehnt.

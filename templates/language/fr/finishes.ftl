@@ -5,7 +5,8 @@ edge_finish-why = Des points à cheval sur le bord brut retiennent les fils qui 
 
 topstitch-sew = Surpiquer sur l’endroit, à { $distance } : { $edge }.
 topstitch-edge = Surpiquer au ras sur l’endroit, à { $distance } : { $edge }.
-topstitch-more = Ajouter des rangs jusqu’à en avoir { $rows }, à { $apart } l’un de l’autre.
+topstitch-sew_rows = Surpiquer sur l’endroit { $rows } rangs espacés de { $apart }, le premier à { $distance } du bord : { $edge }.
+topstitch-edge_rows = Surpiquer sur l’endroit { $rows } rangs espacés de { $apart }, le premier au ras, à { $distance } du bord : { $edge }.
 topstitch-why = Une piqûre faite sur l’endroit tient le bord à plat et les épaisseurs en place, et elle est faite pour être vue.
 
 staystitch-sew = Faire une piqûre de soutien à { $distance } à l’extérieur de la ligne de couture, pour que le bord ne puisse pas s’étirer : { $edge }.
