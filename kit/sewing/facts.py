@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from kit.piece.piece import Side
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
@@ -37,3 +38,17 @@ def place_facts(pattern: Cut, places: Iterable[Place], what: str) -> tuple[Fact,
 def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
     """The facts that do not hold."""
     return tuple(fact for fact in facts if fact not in state.facts)
+
+
+def drawn_facts(pattern: Cut, run: Run, to: float) -> tuple[Fact, ...]:
+    """("drawn_up_to", piece, half, its edges, mm) of each half of a run that long stitches draw up to that length."""
+    return tuple((*_drawn(run, side), f"{to:.2f}") for side in sides_of(pattern, run))
+
+
+def drawn_up_to(state: State, run: Run, side: Side) -> float | None:
+    """mm that a half of a run is drawn up to, where it is."""
+    return next((float(fact[4]) for fact in state.facts if fact[:4] == _drawn(run, side)), None)
+
+
+def _drawn(run: Run, side: Side) -> Fact:
+    return ("drawn_up_to", run.piece, side, "+".join(sorted(run.edges)))

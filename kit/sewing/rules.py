@@ -60,16 +60,17 @@ def whole(piece: str) -> Run:
 class Of:
     """The fact `what` of all that the operation's field `of` names: of every edge of its runs, told of that edge or
     (`each="run"`) of the run, of every half (`each="half"`) or of the piece itself (`each="piece"`); of a mark on every
-    half it is meant on. `size`: a field in mm that the fact tells at its end."""
+    half it is meant on. `size`: a field in mm that the fact tells at its end; `when`: it is told only then."""
 
     what: str
     of: str
     each: Literal["edge", "run", "half", "piece"] = "edge"
     size: str = ""
+    when: Callable[[Any], bool] | None = None
 
     def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
         what = self.what.format(kind=operation.kind)
-        for at in _row(getattr(operation, self.of)):
+        for at in _row(getattr(operation, self.of)) if self.when is None or self.when(operation) else ():
             found: tuple[Fact, ...]
             if self.each == "piece":
                 at = whole(at) if isinstance(at, str) else at

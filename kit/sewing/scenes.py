@@ -24,6 +24,7 @@ class Shows(TypedDict, total=False):
     strip: str
     pins: tuple[Run, ...]
     things: tuple[Thing, ...]
+    stage: str
 
 
 _OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}

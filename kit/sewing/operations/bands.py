@@ -19,7 +19,7 @@ from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, fixed, meets, read_by, row, runs, size, width, word
 from kit.sewing.operation import Operation, Say, operation, shown
 from kit.sewing.operations.drawn import fits
-from kit.sewing.operations.joined import unjoined
+from kit.sewing.operations.joined import in_rows
 from kit.sewing.operations.places import alike_of, beside, part, raw_beside, sewn_length, without_end
 from kit.sewing.operations.turned import SeamToTurn, right_side_out
 from kit.sewing.outcome import Effect
@@ -204,7 +204,7 @@ def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:
 
 def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
     """The garment's edge ends at finished lines."""
-    raw = None if unjoined(state, pattern, made.b) else raw_beside(state, pattern, made.b)
+    raw = raw_beside(state, pattern, made.b) if in_rows(made, state, pattern, "b") else None
     return () if raw is None else (Case(False, raw),)
 
 

@@ -6,21 +6,14 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import ClassVar
 
-from kit.diagnostic import Value, measured
-from kit.errors import KitError
+from kit.diagnostic import Value
 from kit.geometry import Path, Point, Vector
-from kit.sewing.cut import Cut
 from kit.sewing.facts import place_facts
-from kit.sewing.fields import Asked, flag, width
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import ground, halves, nearest, spot
-from kit.sewing.operation import Operation, Say, Sentence, both_sides, operation
-from kit.sewing.rules import Asking, Case, First, Of, Rule
-from kit.sewing.run import Place
-from kit.sewing.scene import Face, Layer, Scene, Thing, ThingKind
+from kit.sewing.scene import Face, ThingKind
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import sides_of
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 THICK = 3.0
 """mm that a flat button's thickness adds to its buttonhole (common practice, no source)."""

@@ -6,19 +6,12 @@ from __future__ import annotations
 
 from typing import ClassVar
 
-from kit.diagnostic import message
-from kit.errors import KitError
 from kit.piece.double_dart import DoubleDart, double_dart
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, places, word
 from kit.sewing.mark_spot import ground, halves
-from kit.sewing.operation import Operation, Sentence, both_sides, operation, shown
 from kit.sewing.operations.buttons import once
 from kit.sewing.operations.folds import staying, through
-from kit.sewing.rules import Of
-from kit.sewing.run import Place
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import folds as section
+from kit.sewing.vocabulary import *
 
 OVERLAP = 20.0
 """mm by which the second part of the row begins over the first (common practice, no source)."""
@@ -96,16 +89,10 @@ class SewDoubleDarts(Operation):
         dart, piece = _dart(first), pattern.piece(first.piece)
         run = shown(pattern, ground(pattern, first))
         across = through(piece, dart.fold)
-        legs = [leg for place in self.places if place.piece == first.piece for leg in _dart(place).legs]
+        leg = Row(run, line=staying(across, dart.legs))
+        darts = [_dart(place) for place in self.places if place.piece == first.piece]
+        legs = (Row(run, line=line) for dart in darts for line in dart.legs)
         return (
-            Scene(
-                layers=(Layer(run, up="right", fold=across),),
-                rows=(Row(run, line=staying(across, dart.legs)),),
-                section=section.folded_double(),
-            ),
-            Scene(
-                layers=(Layer(run, up="wrong"),),
-                rows=tuple(Row(run, line=leg) for leg in legs),
-                section=section.folded(),
-            ),
+            folded_over(run, across, leg, up="right", focus=None, section=section.folded_double()),
+            laid(run, *legs, up="wrong", focus=None, section=section.folded()),
         )

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 from kit.diagnostic import measured, per_cent
 from kit.sewing.cut import Cut
-from kit.sewing.operations.places import facts_of, sewn_length
+from kit.sewing.facts import drawn_up_to, facts_of
+from kit.sewing.operations.places import sewn_length
 from kit.sewing.rules import Case, First, Rule
 from kit.sewing.run import Run
 from kit.sewing.spans import sides_of
@@ -25,10 +27,8 @@ def as_drawn(state: State, pattern: Cut, run: Run) -> float:
     """mm of a run as it is now on all its halves, drawn up where it has been."""
     total = 0.0
     for side in sides_of(pattern, run):
-        half = Run(run.piece, run.edges, side, run.start, run.end)
-        keys = ("drawn_up_to", run.piece, side, "+".join(sorted(run.edges)))
-        drawn = [float(fact[4]) for fact in state.facts if fact[:4] == keys]
-        total += drawn[0] if drawn else sewn_length(pattern, (half,))
+        drawn = drawn_up_to(state, run, side)
+        total += sewn_length(pattern, (replace(run, side=side),)) if drawn is None else drawn
     return total
 
 

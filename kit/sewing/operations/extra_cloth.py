@@ -5,14 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from kit.piece.piece import Piece
-from kit.sewing.cut import Cut
-from kit.sewing.fields import runs
-from kit.sewing.operation import Operation, Sentence, both, operation, shown
-from kit.sewing.rules import Asking, Case, Of, Rule, whole_edges
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
-from kit.sewing.spans import sides_of
-from kit.sewing.state import State
+from kit.sewing.rules import whole_edges
+from kit.sewing.vocabulary import *
 
 
 def _has_extra(trim: TrimToFit, state: State, pattern: Cut) -> Iterable[Case]:
@@ -75,7 +69,7 @@ class TrimToFit(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])
-        return (Scene((Layer(run, up="wrong"),), (Row(run, ink="old"),), focus=run),)
+        return (laid(run, Row(run, ink="old"), up="wrong"),)
 
 
 def untrimmed(pieces: Iterable[Piece], state: State) -> Iterator[tuple[Piece, str]]:

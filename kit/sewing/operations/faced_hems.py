@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from kit.sewing.operations.facings import AttachFacing
-from kit.sewing.operations.joined import eased, matched, shut_in
+from kit.sewing.operations.joined import eased, matched
 from kit.sewing.sections import hems as shapes
 from kit.sewing.vocabulary import *
 
@@ -36,6 +36,7 @@ class FacedHem(AttachFacing):
         both("b"),
     )
     why = ("why",)
+    gives = (Of("shut_in", "a"), Of("shut_in", "b"), Of("shut_in", "free", when=lambda hem: hem.turn > 0))
     rules = (
         in_a_row("free"),
         Rule(Closed("free"), "free_edge_raw", each=True, when=lambda hem: hem.turn == 0),
@@ -59,9 +60,6 @@ class FacedHem(AttachFacing):
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         found = super().takes(pattern)
         return found | taken(self.free, self.turn) if self.turn > 0 else found
-
-    def effect(self, pattern: Cut) -> Effect:
-        return shut_in(super().effect(pattern), pattern, self.a + self.b + (self.free if self.turn > 0 else ()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         first, last = super().scenes(pattern)

@@ -10,19 +10,13 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import ClassVar
 
-from kit.diagnostic import Value, as_value, measured, message
-from kit.errors import KitError
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, word
+from kit.diagnostic import Value, as_value
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import halves, nearest, spot
-from kit.sewing.operation import Keys, operation
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
 from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, Of, Rule
-from kit.sewing.run import Place
-from kit.sewing.scene import Scene, ThingKind
-from kit.sewing.state import State
+from kit.sewing.scene import ThingKind
+from kit.sewing.vocabulary import *
 
 REACH = 2.0
 """mm that an eye reaches beyond its edge, and that its hook is set back (common practice, no source)."""

@@ -7,7 +7,6 @@ from typing import ClassVar
 
 from kit.geometry import parallel
 from kit.sewing.operations.hems import BEGUN, TURNED, Hem, stitched
-from kit.sewing.operations.joined import shut_in
 from kit.sewing.sections import hems as shapes
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
@@ -161,6 +160,7 @@ class RolledHem(Hem):
     why = ("why",)
     also = (Also("row", lambda hem, pattern: max(hem.first - 2.0, hem.first / 2)),)  # it keeps the edge from stretching
     work = (5.0, 30.0)
+    gives = (Of("shut_in", "edges"),)
     rules = (
         in_a_row("edges"),
         *Hem.rules,
@@ -181,9 +181,6 @@ class RolledHem(Hem):
     def hem_class(self) -> str:
         """ISO 4916 class 6, edges finished; its number is left out."""
         return "6"
-
-    def effect(self, pattern: Cut) -> Effect:
-        return shut_in(super().effect(pattern), pattern, self.runs())
 
     def _section(self) -> Section:
         return shapes.rolled()

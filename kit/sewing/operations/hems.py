@@ -3,23 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import ClassVar
 
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import fixed, flag, read_by, row, runs, size, width, word
-from kit.sewing.operation import Also, Keys, Operation, Rules, Say, Words, both, operation, shown
-from kit.sewing.operations.joined import shut_in
 from kit.sewing.operations.places import Ring
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import DEEPEST_HEM, FINISHES
-from kit.sewing.rules import Asking, Case, Excess, Rule, in_a_row
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Section
-from kit.sewing.spans import sides_of
 from kit.sewing.stage import Stage
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
 BEGUN = (Say("hem.ring", lambda hem: hem.ring), Say("hem.catch", lambda hem: hem.catching))
@@ -69,6 +59,10 @@ class Hem(Operation):
     lastly = (both("edges"),)
     why: ClassVar[Keys] = ("why_{turned}",)
     also: ClassVar[tuple[Also, ...]] = (Also("total", lambda hem, pattern: hem.first + hem.second), Also("row", EDGE))
+    gives: ClassVar[tuple[Of, ...]] = (
+        Of("shut_in", "edges", when=lambda hem: hem.second > 0),
+        Of("shut_in", "catching", when=lambda hem: hem.second > 0),
+    )
     rules: ClassVar[Rules] = (
         Rule(Asking(_hanging), "caught_loose", each=True),
         Rule(Ring("edges"), "not_a_ring_yet", when=lambda hem: hem.ring),
@@ -111,10 +105,6 @@ class Hem(Operation):
         """The key of how it is sewn."""
         return "sew_single" if self.second == 0 else "sew"
 
-    def effect(self, pattern: Cut) -> Effect:
-        found = super().effect(pattern)
-        return shut_in(found, pattern, self.runs()) if self.second > 0 else found
-
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
         return super().values(pattern) | {"first": (self.first, part), "second": (self.second, part)}
@@ -127,22 +117,11 @@ class Hem(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        turn = tuple((edge, self.depth) for edge in run.edges)
-        layers: tuple[Layer, ...] = (Layer(run, up="wrong", turn=turn),)
-        for caught in self.catching:
-            if caught.side in (None, run.side):
-                other = shown(pattern, caught, run.side)
-                layers += (
-                    Layer(
-                        other,
-                        up="right",
-                        stuff="facing",
-                        on=run,
-                        how="flat",
-                        turn=tuple((edge, self.depth) for edge in other.edges),
-                    ),
-                )
-        return (Scene(layers=layers, rows=self._rows(run), focus=run, arrows=((run, "in"),), section=self._section()),)
+        scene = turned_up(run, self.depth, *self._rows(run), section=self._section())
+        caught = [shown(pattern, end, run.side) for end in self.catching if end.side in (None, run.side)]
+        turns = [tuple((edge, self.depth) for edge in end.edges) for end in caught]
+        ends = (Layer(end, stuff="facing", on=run, turn=turn) for end, turn in zip(caught, turns, strict=True))
+        return (replace(scene, layers=(*scene.layers, *ends)),)
 
 
 @operation(verb="narrow_hem")

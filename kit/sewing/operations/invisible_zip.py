@@ -4,19 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from kit.diagnostic import measured
-from kit.sewing.cut import Cut
-from kit.sewing.fields import fixed, size
-from kit.sewing.operation import operation, shown
 from kit.sewing.operations.places import minus
 from kit.sewing.operations.zips import TOP, Zip, closed_above, equal_sides
-from kit.sewing.rules import Asking, Case, First, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import run_length, spans
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 SPARE = 20.0
 """mm by which an invisible zip must reach below its opening: the slider has to lie there while the last stitches are
@@ -94,11 +85,6 @@ class InvisibleZip(Zip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         under = shown(pattern, self.under)
-        first = Scene(
-            layers=(Layer(under, up="right"),),
-            rows=(Row(under, inset=-_BESIDE),),
-            focus=under,
-            things=(Thing("zip_tape", under, self.line(pattern, under), 13.0),),
-            section=section.zip_invisible_first(),
-        )
+        tape, shape = Thing("zip_tape", under, self.line(pattern, under), 13.0), section.zip_invisible_first()
+        first = laid(under, Row(under, inset=-_BESIDE), things=(tape,), section=shape)
         return (first, self._set_in(pattern, section.zip_invisible()))

@@ -2,23 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
-from itertools import pairwise
 from typing import Any
 
-from kit.diagnostic import Diagnostic, measured, message, per_cent
+from kit.diagnostic import per_cent
 from kit.piece.dart import mouths_length
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, meets, read_by
-from kit.sewing.named import placed
-from kit.sewing.operation import Operation, Sentence, Telling, operation
-from kit.sewing.outcome import Effect, Fact
+from kit.sewing.facts import drawn_up_to, facts_of
+from kit.sewing.operation import Telling
 from kit.sewing.reading import Reader, read_size
-from kit.sewing.run import Run
-from kit.sewing.spans import sides_of, spans
-from kit.sewing.state import State
-from kit.sewing.trouble import refuse, trouble
-from kit.units import Size, both
+from kit.sewing.rules import EndToEnd
+from kit.sewing.vocabulary import *
+from kit.units import Size
+from kit.units import both as in_both
 
 PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
@@ -115,8 +111,7 @@ class Seam(Operation):
         return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        rows = unjoined(state, pattern, self.a) + unjoined(state, pattern, self.b)
-        return (rows or fullness(state, pattern, self)) + super().check(state, pattern)
+        return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
 
 
 def notched(pattern: Cut, *rows: tuple[Run, ...]) -> bool:
@@ -137,22 +132,6 @@ def matched(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
 def pressed(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
     """How the seam is pressed."""
     return (seam._press(),)
-
-
-def unjoined(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Diagnostic, ...]:
-    """Runs named as one row must already lie end to end."""
-    return tuple(
-        trouble(
-            "not_joined_yet",
-            message("sewing_trouble.not_joined_yet", place=placed(pattern, before), other=placed(pattern, after)),
-            pattern.piece(before.piece).title,
-            message("sewing_trouble.not_joined_yet_do"),
-            piece=before.piece,
-            edge=before.edges[-1],
-        )
-        for before, after in pairwise(runs)
-        if not state.continuous(pattern, before, after)
-    )
 
 
 def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
@@ -190,100 +169,52 @@ def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
     )
 
 
-def edge_facts(pattern: Cut, runs: tuple[Run, ...], what: str) -> tuple[Fact, ...]:
-    """(what, piece, side, edge) of every edge the runs mean."""
-    return tuple(
-        dict.fromkeys(
-            (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
-        )
-    )
+def in_rows(seam: Any, state: State, pattern: Cut, *fields: str) -> bool:
+    """Whether the runs of each field lie end to end by now."""
+    return all(case.holds for of in fields for case in EndToEnd(of).cases(seam, state, pattern))
 
 
-def shut_in(effect: Effect, pattern: Cut, runs: tuple[Run, ...]) -> Effect:
-    """The same effect, and the raw edges of the runs shut in where nobody can reach them any more."""
-    return replace(effect, facts=effect.facts + edge_facts(pattern, runs, "shut_in"))
-
-
-def half_facts(pattern: Cut, run: Run, what: str, more: str) -> tuple[Fact, ...]:
-    """(what, piece, side, its edges in alphabetical order, more) of each half of a run."""
-    return tuple((what, run.piece, side, "+".join(sorted(run.edges)), more) for side in sides_of(pattern, run))
-
-
-def fullness(state: State, pattern: Cut, seam: Seam) -> tuple[Diagnostic, ...]:
+def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
     """Fullness too great to be pinned in needs its ease stitching or gathers first; gathers must be taken up, and
-    be drawn up to the length they are sewn to."""
-    for a, b in pairs(seam.a, seam.b):
+    be drawn up to the length they are sewn to. Of runs that do not lie end to end yet nothing is said."""
+    for a, b in pairs(seam.a, seam.b) if in_rows(seam, state, pattern, "a", "b") else ():
         one, two = stitch_length(pattern, a), stitch_length(pattern, b)
         longer, shorter, most, least = (a, b, one, two) if one >= two else (b, a, two, one)
         for runs in (a, b):
-            drawn = [fact for fact in edge_facts(pattern, runs, "gathered") if fact in state.facts]
-            if drawn and (not seam.ease or runs is shorter):
-                return (
-                    refuse(
-                        pattern,
-                        runs[0],
-                        "gathers_not_taken_up",
-                        message("sewing_trouble.gathers_not_taken_up", place=placed(pattern, runs[0])),
-                        message("sewing_trouble.gathers_not_taken_up_do"),
-                    ),
-                )
+            gathered = any(fact in state.facts for fact in facts_of(pattern, runs, "gathered"))
+            if gathered and (not seam.ease or runs is shorter):
+                yield "gathers_not_taken_up", Case(False, runs[0])
         if not seam.ease or least <= 0:
             continue
         share = (most - least) / least
         wanted = ("gathered",) if share > EASED_EASE else ("eased", "gathered")
-        ready = all(
-            any((what, *key[1:]) in state.facts for what in wanted) for key in edge_facts(pattern, longer, "eased")
-        )
-        if share > PINNED_EASE and not ready:
-            gathers = share > EASED_EASE
-            key = "seam_not_gathered" if gathers else "seam_not_eased"
-            return (
-                refuse(
-                    pattern,
-                    longer[0],
-                    "not_gathered_yet" if gathers else "not_eased_yet",
-                    message(f"sewing_trouble.{key}", place=placed(pattern, longer[0]), share=per_cent(share)),
-                    message(f"sewing_trouble.{key}_do"),
-                    amount=most - least,
-                ),
-            )
-        found = _drawn_wrong(state, pattern, longer, shorter)
-        if found:
-            return found
-    return ()
+        edges = facts_of(pattern, longer, "eased")
+        if share > PINNED_EASE and not all(any((what, *edge[1:]) in state.facts for what in wanted) for edge in edges):
+            kind = "seam_not_gathered" if share > EASED_EASE else "seam_not_eased"
+            yield kind, Case(False, longer[0], amount=most - least, values={"share": per_cent(share)})
+        for side in sides_of(pattern, longer[0]) if len(longer) == 1 else ():
+            to = drawn_up_to(state, longer[0], side)
+            size = stitch_length(pattern, shorter) / len(sides_of(pattern, longer[0]))
+            if to is not None and abs(to - size) > max(2.0, 0.02 * size):
+                values = {"to": measured(to), "size": measured(size)}
+                yield "gathered_to_another_length", Case(False, longer[0], amount=abs(to - size), values=values)
 
 
-def _drawn_wrong(
-    state: State, pattern: Cut, longer: tuple[Run, ...], shorter: tuple[Run, ...]
-) -> tuple[Diagnostic, ...]:
-    """Gathers drawn up to another length than that of the run they are sewn to."""
-    wanted = stitch_length(pattern, shorter)
-    for run in longer:
-        for what, piece, side, edges, to in (fact for fact in state.facts if len(fact) == 5):
-            mine = (what, piece, edges) == ("drawn_up_to", run.piece, "+".join(sorted(run.edges)))
-            if not mine or side not in sides_of(pattern, run) or len(longer) > 1:
-                continue
-            size = wanted / len(sides_of(pattern, run))
-            off = float(to) - size
-            if abs(off) > max(2.0, 0.02 * size):
-                return (
-                    refuse(
-                        pattern,
-                        longer[0],
-                        "gathered_to_another_length",
-                        message(
-                            "sewing_trouble.gathered_to_another_length",
-                            place=placed(pattern, run),
-                            to=measured(float(to)),
-                            size=measured(size),
-                        ),
-                        message("sewing_trouble.gathered_to_another_length_do"),
-                        amount=abs(off),
-                    ),
-                )
-    return ()
+def _full(kind: str, code: str, *tells: str) -> Rule:
+    return Rule(First(fullness, kind), code, says=kind, do=f"{kind}_do", tells=("place", *tells))
+
+
+_FIRST = (
+    in_a_row("a"),
+    in_a_row("b"),
+    _full("gathers_not_taken_up", "gathers_not_taken_up"),
+    _full("seam_not_gathered", "not_gathered_yet", "share"),
+    _full("seam_not_eased", "not_eased_yet", "share"),
+    _full("gathered_to_another_length", "gathered_to_another_length", "to", "size"),
+)
+"""What is asked of every seam before its own rules."""
 
 
 def widely(width: float) -> str:
     """A width of stitching or allowance in both systems."""
-    return both(width, style="allowance")
+    return in_both(width, style="allowance")

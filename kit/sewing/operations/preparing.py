@@ -8,7 +8,8 @@ from typing import Any, ClassVar
 
 from kit.diagnostic import number, per_cent
 from kit.sewing.base import over_the_fold
-from kit.sewing.operations.joined import EASED_EASE, half_facts, stitch_length
+from kit.sewing.facts import drawn_facts
+from kit.sewing.operations.joined import EASED_EASE, stitch_length
 from kit.sewing.sections import folds as shapes
 from kit.sewing.vocabulary import *
 
@@ -122,7 +123,7 @@ class DrawnUp(Operation):
         found, drawn = super().effect(pattern), self.drawn(pattern)
         if drawn is None or len(self.along) > 1 or not self.whole:
             return found
-        return replace(found, facts=found.facts + half_facts(pattern, self.along[0], "drawn_up_to", f"{drawn:.2f}"))
+        return replace(found, facts=found.facts + drawn_facts(pattern, self.along[0], drawn))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[0])

@@ -4,14 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from kit.errors import KitError
-from kit.sewing.operation import Operation
 from kit.sewing.portion import Portion, until
 from kit.sewing.portion import begun as unfinished
 from kit.sewing.reading import Reader, Runs
-from kit.sewing.run import Run
-from kit.sewing.spans import spans
 from kit.sewing.verb import verb
+from kit.sewing.vocabulary import *
 
 _WHERE = "finish"
 

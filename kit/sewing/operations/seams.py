@@ -13,7 +13,6 @@ from kit.sewing.fields import Asked, flag, opening, strip, width, word
 from kit.sewing.operation import Say, Sentence, both, operation, shown, taken
 from kit.sewing.operations.joined import eased, pinned, pressed, pressing
 from kit.sewing.operations.joined import length_gap as length_gap
-from kit.sewing.operations.joined import unjoined as unjoined
 from kit.sewing.operations.openings import (
     AGAIN,
     GAP_WIDE,

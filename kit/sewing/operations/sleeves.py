@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from itertools import islice
 
 from kit.diagnostic import measured
 from kit.sewing.cut import Cut
 from kit.sewing.fields import meets, size, width, word
 from kit.sewing.operation import Say, Sentence, both, operation, shown
-from kit.sewing.operations.joined import Seam, fullness, notched, pressing, unjoined
+from kit.sewing.operations.joined import Seam, fullness, notched, pressing
 from kit.sewing.operations.places import Ring, facts_of, lacking
 from kit.sewing.reading import FINISHES
 from kit.sewing.rules import Asking, Case, Rule, whole_edges
@@ -24,9 +25,8 @@ def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
 
 def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]:
     """A cap that is longer has its ease stitching, or the seam itself has been refused for want of it."""
-    rows = unjoined(state, pattern, sleeve.a) + unjoined(state, pattern, sleeve.b)
     ready = any(not lacking(state, facts_of(pattern, sleeve.a, what)) for what in ("eased", "gathered"))
-    told = not rows and any(each.code.endswith("ed_yet") for each in fullness(state, pattern, sleeve))
+    told = any(kind.startswith("seam_not") for kind, _ in islice(fullness(sleeve, state, pattern), 1))
     yield Case(ready or told, sleeve.a[0], amount=sleeve.ease, values={"ease": measured(sleeve.ease)})
 
 

@@ -6,20 +6,14 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from kit.diagnostic import Diagnostic, Message, Value, measured, message, named_edge, titled
-from kit.errors import KitError
+from kit.diagnostic import Message, Value, named_edge
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.recut import SLACK, TOLD, EdgeChange, PieceChange, Station
-from kit.sewing.cut import Cut
-from kit.sewing.operation import Operation, Say, Sentence, both_sides, operation, shown
-from kit.sewing.outcome import Effect, Uses
 from kit.sewing.reading import Reader, Runs
 from kit.sewing.refit import Refit
-from kit.sewing.run import Place, Run
-from kit.sewing.scene import Layer, Scene
-from kit.sewing.state import State
 from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
+from kit.sewing.vocabulary import *
 from kit.units import Size
 
 LEAST_LEFT = 6.0
