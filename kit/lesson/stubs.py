@@ -113,10 +113,14 @@ def _parameter(parameter: inspect.Parameter, said: Callable[[Any], str]) -> str:
 
 @cache
 def _brought(module: str) -> dict[str, str]:
-    """The names a module imports, and where each comes from."""
+    """The names a module imports, and where each comes from; what it imports with a star, where that comes from."""
     tree = ast.parse(inspect.getsource(sys.modules[module]))
-    found = (node for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module)
-    return {alias.asname or alias.name: str(node.module) for node in found for alias in node.names}
+    found: dict[str, str] = {}
+    for node in (node for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module):
+        home = str(node.module)
+        found |= {alias.asname or alias.name: home for alias in node.names if alias.name != "*"}
+        found |= _brought(home) if node.names[0].name == "*" else {}
+    return found
 
 
 def _home(module: str, name: str) -> tuple[str, str]:

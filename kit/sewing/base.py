@@ -26,6 +26,7 @@ from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.rules import Of, Rule, broken
 from kit.sewing.run import Place, Run
 from kit.sewing.scene import Scene
+from kit.sewing.scenes import Seen
 from kit.sewing.sentence import Also, Keys, Say, Sentence, Telling
 from kit.sewing.spans import Span, neighbours, sides_of, spans
 from kit.sewing.stage import Stage
@@ -48,7 +49,8 @@ class Operation:
     hold from now on, hold no longer, must hold once the garment is finished. `rules`: what must hold before, and what
     must not. `stages`: of one that can be left in between; its `says` are then theirs, and `lastly` is said after each
     part of it. `work`: the minutes it takes a learner to set up and for each metre sewn (common practice, no source).
-    `also`: what fills its sentences besides its fields; a class adds to those of the class it is built on."""
+    `also`: what fills its sentences besides its fields; a class adds to those of the class it is built on. `pictures`:
+    what is shown of it."""
 
     kind: ClassVar[str] = ""
     called: ClassVar[str] = ""
@@ -68,6 +70,7 @@ class Operation:
     stages: ClassVar[tuple[Stage, ...]] = ()
     work: ClassVar[tuple[float, float]] = (4.0, 6.0)
     also: ClassVar[tuple[Also, ...]] = ()
+    pictures: ClassVar[Seen] = Seen()
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
@@ -207,7 +210,10 @@ class Operation:
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         """One scene for each stage worth showing; none where there is nothing to draw."""
-        raise NotImplementedError
+        if not self.pictures.of:
+            raise NotImplementedError
+        runs = [shown(pattern, row_of(getattr(self, name))[0]) for name in self.pictures.of]
+        return tuple(picture(self, *runs) for picture in self.pictures.shown)
 
     def scene(self, pattern: Cut) -> Scene:
         """The last stage: what the operation leaves."""

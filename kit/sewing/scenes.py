@@ -8,11 +8,25 @@ centred where its first row is stitched, without rows on the run it is about, un
 
 from __future__ import annotations
 
-from typing import Literal, TypedDict, Unpack
+from collections.abc import Callable
+from typing import Literal, NamedTuple, TypedDict, Unpack
 
 from kit.geometry import Path
 from kit.sewing.run import Run
 from kit.sewing.scene import Face, Layer, Row, Scene, Section, Stuff, Thing
+
+
+class Seen(NamedTuple):
+    """The pictures of an operation, each a function of the operation and of the first run of each of its fields `of`,
+    on the half that is shown."""
+
+    of: tuple[str, ...] = ()
+    shown: tuple[Callable[..., Scene], ...] = ()
+
+
+def seen(*parts: str | Callable[..., Scene]) -> Seen:
+    """The names of the fields, then the pictures: `seen("along", lambda row, run: laid(run, Row(run)))`."""
+    return Seen(tuple(p for p in parts if isinstance(p, str)), tuple(p for p in parts if not isinstance(p, str)))
 
 
 class Shows(TypedDict, total=False):

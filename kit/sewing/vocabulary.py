@@ -61,7 +61,7 @@ from kit.sewing.rules import (
 )
 from kit.sewing.run import PieceHandle, Place, Run, StripHandle
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
-from kit.sewing.scenes import folded_over, laid, lined, opened, together, turned_up
+from kit.sewing.scenes import folded_over, laid, lined, opened, seen, together, turned_up
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
 from kit.sewing.state import State
 from kit.units import mm
@@ -136,6 +136,7 @@ __all__ = [
     "laid",
     "lined",
     "opened",
+    "seen",
     "together",
     "turned_up",
     "Span",

@@ -43,6 +43,7 @@ class TrimToFit(Operation):
     says = (lambda made, pattern: made.widths(pattern), both("along"))
     why = ("why",)
     gives = (Of("trimmed_to_fit", "along"),)
+    pictures = seen("along", lambda trim, run: laid(run, Row(run, ink="old"), up="wrong"))
     rules = (
         whole_edges("along"),
         Rule(Asking(_has_extra), "no_extra_to_trim", each=True, ends="run"),
@@ -66,10 +67,6 @@ class TrimToFit(Operation):
     def minutes(self, pattern: Cut) -> float:
         """2 minutes an edge (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        return (laid(run, Row(run, ink="old"), up="wrong"),)
 
 
 def untrimmed(pieces: Iterable[Piece], state: State) -> Iterator[tuple[Piece, str]]:

@@ -138,10 +138,7 @@ class Staystitch(Operation):
         Rule(Raw("along"), "staystitched_late", each=True),
         Rule(Asking(_beyond_cloth), "staystitch_outside_cloth", tells=(), each=True),
     )
+    pictures = seen("along", lambda row, run: laid(run, Row(run, inset=-row.distance), section=section.one_ply()))
 
     along: tuple[Run, ...] = runs()
     distance: float = width(default=3 * mm)  # outside the stitch line
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        return (laid(run, Row(run, inset=-self.distance), section=section.one_ply()),)

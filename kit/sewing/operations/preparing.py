@@ -34,6 +34,11 @@ def _one_or_two_edges(made: DrawnUp, pattern: Cut) -> tuple[Sentence, ...]:
     return () if made.across(pattern) else both_sides(pattern, made.along)
 
 
+def _long_stitches(made: DrawnUp, run: Run) -> Scene:
+    rows = (Row(run, inset=-(3.0 + 3.0 * number), style="gather") for number in range(made.rows))
+    return laid(run, *rows, section=shapes.drawn_up(made.rows))
+
+
 def _ready(fact: str) -> tuple[Rule, ...]:
     """What long stitches need: an edge that is raw and has none of them yet."""
     return (
@@ -67,6 +72,7 @@ class DrawnUp(Operation):
     the length of the runs they are to `fit`."""
 
     also = (Also("apart", 6.0), Also("distance", 3.0))
+    pictures = seen("along", _long_stitches)
     gives: ClassVar[tuple[Of, ...]]
     rules: ClassVar[tuple[Rule, ...]]
 
@@ -124,11 +130,6 @@ class DrawnUp(Operation):
         if drawn is None or len(self.along) > 1 or not self.whole:
             return found
         return replace(found, facts=found.facts + drawn_facts(pattern, self.along[0], drawn))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        rows = tuple(Row(run, inset=-(3.0 + 3.0 * number), style="gather") for number in range(self.rows))
-        return (laid(run, *rows, section=shapes.drawn_up(self.rows)),)
 
 
 @operation
@@ -228,6 +229,10 @@ class Baste(Operation):
     gives = (Of("basted", "along"),)
     wanted = (Of("basting_out", "along"),)
     rules = (Rule(Closed("along"), "basted_late", holds=False, each=True),)
+    pictures = seen(
+        "along",
+        lambda baste, run: laid(run, Row(run, inset=-baste.distance, style="baste"), section=shapes.drawn_up(1)),
+    )
 
     along: tuple[Run, ...] = runs()
     distance: float = size(default=3 * mm, most=DEEPEST_HEM)
@@ -239,10 +244,6 @@ class Baste(Operation):
 
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
         return super().wants(pattern) if self.on_line else ()
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        return (laid(run, Row(run, inset=-self.distance, style="baste"), section=shapes.drawn_up(1)),)
 
 
 @operation
@@ -262,13 +263,10 @@ class RemoveBasting(Operation):
     says = ("pull", both("along"))
     gives = (Of("basting_out", "along"),)
     undoes = (Of("basted", "along"),)
+    pictures = seen("along", lambda out, run: laid(run, Row(run, ink="old")))
     rules = (
         Rule(Of("basted", "along", each="run"), "not_basted", each=True, ends="run"),
         Rule(Closed("along"), "basting_out_early", each=True),
     )
 
     along: tuple[Run, ...] = runs()
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        return (laid(run, Row(run, ink="old")),)

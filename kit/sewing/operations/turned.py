@@ -110,6 +110,7 @@ class TurnOut(Operation):
     says = ("turn", "press")
     why = ("why",)
     gives = (Of("turned_out", "pieces", each="piece"),)
+    pictures = seen("through", lambda turn, run: laid(run, arrows=((run, "out"),), section=shapes.turned_out()))
     rules = (
         Rule(InsideOut(("pieces",)), "right_side_out_already", tells=("piece",), each=True, on="through"),
         Rule(Asking(_still_open), "gap_shut", says="turned_gap_shut", do="turned_gap_shut_do", each=True),
@@ -124,10 +125,6 @@ class TurnOut(Operation):
 
     def effect(self, pattern: Cut) -> Effect:
         return replace(super().effect(pattern), right_side_out=self.pieces)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.through[0])
-        return (laid(run, arrows=((run, "out"),), section=shapes.turned_out()),)
 
 
 def _equal(stitch: SlipStitch, state: State, pattern: Cut) -> Iterator[Case]:
@@ -154,6 +151,7 @@ class SlipStitch(Operation):
     says = ("turn", "sew")
     why = ("why",)
     rules = (right_side_out("a", "b"), Rule(Asking(_equal), "gap_unequal", tells=("one", "two")))
+    pictures = seen("a", lambda stitch, run: laid(run, Row(run, style="hand"), section=shapes.gap_closed()))
 
     a: Run = part(closes="sewn", takes="allowance", fills={"edge": "place"})
     b: Run = part(closes="sewn", takes="allowance")
@@ -165,10 +163,6 @@ class SlipStitch(Operation):
 
     def minutes(self, pattern: Cut) -> float:
         return 4.0 + 40.0 * run_length(pattern, self.a) / 1000
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.a)
-        return (laid(run, Row(run, style="hand"), section=shapes.gap_closed()),)
 
 
 def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
