@@ -90,7 +90,7 @@ def test_any_smooth_curve(chord: float, turn: float, leave: float, arrive: float
 spots = st.builds(Point, st.floats(-300, 300), st.floats(-300, 300))
 
 
-@settings(max_examples=30)
+@settings(max_examples=12)
 @example(Point(-60.9, 74.2), Point(-294.0, -245.1), Point(111.3, -6.3), Point(-88.0, 93.7), "cm")  # a thin loop
 @example(Point(0, 0), Point(90, 120), Point(-90, 120), Point(0, 0), "cm")  # closed: it begins where it ends
 @given(spots, spots, spots, spots, st.sampled_from(BOTH))
@@ -155,8 +155,9 @@ def bow(chord: float, leave: float, arrive: float) -> Path:
 
 
 @pytest.mark.parametrize("system", BOTH)
-@pytest.mark.parametrize(("leave", "arrive"), [(0.3, -0.3), (0.7, -0.5), (0.5, 0.4), (-0.8, 0.1)])
-@pytest.mark.parametrize("chord", [90.0, 160.0, 260.0, 430.0])
+@pytest.mark.parametrize(
+    ("chord", "leave", "arrive"), [(90.0, 0.7, -0.5), (160.0, 0.3, -0.3), (260.0, 0.5, 0.4), (430.0, -0.8, 0.1)]
+)
 def test_no_more_points_than_the_curve_needs(chord: float, leave: float, arrive: float, system: System) -> None:
     """Stepped off at any wider handy distance the redrawn curve (scipy's) is off by more than it may be. A point nearer
     to the end than a quarter step is not set off."""
@@ -167,7 +168,7 @@ def test_no_more_points_than_the_curve_needs(chord: float, leave: float, arrive:
     (curve,) = curves
     steps = [b.along - a.along for a, b in pairwise(curve.points)] or [curve.points[0].along]
     assert max(steps) - min(steps) < 1e-6 or chord < 4 * HANDY[system][1]
-    xs, ys = np.array([(p.x, p.y) for p in curve.path.points(0.005)]).T
+    xs, ys = np.array([(p.x, p.y) for p in curve.path.points(0.02)]).T
     for step in (wide for wide in HANDY[system] if wide > max(steps) + 1e-6):
         alongs = [step * i for i in range(1, 100) if step * i <= chord - 0.25 * step]
         if not alongs or len(alongs) >= len(curve.points):
