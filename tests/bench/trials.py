@@ -30,6 +30,7 @@ from cosmic_ray.mutating import mutate_code
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 KEPT = ROOT / "out" / "mutants"
+_AT_ONCE = 8  # test files measured in one go
 MOST_TESTS = 60
 """Tests through one line that a trial runs, the quickest first: a constant of the points is run through by all."""
 _COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
@@ -170,8 +171,10 @@ def watched(room: str, tree: Path, without: Sequence[str] = ()) -> tuple[dict[st
     }
     known: dict[str, dict[str, Any]] = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
     known = {file: seen for file, seen in known.items() if seen.get("of") == marks.get(file)}
-    for file in sorted(marks.keys() - known.keys()):
-        known[file] = {"of": marks[file], **_measured(room, tree, file)}
+    new = sorted(marks.keys() - known.keys())
+    for some in (new[at : at + _AT_ONCE] for at in range(0, len(new), _AT_ONCE)):
+        for file, seen in _measured(room, tree, some).items():
+            known[file] = {"of": marks[file], **seen}
         KEPT.mkdir(parents=True, exist_ok=True)
         kept.write_text(json.dumps(known), "utf-8")
     took = {test: seconds for seen in known.values() for test, seconds in seen["took"].items()}
@@ -184,12 +187,12 @@ def watched(room: str, tree: Path, without: Sequence[str] = ()) -> tuple[dict[st
     return quick, list(dict.fromkeys(name for seen in known.values() for name in seen["modules"]))
 
 
-def _measured(room: str, tree: Path, file: str) -> dict[str, Any]:
-    """What `_WATCHED` notes of a room while one of its test files runs."""
+def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, dict[str, Any]]:
+    """What `_WATCHED` notes of a room while some of its test files run, file by file."""
     (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
     command = [part for part in _PYTEST if part != "-x"]
     done = subprocess.run(
-        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", file],
+        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", *files],
         cwd=tree,
         env=_environment(tree, WATCHED_ROOM=room),
         capture_output=True,
@@ -197,7 +200,15 @@ def _measured(room: str, tree: Path, file: str) -> dict[str, Any]:
     )
     if done.returncode != 0:
         raise SystemExit(f"the tests of {room} fail before any change is made:\n{done.stdout[-3000:]}{done.stderr}")
-    noted: dict[str, Any] = json.loads((tree / "watched.json").read_text("utf-8"))
+    seen: dict[str, Any] = json.loads((tree / "watched.json").read_text("utf-8"))
+    noted: dict[str, dict[str, Any]] = {}
+    for file in files:
+        mine = {test: took for test, took in seen["took"].items() if test.split("::")[0] == file}
+        lines = {
+            module: {line: [test for test in tests if test in mine] for line, tests in through.items()}
+            for module, through in seen["lines"].items()
+        }
+        noted[file] = {"took": mine, "lines": lines, "modules": seen["modules"]}
     return noted
 
 
