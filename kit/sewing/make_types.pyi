@@ -52,7 +52,7 @@ class MakeVerbs:
 
         Example::
 
-            make.baste(front.side)"""
+            make.baste(front.side, back.side, distance=0 * mm)"""
 
     def baste_interfacing(self, *pieces: PieceHandle, distance: Size = ...) -> Operation:
         """Baste sewn-in interfacing to the wrong side of whole pieces, `distance` outside the stitch line.
@@ -586,11 +586,13 @@ class MakeVerbs:
             make.press(front.side, way="open")"""
 
     def remove_basting(self, *along: Runs) -> Operation:
-        """Take basting out again.
+        """Take basting out again: once the seam is sewn, or tried on, before it.
 
         Example::
 
-            make.remove_basting(front.side)"""
+            make.baste(front.side, back.side, distance=0 * mm)
+            make.try_on("Is the waist too wide?")
+            make.remove_basting(front.side, back.side)"""
 
     def rolled_hem(self, *edges: Runs, turn: Size = ..., ring: bool = False) -> Operation:
         """A fine edge rolled and slip-stitched by hand; it takes `turn` in all.

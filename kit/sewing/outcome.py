@@ -41,7 +41,8 @@ Fact = tuple[str, ...]
 class Effect:
     """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
     are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
-    `facts` that hold from now on and `undone` ones that no longer do; `inside_out` and `right_side_out` pieces; `laid`
+    `facts` that hold from now on and `undone` ones that no longer do; `also` {what: the name under which every such
+    fact holds from now on as well}; `inside_out` and `right_side_out` pieces; `laid`
     pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark); `refit` the draft that
     counts from now on, and the one until now."""
 
@@ -52,6 +53,7 @@ class Effect:
     pressed: tuple[Run, ...] = ()
     facts: tuple[Fact, ...] = ()
     undone: tuple[Fact, ...] = ()
+    also: Mapping[str, str] = field(default_factory=dict)
     inside_out: tuple[str, ...] = ()
     right_side_out: tuple[str, ...] = ()
     laid: tuple[tuple[Run, Run], ...] = ()

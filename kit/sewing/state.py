@@ -137,6 +137,7 @@ class State:
     def after(self, outcome: Outcome, pattern: Cut, step: str = "") -> State:
         """The garment once an operation with that outcome is done in the step of that title."""
         uses, effect = outcome.uses, outcome.effect
+        again = {(effect.also[what], *rest) for what, *rest in self.facts if what in effect.also}
         seams = set(self.seams)
         for a, b in outcome.joins:
             seams.update(_pairs(pattern, a, b))
@@ -153,7 +154,7 @@ class State:
             faced=self.faced | edge_keys(pattern, effect.faced),
             unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed))
             - with_partners(seams, edge_keys(pattern, effect.pressed)),
-            facts=(self.facts - set(effect.undone)) | set(effect.facts),
+            facts=(self.facts - set(effect.undone)) | set(effect.facts) | again,
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
             refits=self.refits if effect.refit is None else (*self.refits, effect.refit),
         )

@@ -225,7 +225,6 @@ BEFORE = {
         "make.pocket_bag(front_bag.mouth, skirt_front.pocket_mouth, allowance=1.5 * cm)",
         "make.pocket_bag(back_bag.mouth, skirt_back.pocket_mouth, allowance=1.5 * cm)",
     ),
-    "remove_basting": ("make.baste(front.side)", SIDES),
     "set_band": (EDGES, SHOULDERS),
     "set_in_sleeve": (
         SHOULDERS,

@@ -6,6 +6,7 @@ import pytest
 
 from kit.errors import KitError
 from kit.piece.piece import CutPlan
+from kit.proof.unfinished import unfinished
 from kit.units import cm, mm
 
 
@@ -106,3 +107,84 @@ def test_basting_in_the_allowance_may_stay(sewn, skirt):
         found.said[0]
         == "Baste along the side seam of the skirt, 3 mm (1/8 in) outside the stitch line, through all layers."
     )
+
+
+# ---- basting for a fitting --------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def pair(wrap):
+    def panel(name):
+        return wrap.polygon(
+            name, [(0, 0), (200, 0), (200, 300), (0, 300)], {"hem": 20, "side": 10, "top": 10, "centre": 15}
+        )
+
+    return panel("front"), panel("back")
+
+
+def baste(make, front, back):
+    make.baste(front.side, back.side, distance=0 * mm)
+
+
+def try_on(make, front, back):
+    make.try_on("Is the waist too wide?")
+
+
+def out(make, front, back):
+    make.remove_basting(front.side, back.side)
+
+
+def plain(make, front, back):
+    make.plain_seam(front.side, back.side, allowance=1 * cm)
+
+
+def french(make, front, back):
+    make.french_seam(front.side, back.side, first=6 * mm, second=4 * mm)
+
+
+def never(found) -> set[str]:
+    return {each.code for each in unfinished(found.pattern, found.state)}
+
+
+def test_basting_for_a_fitting_comes_out_before_the_seam_or_after_it(sewn, pair):
+    """Common practice, no source: once it was tried on, basting may come out before the seam; a seam sewn right sides
+    together may also be sewn first, one that begins with the wrong sides together cannot."""
+    assert sewn(pair, baste, try_on, out, french).codes == []
+    assert sewn(pair, baste, try_on, plain, out).codes == []
+    assert sewn(pair, baste, out, plain).codes == ["basting_out_early", "basting_out_early"]
+    assert sewn(pair, try_on, baste, out, plain).codes == ["basting_out_early", "basting_out_early"]
+    assert set(sewn(pair, baste, try_on, french, out).codes) == {"basted_otherwise"}
+    lapped = lambda make, front, back: make.lapped_seam(front.side, back.side, allowance=1 * cm)  # noqa: E731
+    assert set(sewn(pair, baste, try_on, lapped, out).codes) == {"basted_otherwise"}
+    for outside, codes in ((True, {"basted_otherwise"}), (False, set())):
+        felled = lambda make, front, back, outside=outside: make.flat_felled_seam(  # noqa: E731
+            front.side, back.side, allowance=1 * cm, outside=outside
+        )
+        assert set(sewn(pair, baste, felled, out).codes) == codes
+
+
+def test_basting_never_taken_out_is_an_error(sewn, pair):
+    assert never(sewn(pair, baste, try_on, plain)) == {"never_used"}
+    assert never(sewn(pair, baste, try_on, out, french)) == set()
+    again = sewn(pair, baste, try_on, out, baste, plain)  # basted anew after the fitting
+    assert never(again) == {"never_used"}
+
+
+def test_between_two_rows_the_next_may_be_basted_and_tried_on(sewn, pair):
+    first = lambda make, front, back: make.french_seam(  # noqa: E731
+        front.side, back.side, first=6 * mm, second=4 * mm, rows="first"
+    )
+    finish = lambda make, front, back: make.finish(front.side)  # noqa: E731
+    assert sewn(pair, first, baste, try_on, finish, out).codes == []
+    assert never(sewn(pair, first, baste, try_on, finish)) == {"never_used"}
+    assert set(sewn(pair, first, finish, baste).codes) == {"basted_late"}
+
+
+def test_basting_says_which_way_it_comes_out(sewn, pair):
+    said = sewn(pair, baste).said
+    assert said[0].startswith(
+        "Lay the side seam of the front and back edge to edge, right sides together, pin, and baste"
+    )
+    assert said[1].startswith("This basting comes out again: before the first row of a seam that begins with the wrong")
+    scene = sewn(pair, baste).last.scenes(sewn(pair, baste).pattern)[0]
+    assert [layer.run.piece for layer in scene.layers] == ["back", "front"]

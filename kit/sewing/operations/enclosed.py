@@ -12,7 +12,7 @@ from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, fixed, flag, meets, read_by, width, word
 from kit.sewing.fields import width as _width
 from kit.sewing.operation import Say, both, operation, shown
-from kit.sewing.operations.joined import eased, matched, pinned, pressed, pressing
+from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
 from kit.sewing.outcome import Closing
 from kit.sewing.reading import FINISHES, read_word
@@ -141,6 +141,7 @@ class FlatFelledSeam(OpenSeam):
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
         *WITHIN,
+        *not_basted(lambda seam: seam.outside),
         Rule(
             Excess(lambda seam: seam.trim - seam.most, of="b", slack=0.01),
             "felled_trim",
@@ -268,6 +269,7 @@ class LappedSeam(OpenSeam):
     why = ("why",)
     rules = (
         *WITHIN,
+        *not_basted(),
         Rule(
             Suits(
                 lambda seam: seam.edgestitch < seam.allowance,

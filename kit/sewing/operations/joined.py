@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import Any
 
@@ -213,6 +213,14 @@ _FIRST = (
     _full("gathered_to_another_length", "gathered_to_another_length", "to", "size"),
 )
 """What is asked of every seam before its own rules."""
+
+
+def not_basted(when: Callable[[Any], bool] | None = None) -> tuple[Rule, ...]:
+    """What a seam needs whose first row lays the pieces otherwise than basting for a fitting holds them: wrong sides
+    together, or one of them folded."""
+    return tuple(
+        Rule(Of("basted_on_line", of), "basted_otherwise", holds=False, each=True, when=when) for of in ("a", "b")
+    )
 
 
 def widely(width: float) -> str:

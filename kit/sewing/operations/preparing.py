@@ -7,8 +7,9 @@ from dataclasses import replace
 from typing import Any, ClassVar
 
 from kit.diagnostic import number, per_cent
+from kit.sewing import section
 from kit.sewing.base import over_the_fold
-from kit.sewing.facts import drawn_facts
+from kit.sewing.facts import drawn_facts, facts_of
 from kit.sewing.operations.joined import EASED_EASE, stitch_length
 from kit.sewing.sections import folds as shapes
 from kit.sewing.vocabulary import *
@@ -210,29 +211,42 @@ class EaseStitch(DrawnUp):
     rows: int = read_by(_read_rows, "int", default=1, held=1, fills={"": "count"})
 
 
+def _held(baste: Baste, state: State, pattern: Cut) -> Iterable[Case]:
+    """The run is closed and done with: no row of it is still to be sewn, which basting might hold."""
+    for run in baste.along:
+        waiting = not state.facts.isdisjoint(facts_of(pattern, (run,), "half_sewn"))
+        yield Case(state.is_closed(pattern, run) and not waiting, run)
+
+
+def _served(out: RemoveBasting, state: State, pattern: Cut) -> Iterable[Case]:
+    """The basting has done what it was for: the seam is sewn, or the garment was tried on."""
+    for run in out.along:
+        tried = state.facts.issuperset(facts_of(pattern, (run,), "tried_on"))
+        yield Case(tried or state.is_closed(pattern, run), run)
+
+
 @operation
 class Baste(Operation):
     """Hold layers with long stitches `distance` outside the stitch line; `distance=0 * mm` on it, for a fitting.
 
     Example::
 
-        make.baste(front.side)
+        make.baste(front.side, back.side, distance=0 * mm)
     """
 
     kind = "baste"
     says = (
-        Say("sew_on_line", lambda baste: baste.on_line),
+        Say("sew_together", lambda baste: baste.on_line and baste.pair),
+        Say("sew_on_line", lambda baste: baste.on_line and not baste.pair),
         Say("sew", lambda baste: not baste.on_line),
+        Say("later", lambda baste: baste.on_line),
         both("along"),
     )
     why = ("why",)
-    gives = (Of("basted", "along"),)
-    wanted = (Of("basting_out", "along"),)
-    rules = (Rule(Closed("along"), "basted_late", holds=False, each=True),)
-    pictures = seen(
-        "along",
-        lambda baste, run: laid(run, Row(run, inset=-baste.distance, style="baste"), section=shapes.drawn_up(1)),
-    )
+    gives = (Of("basted", "along"), Of("basted_on_line", "lined"))
+    undoes = (Of("basting_out", "along"), Of("tried_on", "along"))
+    wanted = (Of("basting_out", "lined"),)
+    rules = (Rule(Asking(_held), "basted_late", holds=False, each=True),)
 
     along: tuple[Run, ...] = runs()
     distance: float = size(default=3 * mm, most=DEEPEST_HEM)
@@ -242,17 +256,34 @@ class Baste(Operation):
         """On the stitch line the stitches show later."""
         return self.distance < 0.5
 
-    def wants(self, pattern: Cut) -> tuple[Fact, ...]:
-        return super().wants(pattern) if self.on_line else ()
+    @property
+    def lined(self) -> tuple[Run, ...]:
+        """The runs basted on their stitch line: the basting must come out again."""
+        return self.along if self.on_line else ()
+
+    @property
+    def pair(self) -> bool:
+        """Whether it holds one piece to another along an edge of each."""
+        return len(self.along) == 2 and self.along[0].piece != self.along[1].piece
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.along[0])
+        row = Row(run, inset=-self.distance, style="baste")
+        if self.on_line and self.pair:
+            lower = shown(pattern, self.along[1], run.side)
+            return (together(lower, run, row, focus=run, pins=(run,), section=section.superimposed()),)
+        return (laid(run, row, section=shapes.drawn_up(1)),)
 
 
 @operation
 class RemoveBasting(Operation):
-    """Take basting out again.
+    """Take basting out again: once the seam is sewn, or tried on, before it.
 
     Example::
 
-        make.remove_basting(front.side)
+        make.baste(front.side, back.side, distance=0 * mm)
+        make.try_on("Is the waist too wide?")
+        make.remove_basting(front.side, back.side)
     """
 
     kind = "remove_basting"
@@ -262,11 +293,11 @@ class RemoveBasting(Operation):
     notions = ()
     says = ("pull", both("along"))
     gives = (Of("basting_out", "along"),)
-    undoes = (Of("basted", "along"),)
+    undoes = (Of("basted", "along"), Of("basted_on_line", "along"), Of("tried_on", "along"))
     pictures = seen("along", lambda out, run: laid(run, Row(run, ink="old")))
     rules = (
         Rule(Of("basted", "along", each="run"), "not_basted", each=True, ends="run"),
-        Rule(Closed("along"), "basting_out_early", each=True),
+        Rule(Asking(_served), "basting_out_early", each=True),
     )
 
     along: tuple[Run, ...] = runs()

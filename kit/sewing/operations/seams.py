@@ -11,7 +11,7 @@ from kit.sewing import section
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, flag, opening, strip, width, word
 from kit.sewing.operation import Say, Sentence, both, operation, shown, taken
-from kit.sewing.operations.joined import eased, pinned, pressed, pressing
+from kit.sewing.operations.joined import eased, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.openings import (
     AGAIN,
@@ -252,6 +252,7 @@ class FrenchSeam(OpenSeam):
             when=lambda seam: seam.trim is not None,
         ),
         *WITHIN,
+        *not_basted(),
         Rule(
             Excess(lambda seam: NARROWEST - seam.second, of="a", values={"least": measured(NARROWEST, "allowance")}),
             "french_seam_rows",

@@ -74,7 +74,8 @@ class TryOn(Operation):
         return {"places": (self.places, "mark"), "note": (self.note, "text")}
 
     def effect(self, pattern: Cut) -> Effect:
-        return Effect(refit=self.refit if self.stage == "changed" else None)
+        """What is basted has been tried on."""
+        return Effect(also={"basted": "tried_on"}, refit=self.refit if self.stage == "changed" else None)
 
     def minutes(self, pattern: Cut) -> float:
         """4 minutes to put it on, 10 for each pair of edges that are marked and sewn anew (common practice, no
