@@ -94,7 +94,9 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         extra, window = _strip_items(scene, pattern, placed, window if placed else None)
         items.extend(extra)
         whole = whole if placed else window
-    sewn_over = [thing for thing in scene.things if thing.kind in ("zip", "zip_tape")]  # rows show on their tapes
+    sewn_over = [
+        thing for thing in scene.things if thing.kind in ("zip", "zip_tape", "tower")
+    ]  # rows show on their tapes
     for thing in sewn_over:
         items.extend(thing_items(thing, placed, pattern))
     for row in scene.rows:

@@ -57,6 +57,8 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         return _buttonhole(line, thing.width, name)
     if thing.kind == "cut":
         return [Stroke(line.curves, "cut", name=name)]
+    if thing.kind == "tower":
+        return _tower(line, thing.width, name)
     if thing.kind == "cord":
         return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
     if thing.kind == "zip_tape":
@@ -90,6 +92,15 @@ def _buttonhole(line: Path, width: float, name: str) -> list[Item]:
         across = line.normal_at(at) * half
         ends.append(Line(line.at(at) - across, line.at(at) + across))
     return [Stroke(line.curves, "symbol", name=name), *(Stroke((end,), "symbol") for end in ends)]
+
+
+def _tower(line: Path, width: float, name: str) -> list[Item]:
+    """A strip that ends in a point."""
+    side, shoulder = line.start_tangent.left() * (width / 2), line.end - line.end_tangent * (width / 2)
+    shape = polyline(
+        [line.start + side, line.start - side, shoulder - side, line.end, shoulder + side, line.start + side]
+    )
+    return [Fill(shape, "strip", name), Stroke(shape, "edge", closed=True, name=name)]
 
 
 def _tape(line: Path, inward: Vector, width: float, name: str) -> list[Item]:

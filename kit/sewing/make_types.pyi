@@ -698,6 +698,18 @@ class MakeVerbs:
             make.plain_seam(front.side, back.side, allowance=1.5 * cm, press="one side")
             make.topstitch(front.side, distance=6 * mm, rows=2)"""
 
+    def tower_placket(
+        self, tower: Run, *, around: Runs, under: StripHandle, slit: Place, box: Size = ..., allowance: Size = ...
+    ) -> Operation:
+        """Finish the slit of a shirt sleeve: `tower` is the long edge of the tower that is sewn to the slit, `around` its
+        edges that are pressed under and stitched down, the point too; `under` a strip for the other side. `box` is how wide
+        the slit is cut out at its end.
+
+        Example::
+
+            make.tower_placket(tower.edge, around=[tower.left_point, tower.right_point, tower.outer],
+                               under=placket, slit=sleeve.cuff_slit)"""
+
     def trim(self, *along: Runs, to: Size) -> Operation:
         """Cut the allowance of a sewn edge back `to` a width.
 

@@ -28,6 +28,7 @@ ThingKind = Literal[
     "socket",
     "eyelet",
     "cut",
+    "tower",
     "elastic",
     "cord",
     "binding",
@@ -135,9 +136,10 @@ class Section:
 
 @dataclass(frozen=True)
 class Thing:
-    """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`), button, a
-    line to cut along, hook and eye or bar, the halves of a snap, buttonhole, eyelet, elastic, cord, binding. It
-    lies along `line` (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm across."""
+    """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`),
+    button, a line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole,
+    eyelet, elastic, cord, binding. It lies along `line` (draft coordinates of `run.piece`), or at its start
+    where it has no length, `width` mm across."""
 
     kind: ThingKind
     run: Run

@@ -81,6 +81,12 @@ SLEEVE = replace(
     notches=(Notch("front_cap", 100), Notch("back_cap", 100, "double")),
     marks=(Mark("cuff_slit", "slit", path=Path.line(Point(-50, -300), Point(-50, -220)), said="sleeve slit"),),
 )
+TOWER = polygon(
+    "tower",
+    [(0, 0), (50, 0), (50, 110), (25, 130), (0, 110)],
+    {"lower": 10, "outer": 6, "right_point": 6, "left_point": 6, "edge": 6},
+    PAIR,
+)
 CUFF = rectangle("cuff", 210, 100, {"lower": 10, "end": 10, "inner": 10, "start": 10}, replace(PAIR, interfacing=2))
 BAND = rectangle(
     "band", NECK, 35, {"neck": 10, "end": 10, "top": 10, "centre": 0}, CutPlan(fold="centre", interfacing=1)
@@ -161,6 +167,7 @@ PIECES = (
     BACK_FACING,
     SLEEVE,
     CUFF,
+    TOWER,
     BAND,
     INNER_BAND,
     POCKET,

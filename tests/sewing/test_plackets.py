@@ -1,4 +1,4 @@
-"""The continuous bound placket: drawn, sewn round before it is cut, bound, and never left raw.
+"""Plackets, continuous and with a tower: the slit drawn, sewn round before it is cut, finished, never left raw.
 
 Its order and measures are common practice, no source."""
 
@@ -18,7 +18,7 @@ from kit.piece.slit import slit_of
 from kit.proof import prove
 from kit.proof.slits import drawn
 from kit.sewing.sections import plackets as shapes
-from kit.units import cm
+from kit.units import cm, mm
 
 LONG = 80.0
 
@@ -158,3 +158,110 @@ def test_every_raw_edge_of_it_is_shut_in():
     assert section.through(0) == ("strip", "garment")
     assert section.through(1) == ("garment", "strip", "strip")
     assert section.at(2.0) == ("strip", "strip")
+
+
+def test_a_cuff_is_set_on_a_slit_sleeve(garments, sewn):
+    pieces = (replace(garments.SLEEVE, marks=(slit((-50, -300), (-50, -220)),)), garments.CUFF)
+
+    def seam(make, sleeve, **_):
+        make.plain_seam(sleeve.front_underarm, sleeve.back_underarm, allowance=15 * mm)
+        make.gather(sleeve.wrist, to=18 * cm)
+
+    def cuff_ends(make, cuff, **_):
+        make.band_ends(cuff.start, cuff.end, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+        make.turn_out(cuff, through=cuff.inner)
+
+    def set_on(make, cuff, sleeve, **_):
+        make.set_band(cuff.lower, sleeve.wrist, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+        make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+
+    def placket_first(make, sleeve, placket, **_):
+        make.bound_placket(placket, slit=sleeve.cuff_slit)
+
+    assert sewn(pieces, placket_first, seam, cuff_ends, set_on, strips=(cut(),)).codes == []
+    assert "placket_late" in sewn(pieces, seam, cuff_ends, set_on, placket_first, strips=(cut(),)).codes
+
+
+# ---- the tower --------------------------------------------------------------------------------------------------
+
+
+def tower(garments, long=110.0, wide=50.0):
+    return garments.polygon(
+        "tower",
+        [(0, 0), (wide, 0), (wide, long - 20), (wide / 2, long), (0, long - 20)],
+        {"lower": 10, "outer": 6, "right_point": 6, "left_point": 6, "edge": 6},
+        cut=garments.PAIR,
+    )
+
+
+def towered(make, sleeve, tower, placket):
+    around = [tower.outer, tower.right_point, tower.left_point]
+    make.tower_placket(tower.edge, around=around, under=placket, slit=sleeve.cuff_slit)
+
+
+@pytest.mark.parametrize(
+    ("long", "wide", "strip", "found"),
+    [
+        (110, 50, cut(90), []),  # 80 mm of slit and 10 of allowance: one side only
+        (95, 50, cut(90), []),  # 15 mm beyond the end of the slit
+        (94, 50, cut(90), ["tower_short"]),
+        (110, 20, cut(90), []),  # 10 mm when folded: 8 of the box and 2
+        (110, 18, cut(90), ["tower_narrow"]),
+        (110, 50, cut(89), ["placket_short"]),
+    ],
+)
+def test_a_tower_reaches_over_the_end_of_the_slit(garments, sewn, long, wide, strip, found):
+    assert sewn((sleeve(garments), tower(garments, long, wide)), towered, strips=(strip,)).codes == found
+
+
+def test_a_tower_finishes_the_slit_and_hangs_on_its_sleeve(garments, sewn):
+    pieces = (sleeve(garments), tower(garments))
+    done = sewn(pieces, towered, lambda make, sleeve, **_: make.narrow_hem(sleeve.wrist), strips=(cut(90),))
+    assert done.codes == []
+    found = {(f.code, f.piece, f.edge) for f in prove(done.pattern) if f.level == "error"}
+    assert not {code for code, piece, _ in found if piece == "tower"}
+    assert "slit_raw" not in {code for code, _, _ in found}
+    without = sewn(pieces, lambda make, sleeve, **_: make.narrow_hem(sleeve.wrist), strips=(cut(90),))
+    assert "slit_raw" in {f.code for f in prove(without.pattern)}
+    late = sewn(pieces, lambda make, sleeve, **_: make.narrow_hem(sleeve.wrist), towered, strips=(cut(90),))
+    assert late.codes == ["placket_late"]
+
+
+def test_a_tower_is_sewn_in_this_order(garments, sewn):
+    done = sewn((sleeve(garments), tower(garments)), towered, strips=(cut(90),))
+    said = done.said
+    order = (
+        "Do not cut yet",
+        "narrow box",
+        "lie under",
+        "both corners",
+        "edgestitch",
+        "other side",
+        "triangle",
+        "across",
+    )
+    assert [word for word, line in zip(order, said, strict=True) if word not in line] == []
+    box = done.last.rows_round(done.pattern)
+    assert [round(line.length) for line in box] == [80, 8, 80]
+    _, _, over = done.last.scenes(done.pattern)
+    (drawn_tower,) = over.things
+    # 25 mm wide when folded, from the wrist to 15 mm beyond the end of the slit, its row across at that end.
+    assert (drawn_tower.kind, drawn_tower.width, drawn_tower.line.length) == ("tower", 25.0, pytest.approx(95.0))
+    assert {round(p.y) for p in (over.rows[-1].line.start, over.rows[-1].line.end)} == {80}
+
+
+def test_the_tower_is_a_piece_of_its_own(garments, sewn):
+    def wrong(make, sleeve, tower, placket):
+        make.tower_placket(sleeve.front, around=[tower.outer], under=placket, slit=sleeve.cuff_slit)
+
+    with pytest.raises(KitError, match="one piece of its own"):
+        sewn((sleeve(garments), tower(garments)), wrong, strips=(cut(90),))
+
+
+def test_the_tower_covers_the_strip():
+    """Counts worked by hand: the two cut edges of the slit, two edges of the strip, two of the tower."""
+    section = shapes.placket_tower()
+    assert (section.raw_edges, section.enclosed) == (6, 6)
+    assert section.through(0) == ("tower", "left") and section.through(2) == ("strip", "right")
+    assert section.through(1) == ("left", "tower", "tower") and section.through(3) == ("right", "strip", "strip")
+    assert section.at(3.0) == ("strip", "strip", "tower", "tower")

@@ -64,6 +64,7 @@ word-thing-snap = Kugelteil eines Druckknopfs
 word-thing-socket = Federteil eines Druckknopfs
 word-thing-eyelet = Öse
 word-thing-cut = Schnittlinie
+word-thing-tower = Schlitzbesatz mit Spitze
 word-thing-elastic = Gummiband
 word-thing-cord = Kordel
 word-thing-binding = Einfassstreifen

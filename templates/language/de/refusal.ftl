@@ -309,6 +309,8 @@ refusal-zip_narrow = Eine Nahtzugabe von { $width } ist zu schmal, um einen Rei�
 refusal-zip_narrow_do = Der Öffnung mindestens { $least } geben.
 refusal-zip_row = { $at } vom Bruch gesteppt würde die Naht die Nahtzugabe von { $width } dahinter verfehlen.
 refusal-zip_row_do = Näher am Bruch steppen oder der Öffnung eine breitere Nahtzugabe geben.
+refusal-tower_piece = Der Schlitzbesatz und die Kanten um ihn herum müssen auf einem eigenen Teil liegen.
+refusal-tower_piece_do = Kanten des dafür zugeschnittenen Teils nennen, etwa tower.edge und around=[tower.point, tower.outer].
 refusal-slit_long = { $slit } geht { $length } in das Teil hinein, von hier: { $edge }. Hinter dem Ende bleibt kein Stoff.
 refusal-slit_long_do = Kürzer machen: mindestens { $least } des Teils müssen dahinter liegen.
 refusal-fly_same_piece = Der Schlitzbeleg oder der Untertritt ist kein eigenes Schnittteil.

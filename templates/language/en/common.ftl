@@ -71,6 +71,7 @@ word-thing-snap = ball half of a snap
 word-thing-socket = socket of a snap
 word-thing-eyelet = eyelet
 word-thing-cut = line to cut along
+word-thing-tower = tower of a placket
 word-thing-elastic = length of elastic
 word-thing-cord = cord
 word-thing-binding = binding strip

@@ -309,6 +309,8 @@ refusal-zip_narrow = an allowance of { $width } is too narrow to sew a zip to.
 refusal-zip_narrow_do = Give the opening at least { $least }.
 refusal-zip_row = stitched { $at } from the fold, the row would miss the allowance of { $width } behind it.
 refusal-zip_row_do = Stitch nearer to the fold, or give the opening a wider allowance.
+refusal-tower_piece = the tower and the edges around it must lie on one piece of its own.
+refusal-tower_piece_do = Name edges of the piece cut for the tower, as tower.edge and around=[tower.point, tower.outer].
 refusal-slit_long = the { $slit }, { $length } long from the { $edge }, leaves no cloth beyond its end.
 refusal-slit_long_do = Make it shorter: at least { $least } of the piece must lie beyond it.
 refusal-fly_same_piece = the fly facing or its shield is no piece of its own.

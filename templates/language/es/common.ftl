@@ -69,6 +69,7 @@ word-thing-snap = mitad macho de un broche a presión
 word-thing-socket = mitad hembra de un broche a presión
 word-thing-eyelet = ojete
 word-thing-cut = línea por la que se corta
+word-thing-tower = tapeta con punta
 word-thing-elastic = tramo de elástico
 word-thing-cord = cordón
 word-thing-binding = tira para ribetear

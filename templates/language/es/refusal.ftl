@@ -309,6 +309,8 @@ refusal-zip_narrow = un margen de { $width } es demasiado estrecho para coser un
 refusal-zip_narrow_do = Dé a la abertura al menos { $least }.
 refusal-zip_row = pespuntada a { $at } del doblez, la costura no cogería el margen de { $width } de detrás.
 refusal-zip_row_do = Pespuntee más cerca del doblez o dé a la abertura un margen más ancho.
+refusal-tower_piece = la tapeta y los bordes que la rodean deben estar en una sola pieza aparte.
+refusal-tower_piece_do = Nombre bordes de la pieza cortada para la tapeta, como tower.edge y around=[tower.point, tower.outer].
 refusal-slit_long = «{ $slit }», de { $length } desde el borde «{ $edge }», no deja tela más allá de su final.
 refusal-slit_long_do = Hágalo más corto: detrás deben quedar al menos { $least } de la pieza.
 refusal-fly_same_piece = la vista de la bragueta o su contrabragueta no es una pieza aparte.

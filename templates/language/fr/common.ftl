@@ -78,6 +78,7 @@ word-thing-snap = partie mâle d’un bouton-pression
 word-thing-socket = partie femelle d’un bouton-pression
 word-thing-eyelet = œillet
 word-thing-cut = ligne à couper
+word-thing-tower = patte à pointe
 word-thing-elastic = longueur d’élastique
 word-thing-cord = cordon
 word-thing-binding = bande de biais

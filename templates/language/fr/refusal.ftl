@@ -309,6 +309,8 @@ refusal-zip_narrow = une marge de { $width } est trop étroite pour y coudre une
 refusal-zip_narrow_do = Donner à l’ouverture au moins { $least }.
 refusal-zip_row = piquée à { $at } de la pliure, la couture manquerait la marge de { $width } placée derrière.
 refusal-zip_row_do = Piquer plus près de la pliure, ou donner à l’ouverture une marge plus large.
+refusal-tower_piece = la patte et les bords qui l’entourent doivent être sur une seule pièce à part.
+refusal-tower_piece_do = Nommer des bords de la pièce coupée pour la patte, comme tower.edge et around=[tower.point, tower.outer].
 refusal-slit_long = « { $slit } », long de { $length } depuis le bord « { $edge } », ne laisse pas de tissu après sa fin.
 refusal-slit_long_do = Le raccourcir : il faut au moins { $least } de la pièce au-delà.
 refusal-fly_same_piece = la parementure de braguette ou le sous-pont n’est pas une pièce à part.
