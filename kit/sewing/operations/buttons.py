@@ -209,6 +209,7 @@ class Buttons(OnMarks):
         Say("shank", lambda buttons: buttons.shank),
     )
     why = (Say("why", lambda buttons: buttons.shank),)
+    also = (Also("count", lambda buttons, pattern: buttons.count(pattern), "count"),)
     gives = (Of("button", "places"), Of("buttoned", "holes"))
     rules = (
         once("button"),
@@ -228,6 +229,3 @@ class Buttons(OnMarks):
     @property
     def across(self) -> float:
         return self.size
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"count": (self.count(pattern), "count")}

@@ -8,23 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from kit.diagnostic import measured, message
-from kit.errors import KitError
 from kit.geometry import Cubic, Path, parallel
 from kit.piece.role import PieceRole
 from kit.sewing import section as seams
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, part, width
-from kit.sewing.operation import Say, operation, shown
+from kit.sewing.fields import part
 from kit.sewing.operations.zips import Zip, flush
 from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Thing
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import neighbours, path_of, run_length, sides_of
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 BEYOND = 5.0
 """mm by which the facing must reach beyond the curve that holds it (common practice, no source)."""
@@ -98,6 +89,7 @@ class FlyZip(Zip):
         Say("bar_shield", lambda fly: fly.shield),
     )
     why = ("why", "why_tape")
+    also = (Also("out", OUTSIDE),)
     rules = (
         *Zip.rules,
         Rule(Asking(_facing_wide), "fly_facing_narrow", tells=("wide", "lap"), do_tells=("least",)),
@@ -132,9 +124,6 @@ class FlyZip(Zip):
     def minutes(self, pattern: Cut) -> float:
         return 60.0 if self.shield is None else 75.0
 
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"out": (OUTSIDE, "allowance")}
-
     def curve(self, pattern: Cut) -> Path:
         """The curved row on the side that laps over: `lap` mm inside its edge, rounding to the end of the opening."""
         edge = self.line(pattern, self.over)
@@ -150,22 +139,9 @@ class FlyZip(Zip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         over, under, facing = (shown(pattern, run) for run in (self.over, self.under, self.facing))
-        faced = Scene(
-            layers=(Layer(over, up="right"), Layer(facing, up="wrong", stuff="facing", on=over, how="together")),
-            rows=(Row(over),),
-            focus=over,
-            section=seams.superimposed("main", "facing"),
+        zip, shape = Thing("zip", under, self.line(pattern, under), 25.0), section.zip_fly(self.shield is not None)
+        return (
+            together(over, facing, Row(over), stuff="facing", section=seams.superimposed("main", "facing")),
+            laid(under, Row(under, inset=-OUTSIDE), things=(zip,)),
+            opened(under, over, Row(over, line=self.curve(pattern)), up="right", section=shape),
         )
-        to_tape = Scene(
-            layers=(Layer(under, up="right"),),
-            rows=(Row(under, inset=-OUTSIDE),),
-            focus=under,
-            things=(Thing("zip", under, self.line(pattern, under), 25.0),),
-        )
-        done = Scene(
-            layers=(Layer(under, up="right"), Layer(over, up="right", on=under, how="open")),
-            rows=(Row(over, line=self.curve(pattern)),),
-            focus=over,
-            section=section.zip_fly(self.shield is not None),
-        )
-        return (faced, to_tape, done)

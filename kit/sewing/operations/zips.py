@@ -5,21 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import ClassVar
 
-from kit.diagnostic import measured, message
-from kit.errors import KitError
 from kit.geometry import Path
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, part, width
-from kit.sewing.operation import Keys, Operation, Rules, Telling, Words, operation, shown
+from kit.sewing.fields import part
+from kit.sewing.operation import Telling
 from kit.sewing.operations.places import minus
 from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, First, Of, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import Span, neighbours, path_of, reach, run_length, sides_of, spans
-from kit.sewing.state import State
-from kit.units import mm
+from kit.sewing.spans import reach
+from kit.sewing.vocabulary import *
 
 TOP = 15.0
 """mm by which a zip may be shorter than its opening: its slider stops that far below the top edge (common practice,
@@ -104,6 +97,8 @@ class Zip(Operation):
     caught: ClassVar[bool] = True  # the row at `lap` has to catch the allowance behind it
     why: ClassVar[Keys] = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))
+    work = (35.0, 0.0)
+    also: ClassVar[tuple[Also, ...]] = (Also("top", lambda zip, pattern: zip.top(pattern)),)
     rules: ClassVar[Rules] = (
         Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
         Rule(First(_misfit, "long"), "zip_long", says="zip_length", tells=("length", "opening")),
@@ -156,15 +151,9 @@ class Zip(Operation):
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {"zip": (self.length, "length")}
 
-    def minutes(self, pattern: Cut) -> float:
-        return 35.0
-
     def top(self, pattern: Cut) -> float:
         """mm from the stitch line at the top down to the slider."""
         return max(run_length(pattern, self.over) - self.length, 0.0)
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"top": (self.top(pattern), "allowance")}
 
     @property
     def beside(self) -> float:
@@ -183,13 +172,8 @@ class Zip(Operation):
 
     def _set_in(self, pattern: Cut, shape: Section) -> Scene:
         over, under = shown(pattern, self.over), shown(pattern, self.under)
-        return Scene(
-            layers=(Layer(under, up="wrong"), Layer(over, up="wrong", on=under, how="open")),
-            rows=(Row(over, inset=self.beside),),
-            focus=over,
-            things=(Thing("zip", over, self.line(pattern, over), 25.0),),
-            section=shape,
-        )
+        zip = Thing("zip", over, self.line(pattern, over), 25.0)
+        return opened(under, over, Row(over, inset=self.beside), things=(zip,), section=shape)
 
 
 @operation
@@ -227,9 +211,4 @@ class CentredZip(Zip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         over, under = shown(pattern, self.over), shown(pattern, self.under)
-        basted = Scene(
-            layers=(Layer(under, up="right"), Layer(over, up="wrong", on=under, how="together")),
-            rows=(Row(over, style="baste"),),
-            focus=over,
-        )
-        return (basted, self._set_in(pattern, section.zip_centred()))
+        return (together(under, over, Row(over, style="baste")), self._set_in(pattern, section.zip_centred()))
