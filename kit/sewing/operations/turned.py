@@ -163,15 +163,3 @@ class SlipStitch(Operation):
 
     def minutes(self, pattern: Cut) -> float:
         return 4.0 + 40.0 * run_length(pattern, self.a) / 1000
-
-
-def turned_facts(names: tuple[str, ...]) -> tuple[Fact, ...]:
-    """("turned_out", piece) of each."""
-    return tuple(("turned_out", name) for name in names)
-
-
-def still_inside_out(state: State, pattern: Cut, runs: tuple[Run, ...]) -> tuple[Diagnostic, ...]:
-    """Pieces that must be right side out first."""
-    rule = Rule(InsideOut(()), "inside_out", tells=("piece",))
-    at = {run.piece: run for run in runs}.values()
-    return tuple(rule.told(None, pattern, Case(False, run)) for run in at if run.piece in state.inside_out)
