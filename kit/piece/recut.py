@@ -32,6 +32,7 @@ SLACK = 0.5
 _STEPS = 32
 _CARRIED = 500.0
 _FAR = 2000.0
+_NOTHING = 0.04
 _ENOUGH = 0.25
 """A draft that shares so much of its outline with the other is laid where it was drawn."""
 
@@ -110,8 +111,10 @@ class EdgeChange:
 
     @property
     def parts_at(self) -> tuple[float, float]:
-        """From where to where (mm along the new edge) the two lines part."""
-        off = [at.along for at in self.stations if abs(at.off) > TOLD]
+        """From where to where (mm along the new edge) the two lines part. A straight taper parts all along, however
+        small it is: what counts as nothing is a share of the most."""
+        nothing = min(TOLD, abs(self.most.off) * _NOTHING)
+        off = [at.along for at in self.stations if abs(at.off) > nothing]
         step = self.new.length / _STEPS
         low, high = off[0] - step, off[-1] + step
         return (max(0.0, low), min(self.new.length, high))
@@ -164,7 +167,7 @@ def piece_change(was: Piece, now: Piece, cut_back: Mapping[str, float] | None = 
     names = matched(was, now)
     cut, needed = _cloth(was, cut_back or {}), _cloth(without_extra(now), {})
     cloth, wanted = (None, None) if cut is None or needed is None else (_Around(cut), _Around(needed))
-    changes = tuple(_edges(was, now, names, cloth, wanted))
+    changes = tuple(_edges(was, now, names, cloth, wanted, cut_back or {}))
     only = tuple(edge.name for edge in was.edges if edge.name not in names.values())
     only += tuple(edge.name for edge in now.edges if edge.name not in names)
     marks = tuple(mark.name for mark in now.marks if _mark_moved(was, now, mark.name))
@@ -260,7 +263,12 @@ def _carried(path: Path) -> Path:
 
 
 def _edges(
-    was: Piece, now: Piece, names: Mapping[str, str], cloth: _Around | None, wanted: _Around | None
+    was: Piece,
+    now: Piece,
+    names: Mapping[str, str],
+    cloth: _Around | None,
+    wanted: _Around | None,
+    cut_back: Mapping[str, float],
 ) -> Iterator[EdgeChange]:
     out_was, out_now = -inside_left(was), -inside_left(now)
     count = len(now.edges)
@@ -276,6 +284,8 @@ def _edges(
             off = 0.0 if old == new else _off(line, place, out_was)
             outward = new.normal_at(along) * out_now
             left, need = (None if each is None else each.beyond(place, outward) for each in (cloth, wanted))
+            if off <= SLACK and names[edge.name] in cut_back:
+                need = None  # what was trimmed there was sewn with what is left
             stations.append(Station(along, off, left, need))
         before, after = now.edges[index - 1].name, now.edges[(index + 1) % count].name
         yield EdgeChange(edge.name, names[edge.name], old, new, tuple(stations), before, after)

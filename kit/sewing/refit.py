@@ -71,10 +71,6 @@ class Refit:
             for edge in piece.moved:
                 yield piece, edge
 
-    def left_of(self, piece: str) -> dict[str, float]:
-        """{edge: mm of its allowance left} of a piece trimmed since it was cut."""
-        return {edge: left for name, edge, left in self.cut_back if name == piece}
-
     def seam_of(self, piece: str, edge: str) -> str:
         """The kind of the operation that closes an edge from now on; empty where none does."""
         return next((kind for name, other, kind in self.seams if (name, other) == (piece, edge)), "")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Protocol
+from typing import Any, Protocol
 
 from kit.errors import KitError
 from kit.piece.recut import TOLD, EdgeChange, PieceChange, piece_change
@@ -46,7 +46,10 @@ def refit(was: Drafted, now: Drafted, at: tuple[int, int], turns: tuple[Turn, ..
     changes: list[PieceChange] = []
     for name, piece in twos.items():
         if name in ones and ones[name] != piece:
-            left = {edge: mm for other, edge, mm in cut_back if other == name}
+            left: dict[str, float] = {}
+            for other, edge, mm in cut_back:
+                if other == name:
+                    left[edge] = min(mm, left.get(edge, mm))
             change = piece_change(ones[name], piece, left)
             if change is not None:
                 changes.append(change)
@@ -130,6 +133,10 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
                             yield from (
                                 (p, e, max(to, getattr(operation, "wider", to))) for p, _, e in seam if e != edge
                             )
+        elif operation.kind == "french_seam":
+            whole: Any = operation.entire  # begun or whole: its first allowances are trimmed in between
+            left = whole.second + min(whole.first, whole.trim or whole.second)
+            yield from ((run.piece, edge, left) for run in operation.runs() for edge in run.edges)
         elif operation.kind == "trim_to_fit":
             for run in operation.runs():
                 for edge in run.edges:

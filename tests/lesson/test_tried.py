@@ -329,3 +329,27 @@ def test_extra_cloth_is_said_on_the_printed_piece_in_words_and_in_figures() -> N
     edges = {edge["name"]: edge for edge in pattern_json(pattern)["pieces"][0]["edges"]}
     assert (edges["side"]["allowance"], edges["side"]["extra"], edges["top"]["extra"]) == (15.0, 20.0, 0.0)
     assert "Add 2 cm more outside that, to fit with: side seam." in str(worksheet(pattern))
+
+
+def test_a_seam_begun_before_the_try_on_is_finished_on_the_new_line() -> None:
+    """The first row of a French seam, 9 mm from the raw edge and trimmed, leaves 1.2 cm outside the stitch line (6 mm
+    to the row, a little less than 6 mm beyond it): let out by 5 mm, the first row cannot be sewn again."""
+    held = {}
+
+    def first(make, front, back):
+        held["seam"] = make.french_seam(front.side, back.side, first=9 * mm, second=6 * mm, rows="first")
+
+    def last(make, front, back):
+        make.finish(held["seam"])
+
+    taken_in = tunic(lambda make: make.try_on(**IN), before=first, seam=last).work()
+    assert codes(taken_in, "error") == [] and any(line.startswith("Unpick") for line in told(taken_in))
+    let_out = tunic(lambda make: make.try_on(top_width=(24.5 * cm, 25 * cm)), before=first, seam=last).work()
+    found = [finding for finding in prove(let_out) if finding.level == "error"]
+    assert [finding.code for finding in found] == ["cloth_short", "cloth_short"]
+    assert found[0].what.startswith("only 7 mm")
+
+
+def test_a_straight_taper_runs_to_its_end_however_little_it_is() -> None:
+    said = told(tunic(lambda make: make.try_on(top_width=(24.8 * cm, 25 * cm))).work())
+    assert any("2 mm (1/16 in) out at the top, tapering to nothing at the hem" in line for line in said)
