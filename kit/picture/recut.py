@@ -28,6 +28,7 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
     """One piece as it was cut, with its old and its new lines. `sewn` names edges that a row lies along: there the old
     line is drawn as stitching."""
     cloth, wanted, off = areas(change)
+    key = "recut" if change.edges else "trim_extra"
     was, now = change.was, change.now
     name = title or now.title
     x0, y0, x1, y1 = _box(change, cloth, wanted)
@@ -63,7 +64,7 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
     wide, high = reach * _ROOM[0], reach * _ROOM[1]
     over = high * 2.2 if any(edge.shortest for edge in change.moved) else high
     bounds = (x0 - wide, y0 - high, x1 + wide, y1 + over)
-    return Drawing(tuple(items), say("picture.recut_alt", piece=name), say("picture.recut", piece=name), bounds)
+    return Drawing(tuple(items), say(f"picture.{key}_alt", piece=name), say(f"picture.{key}", piece=name), bounds)
 
 
 def told_at(edge: EdgeChange) -> tuple[Station, ...]:

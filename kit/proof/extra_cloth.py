@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterator
 
 from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
@@ -31,7 +31,48 @@ def extra_lines(pattern: Pattern, broken: Collection[Diagnostic]) -> list[Diagno
 
 
 def extra_cloth(pattern: Pattern, state: State) -> list[Diagnostic]:
-    """Edges whose extra cloth is never trimmed. Both halves alike are told once."""
+    """Edges whose extra cloth is never trimmed, and those sewn while it is still there. Both halves alike are told
+    once."""
+    return [*_sewn_wide(pattern), *_never_trimmed(pattern, state)]
+
+
+def _sewn_wide(pattern: Pattern) -> Iterator[Diagnostic]:
+    """Operations that measure from a raw edge which has its extra cloth still: their row would lie that much too far
+    out."""
+    extra = {(piece.name, edge.name): edge.extra for piece in pattern.pieces for edge in piece.edges if edge.extra > 0}
+    trimmed: set[tuple[str, str]] = set()
+    for record in pattern.sewing if extra else ():
+        for operation in record.operations:
+            if operation.kind == "trim_to_fit":
+                trimmed |= {(run.piece, edge) for run in operation.runs() for edge in run.edges}
+                continue
+            try:
+                taken = operation.takes(pattern)
+            except KitError:
+                continue  # told by the sewing order
+            for key in taken:
+                if key not in extra or key in trimmed:
+                    continue
+                trimmed.add(key)  # told once
+                piece = pattern.piece(key[0])
+                yield Diagnostic(
+                    "extra_sewn",
+                    "error",
+                    message(
+                        "proof.extra_sewn",
+                        edge=named_edge(piece.edge(key[1])),
+                        amount=measured(extra[key], "allowance"),
+                    ),
+                    message("proof.where_step", piece=piece.title, step=record.title),
+                    amount=extra[key],
+                    can=message("proof.extra_sewn_do", call=f"make.trim_to_fit({key[0]}.{key[1]})"),
+                    step=record.key,
+                    piece=key[0],
+                    edge=key[1],
+                )
+
+
+def _never_trimmed(pattern: Pattern, state: State) -> list[Diagnostic]:
     return [
         Diagnostic(
             "extra_left",

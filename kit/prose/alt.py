@@ -28,7 +28,8 @@ def operation_alt(pattern: Cut, operation: Operation, system: System = "cm") -> 
 def scene_alt(pattern: Cut, scene: Scene, system: System = "cm") -> str:
     """What one picture shows: the layers from the bottom up, the rows, the folds."""
     if scene.recut is not None:
-        return say("picture.recut_alt", {"piece": pattern.piece(scene.recut.now.name).title})
+        key = "recut" if scene.recut.edges else "trim_extra"
+        return say(f"picture.{key}_alt", {"piece": pattern.piece(scene.recut.now.name).title})
     found: list[str] = []
     for layer in scene.layers:
         found += _layer(pattern, layer, first=layer is scene.layers[0], system=system)

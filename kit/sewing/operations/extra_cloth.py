@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from kit.piece.piece import Piece
+from kit.piece.recut import PieceChange
 from kit.sewing.rules import whole_edges
 from kit.sewing.vocabulary import *
 
@@ -43,7 +45,6 @@ class TrimToFit(Operation):
     says = (lambda made, pattern: made.widths(pattern), both("along"))
     why = ("why",)
     gives = (Of("trimmed_to_fit", "along"),)
-    pictures = seen("along", lambda trim, run: laid(run, Row(run, ink="old"), up="wrong"))
     rules = (
         whole_edges("along"),
         Rule(Asking(_has_extra), "no_extra_to_trim", each=True, ends="run"),
@@ -67,6 +68,17 @@ class TrimToFit(Operation):
     def minutes(self, pattern: Cut) -> float:
         """2 minutes an edge (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """Each piece as it was cut, with what is trimmed off it."""
+        found = []
+        for name in dict.fromkeys(run.piece for run in self.along):
+            piece = pattern.piece(name)
+            edges = {edge for run in self.along if run.piece == name for edge in run.edges}
+            left = {edge: replace(piece.edge(edge), extra=0.0) for edge in edges}
+            layer = Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="wrong")
+            found.append(Scene(layers=(layer,), recut=PieceChange(piece, piece.with_edges(**left), ())))
+        return tuple(found)
 
 
 def untrimmed(pieces: Iterable[Piece], state: State) -> Iterator[tuple[Piece, str]]:

@@ -190,3 +190,6 @@ picture-recut_lack = { $size } zu wenig
 picture-with_extra = { $width }, davon { $extra } Anprobezugabe
 picture-edge_allowance_extra = { $edge } mit { $allowance } Nahtzugabe und { $extra } Anprobezugabe
 picture-extra_of = Anprobezugabe: { $edge }
+# Anprobezugabe, die abgeschnitten wird, wenn der Sitz stimmt.
+picture-trim_extra = { $piece }: die Anprobezugabe abschneiden
+picture-trim_extra_alt = { $piece }, wie es zugeschnitten ist, die linke Stoffseite oben: die Anprobezugabe, die abgeschnitten wird, ist schraffiert, die Nahtlinie gestrichelt.

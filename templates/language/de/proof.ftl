@@ -221,6 +221,8 @@ proof-halves_crossed_do = Nähen Sie links an links und rechts an rechts.
 # ---- Anprobezugaben, und Fassungen, die eine Anprobe ändert ----
 proof-extra_left = diese Kante ist für die Anprobe { $amount } breiter zugeschnitten, und das wird nie abgeschnitten: { $edge }.
 proof-extra_left_do = Abschneiden, wenn der Sitz stimmt: { $call }.
+proof-extra_sewn = diese Kante wird genäht, solange ihre Anprobezugabe von { $amount } noch da ist; von der Schnittkante gemessen liegt die Naht um so viel zu weit außen: { $edge }.
+proof-extra_sewn_do = Für die Anprobe auf der Nahtlinie heften, make.baste(..., distance=0 * mm), und vor der Naht abschneiden: { $call }.
 proof-in_draft_first = in der zuerst zugeschnittenen Fassung: { $what }
 proof-in_draft_corrected = in der geänderten Fassung: { $what }
 proof-raw_inside = innen bleibt die Schnittkante offen ({ $edges }) und kann beim Waschen ausfransen.

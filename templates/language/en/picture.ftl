@@ -192,3 +192,6 @@ picture-recut_lack = { $size } lacking
 picture-with_extra = { $width }, includes { $extra } to fit with
 picture-edge_allowance_extra = { $edge } with { $allowance } allowance and { $extra } to fit with
 picture-extra_of = { $edge } extra to fit with
+# Extra cloth that is trimmed off, once the fit is right.
+picture-trim_extra = { $piece }: trimming the extra cloth
+picture-trim_extra_alt = { $piece } as it was cut, its wrong side up: the extra cloth to trim off is hatched, the stitch line dashed.

@@ -223,6 +223,8 @@ proof-halves_crossed_do = Sew left to left and right to right.
 # $amount is how much wider the edge is cut than it is sewn; $call is written in the notebook.
 proof-extra_left = the { $edge } is cut { $amount } wider to fit with, and this is never trimmed.
 proof-extra_left_do = Trim it once the fit is right: { $call }.
+proof-extra_sewn = the { $edge } is sewn while its { $amount } of extra cloth are still there: measured from the raw edge, the row lies that much too far out.
+proof-extra_sewn_do = For the fitting baste on the stitch line, make.baste(..., distance=0 * mm); trim before the seam: { $call }.
 # $what is another finding.
 proof-in_draft_first = in the draft that is cut at first, { $what }
 proof-in_draft_corrected = in the corrected draft, { $what }

@@ -191,3 +191,6 @@ picture-recut_lack = faltan { $size }
 picture-with_extra = { $width }, incluye { $extra } para la prueba
 picture-edge_allowance_extra = { $edge } con { $allowance } de margen y { $extra } para la prueba
 picture-extra_of = para la prueba, { $edge }
+# Tela de más que se recorta cuando la prenda sienta bien.
+picture-trim_extra = { $piece }: recortar la tela de más
+picture-trim_extra_alt = { $piece } como se cortó, con el revés hacia arriba: la tela de más que se recorta va rayada; la línea de costura, discontinua.

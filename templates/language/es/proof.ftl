@@ -225,6 +225,8 @@ proof-halves_crossed_do = Cose izquierda con izquierda y derecha con derecha.
 # ---- tela de más para la prueba, y trazados que una prueba cambia ----
 proof-extra_left = este borde se corta { $amount } más ancho para la prueba, y eso no se recorta nunca: { $edge }.
 proof-extra_left_do = Recórtelo cuando la prenda siente bien: { $call }.
+proof-extra_sewn = este borde se cose cuando aún tiene { $amount } de tela de más; medida desde el borde cortado, la costura queda otro tanto demasiado fuera: { $edge }.
+proof-extra_sewn_do = Para la prueba hilvane por la línea de costura, make.baste(..., distance=0 * mm), y recorte antes de coser: { $call }.
 proof-in_draft_first = en el trazado que se corta primero: { $what }
 proof-in_draft_corrected = en el trazado corregido: { $what }
 proof-raw_inside = por dentro queda el borde sin rematar ({ $edges }) y puede deshilacharse al lavar.

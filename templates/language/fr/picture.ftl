@@ -182,3 +182,6 @@ picture-recut_lack = manque { $size }
 picture-with_extra = { $width }, dont { $extra } pour l’essayage
 picture-edge_allowance_extra = { $edge } avec { $allowance } de marge et { $extra } pour l’essayage
 picture-extra_of = surplus d’essayage : { $edge }
+# Surplus recoupé une fois le vêtement ajusté.
+picture-trim_extra = { $piece } : recouper le surplus
+picture-trim_extra_alt = { $piece } comme elle a été coupée, envers visible : le surplus à recouper est hachuré, la ligne de couture en tirets.

@@ -215,6 +215,8 @@ proof-halves_crossed_do = Cousez gauche sur gauche et droite sur droite.
 # ---- surplus d’essayage, et tracés qu’un essayage change ----
 proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayage, et cela n’est jamais recoupé : { $edge }.
 proof-extra_left_do = Le recouper une fois le vêtement ajusté : { $call }.
+proof-extra_sewn = ce bord est cousu alors que son surplus de { $amount } est encore là ; mesurée depuis le bord coupé, la couture se trouve d’autant trop à l’extérieur : { $edge }.
+proof-extra_sewn_do = Pour l’essayage, bâtir sur la ligne de couture, make.baste(..., distance=0 * mm), et recouper avant de coudre : { $call }.
 proof-in_draft_first = dans le tracé coupé d’abord : { $what }
 proof-in_draft_corrected = dans le tracé corrigé : { $what }
 proof-raw_inside = à l'intérieur le bord reste à cru ({ $edges }) et peut s'effilocher au lavage.
