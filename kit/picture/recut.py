@@ -19,7 +19,7 @@ from kit.units import System, both
 
 _HATCH = 0.02
 """From line to line of the hatching, as a share of the piece's reach."""
-_ROOM = (0.2, 0.08)
+_ROOM = (0.22, 0.12)
 """Paper left beside and above the piece for the texts, as shares of its reach."""
 _LEAST = 4.0  # mm2 of cloth worth drawing
 
@@ -87,7 +87,7 @@ def _distance(edge: EdgeChange, at: Station, system: System, reach: float, middl
     yield Dot(b, "new", edge.edge)
     if (b - a).cross(a.mid(b) - middle) < 0:  # its text stands on the far side of the piece's middle
         a, b = b, a
-    yield Dimension(a, b, both(abs(at.off), system), offset=reach * 0.05, name=f"{edge.edge}.moved")
+    yield Dimension(a, b, both(abs(at.off), system), offset=reach * 0.07, name=f"{edge.edge}.moved")
 
 
 def _left(edge: EdgeChange, at: Station, system: System, reach: float, middle: Point) -> Iterator[Item]:
@@ -103,7 +103,7 @@ def _left(edge: EdgeChange, at: Station, system: System, reach: float, middle: P
         place, end = end, place
     key = "picture.recut_left" if at.left >= 0 else "picture.recut_lack"
     text = say(key, size=both(abs(at.left), system, "allowance"))
-    yield Dimension(place, end, text, offset=reach * 0.12, name=f"{edge.edge}.left")
+    yield Dimension(place, end, text, offset=reach * 0.16, name=f"{edge.edge}.left")
 
 
 def _box(change: PieceChange, cloth: Any, wanted: Any) -> tuple[float, float, float, float]:

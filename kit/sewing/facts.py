@@ -11,6 +11,7 @@ from kit.sewing.run import Place, Run
 from kit.sewing.spans import sides_of
 from kit.sewing.state import State
 
+
 def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
     """(what, piece, side, edge) of every edge the runs mean."""
     return tuple(

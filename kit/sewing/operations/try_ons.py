@@ -95,7 +95,8 @@ class TryOn(Operation):
             kind = "length" if turn.kind == "length" else "count"
             scale = 100 if turn.kind == "share" else 1
             values = {"before": (turn.before * scale, kind), "after": (turn.after * scale, kind)}
-            yield Sentence(f"try_on.{key}", {"name": (labels.get(turn.name, turn.label), "text"), **values})
+            label = labels.get(turn.name, turn.label)
+            yield Sentence(f"try_on.{key}", {"name": (label[:1].upper() + label[1:], "text"), **values})
         for line in _lines(change, pattern):
             yield Sentence(f"try_on.line_{line.key}", {"place": (tuple(line.runs), "place"), **line.values})
         yield from self._other_marks(change, pattern)
