@@ -36,8 +36,8 @@ class Value(NamedTuple):
     length, allowance, finished (mm, rounded as the trade does for each); exact (mm with two decimals); share (0..1);
     number (decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own
     words, or what is written in code); title (of a piece or strip, within a sentence); piece ((title, side or ""));
-    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); landmark (`NamedLandmark`); row (of
-    `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name of a body measurement;
+    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); landmark (`NamedLandmark`);
+    stretch (from one landmark to another); row (of `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name of a body measurement;
     measure_first: as the first word of a sentence); message (`Message`); list, string and parted (of
     `Value`: a, b and c; a, b, c; a; b; c).
     `system`: the unit read first, where it is not the reader's."""
@@ -255,6 +255,8 @@ def _plain(value: Value) -> dict[str, Any]:
         return {"value": _spot(given), "kind": value.kind}
     if isinstance(given, NamedLandmark):
         return {"value": _landmark(given), "kind": value.kind}
+    if value.kind == "stretch":
+        return {"value": [_landmark(each) for each in given], "kind": value.kind}
     if value.kind == "row":
         return {"value": [_spot(each) for each in given], "kind": value.kind}
     return {"value": given, "kind": value.kind}

@@ -8,7 +8,7 @@ from kit.diagnostic import Diagnostic, Value, list_of, measured, message, named_
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.sewing.named import edge_on
+from kit.sewing.named import edge_on, stretch_of
 from kit.sewing.order import operations
 from kit.sewing.state import State
 
@@ -38,8 +38,7 @@ def raw_edges(pattern: Pattern, state: State) -> list[Diagnostic]:
                         what = message(
                             "proof.edge_left_raw",
                             edge=name,
-                            start=measured(span.start),
-                            end=measured(span.end),
+                            stretch=stretch_of(pattern, span),
                             part=measured(span.length),
                             length=measured(whole),
                         )

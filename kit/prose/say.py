@@ -12,12 +12,21 @@ from kit.lesson.pattern import Pattern
 from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
 from kit.sewing.cut import Cut
-from kit.sewing.named import gathered, part_of
+from kit.sewing.named import gathered, lengths_on, part_of, spot_on
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Chain, Place, Run
 from kit.units import Style, System, both, parts, show
 from kit.wording.lists import listed
-from kit.wording.names import edge_on_side, edge_said, part_said, piece_said, title_said
+from kit.wording.names import (
+    edge_on_side,
+    edge_said,
+    part_said,
+    piece_said,
+    spot_said,
+    spots_said,
+    stretch_said,
+    title_said,
+)
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -86,6 +95,12 @@ def _worded(
         return edges_said(pattern, value, system)
     if kind == "place":
         return places_said(pattern, value, system)
+    if kind == "spot":
+        return spot_said(spot_on(pattern, *value), system)
+    if kind == "spots":
+        return spots_said(lengths_on(pattern, *value), system)
+    if kind == "stretch":
+        return stretch_said(lengths_on(pattern, *value), system)
     if kind == "piece":
         return pieces_said(pattern, value)
     if kind == "strip":

@@ -7,8 +7,11 @@ from collections.abc import Iterable
 from kit.diagnostic import EdgeName, NamedLandmark, NamedPlace, Value, named_edge, own
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
-from kit.sewing.legs import Line, chained, named_landmark, run_legs, tip
+from kit.sewing.legs import Landmark, Line, chained, named_landmark, run_legs, size_of, tip
 from kit.sewing.run import Chain, Place, Run
+from kit.sewing.spans import Span
+
+_AT_END = 0.5  # mm from an end that is told as that end
 
 
 def edge_of(piece: Piece, name: str) -> Value:
@@ -37,6 +40,27 @@ def part_of(pattern: Cut, line: Run | Chain) -> tuple[NamedLandmark, NamedLandma
     legs = line_of(pattern, line)
     start, end = (tip(legs, each.which) if each.what == "tip" and each.which else each for each in found)
     return named_landmark(legs, start), named_landmark(legs, end)
+
+
+def spot_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
+    """The place `at` mm along a run, told from the start of its whole edges, or as an end of them."""
+    legs = line_of(pattern, run)
+    place, size = at + (run.start or 0.0), size_of(legs)
+    if place < _AT_END or place > size - _AT_END:
+        return named_landmark(legs, tip(legs, "start" if place < _AT_END else "end"))
+    return named_landmark(legs, Landmark("length", place))
+
+
+def lengths_on(pattern: Cut, run: Run, one: float, two: float) -> tuple[NamedLandmark, NamedLandmark]:
+    """Two places so many mm along a run, each told as a length from the start of its whole edges."""
+    legs, start = line_of(pattern, run), run.start or 0.0
+    first, second = (named_landmark(legs, Landmark("length", each + start)) for each in (one, two))
+    return first, second
+
+
+def stretch_of(pattern: Cut, span: Span) -> Value:
+    """A stretch of one edge, told from one of its ends."""
+    return Value(lengths_on(pattern, Run(span.piece, (span.edge,), span.side), span.start, span.end), "stretch")
 
 
 def gathered(runs: Iterable[Run]) -> list[Run | Chain]:

@@ -65,14 +65,31 @@ def place_said(spot: NamedPlace, system: System = "cm") -> str:
 
 def part_said(place: str, part: tuple[NamedLandmark, NamedLandmark] | None, system: System = "cm") -> str:
     """A place (in words), and from which landmark to which where it is a part: "hem from the slit to the side seam"."""
-    if part is None:
-        return place
+    return place if part is None else say("phrase.part", place=place, stretch=stretch_said(part, system))
+
+
+def stretch_said(part: tuple[NamedLandmark, NamedLandmark], system: System = "cm") -> str:
+    """From which landmark to which: "from the slit to the hem", "from 2 cm to 17 cm below the waist"."""
     one, two = part
-    if one.kind == two.kind == "length" and (one.way, one.label) == (two.way, two.label):
+    if one.kind == two.kind == "length" and one.label == two.label:
         low, high = (both(each.mm, system) for each in part)
-        edge = edge_on_side(_label(one), one.side)
-        return say(f"phrase.part_{_way(one)}", place=place, start=low, end=high, edge=edge)
-    return say("phrase.part", place=place, start=landmark_said(one, system), end=landmark_said(two, system))
+        return say(f"phrase.stretch_{_way(two)}", start=low, end=high, edge=edge_on_side(_label(one), one.side))
+    return say("phrase.stretch", start=landmark_said(one, system), end=landmark_said(two, system))
+
+
+def spot_said(mark: NamedLandmark, system: System = "cm") -> str:
+    """Where something lies along edges: "2 cm below the waist", "at the waist"."""
+    edge = edge_on_side(_label(mark), mark.side)
+    if mark.kind != "length":
+        return say("phrase.spot_edge", edge=edge or landmark_said(mark, system))
+    return say(f"phrase.spot_{_way(mark)}", size=both(mark.mm, system), edge=edge)
+
+
+def spots_said(places: tuple[NamedLandmark, ...], system: System = "cm") -> str:
+    """Two places along edges: "8 cm and 27 cm from the left side"; the way of the farther one is said of both."""
+    one, two = places
+    first, second = (both(each.mm, system) for each in places)
+    return say(f"phrase.spots_{_way(two)}", first=first, second=second, edge=edge_on_side(_label(one), one.side))
 
 
 def landmark_said(mark: NamedLandmark, system: System = "cm") -> str:

@@ -9,7 +9,16 @@ from kit.errors import KitError
 from kit.language import called, say
 from kit.units import Style, both, percent, plain
 from kit.wording.lists import listed, strung
-from kit.wording.names import edge_on_side, edge_said, landmark_said, measure_said, piece_said, place_said, title_said
+from kit.wording.names import (
+    edge_on_side,
+    edge_said,
+    landmark_said,
+    measure_said,
+    piece_said,
+    place_said,
+    stretch_said,
+    title_said,
+)
 
 _STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
 
@@ -74,6 +83,8 @@ def _name_said(value: Value, system: System) -> str:
             return place_said(given, system)
         case "landmark":
             return landmark_said(given, system)
+        case "stretch":
+            return stretch_said(given, system)
     raise KitError(f"a value is of the unknown kind '{kind}'.")
 
 

@@ -45,7 +45,10 @@ class BeltLoop(OnRun):
 
     kind = "belt_loop"
     says = ("turn", "place", "sew")
-    also = (Also("length", lambda loop, pattern: loop.length(pattern), "length"),)
+    also = (
+        Also("length", lambda loop, pattern: loop.length(pattern), "length"),
+        Also("at", lambda loop, pattern: (loop.seam, loop.at), "spot"),
+    )
     rules = (
         *ATTACHED,
         ON_THE_RUN,

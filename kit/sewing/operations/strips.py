@@ -245,6 +245,7 @@ class AttachStrip(OnRun):
     kind = "attach_strip"
     cautions = ("needle", "cords")
     says = ("attach_strip.{method}.place_{near}", "attach_strip.{method}.sew")
+    also = (Also("at", lambda made, pattern: (made.to, made.at), "spot"),)
     rules = (
         *ATTACHED,
         replace(ON_THE_RUN, ends="all"),

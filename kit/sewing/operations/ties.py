@@ -60,10 +60,7 @@ class AttachHandle(OnRun):
     cautions = ("needle", "pins")
     says = ("{method}_place", "twist", "{method}_sew", both("to"))
     why = ("why",)
-    also = (
-        Also("first", lambda handle, pattern: handle.at[0], "length"),
-        Also("second", lambda handle, pattern: handle.at[1], "length"),
-    )
+    also = (Also("spots", lambda handle, pattern: (handle.to, *handle.at), "spots"),)
     rules = (
         *ATTACHED,
         Rule(

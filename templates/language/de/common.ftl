@@ -23,11 +23,21 @@ phrase-two_places = { $first } sowie { $last }
 phrase-more_places = { $first }, { $last }
 
 # Ein Teil einer Kante von einer Stelle zur anderen, „Seitennaht von Schlitz bis Saum“; und die Stellen.
-phrase-part = { $place } von { $start } bis { $end }
-phrase-part_below = { $place } von { $start } bis { $end } ab { $edge } nach unten
-phrase-part_above = { $place } von { $start } bis { $end } ab { $edge } nach oben
-phrase-part_from = { $place } von { $start } bis { $end } ab { $edge }
-phrase-part_along = { $place } von { $start } bis { $end } ab ihrem Anfang
+phrase-part = { $place } { $stretch }
+phrase-stretch = von { $start } bis { $end }
+phrase-stretch_below = von { $start } bis { $end } ab { $edge } nach unten
+phrase-stretch_above = von { $start } bis { $end } ab { $edge } nach oben
+phrase-stretch_from = von { $start } bis { $end } ab { $edge }
+phrase-stretch_along = von { $start } bis { $end } ab dem Anfang
+phrase-spot_below = { $size } ab { $edge } nach unten
+phrase-spot_above = { $size } ab { $edge } nach oben
+phrase-spot_from = { $size } ab { $edge }
+phrase-spot_along = { $size } ab dem Anfang
+phrase-spot_edge = direkt am Ende zu { $edge } hin
+phrase-spots_below = { $first } und { $second } ab { $edge } nach unten
+phrase-spots_above = { $first } und { $second } ab { $edge } nach oben
+phrase-spots_from = { $first } und { $second } ab { $edge }
+phrase-spots_along = { $first } und { $second } ab dem Anfang
 phrase-at_mark = { $mark }
 phrase-at_mark_upper = obere Markierung ({ $mark })
 phrase-at_mark_lower = untere Markierung ({ $mark })

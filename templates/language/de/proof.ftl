@@ -67,7 +67,7 @@ proof-never_folded_do = Nähen: { $call }.
 # ---- Kanten und Nahtzugaben ----
 proof-edge_never_sewn = { $edge } wird nie genäht, belegt oder gesäumt ({ $length }).
 # { $part } ist, was von der ganzen Länge { $length } offen bleibt.
-proof-edge_left_raw = { $edge } bleibt von { $start } bis { $end } offen, { $part } von { $length }.
+proof-edge_left_raw = { $edge } bleibt { $stretch } offen, { $part } von { $length }.
 proof-raw_edge_do = Die Naht, den Beleg oder Saum ergänzen, der die Kante schließt, oder mit leave=True versäubern.
 proof-allowance_too_wide = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu viel.
 proof-allowance_too_narrow = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu wenig.

@@ -1,6 +1,10 @@
 # Sätze von kit/sewing/operations/seams.py.
 
 plain_seam-sew = Im Abstand von { $allowance } zur Kante steppen.
+plain_seam-sew_with_opening = Im Abstand von { $allowance } zur Kante steppen, aber { $size } offen lassen ({ $edge }), { $stretch }. An beiden Enden der Öffnung verriegeln.
+plain_seam-sew_to_marks = Im Abstand von { $allowance } zur Kante steppen, aber zwischen den Markierungen offen lassen ({ $mark }): { $size }, { $stretch }. An beiden Enden der Öffnung verriegeln.
+plain_seam-sew_open_start = Im Abstand von { $allowance } zur Kante steppen, aber die ersten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung endet.
+plain_seam-sew_open_end = Im Abstand von { $allowance } zur Kante steppen, aber die letzten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung beginnt.
 plain_seam-sew_line_to_line = Im Abstand von { $allowance } zur Kante steppen, aber nicht an der offenen Kante beginnen und enden, sondern wo sich die Nahtlinien der Nachbarkanten kreuzen. Dort verriegeln.
 plain_seam-finish = Die offenen Kanten der Nahtzugaben mit { $finish } versäubern.
 plain_seam-finish_together = Beide Nahtzugaben zusammen mit { $finish } versäubern.

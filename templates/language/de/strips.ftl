@@ -15,12 +15,12 @@ turn_strip-count = { $count } gleiche Stücke arbeiten.
 
 attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
 attach_strip-stitched_on-place_end = { $strip }: das Ende innen { $lap } weit auf das Ende dieser Kante legen: { $run }.
-attach_strip-stitched_on-place_along = { $strip }: das Ende innen { $lap } weit auf { $run } legen, { $at } vom Anfang der Kante.
+attach_strip-stitched_on-place_along = { $strip }: das Ende innen { $lap } weit auf { $run } legen, { $at }.
 attach_strip-stitched_on-place_mark = { $strip }: das Ende innen { $lap } weit auf { $run } legen, an der Markierung „{ $mark }“.
 attach_strip-stitched_on-sew = In einem kleinen Kästchen mit Kreuz feststeppen.
 
 attach_strip-caught-place_start = { $strip } auf der rechten Stoffseite an den Anfang dieser Kante legen, offenes Ende an offene Kante: { $run }.
 attach_strip-caught-place_end = { $strip } auf der rechten Stoffseite an das Ende dieser Kante legen, offenes Ende an offene Kante: { $run }.
-attach_strip-caught-place_along = { $strip } auf der rechten Stoffseite auf { $run } legen, { $at } vom Anfang der Kante, offenes Ende an offene Kante.
+attach_strip-caught-place_along = { $strip } auf der rechten Stoffseite auf { $run } legen, { $at }, offenes Ende an offene Kante.
 attach_strip-caught-place_mark = { $strip } auf der rechten Stoffseite auf { $run } legen, an der Markierung „{ $mark }“, offenes Ende an offene Kante.
 attach_strip-caught-sew = In der Nahtzugabe festheften; die nächste Naht fasst das Ende mit. Das lose Ende aus dem Weg halten.

@@ -1,8 +1,8 @@
 # Sätze von kit/sewing/operations/ties.py.
 
-attach_handle-caught_place = { $strip }: beide Enden auf der rechten Stoffseite auf { $run } legen, offenes Ende an offene Kante, { $first } und { $second } vom Anfang der Kante.
-attach_handle-in_hem_place = { $strip }: beide Enden innen auf { $run } legen, offenes Ende an offene Kante, { $first } und { $second } vom Anfang der Kante.
-attach_handle-stitched_on_place = { $strip }: beide Enden { $lap } weit auf { $run } legen, { $first } und { $second } vom Anfang der Kante.
+attach_handle-caught_place = { $strip }: beide Enden auf der rechten Stoffseite auf { $run } legen, offenes Ende an offene Kante, { $spots }.
+attach_handle-in_hem_place = { $strip }: beide Enden innen auf { $run } legen, offenes Ende an offene Kante, { $spots }.
+attach_handle-stitched_on_place = { $strip }: beide Enden { $lap } weit auf { $run } legen, { $spots }.
 attach_handle-twist = Darauf achten, dass nichts verdreht ist.
 attach_handle-caught_sew = Die Enden in der Nahtzugabe festheften; die nächste Naht fasst sie mit. Die Schlaufe aus dem Weg halten.
 attach_handle-in_hem_sew = Die Enden in der Nahtzugabe festheften. Den Saum darüberschlagen; wenn er gesteppt ist, { $strip } über den Saum hochklappen und dort noch einmal feststeppen.

@@ -30,11 +30,21 @@ phrase-two_places = { $first } and { $last }
 phrase-more_places = { $first }, { $last }
 
 # A part of edges from one landmark to another, "side seam from the slit to the hem"; and the landmarks.
-phrase-part = { $place } from { $start } to { $end }
-phrase-part_below = { $place } from { $start } to { $end } below the { $edge }
-phrase-part_above = { $place } from { $start } to { $end } above the { $edge }
-phrase-part_from = { $place } from { $start } to { $end }, measured from the { $edge }
-phrase-part_along = { $place } from { $start } to { $end }, measured from its start
+phrase-part = { $place } { $stretch }
+phrase-stretch = from { $start } to { $end }
+phrase-stretch_below = from { $start } to { $end } below the { $edge }
+phrase-stretch_above = from { $start } to { $end } above the { $edge }
+phrase-stretch_from = from { $start } to { $end }, measured from the { $edge }
+phrase-stretch_along = from { $start } to { $end }, measured from its start
+phrase-spot_below = { $size } below the { $edge }
+phrase-spot_above = { $size } above the { $edge }
+phrase-spot_from = { $size } from the { $edge }
+phrase-spot_along = { $size } from its start
+phrase-spot_edge = at the { $edge }
+phrase-spots_below = { $first } and { $second } below the { $edge }
+phrase-spots_above = { $first } and { $second } above the { $edge }
+phrase-spots_from = { $first } and { $second } from the { $edge }
+phrase-spots_along = { $first } and { $second } from its start
 phrase-at_mark = the { $mark }
 phrase-at_mark_upper = the upper mark of the { $mark }
 phrase-at_mark_lower = the lower mark of the { $mark }

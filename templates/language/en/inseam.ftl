@@ -6,7 +6,7 @@ pocket_bag-finish = Finish the raw edges together with { $finish }.
 pocket_bag-press = Fold the bag outwards, away from the garment, and press the allowances towards the bag.
 pocket_bag-why = Pressed and stitched away from the garment, the bag rolls inside and cannot show at the mouth.
 
-pocket_seam-sew = Stitch { $allowance } from the edge down to the upper mark of the pocket, { $from } along the seam; leave the needle down.
+pocket_seam-sew = Stitch { $allowance } from the edge down to the upper mark of the pocket, { $from }; leave the needle down.
 pocket_seam-round = Pivot and stitch round { $bags }, { $bag_allowance } from their edge, to the lower mark. The mouth stays open for { $size }.
 pocket_seam-on = Pivot again and stitch the seam on to its end.
 pocket_seam-finish = Finish the raw edges of seam and bags with { $finish }.

@@ -68,7 +68,7 @@ proof-never_folded_do = Sew it: { $call }.
 # ---- edges and allowances ----
 proof-edge_never_sewn = the { $edge } is never sewn, faced or hemmed ({ $length }).
 # $part is what is left raw of the whole $length.
-proof-edge_left_raw = the { $edge } is left raw from { $start } to { $end } along it, { $part } of { $length }.
+proof-edge_left_raw = the { $edge } is left raw { $stretch }, { $part } of { $length }.
 proof-raw_edge_do = Add the seam, facing or hem that closes it, or finish it with leave=True.
 proof-allowance_too_wide = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too much.
 proof-allowance_too_narrow = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too little.

@@ -1,6 +1,10 @@
 # Sentences of kit/sewing/operations/seams.py.
 
 plain_seam-sew = Stitch { $allowance } from the edge.
+plain_seam-sew_with_opening = Stitch { $allowance } from the edge, but leave { $size } of the { $edge } open, { $stretch }. Backstitch at both ends of the opening.
+plain_seam-sew_to_marks = Stitch { $allowance } from the edge, but leave the { $mark } unsewn between its marks: { $size }, { $stretch }. Backstitch at both ends of the opening.
+plain_seam-sew_open_start = Stitch { $allowance } from the edge, but leave the first { $size } of the { $edge } open. Backstitch where the opening ends.
+plain_seam-sew_open_end = Stitch { $allowance } from the edge, but leave the last { $size } of the { $edge } open. Backstitch where the opening begins.
 plain_seam-sew_line_to_line = Stitch { $allowance } from the edge, but begin and end where the stitch lines of the neighbouring edges cross, not at the raw edge. Backstitch there.
 plain_seam-finish = Finish the raw edges of the allowances with { $finish }.
 plain_seam-finish_together = Finish both allowances together with { $finish }.

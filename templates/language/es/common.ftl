@@ -28,11 +28,21 @@ phrase-two_places = { $first }, así como { $last }
 phrase-more_places = { $first }, { $last }
 
 # Una parte de un borde, de un lugar a otro: «costura lateral desde abertura hasta bajo»; y los lugares.
-phrase-part = { $place } desde { $start } hasta { $end }
-phrase-part_below = { $place } entre { $start } y { $end } por debajo de { $edge }
-phrase-part_above = { $place } entre { $start } y { $end } por encima de { $edge }
-phrase-part_from = { $place } entre { $start } y { $end } a contar desde { $edge }
-phrase-part_along = { $place } entre { $start } y { $end } a contar desde su comienzo
+phrase-part = { $place } { $stretch }
+phrase-stretch = desde { $start } hasta { $end }
+phrase-stretch_below = de { $start } a { $end } por debajo de { $edge }
+phrase-stretch_above = de { $start } a { $end } por encima de { $edge }
+phrase-stretch_from = de { $start } a { $end } a contar desde { $edge }
+phrase-stretch_along = de { $start } a { $end } a contar desde su comienzo
+phrase-spot_below = a { $size } por debajo de { $edge }
+phrase-spot_above = a { $size } por encima de { $edge }
+phrase-spot_from = a { $size } de { $edge }
+phrase-spot_along = a { $size } de su comienzo
+phrase-spot_edge = junto a { $edge }
+phrase-spots_below = a { $first } y a { $second } por debajo de { $edge }
+phrase-spots_above = a { $first } y a { $second } por encima de { $edge }
+phrase-spots_from = a { $first } y a { $second } de { $edge }
+phrase-spots_along = a { $first } y a { $second } de su comienzo
 phrase-at_mark = { $mark }
 phrase-at_mark_upper = la marca superior ({ $mark })
 phrase-at_mark_lower = la marca inferior ({ $mark })

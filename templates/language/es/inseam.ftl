@@ -6,7 +6,7 @@ pocket_bag-finish = Remate juntos los cantos con { $finish }.
 pocket_bag-press = Doble el saco hacia fuera, apartándolo de la prenda, y planche los márgenes hacia el saco.
 pocket_bag-why = Planchado y cosido hacia fuera de la prenda, el saco rueda hacia dentro y no se ve en la boca.
 
-pocket_seam-sew = Cosa a { $allowance } del borde hasta la marca superior del bolsillo, a { $from } del comienzo de la costura; deje la aguja clavada.
+pocket_seam-sew = Cosa a { $allowance } del borde hasta la marca superior del bolsillo, { $from }; deje la aguja clavada.
 pocket_seam-round = Gire y cosa alrededor de { $bags }, a { $bag_allowance } de su borde, hasta la marca inferior. La boca queda abierta en { $size }.
 pocket_seam-on = Gire otra vez y siga la costura hasta el final.
 pocket_seam-finish = Remate los cantos de la costura y de los sacos con { $finish }.

@@ -67,7 +67,7 @@ proof-never_folded_do = Cósalo: { $call }.
 # ---- bordes y márgenes ----
 proof-edge_never_sewn = el borde «{ $edge }» no se cose, ni lleva vista ni dobladillo ({ $length }).
 # $part es lo que queda sin rematar del total $length.
-proof-edge_left_raw = el borde «{ $edge }» queda sin rematar de { $start } a { $end } a lo largo: { $part } de { $length }.
+proof-edge_left_raw = el borde «{ $edge }» queda sin rematar { $stretch }: { $part } de { $length }.
 proof-raw_edge_do = Añada la costura, la vista o el dobladillo que lo cierra, o remátelo con leave=True.
 proof-allowance_too_wide = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de más.
 proof-allowance_too_narrow = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de menos.

@@ -1,6 +1,10 @@
 # Frases para la costura simple, la costura francesa y el planchado.
 
 plain_seam-sew = Cosa a { $allowance } del borde.
+plain_seam-sew_with_opening = Cosa a { $allowance } del borde, pero deje { $size } sin coser en { $edge }, { $stretch }. Asegure con puntadas atrás a los dos lados de la abertura.
+plain_seam-sew_to_marks = Cosa a { $allowance } del borde, pero deje sin coser el tramo entre las marcas ({ $mark }): { $size }, { $stretch }. Asegure con puntadas atrás a los dos lados de la abertura.
+plain_seam-sew_open_start = Cosa a { $allowance } del borde, pero deje sin coser { $size } al comienzo de { $edge }. Asegure con puntadas atrás donde termina la abertura.
+plain_seam-sew_open_end = Cosa a { $allowance } del borde, pero deje sin coser { $size } al final de { $edge }. Asegure con puntadas atrás donde empieza la abertura.
 plain_seam-sew_line_to_line = Cosa a { $allowance } del borde, pero empiece y termine donde se cruzan las líneas de costura de los bordes vecinos, no en el canto. Asegure ahí con puntadas atrás.
 plain_seam-finish = Remate los cantos de los márgenes con { $finish }.
 plain_seam-finish_together = Remate juntos los dos márgenes con { $finish }.

@@ -15,12 +15,12 @@ turn_strip-count = Haga { $count } iguales.
 
 attach_strip-stitched_on-place_start = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el comienzo del borde: { $run }.
 attach_strip-stitched_on-place_end = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el final del borde: { $run }.
-attach_strip-stitched_on-place_along = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el borde, a { $at } de su comienzo: { $run }.
+attach_strip-stitched_on-place_along = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el borde, { $at }: { $run }.
 attach_strip-stitched_on-place_mark = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el borde, en la marca ({ $mark }): { $run }.
 attach_strip-stitched_on-sew = Cósalo en un recuadro pequeño con una cruz.
 
 attach_strip-caught-place_start = Coloque la tira ({ $strip }) por el derecho al comienzo del borde, canto con canto: { $run }.
 attach_strip-caught-place_end = Coloque la tira ({ $strip }) por el derecho al final del borde, canto con canto: { $run }.
-attach_strip-caught-place_along = Coloque la tira ({ $strip }) por el derecho sobre el borde, a { $at } de su comienzo, canto con canto: { $run }.
+attach_strip-caught-place_along = Coloque la tira ({ $strip }) por el derecho sobre el borde, { $at }, canto con canto: { $run }.
 attach_strip-caught-place_mark = Coloque la tira ({ $strip }) por el derecho sobre el borde, en la marca ({ $mark }), canto con canto: { $run }.
 attach_strip-caught-sew = Hilvane dentro del margen; la costura siguiente la coge. Mantenga apartado el extremo suelto.

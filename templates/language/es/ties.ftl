@@ -1,8 +1,8 @@
 # Frases para asas y tiras con dos extremos.
 
-attach_handle-caught_place = Coloque los dos extremos de { $strip } por el derecho sobre { $run }, canto con canto, a { $first } y a { $second } de su comienzo.
-attach_handle-in_hem_place = Coloque por dentro los dos extremos de { $strip } sobre { $run }, canto con canto, a { $first } y a { $second } de su comienzo.
-attach_handle-stitched_on_place = Coloque los dos extremos de { $strip } montados { $lap } sobre { $run }, a { $first } y a { $second } de su comienzo.
+attach_handle-caught_place = Coloque los dos extremos de { $strip } por el derecho sobre { $run }, canto con canto, { $spots }.
+attach_handle-in_hem_place = Coloque por dentro los dos extremos de { $strip } sobre { $run }, canto con canto, { $spots }.
+attach_handle-stitched_on_place = Coloque los dos extremos de { $strip } montados { $lap } sobre { $run }, { $spots }.
 attach_handle-twist = Compruebe que no quede retorcida.
 attach_handle-caught_sew = Hilvane los extremos dentro del margen; la costura siguiente los coge. Mantenga apartado el resto de la tira.
 attach_handle-in_hem_sew = Hilvane los extremos dentro del margen. Doble el dobladillo por encima; una vez cosido, doble { $strip } hacia arriba sobre el dobladillo y cosa la tira también ahí.

@@ -36,11 +36,21 @@ phrase-more_places = { $first }, { $last }
 
 # Se lisent après « à » et « la moitié ».
 # Une partie d’un bord, d’un endroit à un autre : « couture de côté entre fente et bas » ; et ces endroits.
-phrase-part = { $place } entre { $start } et { $end }
-phrase-part_below = { $place } de { $start } à { $end } vers le bas depuis { $edge }
-phrase-part_above = { $place } de { $start } à { $end } vers le haut depuis { $edge }
-phrase-part_from = { $place } de { $start } à { $end } depuis { $edge }
-phrase-part_along = { $place } de { $start } à { $end } depuis son début
+phrase-part = { $place } { $stretch }
+phrase-stretch = entre { $start } et { $end }
+phrase-stretch_below = de { $start } à { $end } sous « { $edge } »
+phrase-stretch_above = de { $start } à { $end } au-dessus de « { $edge } »
+phrase-stretch_from = de { $start } à { $end } depuis « { $edge } »
+phrase-stretch_along = de { $start } à { $end } depuis son début
+phrase-spot_below = à { $size } sous « { $edge } »
+phrase-spot_above = à { $size } au-dessus de « { $edge } »
+phrase-spot_from = à { $size } de « { $edge } »
+phrase-spot_along = à { $size } de son début
+phrase-spot_edge = au niveau de « { $edge } »
+phrase-spots_below = à { $first } et { $second } sous « { $edge } »
+phrase-spots_above = à { $first } et { $second } au-dessus de « { $edge } »
+phrase-spots_from = à { $first } et { $second } de « { $edge } »
+phrase-spots_along = à { $first } et { $second } de son début
 phrase-at_mark = { $mark }
 phrase-at_mark_upper = le repère supérieur ({ $mark })
 phrase-at_mark_lower = le repère inférieur ({ $mark })

@@ -6,7 +6,7 @@ pocket_bag-finish = Finir les bords bruts ensemble { $finish }.
 pocket_bag-press = Rabattre le sac vers l’extérieur, loin du vêtement, et repasser les marges vers le sac.
 pocket_bag-why = Repassé et piqué loin du vêtement, le sac roule vers l’intérieur et ne peut pas se voir à l’ouverture.
 
-pocket_seam-sew = Piquer à { $allowance } du bord jusqu’au repère supérieur de la poche, à { $from } le long de la couture ; laisser l’aiguille plantée.
+pocket_seam-sew = Piquer à { $allowance } du bord jusqu’au repère supérieur de la poche, { $from } ; laisser l’aiguille plantée.
 pocket_seam-round = Pivoter et piquer tout autour, à { $bag_allowance } du bord ({ $bags }), jusqu’au repère inférieur. L’ouverture de la poche reste libre sur { $size }.
 pocket_seam-on = Pivoter de nouveau et piquer la couture jusqu’au bout.
 pocket_seam-finish = Finir les bords bruts de la couture et des sacs { $finish }.

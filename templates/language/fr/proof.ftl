@@ -64,7 +64,7 @@ proof-never_folded_do = Ajouter l’étape : { $call }.
 
 # ---- bords et marges ----
 proof-edge_never_sewn = le bord « { $edge } » n’est jamais cousu, parementé ni ourlé ({ $length }).
-proof-edge_left_raw = le bord « { $edge } » reste brut de { $start } à { $end }, soit { $part } sur { $length }.
+proof-edge_left_raw = le bord « { $edge } » reste brut { $stretch }, soit { $part } sur { $length }.
 proof-raw_edge_do = Ajouter la couture, la parementure ou l’ourlet qui le ferme, ou le finir avec leave=True.
 proof-allowance_too_wide = le patron donne { $given } au bord « { $edge } », mais la couture en prend { $taken } : { $amount } de trop.
 proof-allowance_too_narrow = le patron donne { $given } au bord « { $edge } », mais la couture en prend { $taken } : il manque { $amount }.

@@ -1,6 +1,10 @@
 # Phrases de kit/sewing/operations/seams.py.
 
 plain_seam-sew = Piquer à { $allowance } du bord.
+plain_seam-sew_with_opening = Piquer à { $allowance } du bord, mais laisser { $size } ouverts ({ $edge }), { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+plain_seam-sew_to_marks = Piquer à { $allowance } du bord, mais laisser « { $mark } » sans piqûre entre ses repères : { $size }, { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+plain_seam-sew_open_start = Piquer à { $allowance } du bord, mais laisser ouverts les premiers { $size } ({ $edge }). Faire un point d’arrêt là où finit l’ouverture.
+plain_seam-sew_open_end = Piquer à { $allowance } du bord, mais laisser ouverts les derniers { $size } ({ $edge }). Faire un point d’arrêt là où commence l’ouverture.
 plain_seam-sew_line_to_line = Piquer à { $allowance } du bord, mais commencer et finir au croisement des lignes de couture des bords voisins, pas au bord brut. Y faire un point d’arrêt.
 plain_seam-finish = Finir les bords bruts des marges { $finish }.
 plain_seam-finish_together = Finir les deux marges ensemble { $finish }.

@@ -15,12 +15,12 @@ turn_strip-count = En faire { $count } pareilles.
 
 attach_strip-stitched_on-place_start = Poser le bout de la bande ({ $strip }) sur le début du bord, à l’intérieur, en le recouvrant de { $lap } : { $run }.
 attach_strip-stitched_on-place_end = Poser le bout de la bande ({ $strip }) sur la fin du bord, à l’intérieur, en la recouvrant de { $lap } : { $run }.
-attach_strip-stitched_on-place_along = Poser le bout de la bande ({ $strip }) sur le bord, à l’intérieur, à { $at } de son début, en le recouvrant de { $lap } : { $run }.
+attach_strip-stitched_on-place_along = Poser le bout de la bande ({ $strip }) sur le bord, à l’intérieur, { $at }, en le recouvrant de { $lap } : { $run }.
 attach_strip-stitched_on-place_mark = Poser le bout de la bande ({ $strip }) sur le bord, à l’intérieur, au repère « { $mark } », en le recouvrant de { $lap } : { $run }.
 attach_strip-stitched_on-sew = Le fixer par un petit rectangle piqué avec une croix.
 
 attach_strip-caught-place_start = Poser la bande ({ $strip }) sur l’endroit au début du bord, bout brut contre bord brut : { $run }.
 attach_strip-caught-place_end = Poser la bande ({ $strip }) sur l’endroit à la fin du bord, bout brut contre bord brut : { $run }.
-attach_strip-caught-place_along = Poser la bande ({ $strip }) sur l’endroit du bord, à { $at } de son début, bout brut contre bord brut : { $run }.
+attach_strip-caught-place_along = Poser la bande ({ $strip }) sur l’endroit du bord, { $at }, bout brut contre bord brut : { $run }.
 attach_strip-caught-place_mark = Poser la bande ({ $strip }) sur l’endroit du bord, au repère « { $mark } », bout brut contre bord brut : { $run }.
 attach_strip-caught-sew = La bâtir dans la marge ; la couture suivante la prendra. Écarter le bout libre.
