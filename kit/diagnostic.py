@@ -34,12 +34,12 @@ class Value(NamedTuple):
     """What fills a place of a message: a value and its `kind`, which says how it is put into words.
 
     length, allowance, finished (mm, rounded as the trade does for each); exact (mm with two decimals); share (0..1);
-    number (decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own
-    words, or what is written in code); title (of a piece or strip, within a sentence); piece ((title, side or ""));
-    edge (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); landmark (`NamedLandmark`);
-    stretch (from one landmark to another); row (of `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name of a body measurement;
-    measure_first: as the first word of a sentence); message (`Message`); list, string and parted (of
-    `Value`: a, b and c; a, b, c; a; b; c).
+    number (decimals); count (whole); word (key of a small word); key (key of any message); text (somebody's own words,
+    or what is written in code); title (of a piece or strip, within a sentence); piece ((title, side or "")); edge
+    (`EdgeName`); edge_on ((`EdgeName`, side or "")); place (`NamedPlace`); landmark (`NamedLandmark`); stretch (from
+    one landmark to another); row (of `NamedPlace`: runs sewn as one); name (of a point or line in code); measure (name
+    of a body measurement; measure_first: as the first word of a sentence); message (`Message`); list, string and
+    parted (of `Value`: a, b and c; a, b, c; a; b; c).
     `system`: the unit read first, where it is not the reader's."""
 
     value: Any

@@ -11,10 +11,11 @@ from dataclasses import dataclass, field, replace
 from kit.geometry import Curve, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.place import flat_motion, fold_mirror, layer_line, moved_curves, polyline, whole_outline, widths_of
+from kit.picture.turned_part import folded_along
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Scene
-from kit.sewing.spans import path_of
+from kit.sewing.spans import path_of, spans
 
 SLIDE = 0.014
 _FAR = 5000.0
@@ -24,7 +25,8 @@ Box = tuple[float, float, float, float]
 
 @dataclass
 class Placed:
-    """One layer where it lies: `motion` takes the draft of its half to the picture."""
+    """One layer where it lies: `motion` takes the draft of its half to the picture. Of edges in `parts` only the
+    stretch given for each half (mm along the edge as drafted) is turned or opened out."""
 
     layer: Layer
     piece: Piece
@@ -33,6 +35,7 @@ class Placed:
     outline: tuple[Curve, ...] = ()
     flaps: list[tuple[Curve, ...]] = field(default_factory=list)
     opened: set[str] = field(default_factory=set)
+    parts: dict[str, dict[Side, tuple[float, float]]] = field(default_factory=dict)
     shift: Motion = field(default_factory=Motion.identity)
 
     @property
@@ -76,7 +79,8 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
                 if layer.how == "open":
                     motion = motion.then(_closed_up(own, under, motion, base, pattern))
                     base.opened.update(layer.on.edges)
-            new = Placed(layer, piece, side, motion)
+                    base.parts.update(parts_of(pattern, layer.on))
+            new = Placed(layer, piece, side, motion, parts=parts_of(pattern, layer.run))
             if layer.how == "open" and base is not None:
                 new.opened.update(layer.run.edges)
             placed.append(new)
@@ -85,6 +89,34 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
         for run, depth in p.layer.back:
             _turn_back(p, run, depth, pattern)
     return placed
+
+
+def parts_of(pattern: Pattern, run: Run) -> dict[str, dict[Side, tuple[float, float]]]:
+    """{edge: {half: (start, end)}} of the edges of which the run takes a part, mm along each as drafted."""
+    piece = pattern.piece(run.piece)
+    found: dict[str, dict[Side, tuple[float, float]]] = {}
+    for each in along_line(run, pattern):
+        # On its own a run is shown on one half, and means the other half of a piece on the fold too.
+        alone = each.chain is None and bool(piece.fold)
+        for side in piece.sides if alone or each.side is None else (each.side,):
+            for span in spans(pattern, replace(each, side=side)):
+                found.setdefault(span.edge, {})[side] = (span.start, span.end)
+    return {
+        name: parts for name, parts in found.items() if any(_partial(piece, name, *part) for part in parts.values())
+    }
+
+
+def _partial(piece: Piece, edge: str, start: float, end: float) -> bool:
+    return end - start < piece.edge(edge).path.length - 0.5
+
+
+def along_line(run: Run, pattern: Pattern) -> tuple[Run, ...]:
+    """The run, and what goes on from it on the same cloth where it is one of a line (`left.top + right.top`)."""
+    if run.chain is None or run not in run.chain.runs:
+        return (run,)
+    one_cloth = bool(pattern.piece(run.piece).fold)
+    others = (each for each in run.chain.runs if each.piece == run.piece and (one_cloth or each.side == run.side))
+    return (run, *(each for each in others if each != run))
 
 
 def straightest(run: Run, pattern: Pattern) -> Run:
@@ -181,14 +213,25 @@ def _outline(p: Placed) -> None:
     if p.layer.up == "wrong":
         order = [edge.name for edge in p.piece.edges if edge.name in p.opened]  # a set has an order of its own
         turns |= {name: widths[name] for name in order if widths[name] > 0}
-    changes = dict.fromkeys(p.opened, 0.0) | dict.fromkeys(turns, 0.0)
+    some = {name: part for name, part in p.parts.items() if name in turns or name in p.opened}
+    whole = [name for name in (*p.opened, *turns) if name not in some]
+    changes = dict.fromkeys(whole, 0.0)
     line = layer_line(p.piece, changes)
     draft = whole_outline(p.piece, line)
+    for name, parts in some.items():
+        for side, part in parts.items():
+            if side != p.side and not p.piece.fold:
+                continue
+            mirrored = side != p.side
+            draft, over = folded_along(p.piece, draft, name, part, turns.get(name, 0.0), widths[name], mirrored)
+            p.flaps.extend(moved_curves(flap, p.motion) for flap in over)
     if p.layer.fold is not None:
         draft, over = folded_over(draft, p.layer.fold)
         p.flaps.extend(moved_curves(part, p.motion) for part in over)
     p.outline = moved_curves(draft, p.motion)
     for name, depth in turns.items():
+        if name in some:
+            continue
         inner = layer_line(p.piece, changes | {name: -depth}).edge(name)
         outer = _as_wide(line.edge(name), inner)
         back = inner.reversed()
@@ -302,8 +345,10 @@ def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
         p = find(placed, run, None)
         if p is not None:
             boxes.append(line.moved(half_motion(p, run.side)).bounds())
-    if not boxes:
-        return None
+    return _around_all(boxes) if boxes else None
+
+
+def _around_all(boxes: list[Box]) -> Box:
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
@@ -320,7 +365,9 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     if p is None:
         return whole, whole
     focus = straightest(scene.focus, pattern) if any(layer.how == "open" for layer in scene.layers) else scene.focus
-    box = _work_box(scene, placed) or path_of(pattern, focus).moved(half_motion(p, focus.side)).bounds()
+    lines = along_line(focus, pattern)
+    boxes = [path_of(pattern, run).moved(half_motion(p, run.side)).bounds() for run in lines]
+    box = (_work_box(scene, placed) if len(lines) == 1 else None) or _around_all(boxes)
     long = max(box[2] - box[0], box[3] - box[1])
     box = grown(box, max(long * 0.22, 90.0 if scene.strip else 45.0 if focus is scene.focus else 35.0))
     wide, high = box[2] - box[0], box[3] - box[1]

@@ -21,6 +21,7 @@ from kit.picture.inset import panel
 from kit.picture.laid import (
     Box,
     Placed,
+    along_line,
     area_of,
     box_of,
     find,
@@ -38,7 +39,7 @@ from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
-from kit.sewing.scene import Face, Scene
+from kit.sewing.scene import Face, Scene, Thing
 from kit.sewing.spans import path_of
 from kit.units import System
 from kit.wording.lists import listed, strung
@@ -100,16 +101,19 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     for thing in sewn_over:
         items.extend(thing_items(thing, placed, pattern))
     for row in scene.rows:
-        items.extend(row_items(row, placed, pattern, extent))
+        for run in along_line(row.run, pattern) if row.line is None else (row.run,):
+            items.extend(row_items(replace(row, run=run), placed, pattern, extent))
     for thing in scene.things:
         if thing not in sewn_over:
-            items.extend(thing_items(thing, placed, pattern))
+            items.extend(item for each in _as_long(thing, pattern) for item in thing_items(each, placed, pattern))
     for pinned in scene.pins:
-        items.extend(pin_items(pinned, placed, pattern, extent, window))
+        for run in along_line(pinned, pattern):
+            items.extend(pin_items(run, placed, pattern, extent, window))
     opened = any(layer.how == "open" for layer in scene.layers)
-    for run, way in scene.arrows:
-        run = straightest(run, pattern) if opened else run
-        items.extend(_arrow_items(run, way, placed, pattern, extent))
+    for pressed, way in scene.arrows:
+        for run in along_line(pressed, pattern):
+            run = straightest(run, pattern) if opened else run
+            items.extend(_arrow_items(run, way, placed, pattern, extent))
     told = alt or _alt(scene, placed, pattern)
 
     def lettered(fit: tuple[float, float]) -> Drawing:
@@ -123,6 +127,13 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         return Drawing(tuple(drawn), alt=told, title=title, bounds=bounds)
 
     return lettered
+
+
+def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:
+    """A thing as it goes on over the fold, where it lies along the whole of both halves of an edge."""
+    runs = along_line(thing.run, pattern)
+    alike = {(run.edges, run.start, run.end) for run in runs} == {(thing.run.edges, None, None)}
+    return [replace(thing, run=run) for run in runs] if alike else [thing]
 
 
 # ---- painting ---------------------------------------------------------------------------------------------
