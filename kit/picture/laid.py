@@ -96,9 +96,7 @@ def parts_of(pattern: Pattern, run: Run) -> dict[str, dict[Side, tuple[float, fl
     piece = pattern.piece(run.piece)
     found: dict[str, dict[Side, tuple[float, float]]] = {}
     for each in along_line(run, pattern):
-        # On its own a run is shown on one half, and means the other half of a piece on the fold too.
-        alone = each.chain is None and bool(piece.fold)
-        for side in piece.sides if alone or each.side is None else (each.side,):
+        for side in (each.side,) if each.side else piece.sides:
             for span in spans(pattern, replace(each, side=side)):
                 found.setdefault(span.edge, {})[side] = (span.start, span.end)
     return {

@@ -20,6 +20,7 @@ from kit.wording.lists import listed
 from kit.wording.names import (
     edge_on_side,
     edge_said,
+    landmark_said,
     part_said,
     piece_said,
     spot_said,
@@ -95,6 +96,8 @@ def _worded(
         return edges_said(pattern, value, system)
     if kind == "place":
         return places_said(pattern, value, system)
+    if kind == "landmarks":
+        return listed([landmark_said(each, system) for each in value])
     if kind == "spot":
         return spot_said(spot_on(pattern, *value), system)
     if kind == "spots":

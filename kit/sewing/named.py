@@ -63,6 +63,18 @@ def stretch_of(pattern: Cut, span: Span) -> Value:
     return Value(lengths_on(pattern, Run(span.piece, (span.edge,), span.side), span.start, span.end), "stretch")
 
 
+def ends_within(pattern: Cut, runs: Iterable[Run]) -> tuple[NamedLandmark, ...]:
+    """The landmarks at which named parts end before their edges do."""
+    found: list[NamedLandmark] = []
+    for line in gathered(runs):
+        part = line.part if isinstance(line, Run) else line.stretch
+        if part is not None:
+            legs = line_of(pattern, line)
+            inside = (each for each in part if _AT_END < each.at < size_of(legs) - _AT_END)
+            found += [named_landmark(legs, each) for each in inside]
+    return tuple(dict.fromkeys(found))
+
+
 def gathered(runs: Iterable[Run]) -> list[Run | Chain]:
     """Runs one by one, those of a chain that are all there as that chain."""
     rest, found = list(runs), list[Run | Chain]()

@@ -9,11 +9,11 @@ from kit.sewing.cut import Cut
 
 
 class Sentence(NamedTuple):
-    """`key` of a sentence in templates/language, and what fills it: name -> (value, kind). Kinds: length and
-    allowance (mm), part (mm; the parts of one operation are rounded so that they add up), count, edge (runs),
-    place (runs with their piece), mark (places), piece (names), strip (name), word (key of a word), names (what several
-    things are called), spot and spots ((run, mm along it, ...), told by the edge they are measured from), stretch
-    ((run, start, end), told so too), text (the teacher's own)."""
+    """`key` of a sentence in templates/language, and what fills it: name -> (value, kind). Kinds: length and allowance
+    (mm), part (mm; the parts of one operation are rounded so that they add up), count, edge (runs), place (runs with
+    their piece), mark (places), landmarks (`NamedLandmark`s), piece (names), strip (name), word (key of a word), names
+    (what several things are called), spot and spots ((run, mm along it, ...), told by the edge they are measured
+    from), stretch ((run, start, end), told so too), text (the teacher's own)."""
 
     key: str
     values: Mapping[str, tuple[Any, str]]

@@ -31,7 +31,7 @@ REASONS = {
     "proof": (1, "a call in a cell"),
     "prose": (3, "braces in the author's text, a sentence of an operation"),
     "resources.py": (1, "an installation that lacks files"),
-    "sewing": (76, "runs, their parts and landmarks, marks and words written in a sewing step"),
+    "sewing": (80, "runs, their parts and landmarks, marks and words written in a sewing step"),
     "units.py": (5, "a bare number in code"),
     "wording": (1, "a value of an unknown kind"),
     "words_cli.py": (1, "the author's translation"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from kit.sewing.fields import part
+from kit.sewing.operations.hems import clipped
 from kit.sewing.operations.places import alike, closed_but, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
@@ -33,6 +34,7 @@ class Casing(Operation):
     tools = ("machine", "pins", "iron")
     crosses = True
     says = (
+        clipped,
         "first",
         "second",
         Say("sew", lambda casing: casing.gap is None),

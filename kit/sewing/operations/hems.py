@@ -7,12 +7,22 @@ from dataclasses import replace
 from typing import ClassVar
 
 from kit.sewing import section
+from kit.sewing.named import ends_within
 from kit.sewing.operations.places import Ring
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
-BEGUN = (Say("hem.ring", lambda hem: hem.ring), Say("hem.catch", lambda hem: hem.catching))
+
+
+def clipped(hem: Hem, pattern: Cut) -> Iterable[Sentence]:
+    """Where the hem ends before its edge does, the allowance is clipped: the rest lies as it was (common practice, no
+    source)."""
+    ends = ends_within(pattern, hem.edges)
+    return (Sentence("hem.clip_ends", {"ends": (ends, "landmarks")}),) if ends else ()
+
+
+BEGUN = (Say("hem.ring", lambda hem: hem.ring), clipped, Say("hem.catch", lambda hem: hem.catching))
 """What every hem says first."""
 FINISHED = Say("hem.finish", lambda hem: hem.second == 0 and hem.finish != "none")
 TURNED = (

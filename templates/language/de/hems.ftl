@@ -1,6 +1,7 @@
 # Sätze von kit/sewing/operations/hems.py.
 
 hem-catch = { $caught } innen flach hinlegen, sodass der Saum darübergeschlagen wird und die Kante mitfasst.
+hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
 hem-first = { $edge }: { $first } nach innen umbügeln.
 hem-second = Noch einmal { $second } umschlagen und bügeln; beide Einschläge brauchen zusammen { $total }.
 hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } umbügeln; beide Einschläge brauchen zusammen { $total }.

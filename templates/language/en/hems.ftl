@@ -1,6 +1,7 @@
 # Sentences of kit/sewing/operations/hems.py.
 
 hem-catch = Lay { $caught } flat on the inside, so that the hem folds over it and catches it.
+hem-clip_ends = Clip the allowance to just short of the stitch line at { $ends }, so that this part can be turned by itself.
 hem-first = Turn { $edge } { $first } to the wrong side and press.
 hem-second = Turn it again by { $second } and press; the two turns take { $total }.
 hem-narrow = Turn { $edge } { $first } to the wrong side and press, then { $second } more and press; the two turns take { $total }.

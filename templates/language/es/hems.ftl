@@ -1,6 +1,7 @@
 # Frases para dobladillos.
 
 hem-catch = Extienda en plano por dentro este borde, de modo que el dobladillo lo cubra y lo coja: { $caught }.
+hem-clip_ends = Corte el margen hasta casi la línea de costura, para poder doblar este tramo por separado: { $ends }.
 hem-first = Doble { $first } hacia el revés y planche: { $edge }.
 hem-second = Doble otra vez, ahora { $second }, y planche; los dos dobleces ocupan { $total }.
 hem-narrow = Doble { $first } hacia el revés y planche, después { $second } más y planche; los dos dobleces ocupan { $total }: { $edge }.

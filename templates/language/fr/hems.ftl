@@ -1,6 +1,7 @@
 # Phrases de kit/sewing/operations/hems.py.
 
 hem-catch = Poser à plat à l’intérieur : { $caught } ; l’ourlet se replie par-dessus et le prend.
+hem-clip_ends = Cranter la marge jusqu’au ras de la ligne de couture, pour pouvoir replier cette partie seule : { $ends }.
 hem-first = Replier { $first } sur l’envers et repasser : { $edge }.
 hem-second = Replier encore { $second } et repasser ; les deux replis prennent { $total }.
 hem-narrow = Replier { $first } sur l’envers et repasser, puis encore { $second } et repasser : { $edge } ; les deux replis prennent { $total }.
