@@ -62,6 +62,8 @@ class TowerPlacket(Placket):
     says = ("mark", "reinforce", "under", "cut", "pin", "sew", "lay", "across")
     rules = (
         *Placket.rules,
+        whole_edges("tower"),
+        whole_edges("around"),
         Rule(Asking(_reaches), "tower_short", tells=("given",), do_tells=("least",)),
         Rule(Asking(_covers), "tower_narrow", tells=("given",), do_tells=("least",)),
     )
