@@ -34,8 +34,9 @@ class Portion(Operation):
     end: int
 
     def __post_init__(self) -> None:
-        for name in ("kind", "called", "seam_class", "stitch_type", "cautions", "tools", "notions", "crosses"):
+        for name in ("kind", "called", "seam_class", "stitch_type", "cautions", "tools", "notions"):
             object.__setattr__(self, name, getattr(self.of, name))
+        object.__setattr__(self, "crosses", self.of.crosses and any(stage.sews for stage in self._mine))
 
     @property
     def entire(self) -> Operation:

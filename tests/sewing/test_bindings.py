@@ -40,7 +40,7 @@ def test_a_binding_takes_the_place_of_the_allowance(sewn, bib):
     assert [finding.code for finding in allowances(found.pattern)] == []
     assert found.state.made == ("bias",) and found.state.count("bias") == 1
     assert found.said == [
-        "Press the bias strip lengthwise in half, then both long edges to that crease, and open it out.",
+        "Press the bias strip lengthwise in half, then both long edges to the crease in the middle, and open it out.",
         "Pin the bias strip to the top of the panel on the right side, raw edges together. Ease it round curves that "
         "bend out, stretch it a little round curves that bend in.",
         "Where its ends meet, join them flat before the last part is stitched, or turn one end in by 1 cm (3/8 in) and "

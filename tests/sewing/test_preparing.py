@@ -185,6 +185,6 @@ def test_basting_says_which_way_it_comes_out(sewn, pair):
     assert said[0].startswith(
         "Lay the side seam of the front and back edge to edge, right sides together, pin, and baste"
     )
-    assert said[1].startswith("This basting comes out again: before the first row of a seam that begins with the wrong")
+    assert said[1].startswith("This basting comes out again. In a seam that begins with the wrong sides together")
     scene = sewn(pair, baste).last.scenes(sewn(pair, baste).pattern)[0]
     assert [layer.run.piece for layer in scene.layers] == ["back", "front"]

@@ -10,10 +10,13 @@ from typing import Any
 
 import pytest
 
+from kit import Lesson, blank_paper
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import verbs_of
+from kit.piece.piece import Strip
+from kit.proof import prove
 from kit.proof.unfinished import unfinished
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
@@ -252,3 +255,93 @@ def test_the_word_for_all_stages_is_the_whole(sewn, pair):
 
 def test_a_finishing_step_names_the_seam_again(sewn, pair):
     assert sewn(pair, first, rest).said[0] == "Go on with the side seam of the front and back."
+
+
+def test_a_tie_is_caught_between_the_rows(sewn, pair):
+    """It lies on the first row when the second is sewn; once both are, nothing catches it any more."""
+    tie = Strip("tie", "Tie", 400, 32, 1, finished_length=400, finished_width=10, fold="in_two")
+    make_tie = lambda make, tie, **_: make.turn_strip(tie, allowance=6 * mm)  # noqa: E731
+    catch = lambda make, front, tie, **_: make.attach_strip(tie, front.side, at=12 * cm, method="caught")  # noqa: E731
+    begin = lambda make, front, back, **_: make.french_seam(  # noqa: E731
+        front.side, back.side, first=6 * mm, second=4 * mm, rows="first"
+    )
+    end = lambda make, front, **_: make.finish(front.side)  # noqa: E731
+    strips = (tie,)
+    assert sewn(pair, make_tie, begin, catch, end, strips=strips).codes == []
+    assert sewn(pair, make_tie, catch, begin, end, strips=strips).codes == []
+    assert sewn(pair, make_tie, begin, end, catch, strips=strips).codes == ["edge_closed_already"]
+
+
+# ---- in a lesson ------------------------------------------------------------------------------------------
+
+
+def tabard(last: Any) -> Lesson:
+    """Two panels, the right side begun in one sewing step; `last` is the step after the try-on."""
+    lesson = Lesson("Tabard", start=blank_paper, notions=("sewing thread",))
+
+    @lesson.step("Draw the front", makes="front")
+    def front(front):
+        a, b = front.place(0 * mm, 0 * mm), front.place(40 * cm, 0 * mm)
+        c, d = front.place(40 * cm, 50 * cm), front.place(0 * mm, 50 * cm)
+        front.draw(hem=a.to(b), right_side=b.to(c), top=c.to(d), left_side=d.to(a))
+        front.leave_open("slit", "right_side", at=15 * cm, size=4 * cm)
+        front.allow(hem=2 * cm, left_side=1 * cm, right_side=1 * cm, top=2 * cm)
+        front.grain()
+        front.cut(1, title="Front")
+
+    @lesson.step("Draw the back", makes="back")
+    def back(front, back):
+        back.trace(front)
+        back.leave_open("slit", "right_side", at=15 * cm, size=4 * cm)
+        back.allow(hem=2 * cm, left_side=1 * cm, right_side=1 * cm, top=2 * cm)
+        back.grain()
+        back.cut(1, title="Back")
+
+    @lesson.sew("Begin")
+    def begin(make, front, back):
+        make.french_seam(
+            front.right_side, back.right_side, first=6 * mm, second=4 * mm, opening=front.slit, rows="first"
+        )
+        make.hem(front.hem, back.hem, first=1 * cm, second=1 * cm, rows="fold")
+
+    @lesson.sew("Try on")
+    def fit(make):
+        make.try_on("Is it wide enough?")
+
+    lesson.sew("Finish")(last)
+    return lesson
+
+
+def finish(make, front, back):
+    make.finish(front.right_side, back.right_side)
+    make.french_seam(front.left_side, back.left_side, first=6 * mm, second=4 * mm)
+    make.finish(front.hem, back.hem)
+    make.hem(front.top, back.top, first=1 * cm, second=1 * cm)
+
+
+def test_what_one_step_begins_another_finishes():
+    pattern = tabard(finish).work()
+    assert [str(found) for found in prove(pattern) if found.level != "note"] == []
+    begin, _, end = pattern.sewing
+    assert [type(each).__name__ for each in begin.operations] == ["Portion", "Portion"]
+    assert [each.of for each in begin.operations] == [end.operations[0].of, end.operations[2].of]
+    assert [stage.name for stage in begin.operations[0].left] == ["opening", "second"]
+    assert all(part.scenes(pattern) for part in (*begin.operations, *end.operations))
+
+
+def test_a_lesson_is_told_where_a_row_is_missing():
+    def forgets(make, front, back):
+        make.french_seam(front.left_side, back.left_side, first=6 * mm, second=4 * mm)
+        make.finish(front.hem, back.hem)
+        make.hem(front.top, back.top, first=1 * cm, second=1 * cm)
+
+    found = {each.code: each for each in prove(tabard(forgets).work()) if each.level == "error"}
+    assert "Write make.finish(front.right_side, back.right_side)" in str(found["never_finished"].can)
+    assert found["never_finished"].step == "begin"
+
+    def twice(make, front, back):
+        finish(make, front, back)
+        make.finish(front.hem)
+
+    with pytest.raises(KitError, match="the hem of front hem and back hem is finished already"):
+        tabard(twice).work()

@@ -247,7 +247,7 @@ class LappedSeam(OpenSeam):
     cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     stages = (
-        Stage("fold", ("turn",), when=lambda seam: seam.turned),
+        Stage("fold", ("turn",), sews=False, when=lambda seam: seam.turned),
         replace(OPENED, says=(left_open, *OPENED.says), when=lambda seam: seam.turned and seam.is_open),
         Stage(
             "stitch",

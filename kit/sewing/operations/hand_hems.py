@@ -32,7 +32,7 @@ class HandHem(Hem):
 
     kind = "blind_hem"
     tools: ClassVar[Words] = ("machine", "pins", "iron", "hand_needle")
-    stages: ClassVar[tuple[Stage, ...]] = (Stage("fold", (*BEGUN, *TURNED)), stitched("baste", "{by}"))
+    stages: ClassVar[tuple[Stage, ...]] = (Stage("fold", (*BEGUN, *TURNED), sews=False), stitched("baste", "{by}"))
     why: ClassVar[Keys] = ("why",)
     rules: ClassVar[Rules] = (
         *Hem.rules,
@@ -95,7 +95,7 @@ class WideHem(HandHem):
     # where its edge curves, the raw edge is longer than the place it is sewn to: it is drawn up on ease stitching
     kind = "wide_hem"
     stages = (
-        Stage("fold", (*BEGUN, lambda hem, pattern: hem.told(hem.raw_edge(pattern), pattern))),
+        Stage("fold", (*BEGUN, lambda hem, pattern: hem.told(hem.raw_edge(pattern), pattern)), sews=False),
         stitched("wide_hem.{by}", press="wide_hem.press"),
     )
     why = ("wide_hem.why",)

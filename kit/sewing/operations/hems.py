@@ -63,7 +63,7 @@ class Hem(Operation):
     tools: ClassVar[Words] = ("machine", "pins", "iron")
     crosses = True
     stages: ClassVar[tuple[Stage, ...]] = (
-        Stage("fold", (*BEGUN, Say("narrow", lambda hem: hem.narrow), *TURNED)),
+        Stage("fold", (*BEGUN, Say("narrow", lambda hem: hem.narrow), *TURNED), sews=False),
         stitched("{sewn}", Say("lap_rows", lambda hem: hem.ring)),
     )
     lastly = (both("edges"),)

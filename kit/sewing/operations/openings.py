@@ -11,7 +11,7 @@ from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, opening, read_by
 from kit.sewing.operation import Say, Sentence, closings, operation, shown
 from kit.sewing.operations.joined import Seam
-from kit.sewing.operations.places import NARROWEST_GAP, closed_but, on_both
+from kit.sewing.operations.places import NARROWEST_GAP, around, closed_but, on_both
 from kit.sewing.outcome import Closing
 from kit.sewing.reading import mark_label
 from kit.sewing.rules import Asking, Case, Excess, Rule
@@ -24,6 +24,7 @@ from kit.sewing.state import State
 
 LEAST_ALLOWANCE = 6.0
 """mm of allowance that can be folded back and turned under at an opening (common practice, no source)."""
+_NEAR = 120.0  # mm of the seam that the picture of an opening shows at least
 _END = 0.5  # mm from the end of a seam at which an opening reaches it
 
 
@@ -82,7 +83,9 @@ class OpenSeam(Seam):
         part = next(shown(pattern, each) for each in self.openings(pattern) if each.piece == run.piece)
         layer = Layer(run, up="wrong", back=((part, self.depth / 2),))
         down = Row(part, inset=self.depth / 2 - 1.5)
-        return Scene((layer,), (*sewn, down), focus=run, section=shapes.opening(), stage="opening")
+        size = run_length(pattern, part)
+        near = around(pattern, run, (part.start or 0.0) - (run.start or 0.0) + size / 2, max(3.0 * size, _NEAR))
+        return Scene((layer,), (*sewn, down), focus=near, section=shapes.opening(), stage="opening")
 
     def back(self, pattern: Cut, run: Run) -> tuple[tuple[Run, float], ...]:
         """What is turned back of the run by the time of the last row: its part of the opening, and how deep."""

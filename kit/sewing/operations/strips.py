@@ -8,6 +8,7 @@ from typing import Any, ClassVar, Self
 
 from kit.diagnostic import as_value
 from kit.sewing import section
+from kit.sewing.facts import facts_of
 from kit.sewing.operations.places import around
 from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *
@@ -230,6 +231,12 @@ def _raw_there(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
     yield Case(state.is_raw(pattern, place), pattern.strip(made.name), values=values)
 
 
+def _catches(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
+    """A row is still to come that can catch the strip: the edge is raw, or the last row of its seam is not sewn yet."""
+    waiting = state.facts.issuperset(facts_of(pattern, (made.to,), "half_sewn"))
+    return (case if not waiting else case._replace(holds=True) for case in _raw_there(made, state, pattern))
+
+
 @operation
 class AttachStrip(OnRun):
     """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
@@ -249,7 +256,7 @@ class AttachStrip(OnRun):
     rules = (
         *ATTACHED,
         replace(ON_THE_RUN, ends="all"),
-        Rule(Asking(_raw_there), "edge_closed_already", on="to", when=lambda made: made.method == "caught"),
+        Rule(Asking(_catches), "edge_closed_already", on="to", when=lambda made: made.method == "caught"),
         Rule(
             Asking(_raw_there),
             "edge_still_raw",

@@ -20,7 +20,7 @@ ease_stitch-why = Eine längere Kante, ohne Fältchen eingehalten, gibt dem Kör
 baste-sew = { $edge } durch alle Lagen heften, { $distance } außerhalb der Nahtlinie.
 baste-sew_on_line = { $edge } durch alle Lagen auf der Nahtlinie heften, mit Garn in einer anderen Farbe.
 baste-sew_together = Rechts auf rechts zusammenstecken und auf der Nahtlinie heften, mit Garn in einer anderen Farbe: { $edge }.
-baste-later = Diese Heftnaht kommt wieder heraus: vor der ersten Naht, wenn links auf links oder mit einem Umschlag begonnen wird; sonst, wenn die Naht genäht ist, die dann knapp neben den Heftstichen verläuft, nicht durch sie.
+baste-later = Diese Heftnaht kommt wieder heraus. Beginnt die Naht links auf links oder mit einem Umschlag, dann vor der ersten Naht; sonst, wenn die Naht genäht ist, knapp neben den Heftstichen und nicht durch sie.
 baste-why = Lange Stiche halten die Lagen dort, wo sie sich zwischen Stecknadeln verschieben würden, und lassen sich leicht herausziehen.
 
 remove_basting-pull = Heftfäden alle paar Stiche durchschneiden und herausziehen: { $edge }.

@@ -2,7 +2,7 @@
 
 fold_strip-half = { $strip } der Länge nach in der Mitte links auf links falten, bügeln und wieder aufklappen.
 fold_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } einschlagen und bügeln.
-fold_strip-quarter = Beide Längskanten bis zu diesem Falz einschlagen, dann am Falz wieder zusammenlegen: { $width } breit.
+fold_strip-quarter = Beide Längskanten bis zum Falz in der Mitte einschlagen, dann am Mittelfalz wieder zusammenlegen: { $width } breit.
 fold_strip-sew = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
 fold_strip-count = { $count } gleiche Stücke arbeiten.
 

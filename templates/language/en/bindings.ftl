@@ -1,7 +1,7 @@
 # Sentences of kit/sewing/operations/bindings.py.
 
 bind-trim = Trim the allowance of { $trim } off { $edge }: the binding takes its place.
-bind-fold = Press the { $strip } lengthwise in half, then both long edges to that crease, and open it out.
+bind-fold = Press the { $strip } lengthwise in half, then both long edges to the crease in the middle, and open it out.
 bind-fold_double = Press the { $strip } lengthwise in half, wrong sides together, and keep it folded.
 bind-pin = Pin the { $strip } to { $edge } on the right side, raw edges together. Ease it round curves that bend out, stretch it a little round curves that bend in.
 bind-ends_ring = Where its ends meet, join them flat before the last part is stitched, or turn one end in by { $turned } and lay the other into it.

@@ -20,7 +20,7 @@ ease_stitch-why = A longer edge drawn up without a fold gives room for the body:
 baste-sew = Baste along { $edge }, { $distance } outside the stitch line, through all layers.
 baste-sew_on_line = Baste along { $edge } on the stitch line, through all layers, with a thread of another colour.
 baste-sew_together = Lay { $edge } edge to edge, right sides together, pin, and baste on the stitch line with a thread of another colour.
-baste-later = This basting comes out again: before the first row of a seam that begins with the wrong sides together or with a fold; else once the seam is sewn, whose row then runs close beside it, not through it.
+baste-later = This basting comes out again. In a seam that begins with the wrong sides together or with a fold it comes out before the first row; in any other once the seam is sewn, close beside the basting and not through it.
 baste-why = Long stitches hold the layers where pins would let them shift, and come out easily.
 
 remove_basting-pull = Take out the basting along { $edge }: snip it every few stitches and pull.

@@ -2,7 +2,7 @@
 
 fold_strip-half = Fold the { $strip } lengthwise through the middle, wrong sides together, press and open out.
 fold_strip-ends = Turn in { $ends } at each short end that will show, and press.
-fold_strip-quarter = Fold both long edges to that crease, then fold along it again: { $width } wide.
+fold_strip-quarter = Fold both long edges to the crease in the middle, then fold along the middle again: { $width } wide.
 fold_strip-sew = Edgestitch { $edgestitch } from both long edges.
 fold_strip-count = Make { $count } alike.
 

@@ -1,7 +1,7 @@
 # Frases para ribetear y para la vista al bies.
 
 bind-trim = Recorte por completo el margen de { $trim } en { $edge }: el ribete ocupa su lugar.
-bind-fold = Planche { $strip } por la mitad a lo largo, después los dos cantos largos hasta esa raya, y vuelva a abrir.
+bind-fold = Planche { $strip } por la mitad a lo largo, después los dos cantos largos hasta la raya del centro, y vuelva a abrir.
 bind-fold_double = Planche { $strip } por la mitad a lo largo, revés con revés, y deje el doblez hecho.
 bind-pin = Prenda con alfileres { $strip } sobre { $edge } por el derecho, canto con canto. Vaya embebiendo en las curvas hacia fuera y estire un poco en las curvas hacia dentro.
 bind-ends_ring = Donde se encuentran los extremos, únalos planos antes de coser el último tramo, o doble uno { $turned } hacia dentro y meta en él el otro.

@@ -20,7 +20,7 @@ ease_stitch-why = Un borde más largo, recogido sin pliegues, da espacio al cuer
 baste-sew = Hilvane a { $distance } por fuera de la línea de costura, a través de todas las capas: { $edge }.
 baste-sew_on_line = Hilvane por la línea de costura, a través de todas las capas, con un hilo de otro color: { $edge }.
 baste-sew_together = Prenda con alfileres, derecho con derecho, e hilvane por la línea de costura con un hilo de otro color: { $edge }.
-baste-later = Este hilván se quita después: antes de la primera pasada si la costura empieza revés con revés o con un doblez; si no, cuando la costura esté cosida, muy cerca del hilván pero no a través de él.
+baste-later = Este hilván se quita después. Si la costura empieza revés con revés o con un doblez, antes de la primera pasada; si no, cuando la costura está cosida, muy cerca del hilván y no a través de él.
 baste-why = Las puntadas largas sujetan las capas donde con alfileres se moverían, y se quitan con facilidad.
 
 remove_basting-pull = Quite el hilván de { $edge }: córtelo cada pocas puntadas y tire.

@@ -2,7 +2,7 @@
 
 fold_strip-half = Doble la tira ({ $strip }) a lo largo por el centro, revés con revés, planche y vuelva a abrir.
 fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
-fold_strip-quarter = Doble los dos cantos largos hasta esa raya y después doble otra vez por ella: mide { $width } de ancho.
+fold_strip-quarter = Doble los dos cantos largos hasta la raya del centro y después doble otra vez por el centro: mide { $width } de ancho.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
 fold_strip-count = Haga { $count } iguales.
 

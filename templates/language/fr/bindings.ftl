@@ -1,7 +1,7 @@
 # Phrases de kit/sewing/operations/bindings.py.
 
 bind-trim = Couper la marge de { $trim }, la bande de biais prend sa place : { $edge }.
-bind-fold = Plier la bande ({ $strip }) en deux dans la longueur et repasser, rabattre les deux longs bords sur cette pliure, repasser et déplier.
+bind-fold = Plier la bande ({ $strip }) en deux dans la longueur et repasser, rabattre les deux longs bords sur la pliure du milieu, repasser et déplier.
 bind-fold_double = Plier la bande ({ $strip }) en deux dans la longueur, envers contre envers, repasser et la laisser pliée.
 bind-pin = Épingler la bande ({ $strip }) sur l’endroit, bords bruts ensemble : { $edge }. La soutenir dans les courbes sortantes, l’étirer un peu dans les courbes rentrantes.
 bind-ends_ring = Là où ses extrémités se rejoignent, les assembler à plat avant de piquer la dernière partie, ou replier l’une de { $turned } et y glisser l’autre.

@@ -24,7 +24,7 @@ ease_stitch-why = Un bord plus long, resserré sans pli, fait de la place au cor
 baste-sew = Bâtir à { $distance } à l’extérieur de la ligne de couture, à travers toutes les épaisseurs : { $edge }.
 baste-sew_on_line = Bâtir sur la ligne de couture, à travers toutes les épaisseurs, avec un fil d’une autre couleur : { $edge }.
 baste-sew_together = Épingler endroit contre endroit et bâtir sur la ligne de couture, avec un fil d’une autre couleur : { $edge }.
-baste-later = Ce bâti se retire ensuite : avant la première piqûre si la couture commence envers contre envers ou par un pli ; sinon une fois la couture piquée, tout près du bâti mais pas à travers.
+baste-later = Ce bâti se retire ensuite. Si la couture commence envers contre envers ou par un pli, avant la première piqûre ; sinon une fois la couture piquée, tout près du bâti et non à travers.
 baste-why = De longs points tiennent les épaisseurs là où des épingles les laisseraient glisser, et se retirent facilement.
 
 remove_basting-pull = Retirer le bâti, en le coupant tous les quelques points et en tirant : { $edge }.

@@ -2,7 +2,7 @@
 
 fold_strip-half = Plier la bande ({ $strip }) en deux dans la longueur, envers contre envers, repasser et déplier.
 fold_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et repasser.
-fold_strip-quarter = Rabattre les deux longs bords sur cette pliure, puis replier la bande sur elle : { $width } de large.
+fold_strip-quarter = Rabattre les deux longs bords sur la pliure du milieu, puis replier la bande par le milieu : { $width } de large.
 fold_strip-sew = Piquer à { $edgestitch } des deux longs bords.
 fold_strip-count = En faire { $count } pareilles.
 
