@@ -1,4 +1,4 @@
-"""Pins, and what is sewn on that is no cut piece: zips, buttons, hooks, snaps, eyelets, elastic, cord, binding."""
+"""Pins, clips, and what is sewn on that is no cut piece: zips, buttons, fasteners, eyelets, elastic, cord, binding."""
 
 from __future__ import annotations
 
@@ -61,6 +61,8 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         return _tower(line, thing.width, name)
     if thing.kind == "cord":
         return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
+    if thing.kind in ("clips", "wedges"):
+        return _snips(line, p.inward(thing.line), thing, name)
     if thing.kind == "zip_tape":
         return _tape(line, p.inward(thing.line), thing.width, name)
     band = _band(line, thing.width)
@@ -114,6 +116,20 @@ def _tape(line: Path, inward: Vector, width: float, name: str) -> list[Item]:
         Stroke(band, "edge", closed=True, name=name),
         *(Stroke((Line(a, b),), "symbol") for a, b in coil),
     ]
+
+
+def _snips(line: Path, inward: Vector, thing: Thing, name: str) -> list[Item]:
+    """Cuts across an allowance: single ones, or two that meet near the stitch line with the wedge between them gone."""
+    out = -1.0 if line.normal_at(line.length / 2).dot(inward) > 0 else 1.0
+    found: list[Item] = []
+    for at in _steps(line.length, thing.apart)[1:-1]:
+        across = line.normal_at(at) * (out * thing.width / 2)
+        foot, top = line.at(at) - across, line.at(at) + across
+        wide = line.tangent_at(at) * (thing.width * 0.3 if thing.kind == "wedges" else 0.0)
+        cuts = polyline([top - wide, foot, top + wide])
+        found += [Fill(cuts, "paper", name)] if thing.kind == "wedges" else []
+        found.append(Stroke(cuts, "symbol", name=name))
+    return found
 
 
 def _steps(length: float, apart: float) -> list[float]:

@@ -38,7 +38,9 @@ class MakeVerbs:
             make.turn_strip(tie, allowance=6 * mm)
             make.attach_strip(tie, front.left.side, at=12 * cm, method="caught")"""
 
-    def band_ends(self, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None) -> Operation:
+    def band_ends(
+        self, *ends: Runs, allowance: Size, overlap: Size = 0, at: Run | None = None, trim: bool = True
+    ) -> Operation:
         """Fold a band lengthwise right sides together and stitch its ends across; `overlap` beyond the garment at the
         end `at`.
 
@@ -169,6 +171,15 @@ class MakeVerbs:
         Example::
 
             make.clip(front.neck, back.neck)"""
+
+    def clip_first(self, *along: Runs, fit: Runs = ()) -> Operation:
+        """Clip an edge before it is sewn, so that it spreads: a curve that bends inward up to its staystitching, to be laid
+        along a straight band; a straight edge almost to its stitch line, to `fit` a curve that bends outward.
+
+        Example::
+
+            make.staystitch(bib.neck)
+            make.clip_first(bib.neck)"""
 
     def close_band(
         self,
@@ -602,7 +613,15 @@ class MakeVerbs:
             make.rolled_hem(sleeve.wrist, turn=6 * mm)"""
 
     def seam_band(
-        self, outer: Runs, inner: Runs, *, allowance: Size, overlap: Size = 0, at: Run | None = None
+        self,
+        outer: Runs,
+        inner: Runs,
+        *,
+        allowance: Size,
+        overlap: Size = 0,
+        at: Run | None = None,
+        grade: bool = True,
+        clip: bool = True,
     ) -> Operation:
         """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
 
@@ -611,19 +630,39 @@ class MakeVerbs:
             make.seam_band(band.end + band.top, inner_band.end + inner_band.top, allowance=1 * cm)"""
 
     def seam_to_turn(
-        self, a: Runs, b: Runs, *, allowance: Size, gap: Opening | None = None, ease: Size = 0
+        self,
+        a: Runs,
+        b: Runs,
+        *,
+        allowance: Size,
+        gap: Opening | None = None,
+        ease: Size = 0,
+        grade: bool = True,
+        clip: bool = True,
     ) -> Operation:
-        """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
+        """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw. What
+        steps of their own do is left out here: `grade=False`, `clip=False`.
 
         Example::
 
             make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)"""
 
     def set_band(
-        self, band: Runs, to: Runs, *, allowance: Size, ease: Size = 0, overlap: Size = 0, at: Run | None = None
+        self,
+        band: Runs,
+        to: Runs,
+        *,
+        allowance: Size,
+        ease: Size = 0,
+        overlap: Size = 0,
+        at: Run | None = None,
+        clip: bool = True,
+        grade: bool = True,
+        press: Literal["band", "later"] = "band",
     ) -> Operation:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-        is how much longer the garment's edge is in all.
+        is how much longer the garment's edge is in all. What steps of their own do is left out here: `clip=False`,
+        `grade=False`, `press="later"`.
 
         Example::
 
@@ -638,6 +677,7 @@ class MakeVerbs:
         ease: Size = 0,
         press: str = "one side",
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
+        trim: bool = True,
     ) -> Operation:
         """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
 
@@ -710,8 +750,8 @@ class MakeVerbs:
             make.tower_placket(tower.edge, around=[tower.left_point, tower.right_point, tower.outer],
                                under=placket, slit=sleeve.cuff_slit)"""
 
-    def trim(self, *along: Runs, to: Size) -> Operation:
-        """Cut the allowance of a sewn edge back `to` a width.
+    def trim(self, *along: Runs, to: Size | Literal["half"]) -> Operation:
+        """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is.
 
         Example::
 

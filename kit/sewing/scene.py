@@ -32,6 +32,8 @@ ThingKind = Literal[
     "elastic",
     "cord",
     "binding",
+    "clips",
+    "wedges",
 ]
 
 
@@ -138,13 +140,15 @@ class Section:
 class Thing:
     """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`),
     button, a line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole,
-    eyelet, elastic, cord, binding. It lies along `line` (draft coordinates of `run.piece`), or at its start
-    where it has no length, `width` mm across."""
+    eyelet, elastic, cord, binding; or cut away: clips and wedges in an allowance, `apart` mm from each other. It
+    lies along `line` (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm
+    across."""
 
     kind: ThingKind
     run: Run
     line: Path
     width: float = 10.0
+    apart: float = 0.0
 
 
 @dataclass(frozen=True)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
-from kit.geometry import Path, Point
+from kit.geometry import Arc, Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.piece.dart import Dart
 from kit.piece.double_dart import around
@@ -159,6 +160,18 @@ TOTE = rectangle(
     SINGLE,
     Mark("eyelet", "point", point=Point(20, 385), said="eyelet"),
 )
+BIB = Piece(
+    "bib",
+    "Bib",
+    (
+        Edge("lower", Path.line(Point(0, 0), Point(200, 0)), 10),
+        Edge("side", Path.line(Point(200, 0), Point(200, 300)), 10),
+        Edge("shoulder", Path.line(Point(200, 300), Point(80, 300)), 10),
+        Edge("neck", Path.of(Arc(Point(0, 300), 80, 0, -math.pi / 2)), 10),
+        Edge("centre", Path.line(Point(0, 220), Point(0, 0)), 0),
+    ),
+    cut=CutPlan(fold="centre"),
+)
 PIECES = (
     FRONT,
     FRONT_LINING,
@@ -184,6 +197,7 @@ PIECES = (
     PANEL,
     YOKE,
     TOTE,
+    BIB,
 )
 STRIPS = (
     Strip("tie", "Tie", 620, 56, 1, finished_length=600, finished_width=22, fold="in_two"),

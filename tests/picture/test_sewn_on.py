@@ -14,6 +14,7 @@ from kit.picture.laid import place_all
 from kit.picture.sewing import scene_drawing
 from kit.picture.svg_pen import svg
 from kit.prose.alt import scene_alt
+from kit.sewing.operations.trimming import snips
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Thing
 
@@ -88,3 +89,21 @@ def test_every_thing_is_drawn_in_its_place_and_said(wrap_top: Pattern, kind: str
     spot = placed.motion(line.start)
     assert min(p.distance(spot) for item in named for c in item.curves for p in c.points(0.5)) < 9.0
     assert kind.split("_")[0] in scene_alt(wrap_top, scene)
+
+
+@pytest.mark.parametrize(("kind", "corners"), [("clips", 2), ("wedges", 3)])
+def test_what_is_snipped_lies_in_the_allowance(wrap_top: Pattern, kind: str, corners: int) -> None:
+    """Each cut begins outside the stitch line and goes outwards, as far from the next as is asked."""
+    (thing,) = snips(wrap_top, SIDE, 20.0, kind)  # type: ignore[arg-type]
+    scene = Scene((Layer(SIDE),), things=(thing,))
+    (placed,) = place_all(scene, wrap_top)
+    stitches = wrap_top.piece("front").edge("side").path.moved(placed.motion)
+    piece = wrap_top.piece("front").outline.moved(placed.motion)
+    cuts = [i for i in scene_drawing(scene, wrap_top).items if isinstance(i, Stroke) and i.name == f"{kind} on front"]
+    assert len(cuts) == pytest.approx(thing.line.length / 20.0, abs=2)
+    for cut in cuts:
+        places = [cut.curves[0].start, *(curve.end for curve in cut.curves)]
+        assert len({(round(p.x, 6), round(p.y, 6)) for p in places}) == corners
+        assert not any(piece.contains(place) for place in places)
+        assert min(stitches.distance_to(place) for place in places) == pytest.approx(1.5, abs=0.3)
+    assert {"clips": "clips", "wedges": "wedges"}[kind] in scene_alt(wrap_top, scene)

@@ -213,9 +213,9 @@ def test_a_cap_with_another_ease_is_found_by_the_proof(garments):
 def test_a_sleeve_says_its_notches(garments):
     pattern = garments.JACKET.pattern()
     keys = [key for key, _ in operation_of(pattern, "Sleeves").sentences(pattern)]
-    assert keys == [f"set_in_sleeve.{key}" for key in ("place", "pin_notched", "ease", "sew", "finish", "press")] + [
-        "both_sides"
-    ]
+    assert keys == [
+        f"set_in_sleeve.{key}" for key in ("place", "pin_notched", "ease", "sew", "trim", "finish", "press")
+    ] + ["both_sides"]
     bare = garments.JACKET.pattern(sleeve=replace(garments.SLEEVE, notches=()))
     assert "set_in_sleeve.pin" in [key for key, _ in operation_of(bare, "Sleeves").sentences(bare)]
 

@@ -9,91 +9,25 @@ set on before its ends are stitched.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
-from typing import Any
+from dataclasses import replace
+from typing import NamedTuple
 
-from kit.diagnostic import measured, message, named_edge
-from kit.errors import KitError
 from kit.geometry import Path
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, meets, read_by, row, runs, size, width, word
-from kit.sewing.operation import Operation, Say, operation, shown
+from kit.sewing.before import state_before
+from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.operations.drawn import fits
 from kit.sewing.operations.joined import in_rows
-from kit.sewing.operations.places import alike_of, beside, part, raw_beside, sewn_length, without_end
+from kit.sewing.operations.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
+from kit.sewing.operations.reaching import Beyond, at_end, corner, overlap, shorter
+from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn, right_side_out
-from kit.sewing.outcome import Effect
-from kit.sewing.reading import in_call
-from kit.sewing.rules import Asking, Case, First, Of, Rule, in_a_row, whole_edges
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.rules import Pressed, whole_edges
+from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
-from kit.sewing.spans import neighbours, path_of, run_length, sides_of
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 AGREE = 2.0
 """mm by which the inner edge of a band may differ from its outer one."""
-
-
-# ---- what reaches beyond --------------------------------------------------------------------------------------
-
-
-@dataclass(frozen=True)
-class Beyond:
-    """What of a band reaches beyond the garment's edge: the `size` mm next to its end `at`."""
-
-    at: Run
-    size: float
-
-    def off(self, cut: Cut, run: Run, twins: bool = False) -> tuple[Run, ...]:
-        """A long edge of the band without it; with `twins` it lies on every piece at the end of that name."""
-        at = replace(self.at, piece=run.piece) if twins else self.at
-        return without_end(cut, run, at, self.size)
-
-
-def _overlap() -> Any:
-    """How far a band reaches beyond the garment's edge."""
-    return size(default=0, fills={"beyond": "length"})
-
-
-def _at() -> Any:
-    """The end it does so at."""
-    return read_by(_beyond, "Run | None", default=None, held=None)
-
-
-def _beyond(given: Any, asked: Asked, name: str) -> Beyond | None:
-    size, cut = asked.read["overlap"], asked.reader.cut
-    if given is None and size == 0:
-        return None
-    if given is None or size == 0:
-        raise KitError(
-            "an overlap needs the end it lies at, and the end an overlap.",
-            where=asked.where,
-            do="Write both: overlap=3 * cm, at=waistband.end.",
-        )
-    (run, *more) = asked.reader.runs(given, asked.at(name))
-    if more:
-        raise KitError("the overlap lies at one end.", where=asked.where, do="Name one end: at=waistband.end.")
-    for edge in (cut.piece(run.piece).edge(name) for name in neighbours(cut.piece(run.piece), run.edges)):
-        if size >= edge.path.length:
-            says = {"size": measured(size), "edge": named_edge(edge), "length": measured(edge.path.length)}
-            raise KitError(
-                message("refusal.overlap_long", **says),
-                where=in_call(asked.where),
-                do=message("refusal.overlap_long_do"),
-            )
-    return Beyond(run, size)
-
-
-def _corner(asked: Asked) -> tuple[Run, ...]:
-    """The short parts beside an end that reaches beyond, which its row carries on along, on every piece of the band."""
-    beyond = asked.read["at"]
-    if beyond is None:
-        return ()
-    sewn = {edge for run in asked.read.get("a", ()) for edge in run.edges}
-    found = [run for run in beside(asked.reader.cut, beyond.at, beyond.size) if run.edges[0] not in sewn]
-    others = dict.fromkeys(run.piece for run in asked.read.get("b", ()))
-    return (*found, *(replace(run, piece=piece) for piece in others for run in found))
 
 
 # ---- its ends -------------------------------------------------------------------------------------------------
@@ -116,12 +50,12 @@ class SeamBand(SeamToTurn):
     b: tuple[Run, ...] = meets("a", argument="inner")
     gap: tuple[float, float] | None = fixed(None)
     ease: float = fixed(0.0)
-    overlap: float = _overlap()
-    at: Beyond | None = _at()
+    overlap: float = overlap()
+    at: Beyond | None = at_end()
 
     @classmethod
     def made(cls, asked: Asked) -> SeamBand:
-        return cls(**asked.read | {"extra": _corner(asked)})
+        return cls(**asked.read | {"extra": corner(asked)})
 
 
 @operation
@@ -139,7 +73,13 @@ class BandEnds(Operation):
     seam_class = "1"
     cautions = ("needle", "scissors", "iron")
     tools = ("machine", "pins", "iron", "scissors")
-    says = ("fold", "sew", Say("extra", lambda band: bool(band.extra)), "trim", alike_of("ends"))
+    says = (
+        "fold",
+        lambda band, pattern: band.told(("sew_set" if band.is_set(pattern) else "sew",), pattern),
+        Say("extra", lambda band: bool(band.extra)),
+        Say("trim", lambda band: band.trim),
+        alike_of("ends"),
+    )
     why = ("why",)
     gives = (Of("end_stitched", "ends"),)
     wanted = (Of("turned_out", "ends", each="piece"),)
@@ -150,11 +90,17 @@ class BandEnds(Operation):
 
     ends: tuple[Run, ...] = runs(closes="sewn", takes="allowance", fills={"pieces": "piece", "edge": "edge"})
     allowance: float = width()
-    overlap: float = _overlap()
-    at: Beyond | None = _at()
+    overlap: float = overlap()
+    at: Beyond | None = at_end()
     extra: tuple[Run, ...] = read_by(
-        lambda given, asked, name: _corner(asked), "", way="none", held=(), closes="sewn", takes="allowance"
+        lambda given, asked, name: corner(asked), "", way="none", held=(), closes="sewn", takes="allowance"
     )
+    trim: bool = flag(default=True)
+
+    def is_set(self, pattern: Cut) -> bool:
+        """Whether the band hangs on the garment already."""
+        pieces = {run.piece for run in self.ends}
+        return any(fact[0] == "band_set" and fact[1] in pieces for fact in state_before(pattern, self).facts)
 
     def effect(self, pattern: Cut) -> Effect:
         pieces = tuple(dict.fromkeys(run.piece for run in self.ends))
@@ -164,14 +110,10 @@ class BandEnds(Operation):
         fold = self._fold(pattern)
         first = shown(pattern, self.ends[0])
         seen = [_above(pattern, shown(pattern, run, first.side), fold) for run in self.runs()]
-        return (
-            Scene(
-                layers=(Layer(first, up="wrong" if fold is None else "right", fold=fold),),
-                rows=tuple(Row(run) for run in seen if run is not None and run.piece == first.piece),
-                focus=first,
-                section=section.band_end(),
-            ),
-        )
+        rows = [Row(run) for run in seen if run is not None and run.piece == first.piece]
+        if fold is None:
+            return (laid(first, *rows, up="wrong", focus=first, section=section.band_end()),)
+        return (folded_over(first, fold, *rows, up="right", focus=first, section=section.band_end()),)
 
     def _fold(self, pattern: Cut) -> Path | None:
         """The middle of the band, from end to end, where both its ends are there to be seen."""
@@ -202,6 +144,57 @@ def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:
 # ---- set on ---------------------------------------------------------------------------------------------------
 
 
+class Snipped(NamedTuple):
+    """Runs whose allowance is clipped before they are sewn, `apart` mm from clip to clip, because of a `curve`."""
+
+    key: str
+    along: tuple[Run, ...]
+    curve: tuple[Run, ...]
+    apart: float
+
+
+def _curved(pattern: Cut, runs: Iterable[Run], allowance: float, way: Bend) -> tuple[Run, ...]:
+    """The edges of the runs along which an allowance does not lie smoothly of itself."""
+    edges = [replace(run, edges=(name,)) if run.start is None else run for run in runs for name in run.edges]
+    return tuple(dict.fromkeys(run for run in edges if needs_scissors(tightest(pattern, run, way), allowance)))
+
+
+def _snipped(made: SetBand, pattern: Cut) -> Iterator[Snipped]:
+    """Where a straight band meets a curve: a curve that bends inward is staystitched and clipped, for one that bends
+    outward the band is; unless a step of its own has done it."""
+    facts = state_before(pattern, made).facts
+
+    def done(what: str, runs: Iterable[Run]) -> bool:
+        return all(fact in facts for fact in facts_of(pattern, runs, what))
+
+    if not made.clip or made.shaped(pattern) or done("gathered", made.b) or done("eased", made.b):
+        return
+    inward, outward = (_curved(pattern, made.b, made.allowance, way) for way in ("in", "out"))
+    inward = tuple(run for run in inward if not done("clipped_first", (run,)))
+    if inward:
+        key = "clip_curve" if done("staystitched", inward) else "staystitch"
+        yield Snipped(key, inward, inward, spacing(pattern, inward, "in"))
+    if outward and not done("clipped_first", made.a):
+        yield Snipped("clip_band", made.a, outward, spacing(pattern, outward, "out"))
+
+
+def _cut_first(made: SetBand, pattern: Cut) -> Iterator[Sentence]:
+    for each in _snipped(made, pattern):
+        lengths = {"spacing": (each.apart, "allowance"), "row": (STAYSTITCH, "allowance")}
+        runs = {"edge": (each.curve, "place"), "straight": (each.along, "place")}
+        yield Sentence(f"set_band.{each.key}", made.values(pattern) | lengths | runs)
+
+
+def _laid_on(made: SetBand, pattern: Cut) -> Iterator[Sentence]:
+    """How the band lies on the edge: round it, end on end, or with an end beyond it; its own ends finished or not."""
+    state = state_before(pattern, made)
+    raw = "" if all(("turned_out", run.piece) in state.facts for run in made.a) else "_raw"
+    if made.at is not None:
+        yield Sentence(f"set_band.ends_beyond{raw}", made.values(pattern) | {"end": ((made.at.at,), "edge")})
+    else:
+        yield from made.told(("match_ring" if is_ring(state, pattern, made.a) else f"match{raw}",), pattern)
+
+
 def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
     """The garment's edge ends at finished lines."""
     raw = raw_beside(state, pattern, made.b) if in_rows(made, state, pattern, "b") else None
@@ -211,7 +204,8 @@ def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
 @operation
 class SetBand(Operation):
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-    is how much longer the garment's edge is in all.
+    is how much longer the garment's edge is in all. What steps of their own do is left out here: `clip=False`,
+    `grade=False`, `press="later"`.
 
     Example::
 
@@ -225,13 +219,15 @@ class SetBand(Operation):
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
     says = (
+        _cut_first,
         "pin",
-        Say("ends_beyond", lambda band: band.overlap > 0),
-        Say("match", lambda band: band.overlap == 0),
+        _laid_on,
         Say("ease", lambda band: band.ease > 0),
         "sew",
-        "trim",
-        "press",
+        Say("trim", lambda band: band.grade),
+        lambda band, pattern: band.told(("clip",) if band.clip and band.shaped(pattern) else (), pattern),
+        Say("press", lambda band: band.press == "band"),
+        lambda band, pattern: (Sentence("press_later", {}),) if band.press == "later" else (),
         alike_of("a"),
     )
     why = ("why",)
@@ -253,12 +249,23 @@ class SetBand(Operation):
     )
     allowance: float = width()
     ease: float = size(default=0, most=3000.0, fills="length")
-    overlap: float = _overlap()
-    at: Beyond | None = _at()
+    overlap: float = overlap()
+    at: Beyond | None = at_end()
+    clip: bool = flag(default=True)
+    grade: bool = flag(default=True)
+    press: str = word(("band", "later"), default="band")
 
     @classmethod
     def made(cls, asked: Asked) -> SetBand:
-        return cls(**asked.read | {"a": _shorter(asked, "a")})
+        return cls(**asked.read | {"a": shorter(asked, "a")})
+
+    def shaped(self, pattern: Cut) -> bool:
+        """Whether the band's own edge is a curve."""
+        return any(_curved(pattern, self.a, self.allowance, way) for way in ("in", "out"))
+
+    def effect(self, pattern: Cut) -> Effect:
+        found = super().effect(pattern)
+        return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
 
     @property
     def joins(self) -> tuple[tuple[Run, Run], ...]:
@@ -269,23 +276,9 @@ class SetBand(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
-        return (
-            Scene(
-                layers=(Layer(garment, up="right"), Layer(band, up="wrong", on=garment, how="together")),
-                rows=(Row(garment),),
-                focus=garment,
-                pins=(garment,),
-                section=section.band_set(),
-            ),
-        )
-
-
-def _shorter(asked: Asked, name: str, twins: bool = False) -> tuple[Run, ...]:
-    """The runs of a field without what reaches beyond the garment."""
-    beyond: Beyond | None = asked.read["at"]
-    if beyond is None:
-        return asked.read[name]
-    return tuple(kept for run in asked.read[name] for kept in beyond.off(asked.reader.cut, run, twins))
+        found = [clipped(pattern, cut.along[0], cut.apart, cut.curve == cut.along) for cut in _snipped(self, pattern)]
+        layers = section.band_set() if self.press == "band" else superimposed("main", "facing")
+        return (*found, together(garment, band, Row(garment), pins=(garment,), section=layers))
 
 
 # ---- closed ---------------------------------------------------------------------------------------------------
@@ -342,6 +335,7 @@ class CloseBand(Operation):
         whole_edges("inner"),
         Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
         right_side_out("inner", "over"),
+        Rule(Pressed("over"), "band_not_pressed"),
         Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),
         Rule(Asking(_ends_closed), "band_end_open", tells=("edge", "piece")),
         *(
@@ -360,12 +354,12 @@ class CloseBand(Operation):
     over: tuple[Run, ...] = row()
     allowance: float = width()
     method: str = word(("edgestitch", "groove", "hand"), default="edgestitch")
-    overlap: float = _overlap()
-    at: Beyond | None = _at()
+    overlap: float = overlap()
+    at: Beyond | None = at_end()
 
     @classmethod
     def made(cls, asked: Asked) -> CloseBand:
-        return cls(**asked.read | {name: _shorter(asked, name, twins=True) for name in ("inner", "over")})
+        return cls(**asked.read | {name: shorter(asked, name, twins=True) for name in ("inner", "over")})
 
     def runs(self) -> tuple[Run, ...]:
         return self.inner
@@ -375,13 +369,6 @@ class CloseBand(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.inner[-1])
-        row = Row(run, style="hand") if self.method == "hand" else Row(run, inset=2.0)
-        return (
-            Scene(
-                layers=(Layer(run, up="right"),),
-                rows=(row,),
-                focus=run,
-                pins=(run,),
-                section=section.band_closed(stitched=self.method != "hand"),
-            ),
-        )
+        by_hand = self.method == "hand"
+        last = Row(run, style="hand") if by_hand else Row(run, inset=2.0)
+        return (laid(run, last, pins=(run,), section=section.band_closed(stitched=not by_hand)),)

@@ -6,14 +6,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import Any
 
-from kit.diagnostic import measured, per_cent
-from kit.sewing.cut import Cut
+from kit.diagnostic import per_cent
 from kit.sewing.facts import drawn_up_to, facts_of
 from kit.sewing.operations.places import sewn_length
-from kit.sewing.rules import Case, First, Rule
-from kit.sewing.run import Run
-from kit.sewing.spans import sides_of
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 AGREE = 1.0
 """mm by which two rows sewn together may differ; 2% where one is drawn up by its threads."""

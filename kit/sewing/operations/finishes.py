@@ -134,6 +134,7 @@ class Staystitch(Operation):
     kind = "staystitch"
     says = ("sew", both("along"))
     why = ("why",)
+    gives = (Of("staystitched", "along"),)
     rules = (
         Rule(Raw("along"), "staystitched_late", each=True),
         Rule(Asking(_beyond_cloth), "staystitch_outside_cloth", tells=(), each=True),

@@ -5,18 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import islice
 
-from kit.diagnostic import measured
-from kit.sewing.cut import Cut
-from kit.sewing.fields import meets, size, width, word
-from kit.sewing.operation import Say, Sentence, both, operation, shown
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
 from kit.sewing.operations.places import Ring, facts_of, lacking
-from kit.sewing.reading import FINISHES
-from kit.sewing.rules import Asking, Case, Rule, whole_edges
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.rules import whole_edges
 from kit.sewing.sections import bands as section
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 
 def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
@@ -49,6 +42,7 @@ class SetInSleeve(Seam):
         _pinned,
         Say("ease", lambda sleeve: sleeve.ease > 0),
         "sew",
+        Say("trim", lambda sleeve: sleeve.trim),
         Say("finish", lambda sleeve: sleeve.finish != "none"),
         "press",
         both("b"),
@@ -76,6 +70,7 @@ class SetInSleeve(Seam):
     ease: float = size(default=0, fills="length")
     press: str = pressing(default="one side")
     finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
+    trim: bool = flag(default=True)
 
     def minutes(self, pattern: Cut) -> float:
         return 40.0
@@ -83,13 +78,5 @@ class SetInSleeve(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         cap, hole = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         drawn = (Row(cap, inset=-3.0, style="gather"),) if self.ease > 0 else ()
-        return (
-            Scene(layers=(Layer(cap, up="wrong"),), rows=drawn, focus=cap),
-            Scene(
-                layers=(Layer(hole, up="wrong"),),
-                rows=(Row(hole),),
-                focus=hole,
-                pins=(hole,),
-                section=section.sleeve_set(),
-            ),
-        )
+        set_in = laid(hole, Row(hole), up="wrong", pins=(hole,), section=section.sleeve_set())
+        return (laid(cap, *drawn, up="wrong"), set_in)

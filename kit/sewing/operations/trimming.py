@@ -1,19 +1,24 @@
-"""Work with the scissors on allowances already sewn: clip, notch, trim, grade; and tacking down what they leave."""
+"""Work with the scissors on allowances: clip, notch, trim, grade; and tacking down what they leave."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import ClassVar, Literal
+from typing import Any, ClassVar, Literal
 
 from kit.sewing import section
-from kit.sewing.reading import in_call
+from kit.sewing.curves import Bend as Way
+from kit.sewing.curves import clip_spacing, needs_scissors, tightest
+from kit.sewing.operations.places import inside
+from kit.sewing.reading import in_call, read_width
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.vocabulary import *
 
 Bend = Literal["in", "out", "straight"]
+Snip = Literal["clips", "wedges"]
 LEFT_AT_LEAST = 2.0
 """mm of allowance that must stay beside a row so that it does not fray out (common practice, no source)."""
-CLIP_SPACING = 15.0  # mm from clip to clip (common practice, no source)
+CLIP_SPACING = 15.0  # mm from clip to clip where no curve says how far (common practice, no source)
+STAYSTITCH = 3.0  # mm outside the stitch line
 _BENT = 0.5  # mm from chord to curve that count as a bend
 
 
@@ -25,6 +30,31 @@ def bend(pattern: Cut, run: Run) -> Bend:
     if middle.distance(chord) < _BENT:
         return "straight"
     return "out" if piece.outline.contains(middle.lerp(chord, 0.05)) else "in"
+
+
+def allowance_of(pattern: Cut, run: Run) -> float:
+    """mm of allowance along a run, at its widest; 10 where no step has said."""
+    return max(pattern.piece(run.piece).edge(name).allowance or 10.0 for name in run.edges)
+
+
+def spacing(pattern: Cut, along: Iterable[Run], way: Way) -> float:
+    """mm from clip to clip along runs where they bend that way the most."""
+    found = [(tightest(pattern, run, way), allowance_of(pattern, run)) for run in along]
+    return min((clip_spacing(radius, wide) for radius, wide in found if radius is not None), default=CLIP_SPACING)
+
+
+def snips(pattern: Cut, run: Run, apart: float, kind: Snip = "clips", clear: float = 1.5) -> tuple[Thing, ...]:
+    """Clips or wedges in the allowance of a run, as they are drawn: from `clear` mm outside its stitch line on."""
+    deep = max(allowance_of(pattern, run) - clear, 1.0)
+    return (Thing(kind, run, inside(pattern, run, -(clear + deep / 2)), deep, apart),)
+
+
+def clipped(pattern: Cut, along: Run, apart: float, held: bool) -> Scene:
+    """An edge that is clipped before it is sewn; `held`: up to its staystitching."""
+    run = shown(pattern, along)
+    rows = (Row(run, inset=-STAYSTITCH, ink="old"),) if held else ()
+    cuts = snips(pattern, run, apart, clear=STAYSTITCH + 0.5 if held else 1.5)
+    return laid(run, *rows, section=section.one_ply(), things=cuts)
 
 
 def _sewn_and_in_reach(kind: str) -> tuple[Rule, ...]:
@@ -64,11 +94,13 @@ class OnAllowance(Operation):
     cautions = ("scissors",)
     tools = ("scissors",)
     notions = ()
-    says = ("cut", both("along"))
+    says: ClassVar[Keys] = (lambda cut, pattern: cut.told((cut.curve(pattern),), pattern), both("along"))
     why = ("why",)
-    gives = (Of("{kind}", "along"),)
-    also = (Also("spacing", CLIP_SPACING),)
+    gives: ClassVar[tuple[Of, ...]] = (Of("{kind}", "along"),)
+    also: ClassVar[tuple[Also, ...]] = (Also("spacing", lambda cut, pattern: spacing(pattern, cut.along, cut.bends)),)
     leaves: ClassVar[Section] = section.superimposed()
+    bends: ClassVar[Way] = "in"
+    snip: ClassVar[tuple[Snip, ...]] = ()
 
     along: tuple[Run, ...] = runs()
 
@@ -76,9 +108,14 @@ class OnAllowance(Operation):
         """2 minutes an edge (common practice, no source)."""
         return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
 
+    def curve(self, pattern: Cut) -> str:
+        """The key of what is cut, on a curve or not."""
+        return "cut_curve" if any(tightest(pattern, run, self.bends) for run in self.along) else "cut"
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        return (laid(run, Row(run, ink="old"), up="wrong", section=self.leaves),)
+        run, apart = shown(pattern, self.along[0]), spacing(pattern, self.along, self.bends)
+        things = tuple(thing for each in self.snip for thing in snips(pattern, run, apart, each))
+        return (laid(run, Row(run, ink="old"), up="wrong", section=self.leaves, things=things),)
 
 
 @operation
@@ -91,6 +128,7 @@ class Clip(OnAllowance):
     """
 
     kind = "clip"
+    snip = ("clips",)
     rules = (*_sewn_and_in_reach("clip"), Rule(_does_not_bend("out"), "clipped_outward_curve", each=True))
 
 
@@ -106,7 +144,51 @@ class NotchCurve(OnAllowance):
 
     kind = "notch_curve"
     called = "notch the curve"
+    bends = "out"
+    snip = ("wedges",)
     rules = (*_sewn_and_in_reach("notch_curve"), Rule(_does_not_bend("in"), "notched_inward_curve", each=True))
+
+
+def _must_spread(clip: ClipFirst, state: State, pattern: Cut) -> Iterable[Case]:
+    """The edge, or the one it is to fit, bends so that its allowance must spread."""
+    for run in clip.along:
+        curves = [(each, "out") for each in clip.fit] or [(run, "in")]
+        radii = [tightest(pattern, each, way) for each, way in curves]  # type: ignore[arg-type]
+        yield Case(any(needs_scissors(radius, allowance_of(pattern, run)) for radius in radii), run)
+
+
+@operation
+class ClipFirst(OnAllowance):
+    """Clip an edge before it is sewn, so that it spreads: a curve that bends inward up to its staystitching, to be laid
+    along a straight band; a straight edge almost to its stitch line, to `fit` a curve that bends outward.
+
+    Example::
+
+        make.staystitch(bib.neck)
+        make.clip_first(bib.neck)
+    """
+
+    kind = "clip_first"
+    gives = (Of("clipped_first", "along"),)
+    also = (Also("spacing", lambda clip, pattern: clip.apart(pattern)),)
+    says = (lambda clip, pattern: clip.told(("cut_to_fit" if clip.fit else "cut",), pattern), both("along"))
+    rules = (
+        Rule(Raw("along"), "clip_first_late", each=True, ends="run"),
+        Rule(Asking(_must_spread), "clip_first_straight", each=True, ends="run"),
+        Rule(Of("staystitched", "along", each="run"), "clip_first_loose", each=True, when=lambda clip: not clip.fit),
+    )
+
+    fit: tuple[Run, ...] = row(by_name=True, default=(), said="fit", fills={"": "place"})
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.along
+
+    def apart(self, pattern: Cut) -> float:
+        """mm from clip to clip."""
+        return spacing(pattern, self.fit or self.along, "out" if self.fit else "in")
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return (clipped(pattern, self.along[0], self.apart(pattern), not self.fit),)
 
 
 def _takes_off(trim: Trim, state: State, pattern: Cut) -> Iterable[Case]:
@@ -118,9 +200,24 @@ def _takes_off(trim: Trim, state: State, pattern: Cut) -> Iterable[Case]:
             yield Case(False, run, amount=trim.to - narrow, values={"width": measured(narrow, "allowance")})
 
 
+def _to(given: Any, asked: Asked, name: str) -> float:
+    """The width to trim to; "half" of what the edges have."""
+    if given != "half":
+        return read_width(given, asked.at("width"))
+    wide = {asked.reader.cut.piece(run.piece).edge(edge).allowance for run in asked.read["along"] for edge in run.edges}
+    (one, *more) = wide
+    if more or not one:
+        raise KitError(
+            "the edges have no one allowance to be halved." if more else "no step says how wide the allowance is.",
+            where=asked.where,
+            do="Name edges whose allowances are equally wide, or write to=5 * mm.",
+        )
+    return one / 2
+
+
 @operation
 class Trim(OnAllowance):
-    """Cut the allowance of a sewn edge back `to` a width.
+    """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is.
 
     Example::
 
@@ -129,13 +226,15 @@ class Trim(OnAllowance):
     """
 
     kind = "trim"
+    says = ("cut{in_half}", both("along"))
     rules = (
         *_sewn_and_in_reach("trim"),
         _FRAYS,
         Rule(Asking(_takes_off), "nothing_to_trim", tells=("place", "width", "to"), each=True),
     )
 
-    to: float = width(said="width")
+    to: float = read_by(_to, 'Size | Literal["half"]', fills={"": "allowance"})
+    in_half: str = read_by(lambda given, asked, name: "_half" * (asked.given["to"] == "half"), "", way="none", held="")
 
 
 @operation
@@ -148,6 +247,7 @@ class Grade(OnAllowance):
     """
 
     kind = "grade"
+    says = ("cut", both("along"))
     leaves = shapes.graded()
     rules = (*_sewn_and_in_reach("grade"), _FRAYS, Rule(Seamed("along"), "one_layer_graded", each=True))
 

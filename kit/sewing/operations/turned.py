@@ -7,11 +7,13 @@ from dataclasses import replace
 from typing import Any, ClassVar
 
 from kit.sewing import section
+from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.fields import opening, part
 from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.openings import GAP_WIDE
 from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
+from kit.sewing.operations.trimming import spacing
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
 from kit.sewing.vocabulary import *
@@ -22,9 +24,21 @@ def right_side_out(*of: str) -> Rule:
     return Rule(InsideOut(of), "inside_out", holds=False, tells=("piece",), each=True)
 
 
+def _cut_into(seam: SeamToTurn, pattern: Cut) -> tuple[Sentence, ...]:
+    """What the scissors do on its curves: clips where they bend in, wedges where they bend out."""
+    ways: tuple[tuple[Bend, str], ...] = (("in", "clip"), ("out", "notch"))
+    found: list[Sentence] = []
+    for way, key in ways if seam.clip else ():
+        if any(needs_scissors(tightest(pattern, run, way), seam.allowance) for run in seam.a):
+            apart = {"spacing": (spacing(pattern, seam.a, way), "allowance")}
+            found.append(Sentence(f"seam_to_turn.{key}", apart))
+    return tuple(found)
+
+
 @operation
 class SeamToTurn(Seam):
-    """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw.
+    """Sew two pieces right sides together to be turned out. `gap`: a mark, or (start, end) along `a`, left raw. What
+    steps of their own do is left out here: `grade=False`, `clip=False`.
 
     Example::
 
@@ -42,8 +56,8 @@ class SeamToTurn(Seam):
         Say("seam_to_turn.sew", lambda seam: seam.gap is None),
         Say("seam_to_turn.sew_gap", lambda seam: seam.gap is not None),
         Say("seam_to_turn.extra", lambda seam: seam.extra),
-        "seam_to_turn.trim",
-        "seam_to_turn.clip",
+        Say("seam_to_turn.trim", lambda seam: seam.grade),
+        _cut_into,
         lambda seam, pattern: alike(pattern, seam.a),
     )
     why: ClassVar[Keys] = ("seam_to_turn.why",)
@@ -56,6 +70,8 @@ class SeamToTurn(Seam):
     extra: tuple[Run, ...] = fixed(())
     press: str = fixed("one side")
     ease: float = size(default=0)
+    grade: bool = flag(default=True)
+    clip: bool = flag(default=True)
 
     @property
     def pieces(self) -> tuple[str, ...]:

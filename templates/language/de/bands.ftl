@@ -4,17 +4,25 @@ seam_band-why = Der äußere Bund ist der sichtbare; er bekommt Einlage, damit s
 
 band_ends-fold = { $pieces } der Länge nach rechts auf rechts falten, Kante auf Kante.
 band_ends-sew = { $edge } steppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln.
+band_ends-sew_set = { $edge } steppen, { $allowance } von der Schnittkante, vom Bruch bis zu der Naht, die den Bund hält, nur durch seine beiden Lagen. Das Kleidungsstück dabei weghalten und an beiden Enden verriegeln.
 band_ends-extra = Am Übertritt um die Ecke weitersteppen, durch beide Längskanten, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.
 band_ends-trim = Nahtzugaben zurückschneiden und die Ecken bis dicht an die Stiche abschrägen.
 band_ends-why = Die Enden werden von innen genäht und gewendet, damit am Verschluss keine offene Kante bleibt.
 
+set_band-staystitch = { $edge }: { $row } außerhalb der Nahtlinie eine Stütznaht steppen und die Nahtzugabe bis an sie einschneiden, in der engsten Rundung etwa alle { $spacing }; so spreizt sie sich und liegt gerade am geraden Teil an: { $band }.
+set_band-clip_curve = { $edge }: die Nahtzugabe bis an die Stütznaht einschneiden, in der engsten Rundung etwa alle { $spacing }; so spreizt sie sich und liegt gerade am geraden Teil an: { $band }.
+set_band-clip_band = { $straight }: die Nahtzugabe bis fast an die Nahtlinie einschneiden, dort, wo diese Rundung am engsten ist, etwa alle { $spacing }, damit sie sich um sie spreizt: { $edge }.
 set_band-pin = { $band } rechts auf rechts auf { $edge } stecken.
 set_band-match = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Enden liegen genau an den Enden der Kante.
-set_band-ends_beyond = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; ein Ende steht { $beyond } über die Kante hinaus.
+set_band-match_raw = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Nahtlinien der Enden liegen genau an den fertigen Enden der Kante, die Zugaben stehen darüber hinaus.
+set_band-match_ring = Beides ist zum Ring geschlossen: zuerst die Naht auf eine Naht der Kante stecken ({ $band }), dann Mitten und Passzeichen, dann die Strecken dazwischen.
+set_band-ends_beyond = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; an diesem Ende { $beyond } über die Kante hinausstehen lassen: { $end }.
+set_band-ends_beyond_raw = { $band }: Mitten, Nähte und Passzeichen aufeinandertreffen lassen; an diesem Ende { $beyond } und die Nahtzugabe über die Kante hinausstehen lassen, am anderen nur die Nahtzugabe: { $end }.
 set_band-ease = Die Kante ist mit Absicht insgesamt um { $ease } länger: die Mehrweite gleichmäßig verteilen und stecken.
 set_band-sew = Im Abstand von { $allowance } zur Kante steppen.
-set_band-trim = Nahtzugaben zurückschneiden (schmaler: { $band }) und Rundungen einschneiden.
-set_band-press = Beide Nahtzugaben in Richtung { $band } bügeln.
+set_band-trim = Nahtzugaben zurückschneiden, die des Kleidungsstücks schmaler als diese: { $band }.
+set_band-clip = Die Zugaben in den Rundungen bis fast an die Stiche einschneiden.
+set_band-press = { $band } vom Kleidungsstück weg bügeln, beide Nahtzugaben nach innen hinein.
 set_band-why = Die Zugaben füllen den Bund und werden beim Schließen darin eingeschlossen; sie liegen nie auf dem Kleidungsstück, wo sie sich durchdrücken würden.
 
 close_band-turn = { $edge } { $allowance } nach innen einschlagen und bügeln.

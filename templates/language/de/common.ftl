@@ -78,6 +78,8 @@ word-thing-tower = Schlitzbesatz mit Spitze
 word-thing-elastic = Gummiband
 word-thing-cord = Kordel
 word-thing-binding = Einfassstreifen
+word-thing-clips = Einschnitte in der Nahtzugabe
+word-thing-wedges = aus der Nahtzugabe geschnittene Keile
 
 edge-outer = Außenkante
 edge-inner = Innenkante

@@ -4,6 +4,8 @@
 
 sewing_trouble-band_not_set = { $place } ist noch nicht an das Kleidungsstück genäht; es gibt noch keine Naht, über der sich der Bund schließen lässt.
 sewing_trouble-band_not_set_do = Zuerst den Bund ansetzen: make.set_band(...).
+sewing_trouble-band_not_pressed = { $place }: die Naht ist noch nicht gebügelt, und ist der Bund geschlossen, kommt kein Bügeleisen mehr hin.
+sewing_trouble-band_not_pressed_do = Zuerst bügeln: make.press(..., way=...).
 sewing_trouble-band_not_seamed = { $piece } ist noch nicht mit dem äußeren Bund zusammengenäht.
 sewing_trouble-band_not_seamed_do = Zuerst beide zusammennähen und wenden: make.seam_band(...), make.turn_out(...).
 sewing_trouble-band_end_open = { $edge } ({ $piece }) ist noch offen; ist die Innenkante erst geschlossen, lässt sich das Ende nicht mehr einschlagen.
@@ -295,6 +297,12 @@ sewing_trouble-armhole_no_ring_do = Zuerst beide nähen, oder den Ärmel flach m
 sewing_trouble-cut_into_early = { $place }: die Nahtzugabe wird beschnitten, bevor die Naht genäht ist.
 sewing_trouble-cut_into_late = { $place }: die Nahtzugabe ist schon eingeschlossen; dort kommt keine Schere mehr hin.
 sewing_trouble-cut_into_late_do = Vorher ausführen.
+sewing_trouble-clip_first_late = { $place } ist schon genäht; vorher einzuschneiden hilft nicht mehr.
+sewing_trouble-clip_first_late_do = Vor die erste Naht an dieser Kante setzen oder die genähte Kante einschneiden: make.clip(...).
+sewing_trouble-clip_first_straight = { $place } muss sich nicht spreizen: es gibt keine enge Rundung, der die Kante folgt.
+sewing_trouble-clip_first_straight_do = Dies weglassen oder die Rundung nennen, der eine gerade Kante folgen soll: fit=front.waist.
+sewing_trouble-clip_first_loose = { $place } hat keine Stütznaht; von den Einschnitten aus risse die Kante weiter ein.
+sewing_trouble-clip_first_loose_do = Zuerst die Stütznaht nähen: make.staystitch(...).
 sewing_trouble-clipped_outward_curve = { $place } biegt sich nach außen: nach dem Wenden läge die eingeschnittene Zugabe immer noch übereinander.
 sewing_trouble-clipped_outward_curve_do = Stattdessen Keile herausschneiden: make.notch_curve(...).
 sewing_trouble-notched_inward_curve = { $place } biegt sich nach innen: die Zugabe muss sich nach dem Wenden spreizen, und herausgeschnittene Keile ließen Lücken.

@@ -1,12 +1,19 @@
 # Sätze von kit/sewing/operations/trimming.py.
 
-clip-cut = { $edge }: die Nahtzugaben etwa alle { $spacing } mit den Scherenspitzen bis fast an die Stiche einschneiden, in engen Rundungen dichter.
+clip-cut = { $edge }: die Nahtzugaben etwa alle { $spacing } mit den Scherenspitzen bis fast an die Stiche einschneiden.
+clip-cut_curve = { $edge }: die Nahtzugaben mit den Scherenspitzen bis fast an die Stiche einschneiden, in der engsten Rundung etwa alle { $spacing }.
 clip-why = In einer Innenrundung ist die Schnittkante kürzer als die Naht: durch die Einschnitte kann sie sich beim Wenden spreizen.
 
-notch_curve-cut = { $edge }: aus den Nahtzugaben kleine Keile herausschneiden, bis fast an die Stiche, in engen Rundungen dichter.
+notch_curve-cut = { $edge }: aus den Nahtzugaben etwa alle { $spacing } kleine Keile herausschneiden, bis fast an die Stiche.
+notch_curve-cut_curve = { $edge }: aus den Nahtzugaben kleine Keile herausschneiden, bis fast an die Stiche, in der engsten Rundung etwa alle { $spacing }.
 notch_curve-why = An einer Außenrundung ist die Schnittkante länger als die Naht: ohne die Keile liegt sie nach dem Wenden flach.
 
+clip_first-cut = { $edge }: die Nahtzugabe mit den Scherenspitzen bis an die Stütznaht einschneiden, nicht in sie hinein, in der engsten Rundung etwa alle { $spacing }.
+clip_first-cut_to_fit = { $edge }: die Nahtzugabe mit den Scherenspitzen bis fast an die Nahtlinie einschneiden, dort, wo diese Rundung am engsten ist, etwa alle { $spacing }: { $fit }.
+clip_first-why = Vorher eingeschnitten, spreizt sich die Kante an der anderen entlang, und beide lassen sich ohne Falte stecken und nähen.
+
 trim-cut = { $edge }: die Nahtzugaben auf { $to } zurückschneiden.
+trim-cut_half = { $edge }: die Nahtzugaben auf die Hälfte zurückschneiden, auf { $to }.
 trim-why = Weggenommener Stoff, wo er gefaltet läge, hält die Kante dünn.
 
 grade-cut = { $edge }: Nahtzugaben abstufen; diese auf { $to } zurückschneiden, die weiter außen liegende { $wider } breit stehen lassen.

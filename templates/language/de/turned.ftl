@@ -4,7 +4,8 @@ seam_to_turn-sew = Im Abstand von { $allowance } zur Kante steppen. An den Ecken
 seam_to_turn-sew_gap = Im Abstand von { $allowance } zur Kante steppen, aber zum Wenden { $size } offen lassen, ab { $from } vom Anfang der Kante ({ $edge }). An beiden Enden der Öffnung verriegeln.
 seam_to_turn-extra = Unterhalb des Übertritts um die Ecke weitersteppen, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.
 seam_to_turn-trim = Die Nahtzugaben zurückschneiden, eine schmaler als die andere, und die Ecken bis dicht an die Stiche abschrägen.
-seam_to_turn-clip = Zugaben an Innenrundungen einschneiden, an Außenrundungen Keile herausschneiden.
+seam_to_turn-clip = Die Zugaben an Innenrundungen bis fast an die Stiche einschneiden, in der engsten Rundung etwa alle { $spacing }.
+seam_to_turn-notch = Aus den Zugaben an Außenrundungen Keile herausschneiden, bis fast an die Stiche, in der engsten Rundung etwa alle { $spacing }.
 seam_to_turn-why = Nach dem Wenden liegen beide offenen Kanten zwischen den Lagen. Wenig Stoff in den Ecken macht sie spitz, verschieden breit zurückgeschnittene Lagen bilden keinen Wulst.
 
 turn_out-turn = { $pieces } durch die offene Kante auf rechts wenden: { $edge }. Die Ecken vorsichtig ausformen.

@@ -85,6 +85,8 @@ word-thing-tower = tower of a placket
 word-thing-elastic = length of elastic
 word-thing-cord = cord
 word-thing-binding = binding strip
+word-thing-clips = row of clips in the allowance
+word-thing-wedges = row of wedges cut out of the allowance
 
 # What people call an edge that the lesson gives no words of its own, by its name.
 

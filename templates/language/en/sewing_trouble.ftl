@@ -5,6 +5,8 @@
 
 sewing_trouble-band_not_set = the { $place } is not sewn to the garment yet, so there is no seam to close over.
 sewing_trouble-band_not_set_do = Set the band on first: make.set_band(...).
+sewing_trouble-band_not_pressed = the seam along the { $place } is not pressed yet, and once the band is closed no iron reaches it.
+sewing_trouble-band_not_pressed_do = Press it first: make.press(..., way=...).
 sewing_trouble-band_not_seamed = the { $piece } is not seamed to the outer band yet.
 sewing_trouble-band_not_seamed_do = Seam the two and turn them out first: make.seam_band(...), make.turn_out(...).
 sewing_trouble-band_end_open = the { $edge } of the { $piece } is still raw; once the inner edge is closed it can no longer be turned in.
@@ -296,6 +298,12 @@ sewing_trouble-armhole_no_ring_do = Sew both first, or sew the sleeve in flat wi
 sewing_trouble-cut_into_early = the allowance of the { $place } is cut before its seam is sewn.
 sewing_trouble-cut_into_late = the allowance of the { $place } is shut in already, where no scissors reach it.
 sewing_trouble-cut_into_late_do = Put it before that.
+sewing_trouble-clip_first_late = the { $place } is sewn already; clipping it first can no longer help.
+sewing_trouble-clip_first_late_do = Put it before the first seam there, or clip the sewn edge: make.clip(...).
+sewing_trouble-clip_first_straight = the { $place } need not spread: there is no tight curve to follow.
+sewing_trouble-clip_first_straight_do = Leave this out, or name the curve that a straight edge is to fit: fit=front.waist.
+sewing_trouble-clip_first_loose = the { $place } is not staystitched; from the clips it would tear on.
+sewing_trouble-clip_first_loose_do = Staystitch it first: make.staystitch(...).
 sewing_trouble-clipped_outward_curve = the { $place } bends outward: turned, its clipped allowance would still lie in a heap.
 sewing_trouble-clipped_outward_curve_do = Notch it instead: make.notch_curve(...).
 sewing_trouble-notched_inward_curve = the { $place } bends inward: its allowance must spread when turned, and wedges cut away would leave gaps.

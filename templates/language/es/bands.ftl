@@ -4,17 +4,25 @@ seam_band-why = La banda exterior es la que se ve; lleva entretela para que ni l
 
 band_ends-fold = Doble { $pieces } a lo largo, derecho con derecho, canto con canto.
 band_ends-sew = Cosa de través en { $edge }, a { $allowance } del canto, por las dos capas, y asegure con puntadas atrás en el doblez.
+band_ends-sew_set = Cosa de través en { $edge }, a { $allowance } del canto, desde el doblez hasta la costura que sujeta la banda, solo por las dos capas de esta. Aparte la prenda y asegure con puntadas atrás en los dos extremos.
 band_ends-extra = En el extremo que monta, siga la costura doblando la esquina, por los dos cantos largos, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.
 band_ends-trim = Recorte los márgenes y corte las esquinas en diagonal, muy cerca de las puntadas.
 band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para que no quede ningún canto sin rematar donde se abrocha la banda.
 
+set_band-staystitch = Haga una costura de refuerzo a { $row } por fuera de la línea de costura ({ $edge }) y dé cortes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo de { $band }.
+set_band-clip_curve = Dé cortes en el margen de { $edge } hasta la costura de refuerzo, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo de { $band }.
+set_band-clip_band = Dé cortes en el margen de { $straight } casi hasta la línea de costura, más o menos cada { $spacing } donde esta curva es más cerrada, para que se abra alrededor de ella: { $edge }.
 set_band-pin = Prenda con alfileres { $band } sobre { $edge }, derecho con derecho.
 set_band-match = Haga coincidir centros, costuras y piquetes; los extremos de { $band } quedan justo en los extremos del borde.
-set_band-ends_beyond = Haga coincidir centros, costuras y piquetes; un extremo de { $band } sobresale { $beyond } del borde.
+set_band-match_raw = Haga coincidir centros, costuras y piquetes; las líneas de costura de los extremos de { $band } quedan justo en los extremos terminados del borde, y los márgenes sobresalen.
+set_band-match_ring = Las dos partes están cerradas en círculo: prenda primero la costura de { $band } sobre una costura del borde, después centros y piquetes, y luego lo que queda entre ellos.
+set_band-ends_beyond = Haga coincidir centros, costuras y piquetes; { $band } sobresale { $beyond } del borde en este extremo: { $end }.
+set_band-ends_beyond_raw = Haga coincidir centros, costuras y piquetes; { $band } sobresale { $beyond } y su margen del borde en este extremo, y en el otro solo el margen: { $end }.
 set_band-ease = El borde es a propósito { $ease } más largo en total: reparta esa amplitud por igual y préndala con alfileres.
 set_band-sew = Cosa a { $allowance } del borde.
-set_band-trim = Recorte los márgenes, más estrecho el de { $band }, y dé cortes en las curvas.
-set_band-press = Planche los dos márgenes hacia { $band }.
+set_band-trim = Recorte los márgenes, el de la prenda más estrecho que el de { $band }.
+set_band-clip = Dé cortes en los márgenes de las curvas, casi hasta las puntadas.
+set_band-press = Planche { $band } en dirección contraria a la prenda, con los dos márgenes hacia dentro.
 set_band-why = Los márgenes rellenan la banda y quedan dentro al cerrarla; no caen nunca sobre la prenda, donde se marcarían al planchar.
 
 close_band-turn = Doble { $allowance } hacia dentro en { $edge } y planche.

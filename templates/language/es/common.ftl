@@ -83,6 +83,8 @@ word-thing-tower = tapeta con punta
 word-thing-elastic = tramo de elástico
 word-thing-cord = cordón
 word-thing-binding = tira para ribetear
+word-thing-clips = hilera de cortes en el margen
+word-thing-wedges = hilera de cuñas recortadas en el margen
 
 # Cómo se llama un borde para el que la lección no tiene palabras propias.
 

@@ -3,6 +3,8 @@
 
 sewing_trouble-band_not_set = el borde «{ $place }» no está cosido todavía a la prenda, así que no hay costura sobre la que cerrar.
 sewing_trouble-band_not_set_do = Ponga primero la banda: make.set_band(...).
+sewing_trouble-band_not_pressed = la costura del borde «{ $place }» aún no está planchada, y una vez cerrada la banda no llega la plancha.
+sewing_trouble-band_not_pressed_do = Plánchela antes: make.press(..., way=...).
 sewing_trouble-band_not_seamed = la pieza «{ $piece }» no está cosida todavía a la banda exterior.
 sewing_trouble-band_not_seamed_do = Cosa primero las dos y vuélvalas del derecho: make.seam_band(...), make.turn_out(...).
 sewing_trouble-band_end_open = el borde «{ $edge }» ({ $piece }) sigue sin rematar; una vez cerrado el borde interior ya no se podrá doblar hacia dentro.
@@ -300,6 +302,12 @@ sewing_trouble-armhole_no_ring_do = Haga primero las dos, o monte la manga en pl
 sewing_trouble-cut_into_early = el margen de «{ $place }» se corta antes de hacer su costura.
 sewing_trouble-cut_into_late = el margen de «{ $place }» ya está encerrado, donde no llegan las tijeras.
 sewing_trouble-cut_into_late_do = Póngalo antes de eso.
+sewing_trouble-clip_first_late = el borde «{ $place }» ya está cosido; dar cortes antes ya no sirve.
+sewing_trouble-clip_first_late_do = Póngalo antes de la primera costura de ese borde, o dé cortes en el borde cosido: make.clip(...).
+sewing_trouble-clip_first_straight = el borde «{ $place }» no tiene que abrirse: no hay ninguna curva cerrada que seguir.
+sewing_trouble-clip_first_straight_do = Quite esto, o nombre la curva a la que debe ajustarse un borde recto: fit=front.waist.
+sewing_trouble-clip_first_loose = el borde «{ $place }» no tiene costura de refuerzo; los cortes seguirían rasgándose.
+sewing_trouble-clip_first_loose_do = Haga primero la costura de refuerzo: make.staystitch(...).
 sewing_trouble-clipped_outward_curve = el borde «{ $place }» curva hacia fuera: una vez vuelto, su margen con cortes seguiría amontonado.
 sewing_trouble-clipped_outward_curve_do = Quite cuñas en su lugar: make.notch_curve(...).
 sewing_trouble-notched_inward_curve = el borde «{ $place }» curva hacia dentro: su margen tiene que abrirse al volverlo, y las cuñas recortadas dejarían huecos.

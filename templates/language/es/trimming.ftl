@@ -1,12 +1,19 @@
 # Frases para recortar, dar cortes y escalonar márgenes.
 
-clip-cut = Dé cortes en los márgenes de { $edge } más o menos cada { $spacing }, más juntos en una curva cerrada, con la punta de las tijeras y casi hasta las puntadas.
+clip-cut = Dé cortes en los márgenes de { $edge } más o menos cada { $spacing }, con la punta de las tijeras y casi hasta las puntadas.
+clip-cut_curve = Dé cortes en los márgenes de { $edge } con la punta de las tijeras, casi hasta las puntadas, más o menos cada { $spacing } donde la curva es más cerrada.
 clip-why = En una curva hacia dentro el canto es más corto que la costura: los cortes lo dejan abrirse al volverlo.
 
-notch_curve-cut = Recorte pequeñas cuñas en los márgenes de { $edge }, casi hasta las puntadas, más juntas donde la curva es más cerrada.
+notch_curve-cut = Recorte pequeñas cuñas en los márgenes de { $edge } más o menos cada { $spacing }, casi hasta las puntadas.
+notch_curve-cut_curve = Recorte pequeñas cuñas en los márgenes de { $edge }, casi hasta las puntadas, más o menos cada { $spacing } donde la curva es más cerrada.
 notch_curve-why = En una curva hacia fuera el canto es más largo que la costura: sin esas cuñas queda plano al volverlo.
 
+clip_first-cut = Dé cortes en el margen de { $edge } con la punta de las tijeras, hasta la costura de refuerzo pero sin cortarla, más o menos cada { $spacing } donde la curva es más cerrada.
+clip_first-cut_to_fit = Dé cortes en el margen de { $edge } con la punta de las tijeras, casi hasta la línea de costura, más o menos cada { $spacing } donde esta curva es más cerrada: { $fit }.
+clip_first-why = Con los cortes hechos antes, el borde se abre a lo largo del otro y los dos se prenden y se cosen sin pliegues.
+
 trim-cut = Recorte los márgenes de { $edge } a { $to }.
+trim-cut_half = Recorte los márgenes de { $edge } a la mitad, a { $to }.
 trim-why = Si se quita tela donde quedaría doblada, el borde resulta fino.
 
 grade-cut = Escalone los márgenes de { $edge }: recorte este a { $to } y deje { $wider } de ancho en el que queda más cerca del exterior.

@@ -4,7 +4,8 @@ seam_to_turn-sew = Cosa a { $allowance } del borde. En las esquinas pare con la 
 seam_to_turn-sew_gap = Cosa a { $allowance } del borde, pero deje sin coser { $size } en { $edge } para volver la pieza, desde { $from } a partir de su comienzo. Asegure con puntadas atrás a los dos lados de la abertura.
 seam_to_turn-extra = Siga la costura doblando la esquina por debajo del extremo que monta, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.
 seam_to_turn-trim = Recorte los márgenes, uno más estrecho que otro, y corte las esquinas en diagonal, muy cerca de las puntadas.
-seam_to_turn-clip = Dé cortes en los márgenes que curvan hacia dentro y recorte cuñas en los que curvan hacia fuera.
+seam_to_turn-clip = Dé cortes en los márgenes que curvan hacia dentro, casi hasta las puntadas, más o menos cada { $spacing } donde la curva es más cerrada.
+seam_to_turn-notch = Recorte cuñas en los márgenes que curvan hacia fuera, casi hasta las puntadas, más o menos cada { $spacing } donde la curva es más cerrada.
 seam_to_turn-why = Una vez vuelta la pieza, los dos cantos quedan entre las capas. Poca tela en las esquinas da esquinas marcadas; las capas recortadas a distinto ancho no hacen relieve.
 
 turn_out-turn = Vuelva { $pieces } del derecho por { $edge } y empuje las esquinas hacia fuera con cuidado.

@@ -4,17 +4,25 @@ seam_band-why = La bande extérieure est celle qui se voit ; elle est entoilé
 
 band_ends-fold = Plier en deux dans la longueur, endroit contre endroit, bord à bord : { $pieces }.
 band_ends-sew = Piquer en travers ({ $edge }), à { $allowance } du bord coupé, à travers les deux épaisseurs, avec un point d’arrêt au pli.
+band_ends-sew_set = Piquer en travers ({ $edge }), à { $allowance } du bord coupé, du pli jusqu’à la couture qui tient la bande, à travers ses deux épaisseurs seulement. Écarter le vêtement et faire un point d’arrêt aux deux bouts.
 band_ends-extra = Du côté de la croisure, continuer la piqûre après l’angle, à travers les deux longs bords, jusqu’à l’endroit où commence le vêtement. Y cranter la marge jusqu’aux points.
 band_ends-trim = Recouper les marges et couper les angles au ras des points.
 band_ends-why = Les extrémités sont piquées par l’intérieur puis retournées, pour qu’aucun bord brut ne reste là où la bande se ferme.
 
+set_band-staystitch = Faire une piqûre de soutien à { $row } à l’extérieur de la ligne de couture ({ $edge }) et cranter la marge jusqu’à elle, tous les { $spacing } environ là où la courbe est la plus forte : elle s’écarte ainsi et se pose droit le long de la bande ({ $band }).
+set_band-clip_curve = Cranter la marge jusqu’à la piqûre de soutien ({ $edge }), tous les { $spacing } environ là où la courbe est la plus forte : elle s’écarte ainsi et se pose droit le long de la bande ({ $band }).
+set_band-clip_band = Cranter la marge de « { $straight } » presque jusqu’à la ligne de couture, tous les { $spacing } environ là où cette courbe est la plus forte, pour qu’elle s’écarte autour d’elle : { $edge }.
 set_band-pin = Épingler { $band } sur { $edge }, endroit contre endroit.
 set_band-match = Faire coïncider milieux, coutures et crans ; les extrémités de la bande ({ $band }) arrivent exactement aux extrémités du bord.
-set_band-ends_beyond = Faire coïncider milieux, coutures et crans ; une extrémité de la bande ({ $band }) dépasse le bord de { $beyond }.
+set_band-match_raw = Faire coïncider milieux, coutures et crans ; les lignes de couture des extrémités de la bande ({ $band }) arrivent exactement aux extrémités finies du bord, les marges dépassent.
+set_band-match_ring = Les deux sont fermés en anneau : épingler d’abord la couture de la bande ({ $band }) sur une couture du bord, puis les milieux et les crans, puis ce qui reste entre eux.
+set_band-ends_beyond = Faire coïncider milieux, coutures et crans ; la bande ({ $band }) dépasse le bord de { $beyond } à cette extrémité : { $end }.
+set_band-ends_beyond_raw = Faire coïncider milieux, coutures et crans ; la bande ({ $band }) dépasse le bord de { $beyond } et de sa marge à cette extrémité, de sa seule marge à l’autre : { $end }.
 set_band-ease = Le bord est volontairement plus long de { $ease } en tout : répartir cet embu régulièrement et épingler.
 set_band-sew = Piquer à { $allowance } du bord.
-set_band-trim = Recouper les marges, celle de la bande ({ $band }) plus étroite, et cranter les courbes.
-set_band-press = Repasser les deux marges vers l’intérieur de la bande ({ $band }).
+set_band-trim = Recouper les marges, celle du vêtement plus étroite que celle de la bande ({ $band }).
+set_band-clip = Cranter les marges dans les courbes, presque jusqu’aux points.
+set_band-press = Repasser la bande ({ $band }) en l’écartant du vêtement, les deux marges vers l’intérieur de la bande.
 set_band-why = Les marges remplissent la bande et y sont enfermées quand on la ferme ; elles ne reposent jamais sur le vêtement, où elles marqueraient.
 
 close_band-turn = Replier la marge de { $allowance } sur l’envers et repasser : { $edge }.

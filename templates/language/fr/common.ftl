@@ -92,6 +92,8 @@ word-thing-tower = patte à pointe
 word-thing-elastic = longueur d’élastique
 word-thing-cord = cordon
 word-thing-binding = bande de biais
+word-thing-clips = suite de crans dans la marge
+word-thing-wedges = suite de coins en V coupés dans la marge
 
 edge-outer = bord extérieur
 edge-inner = bord intérieur

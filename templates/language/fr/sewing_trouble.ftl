@@ -4,6 +4,8 @@
 
 sewing_trouble-band_not_set = le bord « { $place } » n’est pas encore cousu au vêtement : il n’y a pas de couture à refermer.
 sewing_trouble-band_not_set_do = Monter d’abord la bande : make.set_band(...).
+sewing_trouble-band_not_pressed = la couture du bord « { $place } » n’est pas encore repassée, et une fois la bande fermée le fer n’y passe plus.
+sewing_trouble-band_not_pressed_do = La repasser d’abord : make.press(..., way=...).
 sewing_trouble-band_not_seamed = la pièce « { $piece } » n’est pas encore assemblée à la bande extérieure.
 sewing_trouble-band_not_seamed_do = Assembler d’abord les deux et les retourner : make.seam_band(...), make.turn_out(...).
 sewing_trouble-band_end_open = le bord « { $edge } » (pièce « { $piece } ») est encore brut ; une fois le bord intérieur fermé, on ne peut plus le rentrer.
@@ -293,6 +295,12 @@ sewing_trouble-armhole_no_ring_do = Faire d’abord les deux, ou monter la manch
 sewing_trouble-cut_into_early = la marge de « { $place } » est coupée avant que sa couture soit faite.
 sewing_trouble-cut_into_late = la marge de « { $place } » est déjà enfermée, hors d’atteinte des ciseaux.
 sewing_trouble-cut_into_late_do = Placer cela avant.
+sewing_trouble-clip_first_late = le bord « { $place } » est déjà cousu ; le cranter d’abord ne sert plus à rien.
+sewing_trouble-clip_first_late_do = Le mettre avant la première couture à cet endroit, ou cranter le bord cousu : make.clip(...).
+sewing_trouble-clip_first_straight = le bord « { $place } » n’a pas à s’écarter : aucune courbe prononcée n’est à suivre.
+sewing_trouble-clip_first_straight_do = Ôter ceci, ou nommer la courbe à laquelle un bord droit doit s’ajuster : fit=front.waist.
+sewing_trouble-clip_first_loose = le bord « { $place } » n’a pas de piqûre de soutien ; il se déchirerait à partir des crans.
+sewing_trouble-clip_first_loose_do = Faire d’abord la piqûre de soutien : make.staystitch(...).
 sewing_trouble-clipped_outward_curve = le bord « { $place } » est une courbe sortante : retournée, sa marge crantée ferait encore un bourrelet.
 sewing_trouble-clipped_outward_curve_do = Couper plutôt des coins en V : make.notch_curve(...).
 sewing_trouble-notched_inward_curve = le bord « { $place } » est une courbe rentrante : sa marge doit s’écarter une fois retournée, et des coins coupés laisseraient des trous.

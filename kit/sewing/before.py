@@ -1,0 +1,23 @@
+"""The garment as it is just before one operation of its order: what its sentences may speak of."""
+
+from __future__ import annotations
+
+from kit.errors import KitError
+from kit.sewing.cut import Cut
+from kit.sewing.operation import Operation
+from kit.sewing.state import State
+
+
+def state_before(pattern: Cut, made: Operation) -> State:
+    """The state after all that comes before an operation in the pattern's order, whatever speaks against it; of an
+    operation that is in no order, a garment not begun."""
+    state = State()
+    for record in getattr(pattern, "sewing", ()):
+        for each in record.operations:
+            if each == made:
+                return state
+            try:
+                state = state.after(each.outcome(pattern), pattern, record.title)
+            except KitError:  # it names what is gone: the proof tells of it
+                continue
+    return State()
