@@ -236,8 +236,9 @@ class MakeVerbs:
             make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, press="one side")
             make.edgestitch(back.shoulder)"""
 
-    def eyelets(self, *places: Place) -> Operation:
-        """Set eyelets where a cord comes out of a casing.
+    def eyelets(self, *places: Place, opposite: Place | list[Place] | tuple[Place, ...] = ()) -> Operation:
+        """Set eyelets where a cord comes out of a casing; or, with those `opposite` them, in two finished edges that are
+        laced together.
 
         Example::
 

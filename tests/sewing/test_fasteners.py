@@ -99,6 +99,26 @@ def test_an_eyelet_is_no_snap(garments):
     assert len(make.operations) == 1
 
 
+def lace(make, over, under):
+    make.eyelets(over.one, over.two, opposite=[under.one, under.two])
+
+
+@pytest.mark.parametrize(("second", "found"), [(100, []), (110, ["fasteners_apart"])])
+def test_eyelets_for_lacing_face_each_other_in_finished_edges(garments, sewn, second, found):
+    pieces = (
+        flap(garments, "over", point("one", 60, "eyelet"), point("two", 100, "eyelet")),
+        flap(garments, "under", point("one", 60, "eyelet"), point("two", second, "eyelet")),
+    )
+    done = sewn(pieces, hem_all, lace)
+    assert done.codes == found
+    assert done.last.notion_amounts(done.pattern) == {"eyelets": (4, "count")}
+    assert done.last.wants(done.pattern) == () and len(done.last.scenes(done.pattern)) == 2
+    assert "all layers" in done.said[1]
+    assert sewn(pieces, lace, hem_all).codes[0] == "eyelet_early"
+    odd = sewn(pieces, hem_all, lambda make, over, under: make.eyelets(over.one, over.two, opposite=under.one))
+    assert odd.codes == ["fasteners_unequal"]
+
+
 # ---- drafting ---------------------------------------------------------------------------------------------------
 
 

@@ -25,7 +25,7 @@ _APART = 3.0
 _SAYS_WHAT = ("hook", "bar", "eye", "snap", "socket", "eyelet", "buttonhole")  # marks that say what comes there
 
 
-def _as_far_apart(made: Fasteners, state: State, pattern: Cut) -> Iterator[Case]:
+def _as_far_apart(made: Fasteners | LacingEyelets, state: State, pattern: Cut) -> Iterator[Case]:
     """Two neighbours on one piece are as far from one another as their partners are: else one side puckers when it
     is closed."""
     for (one, two), (a, b) in zip(pairwise(made.places), pairwise(made.under), strict=False):
@@ -141,7 +141,8 @@ def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case
 
 @operation
 class Eyelets(OnMarks):
-    """Set eyelets where a cord comes out of a casing.
+    """Set eyelets where a cord comes out of a casing; or, with those `opposite` them, in two finished edges that are
+    laced together.
 
     Example::
 
@@ -153,15 +154,49 @@ class Eyelets(OnMarks):
     cautions = ("ripper", "cords")
     tools = ("chalk", "scissors")
     notions = ("eyelets",)
-    says = ("back", "set")
+    says: ClassVar[Keys] = ("back", "set")
     why = ("why",)
-    gives = (Of("eyelet", "places"),)
-    wanted = (Of("eyelet_used", "places"),)
-    rules = (once("eyelet"), Rule(Asking(_in_one_layer), "eyelet_late"))
+    gives: ClassVar[tuple[Of, ...]] = (Of("eyelet", "places"),)
+    wanted: ClassVar[tuple[Of, ...]] = (Of("eyelet_used", "places"),)
+    rules: ClassVar[Rules] = (once("eyelet"), Rule(Asking(_in_one_layer), "eyelet_late"))
     work = (4.0, 3.0)
     thing = "eyelet"
     across = 8.0
 
+    opposite: tuple[Place, ...] = marked(by_name=True, default=())
+
     @classmethod
     def agree(cls, asked: Asked) -> None:
-        _meant_for(asked.read["places"], "eyelet", asked.where)
+        _meant_for(asked.read["places"] + asked.read["opposite"], "eyelet", asked.where)
+
+    @classmethod
+    def made(cls, asked: Asked) -> Eyelets:
+        return (LacingEyelets if asked.read["opposite"] else Eyelets)(**asked.read)
+
+
+@operation(verb="")
+class LacingEyelets(Eyelets):
+    """Eyelets in two rows that face each other, through all layers of either edge."""
+
+    kind = "lacing_eyelets"
+    notion = "eyelets"
+    says = ("back", "set", "lace")
+    gives = (Of("eyelet", "places"), Of("eyelet", "opposite"))
+    wanted = ()
+    rules = (
+        once("eyelet"),
+        *early("eyelet"),
+        Rule(as_many("opposite"), "fasteners_unequal", tells=("number", "other")),
+        Rule(Asking(_as_far_apart), "fasteners_apart", tells=("place", "size", "other"), do_tells=("amount",)),
+    )
+
+    @property
+    def under(self) -> tuple[Place, ...]:
+        """The row on the other edge, under the name that pairs of fasteners give it."""
+        return self.opposite
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        return (self._on(pattern, self.places, "eyelet"), self._on(pattern, self.opposite, "eyelet"))
+
+    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
+        return {"eyelets": (2 * self.count(pattern), "count")}

@@ -15,3 +15,7 @@ eyes-why = Um so viel zurückgesetzt, wie die Öse hinausragt, zieht der Haken d
 eyelets-back = Ein Stückchen Einlage aufbügeln oder aufheften, auf der linken Stoffseite hinter: { $places }.
 eyelets-set = An jeder Stelle nach Anleitung des Herstellers eine Öse einschlagen oder ein kleines Knopfloch nähen, nur durch diese eine Lage.
 eyelets-why = Nur durch eine Lage: so kommt die Kordel aus dem Tunnel und nicht durch das Kleidungsstück hindurch; das Stückchen Einlage schützt das Loch vor dem Ausreißen.
+lacing_eyelets-back = Nachsehen, ob zwischen den Lagen Einlage liegt, wo die Ösen hinkommen; sonst entlang der Kante einen Streifen aufbügeln oder aufheften.
+lacing_eyelets-set = Durch alle Lagen ein kleines Loch machen, hier: { $places }, und gegenüber: { $opposite }. An jeder Stelle nach Anleitung des Herstellers eine Öse einschlagen, die Schauseite außen.
+lacing_eyelets-lace = Beide Kanten zusammenschnüren: jede Öse muss auf gleicher Höhe mit ihrem Gegenüber liegen.
+lacing_eyelets-why = Eine Schnürung zieht kräftig an jedem Loch: alle Lagen und die Einlage tragen den Zug gemeinsam.

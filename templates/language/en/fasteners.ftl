@@ -15,3 +15,7 @@ eyes-why = Set back by as much as the eye reaches out, the hook pulls the two ed
 eyelets-back = Fuse or baste a scrap of interfacing behind { $places }.
 eyelets-set = Set an eyelet at each by the maker's instructions, or work a small buttonhole, through this one layer only.
 eyelets-why = In one layer only, the cord comes out of the casing and not through the garment; the scrap keeps the hole from tearing out.
+lacing_eyelets-back = See that interfacing lies between the layers where the eyelets come; fuse or baste a strip along the edge if there is none.
+lacing_eyelets-set = Make a small hole at { $places } and at { $opposite }, through all layers, and set an eyelet at each by the maker's instructions, its finished face outside.
+lacing_eyelets-lace = Lace the two edges together: each eyelet must lie level with the one opposite.
+lacing_eyelets-why = Lacing pulls hard at each hole: all layers and the interfacing share the strain.

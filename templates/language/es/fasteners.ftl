@@ -15,3 +15,7 @@ eyes-why = Retirado lo mismo que sobresale la anilla, el gancho junta los dos bo
 eyelets-back = Termofije o hilvane un retal de entretela por detrás: { $places }.
 eyelets-set = Ponga en cada lugar un ojete según las instrucciones del fabricante, o haga un ojal pequeño, solo a través de esta capa.
 eyelets-why = En una sola capa, el cordón sale de la jareta y no atraviesa la prenda; el retal evita que el agujero se desgarre.
+lacing_eyelets-back = Compruebe que hay entretela entre las capas donde van los ojetes; si no, termofije o hilvane una tira a lo largo del borde.
+lacing_eyelets-set = Haga un agujero pequeño a través de todas las capas: { $places }, y enfrente: { $opposite }. Ponga en cada uno un ojete según las instrucciones del fabricante, con la cara buena por fuera.
+lacing_eyelets-lace = Ate los dos bordes con el cordón: cada ojete debe quedar a la altura del de enfrente.
+lacing_eyelets-why = El cordón tira con fuerza de cada agujero: todas las capas y la entretela reparten el esfuerzo.

@@ -15,3 +15,7 @@ eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les
 eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement : { $places }.
 eyelets-set = Y poser chaque fois un œillet selon la notice du fabricant, ou broder une petite boutonnière, à travers cette seule épaisseur.
 eyelets-why = Dans une seule épaisseur, le cordon sort de la coulisse sans traverser le vêtement ; la chute empêche le trou de se déchirer.
+lacing_eyelets-back = Vérifier qu’un entoilage se trouve entre les épaisseurs à l’endroit des œillets ; sinon, en thermocoller ou bâtir une bande le long du bord.
+lacing_eyelets-set = Percer un petit trou à travers toutes les épaisseurs : { $places }, et en face : { $opposite }. Poser à chacun un œillet selon la notice du fabricant, sa belle face dehors.
+lacing_eyelets-lace = Lacer les deux bords : chaque œillet doit être au niveau de son vis-à-vis.
+lacing_eyelets-why = Un laçage tire fort sur chaque trou : toutes les épaisseurs et l’entoilage se partagent l’effort.
