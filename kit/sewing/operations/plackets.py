@@ -141,8 +141,8 @@ class Placket(Operation):
         near = self.around_slit(pattern)
         run = replace(near, start=None, end=None)
         cut = Thing("cut", run, self.line(pattern), 3.0)
-        rows = tuple(Row(run, line=line) for line in self.rows_round(pattern))
-        return Scene(layers=(Layer(run, up="wrong"),), rows=rows, focus=near, things=(cut,))
+        rows = (Row(run, line=line) for line in self.rows_round(pattern))
+        return laid(run, *rows, up="wrong", focus=near, things=(cut,))
 
     def bound_side(self, pattern: Cut) -> Thing:
         """The strip where it shows on the right side."""
@@ -172,10 +172,5 @@ class BoundPlacket(Placket):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         near = self.around_slit(pattern)
         run = replace(near, start=None, end=None)
-        done = Scene(
-            layers=(Layer(run, up="right"),),
-            focus=near,
-            things=(self.bound_side(pattern),),
-            section=section.placket_bound(),
-        )
+        done = laid(run, focus=near, things=(self.bound_side(pattern),), section=section.placket_bound())
         return (self.sewn_round(pattern), done)

@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import replace
 
-from kit.diagnostic import Diagnostic, measured, message
-from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, flag, opening, strip, width, word
-from kit.sewing.operation import Say, Sentence, both, operation, shown, taken
+from kit.sewing.fields import opening
 from kit.sewing.operations.joined import eased, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.joined import length_gap as length_gap
 from kit.sewing.operations.openings import (
@@ -25,18 +22,19 @@ from kit.sewing.operations.openings import (
     left_raw,
 )
 from kit.sewing.operations.places import minus, on_both
-from kit.sewing.outcome import Closing, Effect, Uses
-from kit.sewing.reading import FINISHES
-from kit.sewing.rules import Excess, Of, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene, Section
 from kit.sewing.sections import seams as shapes
-from kit.sewing.spans import run_length, sides_of, spans
 from kit.sewing.stage import Stage
-from kit.sewing.state import State
-from kit.sewing.trouble import trouble
+from kit.sewing.vocabulary import *
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
+
+
+def _bound(seam: PlainSeam, state: State, pattern: Cut) -> Iterator[Case]:
+    """What is left of the strip goes round the allowances."""
+    strip, wanted = pattern.strip(seam.binding), seam.bound_length(pattern)
+    left = (strip.count - state.count(seam.binding)) * strip.length
+    values = {"wanted": measured(wanted), "left": measured(left)}
+    yield Case(wanted <= left + 0.5, strip, amount=wanted - left, values=values)
 
 
 @operation
@@ -74,7 +72,18 @@ class PlainSeam(OpenSeam):
         Say("why_open", lambda seam: seam.press == "open"),
         Say("why_one_side", lambda seam: seam.press not in ("later", "open")),
     )
-    rules = (*WITHIN, GAP_WIDE)
+    rules = (
+        *WITHIN,
+        GAP_WIDE,
+        Rule(
+            Asking(_bound),
+            "binding_short",
+            says="binding_short_seam",
+            do="binding_short_seam_do",
+            tells=("wanted", "left"),
+            when=lambda seam: seam.binding,
+        ),
+    )
 
     allowance: float = width()
     press: str = pressing("later", default="open")
@@ -164,48 +173,15 @@ class PlainSeam(OpenSeam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        lower = Layer(b, up="right")
-        together = Scene(
-            layers=(lower, Layer(a, up="wrong", on=b, how="together")),
-            rows=(Row(a, gap=self.opening or self.gap),),
-            focus=a,
-            section=section.superimposed(),
+        left = self.opening or self.gap
+        turned = (Row(shown(pattern, run), inset=self.allowance / 2) for run in self.openings(pattern))
+        rows = (Row(a, ink="old", gap=left), *(turned if self.opening is not None else ()))
+        pressed = {"open": (a, b), "one side": (a,), "later": ()}.get(
+            self.press, (a,) if self.press == a.piece else (b,)
         )
-        arrows = {"open": ((a, "in"), (b, "in")), "one side": ((a, "in"),)}.get(
-            self.press, ((a, "in"),) if self.press == a.piece else ((b, "in"),)
-        )
-        if self.press == "later":
-            arrows = ()
-        rows: tuple[Row, ...] = (Row(a, ink="old", gap=self.opening or self.gap),)
-        if self.opening is not None:
-            inside = self.allowance / 2
-            rows += tuple(Row(shown(pattern, run), inset=inside) for run in self.openings(pattern))
-        opened = Scene(
-            layers=(Layer(b, up="wrong"), Layer(a, up="wrong", on=b, how="open")),
-            rows=rows,
-            focus=a,
-            arrows=arrows,  # type: ignore[arg-type]
-            section=self._section(),
-        )
-        return (together, opened)
-
-    def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        found = super().check(state, pattern)
-        return found + self._binding_trouble(state, pattern) if self.binding else found
-
-    def _binding_trouble(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
-        strip, wanted = pattern.strip(self.binding), self.bound_length(pattern)
-        left = (strip.count - state.count(self.binding)) * strip.length
-        if wanted <= left + 0.5:
-            return ()
         return (
-            trouble(
-                "binding_short",
-                message("sewing_trouble.binding_short_seam", wanted=measured(wanted), left=measured(left)),
-                strip.title,
-                message("sewing_trouble.binding_short_seam_do"),
-                amount=wanted - left,
-            ),
+            together(b, a, Row(a, gap=left), section=section.superimposed()),
+            opened(b, a, *rows, arrows=tuple((run, "in") for run in pressed), section=self._section()),
         )
 
 
@@ -298,13 +274,7 @@ class FrenchSeam(OpenSeam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         outer = Row(a, inset=-self.second, gap=self.opening)
-        before = Scene(
-            layers=(Layer(b, up="wrong"), Layer(a, up="right", on=b, how="together")),
-            rows=(outer,),
-            focus=a,
-            section=section.french_first(),
-            stage="first",
-        )
+        before = together(b, a, outer, facing="wrong", section=section.french_first(), stage="first")
         sewn = replace(outer, ink="old")
         after = Scene(
             layers=(

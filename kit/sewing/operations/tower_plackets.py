@@ -124,11 +124,6 @@ class TowerPlacket(Placket):
             Path.line(shoulder - side, line.end - side),
             Path.line(line.end + side, line.end - side),
         )
-        done = Scene(
-            layers=(Layer(run, up="right"),),
-            rows=tuple(Row(run, line=each) for each in stitched),
-            focus=near,
-            things=(Thing("tower", run, along, wide),),
-            section=section.placket_tower(),
-        )
+        rows, thing = (Row(run, line=each) for each in stitched), Thing("tower", run, along, wide)
+        done = laid(run, *rows, focus=near, things=(thing,), section=section.placket_tower())
         return (self.sewn_round(pattern), piece, done)
