@@ -19,6 +19,8 @@ from kit.geometry.point import TOLERANCE, Point, Vector, place
 from kit.geometry.roots import cubic_roots, quadratic_roots
 
 Power = tuple[float, float, float, float, float, float, float, float]
+Velocity = tuple[float, float, float, float, float, float]
+"""(ax, bx, cx, ay, by, cy) of the velocity at t, (ax t + bx) t + cx across and as much up."""
 
 # Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4, n = 8.
 _GAUSS = (
@@ -27,6 +29,19 @@ _GAUSS = (
     (0.796666477413627, 0.222381034453374),
     (0.960289856497536, 0.101228536290376),
 )
+
+
+def _quadrature(velocity: Velocity, t0: float, t1: float) -> float:
+    """The integral of the speed from `t0` to `t1` by the rule above."""
+    ax, bx, cx, ay, by, cy = velocity
+    half, middle, total, root = (t1 - t0) / 2, (t0 + t1) / 2, 0.0, math.sqrt
+    for node, weight in _GAUSS:
+        t = middle - half * node
+        vx, vy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
+        t = middle + half * node
+        wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
+        total += weight * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
+    return half * total
 
 
 def hobby_handle(theta: float, phi: float) -> float:
@@ -187,50 +202,55 @@ class Cubic(Curve):
             object.__setattr__(self, "_length", known)
         return known
 
-    def _quadrature(self, t0: float, t1: float) -> float:
-        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
-        ax, bx, ay, by = 3 * ax, 2 * bx, 3 * ay, 2 * by
-        half, middle, total, root = (t1 - t0) / 2, (t0 + t1) / 2, 0.0, math.sqrt
-        for node, weight in _GAUSS:
-            t = middle - half * node
-            vx, vy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
-            t = middle + half * node
-            wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy
-            total += weight * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
-        return half * total
-
     def length_between(self, t0: float, t1: float) -> float:
         """Length in mm from `t0` to `t1`, by 8-point Gauss-Legendre, halved until steady to 1e-6 mm."""
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        velocity = 3 * ax, 2 * bx, cx, 3 * ay, 2 * by, cy
 
         # A cusp, or nearly one, is where Gauss's rule is worst, for the speed has a corner there that halving would
         # have to close in on; so the length is taken from one slow spot to the next. A stretch whose two halves agree
         # with the whole is done; as the rule is of 16th order, the halves are far better than that difference says.
         def refine(a: float, b: float, whole: float, depth: int) -> float:
             mid = (a + b) / 2
-            left, right = self._quadrature(a, mid), self._quadrature(mid, b)
+            left, right = _quadrature(velocity, a, mid), _quadrature(velocity, mid, b)
             if depth == 0 or abs(left + right - whole) < 1e-6:
                 return left + right
             return refine(a, mid, left, depth - 1) + refine(mid, b, right, depth - 1)
 
         stops = [t0, *(t for t in self._slow_spots() if t0 < t < t1), t1]
-        return math.fsum(refine(a, b, self._quadrature(a, b), 24) for a, b in pairwise(stops))
+        return math.fsum(refine(a, b, _quadrature(velocity, a, b), 24) for a, b in pairwise(stops))
 
     def _slow_spots(self) -> tuple[float, ...]:
         """Parameters, in order, where the speed has a deep minimum: at a cusp or close to one the length and
         the curvature change abruptly there."""
         known = self._slow
         if known is None:
-            ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
-            roots = cubic_roots(
-                18 * (ax * ax + ay * ay),
-                18 * (ax * bx + ay * by),
-                4 * (bx * bx + by * by) + 6 * (ax * cx + ay * cy),
-                2 * (bx * cx + by * cy),
-            )
-            usual = self.start.distance(self.c1) + self.c1.distance(self.c2) + self.c2.distance(self.end)
-            known = tuple(sorted({t for t in roots if 0.0 < t < 1.0 and math.hypot(*self._velocity(t)) < 0.3 * usual}))
+            known = () if self._goes_forward() else self._slowest()
             object.__setattr__(self, "_slow", known)
         return known
+
+    def _goes_forward(self) -> bool:
+        """Whether the curve travels along its chord at a good speed throughout, as most do: it has no slow spot then.
+        The velocity is a mean of the three times thrice the way from one control point to the next."""
+        x0, y0, x1, y1 = self.start.x, self.start.y, self.c1.x, self.c1.y
+        x2, y2, x3, y3 = self.c2.x, self.c2.y, self.end.x, self.end.y
+        gx, gy = x3 - x0, y3 - y0
+        least = min((x1 - x0) * gx + (y1 - y0) * gy, (x2 - x1) * gx + (y2 - y1) * gy, (x3 - x2) * gx + (y3 - y2) * gy)
+        return least > 0.101 * self._usual_speed() * math.hypot(gx, gy)  # a tenth, and room for rounding
+
+    def _usual_speed(self) -> float:
+        return self.start.distance(self.c1) + self.c1.distance(self.c2) + self.c2.distance(self.end)
+
+    def _slowest(self) -> tuple[float, ...]:
+        ax, bx, cx, _, ay, by, cy, _ = self._coefficients()
+        roots = cubic_roots(
+            18 * (ax * ax + ay * ay),
+            18 * (ax * bx + ay * by),
+            4 * (bx * bx + by * by) + 6 * (ax * cx + ay * cy),
+            2 * (bx * cx + by * cy),
+        )
+        slow = 0.3 * self._usual_speed()
+        return tuple(sorted({t for t in roots if 0.0 < t < 1.0 and math.hypot(*self._velocity(t)) < slow}))
 
     def t_at(self, distance: float) -> float:
         d, length = self.on(distance), self.length

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from math import isfinite
 from typing import Protocol, overload
 
 from kit.diagnostic import Message, measured, message
@@ -19,7 +20,11 @@ def place(point: Point) -> Message:
     return message("refusal.near_point", across=measured(point.x), up=measured(point.y))
 
 
-@dataclass(frozen=True, slots=True)
+# A draft makes points and vectors by the hundred thousand, so both have an `__init__` of their own: it turns what it is
+# given into floats before setting it, and sets it through the slots, where a frozen dataclass would call `__setattr__`.
+
+
+@dataclass(frozen=True, slots=True, init=False)
 class Vector:
     """A displacement of `x`, `y` mm. Lengths are taken as plain floats.
 
@@ -30,11 +35,9 @@ class Vector:
     x: float
     y: float
 
-    def __post_init__(self) -> None:
-        if type(self.x) is not float:
-            object.__setattr__(self, "x", float(self.x))
-        if type(self.y) is not float:
-            object.__setattr__(self, "y", float(self.y))
+    def __init__(self, x: float, y: float) -> None:
+        _vector_x(self, x if type(x) is float else float(x))
+        _vector_y(self, y if type(y) is float else float(y))
 
     @classmethod
     def at_angle(cls, angle: float, length: float = 1.0) -> Vector:
@@ -108,7 +111,10 @@ class Vector:
         return math.atan2(self.cross(other), self.dot(other))
 
 
-@dataclass(frozen=True, slots=True)
+_vector_x, _vector_y = Vector.__dict__["x"].__set__, Vector.__dict__["y"].__set__
+
+
+@dataclass(frozen=True, slots=True, init=False)
 class Point:
     """A place on the paper, in mm. `KitError` when a coordinate is not a finite number.
 
@@ -119,12 +125,14 @@ class Point:
     x: float
     y: float
 
-    def __post_init__(self) -> None:
-        if type(self.x) is not float:
-            object.__setattr__(self, "x", float(self.x))
-        if type(self.y) is not float:
-            object.__setattr__(self, "y", float(self.y))
-        if not (math.isfinite(self.x) and math.isfinite(self.y)):
+    def __init__(self, x: float, y: float) -> None:
+        if type(x) is not float:
+            x = float(x)
+        if type(y) is not float:
+            y = float(y)
+        _point_x(self, x)
+        _point_y(self, y)
+        if not (isfinite(x) and isfinite(y)):
             raise KitError(
                 message("refusal.no_place"),
                 do=message("refusal.no_place_do"),
@@ -166,6 +174,9 @@ class Point:
         across = (line.end - line.start).unit().left()
         off = (self - line.start).dot(across)
         return Point(self.x - 2 * off * across.x, self.y - 2 * off * across.y)
+
+
+_point_x, _point_y = Point.__dict__["x"].__set__, Point.__dict__["y"].__set__
 
 
 class Axis(Protocol):
