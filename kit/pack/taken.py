@@ -66,11 +66,13 @@ class Taken:
         self._reckon_with(max(rows + shape.rows, self.depth))
         found = None
         levels = self._levels
+        probes = list(shape.probes)
         for column in columns:
             if rows <= 0:
                 break
             free = (1 << rows) - 1  # only rows nearer than the nearest yet
-            for at, level, one, two in shape.probes:
+            for probe in probes:
+                at, level, one, two = probe
                 own = levels[column + at]
                 if own is not None:
                     bits = own[level] if level < len(own) else self._level(own, level, column + at)
@@ -78,6 +80,10 @@ class Taken:
                     free &= bits >> one
                     free &= bits >> two
                     if not free:
+                        # What struck here last will likely strike in the next column too, so it is asked first there.
+                        if probe is not probes[0]:
+                            probes.remove(probe)
+                            probes.insert(0, probe)
                         break
             else:
                 rows = (free & -free).bit_length() - 1  # its lowest bit
