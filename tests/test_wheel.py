@@ -132,7 +132,8 @@ def test_the_example_builds_from_the_wheel(python: Path, tmp_path: Path) -> None
     shutil.copytree(examples, tmp_path / "lessons")
     notebook = tmp_path / "lessons" / "tideline_wrap_top.ipynb"
     out = tmp_path / "out"
-    run(python.parent / "lessonkit", "build", notebook, "--size", "W4", "--units", "cm", "--out", out, cwd=tmp_path)
+    command = (python.parent / "lessonkit", "build", notebook, "--forms", "a4", "--size", "W4", "--units", "cm")
+    run(*command, "--out", out, cwd=tmp_path)
     assert (out / "booklet-a4.pdf").read_bytes().startswith(b"%PDF-")
     assert json.loads((out / "pattern.json").read_text("utf-8"))["pieces"]
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -15,13 +16,51 @@ import pytest
 from kit.booklet import build as building
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
 from kit.booklet.build import PAGES, build
+from kit.booklet.buying import Shopping
 from kit.errors import KitError
+from kit.lesson.pattern import Pattern
 
-from .conftest import Writer, code
+from .conftest import Writer, code, lesson_at
 
 
 def contents(folder: Path) -> dict[str, bytes]:
     return {item.name: item.read_bytes() for item in folder.iterdir()}
+
+
+def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
+    """They take longest and play no part in whether a build is all or nothing: no cloth is reckoned, and the pattern
+    pages are a line of text that names the size."""
+
+    def pages(pattern: Pattern, out: Path, progress: object = None) -> None:
+        for name in set(PAGES) - {"findings.json"}:
+            (out / name).write_text(f"{name} in size {pattern.body.name}")
+
+    patch.setattr(building, "shopping", lambda handed: Shopping((), ()))
+    patch.setattr(building, "write_pages", pages)
+
+
+@pytest.fixture
+def quick(monkeypatch: pytest.MonkeyPatch) -> None:
+    leave_out_cloth_and_pages(monkeypatch)
+
+
+@pytest.fixture(scope="module")
+def good_build(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with `lesson`, and in `out` a good build of it for the screen and as an e-book, in its own size."""
+    folder = tmp_path_factory.mktemp("good")
+    with pytest.MonkeyPatch.context() as patch:
+        leave_out_cloth_and_pages(patch)
+        build(lesson_at(folder), folder / "out", forms="html,epub")
+    return folder
+
+
+@pytest.fixture
+def built(good_build: Path, tmp_path: Path, quick: None) -> tuple[Path, Path]:
+    """(notebook, folder of its last good build), copied so that a test may build into it again."""
+    for name in ("lesson", "out"):
+        shutil.copytree(good_build / name, tmp_path / name)
+    (notebook,) = (tmp_path / "lesson").glob("*.ipynb")
+    return notebook, tmp_path / "out"
 
 
 def test_a_build_makes_every_file(write_lesson: Writer, tmp_path: Path) -> None:
@@ -47,11 +86,8 @@ def test_a_build_makes_every_file(write_lesson: Writer, tmp_path: Path) -> None:
         assert abs(width - 210) < 0.05 and abs(height - 297) < 0.05
 
 
-def test_a_failed_build_keeps_the_last_good_output(
-    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    path, out = write_lesson(), tmp_path / "out"
-    build(path, out, forms="html")
+def test_a_failed_build_keeps_the_last_good_output(built: tuple[Path, Path], monkeypatch: pytest.MonkeyPatch) -> None:
+    path, out = built
     good = contents(out)
 
     book = nbformat.read(path, as_version=4)
@@ -72,10 +108,9 @@ def test_a_failed_build_keeps_the_last_good_output(
 
 
 def test_a_form_that_cannot_be_set_keeps_the_last_good_output(
-    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    built: tuple[Path, Path], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    path, out = write_lesson(), tmp_path / "out"
-    build(path, out, forms="html,epub")
+    path, out = built
     good = contents(out)
 
     def broken(*args: object) -> None:
@@ -109,12 +144,13 @@ def test_every_form_on_its_own_paper(write_lesson: Writer, tmp_path: Path) -> No
         assert len(folded.pages) == -(-len(small.pages) // 4) * 2
 
 
-def test_a_smaller_build_tells_of_what_an_earlier_one_left(write_lesson: Writer, tmp_path: Path) -> None:
-    path, out = write_lesson(), tmp_path / "out"
-    build(path, out, forms="html,epub")
-    before = (out / "booklet.epub").read_bytes()
-    built = build(path, out, forms="html", size="W7")
-    assert built.earlier == ("booklet.epub",) and (out / "booklet.epub").read_bytes() == before
+def test_a_smaller_build_tells_of_what_an_earlier_one_left(built: tuple[Path, Path]) -> None:
+    path, out = built
+    before = contents(out)
+    again = build(path, out, forms="html", size="W7")
+    now = contents(out)
+    assert again.earlier == ("booklet.epub",) and now["booklet.epub"] == before["booklet.epub"]
+    assert now["booklet.html"] != before["booklet.html"] and set(now) == set(before)
 
 
 def test_forms_are_read() -> None:
@@ -132,7 +168,7 @@ def test_forms_are_read() -> None:
             asked_forms(said)
 
 
-def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer, tmp_path: Path) -> None:
+def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer, tmp_path: Path, quick: None) -> None:
     built = build(write_lesson(), tmp_path / "out", forms="html", language="es")
     assert '<html lang="es">' in (tmp_path / "out" / "booklet.html").read_text(encoding="utf-8")
     assert len(built.notes) == 1 and "pebble_top.es.po" in built.notes[0]
@@ -145,10 +181,9 @@ def test_a_language_without_a_catalogue_is_refused_before_the_notebook_runs(tmp_
 
 
 def test_a_file_that_cannot_be_placed_puts_the_others_back(
-    write_lesson: Writer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    built: tuple[Path, Path], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    path, out = write_lesson(), tmp_path / "out"
-    build(path, out, size="W4", forms="html")
+    path, out = built
     good = contents(out)
     replace = os.replace
 
@@ -180,7 +215,9 @@ def test_an_output_folder_without_permission(write_lesson: Writer, tmp_path: Pat
         build(path, out)
 
 
-def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(write_lesson: Writer, tmp_path: Path) -> None:
+def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(
+    write_lesson: Writer, tmp_path: Path, quick: None
+) -> None:
     def forget_the_sides(book: nbformat.NotebookNode) -> None:
         book.cells = [cell for cell in book.cells if cell.get("id") != "sides"]
 
