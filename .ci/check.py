@@ -24,8 +24,10 @@ ROOT = Path(__file__).resolve().parent.parent
 OUT = ROOT / "out" / "checks"
 PYTHON = sys.executable
 PYTEST = (PYTHON, "-m", "pytest")
+NO_NOTEBOOKS = ("-p", "no:nbval")  # what runs notebooks as tests takes two seconds to load, in each process
 NOTEBOOKS = tuple(sorted(str(path.relative_to(ROOT)) for path in (ROOT / "example_notebooks").glob("*.ipynb")))
-EVERY_CORE = ("-n", "auto", "--dist", "loadfile")
+# Whole files in the order that tests/conftest.py puts them in.
+EVERY_CORE = ("-n", "auto", "--dist", "loadfile", "--no-loadscope-reorder")
 
 
 @dataclass(frozen=True)
@@ -44,7 +46,7 @@ PARTS = (
     Part("style", "ruff check", (PYTHON, "-m", "ruff", "check", "."), counted=False),
     Part("format", "ruff format", (PYTHON, "-m", "ruff", "format", "--check", "."), counted=False),
     Part("types", "mypy", (PYTHON, "-m", "mypy", "kit"), counted=False),
-    Part("doctests", "examples in docstrings", (*PYTEST, "-q", "--doctest-modules", "kit")),
+    Part("doctests", "examples in docstrings", (*PYTEST, *NO_NOTEBOOKS, "-q", "--doctest-modules", "kit")),
     Part(
         "notebooks",
         "example notebooks, every cell",
@@ -53,9 +55,14 @@ PARTS = (
     Part(
         "tests",
         "everything without a browser",
-        (*PYTEST, "-q", "-m", "not browser", *EVERY_CORE, "--durations=15"),
+        (*PYTEST, *NO_NOTEBOOKS, "-q", "-m", "not browser", *EVERY_CORE, "--durations=15"),
     ),
-    Part("browser", "JupyterLab, Voila and booklets in Chromium", (*PYTEST, "-v", "-m", "browser"), row=1),
+    Part(
+        "browser",
+        "JupyterLab, Voila and booklets in Chromium",
+        (*PYTEST, *NO_NOTEBOOKS, "-v", "-m", "browser"),
+        row=1,
+    ),
 )
 
 

@@ -14,10 +14,13 @@ from kit.class_cli import add_commands
 from kit.diagnostic import Diagnostic, System, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
+from kit.quick_start import leave_out_address_grammar
 from kit.words_cli import add_words
 
 if TYPE_CHECKING:
     from kit.booklet.handover import Advice
+
+leave_out_address_grammar()  # what a command needs is imported only when it is run
 
 _CODE = (
     "Building and checking run the notebook from the top, with your rights, in its own folder. Build only notebooks "

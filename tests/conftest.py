@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import os
+from collections import Counter
 from pathlib import Path
 
 import pytest
 from hypothesis import Phase, settings
+
+from kit.quick_start import leave_out_address_grammar
+
+leave_out_address_grammar()  # most tests read notebooks; none asks for it
 
 ROOT = Path(__file__).resolve().parent.parent
 
@@ -18,6 +23,14 @@ settings.register_profile(
     "mutants", deadline=None, derandomize=True, database=None, max_examples=20, phases=(Phase.explicit, Phase.generate)
 )
 settings.load_profile(os.environ.get("KIT_HYPOTHESIS", "kit"))
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Files with slow tests come first, then those with most tests. On several cores a whole file goes to whoever is
+    free, and a long one taken up last would leave the others with nothing to do."""
+    tests = Counter(item.path for item in items)
+    slow = {item.path for item in items if item.get_closest_marker("slow")}
+    items.sort(key=lambda item: (item.path not in slow, -tests[item.path], item.path))
 
 
 @pytest.fixture(scope="session")

@@ -12,7 +12,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
-    ("resources", "placeholder", "atomic", "pack"),
+    ("resources", "placeholder", "atomic", "pack", "quick_start"),
     ("language",),
     ("units",),
     ("wording",),

@@ -2,8 +2,8 @@
 
 Words in a notebook may come from anywhere (a colleague, a class, a download). Whatever their markup asks
 for, rendering opens no address and no file outside the lesson's folder, links and `..` followed to their
-end. There are two fences: `LessonFolder.data_uri` for pictures in markdown, and `Fetcher`, which WeasyPrint
-asks for every resource of the page, its style sheets and its SVGs.
+end. There are two fences: `LessonFolder.data_uri` for pictures in markdown, and `Fetcher` (kit/booklet/fetcher.py),
+which WeasyPrint asks for every resource of the page, its style sheets and its SVGs.
 """
 
 from __future__ import annotations
@@ -11,15 +11,12 @@ from __future__ import annotations
 import base64
 import re
 from pathlib import Path
-from typing import Any
 from urllib.parse import unquote, urlsplit
-
-from weasyprint.urls import URLFetcher, URLFetcherResponse
 
 from kit.booklet.clean_svg import clean_svg
 from kit.errors import KitError
 
-_PICTURES = {
+PICTURES = {
     ".png": "image/png",
     ".jpg": "image/jpeg",
     ".jpeg": "image/jpeg",
@@ -46,13 +43,13 @@ class LessonFolder:
         parts = urlsplit(address)
         if parts.scheme not in ("", "file") or parts.netloc not in ("", "localhost"):
             raise KitError(
-                f"'{_short(address)}' is an address outside the lesson.",
+                f"'{shorter(address)}' is an address outside the lesson.",
                 do="Save the picture in the lesson's folder and name it from there.",
             )
         inside = unquote(parts.path)
         if "\0" in inside:
             raise KitError(
-                f"'{_short(address)}' is not the name of a file.", do="Name a picture in the lesson's folder."
+                f"'{shorter(address)}' is not the name of a file.", do="Name a picture in the lesson's folder."
             )
         try:
             path = (self.folder / inside).resolve()
@@ -61,15 +58,15 @@ class LessonFolder:
             path, exists = self.folder, False
         if not path.is_relative_to(self.folder):
             raise KitError(
-                f"'{_short(address)}' lies outside the lesson's folder.",
+                f"'{shorter(address)}' lies outside the lesson's folder.",
                 do="Copy the picture into the lesson's folder and name it from there.",
             )
         if not exists:
-            raise KitError(f"there is no picture '{_short(address)}'.", do="Check its name; capital letters count.")
-        if path.suffix.lower() not in _PICTURES:
-            raise KitError(f"'{_short(address)}' is not a picture.", do="Use a PNG, JPEG, GIF, WebP or SVG file.")
+            raise KitError(f"there is no picture '{shorter(address)}'.", do="Check its name; capital letters count.")
+        if path.suffix.lower() not in PICTURES:
+            raise KitError(f"'{shorter(address)}' is not a picture.", do="Use a PNG, JPEG, GIF, WebP or SVG file.")
         if path.stat().st_size > _LARGEST:
-            raise KitError(f"'{_short(address)}' is larger than 25 MB.", do="Make a smaller copy of it.")
+            raise KitError(f"'{shorter(address)}' is larger than 25 MB.", do="Make a smaller copy of it.")
         return path
 
     def data_uri(self, address: str) -> str:
@@ -79,7 +76,7 @@ class LessonFolder:
                 raise KitError("a data: address that is not a picture was left out.", do="Use a PNG or JPEG file.")
             return address
         path = self.file(address)
-        return f"data:{_PICTURES[path.suffix.lower()]};base64,{base64.b64encode(self.read(path)).decode('ascii')}"
+        return f"data:{PICTURES[path.suffix.lower()]};base64,{base64.b64encode(self.read(path)).decode('ascii')}"
 
     def read(self, path: Path) -> bytes:
         """What is in the picture file `path`, of a drawing only what neither runs nor reaches outside it. Raises
@@ -91,36 +88,7 @@ class LessonFolder:
         return clean_svg(data, path.name) if path.suffix.lower() == ".svg" else data
 
 
-class Fetcher(URLFetcher):
-    """WeasyPrint's reader for one booklet: data: addresses, the lesson's folder, the kit's own fonts."""
-
-    def __init__(self, lesson: LessonFolder, fonts: dict[str, Path] | None = None) -> None:
-        super().__init__(allowed_protocols=("data",), allow_redirects=False)
-        self._lesson = lesson
-        self._fonts = fonts or {}
-
-    def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
-        """The resource at `url`. Raises `KitError` for everything that may not be read; WeasyPrint then
-        leaves it out."""
-        scheme, _, rest = (url or "").partition(":")  # WeasyPrint asks for None where a drawing names no picture
-        if scheme.lower() == "data":
-            return super().fetch(url, headers)
-        if scheme.lower() == FONT_SCHEME and rest in self._fonts:
-            return URLFetcherResponse(url, self._fonts[rest].read_bytes(), {"Content-Type": "font/ttf"})
-        try:
-            if scheme.lower() != "file":
-                raise KitError(f"'{_short(url or '')}' is an address outside the lesson.")
-            path = self._lesson.file(url)
-            data = self._lesson.read(path)
-        except KitError as error:
-            self._lesson.left_out.append(str(error))
-            raise
-        return URLFetcherResponse(url, data, {"Content-Type": _PICTURES[path.suffix.lower()]})
-
-    def __call__(self, url: str, *args: Any, **kwargs: Any) -> URLFetcherResponse:
-        return self.fetch(url)
-
-
-def _short(address: str) -> str:
+def shorter(address: str) -> str:
+    """`address` on one line, cut to 80 signs, for a message."""
     line = " ".join(address.split())
     return line if len(line) <= 80 else line[:79] + "…"

@@ -9,7 +9,8 @@ from weasyprint import CSS, HTML
 from weasyprint.document import Document
 from weasyprint.text.fonts import FontConfiguration
 
-from kit.booklet.fetch import FONT_SCHEME, Fetcher, LessonFolder
+from kit.booklet.fetch import FONT_SCHEME, LessonFolder
+from kit.booklet.fetcher import Fetcher
 from kit.booklet.html import to_html
 from kit.booklet.tagging import finish
 from kit.booklet.theme_file import BookTheme

@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 from weasyprint import HTML
 
-from kit.booklet.fetch import Fetcher, LessonFolder
+from kit.booklet.fetch import LessonFolder
+from kit.booklet.fetcher import Fetcher
 from kit.booklet.words import to_html
 from kit.errors import KitError
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import time
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -182,13 +181,18 @@ def test_a_fault_of_ours_is_silent(started: Typist) -> None:
 
 
 def test_a_tab_in_a_kernel_is_quick(started: Typist) -> None:
-    """50 ms is the aim; the bound leaves room for a machine busy with other work."""
+    """50 ms of the kernel's own work is the aim. Its work is measured and not the clock, which other programs on the
+    machine hold up; the bound leaves room for a slow one."""
+
+    def worked() -> float:
+        return float(started.run("import time\nprint(time.process_time())"))
+
     taken = []
     for drop in range(5, 14):
         started.run(f"lesson.change(hem_drop={drop} * cm)")
-        begin = time.perf_counter()
+        before = worked()
         started.tab(STEP + "    front.|")
-        taken.append(time.perf_counter() - begin)
+        taken.append(worked() - before)
     assert sorted(taken)[4] < 0.3, taken
 
 
