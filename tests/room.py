@@ -46,6 +46,32 @@ def write_lesson(folder: Path, *cells: str, name: str = "tideline_wrap_top.ipynb
     return folder / name
 
 
+SMALL = """\
+from kit import Lesson, bodice_block, cm, grows, panel
+
+lesson = Lesson("Tideline wrap top", start=bodice_block, units="cm", size="W4")
+lesson.length("hem_drop", 14 * cm, least=4 * cm, most=20 * cm, why="how far it reaches")
+
+@lesson.step("Lower the hem")
+def lower_hem(front, back, hem_drop):
+    '''Rule the hem {hem_drop} below the waistline.'''
+    for piece in (front, back):
+        piece.draw(hem=piece.waist.parallel(hem_drop, "down"), instead_of=piece.hip)
+        piece.join(piece.side, piece.hem)
+        piece.join(piece.hem, piece.centre)
+
+lesson.exercise("Longer", "Make the side 2 cm longer.", goals=[grows("front.side", 2 * cm)])
+panel(lesson)"""
+
+
+def write_small_lesson(folder: Path, name: str = "tideline_wrap_top.ipynb") -> Path:
+    """A lesson of one step with one exercise, under the example's name: its kernels have little to do."""
+    spec = {"kernelspec": {"display_name": "Python 3 (ipykernel)", "language": "python", "name": "python3"}}
+    folder.mkdir(parents=True, exist_ok=True)
+    nbformat.write(nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(SMALL)], metadata=spec), folder / name)
+    return folder / name
+
+
 @dataclass
 class Room:
     """An open room: the address with its class code, the folder of the class copy and that of the students. `said` is
@@ -67,9 +93,9 @@ class Room:
 
 
 @contextmanager
-def running_room(base: Path, *options: str) -> Iterator[Room]:
-    """The class copy of the example lesson, open to a room."""
-    lesson = write_lesson(base / "class")
+def running_room(base: Path, *options: str, small: bool = False) -> Iterator[Room]:
+    """The class copy of the example lesson, or of a `small` one, open to a room."""
+    lesson = (write_small_lesson if small else write_lesson)(base / "class")
     subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True, cwd=base)
     copy, sessions = lesson.with_name("tideline_wrap_top_class.ipynb"), base / "sessions"
     command = [*LESSONKIT, "serve", str(copy), "--port", "0", "--keep", str(sessions), *options]

@@ -7,13 +7,16 @@ import json
 import os
 import re
 import time
+from collections.abc import Sequence
 from pathlib import Path
+from typing import Any
 
 import nbformat
 import pytest
 
 from kit import Body, KitError, Lesson, class_lesson, cm, exercise, grows, keeps, panel, print_mine
-from kit.lesson.where import ROOM
+from kit.lesson.where import ROOM, acting
+from kit.live import class_copy
 from kit.live import print_mine as printing
 from kit.live.class_copy import LESSON, ClassCopy, make_class_copy
 from kit.live.class_source import class_source
@@ -24,6 +27,7 @@ from ..room import ANSWERS, EXERCISES, write_lesson
 from .conftest import LessonMaker
 
 SECRET = "teachers-remark"
+NOTHING_ASKED = 'from kit import keeps\nlesson.exercise("Nothing", goals=keeps("front.hem"))'
 
 
 @pytest.fixture(scope="module")
@@ -32,6 +36,27 @@ def copy(tmp_path_factory: pytest.TempPathFactory) -> ClassCopy:
     lesson = write_lesson(folder)
     (folder / "tideline-wrap-top.values.json").write_text(json.dumps({"values": {"underarm_drop": 119.0}}))
     return make_class_copy(lesson)
+
+
+@pytest.fixture
+def without_kernel(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Lessons are run in this process: a kernel takes seconds to start, and what is asked is what a lesson's exercises
+    say of themselves. The `copy` above and one refusal come from real kernels."""
+
+    def run_here(
+        book: nbformat.NotebookNode, folder: Path, questions: Sequence[str], mimetype: str, **given: object
+    ) -> tuple[nbformat.NotebookNode, tuple[str, ...]]:
+        names: dict[str, Any] = {}
+        shown: list[dict[str, str]] = []
+        cells = [cell.source for cell in book.cells if cell.cell_type == "code"]
+        with monkeypatch.context() as patch, acting(building=True):
+            patch.chdir(folder)
+            patch.setattr("IPython.display.publish_display_data", shown.append)
+            for source in (*(cell for cell in cells if "panel(" not in cell), *questions):
+                exec(compile(source, "<cell>", "exec"), names)
+        return book, tuple(data[mimetype] for data in shown if mimetype in data)
+
+    monkeypatch.setattr(class_copy, "run_and_ask", run_here)
 
 
 # ---- making it --------------------------------------------------------------------------------------------
@@ -81,7 +106,7 @@ def test_goals_are_checked_without_the_answer(copy: ClassCopy, tmp_path: Path, m
     assert again.values["underarm_drop"] == 119.0
 
 
-def test_chosen_exercises_alone_come_along(tmp_path: Path) -> None:
+def test_chosen_exercises_alone_come_along(tmp_path: Path, without_kernel: None) -> None:
     """The other one is not in the files either; a name is found by title or short name, a wrong one refused."""
     lesson = write_lesson(tmp_path)
     made = make_class_copy(lesson, tmp_path / "out" / "evening.ipynb", exercises=["shorter top"])
@@ -110,7 +135,7 @@ def test_private_cells_stay_behind_and_pictures_come_along(tmp_path: Path) -> No
     assert SECRET.encode() not in files[LESSON]
 
 
-def test_a_lesson_that_opens_another_brings_it_along_stripped(tmp_path: Path) -> None:
+def test_a_lesson_that_opens_another_brings_it_along_stripped(tmp_path: Path, without_kernel: None) -> None:
     write_lesson(tmp_path)
     code = "from kit import open_lesson\n\nlesson = open_lesson('tideline_wrap_top.ipynb').variation('Short top')"
     book = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(code)])
@@ -129,10 +154,7 @@ def test_a_lesson_that_opens_another_brings_it_along_stripped(tmp_path: Path) ->
         (EXERCISES.replace('"front.opening"', '"front.openin"'), "Did you mean 'opening'"),
         (EXERCISES.replace("11.9 * cm", "drop").replace("from kit", "drop = 11.9 * cm\nfrom kit", 1), "'drop'"),
         (EXERCISES.replace("11.9 * cm", "50 * cm"), "outside its range"),
-        (
-            'from kit import keeps\nlesson.exercise("Nothing", goals=keeps("front.hem"))',
-            "solved before anything is moved",
-        ),
+        (NOTHING_ASKED, "solved before anything is moved"),
         (
             'from kit import grows\ngoals = grows("front.underarm", 2 * cm)\n'
             'lesson.exercise("Hidden", **{"goals": goals, "answer": {"underarm_drop": 119 * mm}})',
@@ -140,7 +162,17 @@ def test_a_lesson_that_opens_another_brings_it_along_stripped(tmp_path: Path) ->
         ),
     ],
 )
-def test_what_would_not_work_in_class_is_refused_and_nothing_is_written(tmp_path: Path, cell: str, words: str) -> None:
+def test_what_would_not_work_in_class_is_refused_and_nothing_is_written(
+    tmp_path: Path, cell: str, words: str, without_kernel: None
+) -> None:
+    refused(tmp_path, cell, words)
+
+
+def test_a_refusal_comes_out_of_the_kernel(tmp_path: Path) -> None:
+    refused(tmp_path, NOTHING_ASKED, "solved before anything is moved")
+
+
+def refused(tmp_path: Path, cell: str, words: str) -> None:
     lesson = write_lesson(tmp_path, cell)
     with pytest.raises(KitError, match=re.escape(words)):
         make_class_copy(lesson)

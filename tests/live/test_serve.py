@@ -71,7 +71,7 @@ NEVER = (
 
 @pytest.fixture(scope="module")
 def room(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Room]:
-    with running_room(tmp_path_factory.mktemp("door"), "--local-network", "--students", "2") as running:
+    with running_room(tmp_path_factory.mktemp("door"), "--local-network", "--students", "2", small=True) as running:
         (running.folder / "picture.png").write_bytes(b"picture")
         yield running
 
