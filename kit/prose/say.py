@@ -168,13 +168,17 @@ def _places(pattern: Cut, runs: Sequence[Run]) -> list[str]:
     for run in runs:
         title = title_said(pattern.piece(run.piece).title)
         groups.setdefault((_labels(pattern, run), _half(pattern, run)), []).append(title)
-    found = []
+    # One edge of several pieces is named once, and so is a piece of which several edges are meant.
+    rows: dict[tuple[str | None, tuple[str, ...]], list[str]] = {}
     for (label, side), titles in groups.items():
-        piece = listed(titles)
+        rows.setdefault((side, tuple(titles)), []).append(label)
+    found = []
+    for (side, pieces), labels in rows.items():
+        edge, piece = listed(labels), listed(pieces)
         if side:
-            found.append(phrase("place_on_side", edge=label, side=word(side), piece=piece))
+            found.append(phrase("place_on_side", edge=edge, side=word(side), piece=piece))
         else:
-            found.append(phrase("place", edge=label, piece=piece))
+            found.append(phrase("place", edge=edge, piece=piece))
     return found
 
 

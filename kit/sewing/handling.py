@@ -24,7 +24,7 @@ KINDS = ("stretch", "curve", "cloth")
 BIAS = (20.0, 70.0)
 """Degrees off the grain between which woven cloth gives (common practice, no source): at 45 it gives most."""
 _SHARE = 0.5  # of an edge's length that must lie so
-_LEAST = 80.0  # mm; a shorter edge has no time to stretch
+_LEAST = 150.0  # mm; a shorter edge, such as a rounded corner, has no length to stretch by
 _BENDS = 40.0  # degrees by which one edge of a seam turns more than the other before it must be told
 _CURVED = frozenset({"plain_seam", "bound_seam", "mock_french_seam", "seam_to_turn"})
 """Seams whose own sentences say nothing of a curve."""
