@@ -96,6 +96,6 @@ def test_what_would_not_sew_is_objected_to(capsys: pytest.CaptureFixture[str]) -
             f"\nslips: {bad - len(missed)} of {bad} that would not sew objected to, {len(wronged)} of {good} that "
             f"would; {moved} labels changed afterwards; missed {missed}, wronged {wronged}"
         )
-    assert bad + good >= 190
+    assert bad + good >= 225
     assert bad - len(missed) >= 0.95 * bad, "\n".join(missed)
     assert len(wronged) <= 0.05 * good, "\n".join(wronged)
