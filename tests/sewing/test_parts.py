@@ -340,3 +340,59 @@ def test_places_along_an_edge_are_told_from_the_edge_beside_it(sewn) -> None:
         strips=(Strip("loop", "Loop", 80, 40, 2, finished_length=60, finished_width=10),),
     )
     assert "its top end 10 cm (3 15/16 in) below the shoulder seam." in " ".join(found.said)
+
+
+def test_what_is_left_of_an_edge_beside_a_shut_seam_can_be_finished(sewn) -> None:
+    def seam(make, front, back) -> None:
+        make.french_seam(front.side.before(front.slit), back.side.before(back.slit), first=9 * mm, second=6 * mm)
+
+    def rest(make, front, back) -> None:
+        make.edge_finish(front.side.between(front.slit.start, front.hem))
+
+    def all_of_it(make, front, back) -> None:
+        make.edge_finish(front.side)
+
+    assert sewn((FRONT, BACK), seam, rest).codes == []
+    assert sewn((FRONT, BACK), seam, all_of_it).codes == ["finished_late"]
+
+
+POCKET = Piece(
+    "pocket",
+    "Pocket",
+    tuple(
+        Edge(name, Path.line(Point(*a), Point(*b)), allowance)
+        for name, a, b, allowance in (
+            ("top", (0, 0), (60, 0), 30),
+            ("side", (60, 0), (60, -140), 10),
+            ("bottom", (60, -140), (0, -140), 10),
+            ("centre", (0, -140), (0, 0), 0),
+        )
+    ),
+    cut=FOLD,
+)
+AT_FOLD = Path.line(Point(60, -150), Point(60, -290)).joined(Path.line(Point(60, -290), Point(0, -290)))
+ASIDE = Path.line(Point(40, -150), Point(40, -290)).joined(Path.line(Point(40, -290), Point(160, -290)))
+ASIDE = ASIDE.joined(Path.line(Point(160, -290), Point(160, -150)))
+
+
+@pytest.mark.parametrize(
+    ("line", "rows"),
+    [(AT_FOLD, 2), (ASIDE, 1), (Path.line(Point(60, -150), Point(60, -290)), 0)],
+    ids=["across the fold", "beside it", "half of it is missing"],
+)
+def test_a_pocket_cut_on_the_fold_is_laid_whole(sewn, line: Path, rows: int) -> None:
+    """By hand: it is 120 wide and 140 deep, so that 140 + 120 + 140 are stitched, or half of that on either side."""
+    ground = replace(FRONT, marks=(Mark("place", "placement", path=line, said="pocket place"),))
+
+    def write(make, front, pocket) -> None:
+        make.pocket_hem(pocket.top, second=24 * mm)
+        make.fold_pocket(pocket.side, pocket.bottom, allowance=1 * cm)
+        make.patch_pocket(pocket.side, pocket.bottom, at=front.left.place, allowance=1 * cm)
+
+    found = sewn((ground, POCKET), write)
+    assert found.codes == ([] if rows else ["pocket_place_size"])
+    own, laid = (scene_drawing(scene, found.pattern).items for scene in found.last.scenes(found.pattern))
+    stitched = [q.x for item in own if getattr(item, "role", "") == "row" for c in item.curves for q in c.points(1.0)]
+    assert min(stitched) == pytest.approx(-max(stitched))
+    if rows:
+        assert sum(getattr(item, "role", "") == "row" for item in laid) == rows

@@ -127,14 +127,25 @@ def _one_each(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]
     yield Case(pockets == places or not piece.cut.mirrored, first, values=values)
 
 
+def _at_fold(pattern: Cut, place: Place) -> bool:
+    """The placement line runs to the fold of its piece: the other half of the pocket lies beyond."""
+    piece, line = pattern.piece(place.piece), place.mark.path
+    if line is None or not piece.fold:
+        return False
+    fold = piece.edge(piece.fold).path
+    return min(fold.distance_to(line.start), fold.distance_to(line.end)) < 1.0
+
+
 def _off_place(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case]:
-    """The placement line is the pocket's outline, the outline without its mouth, or the line of its mouth."""
+    """The placement line is the pocket's outline, the outline without its mouth, or the line of its mouth. A pocket cut
+    on the fold is laid whole, and where the line runs to the fold of its piece half of it is drawn there."""
     line = pocket.at.mark.path
     if line is None:
         return ()
     piece = pattern.piece(pocket.edges[0].piece)
-    around = sum(edge.path.length for edge in piece.edges)
-    own = sum(sewn_length(pattern, (replace(run, side=sides_of(pattern, run)[0]),)) for run in pocket.edges)
+    halves = 2 if piece.fold and not _at_fold(pattern, pocket.at) else 1
+    around = halves * sum(edge.path.length for edge in piece.edges if edge.name != piece.fold)
+    own = halves * sum(sewn_length(pattern, (replace(run, side=sides_of(pattern, run)[0]),)) for run in pocket.edges)
     off = min(abs(line.length - size) for size in (around, own, around - own))
     values = {"own": measured(own), "length": measured(line.length)}
     return (Case(off <= PLACE_AGREES, pocket.edges[0], amount=off, values=values),)
@@ -187,13 +198,17 @@ class PatchPocket(Operation):
 
     def alike(self, pattern: Cut) -> tuple[Sentence, ...]:
         """The closing sentence when both halves get one."""
-        return () if self.at.side else both_sides(pattern, (replace(self.edges[0], side=None),))
+        if self.at.side or _at_fold(pattern, self.at):
+            return ()
+        return both_sides(pattern, (replace(self.edges[0], side=None),))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece = pattern.piece(self.at.piece)
         ground = shown(pattern, Run(piece.name, (piece.edges[0].name,), self.at.side))
         line = self.at.mark.path
-        rows = (Row(ground, line=line),) if line is not None else ()
+        sewn_on = replace(ground, side=None) if _at_fold(pattern, self.at) else ground
+        rows = (Row(sewn_on, line=line),) if line is not None else ()
         own = shown(pattern, self.edges[0])
-        sewn = (Row(shown(pattern, run, own.side), inset=self.distance) for run in self.edges)
+        side = None if pattern.piece(own.piece).fold else own.side  # a pocket cut on the fold is seen whole
+        sewn = (Row(replace(run, side=side), inset=self.distance) for run in self.edges)
         return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())
