@@ -9,9 +9,18 @@ from kit.units import Size
 
 class MakeVerbs:
     def attach_facing(
-        self, facing: Runs, to: Runs, *, allowance: Size, clip: bool = True, grade: bool = True, ease: Size = 0
+        self,
+        facing: Runs,
+        to: Runs,
+        *,
+        allowance: Size,
+        clip: bool = True,
+        grade: bool = True,
+        ease: Size = 0,
+        rows: Literal["stitch", "trim", "turn"] | None = None,
     ) -> Operation:
         """Sew facing runs to garment runs right sides together and turn the facing in.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -80,8 +89,10 @@ class MakeVerbs:
         finished: Size = ...,
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
+        rows: Literal["first", "second"] | None = None,
     ) -> Operation:
         """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -98,9 +109,11 @@ class MakeVerbs:
         last: Literal["machine", "hand"] = "machine",
         ends: Literal["ring", "turned", "caught"] = "ring",
         count: int = 1,
+        rows: Literal["first", "second"] | None = None,
     ) -> Operation:
         """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
         first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
@@ -263,9 +276,11 @@ class MakeVerbs:
         clip: bool = False,
         grade: bool = True,
         ease: Size = 0,
+        rows: Literal["stitch", "trim", "turn"] | None = None,
     ) -> Operation:
         """Face a hem with a piece: its edge `facing` is sewn to `to`, and its `free` edge, turned under by `turn` (0: it is
         finished already), sewn down inside by "hand" or "machine".
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 

@@ -159,15 +159,21 @@ class Portion(Operation):
         )
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        names = {stage.name for stage in self._mine} | ({""} if not self.left else set())
+        """Those of its stages. Where none is its own, it is what was last shown, with its rows sewn by then; before the
+        first, what the last one shows, before its rows are sewn."""
         every = self.of.scenes(pattern)
-        mine = tuple(scene for scene in every if scene.stage in names)
+        order = [stage.name for stage in self.of.staged()]
+        at = [order.index(scene.stage) if scene.stage in order else len(order) - 1 for scene in every]
+        mine = tuple(scene for scene, number in zip(every, at, strict=True) if self.start <= number < self.end)
         if mine or not every:
             return mine
-        # Where no picture is its own, it is what the last one shows, before its rows are sewn.
-        last = every[-1]
-        unsewn = last.section and replace(last.section, stitches=())
-        return (replace(last, rows=tuple(row for row in last.rows if row.ink == "old"), things=(), section=unsewn),)
+        before = [scene for scene, number in zip(every, at, strict=True) if number < self.start]
+        if before:
+            sewn = tuple(replace(row, ink="old") for row in before[-1].rows)
+            return (replace(before[-1], rows=sewn, arrows=(), pins=()),)
+        unsewn = every[-1].section and replace(every[-1].section, stitches=())
+        rows = tuple(row for row in every[-1].rows if row.ink == "old")
+        return (replace(every[-1], rows=rows, things=(), section=unsewn),)
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return self.of.check(state, pattern) if self.begins else ()

@@ -10,6 +10,7 @@ from kit.diagnostic import Value
 from kit.piece.strips import binding
 from kit.sewing.operations.places import inside, sewn_length
 from kit.sewing.sections import bindings as section
+from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
@@ -132,17 +133,16 @@ class Bind(EdgeStrip):
 
     kind = "bind"
     seam_class = "3"  # bound seams, from memory
-    says = (
-        Say("trim", lambda bind: bind.trim > 0),
-        "fold{doubled}",
-        "pin",
-        "ends_{ends}",
-        _matched,
-        "sew",
-        "wrap{doubled}",
-        "last_{last}",
-        _both_halves,
+    stages = (
+        Stage(
+            "first",
+            (Say("trim", lambda bind: bind.trim > 0), "fold{doubled}", "pin", "ends_{ends}", _matched, "sew"),
+            closes={"edges": ""},
+            joins=True,
+        ),
+        Stage("second", ("wrap{doubled}", "last_{last}")),
     )
+    lastly = (_both_halves,)
     why = ("why", Say("why_double", lambda bind: bind.double))
 
     edges: tuple[Run, ...] = runs(closes="faced", takes="trim", becomes="faced")
@@ -164,7 +164,7 @@ class Bind(EdgeStrip):
         first, bound = section.bound_first(self.double), section.bound_double() if self.double else section.bound()
         laid_on, wrapped = _strip_at(pattern, run, 2 * wide, 4 * wide), _strip_at(pattern, run, wide / 2, wide)
         return (
-            laid(run, Row(run, inset=wide), things=laid_on, pins=(run,), section=first),
+            laid(run, Row(run, inset=wide), things=laid_on, pins=(run,), section=first, stage="first"),
             laid(run, last, up="wrong", things=wrapped, section=bound),
         )
 
@@ -181,7 +181,11 @@ class BiasFacing(EdgeStrip):
 
     kind = "bias_facing"
     seam_class = "1"
-    says = ("fold", "pin", "bind.ends_{ends}", _matched, "sew", "trim", "turn", "stitch", _both_halves)
+    stages = (
+        Stage("first", ("fold", "pin", "bind.ends_{ends}", _matched, "sew"), closes={"edges": ""}, joins=True),
+        Stage("second", ("trim", "turn", "stitch")),
+    )
+    lastly = (_both_halves,)
     why = ("why",)
 
     allowance: float = width(default=6 * mm)
@@ -196,6 +200,6 @@ class BiasFacing(EdgeStrip):
         laid_on = _strip_at(pattern, run, wide / 2 - self.allowance, wide)
         turned = _strip_at(pattern, run, self.finished / 2, self.finished)
         return (
-            laid(run, Row(run), things=laid_on, pins=(run,), section=section.bound_first()),
+            laid(run, Row(run), things=laid_on, pins=(run,), section=section.bound_first(), stage="first"),
             laid(run, row, up="wrong", things=turned, arrows=((run, "in"),), section=section.bias_faced()),
         )

@@ -7,6 +7,7 @@ from dataclasses import replace
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import eased, matched
 from kit.sewing.sections import hems as shapes
+from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 
@@ -23,17 +24,26 @@ class FacedHem(AttachFacing):
 
     kind = "faced_hem"
     tools = ("machine", "pins", "iron", "scissors", "hand_needle")
-    says = (
-        Say("turn_free", lambda hem: hem.turn > 0),
-        Say("free_done", lambda hem: hem.turn == 0),
-        "pin",
-        matched,
-        "sew",
-        Say("grade", lambda hem: hem.grade),
-        Say("attach_facing.clip", lambda hem: hem.clip),
-        "press",
-        "{by}",
-        both("b"),
+    stages = (
+        Stage(
+            "stitch",
+            (
+                Say("turn_free", lambda hem: hem.turn > 0),
+                Say("free_done", lambda hem: hem.turn == 0),
+                "pin",
+                matched,
+                "sew",
+            ),
+            closes={"a": "", "b": ""},
+            joins=True,
+            work=2.0,
+        ),
+        Stage(
+            "trim",
+            (Say("grade", lambda hem: hem.grade), Say("attach_facing.clip", lambda hem: hem.clip)),
+            when=lambda hem: hem.grade or hem.clip,
+        ),
+        Stage("turn", ("press", "{by}")),
     )
     why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"), Of("shut_in", "free", when=lambda hem: hem.turn > 0))

@@ -10,6 +10,7 @@ from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.rules import whole as whole_piece
+from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 
@@ -125,6 +126,9 @@ class FaceWithInterfacing(Operation):
         )
 
 
+_BOTH = {"a": "", "b": ""}
+
+
 @operation
 class AttachFacing(Seam):
     """Sew facing runs to garment runs right sides together and turn the facing in.
@@ -139,15 +143,16 @@ class AttachFacing(Seam):
     seam_class = "1"
     cautions = ("needle", "iron", "scissors")
     tools: ClassVar[Words] = ("machine", "pins", "iron", "scissors")
-    says: ClassVar[Keys] = (
-        "pin",
-        matched,
-        "sew",
-        Say("grade", lambda facing: facing.grade),
-        Say("clip", lambda facing: facing.clip),
-        "turn",
-        both("b"),
+    stages: ClassVar[tuple[Stage, ...]] = (
+        Stage("stitch", ("pin", matched, "sew"), closes=_BOTH, joins=True, work=2.0),
+        Stage(
+            "trim",
+            (Say("grade", lambda facing: facing.grade), Say("clip", lambda facing: facing.clip)),
+            when=lambda facing: facing.grade or facing.clip,
+        ),
+        Stage("turn", ("turn",)),
     )
+    lastly: ClassVar[Keys] = (both("b"),)
     why: ClassVar[Keys] = ("why",)
 
     a: tuple[Run, ...] = meets(
@@ -168,7 +173,14 @@ class AttachFacing(Seam):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         facing, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
         return (
-            together(garment, facing, Row(garment), stuff="facing", section=section.superimposed("main", "facing")),
+            together(
+                garment,
+                facing,
+                Row(garment),
+                stuff="facing",
+                section=section.superimposed("main", "facing"),
+                stage="stitch",
+            ),
             together(
                 garment,
                 facing,
