@@ -55,7 +55,7 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
     for line in now.edges:
         role: StrokeRole = "new" if line.name in moved else "fold" if line.name == now.fold else "stitch"
         items.append(Stroke(line.path.curves, role, name=f"{now.name}.{line.name}"))
-    items.append(Label(name, middle, "name"))
+    items.append(Label(name, now.outline.label_point(), "name"))
     for each in change.moved:
         for at in told_at(each):
             items += _distance(each, at, system, reach, middle)
