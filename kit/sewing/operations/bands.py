@@ -21,7 +21,7 @@ from kit.sewing.operations.places import alike_of, facts_of, is_ring, part, raw_
 from kit.sewing.operations.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn, right_side_out
-from kit.sewing.rules import Pressed, whole_edges
+from kit.sewing.rules import Pressed
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *

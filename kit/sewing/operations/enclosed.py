@@ -5,23 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
-from kit.diagnostic import measured
-from kit.errors import KitError
 from kit.sewing import section
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, fixed, flag, meets, read_by, width, word
 from kit.sewing.fields import width as _width
-from kit.sewing.operation import Say, both, operation, shown
 from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
-from kit.sewing.outcome import Closing
-from kit.sewing.reading import FINISHES, read_word
-from kit.sewing.rules import Excess, Of, Rule, Suits
-from kit.sewing.run import PieceHandle, Run
-from kit.sewing.scene import Layer, Row, Scene
+from kit.sewing.reading import read_word
+from kit.sewing.scene import Face
 from kit.sewing.sections import seams as shapes
 from kit.sewing.stage import Stage
-from kit.units import mm
+from kit.sewing.vocabulary import *
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
 FELL_EDGE = 2.0  # mm from the fold of a felled or lapped seam to its row
@@ -91,11 +83,10 @@ class MockFrenchSeam(OpenSeam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        layers = (Layer(b, up="right"), Layer(a, up="wrong", on=b, how="together"))
         row = Row(a, gap=self.opening)
         sewn = replace(row, ink="old")
-        before = Scene(layers, (row,), focus=a, section=section.superimposed(), pins=(a,), stage="first")
-        turned = tuple(replace(layer, back=self.back(pattern, layer.run)) for layer in layers)
+        before = together(b, a, row, section=section.superimposed(), pins=(a,), stage="first")
+        turned = tuple(replace(layer, back=self.back(pattern, layer.run)) for layer in before.layers)
         folds = replace(row, inset=-(self.left - 1.5))
         after = Scene(turned, (sewn, folds), focus=a, section=shapes.mock_french())
         return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
@@ -209,25 +200,14 @@ class FlatFelledSeam(OpenSeam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        below, above = ("wrong", "right") if self.outside else ("right", "wrong")
+        inside: Face = "wrong" if self.outside else "right"
+        up: Face = "right" if self.outside else "wrong"
         row = Row(a, gap=self.opening)
         sewn = replace(row, ink="old")
-        before = Scene(
-            (Layer(b, up=below), Layer(a, up=above, on=b, how="together")),  # type: ignore[arg-type]
-            (row,),
-            focus=a,
-            section=section.superimposed(),
-            pins=(a,),
-            stage="first",
-        )
+        before = together(b, a, row, facing=inside, section=section.superimposed(), pins=(a,), stage="first")
         stop = None if self.opening is None else gap_along(pattern, a, b, self.opening)
-        after = Scene(
-            (Layer(b, up=above), Layer(a, up=above, on=b, how="open")),  # type: ignore[arg-type]
-            (sewn, Row(b, inset=self.width - FELL_EDGE, gap=stop)),
-            focus=a,
-            arrows=((b, "in"),),
-            section=shapes.felled(),
-        )
+        fell = Row(b, inset=self.width - FELL_EDGE, gap=stop)
+        after = opened(b, a, sewn, fell, up=up, arrows=((b, "in"),), section=shapes.felled())
         return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
 
 
@@ -305,14 +285,11 @@ class LappedSeam(OpenSeam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        lap = Layer(a, up="right", on=b, how="open")
         shape = shapes.lapped() if self.turned else shapes.lapped_raw()
-        turn = tuple((edge, self.allowance) for edge in a.edges)
         rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch, gap=self.opening),)
         if not self.turned:
             raw = self.allowance - self.edgestitch
             rows = (Row(a, inset=-raw, gap=self.opening), Row(a, inset=raw, gap=self.opening))
-        first = Scene((Layer(a, up="wrong", turn=turn),), focus=a, arrows=((a, "in"),), stage="fold")
-        last = Scene((Layer(b, up="right"), lap), rows, focus=a, section=shape)
-        opened = (self.opening_scene(pattern, b),) if self.is_open else ()
-        return (first, *opened, last) if self.turned else (last,)
+        last = opened(b, a, *rows, up="right", section=shape)
+        left = (self.opening_scene(pattern, b),) if self.is_open else ()
+        return (turned_up(a, self.allowance, stage="fold"), *left, last) if self.turned else (last,)

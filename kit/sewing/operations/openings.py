@@ -6,21 +6,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from kit.diagnostic import measured
-from kit.sewing.cut import Cut
-from kit.sewing.fields import Asked, opening, read_by
-from kit.sewing.operation import Say, Sentence, closings, operation, shown
+from kit.sewing.fields import opening
 from kit.sewing.operations.joined import Seam
 from kit.sewing.operations.places import NARROWEST_GAP, around, closed_but, on_both
-from kit.sewing.outcome import Closing
 from kit.sewing.reading import mark_label
-from kit.sewing.rules import Asking, Case, Excess, Rule
-from kit.sewing.run import Run
-from kit.sewing.scene import Layer, Row, Scene
 from kit.sewing.sections import seams as shapes
-from kit.sewing.spans import Span, neighbours, path_of, run_length, spans
 from kit.sewing.stage import Stage
-from kit.sewing.state import State
+from kit.sewing.vocabulary import *
 
 LEAST_ALLOWANCE = 6.0
 """mm of allowance that can be folded back and turned under at an opening (common practice, no source)."""

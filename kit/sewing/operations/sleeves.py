@@ -7,7 +7,6 @@ from itertools import islice
 
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
 from kit.sewing.operations.places import Ring, facts_of, lacking
-from kit.sewing.rules import whole_edges
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *
 
@@ -35,6 +34,7 @@ class SetInSleeve(Seam):
 
     kind = "set_in_sleeve"
     seam_class = "1.01"
+    work = (40.0, 0.0)
     cautions = ("needle", "pins", "iron")
     tools = ("machine", "pins", "iron")
     says = (
@@ -71,9 +71,6 @@ class SetInSleeve(Seam):
     press: str = pressing(default="one side")
     finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
     trim: bool = flag(default=True)
-
-    def minutes(self, pattern: Cut) -> float:
-        return 40.0
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         cap, hole = shown(pattern, self.a[0]), shown(pattern, self.b[0])
