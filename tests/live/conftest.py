@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import asyncio
+import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -10,6 +12,16 @@ import pytest
 from kit import Lesson, bodice_block, cm
 
 LessonMaker = Callable[[], Lesson]
+PATIENCE = 120.0
+"""Seconds within which a busy machine does anything that is waited for; what is waited for is a state."""
+
+
+async def until(true: Callable[[], object]) -> None:
+    """Let the loop go on until something is `true`."""
+    end = time.monotonic() + PATIENCE
+    while not true():
+        assert time.monotonic() < end, "it did not come"
+        await asyncio.sleep(0.005)
 
 
 def small_lesson() -> Lesson:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import threading
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from functools import partial
 from pathlib import Path
 
@@ -19,6 +19,8 @@ from kit.paper.papers import A4, LETTER
 from kit.paper.printing import print_files
 from kit.paper.request import PageRequest
 from kit.pausing import pause_here
+
+from .conftest import PATIENCE, until
 
 
 def small() -> Lesson:
@@ -140,11 +142,8 @@ def test_moves_stop_the_work_and_the_last_one_counts(lesson: Lesson, monkeypatch
     async def moves() -> None:
         for value in (6, 9, 12):
             shown.rows["hem_drop"].slider.value = value
-            await asyncio.sleep(0.15)  # long enough to begin
-        for _ in range(400):
-            if worked.count(120.0) == 2 and not shown.figures.pending:
-                break
-            await asyncio.sleep(0.05)
+            await until(lambda: shown.figures.pending and shown.figures._working._handle is None)  # it has begun
+        await until(lambda: worked.count(120.0) == 2 and not shown.figures.pending)
 
     asyncio.run(moves())
     assert worked[-2:] == [120.0, 120.0]
@@ -152,17 +151,6 @@ def test_moves_stop_the_work_and_the_last_one_counts(lesson: Lesson, monkeypatch
 
 
 # ---- working aside ----------------------------------------------------------------------------------------
-
-
-def waits(until: Callable[[], bool]) -> Callable[[], object]:
-    async def wait() -> None:
-        for _ in range(200):
-            if until():
-                return
-            await asyncio.sleep(0.01)
-        raise AssertionError("it did not come")
-
-    return wait
 
 
 def test_work_aside_runs_off_the_loop_and_shows_on_it() -> None:
@@ -176,19 +164,20 @@ def test_work_aside_runs_off_the_loop_and_shows_on_it() -> None:
         aside = pace.Aside(work, 0.01)
         aside.ask()
         assert aside.pending and not ran
-        await waits(lambda: not aside.pending)()
+        await until(lambda: not aside.pending)
 
     asyncio.run(one())
     assert ran != [main] and shown == [main]
 
 
 def test_a_search_stops_at_its_next_breath_and_shows_nothing() -> None:
+    MANY = 20_000  # breaths, 100 seconds
     breaths, shown = [], []
     ended = threading.Event()
 
     def work() -> Iterator[pace.Show]:
         try:
-            for number in range(1000):
+            for number in range(MANY):
                 breaths.append(number)
                 time.sleep(0.005)
                 pause_here()
@@ -199,14 +188,14 @@ def test_a_search_stops_at_its_next_breath_and_shows_nothing() -> None:
     async def one() -> None:
         aside = pace.Aside(work, 0.0)
         aside.ask()
-        await waits(lambda: len(breaths) > 3)()
+        await until(lambda: len(breaths) > 3)
         aside.drop()
         assert aside.stopped and not aside.pending
-        assert await asyncio.to_thread(ended.wait, 1.0)
+        assert await asyncio.to_thread(ended.wait, PATIENCE)
         await asyncio.sleep(0.02)
 
     asyncio.run(one())
-    assert len(breaths) < 100 and shown == []
+    assert len(breaths) < MANY and shown == []
 
 
 def test_a_patient_one_waits_for_now_where_there_is_no_loop() -> None:

@@ -14,7 +14,7 @@ from kit.live import fragments, pace
 from kit.live.followers import followers
 from kit.units import inch
 
-from .conftest import LessonMaker
+from .conftest import LessonMaker, until
 
 
 def outline(html: str) -> list[str]:
@@ -341,13 +341,12 @@ def test_moves_that_arrive_together_are_drawn_once_and_saved_once(
         for step in range(50):
             shown.rows["hem_drop"].slider.value = 5 + step / 10
         assert shown.drawn == start, "nothing is drawn while messages are waiting"
-        await asyncio.sleep(0.05)
+        await until(lambda: shown.drawn > start)
         assert shown.drawn == start + 1
         assert "Checking" in shown.proof.value
         assert saves == []
-        await asyncio.sleep(1.2)
+        await until(lambda: saves and "Checking" not in shown.proof.value)
         assert saves == [99.0]
-        assert "Checking" not in shown.proof.value
 
     asyncio.run(drag())
     assert shown.rows["hem_drop"].box.value == "9.9 cm"
@@ -373,21 +372,22 @@ def test_the_proof_waits_for_a_moving_slider(make_lesson: LessonMaker) -> None:
     def work():  # type: ignore[no-untyped-def]
         for part in range(3):
             parts.append(part)
+            if len(parts) == 5:
+                settled.drop()  # a move comes in the middle of the second time
             yield
 
+    settled = pace.Settled(work, 1.0)
+
     async def moves() -> None:
-        settled = pace.Settled(work, 0.02)
         for _ in range(5):
             settled.ask()
             await asyncio.sleep(0.005)
         assert parts == []
-        await asyncio.sleep(0.1)
-        assert parts == [0, 1, 2]
+        await until(lambda: parts == [0, 1, 2])
         settled.ask()
-        await asyncio.sleep(0.021)
-        settled.drop()
+        await until(lambda: len(parts) == 5)
         await asyncio.sleep(0.05)
-        assert len(parts) < 6
+        assert parts == [0, 1, 2, 0, 1]
 
     asyncio.run(moves())
 

@@ -14,7 +14,7 @@ from kit.live.panel import Panel
 from kit.proof import Finding
 from kit.proof.causes import Moves, parameters_of
 
-from .conftest import LessonMaker
+from .conftest import LessonMaker, until
 
 
 def offered(shown: Panel) -> dict[str, str]:
@@ -228,14 +228,10 @@ def test_the_last_proof_stands_by_until_the_new_one_comes(make_lesson: LessonMak
 
     async def move() -> None:
         shown.rows["hem_drop"].slider.value = 12
-        await asyncio.sleep(0.1)
-        assert "Checking" in shown.proof.value and "opacity:.35" in shown.proof.value
+        await until(lambda: "Checking" in shown.proof.value)
+        assert "opacity:.35" in shown.proof.value
         assert "Sew the sides" in shown.proof.value
-        for _ in range(200):
-            await asyncio.sleep(0.02)
-            if "Checking" not in shown.proof.value:
-                return
-        raise AssertionError("the proof did not come")
+        await until(lambda: "Checking" not in shown.proof.value)
 
     asyncio.run(move())
     assert "opacity:.35" not in shown.proof.value
@@ -247,6 +243,7 @@ def test_a_proof_that_is_not_wanted_any_more_is_not_shown(
     """The second move comes while the proof of the first is being worked."""
     import kit.proof
 
+    begun: list[float] = []
     proved: list[float] = []
     true = kit.proof.prove
     shown = panel(make_lesson())
@@ -256,6 +253,7 @@ def test_a_proof_that_is_not_wanted_any_more_is_not_shown(
 
         from kit.pausing import pause_here
 
+        begun.append(pattern.value("hem_drop"))
         for _ in range(60):
             time.sleep(0.005)
             pause_here()
@@ -266,15 +264,12 @@ def test_a_proof_that_is_not_wanted_any_more_is_not_shown(
 
     async def moves() -> None:
         shown.rows["hem_drop"].slider.value = 12
-        await asyncio.sleep(0.5)  # it has begun
+        await until(lambda: begun)
         shown.rows["hem_drop"].slider.value = 9
-        for _ in range(300):
-            await asyncio.sleep(0.02)
-            if "Checking" not in shown.proof.value:
-                return
+        await until(lambda: proved and "Checking" not in shown.proof.value)
 
     asyncio.run(moves())
-    assert proved == [90.0]
+    assert begun == [120.0, 90.0] and proved == [90.0]
 
 
 def test_looking_at_another_view_asks_for_no_new_proof(make_lesson: LessonMaker) -> None:

@@ -11,7 +11,7 @@ from ipywidgets.widgets.widget import _instances
 from kit import KitError, Lesson, blank_paper, cm, mm, panel
 from kit.live.panel import Panel
 
-from .conftest import LessonMaker
+from .conftest import LessonMaker, until
 
 Made = Callable[..., Lesson]
 
@@ -145,10 +145,7 @@ def test_a_new_move_stops_the_search_and_the_next_one_is_for_the_new_values(made
         for _ in range(20):
             await asyncio.sleep(0.01)
         shown.rows["flap"].slider.value = 4.6
-        for _ in range(600):
-            await asyncio.sleep(0.01)
-            if not shown._latest._waiting and not shown.remedies._searching.pending and sentences(shown):
-                break
+        await until(lambda: not shown._latest._waiting and not shown.remedies._searching.pending and sentences(shown))
         return shown
 
     shown = asyncio.run(drag())

@@ -14,7 +14,7 @@ from kit.picture.fitting import fitting_drawing
 from kit.picture.overlay import most_moved, overlay_drawing
 from kit.units import inch
 
-from .conftest import LessonMaker
+from .conftest import LessonMaker, until
 
 
 def started(lesson: Lesson, title: str = "First toile") -> Panel:
@@ -83,16 +83,22 @@ def test_while_a_slider_moves_only_lines_are_drawn_in_the_same_place(make_lesson
     lesson = make_lesson()
     shown = started(lesson)
     box: list[str] = []
+    measuring = shown.tried_on._measuring
 
     async def drag() -> None:
+        waits, measuring._wait = measuring._wait, 60.0  # however slow the machine, the slider still moves
         for value in (13, 12, 11):
+            drawn = shown.drawn
             shown.rows["hem_drop"].slider.value = value
-            await asyncio.sleep(0.05)
+            await until(lambda: shown.drawn > drawn)  # noqa: B023
         assert 'data-name="front.hem.before"' in shown.picture.value
         assert "3 cm" not in shown.picture.value
         box.extend(re.findall(r'viewBox="([^"]+)"', shown.picture.value))
         measured = shown.tried_on.drawn_measured
-        await asyncio.sleep(0.8)
+        assert measuring.pending
+        measuring._wait = waits
+        measuring.ask()
+        await until(lambda: shown.tried_on.drawn_measured > measured)
         assert shown.tried_on.drawn_measured == measured + 1
         box.extend(re.findall(r'viewBox="([^"]+)"', shown.picture.value))
 
