@@ -99,16 +99,29 @@ def _left(seam: Seam, stretch: tuple[float, float] | None, what: str, marked: bo
     """It is measured from an edge beside the seam that is named; along a part of an edge from where that begins."""
     if stretch is None:
         return
-    start, end = stretch
     (run,) = seam.a
+    run, start, end = _on_one_edge(pattern, run, *stretch)
     last = start >= _END and end > run_length(pattern, run) - _END
     beside = _beside(pattern, run, last)
     if start < _END or last:
         key = "next" if beside else "end" if last else "start"
     else:
         key = f"{'mark' if marked else 'part'}{'_from' if beside else ''}"
-    values = {**seam.values(pattern), "edge": (seam.a, "edge"), "beside": (beside, "edge")}
+    values = {**seam.values(pattern), "edge": ((run,), "edge"), "beside": (beside, "edge")}
+    values |= {"from": (start, "length"), "to": (end, "length")}
     yield Sentence(f"opening.{what}_{key}", values)
+
+
+def _on_one_edge(pattern: Cut, run: Run, start: float, end: float) -> tuple[Run, float, float]:
+    """The one edge of a longer run that a stretch lies on, and the stretch in mm along that; the run itself where the
+    stretch lies on several of its edges."""
+    names = {span.edge for span in spans(pattern, run, start, end)}
+    if len(names) > 1 or len(run.edges) == 1:
+        return run, start, end
+    whole, single = path_of(pattern, run), Run(run.piece, tuple(names), run.side)
+    path = path_of(pattern, single)
+    low, high = sorted(path.nearest(whole.at(at)) for at in (start, end))
+    return single, low, high
 
 
 def gap_along(pattern: Cut, a: Run, b: Run, stretch: tuple[float, float]) -> tuple[float, float]:
