@@ -396,3 +396,14 @@ def test_a_pocket_cut_on_the_fold_is_laid_whole(sewn, line: Path, rows: int) -> 
     assert min(stitched) == pytest.approx(-max(stitched))
     if rows:
         assert sum(getattr(item, "role", "") == "row" for item in laid) == rows
+
+
+def test_only_notches_on_the_part_are_matched(sewn) -> None:
+    def above(make, front, back) -> None:
+        make.plain_seam(front.side.before(front.tie), back.side.before(back.tie), allowance=1.5 * cm)
+
+    def below(make, front, back) -> None:
+        make.plain_seam(front.side.after(front.slit), back.side.after(back.slit), allowance=1.5 * cm)
+
+    assert "Match the notches." not in sewn((FRONT, BACK), above).said  # the notches lie 15 and 35 cm down
+    assert "Match the notches." in sewn((FRONT, BACK), below).said

@@ -12,6 +12,7 @@ from kit.sewing.facts import drawn_up_to, facts_of
 from kit.sewing.operation import Telling
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.rules import EndToEnd
+from kit.sewing.spans import along
 from kit.sewing.vocabulary import *
 from kit.units import Size
 from kit.units import both as in_both
@@ -116,7 +117,14 @@ class Seam(Operation):
 
 def notched(pattern: Cut, *rows: tuple[Run, ...]) -> bool:
     """Whether every one of the rows has a notch to match."""
-    return all(any(n.edge in run.edges for run in runs for n in pattern.piece(run.piece).notches) for runs in rows)
+    return all(any(_notch_on(pattern, run) for run in runs) for runs in rows)
+
+
+def _notch_on(pattern: Cut, run: Run) -> bool:
+    """Whether a notch lies on the part of its edges that the run takes."""
+    size = run_length(pattern, run)
+    notches = (notch for notch in pattern.piece(run.piece).notches if notch.edge in run.edges)
+    return any(0.0 <= along(pattern, run, notch.edge, notch.distance) <= size for notch in notches)
 
 
 def pinned(faces: str) -> Telling:
