@@ -243,3 +243,19 @@ def test_interfacing_along_a_run(given: dict[str, str], count: int, mirrored: bo
         "outer": 0.0,
         "high": 10.0,
     }
+
+
+def test_a_facing_over_two_edges_of_a_piece() -> None:
+    """Side and waist meet at a right angle: the outer edges are each shorter by the depth."""
+    garment, sheet = BenchPiece(panel()), BenchPiece(Piece("facing", "Facing", ()))
+    sheet.face(garment.side, garment.waist, depth=6 * cm, ends=("a", "b"))
+    made = sheet.freeze()
+    assert [e.name for e in made.edges] == ["side", "waist", "b", "outer", "a"]
+    assert made.edge("outer").path.length == pytest.approx(500 - 60 + 300 - 60)
+
+
+def test_interfacing_of_a_mirrored_pair_is_a_pair() -> None:
+    piece = panel(cut=CutPlan(2, mirrored=True))
+    garment, sheet = BenchPiece(piece), BenchPiece(Piece("stiff", "Stiff", ()))
+    sheet.interface(garment.waist, depth=6 * cm, ends=("a", "b"))
+    assert (sheet.freeze().cut.count, sheet.freeze().cut.mirrored, sheet.freeze().cut.fold) == (2, True, "")
