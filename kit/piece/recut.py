@@ -227,6 +227,9 @@ def _shared(was: Piece, now: Piece, step: Vector) -> float:
     found = 0.0
     for new, old in matched(was, now).items():
         one, path = was.edge(old).path, now.edge(new).path
+        if one == path and step.length == 0:
+            found += path.length
+            continue
         if min(one.start.distance(path.start + step), one.end.distance(path.end + step)) > SLACK:
             continue
         line = _carried(one)
@@ -275,15 +278,18 @@ def _edges(
     for index, edge in enumerate(now.edges):
         if edge.name not in names or edge.name == now.fold:
             continue
-        old, new = was.edge(names[edge.name]).path, edge.path
+        first = was.edge(names[edge.name])
+        old, new = first.path, edge.path
         line = _carried(old)
+        # An edge that is as it was, line and allowance, has the cloth it had: looking would cost most of the time.
+        same = old == new and (first.allowance, first.extra) == (edge.allowance, edge.extra)
         stations = []
-        for step in range(_STEPS + 1):
+        for step in (0, _STEPS // 2, _STEPS) if same else range(_STEPS + 1):
             along = new.length * step / _STEPS
             place = new.at(along)
             off = 0.0 if old == new else _off(line, place, out_was)
             outward = new.normal_at(along) * out_now
-            left, need = (None if each is None else each.beyond(place, outward) for each in (cloth, wanted))
+            left, need = (None if each is None or same else each.beyond(place, outward) for each in (cloth, wanted))
             if off <= SLACK and names[edge.name] in cut_back:
                 need = None  # what was trimmed there was sewn with what is left
             stations.append(Station(along, off, left, need))

@@ -382,3 +382,19 @@ def test_a_seam_begun_before_the_try_on_is_finished_on_the_new_line() -> None:
 def test_a_straight_taper_runs_to_its_end_however_little_it_is() -> None:
     said = told(tunic(lambda make: make.try_on(top_width=(24.8 * cm, 25 * cm))).work())
     assert any("2 mm (1/16 in) out at the top, tapering to nothing at the hem" in line for line in said)
+
+
+def test_worked_again_for_other_values_the_drafts_follow() -> None:
+    """What looks for remedies works a lesson again from the first step that uses a changed value."""
+    from kit.body.body import NOBODY
+    from kit.lesson.working import Reworking
+
+    lesson = tunic(lambda make: make.try_on("It gapes.", **IN))
+    again = Reworking(lesson.definition, NOBODY, lesson.values)
+    assert again.pattern is not None and trial(again.pattern).stage == "changed"
+    pattern, _, refused = again.work({"top_width": 280.0})
+    assert refused == "" and pattern is not None
+    (tried,) = pattern.tries
+    assert (top(pattern), top(tried.before), top(tried.after)) == (280, 280, 250)
+    pattern, _, _ = again.work({"top_width": 262.0})
+    assert pattern is not None and trial(pattern).stage == "elsewhere"
