@@ -7,6 +7,7 @@ from kit.lesson.pattern import Pattern
 from kit.piece.role import PieceRole
 from kit.sewing.named import edge_of
 from kit.sewing.operation import Operation
+from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.spans import sides_of
 from kit.sewing.state import EdgeKey, State
@@ -27,16 +28,15 @@ def raw_inside(pattern: Pattern, state: State) -> list[Diagnostic]:
     shut = {fact[1:4] for fact in state.facts if fact[0] == "shut_in"}
     done = {key for run in _overcast(pattern) for key in _keys(pattern, run)}
     found: dict[str, tuple[str, list[str]]] = {}
-    for record in pattern.sewing:
-        for operation in record.operations:
-            for run in _left(operation):
-                piece = pattern.piece(run.piece)
-                if piece.role in _BETWEEN or piece.name in hidden:
-                    continue
-                for key in _keys(pattern, run):
-                    names = found.setdefault(piece.name, (record.key, []))[1]
-                    if key not in done and key not in shut and key[2] not in names:
-                        names.append(key[2])
+    for record, operation in operations(pattern):
+        for run in _left(operation):
+            piece = pattern.piece(run.piece)
+            if piece.role in _BETWEEN or piece.name in hidden:
+                continue
+            for key in _keys(pattern, run):
+                names = found.setdefault(piece.name, (record.key, []))[1]
+                if key not in done and key not in shut and key[2] not in names:
+                    names.append(key[2])
     return [
         Diagnostic(
             "raw_inside",

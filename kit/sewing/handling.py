@@ -80,13 +80,14 @@ def handling(sewing: Sequence[Step], pattern: Cut, kinds: Collection[str]) -> Ma
                 whole = [(name, "") for name in (*operation.uses.pieces, *operation.uses.interfacing)]
                 held.update(keys if operation.kind == "staystitch" else whole)
                 continue
-            if not isinstance(operation, Seam):
+            seam = operation.entire
+            if not isinstance(seam, Seam) or not operation.begins:  # said where the first row is sewn
                 continue
             said: list[Sentence] = []
             if "stretch" in kinds:
-                said += _stretching(operation, pattern, held)
+                said += _stretching(seam, pattern, held)
             if "curve" in kinds:
-                said += _curved(operation, pattern)
+                said += _curved(seam, pattern)
             held.update(keys)
             if said:
                 found[step.key, number] = said

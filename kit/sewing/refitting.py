@@ -133,8 +133,8 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
                             yield from (
                                 (p, e, max(to, getattr(operation, "wider", to))) for p, _, e in seam if e != edge
                             )
-        elif operation.kind == "french_seam":
-            whole: Any = operation.entire  # begun or whole: its first allowances are trimmed in between
+        elif operation.kind == "french_seam" and not getattr(operation, "left", ()):
+            whole: Any = operation.entire  # its first allowances are trimmed before the second row
             left = whole.second + min(whole.first, whole.trim or whole.second)
             yield from ((run.piece, edge, left) for run in operation.runs() for edge in run.edges)
         elif operation.kind == "trim_to_fit":

@@ -361,8 +361,8 @@ def test_extra_cloth_is_said_on_the_printed_piece_in_words_and_in_figures() -> N
 
 
 def test_a_seam_begun_before_the_try_on_is_finished_on_the_new_line() -> None:
-    """The first row of a French seam, 9 mm from the raw edge and trimmed, leaves 1.2 cm outside the stitch line (6 mm
-    to the row, a little less than 6 mm beyond it): let out by 5 mm, the first row cannot be sewn again."""
+    """Between the rows of a French seam of 9 and 6 mm nothing is trimmed yet: 1.5 cm lie outside the stitch line. Let
+    out by 5 mm there is 1 cm, and its two rows take 1.5 cm again."""
     held = {}
 
     def first(make, front, back):
@@ -376,7 +376,7 @@ def test_a_seam_begun_before_the_try_on_is_finished_on_the_new_line() -> None:
     let_out = tunic(lambda make: make.try_on(top_width=(24.5 * cm, 25 * cm)), before=first, seam=last).work()
     found = [finding for finding in prove(let_out) if finding.level == "error"]
     assert [finding.code for finding in found] == ["cloth_short", "cloth_short"]
-    assert found[0].what.startswith("only 7 mm")
+    assert found[0].what.startswith("only 1 cm")
 
 
 def test_a_straight_taper_runs_to_its_end_however_little_it_is() -> None:
