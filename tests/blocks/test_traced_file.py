@@ -439,6 +439,7 @@ def test_dxf_ellipses_and_rational_splines(tmp_path: FilePath) -> None:
     drawn = read_traced(dxf(tmp_path, "R2010", units.MM, draw))
     assert max(abs((p.x / 60) ** 2 + (p.y / 40) ** 2 - 1) for p in drawn.outline("egg").path.points(0.001)) < 1e-5
     bow = drawn.outline("bow").path
+    assert len(bow.curves) < 1000
     assert bow.length == pytest.approx(100 + 50 * math.pi, abs=NEAR)
     round_it = [math.hypot(p.x - 200, p.y) for p in bow.points(0.001) if abs(p.y) >= 1e-6]
     assert len(round_it) > 50 and max(abs(radius - 50) for radius in round_it) < NEAR
