@@ -7,7 +7,7 @@ from collections.abc import Callable
 from urllib.parse import parse_qs, urlsplit
 
 from lab import PATIENCE
-from playwright.sync_api import Locator, Page
+from playwright.sync_api import ConsoleMessage, Error, Locator, Page
 
 IDLE = '.jp-Notebook-ExecutionIndicator[data-status="idle"]'
 # What JupyterLab's own model says of the code cells; their prompts are not on the page where the code is folded away.
@@ -32,19 +32,41 @@ def painted(page: Page, frames: int = 2) -> None:
     )
 
 
+CLOSE = "() => { for (const each of [...jupyterapp.shell.widgets('main')]) each.dispose(); }"
+OPEN = "(path) => jupyterapp.commands.execute('docmanager:open', { path, factory: 'Notebook' }).then(() => null)"
+
+
 class Notebook:
-    """A lesson open in JupyterLab. `troubles` are what the page reported as errors."""
+    """A lesson open in JupyterLab; a page that shows JupyterLab already is not loaded again. `troubles` are what the
+    page reported as errors."""
 
     def __init__(self, page: Page, address: str) -> None:
         self.page = page
         self.troubles: list[str] = []
         page.set_default_timeout(PATIENCE * 1000)
-        page.on("pageerror", lambda error: self.troubles.append(str(error)))
-        page.on("console", lambda said: self.troubles.append(said.text) if said.type == "error" else None)
-        page.goto(address)
+        page.on("pageerror", self._failed)
+        page.on("console", self._said)
+        if page.url.startswith(address.partition("/tree/")[0]):
+            page.evaluate(CLOSE)
+            page.evaluate(OPEN, urlsplit(address).path.removeprefix("/lab/tree/"))
+        else:
+            page.goto(address)
         page.locator(".jp-Notebook .jp-Cell").first.wait_for()
         self.wait_connected(address)
         self.wait_idle()
+
+    def _failed(self, error: Error) -> None:
+        self.troubles.append(str(error))
+
+    def _said(self, said: ConsoleMessage) -> None:
+        if said.type == "error":
+            self.troubles.append(said.text)
+
+    def close(self) -> None:
+        """Close the notebook, saved or not; JupyterLab stays open for the next one."""
+        self.page.evaluate(CLOSE)
+        self.page.remove_listener("pageerror", self._failed)
+        self.page.remove_listener("console", self._said)
 
     def wait_connected(self, address: str) -> None:
         """Until the server says that the notebook's kernel is idle and that the page is connected to it."""

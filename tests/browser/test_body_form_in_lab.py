@@ -9,7 +9,7 @@ from pathlib import Path
 
 import nbformat
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -26,17 +26,17 @@ CELLS = (
 
 
 @pytest.fixture(scope="module")
-def form(lab: Lab, browser: Browser) -> Iterator[Locator]:
+def form(lab: Lab, lab_page: Page) -> Iterator[Locator]:
     cells = [nbformat.v4.new_code_cell(text) for text in CELLS]
     spec = {"kernelspec": {"display_name": "Python 3 (ipykernel)", "language": "python", "name": "python3"}}
     nbformat.write(nbformat.v4.new_notebook(cells=cells, metadata=spec), lab.folder / "bodies.ipynb")
-    page = browser.new_page(viewport={"width": 1500, "height": 1250})
-    opened = Notebook(page, lab.page_of("bodies.ipynb"))
+    lab_page.set_viewport_size({"width": 1500, "height": 1250})
+    opened = Notebook(lab_page, lab.page_of("bodies.ipynb"))
     opened.run_all()
-    found = page.locator(".lessonkit-body-form")
+    found = lab_page.locator(".lessonkit-body-form")
     found.scroll_into_view_if_needed()
     yield found
-    page.close()
+    opened.close()
 
 
 def entry(form: Locator, label: str) -> Locator:

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import nbformat
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -75,21 +75,21 @@ class Drawing:
 
 
 @pytest.fixture(scope="module")
-def drawing(lab: Lab, browser: Browser) -> Iterator[Drawing]:
+def drawing(lab: Lab, lab_page: Page) -> Iterator[Drawing]:
     book = nbformat.read(lab.folder / EXAMPLE, 4)
     place = next(i for i, cell in enumerate(book.cells) if cell.source.startswith("panel("))
     book.cells.insert(place + 1, nbformat.v4.new_code_cell(CANVAS))
     book.cells.append(nbformat.v4.new_code_cell(CHOSEN))
     nbformat.write(book, lab.folder / NAME)
-    page = browser.new_page(viewport={"width": 1500, "height": 1150})
-    opened = Notebook(page, lab.page_of(NAME))
+    lab_page.set_viewport_size({"width": 1500, "height": 1150})
+    opened = Notebook(lab_page, lab.page_of(NAME))
     opened.run_all()
     found = Drawing(opened)
     found.look()
     found.handle("sleeve_length").wait_for()
     found.rest()
     yield found
-    page.close()
+    opened.close()
 
 
 def saved(lab: Lab) -> dict[str, float]:

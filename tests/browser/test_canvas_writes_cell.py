@@ -9,7 +9,7 @@ from pathlib import Path
 
 import nbformat
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -82,19 +82,19 @@ class Menu:
 
 
 @pytest.fixture(scope="module")
-def menu(lab: Lab, browser: Browser) -> Iterator[Menu]:
+def menu(lab: Lab, lab_page: Page) -> Iterator[Menu]:
     book = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(source) for source in CELLS])
     book.metadata["kernelspec"] = {"name": "python3", "display_name": "Python 3", "language": "python"}
     nbformat.write(book, lab.folder / NAME)
-    page = browser.new_page(viewport={"width": 1500, "height": 1300})
-    opened = Notebook(page, lab.page_of(NAME))
+    lab_page.set_viewport_size({"width": 1500, "height": 1300})
+    opened = Notebook(lab_page, lab.page_of(NAME))
     opened.run_all()
     found = Menu(opened)
     found.root.locator('[data-handle="hem_drop"]').wait_for()
     found.rest()
     found.root.scroll_into_view_if_needed()
     yield found
-    page.close()
+    opened.close()
 
 
 def sources(menu: Menu, folder: Path) -> list[str]:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
@@ -22,18 +22,18 @@ pytestmark = pytest.mark.browser
 
 
 @pytest.fixture(scope="module")
-def copy(lab: Lab, browser: Browser, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Notebook]:
+def copy(lab: Lab, lab_page: Page, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Notebook]:
     lesson = write_lesson(tmp_path_factory.mktemp("teacher"))
     subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True)
     home = lab.folder / "home"  # what the student was given: the class copy and its folder, not the lesson
     home.mkdir()
     shutil.copy(lesson.with_name("tideline_wrap_top_class.ipynb"), home)
     shutil.copytree(lesson.with_name("tideline_wrap_top_class_lesson"), home / "tideline_wrap_top_class_lesson")
-    page = browser.new_page(viewport={"width": 1500, "height": 1150}, accept_downloads=True)
-    opened = Notebook(page, lab.page_of("home/tideline_wrap_top_class.ipynb"))
+    lab_page.set_viewport_size({"width": 1500, "height": 1150})
+    opened = Notebook(lab_page, lab.page_of("home/tideline_wrap_top_class.ipynb"))
     opened.run_all()
     yield opened
-    page.close()
+    opened.close()
 
 
 def test_cells_are_locked_and_their_code_is_folded_away(copy: Notebook) -> None:

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -24,13 +24,13 @@ SLEEVE, HEM = "Sleeve length", "Hem drop"
 
 
 @pytest.fixture(scope="module")
-def lesson(lab: Lab, browser: Browser) -> Iterator[Notebook]:
-    page = browser.new_page(viewport={"width": 1500, "height": 1150})
-    opened = Notebook(page, lab.page_of(NAME))
+def lesson(lab: Lab, lab_page: Page) -> Iterator[Notebook]:
+    lab_page.set_viewport_size({"width": 1500, "height": 1150})
+    opened = Notebook(lab_page, lab.page_of(NAME))
     opened.run_all()
     opened.panel.scroll_into_view_if_needed()
     yield opened
-    page.close()
+    opened.close()
 
 
 def sidecar(lab: Lab) -> dict[str, Any]:

@@ -12,7 +12,7 @@ from typing import Any
 
 import nbformat
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -27,17 +27,17 @@ PRESET = 'lesson.preset("Long sleeve", sleeve_length=40 * cm)\nlesson.preset("Cr
 
 
 @pytest.fixture(scope="module")
-def lesson(lab: Lab, browser: Browser) -> Iterator[Notebook]:
+def lesson(lab: Lab, lab_page: Page) -> Iterator[Notebook]:
     book = nbformat.read(lab.folder / NAME, as_version=4)
     place = next(i for i, cell in enumerate(book.cells) if cell.source.startswith("panel("))
     book.cells.insert(place, nbformat.v4.new_code_cell(PRESET))
     nbformat.write(book, lab.folder / MADE)
-    page = browser.new_page(viewport={"width": 1500, "height": 1250})
-    opened = Notebook(page, lab.page_of(MADE))
+    lab_page.set_viewport_size({"width": 1500, "height": 1250})
+    opened = Notebook(lab_page, lab.page_of(MADE))
     opened.run_all()
     opened.panel.scroll_into_view_if_needed()
     yield opened
-    page.close()
+    opened.close()
 
 
 def sidecar(lab: Lab) -> dict[str, Any]:

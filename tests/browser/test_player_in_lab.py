@@ -17,7 +17,7 @@ import numpy as np
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from PIL import Image
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -94,20 +94,20 @@ class Shown:
 
 
 @pytest.fixture(scope="module")
-def shown(lab: Lab, browser: Browser) -> Iterator[Shown]:
+def shown(lab: Lab, lab_page: Page) -> Iterator[Shown]:
     book = nbformat.read(lab.folder / EXAMPLE, 4)
     place = next(i for i, cell in enumerate(book.cells) if cell.source.startswith("panel("))
     book.cells.insert(place + 1, nbformat.v4.new_code_cell(PLAYER))
     nbformat.write(book, lab.folder / NAME)
-    page = browser.new_page(viewport={"width": 1500, "height": 1000})
-    opened = Notebook(page, lab.page_of(NAME))
+    lab_page.set_viewport_size({"width": 1500, "height": 1000})
+    opened = Notebook(lab_page, lab.page_of(NAME))
     opened.run_all()
     found = Shown(opened, lab.folder)
     found.look()
     found.stage.locator("svg").wait_for()
     found.made(0)
     yield found
-    page.close()
+    opened.close()
 
 
 def test_the_first_step_in_large_type(shown: Shown, out_folder: Path) -> None:

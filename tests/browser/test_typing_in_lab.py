@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import Locator, Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
@@ -26,7 +26,7 @@ SEW = '@lesson.sew("Sides")\ndef sides(make, front, back):\n    """Words."""\n  
 
 
 @pytest.fixture(scope="module")
-def book(lab: Lab, browser: Browser) -> Iterator[Notebook]:
+def book(lab: Lab, lab_page: Page) -> Iterator[Notebook]:
     """The lesson has run; the steps below it are still being written."""
     cells = [
         {"cell_type": "code", "id": f"c{i}", "metadata": {}, "outputs": [], "execution_count": None, "source": source}
@@ -35,14 +35,14 @@ def book(lab: Lab, browser: Browser) -> Iterator[Notebook]:
     kernel = {"kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"}}
     text = json.dumps({"cells": cells, "metadata": kernel, "nbformat": 4, "nbformat_minor": 5})
     (lab.folder / NAME).write_text(text, encoding="utf-8")
-    page = browser.new_page(viewport={"width": 1300, "height": 900})
-    opened = Notebook(page, lab.page_of(NAME))
+    lab_page.set_viewport_size({"width": 1300, "height": 900})
+    opened = Notebook(lab_page, lab.page_of(NAME))
     cell(opened, 0).click()
-    page.keyboard.press("Control+Enter")
+    lab_page.keyboard.press("Control+Enter")
     opened.page.locator(".jp-InputPrompt", has_text="[1]").first.wait_for()
     opened.wait_idle()
     yield opened
-    page.close()
+    opened.close()
 
 
 def cell(book: Notebook, number: int) -> Locator:
