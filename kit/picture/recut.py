@@ -14,6 +14,7 @@ from kit.geometry import Curve, Line, Point
 from kit.language import say
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 from kit.piece.allowance import cut_line, has_allowances
+from kit.piece.piece import Piece
 from kit.piece.recut import SLACK, EdgeChange, PieceChange, Station, areas, without_extra
 from kit.units import System, both
 
@@ -22,6 +23,7 @@ _HATCH = 0.02
 _ROOM = (0.22, 0.12)
 """Paper left beside and above the piece for the texts, as shares of its reach."""
 _LEAST = 4.0  # mm2 of cloth worth drawing
+_FAR = 500.0  # mm
 
 
 def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[str] = (), title: str = "") -> Drawing:
@@ -43,9 +45,9 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
         items += [Stroke((line,), "leader", name=f"{now.name}.hatch") for line in _hatched(off, reach * _HATCH)]
         lack = wanted.difference(cloth.buffer(SLACK)).buffer(0)
         items += [Stroke(ring, "hidden", closed=True, name=f"{now.name}.lack") for ring in _rings(lack)]
-        items.append(Stroke(cut_line(was).curves, "kept", closed=True, name=f"{now.name}.cut.before"))
+        items += [Stroke((curve,), "kept", name=f"{now.name}.cut.before") for curve in _cut(was)]
         if has_allowances(now) and off.area > _LEAST:
-            items.append(Stroke(cut_line(without_extra(now)).curves, "cut", closed=True, name=f"{now.name}.cut"))
+            items += [Stroke((curve,), "cut", name=f"{now.name}.cut") for curve in _cut(without_extra(now))]
     resewn = set(sewn)
     for edge in change.edges:
         if edge.moved:
@@ -115,6 +117,16 @@ def _box(change: PieceChange, cloth: Any, wanted: Any) -> tuple[float, float, fl
         max(box[2] for box in boxes),
         max(box[3] for box in boxes),
     )
+
+
+def _cut(piece: Piece) -> Iterator[Curve]:
+    """The cut line, but for what lies along the fold, where nothing is cut."""
+    fold = piece.edge(piece.fold).path if piece.fold and piece.has_edge(piece.fold) else None
+    line = fold.extended(_FAR, "start").extended(_FAR, "end") if fold else None
+    for curve in cut_line(piece).curves:
+        places = (curve.start, curve.point(0.5), curve.end)
+        if line is None or any(line.distance_to(place) > SLACK for place in places):
+            yield curve
 
 
 def _rings(area: Any) -> Iterator[tuple[Curve, ...]]:

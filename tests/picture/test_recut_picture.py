@@ -78,6 +78,14 @@ def test_hatching_lies_on_what_is_trimmed_alone() -> None:
         assert off.covers(LineString([(curve.start.x, curve.start.y), (curve.end.x, curve.end.y)]))
 
 
+def test_no_cut_line_runs_along_the_fold() -> None:
+    drawing, _ = drawn(28)
+    cut = [item for item in drawing.items if isinstance(item, Stroke) and item.name.startswith("front.cut")]
+    assert {item.role for item in cut} == {"cut", "kept"}
+    assert not any(abs(curve.start.x) + abs(curve.end.x) < 1 for item in cut for curve in item.curves)
+    assert strokes(drawing)["front.centre"] == "fold"
+
+
 def test_all_of_it_lies_in_the_picture() -> None:
     for before in (20, 24, 28):
         drawing, change = drawn(before)
