@@ -79,5 +79,5 @@ def test_an_editor_shows_a_verbs_arguments_and_what_it_does() -> None:
     assert [p.name for p in dart.params] == ["name", "to", "at", "way", "pressed", "true"]
     assert "Move a dart to any edge" in dart.docstring()
     (seam,) = jedi.Script(f"{code}make.french_seam(").get_signatures()
-    assert [p.name for p in seam.params] == ["a", "b", "first", "second", "press", "ease", "trim"]
+    assert [p.name for p in seam.params] == ["a", "b", "first", "second", "press", "ease", "trim", "opening", "rows"]
     assert "wrong sides together" in seam.docstring()
