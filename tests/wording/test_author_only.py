@@ -13,7 +13,10 @@ REASONS = {
     "atomic.py": (2, "the computer refuses a file to whoever builds"),
     "blocks": (66, "a traced drawing is read, and a block written, in the lesson's code"),
     "body": (14, "a size chart is written by the lesson's author"),
-    "booklet": (62, "building a booklet: notebook, pictures, fonts, theme and what is typed after --values are the author's"),
+    "booklet": (
+        62,
+        "building a booklet: notebook, pictures, fonts, theme and what is typed after --values are the author's",
+    ),
     "class_cli.py": (1, "an address is given by who serves the class"),
     "cli.py": (2, "options that contradict each other"),
     "cloth": (2, "what a lesson says of its cloth"),
