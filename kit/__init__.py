@@ -42,8 +42,8 @@ if TYPE_CHECKING:
     from kit.live.player import player
     from kit.live.print_mine import print_mine
     from kit.proof.mending import remedies
+    from kit.sewing.handle import PieceHandle
     from kit.sewing.make import Make
-    from kit.sewing.run import PieceHandle
     from kit.sewing.seam_walk import walk
     from kit.units import Length, cm, inch, mm
 
@@ -73,7 +73,7 @@ _HOMES = {
     "Length": "kit.units",
     "BenchPiece": "kit.lesson.bench",
     "Make": "kit.sewing.make",
-    "PieceHandle": "kit.sewing.run",
+    "PieceHandle": "kit.sewing.handle",
     "open_lesson": "kit.lesson.another",
     "blank_paper": "kit.blocks.blank",
     "bodice_block": "kit.blocks.bodice",

@@ -27,8 +27,8 @@ from kit.lesson.tried import with_tries
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
 from kit.sewing.call import CallError
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import Length
 
 

@@ -18,8 +18,9 @@ from typing import Any, Literal, get_args, get_origin
 from kit.lesson.bench import VERBS as BENCH
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pencil import PaperLine, PaperPoint
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import VERBS as OPERATIONS
-from kit.sewing.run import Edges, PieceHandle
+from kit.sewing.run import Edges
 from kit.units import Length
 
 Kind = Literal["piece", "line", "point", "strip", "make", "cut piece", "edges", "mark", "fold", "cut strip", "length"]

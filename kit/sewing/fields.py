@@ -15,13 +15,14 @@ from typing import Any, Literal
 
 from kit.errors import KitError
 from kit.piece.role import PieceRole
+from kit.sewing.handle import PieceHandle
+from kit.sewing.handle import StripHandle as StripHandle
 from kit.sewing.outcome import How
 from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, marks, opening_run, read_size, read_width, read_word
 from kit.sewing.reading import Opening as Opening
 from kit.sewing.reading import Runs as Runs
 from kit.sewing.run import Fold as Fold
-from kit.sewing.run import PieceHandle, Place, Run
-from kit.sewing.run import StripHandle as StripHandle
+from kit.sewing.run import Place, Run
 from kit.units import Size as Size
 
 Way = Literal["place", "rest", "name", "none"]

@@ -2,9 +2,10 @@
 
 from typing import Literal
 
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.operation import Operation
 from kit.sewing.reading import Opening, Runs
-from kit.sewing.run import Fold, PieceHandle, Place, Run, StripHandle
+from kit.sewing.run import Fold, Place, Run
 from kit.units import Size
 
 class MakeVerbs:

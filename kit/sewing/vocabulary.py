@@ -25,6 +25,7 @@ from kit.sewing.fields import (
     width,
     word,
 )
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.named import placed
 from kit.sewing.operation import (
     Also,
@@ -59,7 +60,7 @@ from kit.sewing.rules import (
     in_a_row,
     whole_edges,
 )
-from kit.sewing.run import PieceHandle, Place, Run, StripHandle
+from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.scenes import folded_over, laid, lined, opened, seen, together, turned_up
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans

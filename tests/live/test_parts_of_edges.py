@@ -17,10 +17,11 @@ from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import verbs_of
 from kit.prose import edges_said, places_said, sentences
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle, Run, StripHandle
+from kit.sewing.run import Run
 from kit.sewing.spans import reach
 from kit.units import Length, cm, inch, mm
 

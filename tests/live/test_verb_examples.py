@@ -22,9 +22,9 @@ from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import Kind, in_full, verbs_of
 from kit.piece.piece import CutPlan, Notch, Piece
 from kit.prose import sentences
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import cm, inch, mm
 
 from .sampler import BEFORE, PIECES, STRIPS

@@ -34,9 +34,9 @@ from kit.picture.svg_pen import svg
 from kit.picture.walk import walk_drawing
 from kit.piece.piece import CutPlan, Grain, Mark, Piece
 from kit.proof import prove
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
 from kit.sewing.operations.joined import Seam
-from kit.sewing.run import PieceHandle
 from kit.sewing.seam_walk import walk
 from kit.units import cm, set_fractions
 from tests.example import EXAMPLE

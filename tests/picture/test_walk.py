@@ -19,8 +19,8 @@ from kit.picture.svg_pen import svg
 from kit.picture.walk import difference_words, walk_drawing, walk_words
 from kit.piece.piece import Notch
 from kit.proof import Finding, prove
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle
 from kit.sewing.seam_walk import Walk, walk
 from kit.units import cm
 from tests.sewing import wrap_top as wrap

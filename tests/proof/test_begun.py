@@ -16,9 +16,9 @@ from kit.geometry import Path, Point
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import CutPlan, Edge, Mark, Piece
 from kit.proof import prove
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
-from kit.sewing.run import PieceHandle
 from kit.units import cm, mm
 
 ALLOWED = {"hem": 20.0, "right_side": 10.0, "top": 20.0, "left_side": 10.0}

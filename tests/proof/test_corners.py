@@ -24,8 +24,8 @@ from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Declared, Piece
 from kit.proof import Finding, prove
 from kit.proof.corners import corners, kinks
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle
 from kit.units import cm
 from tests.example import EXAMPLE, notebook_names
 

@@ -18,8 +18,8 @@ from kit.proof.curved_folds import EASES, curved_edges
 from kit.proof.finding import Finding
 from kit.proof.folds import fold_true, folded_ends
 from kit.sewing.ends import turnings
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle
 from kit.units import mm
 
 

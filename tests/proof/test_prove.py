@@ -140,8 +140,8 @@ def test_a_piece_hemmed_but_never_joined(wrap, top):
     scarf = wrap.polygon("scarf", [(0, 0), (50, 0), (50, 50)], {"a": 10, "b": 10, "c": 10})
     pattern = replace(top, pieces=(*top.pieces, scarf))
     from kit.lesson.pattern import SewRecord
+    from kit.sewing.handle import PieceHandle
     from kit.sewing.make import Make
-    from kit.sewing.run import PieceHandle
 
     make, handle = Make((scarf,)), PieceHandle(scarf)
     make.narrow_hem(handle.a, handle.b, handle.c)
@@ -210,8 +210,8 @@ def test_openings_marked_twice_must_agree_and_be_left_open(top, wrap):
 def test_corners_lie_true_when_the_seam_is_laid_together(wrap):
     """Two rectangles sewn side to side run on straight; with one tilted end they bend by its angle."""
     from kit.lesson.pattern import SewRecord
+    from kit.sewing.handle import PieceHandle
     from kit.sewing.make import Make
-    from kit.sewing.run import PieceHandle
 
     def sewn(drop: float):
         edges = {"top": 10, "seam": 10, "bottom": 10, "far": 10}

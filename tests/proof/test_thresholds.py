@@ -25,9 +25,9 @@ from kit.proof.marks import notches, openings
 from kit.proof.pieces import outlines
 from kit.proof.pleats import pleats
 from kit.proof.seams import seam_lengths
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle
 from kit.units import cm, mm
 from tests.pleated import panel, pleated
 

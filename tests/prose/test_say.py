@@ -137,8 +137,8 @@ def test_other_hems_and_rows(told):
 
 def test_a_turned_strip(wrap):
     from kit.piece.piece import Strip
+    from kit.sewing.handle import StripHandle
     from kit.sewing.make import Make
-    from kit.sewing.run import StripHandle
 
     sash = Strip("sash", "Sash", 1500, 100, 1, fold="in_two")
     make = Make((), (sash,))

@@ -10,8 +10,8 @@ from kit.body.body import Body
 from kit.geometry import Path, Point
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import CutPlan, Edge, Mark, Notch, Piece, Strip
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import cm, mm
 
 

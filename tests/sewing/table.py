@@ -9,10 +9,10 @@ from kit.body.body import Body
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import Piece, Strip
 from kit.prose import sentences
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.sewing.state import State
 
 Write = Callable[..., None]

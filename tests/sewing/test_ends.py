@@ -11,8 +11,8 @@ from kit.lesson.cornered import with_corners
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.corner import Corner
 from kit.piece.piece import CutPlan, Edge, Piece
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle
 from kit.units import inch, mm
 
 Step = Callable[[Make, PieceHandle, PieceHandle], None]

@@ -14,9 +14,9 @@ import pytest
 
 from kit.body.body import Body
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 from tests.live.sampler import BEFORE, PIECES, STRIPS

@@ -17,8 +17,8 @@ from kit.picture.drawing import Stroke
 from kit.picture.piece_sheet import piece_items
 from kit.picture.sewing import scene_drawing
 from kit.piece.piece import CutPlan, Mark
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.sewing.run import PieceHandle
 from kit.units import cm, mm
 
 

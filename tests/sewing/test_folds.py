@@ -16,9 +16,9 @@ from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan
 from kit.proof.unfinished import unfinished
 from kit.prose import operation_alt, sentences
+from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle
 from kit.sewing.sections import folds as shapes
 from kit.units import cm
 

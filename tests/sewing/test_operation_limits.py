@@ -12,9 +12,9 @@ from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import Piece, Strip
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.units import cm, mm
 from tests.live.sampler import BEFORE, PIECES, STRIPS, ZIP_SEAM
 

@@ -21,8 +21,9 @@ from kit.picture.sewing import scene_drawing
 from kit.piece.piece import CutPlan, Edge, Mark, Notch, Piece, Strip
 from kit.proof.seams import seam_lengths
 from kit.prose import edges_said, places_said
+from kit.sewing.handle import PieceHandle
 from kit.sewing.order import sew
-from kit.sewing.run import Chain, PieceHandle
+from kit.sewing.run import Chain
 from kit.sewing.spans import path_of
 from kit.units import Length, cm, mm
 

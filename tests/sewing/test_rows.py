@@ -18,11 +18,11 @@ from kit.live.verb_help import verbs_of
 from kit.piece.piece import Strip
 from kit.proof import prove
 from kit.proof.unfinished import unfinished
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
 from kit.sewing.operations import KINDS
 from kit.sewing.portion import begun, until
-from kit.sewing.run import PieceHandle, StripHandle
 from kit.sewing.state import State
 from kit.units import cm, inch, mm
 

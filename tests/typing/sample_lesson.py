@@ -3,7 +3,7 @@ it."""
 
 from kit import BenchPiece, Body, Length, Lesson, Make, PieceHandle, bodice_block, cm, grows, inch, mm
 from kit.lesson.bench_strip import BenchStrip
-from kit.sewing.run import StripHandle
+from kit.sewing.handle import StripHandle
 
 lesson = Lesson("Typed top", start=bodice_block, units="cm", cloth_widths=["140 cm", 60 * inch])
 lift = lesson.length("shoulder_lift", 1.2 * cm, least=0 * cm, most="3 cm", why="room for the arm to move")

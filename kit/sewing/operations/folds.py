@@ -16,8 +16,9 @@ from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
+from kit.sewing.handle import piece_of
 from kit.sewing.open_folds import OpenFold, open_folds
-from kit.sewing.run import Fold, piece_of
+from kit.sewing.run import Fold
 from kit.sewing.sections import folds as shapes
 from kit.sewing.trouble import trouble
 from kit.sewing.vocabulary import *

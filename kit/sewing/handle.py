@@ -1,0 +1,93 @@
+"""The handles a sewing step writes with: a cut piece, whose attributes are its edges, marks and folds, and a strip."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from kit.errors import KitError, near
+from kit.piece.piece import Piece, Side, Strip
+from kit.sewing.run import Fold, Notched, Place, Run
+
+
+class PieceHandle:
+    """A cut piece as a sewing step sees it: attributes are its edges (`front.side`), its marks, its darts, pleats and
+    tucks, and `.left` / `.right` for one half.
+
+    >>> from kit import bodice_block, workshop_chart
+    >>> front = PieceHandle(bodice_block(workshop_chart()["W4"])[0])
+    >>> front.left.side
+    Run(piece='front', edges=('side',), side='left', start=None, end=None)
+    """
+
+    def __init__(self, piece: Piece, side: Side | None = None) -> None:
+        self._piece = piece
+        self._side = side
+
+    @property
+    def left(self) -> PieceHandle:
+        """The left half alone, as worn.
+
+        Example::
+
+            left_side = front.left.side
+        """
+        return self._half("left")
+
+    @property
+    def right(self) -> PieceHandle:
+        """The right half alone, as worn.
+
+        Example::
+
+            right_side = front.right.side
+        """
+        return self._half("right")
+
+    def _half(self, side: Side) -> PieceHandle:
+        if side not in self._piece.sides:
+            if not self._piece.cut.said:
+                name = self._piece.name
+                raise KitError(
+                    f"no step says how {self._piece.title} is cut, so it has no {side} half.",
+                    do=f"Write its cutting plan in a drafting step: {name}.cut(2, mirrored=True) for a pair, or "
+                    f'{name}.cut(1, fold="centre").',
+                )
+            raise KitError(f"{self._piece.title} has no {side} half: it is cut as one single layer.")
+        return PieceHandle(self._piece, side)
+
+    def __getattr__(self, name: str) -> Any:
+        if name.startswith("_"):
+            raise AttributeError(name)
+        if self._piece.has_edge(name):
+            return Run(self._piece.name, (name,), self._side, ground=self._piece)
+        for mark in self._piece.marks:
+            if mark.name == name:
+                return Place(self._piece.name, mark, self._side)
+        for notch in self._piece.notches:
+            if notch.name and notch.name == name:
+                return Notched(self._piece.name, notch, self._side)
+        folds = {dart.name: dart.edge for dart in self._piece.darts}
+        folds |= {pleat.name: pleat.edge for pleat in self._piece.pleats}
+        if name in folds:
+            return Fold(self._piece.name, name, folds[name], self._side)
+        known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks] + list(folds)
+        raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))
+
+    def __repr__(self) -> str:
+        return f"<{self._piece.title}{' ' + self._side if self._side else ''}>"
+
+
+def piece_of(handle: PieceHandle) -> tuple[Piece, Side | None]:
+    """The piece behind a handle and the half it stands for (None: both)."""
+    return handle._piece, handle._side
+
+
+class StripHandle:
+    """A strip as a sewing step sees it. `.name`, `.strip`."""
+
+    def __init__(self, strip: Strip) -> None:
+        self.strip = strip
+        self.name = strip.name
+
+    def __repr__(self) -> str:
+        return f"<{self.strip.title}>"
