@@ -337,7 +337,7 @@ def grown(box: Box, by: float) -> Box:
 def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
     """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
     lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
-    lines += [(thing.run, thing.line) for thing in scene.things]
+    lines += [(thing.run, thing.line) for thing in scene.things if thing.kind != "caught"]  # the seam is the work there
     boxes = []
     for run, line in lines:
         p = find(placed, run, None)

@@ -51,6 +51,8 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         shapes = sign(thing.kind, line, thing.width)
         ground = [Fill(shapes[0][0], "paper", name)] if thing.kind in ("snap", "socket", "eyelet") else []
         return [*ground, *(Stroke(curves, "symbol", closed=closed, name=name) for curves, closed in shapes)]
+    if thing.kind == "caught":
+        return [Stroke(_band(line, thing.width), "hidden", closed=True, name=name)]
     if thing.kind == "button":
         return _button(line.start, thing.width / 2, name)
     if thing.kind == "buttonhole":

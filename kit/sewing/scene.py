@@ -34,6 +34,7 @@ ThingKind = Literal[
     "binding",
     "clips",
     "wedges",
+    "caught",
 ]
 
 
@@ -138,10 +139,10 @@ class Section:
 
 @dataclass(frozen=True)
 class Thing:
-    """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`),
-    button, a line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole,
-    eyelet, elastic, cord, binding; or cut away: clips and wedges in an allowance, `apart` mm from each other. It
-    lies along `line` (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm
+    """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`), button, a
+    line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole, eyelet, elastic, cord,
+    binding, a strip's end caught under the layer; or cut away: clips and wedges in an allowance, `apart` mm from each
+    other. It lies along `line` (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm
     across."""
 
     kind: ThingKind

@@ -22,6 +22,18 @@ def superimposed(lower: str = "main", upper: str = "main") -> Section:
     )
 
 
+def caught(lower: str = "main", upper: str = "main") -> Section:
+    """Two plies with the end of a strip between them, one row through all three near their edges."""
+    return Section(
+        (
+            Ply(lower, ((-9.0, 0.0), (4.0, 0.0)), _END, "lower"),
+            Ply("strip", ((-7.0, 1.4), (4.0, 1.4)), _END),
+            Ply(upper, ((-9.0, 2.8), (4.0, 2.8)), _END, "upper"),
+        ),
+        ((0.0, -0.8, 3.6),),
+    )
+
+
 def pressed_open() -> Section:
     """A plain seam opened out, each allowance lying on its own side."""
     left = Ply("main", ((-10.0, 1.4), (-0.3, 1.4), (-0.3, 0.0), (-5.0, 0.0)), _END, "left")

@@ -8,6 +8,7 @@ from typing import Any, ClassVar
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
+from kit.sewing.caught import with_caught
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.rules import whole as whole_piece
 from kit.sewing.stage import Stage
@@ -172,15 +173,16 @@ class AttachFacing(Seam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         facing, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
+        stitched = together(
+            garment,
+            facing,
+            Row(garment),
+            stuff="facing",
+            section=section.superimposed("main", "facing"),
+            stage="stitch",
+        )
         return (
-            together(
-                garment,
-                facing,
-                Row(garment),
-                stuff="facing",
-                section=section.superimposed("main", "facing"),
-                stage="stitch",
-            ),
+            with_caught(pattern, self, stitched),
             together(
                 garment,
                 facing,

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from kit.sewing import section
+from kit.sewing.caught import with_caught
 from kit.sewing.fields import opening
 from kit.sewing.operations.joined import eased, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.joined import length_gap as length_gap
@@ -180,7 +181,7 @@ class PlainSeam(OpenSeam):
             self.press, (a,) if self.press == a.piece else (b,)
         )
         return (
-            together(b, a, Row(a, gap=left), section=section.superimposed()),
+            with_caught(pattern, self, together(b, a, Row(a, gap=left), section=section.superimposed())),
             opened(b, a, *rows, arrows=tuple((run, "in") for run in pressed), section=self._section()),
         )
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any, ClassVar
 
 from kit.sewing import section
+from kit.sewing.caught import with_caught
 from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.fields import opening, part
 from kit.sewing.fields import pieces as whole_pieces
@@ -92,7 +93,8 @@ class SeamToTurn(Seam):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
-        return (together(b, a, Row(a, gap=self.gap), pins=(a,), section=section.superimposed("main", "facing")),)
+        laid = together(b, a, Row(a, gap=self.gap), pins=(a,), section=section.superimposed("main", "facing"))
+        return (with_caught(pattern, self, laid),)
 
 
 def _through(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:

@@ -79,6 +79,7 @@ word-thing-elastic = Gummiband
 word-thing-cord = Kordel
 word-thing-binding = Einfassstreifen
 word-thing-clips = Einschnitte in der Nahtzugabe
+word-thing-caught = zwischen den Lagen gefasstes Ende eines Streifens
 word-thing-wedges = aus der Nahtzugabe geschnittene Keile
 
 edge-outer = Außenkante

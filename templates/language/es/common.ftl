@@ -84,6 +84,7 @@ word-thing-elastic = tramo de elástico
 word-thing-cord = cordón
 word-thing-binding = tira para ribetear
 word-thing-clips = hilera de cortes en el margen
+word-thing-caught = extremo de una tira cogido entre las capas
 word-thing-wedges = hilera de cuñas recortadas en el margen
 
 # Cómo se llama un borde para el que la lección no tiene palabras propias.

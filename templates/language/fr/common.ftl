@@ -93,6 +93,7 @@ word-thing-elastic = longueur d’élastique
 word-thing-cord = cordon
 word-thing-binding = bande de biais
 word-thing-clips = suite de crans dans la marge
+word-thing-caught = extrémité d’une bande prise entre les épaisseurs
 word-thing-wedges = suite de coins en V coupés dans la marge
 
 edge-outer = bord extérieur
