@@ -18,7 +18,9 @@ _ROLES: dict[str, StrokeRole] = {
     "baste": "baste",
     "gather": "baste",
     "hand": "hand",
+    "box": "row",
 }
+_WITHIN = 2.0  # mm from a strip's edges to the box that holds it
 
 
 def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -> list[Item]:
@@ -45,6 +47,9 @@ def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -
             # was drawn, and a half that is turned over has it the other way; so it is asked of the laid piece.
             left = p.motion.vector(path.normal_at(path.length / 2)).dot(inward) > 0
             line = parallel(path, row.inset if left else -row.inset) if row.inset else path
+            if row.style == "box":
+                items += [Stroke(curves, role, name=row.run.said) for curves in _box(path, line, motion)]
+                continue
             for part in _gapped(line, row.gap, path.length):
                 if row.zigzag or row.style == "zigzag":
                     curves = _zigzag(part.moved(motion), extent * 0.006)
@@ -52,6 +57,21 @@ def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float) -
                     curves = part.moved(motion).curves
                 items.append(Stroke(curves, role, name=row.run.said))
     return items
+
+
+def _box(edge: Path, middle: Path, motion: Motion) -> tuple[tuple[Curve, ...], ...]:
+    """A box with a cross in it between an edge and as far beyond the line in its middle: once round and across one
+    diagonal in one row, then the other diagonal."""
+    start, end = min(_WITHIN, edge.length / 4), max(edge.length - _WITHIN, edge.length * 0.75)
+    corners = []
+    for at, share in ((start, 0.0), (end, 0.0), (end, 2.0), (start, 2.0)):
+        near, half = edge.at(at), middle.at(at / edge.length * middle.length) - edge.at(at)
+        depth = half.length * share
+        kept = min(max(depth, _WITHIN), max(2 * half.length - _WITHIN, _WITHIN))
+        corners.append(motion(near + half.unit() * kept))
+    a, b, c, d = corners
+    around = tuple(Line(p, q) for p, q in pairwise((a, b, c, d, a, c)))
+    return around, (Line(b, d),)
 
 
 def _gapped(path: Path, gap: tuple[float, float] | None, whole: float) -> list[Path]:

@@ -86,7 +86,7 @@ def _row(pattern: Cut, row: Row, system: System) -> list[str]:
     }
     if row.ink == "old":
         return [say("alt.old_row", values)]
-    if row.line is not None or row.style in ("baste", "gather", "hand"):
+    if row.line is not None or row.style in ("baste", "gather", "hand", "box"):
         return [say(f"alt.row_{row.style}" if row.line is None else "alt.row_line", values)]
     key = "row" if abs(row.inset) < 0.5 else "row_inside" if row.inset > 0 else "row_outside"
     found = [say(f"alt.{key}", values)]

@@ -62,7 +62,8 @@ class Layer:
 class Row:
     """A row of stitching on `run`, `inset` mm inside the stitch line (negative: in the allowance).
     `ink` is new for this operation, old for what stood before. `gap` leaves out (start, end) mm. `style` tells a
-    machine row, a zigzag, long basting or gathering stitches and hand stitches apart. With `line`, the row follows that
+    machine row, a zigzag, long basting or gathering stitches, hand stitches and a box with a cross apart; the box lies
+    round the line at `inset`, as long as the run and twice as deep as the inset. With `line`, the row follows that
     path in draft coordinates of the run's piece instead of the run (a dart's leg, a pocket's edge)."""
 
     run: Run
@@ -70,7 +71,7 @@ class Row:
     ink: Ink = "new"
     gap: tuple[float, float] | None = None
     zigzag: bool = False
-    style: Literal["machine", "zigzag", "baste", "gather", "hand"] = "machine"
+    style: Literal["machine", "zigzag", "baste", "gather", "hand", "box"] = "machine"
     line: Path | None = None
 
 

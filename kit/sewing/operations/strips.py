@@ -283,7 +283,7 @@ class AttachStrip(OnRun):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.to)
-        short = around(pattern, run, self.at, 10.0)
         on_top = self.method == "stitched_on"
-        row = Row(short, inset=self.lap / 2 if on_top else -2.0)
+        short = around(pattern, run, self.at, self.across(pattern) if on_top else 10.0)
+        row = Row(short, inset=self.lap / 2, style="box") if on_top else Row(short, inset=-2.0)
         return (laid(run, row, up="wrong" if on_top else "right", strip=self.name),)

@@ -115,7 +115,7 @@ class AttachHandle(OnRun):
         run = shown(pattern, self.to)
         on_top = self.method == "stitched_on"
         rows = (
-            Row(end, inset=self.lap / 2) if on_top else Row(end, inset=-2.0, style="baste")
+            Row(end, inset=self.lap / 2, style="box") if on_top else Row(end, inset=-2.0, style="baste")
             for end in self.ends(pattern, run)
         )
         return (laid(run, *rows, up="wrong" if self.method == "in_hem" else "right", strip=self.name),)

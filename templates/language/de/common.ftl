@@ -150,6 +150,7 @@ alt-things = An ihrem Platz zu sehen, { $count }-mal: { $thing }.
 alt-row_line = Eine neue Naht folgt der markierten Linie.
 alt-row_baste = Neue Heftnaht mit langen Stichen: { $edge }.
 alt-row_gather = Reihen langer Stiche zum Kräuseln: { $edge }.
+alt-row_box = Ein gestepptes Rechteck mit Kreuz: { $edge }.
 alt-row_hand = Handstiche: { $edge }.
 alt-section = Ein Querschnitt zeigt, wie die Lagen liegen.
 alt-draft = Schnittzeichnung: { $pieces }.

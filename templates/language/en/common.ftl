@@ -159,6 +159,7 @@ alt-things = { $count } of these are shown in their places: { $thing }.
 alt-row_line = A new row of stitching follows the marked line.
 alt-row_baste = A row of long basting stitches runs along the { $edge }.
 alt-row_gather = Rows of long stitches for gathering run along the { $edge }.
+alt-row_box = A box with a cross is stitched at the { $edge }.
 alt-row_hand = Hand stitches run along the { $edge }.
 alt-section = A cross-section shows how the layers lie.
 alt-draft = Draft of { $pieces }.

@@ -157,6 +157,7 @@ alt-things = En sus lugares se muestran { $count } unidades: { $thing }.
 alt-row_line = Una costura nueva sigue la línea marcada.
 alt-row_baste = Un hilván de puntadas largas corre por { $edge }.
 alt-row_gather = Unas hileras de puntadas largas para fruncir corren por { $edge }.
+alt-row_box = Un rectángulo cosido con una cruz: { $edge }.
 alt-row_hand = Unas puntadas a mano corren por { $edge }.
 alt-section = Un corte transversal muestra cómo quedan las capas.
 alt-draft = Trazado: { $pieces }.

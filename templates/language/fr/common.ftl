@@ -164,6 +164,7 @@ alt-things = En place sur l’image, { $count } fois : { $thing }.
 alt-row_line = Une nouvelle piqûre suit la ligne tracée.
 alt-row_baste = Bâti à longs points : { $edge }.
 alt-row_gather = Rangs de longs points pour froncer : { $edge }.
+alt-row_box = Un rectangle piqué avec une croix : { $edge }.
 alt-row_hand = Points à la main : { $edge }.
 alt-section = Une vue en coupe montre la superposition des épaisseurs.
 alt-draft = Tracé : { $pieces }.
