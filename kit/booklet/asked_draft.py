@@ -54,7 +54,7 @@ def set_values(lesson: Any, asked: AskedDraft) -> None:
         if not alike:
             raise KitError(f"there is no preset '{asked.preset}'.", where="--preset", do=near(asked.preset, titles))
         lesson.use_preset(alike[0])
-    known: Mapping[str, Parameter] = {parameter.name: parameter for parameter in lesson.parameters}
+    known: Mapping[str, Parameter] = {each.name: each for each in lesson.parameters} if asked.values else {}
     for name, text in asked.values:
         if name not in known:
             raise KitError(f"there is no parameter '{name}'.", where="--values", do=near(name, known))

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from inspect import getattr_static
 from math import isfinite
 from typing import Protocol, overload
 
@@ -111,7 +112,7 @@ class Vector:
         return math.atan2(self.cross(other), self.dot(other))
 
 
-_vector_x, _vector_y = Vector.__dict__["x"].__set__, Vector.__dict__["y"].__set__
+_vector_x, _vector_y = (getattr_static(Vector, name).__set__ for name in ("x", "y"))  # the slots of a frozen class
 
 
 @dataclass(frozen=True, slots=True, init=False)
@@ -176,7 +177,7 @@ class Point:
         return Point(self.x - 2 * off * across.x, self.y - 2 * off * across.y)
 
 
-_point_x, _point_y = Point.__dict__["x"].__set__, Point.__dict__["y"].__set__
+_point_x, _point_y = (getattr_static(Point, name).__set__ for name in ("x", "y"))
 
 
 class Axis(Protocol):

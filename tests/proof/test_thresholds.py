@@ -165,11 +165,13 @@ def test_what_is_left_raw_is_measured(made, wrap, mirrored) -> None:
         ]
     else:
         assert [f.amount for f in seam] == pytest.approx([20, 25])
-    parts = [values(f) for f in seam if "start" in values(f)]
-    assert [(v["start"], v["end"], v["part"], v["length"]) for v in parts] == [
-        (pytest.approx(0), pytest.approx(20), pytest.approx(20), pytest.approx(100)),
-        (pytest.approx(75), pytest.approx(100), pytest.approx(25), pytest.approx(100)),
+    parts = [values(f) for f in seam if "stretch" in values(f)]
+    assert [(v["part"], v["length"]) for v in parts] == [
+        (pytest.approx(20), pytest.approx(100)),
+        (pytest.approx(25), pytest.approx(100)),
     ]
+    said = [f.what for f in seam if "stretch" in values(f)]
+    assert "2 cm (13/16 in)" in said[0] and "2.5 cm (1 in)" in said[1]
 
 
 @pytest.mark.parametrize(("layers", "count", "codes"), [(2, 2, []), (1, 2, ["count"]), (3, 2, ["count"]), (4, 2, [])])
