@@ -108,6 +108,7 @@ def run(part: Part) -> Outcome:
             text=True,
             errors="replace",
             start_new_session=True,
+            env={**os.environ, "KIT_HYPOTHESIS": os.environ.get("KIT_HYPOTHESIS", "check")},  # one search, repeated
         )
         _running.add(child.pid)
         assert child.stdout is not None

@@ -16,8 +16,9 @@ leave_out_address_grammar()  # most tests read notebooks; none asks for it
 ROOT = Path(__file__).resolve().parent.parent
 
 # The shared machine's speed is not what these tests are about. By hand hypothesis searches anew each time; the
-# shared check repeats one search, so that a failure there tells of a change.
+# whole check repeats one search, so that a failure there tells of a change (`.ci/check.py` asks for "check").
 settings.register_profile("kit", deadline=None, print_blob=True, derandomize=bool(os.environ.get("CI")))
+settings.register_profile("check", deadline=None, print_blob=True, derandomize=True)
 # A trial of small faults runs the same few examples each time and asks whether one fails, never which is the smallest.
 settings.register_profile(
     "mutants", deadline=None, derandomize=True, database=None, max_examples=20, phases=(Phase.explicit, Phase.generate)
