@@ -31,6 +31,37 @@ _GAUSS = (
 )
 
 
+def _halved(found: tuple[float, ...]) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Bernstein coefficients of a polynomial on the two halves of its stretch (de Casteljau)."""
+    row, left, right = list(found), [found[0]], [found[-1]]
+    while len(row) > 1:
+        row = [(a + b) / 2 for a, b in pairwise(row)]
+        left.append(row[0])
+        right.append(row[-1])
+    return tuple(left), tuple(reversed(right))
+
+
+def _foot(power: Power, px: float, py: float, low: float, high: float) -> float:
+    """Where the distance from a place stops falling between `low` and `high`: Newton's method in a bracket."""
+    ax, bx, cx, dx, ay, by, cy, dy = power
+    t = (low + high) / 2
+    for _ in range(80):
+        x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
+        vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
+        slope = x * vx + y * vy
+        if slope > 0:
+            high = t
+        else:
+            low = t
+        bend = vx * vx + vy * vy + x * (6 * ax * t + 2 * bx) + y * (6 * ay * t + 2 * by)
+        step = t - slope / bend if bend > 0 else -1.0
+        new = step if low <= step <= high else (low + high) / 2
+        if abs(new - t) < 1e-14:
+            break
+        t = new
+    return t
+
+
 def _quadrature(velocity: Velocity, t0: float, t1: float) -> float:
     """The integral of the speed from `t0` to `t1` by the rule above."""
     ax, bx, cx, ay, by, cy = velocity
@@ -327,39 +358,38 @@ class Cubic(Curve):
         return max(1, math.ceil(math.sqrt(most / (8 * float(tol)))))
 
     def nearest(self, point: Point) -> float:
-        # A point may be near several stretches of a curve, so 25 places are looked at first; from each that is nearer
-        # than its neighbours the exact foot is found by Newton's method in a bracket, unless even a whole step of the
-        # fastest stretch (three times the longest side of the control points' run) would not bring it near enough.
-        px, py, n = point.x, point.y, 24
-        ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
-        far = []
-        for i in range(n + 1):
-            t = i / n
-            x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
-            far.append(x * x + y * y)
-        sides = (self.start.distance(self.c1), self.c1.distance(self.c2), self.c2.distance(self.end))
-        hopeless = (math.sqrt(min(far)) + 3 * max(sides) / n) ** 2
-        best_t, best = 0.0, math.inf
-        for i, value in enumerate(far):
-            if value > (far[i - 1] if i else math.inf) or value > (far[i + 1] if i < n else math.inf):
+        # At the foot the way from the point stands square to the velocity: a polynomial of the fifth degree. Its
+        # Bernstein coefficients change sign at least as often as it has roots in (0, 1) (Descartes), so no change
+        # means no foot and one means just one; with more, the stretch is halved. So no hook, however tight, is missed.
+        px, py = point.x, point.y
+        qs = [(p.x - px, p.y - py) for p in (self.start, self.c1, self.c2, self.end)]
+        (ax, ay), (bx, by), (cx, cy), (dx, dy) = qs
+        ux, uy, vx, vy, wx, wy = bx - ax, by - ay, cx - bx, cy - by, dx - cx, dy - cy
+        square: tuple[float, ...] = (
+            ax * ux + ay * uy,
+            (2 * (ax * vx + ay * vy) + 3 * (bx * ux + by * uy)) / 5,
+            ((ax * wx + ay * wy) + 6 * (bx * vx + by * vy) + 3 * (cx * ux + cy * uy)) / 10,
+            (3 * (bx * wx + by * wy) + 6 * (cx * vx + cy * vy) + (dx * ux + dy * uy)) / 10,
+            (3 * (cx * wx + cy * wy) + 2 * (dx * vx + dy * vy)) / 5,
+            dx * wx + dy * wy,
+        )
+        best_t, best = (0.0, ax * ax + ay * ay) if ax * ax + ay * ay <= dx * dx + dy * dy else (1.0, dx * dx + dy * dy)
+        power = self._coefficients()
+        open_now = [(square, 0.0, 1.0)]
+        while open_now:
+            found, low, high = open_now.pop()
+            signs = [value > 0 for value in found if value != 0.0]
+            changes = sum(a is not b for a, b in pairwise(signs))
+            if changes == 0:
                 continue
-            if value > hopeless:
-                continue
-            low, high, t = max(0.0, (i - 1) / n), min(1.0, (i + 1) / n), i / n
-            for _ in range(40):
-                x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
-                vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
-                slope = x * vx + y * vy
-                if slope > 0:
-                    high = t
-                else:
-                    low = t
-                bend = vx * vx + vy * vy + x * (6 * ax * t + 2 * bx) + y * (6 * ay * t + 2 * by)
-                step = t - slope / bend if bend > 0 else -1.0
-                new = step if low <= step <= high else (low + high) / 2
-                if abs(new - t) < 1e-14:
-                    break
-                t = new
+            if changes > 1 and high - low > 1e-12:
+                left, right = _halved(found)
+                t = (low + high) / 2
+                open_now += [(right, t, high), (left, low, t)]
+                if right[0] != 0.0:
+                    continue  # else a foot lies just between the halves, and in neither
+            else:
+                t = _foot(power, px, py, low, high)
             x, y = self.xy(t)
             gap = (x - px) ** 2 + (y - py) ** 2
             if gap < best:
