@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 LEAST, MOST = 0.58, 1.7  # shares of a picture's usual room
-_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 0.12, 0.3, 20.0
+_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 1.0, 0.3, 20.0
 
 
 @dataclass(frozen=True)
