@@ -88,7 +88,7 @@ class MakeVerbs:
         strip: StripHandle,
         allowance: Size = ...,
         finished: Size = ...,
-        ends: Literal["ring", "turned", "caught"] = "ring",
+        ends: Literal["ring", "turned", "caught"] | None = None,
         count: int = 1,
         rows: Literal["first", "second"] | None = None,
     ) -> Operation:
@@ -108,17 +108,18 @@ class MakeVerbs:
         double: bool = False,
         trim: Size = 0,
         last: Literal["machine", "hand"] = "machine",
-        ends: Literal["ring", "turned", "caught"] = "ring",
+        ends: Literal["ring", "turned", "caught"] | None = None,
         count: int = 1,
         rows: Literal["first", "second"] | None = None,
     ) -> Operation:
         """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
-        first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
+        first. `ends`: "ring", "turned" or "caught", else as the edge is: joined all round a ring, turned in at open ends,
+        caught where a later seam closes these. `last`: the last row by machine or by hand; `count` strips are used.
         `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 
-            make.bind(tote.top, strip=binding, finished=1 * cm, ends="turned")"""
+            make.bind(tote.top, strip=binding, finished=1 * cm)"""
 
     def blind_hem(
         self,

@@ -43,8 +43,7 @@ def test_a_binding_takes_the_place_of_the_allowance(sewn, bib):
         "Press the bias strip lengthwise in half, then both long edges to the crease in the middle, and open it out.",
         "Pin the bias strip to the top of the panel on the right side, raw edges together. Ease it round curves that "
         "bend out, stretch it a little round curves that bend in.",
-        "Where its ends meet, join them flat before the last part is stitched, or turn one end in by 1 cm (3/8 in) and "
-        "lay the other into it.",
+        "Turn in 1 cm (3/8 in) at each end.",
         "Stitch 6 mm (1/4 in) from the raw edge.",
         "Turn the strip over the edge to the wrong side and tuck its raw edge in, so that the fold just covers the "
         "stitches.",
@@ -130,6 +129,53 @@ def test_a_bias_facing_takes_its_allowance(sewn, bib):
 def test_an_unbound_edge_is_noticed(sewn, bib):
     found = sewn(bib, strips=(BIAS,))
     assert "top" in {finding.edge for finding in raw_edges(found.pattern, found.state)}
+
+
+def _ending(found) -> list[str]:
+    (bind,) = [each for record in found.pattern.sewing for each in record.operations if each.kind == "bind"]
+    return [key for key, _ in bind.sentences(found.pattern) if key.startswith("bind.ends_")]
+
+
+def test_what_becomes_of_the_ends_follows_the_edge(sewn, shorts):
+    """Open ends are turned in, ends that a later seam takes in run into it, and a ring is joined; what is said counts.
+    Common practice, no source."""
+
+    def bind(**more):
+        return lambda make, front, back, bias: make.bind(
+            [front.waist, back.waist], strip=bias, finished=6 * mm, trim=40 * mm, **more
+        )
+
+    def one(make, front, back, bias):
+        make.bind(front.waist, strip=bias, finished=6 * mm, trim=40 * mm)
+
+    def hemmed(make, front, back, bias):
+        make.narrow_hem(front.side, turn=7.5 * mm)
+
+    def first(make, front, back, bias):
+        make.bind(front.waist, strip=bias, finished=6 * mm, trim=40 * mm, rows="first")
+
+    cases = (
+        ((one,), "turned"),
+        ((hemmed, one), "turned"),
+        ((one, sides), "caught"),
+        ((sides, bind()), "ring"),
+        ((sides, bind(ends="turned")), "turned"),
+        ((bind(ends="caught"),), "caught"),
+    )
+    for steps, word in cases:
+        found = sewn(shorts, *steps, strips=(BIAS,))
+        assert _ending(found) == [f"bind.ends_{word}"], steps
+    begun = sewn(shorts, hemmed, first, strips=(BIAS,))
+    assert [key for key, _ in begun.last.sentences(begun.pattern)][3] == "bind.ends_turned"
+
+
+def test_ends_that_are_turned_in_need_cloth_and_those_a_seam_catches_do_not(sewn, shorts):
+    def one(make, front, back, bias):
+        make.bind(front.waist, strip=bias, finished=6 * mm, trim=40 * mm)
+
+    bound = replace(BIAS, length=302)
+    assert "binding_short" in sewn(shorts, one, strips=(bound,)).codes
+    assert sewn(shorts, one, sides, strips=(bound,)).codes == []
 
 
 # ---- casings --------------------------------------------------------------------------------------------------

@@ -8,7 +8,9 @@ from typing import Any
 
 from kit.diagnostic import Value
 from kit.piece.strips import binding
-from kit.sewing.operations.places import inside, sewn_length
+from kit.sewing.before import state_after, state_before
+from kit.sewing.operations.places import closed_at, free_ends, inside, sewn_length
+from kit.sewing.reading import read_word
 from kit.sewing.sections import bindings as section
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
@@ -17,6 +19,13 @@ TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""
 CLOTH = 3.0
 """mm by which a binding may be cut wider, for the thickness of the cloth (common practice, no source)."""
+
+
+ENDS = ("ring", "turned", "caught")
+
+
+def _ends(given: Any, asked: Asked, name: str) -> str:
+    return "" if given is None else read_word(given, ENDS, name, asked.where)
 
 
 def _count(given: Any, asked: Asked, name: str) -> int:
@@ -52,6 +61,11 @@ def _bends(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
         yield Case(straight or cut.grain == "bias", run, values={"piece": titled(cut.title)})
 
 
+def _ended(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
+    """What is done with its ends."""
+    return made.told((f"bind.ends_{made.ending(pattern)}",), pattern)
+
+
 def _matched(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
     return (Sentence("match_seams", {}),) if len(made.edges) > 1 else ()
 
@@ -63,7 +77,8 @@ def _both_halves(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
 @operation
 class EdgeStrip(Operation):
     """Base: a strip sewn along a row of edges, `count` strips of it. `ends`: "ring" when it meets itself, "turned"
-    when its ends are turned in, "caught" when later seams catch them."""
+    when its ends are turned in, "caught" when later seams catch them; where nothing is said, what the edge asks for
+    (`ending`)."""
 
     cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
@@ -93,7 +108,7 @@ class EdgeStrip(Operation):
     edges: tuple[Run, ...] = runs(closes="faced", takes="allowance", becomes="faced")
     name: str = strip(by_name=True, argument="strip", fills={"strip": "strip"})
     finished: float = width(most=40.0, said="finished width")
-    ends: str = word(("ring", "turned", "caught"), default="ring")
+    ends: str = read_by(_ends, f"Literal[{', '.join(map(repr, ENDS))}] | None", default=None, held="")
     count: int = read_by(_count, "int", default=1, held=1)
 
     @property
@@ -107,9 +122,27 @@ class EdgeStrip(Operation):
         """mm the strip must be cut wide."""
         raise NotImplementedError
 
+    def ending(self, pattern: Cut) -> str:
+        """What becomes of its ends: as it is said; else a ring is joined, ends at edges that are raw by then and sewn
+        later are caught in these seams, and all others are turned in."""
+        if self.ends:
+            return self.ends
+        state = state_before(pattern, self)
+        ends = free_ends(state, pattern, self.edges)
+        if any(run.start is not None or run.end is not None for run in self.edges):
+            return "turned"
+        if not ends:
+            return "ring"
+        late = state_after(pattern)
+        caught = all(
+            not closed_at(state, end, at) and any(done.how != "finished" for done in closed_at(late, end, at))
+            for end, at in ends.items()
+        )
+        return "caught" if caught else "turned"
+
     def needed(self, pattern: Cut) -> float:
         """mm of each strip that the edges and its ends need."""
-        more = 2 * TURNED_END if self.ends in ("turned", "ring") else 0.0
+        more = 2 * TURNED_END if self.ending(pattern) in ("turned", "ring") else 0.0
         return sewn_length(pattern, self.edges) / self.count + more
 
     def minutes(self, pattern: Cut) -> float:
@@ -124,11 +157,12 @@ def _strip_at(pattern: Cut, run: Run, depth: float, wide: float) -> tuple[Thing,
 @operation
 class Bind(EdgeStrip):
     """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
-    first. `ends`: ring, turned or caught; `last`: the last row by machine or by hand; `count` strips are used.
+    first. `ends`: "ring", "turned" or "caught", else as the edge is: joined all round a ring, turned in at open ends,
+    caught where a later seam closes these. `last`: the last row by machine or by hand; `count` strips are used.
 
     Example::
 
-        make.bind(tote.top, strip=binding, finished=1 * cm, ends="turned")
+        make.bind(tote.top, strip=binding, finished=1 * cm)
     """
 
     kind = "bind"
@@ -136,7 +170,7 @@ class Bind(EdgeStrip):
     stages = (
         Stage(
             "first",
-            (Say("trim", lambda bind: bind.trim > 0), "fold{doubled}", "pin", "ends_{ends}", _matched, "sew"),
+            (Say("trim", lambda bind: bind.trim > 0), "fold{doubled}", "pin", _ended, _matched, "sew"),
             closes={"edges": ""},
             joins=True,
         ),
@@ -182,7 +216,7 @@ class BiasFacing(EdgeStrip):
     kind = "bias_facing"
     seam_class = "1"
     stages = (
-        Stage("first", ("fold", "pin", "bind.ends_{ends}", _matched, "sew"), closes={"edges": ""}, joins=True),
+        Stage("first", ("fold", "pin", _ended, _matched, "sew"), closes={"edges": ""}, joins=True),
         Stage("second", ("trim", "turn", "stitch")),
     )
     lastly = (_both_halves,)

@@ -18,6 +18,7 @@ from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
 from kit.sewing.seam_walk import as_sewn
 from kit.sewing.spans import runs_opposed
+from kit.sewing.state import Done, EdgeKey
 from kit.sewing.trouble import refuse as refuse
 from kit.sewing.vocabulary import *
 
@@ -128,8 +129,7 @@ def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
         for name in neighbours(piece, run.edges):
             at = corner(pattern, run, name)
             for side in sides_of(pattern, run):
-                done = state.on((run.piece, side, name))
-                if name != piece.fold and not any(d.span.start - 0.5 <= at <= d.span.end + 0.5 for d in done):
+                if name != piece.fold and not closed_at(state, (run.piece, side, name), at):
                     return Run(run.piece, (name,), side)
     return None
 
@@ -140,14 +140,26 @@ def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
 def is_ring(state: State, pattern: Cut, runs: tuple[Run, ...]) -> bool:
     """Whether the runs lie end to end all round on the garment so far: every edge beside one of them is sewn to an
     edge beside one of them."""
+    return not free_ends(state, pattern, runs)
+
+
+def free_ends(state: State, pattern: Cut, runs: tuple[Run, ...]) -> dict[EdgeKey, float]:
+    """The edges beside the runs at which the row they make ends, with the mm along each where it does: none all round
+    a ring. Edges beside them that are sewn to one another lie inside the row."""
     ends = {
-        (run.piece, side, name)
+        (run.piece, side, name): corner(pattern, run, name)
         for run in runs
         for side in sides_of(pattern, run)
         for name in neighbours(pattern.piece(run.piece), run.edges)
         if name != pattern.piece(run.piece).fold
     }
-    return all(any(end in seam and len(seam & ends) == 2 for seam in state.seams) for end in ends)
+    inner = [seam for seam in state.seams if len(seam & ends.keys()) == 2]
+    return {end: at for end, at in ends.items() if not any(end in seam for seam in inner)}
+
+
+def closed_at(state: State, end: EdgeKey, at: float) -> tuple[Done, ...]:
+    """What has closed an edge at the place `at` mm along it."""
+    return tuple(done for done in state.on(end) if done.span.start - 0.5 <= at <= done.span.end + 0.5)
 
 
 @dataclass(frozen=True)
