@@ -41,7 +41,7 @@ def cautions(pattern: Pattern) -> list[Caution]:
     wanted = set(_ALWAYS if pattern.body != NOBODY else _ALWAYS[:2])  # loose sleeves: what is drawn on a body is worn
     for record in pattern.sewing:
         for operation in record.operations:
-            wanted.update(operation.cautions)
+            wanted.update(operation.cautioned(pattern))
             wanted.update({"pins"} & set(operation.tools))
     if pattern.strips:
         wanted.add("cords")
@@ -55,6 +55,8 @@ def cautions(pattern: Pattern) -> list[Caution]:
 def tools(pattern: Pattern) -> list[str]:
     """The tools the operations need, in a fixed order."""
     wanted = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
+    if any("scissors" in op.cautioned(pattern) for record in pattern.sewing for op in record.operations):
+        wanted.add("scissors")  # what is to be minded is used
     return [say(f"tool.{key}") for key in keys("tool") if key in wanted]
 
 

@@ -164,6 +164,10 @@ class Operation:
         held = [(reads.role, row_of(value)) for _, reads, value in self._held() if reads.role]
         return tuple((run.piece, role, under) for role, row in held for run in row)
 
+    def cautioned(self, pattern: Cut) -> Words:
+        """The cautions it calls for as it is sewn here."""
+        return self.cautions
+
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         """{notion: (how much of it is used up, "length" in mm or "count")} where that can be said."""
         return {}

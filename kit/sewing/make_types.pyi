@@ -39,9 +39,15 @@ class MakeVerbs:
             make.attach_handle(handle, tote.top, at=(8 * cm, 27 * cm), method="in_hem")"""
 
     def attach_strip(
-        self, strip: StripHandle, to: Run | Place, *, at: Size = "end", method: str = "stitched_on", lap: Size = ...
+        self,
+        strip: StripHandle,
+        to: Run | Place,
+        *,
+        at: Size | None = None,
+        method: str = "stitched_on",
+        lap: Size = ...,
     ) -> Operation:
-        """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
+        """Fix a made strip to a run at its "start", its "end" (so unless said) or a length along it, or at a mark.
 
         Example::
 
@@ -73,8 +79,10 @@ class MakeVerbs:
 
             make.baste_interfacing(waistband)"""
 
-    def belt_loop(self, strip: StripHandle, seam: Run, *, at: Size, ends: Size = ...) -> Operation:
-        """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
+    def belt_loop(
+        self, strip: StripHandle, seam: Run | Place, *, at: Size | None = None, ends: Size = ...
+    ) -> Operation:
+        """Stitch a made strip over a seam as a loop, its top end `at` along the seam, or at a mark on it.
 
         Example::
 

@@ -140,6 +140,9 @@ class Portion(Operation):
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         return self.of.roles() if self.begins else ()
 
+    def cautioned(self, pattern: Cut) -> tuple[str, ...]:
+        return self.of.cautioned(pattern)
+
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return self.of.notion_amounts(pattern) if self.begins else {}
 

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from kit.diagnostic import measured, message, within
+from kit.diagnostic import measured, message, titled, within
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.handle import PieceHandle, StripHandle, piece_of
@@ -159,12 +159,16 @@ class Reader:
             return place_on(run, place, where) - (run.start or 0.0)
         return float(length(place, where))
 
-    def spot(self, to: Run | Chain | Place, at: At, where: str) -> tuple[Run, float, str]:
+    def spot(self, to: Run | Chain | Place, at: At | None, where: str) -> tuple[Run, float, str]:
         """(run, mm along it, how it is said) of a place on a run: its "start" or "end", a length along it, a landmark
-        on it, or a mark by itself."""
+        on it; or a mark by itself, and of one that spans a stretch a place on that."""
         if isinstance(to, Place):
             edge, distance = self.mark_on_edge(to, where)
-            return Run(to.piece, (edge,), to.side), distance, "mark"
+            along_it = self._on_mark(to, at, where)
+            said = "mark" if at is None or along_it is None else "along"
+            return Run(to.piece, (edge,), to.side), distance + (along_it or 0.0), said
+        if at is None:
+            raise KitError("it is not said where along the edge.", where=where, do="Write it: at=10 * cm.")
         line: Run | Chain = to if isinstance(to, Chain) else self.runs((to,), where)[0]
         size = sum(run_length(self.cut, run) for run in (line.runs if isinstance(line, Chain) else (line,)))
         if isinstance(at, str) and at in ("start", "end"):
@@ -186,6 +190,34 @@ class Reader:
                 do=message("refusal.from_start_do"),
             )
         return *self._along(line, min(max(place, 0.0), size)), "along"
+
+    def _on_mark(self, to: Place, at: At | None, where: str) -> float | None:
+        """mm from the first end of a mark to a place named beside it; None for the mark itself, where it is one place.
+        `KitError` for a place that the mark does not have."""
+        mark = to.mark
+        long = mark.end - mark.start if mark.edge and mark.kind == "opening" else 0.0
+        if at is None or (isinstance(at, str) and at in ("start", "end")):
+            return None if not long else long if at == "end" else 0.0
+        if isinstance(at, MarkEnd) and at.place == to:
+            return float(at) - mark.start
+        if isinstance(at, Place | MarkEnd | Notched | Run):
+            raise KitError(
+                f"{to.said} is one place, and {at.said} beside it another.",
+                where=where,
+                do="Leave out at=, or name the edge instead of the mark.",
+            )
+        place = float(length(at, f"{where}, place"))
+        if long and -_SLACK <= place <= long + _SLACK:
+            return min(max(place, 0.0), long)
+        if abs(place) <= _SLACK:
+            return None
+        key = "at_past_mark" if long else "at_beside_mark"
+        values = {"at": measured(place), "mark": titled(mark.label)}
+        raise KitError(
+            message(f"refusal.{key}", **values, **({"length": measured(long)} if long else {})),
+            where=in_call(where),
+            do=message("refusal.at_beside_mark_do"),
+        )
 
     def _along(self, line: Run | Chain, place: float) -> tuple[Run, float]:
         return line.at(place) if isinstance(line, Chain) else (line, place)

@@ -15,6 +15,7 @@ from typing import Literal
 from kit.piece.piece import Piece, Strip
 from kit.piece.recut import EdgeChange, PieceChange
 from kit.sewing.run import Run
+from kit.sewing.spans import Span
 
 Kind = Literal["length", "share", "count"]
 
@@ -46,7 +47,8 @@ class Refit:
     `strips` cut in another size. Of what was sewn before: `unpicked`, edges whose line moved under a row; `basted`,
     those that are only basted; `opened`, closed edges beside a moved end; `folded`, (piece, dart or pleat) sewn where
     it lies no more. `seams` is how each edge is closed from now on: (piece, edge, the operation's kind); `cut_back`
-    what was trimmed off before: (piece, edge, mm left)."""
+    what was trimmed off before: (piece, edge, mm left). `shifted` are openings, and places within an edge where
+    rows end, as they lie from now on, that were sewn elsewhere: what they hang on has moved along the edge."""
 
     turns: tuple[Turn, ...]
     pieces: tuple[PieceChange, ...] = ()
@@ -59,6 +61,7 @@ class Refit:
     folded: tuple[tuple[str, str], ...] = ()
     seams: tuple[tuple[str, str, str], ...] = ()
     cut_back: tuple[tuple[str, str, float], ...] = ()
+    shifted: tuple[tuple[Literal["opening", "row"], Span], ...] = ()
 
     @property
     def nothing(self) -> bool:

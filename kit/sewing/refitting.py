@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Any, Protocol
+from dataclasses import replace
+from typing import Any, Literal, Protocol
 
 from kit.errors import KitError
 from kit.piece.recut import TOLD, EdgeChange, PieceChange, piece_change
@@ -12,6 +13,7 @@ from kit.sewing.operation import Operation
 from kit.sewing.outcome import How
 from kit.sewing.refit import Refit, StripChange, Turn
 from kit.sewing.run import Run
+from kit.sewing.spans import Span
 from kit.sewing.state import State
 
 SHUT_IN = 3.0
@@ -78,6 +80,7 @@ def refit(was: Drafted, now: Drafted, at: tuple[int, int], turns: tuple[Turn, ..
         ),
         tuple(_seams(now)),
         cut_back,
+        tuple(_shifted(was, now, at)),
     )
 
 
@@ -160,6 +163,48 @@ def _beside(moved: Iterable[tuple[PieceChange, EdgeChange]], unpicked: Iterable[
             if any((done.span.piece, done.span.edge) == key for done in state.closed):
                 told.add(key)
                 yield Run(change.now.name, (name,))
+
+
+def _shifted(was: Drafted, now: Drafted, at: tuple[int, int]) -> Iterator[tuple[Literal["opening", "row"], Span]]:
+    """Openings, and the ends of rows within an edge, that were sewn before the operation `at` and lie elsewhere on the
+    new draft because the mark they hang on does: of an opening its new stretch, of a row its new end. Halves that are
+    alike are told once."""
+    told: set[tuple[str, str, int, int]] = set()
+    for index, record in enumerate(was.sewing):
+        for number, done in enumerate(record.operations):
+            if (index, number) >= at:
+                return
+            try:
+                again = now.sewing[index].operations[number]
+                is_open = bool(done.opens(was))
+                pairs = list(zip(_stretches(was, done), _stretches(now, again), strict=True))
+                moved = [span for old, new in pairs for span in _moved(was, now, old, new, is_open)]
+            except (KitError, IndexError, ValueError):
+                continue  # told by the sewing order, or written otherwise for the other values
+            for span in moved:
+                key = (span.piece, span.edge, round(span.start), round(span.end))
+                if key not in told:
+                    told.add(key)
+                    yield "opening" if is_open else "row", span
+
+
+def _stretches(pattern: Cut, done: Operation) -> list[Span]:
+    """The openings that an operation leaves, else the stretches it stitches."""
+    return list(done.opens(pattern)) or [c.span for c in done.closes(pattern) if _joins(c.how)]
+
+
+def _moved(was: Cut, now: Cut, old: Span, new: Span, is_open: bool) -> Iterator[Span]:
+    """The new stretch of an opening one of whose ends lies elsewhere along its edge; of a row the ends that do. The old
+    place is looked up on the new line; where the edge itself ends nothing hangs on a mark."""
+    if (old.piece, old.side, old.edge) != (new.piece, new.side, new.edge):
+        return
+    one, two = was.piece(old.piece).edge(old.edge).path, now.piece(new.piece).edge(new.edge).path
+    ends = []
+    for a, b in ((old.start, new.start), (old.end, new.end)):
+        at_end = (a < TOLD and b < TOLD) or (a > one.length - TOLD and b > two.length - TOLD)
+        if not at_end and abs(two.nearest(one.at(a)) - b) > TOLD:
+            ends.append(replace(new, start=b, end=b))
+    yield from (new,) if is_open and ends else ends
 
 
 def _seams(pattern: Drafted) -> Iterator[tuple[str, str, str]]:

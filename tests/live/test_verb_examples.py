@@ -7,6 +7,7 @@ what must have been sewn before it.
 from __future__ import annotations
 
 import ast
+import re
 from dataclasses import replace
 from typing import Any
 
@@ -37,6 +38,8 @@ DARTED = frozenset(
     {"add_dart", "dart_to_ease", "dart_to_gathers", "move_dart", "sewn_length", "shorten_dart", "split_dart"}
     | {"true_dart", "add_pleat", "add_tuck", "true_pleat"}
 )
+SNIPS = re.compile(r"(^|[.,;:] |\band )([Cc]lip|[Tt]rim|[Ss]nip|[Cc]ut|[Nn]otch) (the|it|both|away|off|out|into|\d)")
+"""What is told of scissors."""
 UNITS = {"cm": cm, "mm": mm, "inch": inch}
 
 
@@ -111,7 +114,10 @@ def test_an_example_of_an_operation_is_sewn(kind: Kind, name: str) -> None:
     _, refusals = sew(pattern)
     assert [(refusal.code, str(refusal)) for refusal in refusals] == []
     for operation in make.operations[before:]:
-        assert all(sentences(pattern, operation))
+        said = sentences(pattern, operation)
+        assert all(said)
+        if any(SNIPS.search(line) for line in said):
+            assert {"scissors", "ripper"} & set(operation.cautioned(pattern)), said
         assert isinstance(operation.scenes(pattern), tuple)
 
 

@@ -20,7 +20,7 @@ from kit.picture.laid import place_all
 from kit.picture.sewing import scene_drawing
 from kit.piece.piece import CutPlan, Edge, Mark, Notch, Piece, Strip
 from kit.proof.seams import seam_lengths
-from kit.prose import edges_said, places_said
+from kit.prose import edges_said, places_said, tools
 from kit.sewing.handle import PieceHandle
 from kit.sewing.order import sew
 from kit.sewing.run import Chain
@@ -331,6 +331,52 @@ def test_a_hem_that_ends_within_its_edge_is_clipped_there(sewn) -> None:
     assert sewn((FRONT, BACK), one).said[0] == clip + "the tie, so that this part can be turned by itself."
     whole = sewn((FRONT, BACK), lambda make, front, back: make.hem(front.side, first=6 * mm, second=9 * mm))
     assert not any(text.startswith("Clip") for text in whole.said)
+
+
+def test_a_hem_that_is_clipped_at_its_ends_minds_the_scissors(sewn) -> None:
+    for edge, wanted in (("part", True), ("whole", False)):
+        found = sewn(
+            (FRONT, BACK),
+            lambda make, front, back, edge=edge: make.hem(
+                front.side.after(front.tie) if edge == "part" else front.side, first=6 * mm, second=9 * mm
+            ),
+        )
+        assert ("scissors" in found.last.cautioned(found.pattern)) is wanted
+        assert ("scissors" in " ".join(tools(found.pattern))) is wanted
+
+
+LOOP = Strip("loop", "Loop", 80, 40, 2, finished_length=60, finished_width=10)
+
+
+@pytest.mark.parametrize(
+    ("at", "lies"),
+    [(None, 250), ("start", 250), ("end", 300), (3 * cm, 280), (0 * cm, 250)],
+)
+def test_a_place_on_a_mark_that_spans_a_stretch_is_obeyed(sewn, at, lies) -> None:
+    more = {} if at is None else {"at": at}
+    found = sewn(
+        (FRONT, BACK), lambda make, front, back, loop: make.belt_loop(loop, front.slit, **more), strips=(LOOP,)
+    )
+    assert (found.last.seam.edges, found.last.at) == (("side",), pytest.approx(lies))
+
+
+def test_a_place_beside_a_mark_that_it_does_not_have_is_refused(sewn) -> None:
+    cases = (
+        ("tie", {"at": 5 * cm}, "5 cm (1 15/16 in) stands beside the mark “tie”, which is one place by itself."),
+        ("slit", {"at": 60 * cm}, "60 cm (23 5/8 in) lies beyond the mark “slit”, which is 5 cm (1 15/16 in) long."),
+        ("side", {}, "it is not said where along the edge."),
+    )
+    for name, more, says in cases:
+        for verb in ("belt_loop", "attach_strip") if more else ("belt_loop",):
+            with pytest.raises(KitError) as refused:
+                sewn(
+                    (FRONT, BACK),
+                    lambda make, front, back, loop, n=name, m=more, v=verb: getattr(make, v)(
+                        loop, getattr(front, n), **m
+                    ),
+                    strips=(LOOP,),
+                )
+            assert says in str(refused.value)
 
 
 def test_places_along_an_edge_are_told_from_the_edge_beside_it(sewn) -> None:

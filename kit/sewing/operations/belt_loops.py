@@ -34,7 +34,7 @@ def _over_opening(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
 
 @operation
 class BeltLoop(OnRun):
-    """Stitch a made strip over a seam as a loop, its top end `at` along the seam.
+    """Stitch a made strip over a seam as a loop, its top end `at` along the seam, or at a mark on it.
 
     Example::
 
@@ -57,8 +57,8 @@ class BeltLoop(OnRun):
         Rule(Asking(_over_opening), "loop_over_opening", on="seam"),
     )
 
-    seam: Run = read_by(spotted(0, "seam"), "Run", way="place", fills={"": "edge"})
-    at: float = read_by(spotted(1, "seam"), "Size", fills={"": "length"})
+    seam: Run = read_by(spotted(0, "seam"), "Run | Place", way="place", fills={"": "edge"})
+    at: float = read_by(spotted(1, "seam"), "Size | None", default=None, held=0.0, fills={"": "length"})
     ends: float = size(default=10 * mm)
 
     def length(self, pattern: Cut) -> float:

@@ -76,6 +76,7 @@ class ThreadElastic(Thread):
 
     # ring: its ends are joined; else stitched fast at both ends of the casing
     kind = "thread_elastic"
+    cautions = ("needle", "pins", "scissors")
     notions = ("thread", "elastic")
     says = (
         "draw",

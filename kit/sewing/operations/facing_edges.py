@@ -41,6 +41,10 @@ class FinishFacing(Operation):
         """Whether the edge is turned under."""
         return self.stitch == "turned"
 
+    def cautioned(self, pattern: Cut) -> Words:
+        """Turned under, it is clipped round its curves."""
+        return (*self.cautions, "scissors") if self.turned else self.cautions
+
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         return super().values(pattern) | ({} if self.turned else {"finish": (f"finish.{self.stitch}", "word")})
 

@@ -73,6 +73,7 @@ class FlyZip(Zip):
     """
 
     kind = "fly_zip"
+    cautions = ("needle", "pins", "iron", "scissors")
     tools = ("machine", "zip_foot", "pins", "iron", "chalk", "scissors")
     caught = False
     says = (

@@ -115,6 +115,10 @@ class Hem(Operation):
         """The key of how it is sewn."""
         return "sew_single" if self.second == 0 else "sew"
 
+    def cautioned(self, pattern: Cut) -> Words:
+        """A hem on a part of an edge is clipped at its ends."""
+        return (*self.cautions, "scissors") if ends_within(pattern, self.edges) else self.cautions
+
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
         return super().values(pattern) | {"first": (self.first, part), "second": (self.second, part)}

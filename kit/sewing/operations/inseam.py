@@ -145,8 +145,8 @@ class PocketSeam(Seam):
     # down to the mouth, round the bags, and on from the other end of the mouth
     kind = "pocket_seam"
     seam_class = "1.01.01"
-    cautions = ("needle", "pins", "iron")
-    tools = ("machine", "pins", "iron")
+    cautions = ("needle", "pins", "iron", "scissors")
+    tools = ("machine", "pins", "iron", "scissors")
     says = (pinned("right"), "sew", "round", "on", _FINISH, "clip", "press", both("a", "b"))
     why = ("why",)
     also = (Also("from", lambda seam, pattern: (seam.a[0], seam.mouth[0]), "spot"),)

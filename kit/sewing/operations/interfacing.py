@@ -26,6 +26,7 @@ class BasteInterfacing(Interfacing):
     """
 
     kind = "baste_interfacing"
+    cautions = ("needle", "scissors")
     tools = ("machine", "pins", "scissors")
     notions = ("thread", "sewn_in_interfacing")
     says = ("lay", "sew", "trim")

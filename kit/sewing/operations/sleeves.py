@@ -35,8 +35,8 @@ class SetInSleeve(Seam):
     kind = "set_in_sleeve"
     seam_class = "1.01"
     work = (40.0, 0.0)
-    cautions = ("needle", "pins", "iron")
-    tools = ("machine", "pins", "iron")
+    cautions = ("needle", "pins", "iron", "scissors")
+    tools = ("machine", "pins", "iron", "scissors")
     says = (
         "place",
         _pinned,

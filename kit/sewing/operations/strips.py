@@ -118,6 +118,7 @@ class TurnStrip(MakeStrip):
 
     kind = "turn_strip"
     seam_class = "1"
+    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "iron", "scissors", "turner")
     says = (
         "fold",
@@ -154,10 +155,16 @@ class TurnStrip(MakeStrip):
         return width / 2 - self.allowance
 
 
-def spotted(part: int, of: str = "to") -> Callable[[Any, Asked, str], Any]:
+def spotted(part: int, of: str = "to", free: str | None = None) -> Callable[[Any, Asked, str], Any]:
     """Reads a place on the run written for `of`, at what is written for `at`: 0 gives the run, 1 the mm along it, 2 how
-    it is said ("start", "end", "along", "mark")."""
-    return lambda given, asked, name: asked.reader.spot(asked.given[of], asked.given["at"], asked.where)[part]
+    it is said ("start", "end", "along", "mark"). `free` is where it lies when nothing is written; a mark is a place by
+    itself."""
+
+    def read(given: Any, asked: Asked, name: str) -> Any:
+        to, at = asked.given[of], asked.given["at"]
+        return asked.reader.spot(to, free if at is None and not isinstance(to, Place) else at, asked.where)[part]
+
+    return read
 
 
 def fixed_by(*ways: str) -> Any:
@@ -239,7 +246,7 @@ def _catches(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
 
 @operation
 class AttachStrip(OnRun):
-    """Fix a made strip to a run at its "start", its "end" or a length along it, or at a mark.
+    """Fix a made strip to a run at its "start", its "end" (so unless said) or a length along it, or at a mark.
 
     Example::
 
@@ -268,11 +275,11 @@ class AttachStrip(OnRun):
         ),
     )
 
-    to: Run = read_by(spotted(0), "Run | Place", way="place", fills={"run": "place"})
-    at: float = read_by(spotted(1), "Size", default="end", fills={"": "length"})
+    to: Run = read_by(spotted(0, free="end"), "Run | Place", way="place", fills={"run": "place"})
+    at: float = read_by(spotted(1, free="end"), "Size | None", default=None, held=0.0, fills={"": "length"})
     method: str = fixed_by("stitched_on", "caught")
     lap: float = width(default=10 * mm)
-    near: str = read_by(spotted(2), "", way="none", held="along")
+    near: str = read_by(spotted(2, free="end"), "", way="none", held="along")
     mark: str = read_by(
         lambda given, asked, name: asked.given["to"].mark.label if isinstance(asked.given["to"], Place) else "",
         "",

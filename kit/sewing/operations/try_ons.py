@@ -77,6 +77,10 @@ class TryOn(Operation):
         """What is basted has been tried on."""
         return Effect(also={"basted": "tried_on"}, refit=self.refit if self.stage == "changed" else None)
 
+    def cautioned(self, pattern: Cut) -> Words:
+        """Where it changes cloth, that is trimmed."""
+        return (*self.cautions, "scissors") if self.stage == "changed" else self.cautions
+
     def minutes(self, pattern: Cut) -> float:
         """4 minutes to put it on, 10 for each pair of edges that are marked and sewn anew (common practice, no
         source)."""
@@ -106,6 +110,14 @@ class TryOn(Operation):
         for key, found in (("open", change.opened), ("basted", change.basted)):
             if _there(pattern, found):
                 yield Sentence(f"try_on.{key}", {"place": (_there(pattern, found), "place")})
+        for kind, span in change.shifted:
+            runs = _there(pattern, [Run(span.piece, (span.edge,))])
+            if runs:
+                lies = {"stretch": ((runs[0], span.start, span.end), "stretch")}
+                ends = {"spot": ((runs[0], span.start), "spot")}
+                yield Sentence(
+                    f"try_on.{kind}_moved", {"place": (runs, "place"), **(lies if kind == "opening" else ends)}
+                )
         yield from self._cloth(change, pattern)
         touched = [Run(piece.now.name, (edge.edge,)) for piece, edge in change.edges()]
         yield from both_sides(pattern, _there(pattern, touched))

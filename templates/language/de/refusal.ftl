@@ -296,6 +296,9 @@ refusal-opening_whole = Die Öffnung nimmt die ganze Naht ein.
 refusal-opening_whole_do = Einen Teil der Naht zum Nähen lassen.
 refusal-off_run = { $at } liegt jenseits der Kante, die { $length } lang ist: { $place }.
 refusal-from_start_do = Vom Anfang der Kante messen.
+refusal-at_beside_mark = { $at } steht neben der Markierung „{ $mark }“, die für sich schon eine Stelle ist.
+refusal-at_past_mark = { $at } liegt jenseits der Markierung „{ $mark }“, die { $length } lang ist.
+refusal-at_beside_mark_do = at= weglassen, oder statt der Markierung die Kante nennen und an ihr entlang messen.
 refusal-no_part = Ein Teil von { $start } bis { $end } ist kein Teil einer Kante.
 refusal-no_part_do = Das nähere Ende zuerst angeben, beide vom Anfang der Kante gemessen.
 refusal-part_before = Ein Teil kann nicht bei { $start } einer Kante beginnen.

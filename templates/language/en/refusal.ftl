@@ -296,6 +296,9 @@ refusal-opening_whole = the opening takes the whole seam.
 refusal-opening_whole_do = Leave part of the seam to sew.
 refusal-off_run = { $at } along the { $place } is off the edge, which is { $length } long.
 refusal-from_start_do = Measure from the start of the run.
+refusal-at_beside_mark = { $at } stands beside the mark “{ $mark }”, which is one place by itself.
+refusal-at_past_mark = { $at } lies beyond the mark “{ $mark }”, which is { $length } long.
+refusal-at_beside_mark_do = Leave out at=, or name the edge instead of the mark and measure along that.
 refusal-no_part = a part from { $start } to { $end } is not a part of an edge.
 refusal-no_part_do = Give the nearer end first, both measured from the start of the run.
 refusal-part_before = a part cannot begin { $start } along an edge.

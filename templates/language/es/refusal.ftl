@@ -296,6 +296,9 @@ refusal-opening_whole = la abertura ocupa toda la costura.
 refusal-opening_whole_do = Deje parte de la costura para coser.
 refusal-off_run = { $at } cae fuera del borde «{ $place }», que mide { $length }.
 refusal-from_start_do = Mida desde el comienzo del tramo.
+refusal-at_beside_mark = { $at } está escrito junto a la marca «{ $mark }», que ya es un lugar por sí misma.
+refusal-at_past_mark = { $at } cae fuera de la marca «{ $mark }», que mide { $length }.
+refusal-at_beside_mark_do = Quite at=, o nombre el borde en lugar de la marca y mida a lo largo de él.
 refusal-no_part = una parte de { $start } a { $end } no es parte de un borde.
 refusal-no_part_do = Dé primero el extremo más cercano, ambos medidos desde el comienzo del tramo.
 refusal-part_before = una parte no puede empezar a { $start } de un borde.

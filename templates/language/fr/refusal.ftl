@@ -296,6 +296,9 @@ refusal-opening_whole = l’ouverture prend toute la couture.
 refusal-opening_whole_do = Laisser une partie de la couture à coudre.
 refusal-off_run = { $at } tombe hors du bord « { $place } », qui mesure { $length }.
 refusal-from_start_do = Mesurer depuis le début du bord.
+refusal-at_beside_mark = { $at } est écrit à côté du repère « { $mark } », qui est déjà un endroit à lui seul.
+refusal-at_past_mark = { $at } tombe au-delà du repère « { $mark } », qui mesure { $length }.
+refusal-at_beside_mark_do = Retirer at=, ou nommer le bord au lieu du repère et mesurer le long de ce bord.
 refusal-no_part = une partie de { $start } à { $end } n’est pas une partie d’un bord.
 refusal-no_part_do = Donner d’abord l’extrémité la plus proche, mesurées toutes deux depuis le début du bord.
 refusal-part_before = une partie ne peut pas commencer à { $start } d’un bord.
