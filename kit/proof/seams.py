@@ -6,6 +6,8 @@ from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.sewing.named import row
+from kit.sewing.operations.bands import SeamBand
+from kit.sewing.operations.closed_bands import ends_deeper
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import Seam, length_gap
 from kit.sewing.order import operations
@@ -30,7 +32,8 @@ def seam_lengths(pattern: Pattern) -> list[Diagnostic]:
                 found.append(_eased_wrong(pattern, record, operation, total))
             continue
         for a, b, gap in gaps:
-            if abs(gap) > TOLERANCE:
+            meant = ends_deeper(pattern, operation) if isinstance(operation, SeamBand) else 0.0
+            if not -TOLERANCE - meant <= gap <= TOLERANCE:
                 found.append(_unequal(pattern, record, operation, a, b, gap))
     return found
 

@@ -211,11 +211,13 @@ class MakeVerbs:
         *,
         allowance: Size,
         method: Literal["edgestitch", "groove", "hand"] = "edgestitch",
+        deeper: Size = 0,
         overlap: Size = 0,
         at: Run | None = None,
     ) -> Operation:
         """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
-        inner piece, where it is two) at which the overlap lies.
+        inner piece, where it is two) at which the overlap lies; `deeper` is how far its fold reaches past the seam on
+        purpose, 2 to 3 mm where it is caught from the right side.
 
         Example::
 

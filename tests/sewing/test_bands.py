@@ -8,6 +8,7 @@ import pytest
 
 from kit.errors import KitError
 from kit.piece.piece import CutPlan
+from kit.proof.seams import seam_lengths
 from kit.sewing.operations.places import beside, is_ring, without_end
 from kit.sewing.order import sew
 from kit.sewing.run import Run
@@ -154,6 +155,61 @@ def test_an_inner_band_drawn_otherwise_is_refused(garments):
     )
     found = codes(garments.JACKET.pattern(inner_band=inner))
     assert "band_inner_length" in found
+
+
+def lowered(garments, by: float):
+    """The inner band drawn `by` mm deeper than the outer one, which is 35 mm deep."""
+    size = garments.NECK
+    return garments.polygon(
+        "inner_band",
+        [(0, -by), (size, -by), (size, 35), (0, 35)],
+        {"neck": 10, "end": 10, "top": 10, "centre": 0},
+        cut=CutPlan(fold="centre"),
+    )
+
+
+def closing(garments, by: float, **more):
+    """Close the jacket's band over an inner piece that much deeper: codes, what is said, mm turned under."""
+
+    def close(t):
+        t.make.close_band(t.inner_band.neck, t.band.neck, allowance=1 * cm, **more)
+
+    steps = [(name, close if name == "Close band" else own) for name, own in garments.JACKET.steps]
+    pattern = garments.JACKET.pattern(steps, inner_band=lowered(garments, by))
+    made = operation_of(pattern, "Close band")
+    found = [code for code in codes(pattern) if code.startswith("band")]
+    return found + [each.code for each in seam_lengths(pattern)], made.turned(pattern)
+
+
+@pytest.mark.parametrize(
+    ("by", "more", "found"),
+    [
+        (0.0, {}, []),
+        (0.4, {"method": "hand"}, []),
+        (20.0, {}, ["band_inner_deeper", "seam_length"]),
+        (20.0, {"deeper": 3 * mm}, ["band_inner_deeper", "seam_length"]),
+        (3.0, {"method": "hand"}, ["band_inner_deeper", "seam_length"]),
+        (3.0, {"method": "groove"}, []),
+        (5.0, {"method": "groove"}, ["band_inner_deeper", "seam_length"]),
+        (3.0, {"deeper": 3 * mm}, []),
+        (-4.0, {"method": "groove"}, ["band_inner_shallower", "seam_length"]),
+    ],
+)
+def test_the_inner_piece_of_a_band_is_as_deep_as_its_outer_one_or_a_little_more_on_purpose(garments, by, more, found):
+    """Stitched in the groove it reaches 2 to 3 mm past the seam, more is a slip (common practice, no source)."""
+    assert closing(garments, by, **more)[0] == found
+
+
+def test_a_fold_that_reaches_past_the_seam_is_drawn_so_or_turned_under_less(garments):
+    assert closing(garments, 0.0)[1] == 10.0
+    assert closing(garments, 0.0, deeper=3 * mm) == ([], 7.0)
+    assert closing(garments, 3.0, deeper=3 * mm) == ([], pytest.approx(10.0))
+    with pytest.raises(KitError, match="only 5 mm"):
+        changed(
+            garments.JACKET,
+            "Close cuffs",
+            lambda t: t.make.close_band(t.cuff.inner, t.cuff.lower, allowance=5 * mm, deeper=6 * mm),
+        )
 
 
 # ---- what it takes and says -----------------------------------------------------------------------------------

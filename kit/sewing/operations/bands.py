@@ -20,15 +20,10 @@ from kit.sewing.operations.joined import in_rows
 from kit.sewing.operations.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
 from kit.sewing.operations.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
-from kit.sewing.operations.turned import SeamToTurn, right_side_out
-from kit.sewing.rules import Pressed
+from kit.sewing.operations.turned import SeamToTurn
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *
-
-AGREE = 2.0
-"""mm by which the inner edge of a band may differ from its outer one."""
-
 
 # ---- its ends -------------------------------------------------------------------------------------------------
 
@@ -279,96 +274,3 @@ class SetBand(Operation):
         found = [clipped(pattern, cut.along[0], cut.apart, cut.curve == cut.along) for cut in _snipped(self, pattern)]
         layers = section.band_set() if self.press == "band" else superimposed("main", "facing")
         return (*found, together(garment, band, Row(garment), pins=(garment,), section=layers))
-
-
-# ---- closed ---------------------------------------------------------------------------------------------------
-
-
-def _seamed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
-    """The inner band hangs on the outer one."""
-    for run in made.inner:
-        for side in sides_of(pattern, run):
-            others = [
-                [(other.piece, half) for half in sides_of(pattern, other)]
-                for other in made.over
-                if other.piece != run.piece
-            ]
-            yield Case(all(any(state.joined((run.piece, side), part) for part in halves) for halves in others), run)
-
-
-def _ends_closed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
-    """Nothing beside the inner edge is raw any more."""
-    for run in made.inner:
-        piece = pattern.piece(run.piece)
-        for side in sides_of(pattern, run):
-            for name in neighbours(piece, run.edges):
-                if name != piece.fold:
-                    yield Case(not state.raw(piece, side, name), Run(run.piece, (name,), side))
-
-
-def _as_long(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
-    off = sewn_length(pattern, made.inner) - sewn_length(pattern, made.over)
-    if abs(off) > AGREE:
-        yield "longer" if off > 0 else "shorter", Case(False, made.inner[0], amount=abs(off))
-
-
-@operation
-class CloseBand(Operation):
-    """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
-    inner piece, where it is two) at which the overlap lies.
-
-    Example::
-
-        make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
-    """
-
-    # "edgestitch"ed or stitched in the "groove" of the seam from the right side, or slip stitched by "hand"
-    kind = "close_band"
-    seam_class = "2"
-    cautions = ("needle", "iron")
-    tools = ("machine", "pins", "iron", "hand_needle")
-    crosses = True
-    says = ("turn", "pin", "{method}", alike_of("inner"))
-    why = ("why",)
-    gives = (Of("band_closed", "over"),)
-    rules = (
-        whole_edges("inner"),
-        Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
-        right_side_out("inner", "over"),
-        Rule(Pressed("over"), "band_not_pressed"),
-        Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),
-        Rule(Asking(_ends_closed), "band_end_open", tells=("edge", "piece")),
-        *(
-            Rule(
-                First(_as_long, way),
-                "band_inner_length",
-                says=f"band_inner_{way}",
-                do="band_inner_do",
-                tells=("place", "amount"),
-            )
-            for way in ("longer", "shorter")
-        ),
-    )
-
-    inner: tuple[Run, ...] = row(closes="faced", takes="allowance", fills={"edge": "place"})
-    over: tuple[Run, ...] = row()
-    allowance: float = width()
-    method: str = word(("edgestitch", "groove", "hand"), default="edgestitch")
-    overlap: float = overlap()
-    at: Beyond | None = at_end()
-
-    @classmethod
-    def made(cls, asked: Asked) -> CloseBand:
-        return cls(**asked.read | {name: shorter(asked, name, twins=True) for name in ("inner", "over")})
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.inner
-
-    def minutes(self, pattern: Cut) -> float:
-        return 6.0 + (40.0 if self.method == "hand" else 12.0) * sewn_length(pattern, self.inner) / 1000
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.inner[-1])
-        by_hand = self.method == "hand"
-        last = Row(run, style="hand") if by_hand else Row(run, inset=2.0)
-        return (laid(run, last, pins=(run,), section=section.band_closed(stitched=not by_hand)),)

@@ -25,7 +25,7 @@ set_band-clip = Die Zugaben in den Rundungen bis fast an die Stiche einschneiden
 set_band-press = { $band } vom Kleidungsstück weg bügeln, beide Nahtzugaben nach innen hinein.
 set_band-why = Die Zugaben füllen den Bund und werden beim Schließen darin eingeschlossen; sie liegen nie auf dem Kleidungsstück, wo sie sich durchdrücken würden.
 
-close_band-turn = { $edge } { $allowance } nach innen einschlagen und bügeln.
+close_band-turn = { $edge } { $turned } nach innen einschlagen und bügeln.
 close_band-pin = Die Bruchkante über die Naht legen, gerade über die Stiche hinaus, und stecken oder heften.
 close_band-edgestitch = Von der rechten Stoffseite knappkantig durch alle Lagen steppen und dabei die untere Bruchkante mitfassen.
 close_band-groove = Von der rechten Stoffseite im Nahtschatten steppen und dabei die untere Bruchkante mitfassen.

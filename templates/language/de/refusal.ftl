@@ -299,6 +299,8 @@ refusal-from_start_do = Vom Anfang der Kante messen.
 refusal-at_beside_mark = { $at } steht neben der Markierung „{ $mark }“, die für sich schon eine Stelle ist.
 refusal-at_past_mark = { $at } liegt jenseits der Markierung „{ $mark }“, die { $length } lang ist.
 refusal-at_beside_mark_do = at= weglassen, oder statt der Markierung die Kante nennen und an ihr entlang messen.
+refusal-band_fold_eaten = Der Bruch soll { $deeper } über die Naht reichen, eingeschlagen werden aber nur { $allowance }.
+refusal-band_fold_eaten_do = Ein kleineres deeper= schreiben, etwa 3 mm, oder eine breitere Nahtzugabe.
 refusal-no_part = Ein Teil von { $start } bis { $end } ist kein Teil einer Kante.
 refusal-no_part_do = Das nähere Ende zuerst angeben, beide vom Anfang der Kante gemessen.
 refusal-part_before = Ein Teil kann nicht bei { $start } einer Kante beginnen.

@@ -262,6 +262,9 @@ sewing_trouble-fold_sewn_do = Eine andere Kante nennen oder das Teil als Paar mi
 sewing_trouble-band_inner_longer = { $place } ist { $amount } länger als die Kante, über die der Bund gelegt wird.
 sewing_trouble-band_inner_shorter = { $place } ist { $amount } kürzer als die Kante, über die der Bund gelegt wird.
 sewing_trouble-band_inner_do = Beide Kanten des Bundes gleich zeichnen.
+sewing_trouble-band_inner_deeper = { $place } liegt { $amount } tiefer als der äußere Bund: der Bruch hängt um so viel über die Naht hinaus.
+sewing_trouble-band_inner_shallower = { $place } liegt { $amount } höher als der äußere Bund: der Bruch reicht nicht bis an die Naht.
+sewing_trouble-band_inner_depth_do = Beide Teile des Bundes gleich hoch zeichnen; oder deeper=3 * mm schreiben, wo der Bruch über die Naht reichen soll.
 sewing_trouble-worked_before_band = { $piece } ist noch nicht geschlossen: an { $place } liegt nur eine Lage.
 sewing_trouble-worked_before_band_do = Zuerst den Bund schließen: make.close_band(...).
 sewing_trouble-worked_at_raw_edge = { $edge } neben { $place } ist noch offen: dort liegt erst eine Lage.

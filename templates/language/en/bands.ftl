@@ -25,7 +25,7 @@ set_band-clip = Clip the allowances where they curve, almost to the stitches.
 set_band-press = Press { $band } away from the garment, both allowances into it.
 set_band-why = The allowances fill the band and are shut in when it is closed; they never lie on the garment, where they would press through.
 
-close_band-turn = Turn { $edge } under by { $allowance } and press.
+close_band-turn = Turn { $edge } under by { $turned } and press.
 close_band-pin = Lay its fold over the seam, just past the stitches, and pin or baste.
 close_band-edgestitch = Edgestitch from the right side through all layers, catching the fold underneath.
 close_band-groove = From the right side stitch in the groove of the seam, catching the fold underneath.

@@ -263,6 +263,9 @@ sewing_trouble-fold_sewn_do = Name another edge, or cut the piece as a pair with
 sewing_trouble-band_inner_longer = the { $place } is { $amount } longer than the edge it is laid over.
 sewing_trouble-band_inner_shorter = the { $place } is { $amount } shorter than the edge it is laid over.
 sewing_trouble-band_inner_do = Draw both edges of the band alike.
+sewing_trouble-band_inner_deeper = the { $place } lies { $amount } lower than the outer band: its fold hangs that far past the seam.
+sewing_trouble-band_inner_shallower = the { $place } lies { $amount } higher than the outer band: its fold does not reach the seam.
+sewing_trouble-band_inner_depth_do = Draw both pieces of the band equally deep; or write deeper=3 * mm where the fold is to reach past the seam.
 sewing_trouble-worked_before_band = the { $piece } is not closed yet: only one layer lies at the { $place }.
 sewing_trouble-worked_before_band_do = Close the band first: make.close_band(...).
 sewing_trouble-worked_at_raw_edge = the { $edge } beside the { $place } is still raw: only one layer lies there yet.

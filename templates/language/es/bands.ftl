@@ -25,7 +25,7 @@ set_band-clip = Dé cortes en los márgenes de las curvas, casi hasta las puntad
 set_band-press = Planche { $band } en dirección contraria a la prenda, con los dos márgenes hacia dentro.
 set_band-why = Los márgenes rellenan la banda y quedan dentro al cerrarla; no caen nunca sobre la prenda, donde se marcarían al planchar.
 
-close_band-turn = Doble { $allowance } hacia dentro en { $edge } y planche.
+close_band-turn = Doble { $turned } hacia dentro en { $edge } y planche.
 close_band-pin = Coloque el doblez sobre la costura, apenas más allá de las puntadas, y prenda con alfileres o hilvane.
 close_band-edgestitch = Pespuntee al filo por el derecho a través de todas las capas, de modo que por debajo quede cogido el doblez.
 close_band-groove = Cosa por el derecho en el surco de la costura, de modo que por debajo quede cogido el doblez.

@@ -267,6 +267,9 @@ sewing_trouble-fold_sewn_do = Nombre otro borde, o corte la pieza doble con una 
 sewing_trouble-band_inner_longer = el borde «{ $place }» mide { $amount } más que el borde sobre el que se coloca.
 sewing_trouble-band_inner_shorter = el borde «{ $place }» mide { $amount } menos que el borde sobre el que se coloca.
 sewing_trouble-band_inner_do = Trace iguales los dos bordes de la banda.
+sewing_trouble-band_inner_deeper = el borde «{ $place }» queda { $amount } más abajo que la banda exterior: el doblez sobrepasa en eso la costura.
+sewing_trouble-band_inner_shallower = el borde «{ $place }» queda { $amount } más arriba que la banda exterior: el doblez no llega a la costura.
+sewing_trouble-band_inner_depth_do = Trace las dos piezas de la banda igual de altas, o escriba deeper=3 * mm si el doblez debe sobrepasar la costura.
 sewing_trouble-worked_before_band = la pieza «{ $piece }» no está cerrada todavía: en «{ $place }» hay una sola capa.
 sewing_trouble-worked_before_band_do = Cierre primero la banda: make.close_band(...).
 sewing_trouble-worked_at_raw_edge = el borde «{ $edge }», junto a «{ $place }», sigue sin rematar: ahí hay todavía una sola capa.

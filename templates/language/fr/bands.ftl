@@ -25,7 +25,7 @@ set_band-clip = Cranter les marges dans les courbes, presque jusqu’aux points.
 set_band-press = Repasser la bande ({ $band }) en l’écartant du vêtement, les deux marges vers l’intérieur de la bande.
 set_band-why = Les marges remplissent la bande et y sont enfermées quand on la ferme ; elles ne reposent jamais sur le vêtement, où elles marqueraient.
 
-close_band-turn = Replier la marge de { $allowance } sur l’envers et repasser : { $edge }.
+close_band-turn = Replier la marge de { $turned } sur l’envers et repasser : { $edge }.
 close_band-pin = Poser le pli par-dessus la couture, juste au-delà des points, et épingler ou bâtir.
 close_band-edgestitch = Surpiquer au ras sur l’endroit, à travers toutes les épaisseurs, en prenant le pli de dessous.
 close_band-groove = Sur l’endroit, piquer dans le sillon de la couture en prenant le pli de dessous.

@@ -260,6 +260,9 @@ sewing_trouble-fold_sewn_do = Nommer un autre bord, ou couper la pièce en doubl
 sewing_trouble-band_inner_longer = le bord « { $place } » est plus long de { $amount } que le bord sur lequel il se pose.
 sewing_trouble-band_inner_shorter = le bord « { $place } » est plus court de { $amount } que le bord sur lequel il se pose.
 sewing_trouble-band_inner_do = Tracer pareils les deux bords de la bande.
+sewing_trouble-band_inner_deeper = le bord « { $place } » descend { $amount } plus bas que la bande extérieure : le pli dépasse d’autant la couture.
+sewing_trouble-band_inner_shallower = le bord « { $place } » s’arrête { $amount } plus haut que la bande extérieure : le pli n’atteint pas la couture.
+sewing_trouble-band_inner_depth_do = Tracer les deux pièces de la bande de même hauteur, ou écrire deeper=3 * mm si le pli doit dépasser la couture.
 sewing_trouble-worked_before_band = la pièce « { $piece } » n’est pas encore fermée : il n’y a qu’une épaisseur à « { $place } ».
 sewing_trouble-worked_before_band_do = Fermer d’abord la bande : make.close_band(...).
 sewing_trouble-worked_at_raw_edge = le bord « { $edge } » à côté de « { $place } » est encore brut : il n’y a là qu’une épaisseur.

@@ -1,0 +1,192 @@
+"""Closing a band: its other long edge turned under and laid over the seam that holds it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from kit.sewing.before import state_before
+from kit.sewing.operations.bands import SeamBand
+from kit.sewing.operations.places import alike_of, sewn_length
+from kit.sewing.operations.reaching import Beyond, at_end, overlap, shorter
+from kit.sewing.operations.turned import right_side_out
+from kit.sewing.reading import in_call
+from kit.sewing.rules import Pressed
+from kit.sewing.sections import bands as section
+from kit.sewing.vocabulary import *
+
+DEPTH = 1.0
+"""mm by which the inner piece of a band may be deeper or less deep than its outer one unnoticed."""
+IN_THE_GROOVE = 3.0
+"""mm that it is deeper where a row in the groove of the seam is to catch it (common practice, no source)."""
+AGREE = 2.0
+"""mm by which the inner edge of a band may differ from its outer one."""
+
+
+def _seamed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+    """The inner band hangs on the outer one."""
+    for run in made.inner:
+        for side in sides_of(pattern, run):
+            others = [
+                [(other.piece, half) for half in sides_of(pattern, other)]
+                for other in made.over
+                if other.piece != run.piece
+            ]
+            yield Case(all(any(state.joined((run.piece, side), part) for part in halves) for halves in others), run)
+
+
+def _ends_closed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+    """Nothing beside the inner edge is raw any more."""
+    for run in made.inner:
+        piece = pattern.piece(run.piece)
+        for side in sides_of(pattern, run):
+            for name in neighbours(piece, run.edges):
+                if name != piece.fold:
+                    yield Case(not state.raw(piece, side, name), Run(run.piece, (name,), side))
+
+
+def _as_long(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
+    off = sewn_length(pattern, made.inner) - sewn_length(pattern, made.over)
+    if abs(off) > AGREE:
+        yield "longer" if off > 0 else "shorter", Case(False, made.inner[0], amount=abs(off))
+
+
+def _depths(pattern: Cut, state: State, run: Run, other: str) -> list[float] | None:
+    """How deep a band is at three places along its lower edge, up to where it is sewn to the piece `other`; None where
+    no edge above it is."""
+    piece = pattern.piece(run.piece)
+    side = sides_of(pattern, run)[-1]
+    below = {*run.edges, *neighbours(piece, run.edges)}
+    above = {
+        name
+        for seam in state.seams
+        if any(part == other for part, _, _ in seam)
+        for part, half, name in seam
+        if (part, half) == (run.piece, side) and name not in below
+    }
+    if not above:
+        return None
+    path = path_of(pattern, replace(run, side=side))
+    places = [path.at(path.length * share) for share in (0.25, 0.5, 0.75)]
+    return [min(piece.edge(name).path.distance_to(place) for name in above) for place in places]
+
+
+def deeper_by(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[Run, float]]:
+    """(run, mm) by which the inner piece of a band of two pieces is deeper than the outer one, where it is so most;
+    below zero where it is less deep. A folded band is halved, and so is equally deep on both sides."""
+    for run in made.inner:
+        for outer in made.over:
+            mine = _depths(pattern, state, run, outer.piece) if outer.piece != run.piece else None
+            theirs = _depths(pattern, state, outer, run.piece) if mine else None
+            if mine and theirs:
+                ways = [[a - b for a, b in zip(mine, row, strict=True)] for row in (theirs, theirs[::-1])]
+                yield run, max(min(ways, key=lambda way: max(map(abs, way))), key=abs)
+
+
+def _as_deep(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
+    """Its fold reaches the seam, and not farther past it than it is meant to."""
+    most = max(made.deeper, IN_THE_GROOVE if made.method == "groove" else 0.0)
+    for run, by in deeper_by(made, state, pattern):
+        if not -DEPTH <= by <= most + DEPTH:
+            yield "deeper" if by > 0 else "shallower", Case(False, run, amount=abs(by))
+
+
+@operation
+class CloseBand(Operation):
+    """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
+    inner piece, where it is two) at which the overlap lies; `deeper` is how far its fold reaches past the seam on
+    purpose, 2 to 3 mm where it is caught from the right side.
+
+    Example::
+
+        make.close_band(cuff.inner, cuff.lower, allowance=1 * cm, overlap=3 * cm, at=cuff.end)
+    """
+
+    # "edgestitch"ed or stitched in the "groove" of the seam from the right side, or slip stitched by "hand"
+    kind = "close_band"
+    seam_class = "2"
+    cautions = ("needle", "iron")
+    tools = ("machine", "pins", "iron", "hand_needle")
+    crosses = True
+    says = ("turn", "pin", "{method}", alike_of("inner"))
+    why = ("why",)
+    gives = (Of("band_closed", "over"),)
+    rules = (
+        whole_edges("inner"),
+        Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
+        right_side_out("inner", "over"),
+        Rule(Pressed("over"), "band_not_pressed"),
+        Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),
+        Rule(Asking(_ends_closed), "band_end_open", tells=("edge", "piece")),
+        *(
+            Rule(
+                First(_as_long, way),
+                "band_inner_length",
+                says=f"band_inner_{way}",
+                do="band_inner_do",
+                tells=("place", "amount"),
+            )
+            for way in ("longer", "shorter")
+        ),
+        *(
+            Rule(First(_as_deep, way), f"band_inner_{way}", tells=("place", "amount"), do="band_inner_depth_do")
+            for way in ("deeper", "shallower")
+        ),
+    )
+    also = (Also("turned", lambda band, pattern: band.turned(pattern)),)
+
+    inner: tuple[Run, ...] = row(closes="faced", takes="allowance", fills={"edge": "place"})
+    over: tuple[Run, ...] = row()
+    allowance: float = width()
+    method: str = word(("edgestitch", "groove", "hand"), default="edgestitch")
+    deeper: float = size(default=0, most=6.0)
+    overlap: float = overlap()
+    at: Beyond | None = at_end()
+
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        if asked.read["deeper"] >= asked.read["allowance"]:
+            lengths = {name: measured(asked.read[name], "allowance") for name in ("deeper", "allowance")}
+            raise KitError(
+                message("refusal.band_fold_eaten", **lengths),
+                where=in_call(asked.where),
+                do=message("refusal.band_fold_eaten_do"),
+            )
+
+    @classmethod
+    def made(cls, asked: Asked) -> CloseBand:
+        return cls(**asked.read | {name: shorter(asked, name, twins=True) for name in ("inner", "over")})
+
+    def runs(self) -> tuple[Run, ...]:
+        return self.inner
+
+    def turned(self, pattern: Cut) -> float:
+        """mm turned under: less than the allowance by what the fold is to reach past the seam, as far as the inner
+        piece is not drawn deeper itself."""
+        drawn = [by for _, by in deeper_by(self, state_before(pattern, self), pattern)]
+        return self.allowance - max(self.deeper - max(drawn, default=0.0), 0.0)
+
+    def minutes(self, pattern: Cut) -> float:
+        return 6.0 + (40.0 if self.method == "hand" else 12.0) * sewn_length(pattern, self.inner) / 1000
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        run = shown(pattern, self.inner[-1])
+        by_hand = self.method == "hand"
+        last = Row(run, style="hand") if by_hand else Row(run, inset=2.0)
+        return (laid(run, last, pins=(run,), section=section.band_closed(stitched=not by_hand)),)
+
+
+def ends_deeper(pattern: Cut, seam: SeamBand) -> float:
+    """mm by which the inner band's ends may be longer than the outer one's where they are seamed: what its fold is to
+    reach past the seam that it is closed over, at each end that runs into its lower edge."""
+    for record in getattr(pattern, "sewing", ()):
+        for made in record.operations:
+            if not isinstance(made, CloseBand):
+                continue
+            lower = {(run.piece, name) for run in made.inner for name in run.edges}
+            ends = sum(
+                (run.piece, name) in lower for run in seam.b for name in neighbours(pattern.piece(run.piece), run.edges)
+            )
+            if ends:
+                return ends * max(made.deeper, IN_THE_GROOVE if made.method == "groove" else 0.0)
+    return 0.0
