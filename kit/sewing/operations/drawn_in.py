@@ -29,7 +29,7 @@ _FIRST = (
 class Thread(Operation):
     """Something drawn through a casing; the `gap` left for it is then closed."""
 
-    cautions = ("needle", "pins")
+    cautions: ClassVar[Words] = ("needle", "pins")
     tools = ("bodkin", "machine", "pins")
     work = (10.0, 0.0)
     gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"),)

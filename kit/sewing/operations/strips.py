@@ -40,7 +40,7 @@ def _comes_out(make: MakeStrip, state: State, pattern: Cut) -> Iterable[Case]:
 class MakeStrip(Operation):
     """Base of the two ways of making a strip; all of its `count` are made at once."""
 
-    cautions = ("needle", "iron")
+    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
     tools: ClassVar[tuple[str, ...]] = ("machine", "iron")
     rules: ClassVar[tuple[Rule, ...]] = (
         Rule(Made("name"), "strip_made_twice", holds=False, tells=()),

@@ -90,7 +90,7 @@ def flush(key: str) -> Telling:
 class Zip(Operation):
     """Base: a zip `length` mm long sewn into the opening between `over` and `under`, parts of two edges."""
 
-    cautions = ("needle", "pins", "iron")
+    cautions: ClassVar[Words] = ("needle", "pins", "iron")
     tools: ClassVar[tuple[str, ...]] = ("machine", "zip_foot", "pins", "iron")
     notions: ClassVar[Words] = ("thread", "zip")
     crosses = True
