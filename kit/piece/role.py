@@ -54,7 +54,25 @@ EdgeRole = Literal[
     "crotch",
     "outer",
 ]
-Landmark = Literal["neck_point", "shoulder_tip", "underarm_point", "bust_point", "bust_line", "waist_line", "hip_line"]
+Landmark = Literal[
+    "neck_point",
+    "shoulder_tip",
+    "underarm_point",
+    "bust_point",
+    "upper_chest_line",
+    "bust_line",
+    "under_bust_line",
+    "waist_line",
+    "hip_line",
+    "thigh_line",
+    "knee_line",
+    "upper_arm_line",
+    "elbow_line",
+    "wrist_line",
+    "head_line",
+]
+"""What a point or a line of a piece is on the body. The lines are its levels, where a tape would be laid; `kit.wear` asks
+for them."""
 
 PIECE_ROLES: tuple[str, ...] = tuple(role for role in get_args(PieceRole) if role)
 EDGE_ROLES: tuple[str, ...] = tuple(role for role in get_args(EdgeRole) if role)
