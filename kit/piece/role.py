@@ -71,8 +71,8 @@ Landmark = Literal[
     "wrist_line",
     "head_line",
 ]
-"""What a point or a line of a piece is on the body. The lines are its levels, where a tape would be laid; `kit.wear` asks
-for them."""
+"""What a point or a line of a piece is on the body. The lines are its levels, where a tape would be laid;
+`kit.wear` asks for them."""
 
 PIECE_ROLES: tuple[str, ...] = tuple(role for role in get_args(PieceRole) if role)
 EDGE_ROLES: tuple[str, ...] = tuple(role for role in get_args(EdgeRole) if role)

@@ -20,7 +20,7 @@ _SHOWN = re.compile(r"^(panel|canvas|player|exercise)\(", re.MULTILINE)
 
 
 class Labelled(NamedTuple):
-    """One garment of the list: the `base` it changes, its `number` there from 1, whether it can be `worn`, and `why`."""
+    """One garment of the list: the `base` it changes, its `number` there from 1, whether it can be `worn`, and why."""
 
     base: str
     number: int
