@@ -43,7 +43,8 @@ _FACTOR = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "yd": 914.4, "yard": 914.4, "yard
 class Length(float):
     """Millimetres that carry their unit. Arithmetic with other lengths and scaling by numbers stay a Length;
     adding or subtracting a bare number other than zero raises `KitError`. `name` is the parameter or
-    measurement the value came from, or empty.
+    measurement the value came from, or empty; a length and its opposite have one name. `rest` is the named length that
+    was taken off to get this one, so that "all but 2 cm of it" is known to be 2 cm from the other end.
 
     >>> from kit import cm, inch
     >>> seam = 1.5 * cm
@@ -51,12 +52,14 @@ class Length(float):
     (415 * mm, 15.0, True)
     """
 
-    __slots__ = ("name",)
+    __slots__ = ("name", "rest")
     name: str
+    rest: Length | None
 
-    def __new__(cls, value: float, name: str = "") -> Length:
+    def __new__(cls, value: float, name: str = "", rest: Length | None = None) -> Length:
         self = super().__new__(cls, value)
         self.name = name
+        self.rest = rest
         return self
 
     def __getnewargs__(self) -> tuple[float, str]:  # type: ignore[override]
@@ -83,7 +86,8 @@ class Length(float):
 
     def __sub__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
-        return NotImplemented if value is None else Length(float(self) - value)
+        rest = other if isinstance(other, Length) and other.name else None
+        return NotImplemented if value is None else Length(float(self) - value, rest=rest)
 
     def __rsub__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
@@ -118,13 +122,13 @@ class Length(float):
         return NotImplemented
 
     def __neg__(self) -> Length:
-        return Length(-float(self))
+        return Length(-float(self), self.name)
 
     def __pos__(self) -> Length:
         return self
 
     def __abs__(self) -> Length:
-        return Length(abs(float(self)))
+        return Length(abs(float(self)), self.name)
 
     def __repr__(self) -> str:
         return f"{float(self):g} * mm"
@@ -160,7 +164,7 @@ def length(value: Size, where: Told = "", *, name: str = "") -> Length:
         raise KitError(f"{value!r} is not a length.", where=where, do="Write, say, 2.5 * cm or '2.5 cm'.")
     if not math.isfinite(found):
         raise KitError(message("refusal.not_finite"), where=where, do=message("refusal.not_finite_do"))
-    return Length(float(found), name or found.name)
+    return Length(float(found), name or found.name, found.rest)
 
 
 def parse(text: str, default: System | None = None) -> Length:

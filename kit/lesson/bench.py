@@ -98,12 +98,14 @@ class BenchPiece(BenchVerbs):
         here = self._open
         line = here.line(name)
         if line is not None and isinstance(value, PaperLine):
+            here.line_named(name, value.path)
             if here.piece.has_edge(name):
                 here.put_edges(replace(here.piece.edge(name), path=value.path))
             else:
                 here.put_guide(name, value.path)
         elif line is None and here.point(name) is not None and isinstance(value, PaperPoint):
             here.put_point(name, value.point)
+            here.point_named(name, value.point)
         elif name in here.names:
             raise KitError(
                 f"'{name}' was given {type(value).__name__}, which is not the same kind of thing.",

@@ -9,6 +9,7 @@ from kit.diagnostic import message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Point
 from kit.lesson.corners import in_order, meeting
+from kit.lesson.hand import HandMove, right_angles
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.role_verbs import landed
@@ -74,6 +75,7 @@ def draw(
     made = drawn({name: line.path for name, line in lines.items()}, [kept[name] for name in old])
     turned = in_order([(n, line.path) for n, line in lines.items()], before, after_path)
     new = [replace(made[name], path=path) for name, path in turned]
+    _named(bench, lines)
     bench.drawn.update(lines)
     bench.change(edges=(*edges[:at], *new, *edges[at:]))
 
@@ -82,10 +84,25 @@ def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
     """The first edges on fresh paper, turned to follow one another."""
     for name in lines:
         bench.free(name)
-    bench.change(
-        edges=tuple(Edge(*pair) for pair in in_order([(name, line.path) for name, line in lines.items()], None, None))
-    )
+    pairs = in_order([(name, line.path) for name, line in lines.items()], None, None)
+    bench.change(edges=tuple(Edge(*pair) for pair in pairs))
+    _named(bench, lines)
+    # Lines ruled square to each other on fresh paper: each corner belongs to the line that was ruled from it.
+    corners = right_angles(pairs)
+    rows = {name: number for number, name in enumerate(lines)}
+    for corner, (name, _) in ((c, pair) for c in corners for pair in pairs if pair[1].start is c.at):
+        later = max((name, corner.to), key=lambda one: rows.get(one, 0))
+        bench.hand = [
+            replace(move, signs=(*move.signs, corner)) if move.is_line and move.name == later else move
+            for move in bench.hand
+        ]
     bench.drawn.update(lines)
+
+
+def _named(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
+    """What was drawn so far gets the names of the lines it became."""
+    for name, line in lines.items():
+        bench.line_named(name, line.path)
 
 
 @verb
@@ -99,7 +116,13 @@ def place(bench: OpenPiece, out: Size, up: Size) -> PaperPoint:
         pouch.guide(base=corner.ruled("out", 15 * cm))
     """
     across, above = length(out, f"{bench.where}, out"), length(up, f"{bench.where}, up")
-    return PaperPoint(bench, Point(float(across), float(above)))
+    at = Point(float(across), float(above))
+    for size, start in ((across, Point(0.0, at.y)), (above, Point(at.x, 0.0))):
+        bench.note(abs(size), start, at)
+    said = across or above
+    start = Point(0.0, at.y if across else 0.0)
+    bench.did(HandMove("place", bench.piece_name, start, at, size=abs(float(said)), measure=said.name))
+    return PaperPoint(bench, at)
 
 
 @verb
@@ -115,6 +138,7 @@ def mark(bench: OpenPiece, /, **points: PaperPoint) -> None:
         if bench.line(name) is not None:
             raise KitError(f"'{name}' is already a line.", where=bench.where, do="Choose another name.")
         bench.put_point(name, point.point)
+        bench.point_named(name, point.point)
         bench.piece = landed(bench.piece, name, landmark(name))
         bench.drawn.add(name)
 
@@ -153,6 +177,7 @@ def guide(bench: OpenPiece, name: str = "", /, **lines: PaperLine) -> PaperLine 
         if bench.piece.has_edge(name) or bench.point(name) is not None:
             raise KitError(f"'{name}' is already used.", where=bench.where, do="Choose another name.")
         bench.put_guide(name, line.path)
+        bench.line_named(name, line.path)
         bench.piece = landed(bench.piece, name, landmark(name))
         bench.drawn.add(name)
     return None
@@ -227,6 +252,8 @@ def trace(bench: OpenPiece, other: OpenPiece) -> None:
         found=source.found,
     )
     bench.drawn.update(bench.order)
+    at = source.edges[0].path.start if source.edges else Point(0.0, 0.0)
+    bench.did(HandMove("trace", bench.piece_name, at, at, source=source.name))
 
 
 @verb
@@ -251,6 +278,7 @@ def mirror(bench: OpenPiece, axis: str | PaperLine, prefix: str = "far_") -> Non
         if not guide.startswith(prefix):
             guides[prefix + guide] = guide_path.mirrored(line)
     bench.change(guides=tuple(guides.items()))
+    bench.did(HandMove("mirror", bench.piece_name, path.start, path.end, path))
 
 
 @verb

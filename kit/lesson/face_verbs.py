@@ -11,10 +11,11 @@ from dataclasses import replace
 from typing import cast
 
 from kit.errors import KitError, near
-from kit.geometry import Path
+from kit.geometry import Path, Point
 from kit.lesson import lining
 from kit.lesson.cut_verbs import grain
 from kit.lesson.derive import Laid, facing, joined, laid
+from kit.lesson.hand import HandMove
 from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine
@@ -22,7 +23,7 @@ from kit.lesson.roles import derived
 from kit.lesson.verb import verb
 from kit.piece.piece import CutPlan, Piece
 from kit.piece.role import PieceRole
-from kit.units import Size, show
+from kit.units import Length, Size, show
 
 Across = str | tuple[str | PaperLine, str | PaperLine] | Sequence[str | tuple[str | PaperLine, str | PaperLine]]
 """The seams a run goes on over: for each a name that both pieces have, or the two edges."""
@@ -96,9 +97,21 @@ def face(
         landmarks=(),
     )
     bench.note(size, made.middle, made.outer.at(made.outer.nearest(made.middle)))
+    outer = bench.path("outer") if not drawn[1] else bench.path("outer").reversed()
     if want.name and want > 0 and any(drawn):
-        outer = bench.path("outer") if not drawn[1] else bench.path("outer").reversed()
         bench.spot(want.name, float(want), outer.end, outer.end + outer.end_tangent * float(want), None)
+    _by_hand(bench, lying[base].piece.name, made.outer, size, outer.end, want if any(drawn) else None)
+
+
+def _by_hand(bench: OpenPiece, source: str, outer: Path, depth: Length, end: Point, short: Length | None) -> None:
+    """A facing as the hand draws it: trace, set off the parallel, draw its end in."""
+    first = bench.piece.edges[0].path.start
+    bench.did(HandMove("trace", bench.piece_name, first, first, source=source))
+    bench.did(
+        HandMove("parallel", bench.piece_name, outer.start, outer.end, outer, float(depth), depth.name, name="outer")
+    )
+    if short:
+        bench.did(HandMove("mark", bench.piece_name, end, end, size=float(short), measure=short.name))
 
 
 @verb

@@ -5,12 +5,14 @@ Directions are as the paper lies: "up" to the neck, "down" to the hem, "out" to 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Protocol, cast
 
 from kit.diagnostic import Told, measured, message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point, Vector
 from kit.lesson.curving import DIRECTIONS
+from kit.lesson.hand import HandMove
 from kit.units import Length, Size, length
 
 FAR = 4000.0
@@ -38,6 +40,12 @@ class Paper(Sheet, Protocol):
 
     def is_far_half(self, point: Point) -> bool:
         """Whether a point lies on a half that is mirrored, where in is to the right and out to the left."""
+
+    def lines(self) -> Iterable[tuple[str, Path]]:
+        """The edges and construction lines drawn so far, by name."""
+
+    def did(self, move: HandMove) -> None:
+        """Write down a move of the hand."""
 
 
 def open_paper(sheet: Sheet) -> Paper:

@@ -78,6 +78,7 @@ def mark_line(bench: OpenPiece, name: str, line: PaperLine, said: str = "") -> N
         front.mark_line("bust", front.bust_line, said="bust line")
     """
     mark = Mark(name, "line", path=line.path, said=said)
+    bench.line_named(name, line.path)
     bench.change(marks=(*bench.piece.marks, mark))
 
 
@@ -90,4 +91,5 @@ def mark_point(bench: OpenPiece, name: str, point: PaperPoint, said: str = "") -
         front.mark_point("tie_place", front.side.share(0.5), said="tie")
     """
     mark = Mark(name, "point", point=point.point, said=said)
+    bench.point_named(name, point.point)
     bench.change(marks=(*bench.piece.marks, mark))

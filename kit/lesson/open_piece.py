@@ -12,6 +12,7 @@ from typing import Any, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
+from kit.lesson.hand import HandMove, named, pointed
 from kit.lesson.headings import distance
 from kit.lesson.pattern import StepMeasure
 from kit.lesson.pencil import At, PaperLine, PaperPoint
@@ -26,15 +27,16 @@ _SAME = 0.5
 
 class OpenPiece:
     """One piece being changed by a step. `piece` is a frozen value that every change replaces; `spots` are the measures
-    written down so far, `drawn` the names of the lines and points the step drew."""
+    written down so far, `drawn` the names of the lines and points the step drew, `hand` the moves of the hand."""
 
-    __slots__ = ("before", "drawn", "piece", "spots")
+    __slots__ = ("before", "drawn", "hand", "piece", "spots")
 
     def __init__(self, piece: Piece) -> None:
         self.before = piece
         self.piece = piece
         self.spots: list[StepMeasure] = []
         self.drawn: set[str] = set()
+        self.hand: list[HandMove] = []
 
     # ---- what is on it --------------------------------------------------------------------------------
 
@@ -184,6 +186,23 @@ class OpenPiece:
             name, value, self.piece_name, start, end, along, edge=edge, allowance=bool(edge), extra=extra
         )
         self.spots.append(made)
+
+    def lines(self) -> Iterable[tuple[str, Path]]:
+        """The edges and construction lines drawn so far, by name."""
+        yield from ((edge.name, edge.path) for edge in self.piece.edges)
+        yield from self.piece.guides
+
+    def did(self, move: HandMove) -> None:
+        """Write down a move of the hand."""
+        self.hand.append(move)
+
+    def line_named(self, name: str, path: Path) -> None:
+        """The moves that drew a line get the name it was drawn under."""
+        self.hand = named(self.hand, name, path)
+
+    def point_named(self, name: str, at: Point) -> None:
+        """The move that led to a point gets the name it was marked under."""
+        self.hand = pointed(self.hand, name, at)
 
     # ---- the end of the step --------------------------------------------------------------------------
 

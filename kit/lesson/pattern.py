@@ -12,6 +12,7 @@ from kit.body.body import Body
 from kit.diagnostic import Message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
+from kit.lesson.hand import HandMove
 from kit.piece.piece import Mark, Notch, Piece, Strip, named
 from kit.sewing.handling import handling
 from kit.sewing.operation import Operation, Sentence
@@ -126,7 +127,8 @@ class StepRecord:
     """One worked drafting step. `text` is the teacher's words with placeholders; `values` the numbers they
     stand for (name, value, kind). `pieces` are the touched pieces after the step; `new` and `removed` list
     (piece name, edge or guide name, path); `spots` the measures to dimension. `new_notches` and `new_marks` are
-    what was marked, and `allowed` names the pieces that were given allowances."""
+    what was marked, and `allowed` names the pieces that were given allowances. `moves` is what the hand did,
+    in order."""
 
     key: str
     title: str
@@ -143,6 +145,7 @@ class StepRecord:
     new_notches: tuple[tuple[str, Notch], ...] = ()
     new_marks: tuple[tuple[str, Mark], ...] = ()
     allowed: tuple[str, ...] = ()
+    moves: tuple[HandMove, ...] = ()
 
 
 @dataclass(frozen=True)

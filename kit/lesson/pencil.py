@@ -7,12 +7,15 @@ paper lies: "up" to the neck, "down" to the hem, "out" to the side seam, "in" to
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from kit.diagnostic import Value, measured, message, named_edge, number
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.lesson import compass
 from kit.lesson.curve_ends import curve_into, curve_square_to, way_at
 from kit.lesson.curving import curve
+from kit.lesson.hand import SQUARE, HandMove, Kind, Sign, end_sign, square_sign
 from kit.lesson.headings import FAR, Paper, Sheet, distance, heading, open_paper
 from kit.units import Length, Size
 
@@ -54,7 +57,17 @@ class PaperPoint:
         size = distance(how_far, verb)
         end = self.point + direction * float(size)
         self.sheet.note(size, self.point, end)
+        if size > 1e-6:
+            # Square on the paper are the four directions; along a straight line to another point there is no square.
+            signs = () if verb == "toward" else square_sign(self.point, direction, self.sheet.lines())
+            self._did("mark", end, size, signs=signs)
         return PaperPoint(self.sheet, end)
+
+    def _did(
+        self, kind: Kind, end: Point, size: Length, path: Path | None = None, signs: tuple[Sign, ...] = ()
+    ) -> None:
+        move = HandMove(kind, self.sheet.piece_name, self.point, end, path, float(size), size.name, signs=signs)
+        self.sheet.did(move)
 
     def up(self, how_far: Size) -> PaperPoint:
         """The point this far straight up.
@@ -121,7 +134,7 @@ class PaperPoint:
         size = distance(beyond, "through")
         end = other.point + (other.point - self.point).unit() * float(size)
         self.sheet.note(size, other.point, end)
-        return self._line(end)
+        return self._line(end, size)
 
     def ruled(self, direction: str, how_far: Size) -> PaperLine:
         """A straight line of this length in a direction of the paper.
@@ -130,7 +143,10 @@ class PaperPoint:
 
             yoke = front.centre_neck.down(8 * cm).ruled("out", 20 * cm)
         """
-        return self._line(self._moved(self._heading(direction), how_far, "ruled").point)
+        size, way = distance(how_far, "ruled"), self._heading(direction)
+        end = self.point + way * float(size)
+        self.sheet.note(size, self.point, end)
+        return self._line(end, size, square_sign(self.point, way, self.sheet.lines()))
 
     def across(self, line: PaperLine, direction: str = "in") -> PaperPoint:
         """Where a line squared across from here meets `line` (carried on if straight).
@@ -146,7 +162,16 @@ class PaperPoint:
         found = ray.crossings(path)
         if not found:
             raise KitError(message("refusal.square_misses", line=line.told), do=message("refusal.square_misses_do"))
-        return PaperPoint(self.sheet, min(found, key=self.point.distance))
+        met = min(found, key=self.point.distance)
+        if met.distance(self.point) > 1e-6:
+            back = (self.point - met).unit()
+            tangent = line.path.tangent_at(line.path.nearest(met))
+            if abs(tangent.dot(back)) < SQUARE:
+                signs: tuple[Sign, ...] = (Sign("square", met, back, tangent, line.name),)
+            else:  # it meets that line aslant, and is square to what it sets out from
+                signs = square_sign(self.point, back * -1.0, self.sheet.lines())
+            self._did("across", met, Length(0.0), signs=signs)
+        return PaperPoint(self.sheet, met)
 
     def curve_to(
         self,
@@ -183,7 +208,10 @@ class PaperPoint:
             toward=end_toward,
             arriving=True,
         )
-        return PaperLine(self.sheet, Path.of(curve(self.point, leave, target.point, arrive, fullness)))
+        path = Path.of(curve(self.point, leave, target.point, arrive, fullness))
+        signs = (*end_sign(path, True, square_to, along), *end_sign(path, False, end_square_to, end_along))
+        self._did("curve", target.point, Length(0.0), path, signs)
+        return PaperLine(self.sheet, path)
 
     def arc(
         self,
@@ -233,7 +261,9 @@ class PaperPoint:
             toward=heading(toward, self.sheet, self.point) if toward else None,
             far=far,
         )
-        return PaperLine(self.sheet, Path.of(drawn))
+        path = Path.of(drawn)
+        self._did("curve", path.end, Length(0.0), path)
+        return PaperLine(self.sheet, path)
 
     def distance_to(self, other: PaperPoint) -> Length:
         """How far it is to `other`, straight.
@@ -244,10 +274,12 @@ class PaperPoint:
         """
         return Length(self.point.distance(other.point))
 
-    def _line(self, end: Point) -> PaperLine:
+    def _line(self, end: Point, size: Length | None = None, signs: tuple[Sign, ...] = ()) -> PaperLine:
         if self.point.distance(end) < 1e-6:
             raise KitError(message("refusal.line_nothing"), do=message("refusal.line_nothing_do"))
-        return PaperLine(self.sheet, Path.of(Line(self.point, end)))
+        path = Path.of(Line(self.point, end))
+        self._did("rule", end, size or Length(0.0), path, signs)
+        return PaperLine(self.sheet, path)
 
 
 class PaperLine:
@@ -323,8 +355,24 @@ class PaperLine:
                 do=message("refusal.shorter_do"),
             )
         point = self.path.at(min(float(size), self.path.length))
-        self.sheet.note(size, self.path.start, point, self.path.between(0.0, size) if size > 1e-6 else None)
+        low, high, said = 0.0, float(size), size
+        rest = size.rest
+        if (
+            rest is not None and abs(float(size) + float(rest) - self.path.length) < 1e-6
+        ):  # measured back from the other end
+            low, high, said = float(size), self.path.length, rest
+        way = self.path.between(low, high) if high - low > 1e-6 else None
+        if way is not None:
+            first, last = (point, way.end) if said is rest else (way.start, point)
+            self.sheet.note(said, first, last, way)
+            start = way.end if said is rest else way.start
+            self._drew("mark", start, point, way, said)
         return PaperPoint(self.sheet, point)
+
+    def _drew(
+        self, kind: Kind, start: Point, end: Point, path: Path, size: Length, signs: tuple[Sign, ...] = ()
+    ) -> None:
+        self.sheet.did(HandMove(kind, self.sheet.piece_name, start, end, path, float(size), size.name, signs=signs))
 
     def meets(self, other: PaperLine) -> Length:
         """How far along this line, from its start, it meets `other` (carried on a little if straight).
@@ -356,7 +404,11 @@ class PaperLine:
                 where=message("refusal.here", place=self.told),
                 do=message("refusal.share_outside_do"),
             )
-        return PaperPoint(self.sheet, self.path.at(self.path.length * part))
+        path = self.path
+        point = path.at(path.length * part)
+        if path.length * part > 1e-6:
+            self._drew("mark", path.start, point, path.between(0.0, path.length * part), Length(0.0))
+        return PaperPoint(self.sheet, point)
 
     def square(self, how_far: Size, direction: str, *, at: str = "end") -> PaperLine:
         """A straight line square to this one at its "start" or "end", toward a direction of the paper.
@@ -373,7 +425,11 @@ class PaperLine:
             normal = normal * -1.0
         end = begin + normal * float(size)
         self.sheet.note(size, begin, end)
-        return PaperLine(self.sheet, Path.of(Line(begin, end)), beside=self.path)
+        path = Path.of(Line(begin, end))
+        tangent = self.path.tangent_at(along)
+        sign = Sign("square", begin, normal, tangent if at == "start" else tangent * -1.0, self.name)
+        self._drew("rule", begin, end, path, size, (sign,))
+        return PaperLine(self.sheet, path, beside=self.path)
 
     def parallel(self, how_far: Size, toward: str) -> PaperLine:
         """The parallel at this distance, toward a direction of the paper or "inside" / "outside".
@@ -392,6 +448,7 @@ class PaperLine:
         path = parallel(self.path, float(size) if left else -float(size))
         begin = self.path.at(middle)
         self.sheet.note(size, begin, path.at(path.nearest(begin)))
+        self._drew("parallel", path.start, path.end, path, size)
         return PaperLine(self.sheet, path)
 
     def to(self, other: PaperLine, *, end: str = "end") -> PaperLine:
@@ -425,7 +482,8 @@ class PaperLine:
             wrist = overarm.square(20 * cm, "down")
             underarm = wrist.curve_into(front.side, 12 * cm)
         """
-        return PaperLine(self.sheet, curve_into(self, other, at, fullness, toward))
+        path = curve_into(self, other, at, fullness, toward)
+        return self._curved(path, other, at, Sign("tangent", path.end, path.end_tangent * -1.0, path.end_tangent))
 
     def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:
         """A curve that leaves the end of this line square to it and meets `other` square, `at` this far along
@@ -436,7 +494,19 @@ class PaperLine:
             top = front.shoulder_tip.down(1 * cm)
             armhole = front.neck_point.to(top).curve_square_to(front.side, 1 * cm)
         """
-        return PaperLine(self.sheet, curve_square_to(self, other, at, fullness, toward))
+        path = curve_square_to(self, other, at, fullness, toward)
+        onward = other.path.tangent_at(other.path.nearest(path.end))
+        return self._curved(path, other, at, Sign("square", path.end, path.end_tangent * -1.0, onward))
+
+    def _curved(self, path: Path, other: PaperLine, at: Size, arrives: Sign) -> PaperLine:
+        """A curve from the end of this line, square to it, whose place on `other` was measured first."""
+        size = distance(at, "")
+        if size > 1e-6:
+            other._drew("mark", other.path.start, path.end, other.path.between(0.0, float(size)), size)
+        back = self.path.end_tangent * -1.0
+        leaves = Sign("square", path.start, path.start_tangent, back, self.name)
+        self._drew("curve", path.start, path.end, path, Length(0.0), (leaves, replace(arrives, to=other.name)))
+        return PaperLine(self.sheet, path)
 
     def mirrored(self, line: PaperLine) -> PaperLine:
         """Mirrored across a straight line.

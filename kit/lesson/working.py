@@ -19,6 +19,8 @@ from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
+from kit.lesson.hand import HandMove, carried_out, ends_of
+from kit.lesson.open_piece import OpenPiece
 from kit.lesson.own_code import stopped
 from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
@@ -294,7 +296,24 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         new_notches=tuple((p.name, n) for p in after for n in p.notches if n not in _was(before, p).notches),
         new_marks=tuple((p.name, m) for p in after for m in p.marks if m not in _was(before, p).marks),
         allowed=tuple(p.name for p in after if _allowances(p) - _allowances(_was(before, p))),
+        moves=tuple(move for name, piece in bench.items() for move in _moves(name, opened(piece), new, points)),
     )
+
+
+def _moves(
+    name: str, piece: OpenPiece, new: Sequence[tuple[str, str, Path]], points: Sequence[tuple[str, str, Point]]
+) -> tuple[HandMove, ...]:
+    """What the hand did on a piece, as far as it led to what is new."""
+    if not piece.hand:
+        return ()
+    ends = [p for owner, _, path in new if owner == name for p in (path.start, path.end)]
+    ends += [p for owner, _, p in points if owner == name]
+    before = piece.before.marks
+    for mark in piece.piece.marks:
+        if mark not in before:
+            ends += [mark.point] if mark.point is not None else []
+            ends += ends_of(mark.path.curves) if mark.path is not None else []
+    return carried_out(piece.hand, ends)
 
 
 def _was(before: dict[str, Piece], piece: Piece) -> Piece:
