@@ -8,7 +8,7 @@ from typing import Any
 
 from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS
-from kit.diagnostic import Value, measure, message
+from kit.diagnostic import Message, Told, Value, measure, message
 from kit.errors import KitError
 from kit.lesson.definition import Definition
 from kit.lesson.lesson import Lesson
@@ -23,7 +23,8 @@ from kit.piece.piece import Piece
 @dataclass(frozen=True)
 class Block:
     """A block: `title`, the body `measures` it is drafted from, and `draft` (body to pieces). `steps` are those it
-    is drafted by, `start` the block they begin with (none: fresh paper), `parameters` the numbers they use.
+    is drafted by, `start` the block they begin with (none: fresh paper), `parameters` the numbers they use. `said`: its
+    title in the reader's language (none: the title as it is).
 
     Calling it gives the pieces. Raises `KitError` when the body lacks a measurement, when the draft refuses one, or
     when something on a piece is named by a verb of the bench.
@@ -40,6 +41,12 @@ class Block:
     steps: tuple[Entry, ...] = field(default=(), repr=False)
     start: Callable[[Body], tuple[Piece, ...]] | None = field(default=None, repr=False)
     parameters: tuple[Parameter, ...] = field(default=(), repr=False)
+    said: Message | None = field(default=None, repr=False)
+
+    @property
+    def told(self) -> Told:
+        """What it is called within a message."""
+        return self.said or self.title
 
     @property
     def definition(self) -> Definition:
@@ -60,7 +67,7 @@ class Block:
                 row = MEASUREMENTS.get(name)
                 raise KitError(
                     message("blocks.missing", measure=measure(name)),
-                    where=message("blocks.for_body", block=self.title, body=body.name),
+                    where=message("blocks.for_body", block=self.told, body=body.name),
                     do=message("blocks.missing_do", note=Value(f"measure_note.{name}", "key"))
                     if row
                     else message("blocks.missing_own_do"),
@@ -68,7 +75,7 @@ class Block:
         try:
             pieces = self.draft(body)
         except KitError as error:
-            raise error.at(message("blocks.for_body", block=self.title, body=body.name)) from None
+            raise error.at(message("blocks.for_body", block=self.told, body=body.name)) from None
         for piece in pieces:
             refuse_verbs(piece, self.title)
         return pieces

@@ -263,4 +263,4 @@ def _refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
     )
 
 
-bodice_block = Block("Bodice block", MEASURES, _draft)
+bodice_block = Block("Bodice block", MEASURES, _draft, said=message("block_title.bodice"))

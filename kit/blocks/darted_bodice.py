@@ -20,6 +20,7 @@ from kit.blocks.darted_plan import (
     plan,
 )
 from kit.body.body import Body
+from kit.diagnostic import message
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
@@ -142,4 +143,4 @@ def _darts(piece: BenchPiece, half: HalfPlan) -> None:
 
 STEPS = (frame, necks, sides, armholes, waists)
 
-darted_bodice_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS)
+darted_bodice_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS, said=message("block_title.darted_bodice"))

@@ -25,6 +25,7 @@ from kit.blocks.darted_waist import (
     wishes,
 )
 from kit.body.body import Body
+from kit.diagnostic import message
 from kit.geometry import Cubic, Line, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
@@ -186,4 +187,4 @@ def waists(front: BenchPiece, back: BenchPiece, body: Body) -> None:
 
 STEPS = (frame, sides, waists)
 
-skirt_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS)
+skirt_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS, said=message("block_title.skirt"))

@@ -239,4 +239,5 @@ def with_sleeve(
         _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through"),
     )
     measures = tuple(dict.fromkeys((*getattr(bodice, "measures", ()), *MEASURES)))
-    return Block(title, measures, drafted(title, STEPS, bodice, parameters), STEPS, bodice, parameters)
+    said = message("block_title.with_sleeve", block=getattr(bodice, "told", bodice.title))
+    return Block(title, measures, drafted(title, STEPS, bodice, parameters), STEPS, bodice, parameters, said)

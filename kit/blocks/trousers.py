@@ -22,6 +22,7 @@ from kit.blocks.trouser_plan import (
     plan,
 )
 from kit.body.body import Body
+from kit.diagnostic import message
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
@@ -131,4 +132,4 @@ def waists(front: BenchPiece, back: BenchPiece, body: Body) -> None:
 
 STEPS = (levels, inseams, crotches, sides, waists)
 
-trouser_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS)
+trouser_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS, said=message("block_title.trousers"))

@@ -60,3 +60,9 @@ blocks-refused_back_low = die hintere Mitte liegt zu tief.
 blocks-refused_back_high = die hintere Mitte liegt zu hoch.
 blocks-refused_no_fork = zwischen den Beinen bleibt kein Platz.
 blocks-refused_fork_wide = der Schritt wird zu breit.
+
+block_title-bodice = Oberteil-Grundschnitt
+block_title-darted_bodice = Oberteil-Grundschnitt mit Abnähern
+block_title-skirt = Rock-Grundschnitt
+block_title-trousers = Hosen-Grundschnitt
+block_title-with_sleeve = { $block } mit Ärmel

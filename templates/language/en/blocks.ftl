@@ -60,3 +60,9 @@ blocks-refused_back_low = sets the centre back too low.
 blocks-refused_back_high = sets the centre back too high.
 blocks-refused_no_fork = leaves no room to go between the legs.
 blocks-refused_fork_wide = makes a crotch too wide.
+
+block_title-bodice = Bodice block
+block_title-darted_bodice = Darted bodice block
+block_title-skirt = Skirt block
+block_title-trousers = Trouser block
+block_title-with_sleeve = { $block } with a sleeve

@@ -60,3 +60,9 @@ blocks-refused_back_low = el centro de la espalda queda demasiado bajo.
 blocks-refused_back_high = el centro de la espalda queda demasiado alto.
 blocks-refused_no_fork = no queda sitio entre las piernas.
 blocks-refused_fork_wide = el tiro resulta demasiado ancho.
+
+block_title-bodice = Patrón base de cuerpo
+block_title-darted_bodice = Patrón base de cuerpo con pinzas
+block_title-skirt = Patrón base de falda
+block_title-trousers = Patrón base de pantalón
+block_title-with_sleeve = { $block } con manga

@@ -60,3 +60,9 @@ blocks-refused_back_low = le milieu dos est trop bas.
 blocks-refused_back_high = le milieu dos est trop haut.
 blocks-refused_no_fork = il ne reste pas de place entre les jambes.
 blocks-refused_fork_wide = l’enfourchure devient trop large.
+
+block_title-bodice = Base de corsage
+block_title-darted_bodice = Base de corsage à pinces
+block_title-skirt = Base de jupe
+block_title-trousers = Base de pantalon
+block_title-with_sleeve = { $block } avec manche
