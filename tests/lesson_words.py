@@ -51,6 +51,7 @@ def own_words(*patterns: Pattern) -> set[str]:
     for pattern in patterns:
         found |= {pattern.lesson.title, pattern.body.name, *(strip.title for strip in pattern.strips)}
         found |= {record.title for record in (*pattern.steps, *pattern.sewing)}
+        found |= {title for title, _ in pattern.finished}
         for piece in pattern.pieces:
             found |= set(of_piece(piece))
         for step in pattern.steps:

@@ -37,13 +37,16 @@ from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
 from kit.language import alphabetical, language, naming, say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dimension
-from kit.picture.flat import laid_flat
+from kit.picture.assembled import View
+from kit.picture.drawing import Label
+from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import legend
 from kit.picture.piece_sheet import piece_drawing
 from kit.proof import Finding
 from kit.prose import cautions, terms
 
+COVER_SHARE = 0.5
+"""Of the height of a page's text, what the views on the cover may take."""
 _MOST = 6  # findings that fit on the cover
 _PRINTING = ("alone", "squares", "rest", "join", "check")
 _READING = ("inks", "units", "cloths", "ticks")
@@ -164,15 +167,14 @@ def _cover(
     if len(troubles) > _MOST:
         rest = len(troubles) - _MOST + 1
         troubles = [*troubles[: _MOST - 1], say("booklet.more_findings", count=rest)]
-    front, back = laid_flat(pattern, "front"), laid_flat(pattern, "back")
-    large = Room(form.measure * PX, form.depth * 0.44 * PX)
+    large = Room(form.measure * PX, form.depth * (0.36 if troubles else COVER_SHARE) * PX)
     small = Room(form.measure * 0.36 * PX, form.depth * 0.2 * PX)
+    views = picture(cover_drawing(pattern), "cover-views", small if photo else large, inks, paper=COVER)
     return Cover(
         title=info.title,
         summary=info.summary,
         author=info.author,
-        front=picture(front, "cover-front", large, inks, paper=COVER),
-        back=picture(back, "cover-back", small, inks, say("booklet.back_view"), paper=COVER),
+        views=views,
         facts=tuple(facts),
         troubles=tuple(troubles),
         photo=photo,
@@ -181,12 +183,16 @@ def _cover(
 
 
 def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
-    """The garment laid flat with its width and length, where fronts and backs make a garment of it."""
-    drawing = laid_flat(pattern, "back", pattern.lesson.units)
-    if not any(isinstance(item, Dimension) for item in drawing.items):
+    """The garment laid flat with its finished measurements, from the side where more of them can be drawn."""
+    room = Room(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
+    letters = 1.06 * form.letters
+    seen: tuple[View, ...] = ("back", "front")
+    drawings = {view: laid_flat(pattern, view, pattern.lesson.units, room, letters) for view in seen}
+    lines = {view: sum(isinstance(item, Label) for item in drawing.items) for view, drawing in drawings.items()}
+    view = max(drawings, key=lambda view: lines[view])
+    if not lines[view] or not pattern.finished:
         return None
-    room = Room(form.measure * 0.6 * PX * min(1.6, form.letters), 60 * PX * form.letters)
-    return picture(drawing, "finished", room, inks, say("booklet.laid_flat_caption"))
+    return picture(drawings[view], "finished", room, inks, say(f"booklet.laid_flat_{view}"))
 
 
 def _body(pattern: Pattern) -> str:

@@ -21,13 +21,13 @@ class Photo:
 @dataclass(frozen=True)
 class Cover:
     """The first page. `facts` are (label, text) pairs; `troubles` are error findings in words, shown under a
-    "Proof failed" banner; a `photo` of the author's stands in the place of the drawn views."""
+    "Proof failed" banner; `views` is the garment from the front and the back, which makes room for a `photo` of the
+    author's where there is one."""
 
     title: str
     summary: str
     author: str
-    front: Picture | None
-    back: Picture | None
+    views: Picture
     facts: tuple[tuple[str, str], ...]
     troubles: tuple[str, ...] = ()
     photo: Photo | None = None

@@ -19,6 +19,7 @@ from kit.piece.piece import CutPlan
 from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Ply, Row, Scene, Section
 from kit.sewing.spans import path_of
+from kit.units import both
 
 SECTION = Section((Ply("main", ((0.0, 0.0), (9.0, 0.0))), Ply("facing", ((0.0, 1.4), (9.0, 1.4)))), ((4.0, -1.0, 2.0),))
 
@@ -176,12 +177,18 @@ def test_all_of_it_is_well_formed(wrap_top: Pattern) -> None:
         assert root.get("aria-label")
 
 
-def test_the_flat_garment_says_how_wide_and_long_it_lies(wrap_top: Pattern) -> None:
-    """The width is the two sleeves' reach, from the piece's own corner; the length from its highest to its lowest."""
-    drawing = laid_flat(wrap_top, "back", "cm")
-    wide, long = [item for item in drawing.items if isinstance(item, Dimension)]
-    back = wrap_top.piece("back").outline.bounds()
-    assert wide.start.distance(wide.end) == pytest.approx(2 * back[2], abs=0.5)
-    assert long.start.distance(long.end) == pytest.approx(back[3] - back[1], abs=0.5)
-    assert wide.text in drawing.alt and long.text in drawing.alt
-    assert not any(isinstance(item, Dimension) for item in laid_flat(wrap_top, "back").items)
+def test_the_flat_garment_draws_the_numbers_of_the_lesson(wrap_top: Pattern) -> None:
+    """The finished measurements that one of its lines has, from the pieces' own corners; no others."""
+    back = wrap_top.piece("back")
+    sleeves, long = 2 * back.outline.bounds()[2], back.edge("centre").path.length
+    rows = (("Sleeve to sleeve", sleeves), ("Back length", long), ("Something else", 1234.0))
+    drawing = laid_flat(replace(wrap_top, finished=rows), "back", "cm")
+    wide, upright = (
+        next(i for i in drawing.items if isinstance(i, Stroke) and i.arrow == "both" and i.name == title)
+        for title in ("Sleeve to sleeve", "Back length")
+    )
+    assert wide.curves[0].start.distance(wide.curves[-1].end) == pytest.approx(sleeves, abs=0.5)
+    assert upright.curves[0].start.distance(upright.curves[-1].end) == pytest.approx(long, abs=0.5)
+    assert both(sleeves, "cm", "finished") in drawing.alt
+    assert "Something else" not in {getattr(item, "name", "") for item in drawing.items}
+    assert not [i for i in laid_flat(wrap_top, "back").items if isinstance(i, Dimension)]

@@ -112,9 +112,10 @@ picture-scene_empty = Nähbild.
 
 picture-flat_front = { $title }, flach ausgelegt, von vorn gesehen: { $pieces }.
 picture-flat_back = { $title }, flach ausgelegt, von hinten gesehen: { $pieces }.
-picture-flat_measured = So liegt es { $width } breit und { $length } lang.
+picture-flat_finished = Fertige Maße: { $sizes }.
 picture-flat_with = Mit { $pieces }.
 picture-flat_beside = Daneben: { $pieces }.
+picture-flat_left_out = Nicht gezeigt: { $pieces }.
 
 # ---- die Legende
 

@@ -113,9 +113,10 @@ picture-scene_empty = Sewing picture.
 
 picture-flat_front = { $title } laid flat, seen from the front: { $pieces }.
 picture-flat_back = { $title } laid flat, seen from the back: { $pieces }.
-picture-flat_measured = As it lies it is { $width } wide and { $length } long.
+picture-flat_finished = Its finished measurements: { $sizes }.
 picture-flat_with = With { $pieces }.
 picture-flat_beside = Beside it: { $pieces }.
+picture-flat_left_out = Not shown: { $pieces }.
 
 # ---- the legend
 

@@ -113,9 +113,10 @@ picture-scene_empty = Imagen de costura.
 
 picture-flat_front = { $title }: prenda en plano, vista por delante: { $pieces }.
 picture-flat_back = { $title }: prenda en plano, vista por detrás: { $pieces }.
-picture-flat_measured = Así tendida mide { $width } de ancho y { $length } de largo.
+picture-flat_finished = Medidas de la prenda acabada: { $sizes }.
 picture-flat_with = Con { $pieces }.
 picture-flat_beside = Al lado: { $pieces }.
+picture-flat_left_out = No se muestra: { $pieces }.
 
 # ---- la leyenda
 

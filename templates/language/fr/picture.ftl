@@ -106,9 +106,10 @@ picture-scene_empty = Image de couture.
 
 picture-flat_front = « { $title } » à plat, vu de devant : { $pieces }.
 picture-flat_back = « { $title } » à plat, vu de dos : { $pieces }.
-picture-flat_measured = Ainsi posé, il mesure { $width } de large et { $length } de long.
+picture-flat_finished = Mesures du vêtement fini : { $sizes }.
 picture-flat_with = Avec : { $pieces }.
 picture-flat_beside = À côté : { $pieces }.
+picture-flat_left_out = Non représenté : { $pieces }.
 
 # ---- la légende
 

@@ -1,0 +1,425 @@
+"""The finished garment put together flat: which halves lie on which, each as it is after the last sewing step.
+
+Seen from in front the wearer's left is at the viewer's right. Fronts and backs lie on each other, neck points level;
+of a pair of fronts the right one laps over the left (common practice of women's wear, no source). What is sewn to them
+and is neither band nor pocket lies opened out beyond its seam, or behind when the seam goes round most of it. Only what
+the sewing joins is put together; the rest is named in `left`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+from itertools import pairwise
+from typing import Any, Literal
+
+from kit.errors import KitError
+from kit.geometry import Motion, Point, Vector
+from kit.lesson.pattern import Pattern
+from kit.picture.chains import Chain, at, box, crossings, joined, length, part
+from kit.picture.place import flat_motion, fold_mirror, is_back, is_facing
+from kit.picture.shut import FINE, Shut, edge_points, shut_by, shut_folds
+from kit.piece.piece import Piece, Side
+from kit.piece.role import PieceRole
+from kit.sewing.order import operations
+from kit.sewing.run import Run
+from kit.sewing.spans import path_of, spans
+from kit.sewing.state import State
+
+View = Literal["front", "back"]
+_ON_TOP: tuple[PieceRole, ...] = ("pocket", "flap")
+_INSIDE: tuple[PieceRole, ...] = ("facing", "lining", "interfacing", "bag")
+_AROUND = 0.5  # share of an outline that is sewn to another piece when the two lie on each other
+_FOLDS = ("dart", "pleat", "tuck")
+
+
+@dataclass(frozen=True)
+class Flat:
+    """A cut piece where it lies: whole where it is cut on the fold, else one half. `motion` takes the draft of its
+    first side there; `up` is the face that is seen, `near` whether it lies uppermost. `folds` are shut; `drawn_in` is
+    (height, share of its distance from x = 0) of places in the draft, where it was drawn in or out to lie edge on edge
+    with what it is sewn to."""
+
+    piece: Piece
+    sides: tuple[Side, ...]
+    motion: Motion
+    up: Literal["right", "wrong"]
+    near: bool
+    folds: tuple[Shut, ...] = ()
+    drawn_in: tuple[tuple[float, float], ...] = ()
+
+    @property
+    def side(self) -> Side:
+        return self.sides[0]
+
+    def put(self, p: Point, side: Side | None = None) -> Point:
+        """Where a point of the draft lies, on the half `side` of a piece on the fold."""
+        return self.put_shut(shut_by(self.folds)(p), side)
+
+    def put_shut(self, moved: Point, side: Side | None = None) -> Point:
+        """The same for a point that is given as it lies with the folds shut."""
+        moved = self._in(moved)
+        if self.piece.fold and side is not None and side != self.side:
+            moved = fold_mirror(self.piece)(moved)
+        return self.motion(moved)
+
+    def edge(self, name: str, side: Side | None = None) -> Chain:
+        """An edge as it lies, run as it was drafted."""
+        motion = self.motion
+        if self.piece.fold and side is not None and side != self.side:
+            motion = fold_mirror(self.piece).then(self.motion)
+        return [motion(self._in(p)) for p in edge_points(self.piece, name, self.folds)]
+
+    def _in(self, p: Point) -> Point:
+        """A point drawn in towards x = 0 by the share of its height."""
+        if not self.drawn_in:
+            return p
+        low, high = self.drawn_in[0], self.drawn_in[-1]
+        if p.y <= low[0] or p.y >= high[0]:
+            return Point(p.x * (low[1] if p.y <= low[0] else high[1]), p.y)
+        for (y0, one), (y1, two) in pairwise(self.drawn_in):
+            if y0 <= p.y <= y1:
+                return Point(p.x * (one + (two - one) * (p.y - y0) / max(y1 - y0, 1e-9)), p.y)
+        return p
+
+    @cached_property
+    def ring(self) -> Chain:
+        """Its outline, closed."""
+        names = [edge.name for edge in self.piece.edges]
+        if not self.piece.fold:
+            chains = [self._oriented(name, self.side) for name in names]
+            return [p for chain in chains for p in chain[:-1]]
+        at = names.index(self.piece.fold)
+        order = names[at + 1 :] + names[:at]
+        one = [p for name in order for p in self._oriented(name, self.side)[:-1]]
+        one.append(self._oriented(order[-1], self.side)[-1])
+        other = [p for name in order for p in self._oriented(name, self.sides[-1])[:-1]]
+        other.append(self._oriented(order[-1], self.sides[-1])[-1])
+        return one + other[::-1][1:-1]
+
+    def _oriented(self, name: str, side: Side) -> Chain:
+        """An edge the way the outline goes round."""
+        path = self.piece.edge(name).path
+        placed = self.piece.outline.edge(name)
+        chain = self.edge(name, side)
+        return chain if path.start.distance(placed.start) < path.end.distance(placed.start) else chain[::-1]
+
+    def run(self, pattern: Pattern, run: Run) -> list[Chain]:
+        """The stretches that a run means here, what meets over the fold made one."""
+        found: list[Chain] = []
+        for side in self.sides if run.side is None else (run.side,):
+            if side not in self.sides:
+                continue
+            whole: list[Chain] = []
+            for span in spans(pattern, replace(run, side=side)):
+                chain = self.edge(span.edge, side)
+                full = self.piece.edge(span.edge).path.length
+                if span.end - span.start < full - 0.5:
+                    scale = length(chain) / full
+                    chain = part(chain, span.start * scale, span.end * scale)
+                whole.append(chain)
+            found += joined(whole)
+        return joined(found)
+
+    def place(self, pattern: Pattern, run: Run, distance: float, side: Side) -> tuple[Point, Vector]:
+        """The place so many mm along a run on one half, and the way out of the piece there, square to its edge."""
+        path = path_of(pattern, run)
+        at = min(max(distance, 0.0), path.length)
+        here = path.at(at)
+        step = path.normal_at(min(max(at, 0.5), path.length - 0.5))
+        near = path.at(min(max(at, 0.5), path.length - 0.5))
+        if self.piece.outline.contains(near + step * 1.5):
+            step = step * -1.0
+        there = self.put(here, side)
+        way = self.put(here + step, side) - there
+        return there, way.unit() if way.length > 1e-9 else Vector(0.0, 1.0)
+
+
+@dataclass(frozen=True)
+class Assembled:
+    """The garment of one view: `flats` from the bottom up, `bands` and `attached` what else belongs to it, `left` the
+    pieces and strips that no sewing step joins to it."""
+
+    pattern: Pattern
+    view: View
+    flats: tuple[Flat, ...]
+    state: State
+    left: tuple[str, ...] = ()
+    within: tuple[Flat, ...] = field(default_factory=tuple)  # facings seen inside
+
+    @property
+    def near(self) -> tuple[Flat, ...]:
+        return tuple(flat for flat in self.flats if flat.near)
+
+    def of(self, name: str, side: Side | None = None) -> list[Flat]:
+        """Where a cut piece lies, one half or all of it."""
+        return [flat for flat in self.flats if flat.piece.name == name and (side is None or side in flat.sides)]
+
+    def box(self) -> tuple[float, float, float, float]:
+        return box(flat.ring for flat in self.flats)
+
+    def widest(self, y: float, x: float) -> tuple[float, float] | None:
+        """From where to where the garment reaches at a level, around `x`; None where it is not there."""
+        found: list[tuple[float, float]] = []
+        for flat in self.flats:
+            xs = crossings(flat.ring, y)
+            found += list(zip(xs[::2], xs[1::2], strict=False))
+        held = [pair for pair in found if pair[0] - 1.0 <= x <= pair[1] + 1.0]
+        if not held:
+            return None
+        low, high = min(a for a, _ in held), max(b for _, b in held)
+        for a, b in sorted(found):
+            if a <= high + 1.0 and b >= low - 1.0:
+                low, high = min(low, a), max(high, b)
+        return low, high
+
+
+def finished_state(pattern: Pattern) -> State:
+    """The garment after the last operation. What cannot be worked is left out: the proof tells of it."""
+    state = State()
+    for _, operation in operations(pattern):
+        try:
+            state = state.after(operation.outcome(pattern), pattern)
+        except KitError:
+            continue
+    return state
+
+
+def assembled(pattern: Pattern, view: View) -> Assembled:
+    """The finished garment of a pattern, seen from the front or the back."""
+    state = finished_state(pattern)
+    shown = [piece for piece in pattern.pieces if piece.cut.cloth == "main" and piece.role not in _INSIDE]
+    body = [piece for piece in shown if _is_body(piece)]
+    flats = _stack(body or _largest(shown, state), view, state, pattern)
+    flats = _edge_on_edge(flats, state)
+    done = {flat.piece.name for flat in flats}
+    by_band = _sewn_otherwise(pattern)
+    flats, added = _others(flats, [p for p in shown if p.name not in done | by_band], pattern, state)
+    done |= added | by_band
+    return Assembled(
+        pattern,
+        view,
+        tuple(flats),
+        state,
+        tuple(piece.name for piece in shown if piece.name not in done),
+        tuple(_facings(flats, pattern, state)),
+    )
+
+
+def _is_body(piece: Piece) -> bool:
+    """Whether a piece lies where the body is: it is worn at the front or back, and sewn on nothing."""
+    return bool(piece.worn) and piece.role not in (*_ON_TOP, "sleeve", "collar", "cuff", "band", "strip")
+
+
+def _largest(shown: list[Piece], state: State) -> list[Piece]:
+    """What to begin with where nothing is a front or a back: the largest of the pieces."""
+    sewn = [piece for piece in shown if piece.role not in _ON_TOP]
+    return [max(sewn, key=lambda piece: abs(piece.outline.area))] if sewn else []
+
+
+def _folds_of(piece: Piece, state: State) -> tuple[Shut, ...]:
+    names = {fact[3] for fact in state.facts if fact[0] in _FOLDS and len(fact) > 3 and fact[1] == piece.name}
+    return shut_folds(piece, names) if names else ()
+
+
+def _stack(body: list[Piece], view: View, state: State, pattern: Pattern) -> list[Flat]:
+    """The layers from the bottom up."""
+    backs = [piece for piece in body if is_back(piece)]
+    fronts = [piece for piece in body if not is_back(piece)]
+    far, near = (backs, fronts) if view == "front" else (fronts, backs)
+    order: tuple[Side, Side] = ("left", "right") if view == "front" else ("right", "left")
+    out: list[Flat] = []
+    for group, wrong in ((far, True), (near, False)):
+        for piece in group:
+            folds = _folds_of(piece, state)
+            shift = _level(piece, body, state)
+            if piece.fold:
+                motion = flat_motion(piece, "right", wrong)
+                sides: tuple[tuple[Side, ...], ...] = (("right", "left"),)
+            elif piece.cut.mirrored:
+                sides = tuple((side,) for side in order)
+                motion = Motion.identity()
+            else:
+                sides = (("right",),)
+                motion = _centred(piece, view, wrong)
+            for halves in sides:
+                own = flat_motion(piece, halves[0], wrong) if piece.cut.mirrored and not piece.fold else motion
+                own = own.then(Motion.translation(Vector(0.0, shift)))
+                out.append(Flat(piece, halves, own, "wrong" if wrong else "right", not wrong or not far, folds))
+    return out
+
+
+def _centred(piece: Piece, view: View, wrong: bool) -> Motion:
+    """A piece cut single, its middle at x = 0, seen from its right side or its wrong side."""
+    x0, _, x1, _ = piece.outline.bounds()
+    slide = Motion.translation(Vector(-(x0 + x1) / 2, 0.0))
+    turned = Motion.reflection(Point(0.0, 0.0), Point(0.0, 1.0))
+    return slide.then(turned) if wrong else slide
+
+
+def _level(piece: Piece, body: list[Piece], state: State) -> float:
+    """How far up a piece moves so that its neck point lies as high as the first piece's, or else the edges that are
+    sewn to each other do."""
+    if piece is body[0]:
+        return 0.0
+    first, own = body[0].point_of("neck_point"), piece.point_of("neck_point")
+    if first is not None and own is not None:
+        return first.y - own.y
+    offs = []
+    for seam in state.seams:
+        ends = {name: edge for name, _, edge in seam}
+        if body[0].name in ends and piece.name in ends:
+            a, b = body[0].edge(ends[body[0].name]).path, piece.edge(ends[piece.name]).path
+            offs.append(max(a.start.y, a.end.y) - max(b.start.y, b.end.y))
+    return sum(offs) / len(offs) if offs else 0.0
+
+
+def _edge_on_edge(flats: list[Flat], state: State) -> list[Flat]:
+    """Fronts and backs whose darts take up more in the one than in the other, drawn in and out so that the edges sewn
+    to each other lie on each other, midway."""
+    made = list(flats)
+    for seam in sorted(state.seams, key=sorted):
+        pair = sorted(seam)
+        if len(pair) != 2 or pair[0][1] != pair[1][1] or pair[0][0] == pair[1][0]:
+            continue
+        spots = [
+            next((i for i, flat in enumerate(made) if flat.piece.name == name and side in flat.sides), None)
+            for name, side, _ in pair
+        ]
+        if spots[0] is None or spots[1] is None or not (made[spots[0]].folds or made[spots[1]].folds):
+            continue
+        if made[spots[0]].drawn_in or made[spots[1]].drawn_in:
+            continue
+        lines = [
+            edge_points(made[i].piece, edge, made[i].folds)
+            for i, (_, _, edge) in zip(spots, pair, strict=True)
+            if i is not None
+        ]
+        shares = [_shares(lines[0], lines[1]), _shares(lines[1], lines[0])]
+        for i, share in zip(spots, shares, strict=True):
+            if i is not None and share:
+                made[i] = replace(made[i], drawn_in=share)
+    return made
+
+
+def _shares(own: Chain, other: Chain) -> tuple[tuple[float, float], ...]:
+    """(height, by what share of its x) a line moves to lie midway between itself and the other at its own heights;
+    empty where the lines lie on each other already, run across, or touch x = 0."""
+    if abs(own[0].y - own[-1].y) < 0.5 * length(own):
+        return ()
+    up = own if own[0].y < own[-1].y else own[::-1]
+    beside = other if other[0].y < other[-1].y else other[::-1]
+    found = []
+    for step in range(25):
+        share = step / 24
+        p, q = at(up, share * length(up))[0], at(beside, share * length(beside))[0]
+        if abs(p.x) < 20.0 or abs(q.x) < 20.0:
+            return ()
+        found.append((p.y, (abs(p.x) + abs(q.x)) / 2 / abs(p.x)))
+    return tuple(found) if any(abs(share - 1.0) > 0.002 for _, share in found) else ()
+
+
+def of_kind(pattern: Pattern, *kinds: str) -> list[Any]:
+    """The operations of some kinds, in sewing order."""
+    return [op for _, op in operations(pattern) if op.kind in kinds]
+
+
+def _sewn_otherwise(pattern: Pattern) -> set[str]:
+    """Pieces that are bands or pockets: they have pictures of their own (kit/picture/put_on.py)."""
+    found = {run.piece for op in of_kind(pattern, "set_band", "seam_band") for run in op.a}
+    found |= {run.piece for op in of_kind(pattern, "seam_band") for run in op.b}
+    return found | {run.piece for op in of_kind(pattern, "patch_pocket") for run in op.edges}
+
+
+# ---- what is sewn to it ------------------------------------------------------------------------------------
+
+
+def _others(flats: list[Flat], pieces: list[Piece], pattern: Pattern, state: State) -> tuple[list[Flat], set[str]]:
+    """The pieces that seams join to those that lie there, one after another."""
+    waiting, added = list(pieces), set[str]()
+    grown = True
+    while grown and waiting:
+        grown = False
+        for piece in waiting:
+            found = _beside(piece, flats, pattern, state)
+            if found:
+                behind = [flat for flat in found if not flat.near]
+                flats = behind + flats + [flat for flat in found if flat.near]
+                added.add(piece.name)
+                waiting.remove(piece)
+                grown = True
+                break
+    return flats, added
+
+
+def _beside(piece: Piece, flats: list[Flat], pattern: Pattern, state: State) -> list[Flat]:
+    """A piece laid along the seams it has with what lies there, every half of it."""
+    found: list[Flat] = []
+    folds = _folds_of(piece, state)
+    sides: tuple[tuple[Side, ...], ...] = (("right", "left"),) if piece.fold else tuple((side,) for side in piece.sides)
+    for halves in sides:
+        seams: list[tuple[str, Flat, str, Side]] = []
+        for seam in state.seams:
+            keys = list(seam)
+            if len(keys) != 2:
+                continue
+            for (name, side, edge), (other, half, own) in (keys, keys[::-1]):
+                if name == piece.name and side in halves and other != name:
+                    seams += [
+                        (edge, flat, own, half) for flat in flats if flat.piece.name == other and half in flat.sides
+                    ]
+        if not seams:
+            continue
+        sewn = sum(piece.edge(name).path.length for name in {edge for edge, *_ in seams})
+        edge, flat, own, half = max(
+            sorted(seams, key=lambda s: (s[0], s[1].piece.name, s[2], s[3])),
+            key=lambda seam: (seam[1].near, piece.edge(seam[0]).path.length),
+        )
+        around = sewn > _AROUND * piece.outline.perimeter and not piece.fold
+        found.append(_laid(piece, halves, edge, flat, own, half, folds, around))
+    return found
+
+
+def _laid(
+    piece: Piece,
+    halves: tuple[Side, ...],
+    edge: str,
+    flat: Flat,
+    own: str,
+    half: Side,
+    folds: tuple[Shut, ...],
+    around: bool,
+) -> Flat:
+    """The piece moved so that its edge lies on that of `flat`: beyond it, or behind the whole when the seam goes
+    round."""
+    target = flat.edge(own, half)
+    line = edge_points(piece, edge, folds)
+    middle = target[len(target) // 2]
+    tests: list[tuple[bool, bool, float, int, Motion]] = []
+    for flip in (False, True):
+        for a, b in ((target[0], target[-1]), (target[-1], target[0])):
+            if line[0].distance(line[-1]) < 1.0 or a.distance(b) < 1.0:
+                continue
+            motion = Motion.matching(line[0], line[-1], a, b, flip)
+            ring = [motion(p) for p in piece.outline.points(FINE * 4)]
+            centre = Point(sum(p.x for p in ring) / len(ring), sum(p.y for p in ring) / len(ring))
+            base = Point(sum(p.x for p in flat.ring) / len(flat.ring), sum(p.y for p in flat.ring) / len(flat.ring))
+            apart = (centre - middle).dot(base - middle) < 0
+            there = motion(line[len(line) // 2]).distance(middle)
+            tests.append((apart == around, motion.flips != flat.motion.flips, there, len(tests), motion))
+    motion = min(tests, key=lambda t: t[:4])[4] if tests else flat.motion
+    face: Literal["right", "wrong"] = "wrong" if around and flat.up == "right" else flat.up
+    return Flat(piece, halves, motion, face, flat.near and not around, folds)
+
+
+def _facings(flats: list[Flat], pattern: Pattern, state: State) -> Iterable[Flat]:
+    """Facings that are seen inside: on what lies wrong side up."""
+    for piece in pattern.pieces:
+        if not is_facing(piece) or piece.cut.cloth != "main":
+            continue
+        for flat in flats:
+            if flat.up == "right" or piece.source != flat.piece.name:
+                continue
+            if any({name for name, _, _ in seam} == {piece.name, flat.piece.name} for seam in state.seams):
+                yield Flat(piece, flat.sides, flat.motion, "right", False)

@@ -1,0 +1,133 @@
+"""Runs of points, as the picture of a finished garment is put together from them: pure Python, so that it can be drawn
+live. A chain is a list of points in mm; a ring is one whose last point goes on to its first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from itertools import pairwise
+
+from kit.geometry import Line, Point, Vector
+
+Chain = list[Point]
+_MITRE = 2.0  # how many times its distance a corner of a line beside another may reach out
+_TOUCH = 0.6  # mm between ends that are one
+
+
+def drawn(chain: Sequence[Point], closed: bool = False) -> tuple[Line, ...]:
+    """The chain as lines, without those of no length.
+
+    >>> [line.length for line in drawn([Point(0, 0), Point(3, 4), Point(3, 4)])]
+    [5.0]
+    """
+    points = [*chain, chain[0]] if closed and chain else chain
+    return tuple(Line(a, b) for a, b in pairwise(points) if a.distance(b) > 1e-9)
+
+
+def length(chain: Sequence[Point]) -> float:
+    """mm along a chain."""
+    return sum(a.distance(b) for a, b in pairwise(chain))
+
+
+def at(chain: Sequence[Point], distance: float) -> tuple[Point, Vector]:
+    """The place so many mm along a chain (its ends beyond them), and the way it goes there."""
+    for a, b in pairwise(chain):
+        step = a.distance(b)
+        if step > 1e-9 and distance <= step:
+            return a.lerp(b, max(distance, 0.0) / step), (b - a) / step
+        distance -= step
+    a, b = next(((a, b) for a, b in reversed(list(pairwise(chain))) if a.distance(b) > 1e-9), (chain[0], chain[-1]))
+    return chain[-1], (b - a).unit() if a.distance(b) > 1e-9 else Vector(1.0, 0.0)
+
+
+def part(chain: Sequence[Point], start: float, end: float) -> Chain:
+    """The chain from `start` to `end`, mm along it."""
+    found, walked = [at(chain, start)[0]], 0.0
+    for a, b in pairwise(chain):
+        walked += a.distance(b)
+        if start < walked < end:
+            found.append(b)
+    return [*found, at(chain, end)[0]]
+
+
+def joined(chains: Iterable[Chain]) -> list[Chain]:
+    """Chains that touch at their ends made one, whichever way round they run."""
+    waiting = [list(chain) for chain in chains if len(chain) > 1]
+    done: list[Chain] = []
+    while waiting:
+        one = waiting.pop(0)
+        grown = True
+        while grown:
+            grown = False
+            for other in waiting:
+                for way in (other, other[::-1]):
+                    if one[-1].distance(way[0]) < _TOUCH:
+                        one = one + way[1:]
+                    elif way[-1].distance(one[0]) < _TOUCH:
+                        one = way + one[1:]
+                    else:
+                        continue
+                    waiting.remove(other)
+                    grown = True
+                    break
+                if grown:
+                    break
+        done.append(one)
+    return done
+
+
+def beside(chain: Sequence[Point], distance: float) -> Chain:
+    """The chain `distance` mm to its left (negative: to its right), corners mitred. What would come nearer to the chain
+    than that, where it bends more tightly, is left out."""
+    points = [chain[0], *(b for a, b in pairwise(chain) if a.distance(b) > 1e-6)]
+    if len(points) < 2:
+        return list(points)
+    sides = [(b - a).unit().left() for a, b in pairwise(points)]
+    found: Chain = [points[0] + sides[0] * distance]
+    for one, two, p in zip(sides, sides[1:], points[1:-1], strict=False):
+        both = one + two
+        if both.length < 1e-6:
+            found += [p + one * distance, p + two * distance]
+            continue
+        way = both.unit()
+        reach = 1.0 / max(way.dot(one), 1.0 / _MITRE)
+        found.append(p + way * (distance * reach))
+    found.append(points[-1] + sides[-1] * distance)
+    clear = abs(distance) * 0.985
+    return [p for i, p in enumerate(found) if i in (0, len(found) - 1) or away(p, points) >= clear]
+
+
+def away(p: Point, chain: Sequence[Point]) -> float:
+    """How far a point lies from a chain, mm."""
+    best = float("inf")
+    for a, b in pairwise(chain):
+        dx, dy = b.x - a.x, b.y - a.y
+        size = dx * dx + dy * dy
+        t = 0.0 if size < 1e-12 else min(1.0, max(0.0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / size))
+        off = (p.x - a.x - t * dx) ** 2 + (p.y - a.y - t * dy) ** 2
+        best = min(best, off)
+    return float(best**0.5)
+
+
+def inside(p: Point, ring: Sequence[Point]) -> bool:
+    """Whether a point lies inside a ring."""
+    odd = False
+    for a, b in zip(ring, (*ring[1:], ring[0]), strict=True):
+        if (a.y > p.y) != (b.y > p.y) and p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y):
+            odd = not odd
+    return odd
+
+
+def crossings(ring: Sequence[Point], y: float) -> list[float]:
+    """Where a ring meets the level `y`: the x of each place, from the left."""
+    found = []
+    for a, b in zip(ring, (*ring[1:], ring[0]), strict=True):
+        if (a.y > y) != (b.y > y):
+            found.append(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y))
+    return sorted(found)
+
+
+def box(chains: Iterable[Sequence[Point]]) -> tuple[float, float, float, float]:
+    """The smallest upright box around chains."""
+    points = [p for chain in chains for p in chain]
+    return min(p.x for p in points), min(p.y for p in points), max(p.x for p in points), max(p.y for p in points)

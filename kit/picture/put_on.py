@@ -1,0 +1,292 @@
+"""What is sewn onto the finished garment: bands, patch pockets, darts as lines, rows that show, buttons."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Any
+
+from kit.geometry import Arc, Point, Vector
+from kit.lesson.pattern import Pattern
+from kit.picture.assembled import Assembled, Flat, of_kind
+from kit.picture.chains import Chain, at, away, beside, drawn, inside, length
+from kit.picture.drawing import Fill, FillRole, Item, Stroke
+from kit.picture.shut import FINE
+from kit.piece.allowance import hem_edges
+from kit.piece.darts_and_pleats import Dart
+from kit.piece.piece import Piece
+from kit.sewing.run import Place, Run
+from kit.sewing.spans import path_of
+
+_SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "rolled_hem")
+_BESIDE = 2.0  # mm from its edge that a row which holds a turned edge lies
+
+
+def cloth(flat: Flat) -> FillRole:
+    """The fill of the face of a piece that is seen."""
+    return "right_side" if flat.up == "right" else "wrong_side"
+
+
+# ---- one piece ---------------------------------------------------------------------------------------------
+
+
+def on_piece(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """A piece where it lies, with all that is sewn onto it."""
+    name = flat.piece.name
+    yield Fill(drawn(flat.ring, True), cloth(flat), name)
+    yield from _pockets(flat, garment.pattern)
+    yield from _folds(flat)
+    yield from _rows(flat, garment.pattern)
+    yield Stroke(drawn(flat.ring, True), "edge", closed=True, name=f"{name}.{flat.side}")
+    yield from _bands(flat, garment)
+    yield from _fastened(flat, garment)
+
+
+def _folds(flat: Flat) -> Iterator[Item]:
+    """Darts, pleats and tucks that are sewn: one line from the edge to where each ends."""
+    for fold in flat.folds:
+        path = flat.piece.edge(fold.edge).path
+        near = path.at(fold.start)
+        if (near - fold.tip).cross(fold.middle - fold.tip) * (fold.fixed - fold.tip).cross(fold.middle - fold.tip) < 0:
+            near = path.at(fold.end)
+        held = next((dart for dart in flat.piece.darts if dart.name == fold.name), None)
+        end = fold.tip if isinstance(held, Dart) else near.lerp(fold.tip, _held(flat.piece, fold.name))
+        others = [other for other in flat.folds if other is not fold]
+        for side in flat.sides:
+            line = []
+            for p in (near, end):
+                slide = Vector(0.0, 0.0)
+                for other in others:
+                    slide = slide + (other.moved(p) - p)
+                line.append(flat.put_shut(p + slide, side))
+            edge = flat.edge(fold.edge, side)
+            line[0] = min(edge, key=line[0].distance)
+            yield Stroke(drawn(line), "symbol", name=f"{flat.piece.name}.{fold.name}")
+
+
+def _held(piece: Piece, name: str) -> float:
+    """The share of a pleat's line that is drawn: what is stitched of a tuck, a hand's breadth of a pleat."""
+    for pleat in piece.pleats:
+        if pleat.name == name:
+            long = max(pleat.lines[0].length, 1.0)
+            return min(1.0, (pleat.sewn or min(long, 100.0)) / max(long, 100.0))
+    return 0.3
+
+
+def _rows(flat: Flat, pattern: Pattern) -> Iterator[Item]:
+    """Rows that are seen from the right side: hems, topstitching, the lap of a zip."""
+    if flat.up == "wrong":
+        return
+    for run, inset in _seen_rows(flat.piece, pattern):
+        for chain in flat.run(pattern, run):
+            row = _within(flat, chain, inset)
+            if row:
+                yield Stroke(drawn(row), "old_row", name=run.said)
+
+
+def _within(flat: Flat, chain: Chain, inset: float) -> Chain:
+    """The chain `inset` mm inside the piece."""
+    here, way = at(chain, length(chain) / 2)
+    left = inside(here + way.left() * min(inset, 2.0), flat.ring)
+    return beside(chain, inset if left else -inset)
+
+
+def _seen_rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:
+    """(run, mm inside its stitch line) of the rows that show."""
+    found: list[tuple[Run, float]] = []
+    for op in of_kind(pattern, *_SHOWS):
+        insets = [row.inset for row in op.scene(pattern).rows if row.inset > 0]
+        runs = op.runs()[:1] if op.kind.endswith("_zip") else op.runs()
+        for run in runs:
+            if run.piece == piece.name:
+                found.extend((run, inset) for inset in insets[:1])
+    if not pattern.sewing:
+        for name in hem_edges(piece):
+            allowance = float(piece.edge(name).allowance or 0.0)
+            if allowance > 3.0:
+                found.append((Run(piece.name, (name,)), allowance - _BESIDE))
+    return found
+
+
+# ---- pockets -----------------------------------------------------------------------------------------------
+
+
+def _pockets(flat: Flat, pattern: Pattern) -> Iterator[Item]:
+    if flat.up == "wrong":
+        return
+    hems = {run.piece: op.first + op.second for op in of_kind(pattern, "pocket_hem") for run in op.runs()}
+    for op in of_kind(pattern, "patch_pocket"):
+        path = op.at.mark.path
+        if op.at.piece != flat.piece.name or path is None or op.at.side not in (None, *flat.sides):
+            continue
+        name = op.edges[0].piece
+        sewn = {edge for run in op.edges for edge in run.edges}
+        for side in flat.sides if op.at.side is None else (op.at.side,):
+            ring = [flat.put(p, side) for p in path.points(FINE)]
+            ring = ring[:-1] if ring[0].distance(ring[-1]) < 0.5 else ring
+            yield Fill(drawn(ring, True), "right_side", name)
+            yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
+            mouth = [edge.name for edge in pattern.piece(name).edges if edge.name not in sewn]
+            yield from _pocket_rows(ring, op.distance, hems.get(name, 0.0) if mouth else 0.0, name)
+
+
+def _pocket_rows(ring: Chain, distance: float, hem: float, name: str) -> Iterator[Item]:
+    """The row round a pocket, open at its mouth, and the row of the hem there. The mouth is the upper side."""
+    sides = list(zip(ring, (*ring[1:], ring[0]), strict=True))
+    top = max(p.y for p in ring)
+    mouth = max(range(len(sides)), key=lambda i: (sides[i][0].y + sides[i][1].y > 2 * top - 20.0, _long(sides[i])))
+    around = [*ring[mouth + 1 :], *ring[: mouth + 1]]
+    here, way = at(around, length(around) / 2)
+    sign = 1.0 if inside(here + way.left() * 1.0, ring) else -1.0
+    yield Stroke(drawn(beside(around, sign * distance)), "old_row", name=name)
+    if hem > 0.0:
+        a, b = sides[mouth]
+        here, way = at([a, b], a.distance(b) / 2)
+        sign = 1.0 if inside(here + way.left() * 1.0, ring) else -1.0
+        yield Stroke(drawn(beside([a, b], sign * max(hem - 6.0 - _BESIDE, 4.0))), "old_row", name=name)
+
+
+def _long(side: tuple[Point, Point]) -> float:
+    return side[0].distance(side[1])
+
+
+# ---- bands -------------------------------------------------------------------------------------------------
+
+
+def _bands(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """Bands, cuffs and waistbands along its edges, as wide as they are finished, in one piece over a fold."""
+    pattern = garment.pattern
+    for op in of_kind(pattern, "set_band"):
+        name = op.a[0].piece
+        wide = band_width(name, pattern)
+        for run in op.b:
+            if run.piece != flat.piece.name:
+                continue
+            for chain in flat.run(pattern, run):
+                outer = _outside(flat, chain, wide)
+                ring = [*chain, *outer[::-1]]
+                yield Fill(drawn(ring, True), cloth(flat), name)
+                yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
+
+
+def _outside(flat: Flat, chain: Chain, wide: float) -> Chain:
+    here, way = at(chain, length(chain) / 2)
+    left = inside(here + way.left() * 1.5, flat.ring)
+    return beside(chain, -wide if left else wide)
+
+
+def band_width(name: str, pattern: Pattern) -> float:
+    """How wide a band is finished, mm: its height, or half of it when it is one piece folded lengthwise."""
+    x0, y0, x1, y1 = pattern.piece(name).outline.bounds()
+    return min(x1 - x0, y1 - y0) / (1.0 if inner_bands(name, pattern) else 2.0)
+
+
+def inner_bands(name: str, pattern: Pattern) -> set[str]:
+    """The pieces that a band is seamed to: its inner half, where it is two."""
+    found: set[str] = set()
+    for op in of_kind(pattern, "seam_band"):
+        names = {run.piece for run in op.runs()}
+        if name in names:
+            found |= names
+    return found
+
+
+# ---- fastened ----------------------------------------------------------------------------------------------
+
+
+def _fastened(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """Buttons in their buttonholes, on what lies uppermost."""
+    if flat.up == "wrong":
+        return
+    pattern = garment.pattern
+    sizes = {hole.mark.name: op.size for op in of_kind(pattern, "buttons") for hole in op.holes}
+    for op in of_kind(pattern, "buttonholes"):
+        for place in op.places:
+            size = sizes.get(place.mark.name, 0.0)
+            for ends in _slits(place, flat, garment):
+                yield Stroke(drawn(ends), "symbol", name=place.mark.name)
+                if size:
+                    yield from _button(ends[0].mid(ends[-1]), size, place.mark.name)
+
+
+def _slits(place: Place, flat: Flat, garment: Assembled) -> Iterable[Chain]:
+    """The slit of a buttonhole where it lies on this piece, or on a band that is set to it."""
+    pattern, path = garment.pattern, place.mark.path
+    if path is None:
+        return
+    if place.piece == flat.piece.name:
+        for side in flat.sides if place.side is None else [s for s in flat.sides if s == place.side]:
+            yield [flat.put(path.start, side), flat.put(path.end, side)]
+        return
+    for op in of_kind(pattern, "set_band"):
+        if op.a[0].piece != place.piece:
+            continue
+        ends = [_on_band(p, op, flat, garment) for p in (path.start, path.end)]
+        if ends[0] is not None and ends[1] is not None:
+            yield [ends[0], ends[1]]
+
+
+def _on_band(p: Point, op: Any, flat: Flat, garment: Assembled) -> Point | None:
+    """Where a point drafted on a band lies, if that is along this piece: as far along the seam, as far from it."""
+    pattern = garment.pattern
+    walked, best = 0.0, (float("inf"), 0.0)
+    for run in op.a:
+        path = path_of(pattern, run)
+        best = min(best, (path.distance_to(p), walked + path.nearest(p)))
+        walked += path.length
+    far, along = best
+    wide = band_width(op.a[0].piece, pattern)
+    if far > wide:
+        far = 2 * wide - far
+    for chain, owner in _seam(op, garment, flat):
+        if along <= length(chain) + 1.0:
+            if owner is not flat:
+                return None
+            here, way = at(chain, along)
+            middle, going = at(chain, length(chain) / 2)
+            left = inside(middle + going.left() * 1.5, flat.ring)
+            return here + way.left() * (-far if left else far)
+        along -= length(chain)
+    return None
+
+
+def _seam(op: Any, garment: Assembled, flat: Flat) -> list[tuple[Chain, Flat]]:
+    """The garment's edge in a band's seam, piece after piece, each run on from where the one before it ends. It begins
+    at the end that stays open."""
+    found: list[tuple[Chain, Flat]] = []
+    for run in op.b:
+        owners = garment.of(run.piece)
+        owner = flat if flat in owners else owners[-1] if owners else None
+        if owner is not None:
+            found += [(chain, owner) for chain in owner.run(garment.pattern, run)]
+    if not found:
+        return []
+    first, owner = found[0]
+    if _opens(first[-1], owner, garment) and not _opens(first[0], owner, garment):
+        found[0] = (first[::-1], owner)
+    for i in range(1, len(found)):
+        chain, owner = found[i]
+        before = found[i - 1][0][-1]
+        if chain[-1].distance(before) < chain[0].distance(before):
+            found[i] = (chain[::-1], owner)
+    return found
+
+
+def _opens(p: Point, flat: Flat, garment: Assembled) -> bool:
+    """Whether a zip lies, or an edge is faced or hemmed, where an edge of the piece begins at `p`."""
+    zipped = {fact[1:4] for fact in garment.state.facts if fact[0] == "zip_in"}
+    for edge in flat.piece.edges:
+        for side in flat.sides:
+            if (flat.piece.name, side, edge.name) not in zipped:
+                continue
+            if away(p, flat.edge(edge.name, side)) < 1.0:
+                return True
+    return False
+
+
+def _button(middle: Point, size: float, name: str) -> Iterator[Item]:
+    ring = Arc(middle, size / 2, 0.0, 6.283185307179586)
+    yield Fill((ring,), "frame", name)
+    yield Stroke((ring,), "symbol", closed=True, name=name)
+    for way in (-1.0, 1.0):
+        hole = middle + Vector(way * size * 0.13, 0.0)
+        yield Stroke((Arc(hole, size * 0.05, 0.0, 6.283185307179586),), "symbol", name=name)
