@@ -67,10 +67,20 @@ class Fill:
 
 
 @dataclass(frozen=True)
+class Area:
+    """What an outline encloses, as what a text names: it stands inside where there is room, else a leader goes from it
+    to the place `at`, or to the middle."""
+
+    curves: tuple[Curve, ...]
+    at: Point | None = None
+
+
+@dataclass(frozen=True)
 class Label:
     """Text centred at `at`, turned by `angle` (radians ccw). `size` is the type size (em) in mm of paper when
-    the drawing is shown at real size; 0 lets the pen choose a readable size for the picture and move the text
-    aside where it would cover other text."""
+    the drawing is shown at real size, and then the text stays where it is; 0 gives it the picture's size and the
+    place that suits the whole picture best (kit/picture/lettered.py). For that it says what it is the name `of`: a
+    point, a line (its curves) or an area; without, it stays near `at`. A line break parts its lines."""
 
     text: str
     at: Point
@@ -78,6 +88,7 @@ class Label:
     angle: float = 0.0
     size: float = 0.0
     anchor: Literal["start", "middle", "end"] = "middle"
+    of: Point | tuple[Curve, ...] | Area | None = None
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,4 @@
-"""Where text goes: its size on the picture, and a free place for it.
+"""The room that text takes, and what two boxes of text share.
 
 What is written has real fractions (`kit.units.set_fractions`), and its room is that of the text so set. Pens have no
 font metrics at hand, so widths are taken from a small table measured on DejaVu Sans, the widest
@@ -8,7 +8,6 @@ of the fonts a booklet falls back to; a narrower font leaves a little more air.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 
 from kit.units import set_fractions
 
@@ -64,33 +63,6 @@ def upright(angle: float) -> float:
     return angle
 
 
-class Ink:
-    """Where lines run, on a grid of `cell` mm, so that text can keep off them."""
-
-    def __init__(self, cell: float) -> None:
-        self.cell = cell
-        self.cells: dict[tuple[int, int], float] = {}
-
-    def line(self, points: Iterable[tuple[float, float]], weight: float = 1.0) -> None:
-        """A line through `points`; text over it is as bad as its `weight`."""
-        cell, cells = self.cell, self.cells
-        for x, y in points:
-            key = (int(x // cell), int(y // cell))
-            if cells.get(key, 0.0) < weight:
-                cells[key] = weight
-
-    def under(self, x: float, y: float, width: float, angle: float) -> float:
-        """Area (mm2) of the cells with ink under a line of text centred at x, y, each by the weight of its line."""
-        steps = max(int(width / self.cell), 1)
-        c, s = math.cos(angle) * width / steps, math.sin(angle) * width / steps
-        x, y = x - c * steps / 2, y - s * steps / 2
-        cell, weight = self.cell, self.cells.get
-        hits = 0.0
-        for i in range(steps + 1):
-            hits += weight((int((x + c * i) // cell), int((y + s * i) // cell)), 0.0)
-        return hits * cell * cell
-
-
 Turned = tuple[float, float, float, float, float]
 """A box of text: its middle x and y, its width, height and angle."""
 
@@ -113,65 +85,3 @@ def _reach(box: Turned, x: float, y: float) -> float:
     """How far a box reaches from its middle in the direction x, y."""
     c, s = math.cos(box[4]), math.sin(box[4])
     return abs(c * x + s * y) * box[2] / 2 + abs(c * y - s * x) * box[3] / 2
-
-
-def place(
-    choices: Iterable[tuple[float, float, float]],
-    width: float,
-    height: float,
-    taken: list[Turned],
-    limits: Box | None = None,
-    ink: Ink | None = None,
-) -> tuple[float, float, float]:
-    """The first of `choices` (x, y, angle) whose box is free of `taken` and inside `limits`, else the first free one
-    of ever wider rings around them, else the least bad. The box chosen is added to `taken`."""
-    best: tuple[float, tuple[float, float, float]] | None = None
-    crossing: tuple[float, tuple[float, float, float]] | None = None
-    first: tuple[float, float, float] | None = None
-    for choice in _with_rings(choices, width, height):
-        first = first or choice
-        # Better over a line nearby than far from what it names.
-        far = math.hypot(choice[0] - first[0], choice[1] - first[1]) * height * 0.5
-        if crossing is not None and far >= crossing[0]:
-            continue
-        lying = (choice[0], choice[1], width, height, choice[2])
-        box = text_box(*lying)
-        cost = 0.0
-        for other in taken:
-            cost += turned_overlap(lying, other)
-        if limits is not None:
-            cost += 2 * ((box[2] - box[0]) * (box[3] - box[1]) - overlap(box, limits))
-        under = ink.under(choice[0], choice[1], width, choice[2]) if ink is not None else 0.0
-        if cost < 1e-9:
-            if under < 1e-9:
-                taken.append(lying)
-                return choice
-            if crossing is None or under + far < crossing[0]:
-                crossing = (under + far, choice)
-        if best is None or cost + under < best[0]:
-            best = (cost + under, choice)
-    found = crossing or best
-    assert found is not None, "choices is never empty"
-    x, y, angle = found[1]
-    taken.append((x, y, width, height, angle))
-    return found[1]
-
-
-def _with_rings(
-    choices: Iterable[tuple[float, float, float]], width: float, height: float
-) -> Iterable[tuple[float, float, float]]:
-    first: tuple[float, float, float] | None = None
-    for choice in choices:
-        first = first or choice
-        yield choice
-    if first is None:
-        return
-    x, y, angle = first
-    for ring in (1.6, 2.6, 3.6, 5.0, 7.0):
-        for turn in range(12):
-            way = turn * math.pi / 6
-            along = math.cos(way) * (width * 0.35 + height * ring)
-            across = math.sin(way) * height * ring
-            for lie in (angle, 0.0) if angle else (0.0,):
-                c, s = math.cos(lie), math.sin(lie)
-                yield x + along * c - across * s, y + along * s + across * c, lie

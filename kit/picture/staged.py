@@ -11,8 +11,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
+from kit.picture.lettered import lettered
 from kit.picture.reveal import Turn, part_of, turns
-from kit.picture.svg_pen import Pen, scale
+from kit.picture.svg_pen import Pen
 from kit.picture.theme import THEME, Theme
 
 
@@ -74,17 +75,9 @@ class _Staging(Pen):
     """The SVG pen, keeping apart what it writes for each item."""
 
     def __init__(self, drawing: Drawing, width: float, height: float, theme: Theme, ground: bool) -> None:
-        bounds, unit = scale(drawing, width, height, theme)
-        super().__init__(drawing, bounds, unit, theme)
+        super().__init__(lettered(drawing, width, height, theme), theme)
         self.written: list[_Written] = []
         self._paper = ground
-        self._in_dimension = False
-        items = list(enumerate(drawing.items))
-        self._lines = iter([i for i, item in items if isinstance(item, Stroke | Fill | Dot)])
-        self._sizes = iter([i for i, item in items if isinstance(item, Dimension)])
-        labels = [(i, item) for i, item in items if isinstance(item, Label)]
-        self._fixed = iter([i for i, item in labels if not self._movable(item)])
-        self._loose = iter([i for i, item in labels if self._movable(item)])
 
     def framed(self, parts: Iterator[tuple[bool, str]]) -> str:
         """A picture of these (whether text, markup), in the frame and with the cloth patterns of the whole."""
@@ -112,23 +105,8 @@ class _Staging(Pen):
         if self.text:
             self.written.append(_Written(index, True, "".join(self.text)))
 
-    def _stroke(self, item: Stroke) -> None:
-        self._noted(next(self._lines), lambda: super(_Staging, self)._stroke(item))
+    def _drawn(self, index: int, item: Stroke | Fill | Dot) -> None:
+        self._noted(index, lambda: super(_Staging, self)._drawn(index, item))
 
-    def _fill(self, item: Fill) -> None:
-        self._noted(next(self._lines), lambda: super(_Staging, self)._fill(item))
-
-    def _dot(self, item: Dot) -> None:
-        self._noted(next(self._lines), lambda: super(_Staging, self)._dot(item))
-
-    def _dimension(self, item: Dimension) -> None:
-        self._in_dimension = True  # one of no length is written as a label
-        self._noted(next(self._sizes), lambda: super(_Staging, self)._dimension(item))
-        self._in_dimension = False
-
-    def _label(self, label: Label) -> None:
-        if self._in_dimension:
-            super()._label(label)
-            return
-        index = next(self._loose if self._movable(label) else self._fixed)
-        self._noted(index, lambda: super(_Staging, self)._label(label))
+    def _told(self, index: int, item: Label | Dimension) -> None:
+        self._noted(index, lambda: super(_Staging, self)._told(index, item))

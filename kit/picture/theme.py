@@ -101,13 +101,13 @@ _FILLS: Mapping[str, Cloth] = MappingProxyType(
 )
 _TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "name": Text(INK, 13.0),
+        "name": Text(INK, 12.5),
         "small": Text(INK, 11.0),
-        "measure": Text(INK, 12.5),
+        "measure": Text(INK, 11.0),
         "number": Text(INK, 22.0, bold=True),
         "title": Text(INK, 16.0, bold=True),
-        "ghost": Text(GREY, 13.0, italic=True),
-        "new": Text(ACCENT, 13.0, bold=True),
+        "ghost": Text(GREY, 12.5, italic=True),
+        "new": Text(ACCENT, 12.5, bold=True),
     }
 )
 

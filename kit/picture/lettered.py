@@ -1,0 +1,410 @@
+"""A drawing with all its texts in their places, for the room it will be shown in: what a pen only has to write.
+
+Every text that may move is placed at once (kit/picture/placing.py) among all lines, dots, dimension lines and the texts
+that stand already. Where a text fits nowhere without covering something it becomes a number, and a list below the
+picture says what the number stands for. A drawing without bounds of its own grows by what its texts need at the sides,
+and its lines are scaled so that both fit.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import chain
+
+from kit.geometry import Curve, Point
+from kit.picture.dimension_line import dimension_curves, set_off
+from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, LabelRole, Stroke
+from kit.picture.drawn_lines import Spot
+from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
+from kit.picture.lettering import LINE_HEIGHT, Box, text_box, text_width
+from kit.picture.placing import Place, Waiting, arrange
+from kit.picture.standing import (
+    Way,
+    along_line,
+    as_number,
+    at_dimension,
+    centre,
+    in_area,
+    in_margin,
+    led,
+    round_point,
+    where_it_was_put,
+)
+from kit.picture.theme import THEME, Theme
+
+CSS_PER_MM = 96 / 25.4
+MARGIN = 10.0
+HEADS = 26.0
+"""CSS px between the ends of a dimension line from which on it has arrow heads; a shorter one has ticks."""
+_HEAD = 6.5
+_NEAR = 3.4  # CSS px that a dimension's text stands off its line at most; 1 mm of print is 3.8
+_LEAST_SHARE = 0.4  # of the width for the lines, whatever their texts ask for
+
+
+@dataclass(frozen=True)
+class Written:
+    """A line of text in its place: the middle, size and angle of its box and its type `size` in mm of the drawing, and
+    the points of its leader. It belongs to the `item` of that index; `listed` is a line of the list below the
+    picture, `ringed` a number that it explains."""
+
+    text: str
+    role: LabelRole
+    x: float
+    y: float
+    wide: float
+    high: float
+    angle: float
+    size: float
+    item: int
+    anchor: str = "middle"
+    leader: tuple[Spot, ...] = ()
+    ringed: bool = False
+    listed: bool = False
+
+
+@dataclass(frozen=True)
+class Lettered:
+    """A drawing, its frame in mm, mm per CSS px, and all its texts."""
+
+    drawing: Drawing
+    bounds: Box
+    unit: float
+    texts: tuple[Written, ...]
+
+
+def lettered(
+    drawing: Drawing, width: float | None = 640.0, height: float | None = None, theme: Theme = THEME
+) -> Lettered:
+    """`drawing` for a room of `width` x `height` CSS px (one of them alone scales it, none shows it at real size), its
+    texts in the sizes of `theme`.
+
+    >>> from kit.picture.drawing import Label, Drawing
+    >>> drawing = Drawing((Label("neck point", Point(0, 0), "small", of=Point(0, 0)),))
+    >>> [text.text for text in lettered(drawing, 300.0).texts]
+    ['neck point']
+    """
+    return _Letterer(drawing, width, height, theme).done()
+
+
+def drawn_box(drawing: Drawing) -> Box:
+    """What the lines and points of a drawing cover, in mm; its texts by the places they were put at."""
+    boxes: list[Box] = []
+    for item in drawing.items:
+        if isinstance(item, Stroke | Fill):
+            boxes.extend(curve.bounds() for curve in item.curves)
+        elif isinstance(item, Dimension):
+            boxes.extend(curve.bounds() for curve in item.along)
+            dx, dy = set_off(item)
+            for p in (item.start, item.end):
+                boxes.append((p.x, p.y, p.x, p.y))
+                boxes.append((p.x + dx, p.y + dy) * 2)
+        elif isinstance(item, Dot) or item.of is None:
+            boxes.append((item.at.x, item.at.y, item.at.x, item.at.y))
+    if not boxes:
+        boxes = [(item.at.x, item.at.y, item.at.x, item.at.y) for item in drawing.items if isinstance(item, Label)]
+    if not boxes:
+        return (0.0, 0.0, 1.0, 1.0)
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
+@dataclass(frozen=True)
+class _Standing:
+    """A text that was given its `place`, and what it costs there."""
+
+    item: int
+    text: str
+    role: LabelRole
+    em: float
+    place: Place
+    cost: float
+    anchor: str = "middle"
+
+
+class _Letterer:
+    def __init__(self, drawing: Drawing, width: float | None, height: float | None, theme: Theme) -> None:
+        self.drawing = drawing
+        self.theme = theme
+        self.room = width, height
+        self.drawn = drawn_box(drawing)
+        self.paths: dict[int, list[tuple[Spot, ...]]] = {}
+        self.numbered: dict[int, str] = {}
+
+    # ---- the whole --------------------------------------------------------------------------------------
+
+    def done(self) -> Lettered:
+        width, height = self.room
+        bounds = self.drawing.bounds
+        if width is None and height is None:
+            unit = 1 / CSS_PER_MM
+            frame = bounds or grown(self.drawn, MARGIN * unit)
+            return Lettered(self.drawing, frame, unit, self._written(self._placed(frame, unit), unit))
+        if bounds is not None:
+            unit = self._unit(bounds)
+            return Lettered(self.drawing, bounds, unit, self._written(self._placed(bounds, unit), unit))
+        # Text has one size on the page, so how much room it takes in mm depends on the scale, and the scale on how far
+        # text reaches. A first round at the scale of the lines alone tells which sides need room, the second places the
+        # texts in it; those that fit nowhere become numbers in a third, which leaves room for their list.
+        inner = (width or height or 1.0) - 2 * MARGIN
+        unit = self._unit(self.drawn) * (width or height or 1.0) / max(inner, 1.0)
+        over = self._overhang(self._placed(None, unit, roughly=True), unit)
+        edges = [edge + MARGIN for edge in over]
+        unit, frame = self._frame(edges)
+        placed = self._placed(frame, unit, numbers=True)
+        self.numbered = self._numbers(placed)
+        if self.numbered:
+            listed = self._list_height()
+            edges[1] += listed
+            unit, frame = self._frame(edges)
+            placed = self._placed(frame, unit, listed)
+        return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
+
+    def _unit(self, box: Box) -> float:
+        width, height = self.room
+        across = (box[2] - box[0]) / width if width else 0.0
+        return max(across, (box[3] - box[1]) / height if height else 0.0, 1e-6)
+
+    def _frame(self, edges: Sequence[float]) -> tuple[float, Box]:
+        """Scale and frame for the lines with so many px free at the left, below, at the right and above; less at both
+        sides where nothing would be left for the lines."""
+        (left, below, right, above), (width, height) = edges, self.room
+        x0, y0, x1, y1 = self.drawn
+        unit = 1e-6
+        if width:
+            fits = min(1.0, width * (1 - _LEAST_SHARE) / (left + right))
+            left, right = left * fits, right * fits
+            unit = max(unit, (x1 - x0) / (width - left - right))
+        if height:
+            fits = min(1.0, height * (1 - _LEAST_SHARE) / (below + above))
+            below, above = below * fits, above * fits
+            unit = max(unit, (y1 - y0) / (height - below - above))
+        return unit, (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
+
+    def _overhang(self, placed: Sequence[_Standing], unit: float) -> tuple[float, float, float, float]:
+        boxes = [text_box(*one.place.box) for one in placed]
+        x0, y0, x1, y1 = self.drawn
+        return (
+            max((0.0, *(x0 - b[0] for b in boxes))) / unit,
+            max((0.0, *(y0 - b[1] for b in boxes))) / unit,
+            max((0.0, *(b[2] - x1 for b in boxes))) / unit,
+            max((0.0, *(b[3] - y1 for b in boxes))) / unit,
+        )
+
+    # ---- placing ----------------------------------------------------------------------------------------
+
+    def _placed(
+        self, frame: Box | None, unit: float, listed: float = 0.0, numbers: bool = False, roughly: bool = False
+    ) -> list[_Standing]:
+        """All texts at the scale `unit`; the lowest `listed` px of the frame are kept for the list."""
+        texts = [(i, item) for i, item in enumerate(self.drawing.items) if isinstance(item, Label | Dimension)]
+        fixed = [self._fixed(i, item) for i, item in texts if _stands(item)]
+        moving = [(i, item) for i, item in texts if not _stands(item)]
+        if not moving:
+            return fixed
+        limits = frame and (frame[0], frame[1] + listed * unit, frame[2], frame[3])
+        waiting = [self._waiting(i, item, unit, numbers) for i, item in moving]
+        cloth = SeenCloth(self.drawing)
+        covered = cloth.share if cloth.any else None
+        found = arrange(
+            waiting,
+            lines_in_the_way(self.drawing, unit, self.theme.texts["small"].size * unit, self._runs),
+            limits,
+            [one.place.box for one in fixed],
+            covered,
+            self.drawn if self.drawing.bounds is None else None,
+            roughly,
+        )
+        standing = []
+        for (i, item), text, (place, cost) in zip(moving, waiting, found, strict=True):
+            standing.append(_Standing(i, item.text, _role(item), text.em, place, cost))
+        return fixed + standing
+
+    def _fixed(self, index: int, label: Label | Dimension) -> _Standing:
+        assert isinstance(label, Label)
+        size = label.size or self.theme.texts[label.role].size * self._unit(self.drawing.bounds or self.drawn)
+        wide, high = self._size(label.text, label.role, size)
+        half = {"middle": 0.0, "start": wide / 2, "end": -wide / 2}[label.anchor]
+        x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
+        place = Place(x, y, wide, high, label.angle, 0.0)
+        return _Standing(index, label.text, label.role, size, place, 0.0, label.anchor)
+
+    def _size(self, text: str, role: str, em: float) -> tuple[float, float]:
+        bold = self.theme.texts[role].bold
+        rows = text.split("\n")
+        return max(text_width(row, em, bold) for row in rows) + em * 0.12, em * LINE_HEIGHT * len(rows)
+
+    def _waiting(self, index: int, item: Label | Dimension, unit: float, numbers: bool) -> Waiting:
+        em = self.theme.texts[_role(item)].size * unit
+        sign = (em * 1.3, em * 1.3)
+
+        def places() -> Iterator[Place]:
+            if index in self.numbered:
+                return as_number(self._where(index, item, sign, em, unit))
+            found = self._where(index, item, self._size(item.text, _role(item), em), em, unit)
+            if numbers and self.drawing.bounds is None and _tells(item):
+                return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0))
+            return found
+
+        return Waiting(places, em, index)
+
+    def _where(
+        self, index: int, item: Label | Dimension, size: tuple[float, float], em: float, unit: float
+    ) -> Iterator[Place]:
+        if isinstance(item, Dimension):
+            curves = dimension_curves(item)
+            if not curves:
+                return round_point((item.end.x, item.end.y), size, em)
+            way = Way(self._points(index, curves))
+            heads = _HEAD * unit if way.length > HEADS * unit else 0.0
+            return at_dimension(way, size, em, heads, _NEAR * unit)
+        of = item.of
+        if isinstance(of, Point):
+            spot = of.x, of.y
+            return _cheapest(round_point(spot, size, em, _toward(of, item.at)), in_margin(spot, size, em, self.drawn))
+        if isinstance(of, Area):
+            outline = self._points(index, of.curves)
+            spot = (of.at.x, of.at.y) if of.at is not None else centre(outline)
+            return _cheapest(in_area(outline, size, em), led(spot, size, em), in_margin(spot, size, em, self.drawn))
+        if of:
+            way = Way(self._points(index, of))
+            middle = way.at(way.length / 2)
+            out = _toward(Point(*middle), item.at)
+            return _cheapest(along_line(way, size, em, out), in_margin(middle, size, em, self.drawn))
+        return where_it_was_put(item.at.x, item.at.y, item.angle, size, em)
+
+    # ---- what is in the way -----------------------------------------------------------------------------
+
+    def _points(self, index: int, curves: Sequence[Curve]) -> tuple[Spot, ...]:
+        """The line through `curves`, flat enough for text, worked out once."""
+        return tuple(chain.from_iterable(self._runs(index, curves)))
+
+    def _runs(self, index: int, curves: Sequence[Curve]) -> list[tuple[Spot, ...]]:
+        found = self.paths.get(index)
+        if found is None:
+            found = self.paths[index] = flattened(curves, self._unit(self.drawn) * 0.8)
+        return found
+
+    # ---- numbers and their list -------------------------------------------------------------------------
+
+    def _numbers(self, placed: Sequence[_Standing]) -> dict[int, str]:
+        """The number of each text that fits nowhere as it is, counted in the order of the items; letters where the
+        picture has figures of its own."""
+        told = sorted(one.item for one in placed if one.place.form == 1)
+        figures = any(isinstance(item, Label) and item.text.isdigit() for item in self.drawing.items)
+        signs = [chr(ord("a") + n) for n in range(26)] if figures else [str(n) for n in range(1, 100)]
+        return dict(zip(told, signs, strict=False))
+
+    def _rows(self) -> list[list[tuple[int, float]]]:
+        """The rows of the list: (item, where it begins in px)."""
+        ink = self.theme.texts["small"]
+        width = (self.room[0] or 640.0) - 2 * MARGIN
+        rows: list[list[tuple[int, float]]] = []
+        at = math.inf
+        for index in self.numbered:
+            item = self.drawing.items[index]
+            assert isinstance(item, Label | Dimension)
+            wide = 1.9 * ink.size + text_width(item.text, ink.size) + 1.4 * ink.size
+            if at + wide > width:
+                rows.append([])
+                at = 0.0
+            rows[-1].append((index, at))
+            at += wide
+        return rows
+
+    def _list_height(self) -> float:
+        count = len(self._rows())
+        return (count * 1.45 + 0.5) * self.theme.texts["small"].size if count else 0.0
+
+    def _written(self, placed: Sequence[_Standing], unit: float, frame: Box | None = None) -> tuple[Written, ...]:
+        out: list[Written] = []
+        for one in placed:
+            place, em = one.place, one.em
+            if one.item in self.numbered:
+                out.append(
+                    Written(
+                        self.numbered[one.item],
+                        one.role,
+                        place.x,
+                        place.y,
+                        place.wide,
+                        place.high,
+                        0.0,
+                        em * 0.92,
+                        one.item,
+                        leader=place.leader,
+                        ringed=True,
+                    )
+                )
+                continue
+            rows = one.text.split("\n")
+            high = place.high / len(rows)
+            for n, row in enumerate(rows):
+                down = (len(rows) - 1) / 2 - n
+                x, y = place.x - math.sin(place.angle) * down * high, place.y + math.cos(place.angle) * down * high
+                leader = place.leader if n == 0 else ()
+                out.append(
+                    Written(row, one.role, x, y, place.wide, high, place.angle, em, one.item, one.anchor, leader)
+                )
+        out.sort(key=lambda text: text.item)
+        return (*out, *self._listed(unit, frame)) if frame and self.numbered else tuple(out)
+
+    def _listed(self, unit: float, frame: Box) -> Iterator[Written]:
+        size = self.theme.texts["small"].size
+        rows = self._rows()
+        for n, row in enumerate(rows):
+            y = frame[1] + (MARGIN * 0.6 + (len(rows) - 1 - n) * 1.45 * size + 0.7 * size) * unit
+            for index, at in row:
+                item = self.drawing.items[index]
+                assert isinstance(item, Label | Dimension)
+                x = frame[0] + (MARGIN + at + size * 0.7) * unit
+                em = size * unit
+                yield Written(
+                    self.numbered[index],
+                    "small",
+                    x,
+                    y,
+                    em * 1.3,
+                    em * 1.3,
+                    0.0,
+                    em * 0.92,
+                    index,
+                    ringed=True,
+                    listed=True,
+                )
+                wide = text_width(item.text, em) + 0.12 * em
+                yield Written(
+                    item.text, "small", x + 1.2 * em + wide / 2, y, wide, em * LINE_HEIGHT, 0.0, em, index, "start",
+                    listed=True,
+                )  # fmt: skip
+
+
+def _role(item: Label | Dimension) -> LabelRole:
+    return "measure" if isinstance(item, Dimension) else item.role
+
+
+def _stands(item: Label | Dimension) -> bool:
+    """Whether a text stays where the picture put it."""
+    return isinstance(item, Label) and (item.size > 0 or item.role in ("title", "number"))
+
+
+def _tells(item: Label | Dimension) -> bool:
+    """Whether a text is long enough to be worth a number and a line of the list."""
+    return len(item.text) > 3 and (isinstance(item, Dimension) or item.of is not None)
+
+
+def _cheapest(*kinds: Iterator[Place]) -> Iterator[Place]:
+    from heapq import merge
+
+    return merge(*kinds, key=lambda place: place.cost)
+
+
+def _toward(start: Point, end: Point) -> Spot | None:
+    dx, dy = end.x - start.x, end.y - start.y
+    size = math.hypot(dx, dy)
+    return (dx / size, dy / size) if size > 1e-6 else None
+
+
+def grown(box: Box, by: float) -> Box:
+    """`box` with so much more at every side."""
+    return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)

@@ -1,0 +1,335 @@
+"""The placer: where every text of a picture stands, found for all of them at once.
+
+Each text brings the places it may stand at, with what each costs by itself: nothing where it belongs, more the farther
+it is from what it names, more with a leader, most as a number that a list below the picture explains. What a place
+costs besides is what it covers (lines, cloth, the picture's edge) and what two places do to each other (texts on one
+another, leaders across texts and leaders). The sum over the picture is made small: first each text in turn, the one
+with the least choice first, takes what costs least beside those that stand; then each looks again at all its places,
+and pairs in each other's way move together, until nothing gets better. Everything runs in a fixed order, so that the
+same picture gets the same places.
+
+Costs are in ems of the text, so that a picture is lettered alike at every scale.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+from functools import partial
+from heapq import heappush, heapreplace
+from itertools import pairwise
+from typing import NamedTuple
+
+from kit.picture.drawn_lines import DrawnLines, Spot, inside_share
+from kit.picture.lettering import Box, Turned, text_box, turned_overlap
+
+LINE, TOUCHED = 4.0, 1.5
+"""What an em of line under a text costs, and what a line costs that is touched at all."""
+OVER_TEXT, ON_TEXT = 30.0, 25.0
+"""What an em2 of one text on another costs, and what it costs that they touch at all."""
+OUTSIDE, ON_CLOTH = 60.0, 12.0
+WIDER = 0.12
+"""What an em costs by which a text makes the picture larger than what is drawn."""
+LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
+_FEWEST, _FEW, _MANY = 5, 14, 90
+"""So many of its best places a text chooses from at first, and where it found none that is free."""
+_CRAMPED = 9.0
+_ROUNDS = 6
+
+
+class Place(NamedTuple):
+    """Where a text may stand: the middle, size and angle of its box, what it costs by itself, the points of its leader
+    from the text to what it names, and in which `form` it stands there (0 as written)."""
+
+    x: float
+    y: float
+    wide: float
+    high: float
+    angle: float
+    cost: float
+    leader: tuple[Spot, ...] = ()
+    form: int = 0
+
+    @property
+    def box(self) -> Turned:
+        return (self.x, self.y, self.wide, self.high, self.angle)
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """A text that waits for its place. `places` gives one after another, with rising cost; lines of `owner`
+    are its own and may run under it."""
+
+    places: Callable[[], Iterable[Place]]
+    em: float
+    owner: int = -2
+
+
+@dataclass
+class _Text:
+    em: float
+    options: list[tuple[float, Place]] = field(default_factory=list)
+    at: int = 0
+
+    @property
+    def place(self) -> Place:
+        return self.options[self.at][1]
+
+
+Covers = Callable[[Turned], float]
+"""How much (0..1) of a box of text lies where none may: on cloth."""
+
+
+def arrange(
+    waiting: Sequence[Waiting],
+    lines: DrawnLines,
+    limits: Box | None = None,
+    standing: Sequence[Turned] = (),
+    covered: Covers | None = None,
+    drawn: Box | None = None,
+    roughly: bool = False,
+) -> list[tuple[Place, float]]:
+    """A place for every text, in their order, with what it costs there. `limits` is the edge of the picture, `standing`
+    are texts that have their place already, `drawn` is the room of the lines where the picture may grow round them,
+    `covered` tells of a box how much of it lies where no text may. `roughly` is enough to see how far texts will reach.
+
+    >>> lines = DrawnLines(8.0)
+    >>> lines.add(((0.0, 0.0), (100.0, 0.0)), 1.0)
+    >>> here, above = Place(50, 0, 30, 4, 0, cost=0.0), Place(50, 4, 30, 4, 0, cost=1.0)
+    >>> [(place, cost)] = arrange([Waiting(lambda: (here, above), em=4.0)], lines)
+    >>> place.y, cost
+    (4, 1.0)
+    """
+    look = partial(_looked_at, lines=lines, limits=limits, standing=standing, covered=covered, drawn=drawn)
+    texts = [look(text, _FEWEST if roughly else _FEW) for text in waiting]
+    everyone = list(range(len(texts)))
+    # The text that loses most by its second place is set first.
+    order = sorted(everyone, key=lambda i: (-_regret(texts[i]), i))
+    pairs = _Pairs(texts)
+    done: list[int] = []
+    for i in order:
+        texts[i].at = pairs.best(i, done)[0]
+        done.append(i)
+    _settle(texts, pairs, order)
+    cramped = [] if roughly else [i for i in everyone if pairs.cost(i, texts[i].at, everyone) > _CRAMPED]
+    if cramped:
+        for i in cramped:
+            place = texts[i].place
+            texts[i] = look(waiting[i], _MANY)
+            texts[i].at = next(k for k, (_, other) in enumerate(texts[i].options) if other == place)
+        pairs = _Pairs(texts)
+        _settle(texts, pairs, order)
+    return [(text.place, pairs.cost(i, text.at, everyone)) for i, text in enumerate(texts)]
+
+
+def _settle(texts: Sequence[_Text], pairs: _Pairs, order: Sequence[int]) -> None:
+    """Lets every text look for a better place beside all others until none finds one."""
+    everyone = list(range(len(texts)))
+    for _ in range(_ROUNDS):
+        changed = False
+        for i in order:
+            at, cost = pairs.best(i, everyone)
+            if at != texts[i].at and cost < pairs.cost(i, texts[i].at, everyone) - 1e-9:
+                texts[i].at, changed = at, True
+        changed |= _move_pairs(texts, pairs, everyone)
+        if not changed:
+            break
+
+
+def _looked_at(
+    text: Waiting,
+    most: int,
+    lines: DrawnLines,
+    limits: Box | None,
+    standing: Sequence[Turned],
+    covered: Covers | None,
+    drawn: Box | None,
+) -> _Text:
+    """The text with its `most` best places and what each costs beside lines, edge and standing texts."""
+    em = text.em
+    found: list[tuple[float, Place]] = []
+    worst: list[float] = []  # of the best so far, the worst first (negative: a heap)
+    for place in text.places():
+        # None of the rest can be better than those found: they cost as much by themselves.
+        if len(worst) == most and place.cost >= -worst[0]:
+            break
+        # What is quickly known comes first: most places are given up before their lines are looked at.
+        cost, enough = place.cost, -worst[0] if len(worst) == most else math.inf
+        if limits is not None:
+            cost += OUTSIDE * _beyond(place, limits)
+        if drawn is not None:
+            x0, y0, x1, y1 = text_box(*place.box)
+            over = max(0.0, drawn[0] - x0, x1 - drawn[2]) + max(0.0, drawn[1] - y0, y1 - drawn[3])
+            cost += WIDER * over / em
+        for other in standing:
+            shared = turned_overlap(place.box, other)
+            if shared > 1e-9:
+                cost += ON_TEXT + OVER_TEXT * shared / em**2
+        if cost >= enough:
+            continue
+        # A hair of paper round the text: a line that touches it is read as part of a letter.
+        wide = place.wide + em * 0.2
+        under = lines.under(place.x, place.y, wide, place.high, place.angle, text.owner, (enough - cost) / LINE * em)
+        if under:
+            cost += TOUCHED + LINE * under / em
+        if covered is not None and cost < enough:
+            share = covered(place.box)
+            cost += share and ON_CLOTH * (0.5 + share)
+        for (ax, ay), (bx, by) in pairwise(place.leader):
+            size = math.hypot(bx - ax, by - ay)
+            if size > 1e-9 and cost < enough:
+                middle = (ax + bx) / 2, (ay + by) / 2
+                run = lines.under(*middle, size, em * 0.3, math.atan2(by - ay, bx - ax), text.owner)
+                cost += LEADER_LINE * run / em
+                for other in standing:
+                    cost += LEADER_TEXT * bool(_crosses_box((ax, ay), (bx, by), other))
+        if cost >= enough:
+            continue
+        found.append((cost, place))
+        if len(worst) < most:
+            heappush(worst, -cost)
+        else:
+            heapreplace(worst, -cost)
+    found.sort(key=lambda one: one[0])
+    return _Text(em, found[:most])
+
+
+def _regret(text: _Text) -> float:
+    return text.options[min(3, len(text.options) - 1)][0] - text.options[0][0]
+
+
+class _Pairs:
+    """What two places do to each other, worked out once for each pair."""
+
+    def __init__(self, texts: Sequence[_Text]) -> None:
+        self.texts = texts
+        self._known: dict[tuple[int, int, int, int], float] = {}
+        # Only texts whose places come near each other are ever asked about.
+        reach = [_reach(text) for text in texts]
+        self._near = [
+            frozenset(
+                j for j, b in enumerate(reach) if j != i and a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
+            )
+            for i, a in enumerate(reach)
+        ]
+
+    def between(self, i: int, a: int, j: int, b: int) -> float:
+        if i > j:
+            i, a, j, b = j, b, i, a
+        key = (i, a, j, b)
+        cost = self._known.get(key)
+        if cost is None:
+            one, two = self.texts[i], self.texts[j]
+            cost = self._known[key] = _clash(one.options[a][1], two.options[b][1], min(one.em, two.em))
+        return cost
+
+    def cost(self, i: int, at: int, others: Iterable[int]) -> float:
+        near, texts = self._near[i], self.texts
+        total = texts[i].options[at][0]
+        for j in others:
+            if j in near:
+                total += self.between(i, at, j, texts[j].at)
+        return total
+
+    def best(self, i: int, others: Sequence[int]) -> tuple[int, float]:
+        """The place of text i that costs least beside the `others`."""
+        found, least = 0, math.inf
+        for at, (own, _) in enumerate(self.texts[i].options):
+            if own >= least:
+                break
+            cost = self.cost(i, at, others)
+            if cost < least - 1e-9:
+                found, least = at, cost
+        return found, least
+
+    def clashing(self) -> list[tuple[int, int]]:
+        texts = self.texts
+        return [
+            (i, j)
+            for i, near in enumerate(self._near)
+            for j in sorted(near)
+            if i < j and self.between(i, texts[i].at, j, texts[j].at) > 0.0
+        ]
+
+
+def _move_pairs(texts: Sequence[_Text], pairs: _Pairs, everyone: Sequence[int]) -> bool:
+    """Moves two texts together that are in each other's way, or one and whoever stands where it would go."""
+    changed = False
+    for i, j in pairs.clashing():
+        others = [k for k in everyone if k not in (i, j)]
+        own = [pairs.cost(i, at, others) for at in range(len(texts[i].options))]
+        its = [pairs.cost(j, at, others) for at in range(len(texts[j].options))]
+        now = own[texts[i].at] + its[texts[j].at] + pairs.between(i, texts[i].at, j, texts[j].at)
+        best = (now - 1e-9, texts[i].at, texts[j].at)
+        for a, cost in enumerate(own):
+            for b, other in enumerate(its):
+                if cost + other < best[0]:
+                    best = min(best, (cost + other + pairs.between(i, a, j, b), a, b))
+        if (best[1], best[2]) != (texts[i].at, texts[j].at):
+            texts[i].at, texts[j].at = best[1], best[2]
+            changed = True
+    return changed
+
+
+# ---- what is in the way -----------------------------------------------------------------------------------
+
+
+def _clash(a: Place, b: Place, em: float) -> float:
+    cost = 0.0
+    shared = turned_overlap(a.box, b.box)
+    if shared > 1e-9:
+        cost += ON_TEXT + OVER_TEXT * shared / em**2
+    for p, q in pairwise(a.leader):
+        cost += LEADER_TEXT * _crosses_box(p, q, b.box)
+        for r, s in pairwise(b.leader):
+            cost += LEADERS * _cross(p, q, r, s)
+    for p, q in pairwise(b.leader):
+        cost += LEADER_TEXT * _crosses_box(p, q, a.box)
+    return cost
+
+
+def _reach(text: _Text) -> Box:
+    """All that the places of a text may touch."""
+    xs: list[float] = []
+    ys: list[float] = []
+    for _, place in text.options:
+        half = math.hypot(place.wide, place.high) / 2 if place.angle else 0.0
+        xs += (place.x - (half or place.wide / 2), place.x + (half or place.wide / 2))
+        ys += (place.y - (half or place.high / 2), place.y + (half or place.high / 2))
+        for x, y in place.leader:
+            xs.append(x)
+            ys.append(y)
+    return (min(xs), min(ys), max(xs), max(ys))
+
+
+def _beyond(place: Place, limits: Box) -> float:
+    """How much of a box lies outside the picture (0..1)."""
+    wide, high = place.wide, place.high
+    if place.angle:
+        c, s = abs(math.cos(place.angle)), abs(math.sin(place.angle))
+        wide, high = wide * c + high * s, wide * s + high * c
+    across = min(place.x + wide / 2, limits[2]) - max(place.x - wide / 2, limits[0])
+    up = min(place.y + high / 2, limits[3]) - max(place.y - high / 2, limits[1])
+    if across <= 0.0 or up <= 0.0:
+        return 1.0
+    return max(0.0, 1.0 - across * up / (wide * high) if wide * high else 0.0)
+
+
+def _crosses_box(p: Spot, q: Spot, box: Turned) -> bool:
+    x, y, wide, high, angle = box
+    c, s = math.cos(angle), math.sin(angle)
+    ax, ay, bx, by = p[0] - x, p[1] - y, q[0] - x, q[1] - y
+    ax, ay = ax * c + ay * s, ay * c - ax * s
+    bx, by = bx * c + by * s, by * c - bx * s
+    return inside_share(ax, ay, bx, by, -wide / 2, -high / 2, wide / 2, high / 2) > 0.0
+
+
+def _cross(p: Spot, q: Spot, r: Spot, s: Spot) -> bool:
+    """Whether two straight lines cross, or run on one another."""
+
+    def side(a: Spot, b: Spot, c: Spot) -> float:
+        return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+    one, two, three, four = side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
+    return one * two < 0.0 and three * four < 0.0

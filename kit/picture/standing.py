@@ -1,0 +1,280 @@
+"""Where a text may stand, by what it names: along a line, round a point, inside an area, at a dimension; and beside
+the picture with a leader.
+
+Everything here is in mm of the drawing; `em` is the type size there. Places come cheapest first. A leader leaves its
+text at the middle of a side and runs level, upright or at 45 degrees, for so the eye follows it through a drawing of
+slanting lines (common practice in technical illustration, no source).
+"""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Iterable, Iterator, Sequence
+from heapq import merge
+from itertools import accumulate, pairwise
+
+from kit.picture.drawn_lines import Box, Spot
+from kit.picture.lettering import upright
+from kit.picture.placing import Place
+
+Size = tuple[float, float]
+"""Width and height of a text."""
+NEAR, LED, ASIDE, NUMBERED = 0.0, 5.0, 6.0, 12.0
+"""What the kinds of places cost to begin with: beside what is named, led to it, in the margin, as a number."""
+
+_D = math.sqrt(0.5)
+_WAYS: Sequence[Spot] = ((1, 0), (-1, 0), (0, 1), (0, -1), (_D, _D), (-_D, _D), (_D, -_D), (-_D, -_D))
+
+
+class Way:
+    """A line as it is walked: its points, and the place and direction at any distance along it."""
+
+    def __init__(self, points: Sequence[Spot]) -> None:
+        self.points = points
+        steps = [math.dist(a, b) for a, b in pairwise(points)]
+        self.marks = [0.0, *accumulate(steps)]
+        self.length = self.marks[-1]
+
+    def at(self, along: float) -> Spot:
+        i = min(max(bisect_right(self.marks, along) - 1, 0), len(self.points) - 2)
+        (ax, ay), (bx, by) = self.points[i], self.points[i + 1]
+        size = self.marks[i + 1] - self.marks[i]
+        t = (along - self.marks[i]) / size if size > 1e-12 else 0.0
+        return (ax + (bx - ax) * t, ay + (by - ay) * t)
+
+    def chord(self, along: float, wide: float) -> tuple[Spot, float, float, float]:
+        """The stretch of the line that a text of that width lies along: the middle of its chord, its angle, and how far
+        the line bulges to the left and right of the chord."""
+        low, high = along - wide / 2, along + wide / 2
+        a, b = self.at(low), self.at(high)
+        size = math.dist(a, b)
+        if size < 1e-9:
+            return a, 0.0, 0.0, 0.0
+        dx, dy = (b[0] - a[0]) / size, (b[1] - a[1]) / size
+        left = right = 0.0
+        i, j = bisect_right(self.marks, low), bisect_right(self.marks, high)
+        for x, y in self.points[i:j]:
+            off = dx * (y - a[1]) - dy * (x - a[0])
+            left, right = max(left, off), max(right, -off)
+        return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), math.atan2(dy, dx), left, right
+
+
+def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
+    """Along a line on either side of it, `outward` first (a direction); where the line is shorter than the text,
+    beside its middle; then level; then with a leader."""
+    wide, high = size
+    shares = (0.5, 0.38, 0.62, 0.27, 0.73, 0.16, 0.84)
+    found: list[Place] = []
+    short = max(0.0, wide - way.length) / em
+    for share in shares:
+        for gap in (0.2, 0.75):
+            (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
+            for side, bulge in ((1.0, left), (-1.0, right)):
+                nx, ny = -math.sin(angle) * side, math.cos(angle) * side
+                away = bulge + high / 2 + gap * em
+                inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
+                cost = abs(share - 0.5) * 2.0 + (gap - 0.2) * 1.5 + inner * 0.7 + short * 0.5 + bulge / em * 0.3
+                found.append(Place(x + nx * away, y + ny * away, wide, high, upright(angle), NEAR + cost))
+    for share in (0.5, 0.3, 0.7):
+        (x, y), angle, _, _ = way.chord(way.length * share, em)
+        for side in (1.0, -1.0):
+            nx, ny = -math.sin(angle) * side, math.cos(angle) * side
+            reach = abs(nx) * wide / 2 + abs(ny) * high / 2 + 0.35 * em
+            inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
+            cost = 1.0 + abs(share - 0.5) * 2.0 + inner * 0.7
+            found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, NEAR + cost))
+    yield from merge(
+        sorted(found, key=_cost),
+        *(led(way.at(way.length * share), size, em, abs(share - 0.5)) for share in (0.5, 0.25, 0.75)),
+        key=_cost,
+    )
+
+
+def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
+    """On any side of a point, `outward` first, then farther off, then with a leader."""
+    wide, high = size
+    x, y = spot
+    found = []
+    for gap in (0.42, 0.85):
+        for dx, dy in _WAYS:
+            away = 0.0 if outward is None else 0.6 * (1 - dx * outward[0] - dy * outward[1])
+            sx = (dx > 0.1) - (dx < -0.1)
+            sy = (dy > 0.1) - (dy < -0.1)
+            to = Place(
+                x + sx * wide / 2 + dx * gap * em, y + sy * high / 2 + dy * gap * em, wide, high, 0.0,
+                NEAR + away + (gap - 0.42) * 2.5,
+            )  # fmt: skip
+            found.append(to)
+    yield from merge(sorted(found, key=_cost), led(spot, size, em), key=_cost)
+
+
+def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> Iterator[Place]:
+    """Inside an outline, its middle first, level."""
+    wide, high = size
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    x0, x1, y0, y1 = min(xs), max(xs), min(ys), max(ys)
+    cx, cy = centre(points)
+    found = []
+    columns = max(1, min(most, int((x1 - x0 - wide) / (0.6 * em)) + 1))
+    rows = max(1, min(most, int((y1 - y0 - high) / (0.8 * high)) + 1))
+    for x in _spread(x0 + wide / 2, x1 - wide / 2, columns, cx):
+        for y in _spread(y0 + high / 2, y1 - high / 2, rows, cy):
+            if within(points, x, y):
+                found.append(Place(x, y, wide, high, 0.0, NEAR + 0.06 * math.hypot(x - cx, y - cy) / em))
+    found += [Place(cx, y0 - high, wide, high, 0.0, 3.0), Place(cx, y1 + high, wide, high, 0.0, 3.2)]
+    yield from sorted(found, key=_cost)
+
+
+def _spread(low: float, high: float, count: int, middle: float) -> list[float]:
+    if high <= low or count < 2:
+        return [middle]
+    return [*((low + (high - low) * i / (count - 1)) for i in range(count)), middle]
+
+
+def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> Iterator[Place]:
+    """On the line of a dimension, where it is long enough beside its arrow heads; else beside it or behind an end of
+    it, never more than `near` from it."""
+    wide, high = size
+    found: list[Place] = []
+    room = way.length - 2 * heads
+    shares = (0.5, 0.36, 0.64, 0.25, 0.75)
+    if room > wide:
+        for share in shares:
+            if way.length * min(share, 1 - share) < wide / 2 + heads:
+                continue
+            (x, y), angle, left, right = way.chord(way.length * share, wide)
+            if max(left, right) < high * 0.3:
+                found.append(Place(x, y, wide, high, upright(angle), abs(share - 0.5) * 2.0))
+    gap = min(0.22 * em, near * 0.9)
+    for share in shares:
+        (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
+        over = max(0.0, wide - way.length) / em
+        for side, bulge in ((1.0, left), (-1.0, right)):
+            nx, ny = -math.sin(angle) * side, math.cos(angle) * side
+            away = bulge + high / 2 + gap
+            cost = 0.8 + abs(share - 0.5) * 2.0 + over * 0.4 + bulge / em * 0.3
+            found.append(Place(x + nx * away, y + ny * away, wide, high, upright(angle), cost))
+        (x, y), angle, _, _ = way.chord(way.length * share, em)
+        for side in (1.0, -1.0):
+            nx, ny = -math.sin(angle) * side, math.cos(angle) * side
+            reach = abs(nx) * wide / 2 + abs(ny) * high / 2 + gap
+            cost = 0.9 + abs(share - 0.5) * 2.0 + abs(ny) * 0.5
+            found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, cost))
+    for along, sign in ((0.0, -1.0), (way.length, 1.0)):
+        x, y = way.at(along)
+        _, angle, _, _ = way.chord(min(max(along, em / 4), way.length), em / 2)
+        dx, dy = math.cos(angle) * sign, math.sin(angle) * sign
+        reach = wide / 2 + gap + heads * 0.35
+        found.append(Place(x + dx * reach, y + dy * reach, wide, high, upright(angle), 1.3))
+        for sx, sy in ((0.0, 0.0), (dy, -dx), (-dy, dx)):
+            vx, vy = dx + sx, dy + sy
+            reach_x = vx and (wide / 2 + gap) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
+            reach_y = vy and (high / 2 + gap) * (1 if vy > 0 else -1) * min(1.0, abs(vy) * 1.2)
+            found.append(Place(x + reach_x, y + reach_y, wide, high, 0.0, 1.5 + 0.3 * bool(sx or sy)))
+    middle = way.at(way.length / 2)
+    yield from merge(sorted(found, key=_cost), led(middle, size, em, 0.5), key=_cost)
+
+
+def where_it_was_put(x: float, y: float, angle: float, size: Size, em: float) -> Iterator[Place]:
+    """At its own place, then on ever wider rings round it."""
+    wide, high = size
+    c, s = math.cos(angle), math.sin(angle)
+    found = [Place(x, y, wide, high, angle, 0.0)]
+    for along, across in (
+        (0.0, 1.1), (0.0, -1.1), (0.3, 0.0), (-0.3, 0.0), (0.55, 0.0), (-0.55, 0.0), (0.55, 1.1), (-0.55, 1.1),
+        (0.55, -1.1), (-0.55, -1.1), (0.0, 2.2), (0.0, -2.2), (1.1, 0.0), (-1.1, 0.0),
+    ):  # fmt: skip
+        a, b = along * wide, across * high
+        far = math.hypot(a, b) / em
+        found.append(Place(x + a * c - b * s, y + a * s + b * c, wide, high, angle, 0.4 + far * 0.35))
+    for ring in (1.6, 2.6, 3.6, 5.0):
+        for turn in range(12):
+            way = turn * math.pi / 6
+            a, b = math.cos(way) * (wide * 0.35 + high * ring), math.sin(way) * high * ring
+            for lie in (angle, 0.0) if angle else (0.0,):
+                cl, sl = math.cos(lie), math.sin(lie)
+                cost = 1.0 + math.hypot(a, b) / em * 0.5
+                found.append(Place(x + a * cl - b * sl, y + a * sl + b * cl, wide, high, lie, cost))
+    yield from sorted(found, key=_cost)
+
+
+def led(spot: Spot, size: Size, em: float, more: float = 0.0) -> Iterator[Place]:
+    """Ever farther from a point, with a straight leader to it in one of eight directions."""
+    wide, high = size
+    x, y = spot
+    found = []
+    for far in (1.6, 2.6, 4.0, 5.5, 7.5, 10.0):
+        for dx, dy in _WAYS:
+            tip = (x + dx * 0.28 * em, y + dy * 0.28 * em)
+            root = (x + dx * far * em, y + dy * far * em)
+            # The text hangs on the end of its leader by the side that is turned to it.
+            if abs(dx) > 0.1:
+                to = root[0] + math.copysign(wide / 2 + 0.15 * em, dx), root[1]
+            else:
+                to = root[0], root[1] + math.copysign(high / 2, dy)
+            cost = LED + more + far * 0.28 + (0.3 if dx and dy else 0.0)
+            found.append(Place(*to, wide, high, 0.0, cost, (root, tip)))
+    yield from sorted(found, key=_cost)
+
+
+def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) -> Iterator[Place]:
+    """Left and right of everything drawn (`content`), with a leader that runs level and then at 45 degrees to the
+    point, or the other way round."""
+    wide, high = size
+    x, y = spot
+    found = []
+    for side in (-1.0, 1.0):
+        edge = content[0] if side < 0 else content[2]
+        root_x = edge + side * 0.6 * em
+        for row in range(-rows, rows + 1):
+            at = y + row * high * 1.15
+            rise, run = abs(at - y), abs(root_x - x)
+            if rise > run:
+                continue
+            bend = (x + side * rise, at)
+            leader = ((root_x, at), bend, spot) if rise > 1e-9 else ((root_x, at), spot)
+            cost = ASIDE + 0.05 * run / em + 0.12 * rise / em
+            found.append(Place(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
+    yield from sorted(found, key=_cost)
+
+
+def as_number(places: Iterable[Place], most: float = 30.0) -> Iterator[Place]:
+    """The places of a short number that stands for the text (form 1), which a list explains."""
+    for place in places:
+        if place.cost > most:
+            return
+        yield place._replace(cost=place.cost + NUMBERED, form=1)
+
+
+def _cost(place: Place) -> float:
+    return place.cost
+
+
+# ---- areas ------------------------------------------------------------------------------------------------
+
+
+def within(points: Sequence[Spot], x: float, y: float) -> bool:
+    """Whether a place lies inside the outline through `points` (even-odd)."""
+    inside = False
+    ax, ay = points[-1]
+    for bx, by in points:
+        if (ay > y) != (by > y) and x < ax + (bx - ax) * (y - ay) / (by - ay):
+            inside = not inside
+        ax, ay = bx, by
+    return inside
+
+
+def centre(points: Sequence[Spot]) -> Spot:
+    """The centre of an area, or of its points where it has none."""
+    area = cx = cy = 0.0
+    ax, ay = points[-1]
+    for bx, by in points:
+        cross = ax * by - bx * ay
+        area += cross
+        cx += (ax + bx) * cross
+        cy += (ay + by) * cross
+        ax, ay = bx, by
+    if abs(area) < 1e-9:
+        return (sum(p[0] for p in points) / len(points), sum(p[1] for p in points) / len(points))
+    return (cx / (3 * area), cy / (3 * area))

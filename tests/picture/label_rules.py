@@ -1,0 +1,171 @@
+"""Rules of a picture's text, as programs over the finished picture: what is seen of every line, and every text where
+it stands. All rules are our own (common practice in technical illustration, no source), but for the sizes: 7 pt is the
+least size of print that the American Printing House for the Blind and the German DIN 1450 (2013) call readable for
+notes (from memory), 11 px at 390 px our own choice."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from itertools import combinations
+from typing import Any
+
+import shapely
+from shapely import affinity
+
+from kit.geometry import Line
+from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
+from kit.picture.lettered import lettered
+from kit.picture.svg_path import shifted
+from kit.picture.theme import THEME, Theme
+
+MAY_CROSS = frozenset(("guide", "leader", "page"))
+OUTLINES = frozenset(("new", "kept", "cut", "fold", "edge"))
+CLOTH = frozenset(("right_side", "wrong_side", "interfacing", "facing", "strip", "lining"))
+PRINT_LEAST = 7.0 * 96 / 72
+PHONE_LEAST = 11.0
+_PER_MM = 96 / 25.4
+
+
+@dataclass(frozen=True)
+class Text:
+    """One text where it stands, in mm of the drawing; `size` is its type size in CSS px, `item` what it belongs to."""
+
+    text: str
+    size: float
+    box: Any
+    item: Label | Dimension | None = None
+    leader: Any = None
+    note: bool = False
+
+
+@dataclass
+class Finished:
+    """A finished picture. `unit` is mm of the drawing in a CSS px."""
+
+    name: str
+    drawing: Drawing
+    unit: float
+    bounds: tuple[float, float, float, float]
+    texts: list[Text] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        items = self.drawing.items
+        self.frame = shapely.box(*self.bounds)
+        self.fills = [(i, _area(item.curves)) for i, item in enumerate(items) if isinstance(item, Fill)]
+        self.lines: list[tuple[str, Any, Any]] = []  # role, geometry, item
+        for i, item in enumerate(items):
+            if isinstance(item, Stroke):
+                line = _line(item.curves, item.closed, self.unit)
+                if item.thickness:
+                    line = line.buffer(item.thickness / 2)
+                over = [area for k, area in self.fills if k > i and area.intersects(line)]
+                shown = line.intersection(self.frame)
+                if over:
+                    shown = shown.difference(shapely.union_all(over).buffer(-0.2 * self.unit))
+                self.lines.append((item.role, shown, item))
+            elif isinstance(item, Dimension):
+                self.lines.append(("measure", dimension_line(item, self.unit), item))
+        shown = shapely.Polygon()
+        for i, area in self.fills:
+            cloth = items[i].role in CLOTH  # type: ignore[union-attr]
+            shown = shown.union(area) if cloth else shown.difference(area)
+        self.cloth = shown
+        self._tree = shapely.STRtree([line for _, line, _ in self.lines])
+
+    def crossed(self, text: Text) -> Iterator[tuple[str, Any]]:
+        """Lines that run through a text: (role, item), its own left out."""
+        inside = text.box.buffer(-0.6 * self.unit)
+        for k in self._tree.query(inside, predicate="intersects"):
+            role, line, item = self.lines[int(k)]
+            if role in MAY_CROSS or item is text.item:
+                continue
+            cut = line.intersection(inside)
+            if (cut.length if cut.area == 0 else cut.area) > 0.5 * self.unit:
+                yield role, item
+
+
+def finished(name: str, drawing: Drawing, width: float | None, height: float | None, theme: Theme = THEME) -> Finished:
+    """`drawing` as it is shown in a room of so many CSS px."""
+    made = lettered(drawing, width, height, theme)
+    texts = []
+    for text in made.texts:
+        item = drawing.items[text.item]
+        assert isinstance(item, Label | Dimension)
+        box = turned(text.x, text.y, text.wide * 0.98, min(text.size, text.high), text.angle)
+        leader = shapely.LineString(text.leader) if text.leader else None
+        texts.append(Text(text.text, text.size / made.unit, box, item, leader, text.ringed or text.listed))
+    return Finished(name, drawing, made.unit, made.bounds, texts)
+
+
+def broken(picture: Finished, least: float) -> Counter[str]:
+    """How often each rule is broken in a picture. `least` is the least type size in CSS px."""
+    found: Counter[str] = Counter()
+    for text in picture.texts:
+        over = list(picture.crossed(text))
+        found["text over a line"] += bool(over)
+        item = text.item
+        if isinstance(item, Dimension) and text.leader is None and not text.note:
+            away = dimension_line(item, picture.unit, legs=False).distance(text.box) / picture.unit / _PER_MM
+            found["14 dimension text off its line"] += away > 1.0
+        if isinstance(item, Dimension):
+            found["14 dimension text over an outline"] += any(role in OUTLINES for role, _ in over)
+        found["15 text too small"] += text.size < least - 0.05
+        outside = text.box.difference(picture.frame.buffer(0.5 * picture.unit))
+        found["text outside the picture"] += outside.area > 0.01 * text.box.area
+        if not picture.cloth.is_empty:
+            found["13 plate over cloth"] += picture.cloth.intersection(text.box).area > 0.02 * text.box.area
+    for a, b in combinations(picture.texts, 2):
+        if a.box.intersects(b.box):
+            found["two texts overlap"] += a.box.intersection(b.box).area > 0.02 * min(a.box.area, b.box.area)
+    leaders = [text.leader for text in picture.texts if text.leader is not None]
+    found["13 leaders cross"] += sum(a.crosses(b) for a, b in combinations(leaders, 2))
+    sizes = {round(text.size, 1) for text in picture.texts if not text.note}
+    found["15 more than two sizes"] += len(sizes) > 2
+    allowances = [item.text for item in picture.drawing.items if isinstance(item, Dimension) and not item.offset]
+    found["14 equal allowance named again"] += sum(n - 1 for n in Counter(allowances).values())
+    return +found
+
+
+def turned(x: float, y: float, wide: float, high: float, angle: float) -> Any:
+    """A box centred at x, y and turned by `angle` radians."""
+    box = shapely.box(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
+    return affinity.rotate(box, math.degrees(angle), (x, y)) if angle else box
+
+
+def dimension_line(item: Dimension, unit: float, legs: bool = True) -> Any:
+    """The line of a dimension as it is drawn, with the thin lines to what it measures."""
+    if item.start.distance(item.end) < 1e-6 and not item.along:
+        return shapely.Point(item.end.x, item.end.y)
+    curves = item.along or (Line(item.start, item.end),)
+    moved = [shifted(curve, item.offset) for curve in curves] if item.offset else list(curves)
+    line = _line(moved, False, unit)
+    if not item.offset or not legs:
+        return line
+    ends = ((item.start, moved[0].start), (item.end, moved[-1].end))
+    return shapely.MultiLineString([*_parts(line), *([(a.x, a.y), (b.x, b.y)] for a, b in ends)])
+
+
+def _parts(line: Any) -> list[Any]:
+    return list(getattr(line, "geoms", [line]))
+
+
+def _line(curves: Any, closed: bool, unit: float) -> Any:
+    """A line as it is drawn; where its curves do not follow one another it is lifted."""
+    runs: list[list[tuple[float, float]]] = []
+    for curve in curves:
+        points = [(p.x, p.y) for p in curve.points(0.3 * unit)]
+        if runs and math.dist(runs[-1][-1], points[0]) < 0.02:
+            runs[-1] += points[1:]
+        else:
+            runs.append(points)
+    if closed and runs:
+        runs[-1].append(runs[0][0])
+    return shapely.MultiLineString([run for run in runs if len(run) > 1])
+
+
+def _area(curves: Any) -> Any:
+    points = [(p.x, p.y) for curve in curves for p in list(curve.points(0.5))]
+    return shapely.Polygon(points).buffer(0) if len(points) > 2 else shapely.Polygon()

@@ -1,0 +1,166 @@
+"""The placer: what it reckons is held to shapely, what it chooses to what a reader needs."""
+
+from __future__ import annotations
+
+import math
+import random
+from itertools import combinations, pairwise
+from typing import Any
+
+import pytest
+import shapely
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely import affinity
+
+from kit.geometry import Line, Point
+from kit.picture.drawing import Area, Dimension, Drawing, Fill, Label, Stroke
+from kit.picture.drawn_lines import DrawnLines, inside_span
+from kit.picture.lettered import lettered
+from kit.picture.place import rectangle
+from kit.picture.placing import Place, Waiting, arrange
+from kit.picture.standing import Way, along_line, at_dimension, in_margin, round_point, within
+from tests.picture.label_rules import broken, finished
+
+number = st.floats(-40, 40)
+spots = st.lists(st.tuples(number, number), min_size=2, max_size=7)
+boxes = st.tuples(
+    number, number, st.floats(0.5, 40), st.floats(0.5, 12), st.sampled_from([0.0, 0.3, math.pi / 2, -1.1])
+)
+
+
+def turned(box: Any) -> Any:
+    x, y, wide, high, angle = box
+    flat = shapely.box(-wide / 2, -high / 2, wide / 2, high / 2)
+    return affinity.translate(affinity.rotate(flat, angle, (0, 0), use_radians=True), x, y)
+
+
+@given(spots, boxes, st.floats(2, 20))
+def test_length_of_lines_under_a_box(points: Any, box: Any, cell: float) -> None:
+    """Reference: shapely."""
+    lines = DrawnLines(cell)
+    lines.add(points, 1.5)
+    wanted = sum(shapely.LineString(two).intersection(turned(box)).length for two in pairwise(points))
+    assert lines.under(*box) == pytest.approx(1.5 * wanted, abs=1e-5)
+    assert lines.under(*box, owner=-1) == 0.0
+
+
+@given(spots, boxes, boxes)
+def test_lines_under_paper_are_in_nobodys_way(points: Any, box: Any, paper: Any) -> None:
+    """Reference: shapely."""
+    flat = (paper[0], paper[1], paper[0] + paper[2], paper[1] + paper[3])
+    lines = DrawnLines(7.0)
+    lines.add(points, 1.0, covers=[flat])
+    left = [shapely.LineString(two).difference(shapely.box(*flat)) for two in pairwise(points)]
+    assert lines.under(*box) == pytest.approx(sum(p.intersection(turned(box)).length for p in left), abs=1e-5)
+
+
+@given(st.tuples(number, number, number, number), st.tuples(number, number, st.floats(0.1, 30), st.floats(0.1, 30)))
+def test_the_stretch_inside_a_box(line: Any, box: Any) -> None:
+    x0, y0, wide, high = box
+    t0, t1 = inside_span(*line, x0, y0, x0 + wide, y0 + high)
+    inside = shapely.LineString([line[:2], line[2:]]).intersection(shapely.box(x0, y0, x0 + wide, y0 + high))
+    assert (t1 - t0) * math.dist(line[:2], line[2:]) == pytest.approx(inside.length, abs=1e-6)
+
+
+@given(st.lists(st.tuples(number, number), min_size=3, max_size=9, unique=True), number, number)
+def test_inside_an_outline(points: Any, x: float, y: float) -> None:
+    """Reference: shapely, where the outline does not cross itself."""
+    area = shapely.Polygon(points)
+    if area.is_valid and area.boundary.distance(shapely.Point(x, y)) > 1e-6:
+        assert within(points, x, y) == area.contains(shapely.Point(x, y))
+
+
+def test_of_two_texts_the_one_without_choice_gets_the_place() -> None:
+    free = Place(0, 0, 20, 4, 0, 0.0)
+    only = Waiting(lambda: (free,), 4.0)
+    easy = Waiting(lambda: (free, Place(0, 6, 20, 4, 0, 0.5)), 4.0)
+    for waiting in ([only, easy], [easy, only]):
+        found = arrange(waiting, DrawnLines(8.0))
+        assert sum(cost for _, cost in found) == 0.5
+
+
+def test_two_texts_move_together_where_one_alone_cannot() -> None:
+    """Three places in a row; the middle one is dear for the second, so that both must give way at once."""
+    lines = DrawnLines(8.0)
+    lines.add(((-5.0, 8.0), (5.0, 8.0)), 1.0)
+    a = Waiting(lambda: (Place(0, 0, 20, 4, 0, 0.0), Place(0, 4.5, 20, 4, 0, 1.0), Place(0, 20, 20, 4, 0, 3.0)), 4.0)
+    b = Waiting(lambda: (Place(0, 1, 20, 4, 0, 0.0), Place(0, 5.0, 20, 4, 0, 1.0)), 4.0)
+    (one, _), (two, _) = arrange([a, b], lines)
+    assert abs(one.y - two.y) >= 4.0
+
+
+def crowd(seed: int) -> Drawing:
+    """A square with names on its sides and corners, points inside it and measures beside it."""
+    draw = random.Random(seed)
+    items: list[Any] = [Stroke(rectangle(0, 0, 200, 150), "kept", closed=True)]
+    for n in range(6):
+        at = Point(draw.uniform(10, 190), draw.uniform(10, 140))
+        items.append(Label(f"point {n}", at + (Point(0, 4) - Point(0, 0)), "small", of=at))
+    for n, curve in enumerate(rectangle(0, 0, 200, 150)):
+        items.append(Stroke((curve,), "new"))
+        items.append(Label(f"side number {n}", Point(100, 75), "new", of=(curve,)))
+        items.append(Dimension(curve.start, curve.end, f"long side {n} 20 cm", -8.0))
+    items.append(Label("The piece itself", Point(100, 75), "ghost", of=Area(rectangle(0, 0, 200, 150))))
+    return Drawing(tuple(items))
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_a_crowded_square_breaks_no_rule(seed: int) -> None:
+    assert not broken(finished("crowd", crowd(seed), 420.0, None), 8.0)
+
+
+def test_the_same_picture_gets_the_same_places() -> None:
+    one, two = (lettered(crowd(3), 420.0).texts for _ in range(2))
+    assert one == two
+
+
+def test_names_without_room_become_numbers_with_a_list() -> None:
+    """A comb of lines so close that no name fits between them, in a picture without margins to speak of."""
+    items: list[Any] = [Stroke((Line(Point(x, 0), Point(x, 300)),), "new") for x in range(0, 301, 10)]
+    items += [
+        Label(f"line {x}, as it is called", Point(x, 150), "new", of=items[x // 10].curves) for x in range(0, 301, 10)
+    ]
+    picture = finished("comb", Drawing(tuple(items)), 300.0, None)
+    told = [text for text in picture.texts if text.note]
+    assert told
+    keys = [text.text for text in told if len(text.text) <= 2]
+    assert all(keys.count(key) == 2 for key in keys)  # once in the picture, once in the list
+    for a, b in combinations(picture.texts, 2):
+        assert a.box.intersection(b.box).area <= 0.02 * min(a.box.area, b.box.area), (a.text, b.text)
+
+
+def test_no_text_lies_on_cloth_where_paper_is_free() -> None:
+    cloth = rectangle(0, 0, 100, 60)
+    names = [Label(f"layer {n}", Point(50, 30), "name", of=Area(cloth)) for n in range(3)]
+    drawing = Drawing(
+        (Fill(cloth, "right_side"), Stroke(cloth, "edge", closed=True), *names), bounds=(-80, -40, 180, 100)
+    )
+    assert not broken(finished("cloth", drawing, 400.0, None), 8.0)
+
+
+def test_leaders_run_level_upright_or_at_45_degrees() -> None:
+    way = Way(((0.0, 0.0), (30.0, 10.0)))
+    every = [
+        *along_line(way, (40, 5), 5.0),
+        *round_point((3, 4), (40, 5), 5.0),
+        *at_dimension(way, (40, 5), 5.0, 2.0, 1.0),
+    ]
+    every += in_margin((3, 4), (40, 5), 5.0, (-60, -60, 60, 60))
+    led = [place for place in every if place.leader]
+    assert len(led) > 50
+    for place in led:
+        for (ax, ay), (bx, by) in pairwise(place.leader):
+            assert min(abs(bx - ax), abs(by - ay), abs(abs(bx - ax) - abs(by - ay))) < 1e-6
+
+
+def test_places_come_cheapest_first() -> None:
+    way = Way(((0.0, 0.0), (30.0, 10.0), (50.0, -8.0)))
+    for places in (
+        along_line(way, (40, 5), 5.0, (0.0, 1.0)),
+        round_point((3, 4), (40, 5), 5.0, (1.0, 0.0)),
+        at_dimension(way, (40, 5), 5.0, 2.0, 1.0),
+        in_margin((3, 4), (40, 5), 5.0, (-60, -60, 60, 60)),
+    ):
+        costs = [place.cost for place in places]
+        assert costs == sorted(costs)
