@@ -1,15 +1,16 @@
 """Strips on the bench: ties, loops, bands and bindings, cut from a length and a width without a paper piece.
 
-A strip's verbs are told what it measures when sewn and work out what is cut; `kit.piece.strips` has the arithmetic.
+A strip's verbs are told what it measures when sewn and work out what is cut, or the other way round; `kit.piece.strips`
+has the arithmetic.
 A strip across the cloth or on the bias that is longer than the cloth allows is pieced.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
-from typing import cast, get_args
+from typing import NamedTuple, cast, get_args
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError, near
@@ -17,12 +18,21 @@ from kit.lesson.headings import distance
 from kit.piece import strips
 from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
 from kit.piece.strips import Join
-from kit.units import Length, Size
+from kit.units import Size, mm
 
 GRAINS: tuple[str, ...] = get_args(GrainKind)
 CLOTHS: tuple[str, ...] = get_args(Cloth)
 STRAIGHT_JOIN, BIAS_JOIN = 10.0, 6.0
 """Allowance of a join where nothing is said; common practice, no source."""
+
+
+class _Given(NamedTuple):
+    """What is said of a strip's size: each of the two finished, or as cut."""
+
+    finished_length: Size | None
+    finished_width: Size | None
+    cut_length: Size | None
+    cut_width: Size | None
 
 
 class BenchStrip:
@@ -46,8 +56,10 @@ class BenchStrip:
     def fold_in_four(
         self,
         *,
-        finished_length: Size,
-        finished_width: Size,
+        finished_length: Size | None = None,
+        finished_width: Size | None = None,
+        cut_length: Size | None = None,
+        cut_width: Size | None = None,
         ends: Size = 0,
         count: int = 1,
         title: str = "",
@@ -55,20 +67,24 @@ class BenchStrip:
         cloth: str = "main",
     ) -> None:
         """A strip folded lengthwise into four: it finishes at a quarter of its cut width (common practice, no
-        source). `ends` is added at each short end.
+        source). `ends` is added at each short end. Its length and its width are each given finished or as cut
+        (`cut_length`, `cut_width`), here and in the verbs below.
 
         Example::
 
             tie.fold_in_four(finished_length=50 * cm, finished_width=12 * mm, count=2)
         """
-        long, wide = self._sizes(finished_length, finished_width)
-        self._cut("in_four", long, wide, strips.in_four(wide), ends, count, title, grain, cloth)
+        given = _Given(finished_length, finished_width, cut_length, cut_width)
+        extra = self._ends(ends)
+        self._cut("in_four", given, lambda long: long + 2 * extra, strips.in_four, count, title, grain, cloth)
 
     def fold_in_two(
         self,
         *,
-        finished_length: Size,
-        finished_width: Size,
+        finished_length: Size | None = None,
+        finished_width: Size | None = None,
+        cut_length: Size | None = None,
+        cut_width: Size | None = None,
         allowance: Size,
         ends: Size = 0,
         count: int = 1,
@@ -83,15 +99,63 @@ class BenchStrip:
 
             tie.fold_in_two(finished_length=90 * cm, finished_width=2 * cm, allowance=6 * mm)
         """
-        long, wide = self._sizes(finished_length, finished_width)
-        seam = self._seam(allowance)
-        self._cut("in_two", long, wide, strips.in_two(wide, seam), ends, count, title, grain, cloth)
+        given = _Given(finished_length, finished_width, cut_length, cut_width)
+        seam, extra = self._seam(allowance), self._ends(ends)
+        self._cut(
+            "in_two",
+            given,
+            lambda long: long + 2 * extra,
+            lambda wide: strips.in_two(wide, seam),
+            count,
+            title,
+            grain,
+            cloth,
+        )
+
+    def hemmed(
+        self,
+        *,
+        finished_length: Size | None = None,
+        finished_width: Size | None = None,
+        cut_length: Size | None = None,
+        cut_width: Size | None = None,
+        turn: Size = 5 * mm,
+        ends: Size | None = None,
+        count: int = 1,
+        title: str = "",
+        grain: str = "lengthwise",
+        cloth: str = "main",
+    ) -> None:
+        """A strip of a single layer, narrow-hemmed along its edges: two equal turns of `turn` are added at each long
+        edge, and at each short end unless `ends` says what is added there (common practice, no source).
+
+        Example::
+
+            tie.hemmed(cut_length=100 * cm, cut_width=10 * cm, turn=5 * mm)
+        """
+        given = _Given(finished_length, finished_width, cut_length, cut_width)
+        fold = float(distance(turn, f"{self._where}, turn"))
+        if fold <= 0:
+            raise KitError("its hem has no turn.", where=self._where, do="Say, for example, turn=5 * mm.")
+        extra = 2 * fold if ends is None else self._ends(ends)
+        self._cut(
+            "hemmed",
+            given,
+            lambda long: long + 2 * extra,
+            lambda wide: strips.hemmed(wide, fold),
+            count,
+            title,
+            grain,
+            cloth,
+        )
 
     def band(
         self,
         *,
-        finished_length: Size,
-        finished_width: Size,
+        finished_length: Size | None = None,
+        finished_width: Size | None = None,
+        cut_length: Size | None = None,
+        cut_width: Size | None = None,
         allowance: Size,
         overlap: Size = 0,
         count: int = 1,
@@ -107,16 +171,27 @@ class BenchStrip:
 
             tie.band(finished_length=72 * cm, finished_width=3 * cm, allowance=1 * cm, overlap=3 * cm)
         """
-        long, wide = self._sizes(finished_length, finished_width)
+        given = _Given(finished_length, finished_width, cut_length, cut_width)
         seam, lap = self._seam(allowance), float(distance(overlap, f"{self._where}, overlap"))
-        _, cut_width = strips.band(long, wide, seam)
-        self._cut("band", long + lap, wide, cut_width, Length(seam), count, title, grain, cloth)
+        self._cut(
+            "band",
+            given,
+            lambda long: strips.band(long, 0.0, seam, lap)[0],
+            lambda wide: strips.band(0.0, wide, seam)[1],
+            count,
+            title,
+            grain,
+            cloth,
+            lap,
+        )
 
     def bind(
         self,
         *,
-        finished_length: Size,
-        finished_width: Size,
+        finished_length: Size | None = None,
+        finished_width: Size | None = None,
+        cut_length: Size | None = None,
+        cut_width: Size | None = None,
         double: bool = False,
         ends: Size = 0,
         count: int = 1,
@@ -132,9 +207,19 @@ class BenchStrip:
 
             tie.bind(finished_length=60 * cm, finished_width=1 * cm)
         """
-        long, wide = self._sizes(finished_length, finished_width)
+        given = _Given(finished_length, finished_width, cut_length, cut_width)
         fold: StripFold = "double_binding" if double else "single_binding"
-        self._cut(fold, long, wide, strips.binding(wide, double), ends, count, title, grain, cloth)
+        extra = self._ends(ends)
+        self._cut(
+            fold,
+            given,
+            lambda long: long + 2 * extra,
+            lambda wide: strips.binding(wide, double),
+            count,
+            title,
+            grain,
+            cloth,
+        )
 
     # ---- how a long one is got ------------------------------------------------------------------------
 
@@ -216,16 +301,20 @@ class BenchStrip:
 
     # ---- what is given --------------------------------------------------------------------------------
 
-    def _sizes(self, finished_length: Size, finished_width: Size) -> tuple[float, float]:
-        long = distance(finished_length, f"{self._where}, finished length")
-        wide = distance(finished_width, f"{self._where}, finished width")
-        if long <= 0 or wide <= 0:
+    def _ends(self, ends: Size) -> float:
+        return float(distance(ends, f"{self._where}, ends"))
+
+    def _size(self, what: str, finished: Size | None, cut: Size | None, cut_of: Callable[[float], float]) -> float:
+        """The finished size, as it is given or worked back from the size as cut."""
+        if finished is not None and cut is None:
+            return float(distance(finished, f"{self._where}, finished {what}"))
+        if finished is not None or cut is None:
             raise KitError(
-                message("refusal.strip_size", length=measured(long), width=measured(wide)),
+                f"its {what} is {'not given' if cut is None else 'given twice'}.",
                 where=self._where,
-                do=message("refusal.strip_nothing_do"),
+                do=f"Say what it measures finished, or as cut: finished_{what}=... or cut_{what}=....",
             )
-        return float(long), float(wide)
+        return strips.finished_from(float(distance(cut, f"{self._where}, {what} as cut")), cut_of)
 
     def _seam(self, allowance: Size) -> float:
         seam = distance(allowance, f"{self._where}, allowance")
@@ -236,16 +325,25 @@ class BenchStrip:
     def _cut(
         self,
         fold: StripFold,
-        long: float,
-        wide: float,
-        cut_width: float,
-        ends: Size,
+        given: _Given,
+        long_cut: Callable[[float], float],
+        wide_cut: Callable[[float], float],
         count: int,
         title: str,
         grain: str,
         cloth: str,
+        lap: float = 0.0,
     ) -> None:
-        extra = float(distance(ends, f"{self._where}, ends"))
+        """The strip of these sizes; `long_cut` and `wide_cut` give the cut size of a finished one, `lap` is what of the
+        finished length laps over."""
+        long = self._size("length", given.finished_length, given.cut_length, long_cut)
+        wide = self._size("width", given.finished_width, given.cut_width, wide_cut)
+        if long <= 0 or wide <= 0:
+            raise KitError(
+                message("refusal.strip_size", length=measured(long), width=measured(wide)),
+                where=self._where,
+                do=message("refusal.strip_nothing_do"),
+            )
         if count < 1:
             raise KitError(f"{count} cannot be cut.", where=self._where, do="Cut at least one.")
         if grain not in GRAINS:
@@ -255,10 +353,10 @@ class BenchStrip:
         self.strip = replace(
             self.strip,
             title=title or self.strip.title,
-            length=long + extra * 2,
-            width=cut_width,
+            length=long_cut(long),
+            width=wide_cut(wide),
             count=count,
-            finished_length=long,
+            finished_length=long + lap,
             finished_width=wide,
             fold=fold,
             grain=cast("GrainKind", grain),

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
+from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Item, Stroke
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
 from kit.piece.piece import Piece, Side, Strip
@@ -125,10 +126,18 @@ def polyline(points: list[Point]) -> tuple[Curve, ...]:
     return tuple(Line(a, b) for a, b in pairwise(points) if a.distance(b) > 1e-9)
 
 
-def strip_outline(strip: Strip, at: Point, along: Vector, finished: bool) -> tuple[Curve, ...]:
-    """A strip's rectangle from `at` in direction `along`, as cut or as finished."""
+def strip_outline(strip: Strip, at: Point, along: Vector, finished: bool, slant: float = 0.0) -> tuple[Curve, ...]:
+    """A strip's rectangle from `at` in direction `along`, as cut or as finished; its far end slanted by `slant` mm, the
+    edge on the right of its way the shorter."""
     long = (strip.finished_length or strip.length) if finished else strip.length
     wide = (strip.finished_width or strip.width) if finished else strip.width
     side = along.unit().left() * (wide / 2)
     far = at + along.unit() * long
-    return polyline([at - side, far - side, far + side, at + side, at - side])
+    near = far - along.unit() * slant
+    return polyline([at - side, near - side, far + side, at + side, at - side])
+
+
+def slant_of(strip: Strip, pattern: Pattern) -> float:
+    """mm by which one end of a strip is slanted when it is made."""
+    made = (each.entire for record in pattern.sewing for each in record.operations)
+    return max((getattr(each, "slant", 0.0) for each in made if getattr(each, "name", "") == strip.name), default=0.0)

@@ -33,13 +33,14 @@ from kit.picture.laid import (
     windows,
 )
 from kit.picture.lettering import overlap, text_box, text_width
-from kit.picture.place import is_facing, strip_outline, widths_of
+from kit.picture.place import is_facing, slant_of, strip_outline, widths_of
 from kit.picture.recut import recut_drawing
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
+from kit.picture.strip_alone import strip_alone
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
-from kit.sewing.scene import Face, Scene, Thing
+from kit.sewing.scene import Face, Scene, StripShape, Thing
 from kit.sewing.spans import path_of
 from kit.units import System
 from kit.wording.lists import listed, strung
@@ -317,37 +318,9 @@ def _around(window: Box, names: list[Item]) -> Box:
 
 def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: Box | None) -> tuple[list[Item], Box]:
     """The strip itself: laid at the focus, or on its own when no piece is shown."""
-    strip = pattern.strip(scene.strip)
-    if window is None:
-        gap = max(strip.length, strip.width) * 0.14
-        cut = strip_outline(strip, Point(0.0, 0.0), Vector(1.0, 0.0), False)
-        made = strip_outline(
-            strip, Point(0.0, -strip.width / 2 - gap - strip.finished_width / 2), Vector(1.0, 0.0), True
-        )
-        items: list[Item] = [
-            Fill(cut, "wrong_side", strip.name),
-            Stroke(cut, "edge", closed=True, name=strip.name),
-            Fill(made, "strip", strip.name),
-            Stroke(made, "edge", closed=True),
-        ]
-        quarters = (-0.25, 0.0, 0.25) if strip.fold == "in_four" else (0.0,)
-        for share in quarters:
-            y = share * strip.width
-            items.append(Stroke((Line(Point(0.0, y), Point(strip.length, y)),), "fold"))
-        down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
-        items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "press", arrow="end"))
-        items.append(
-            Label(
-                say("picture.strip_as_cut", strip=strip.title),
-                Point(strip.length / 2, strip.width / 2 + gap * 0.35),
-                "name",
-            )
-        )
-        foot = -strip.width / 2 - gap - strip.finished_width - gap * 0.35
-        items.append(Label(say("picture.strip_folded"), Point(strip.length / 2, foot), "name"))
-        box = grown(box_of(cut + made), gap * 0.8)
-        return items, box
-    return _strip_at(scene, pattern, placed), window
+    if window is not None:
+        return _strip_at(scene, pattern, placed), window
+    return strip_alone(pattern.strip(scene.strip), scene.shape or StripShape())
 
 
 def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item]:
@@ -369,14 +342,15 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
         inward = motion.vector(p.motion.inverse().vector(inward))
     foot = motion(path.at(middle))
     new = [row.inset for row in scene.rows if row.ink == "new"]
+    slant = slant_of(strip, pattern)
     if not new:
         along = motion.vector(path.tangent_at(middle))
         outline = strip_outline(strip, foot - along * (strip.finished_length / 2), along, True)
     elif new[0] > 0:
-        outline = strip_outline(strip, foot + inward * (2 * new[0]), inward * -1.0, True)
+        outline = strip_outline(strip, foot + inward * (2 * new[0]), inward * -1.0, True, slant)
     else:
         width = widths_of(p.piece)[scene.focus.edges[0]]
-        outline = strip_outline(strip, foot - inward * width, inward, True)
+        outline = strip_outline(strip, foot - inward * width, inward, True, slant)
     name = Point(*_middle(outline))
     return [
         Fill(outline, "strip", strip.name),

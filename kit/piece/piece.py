@@ -37,7 +37,7 @@ MarkKind = Literal[
 ]
 Cloth = Literal["main", "interfacing", "lining"]
 Side = Literal["left", "right"]
-StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_binding"]
+StripFold = Literal["in_four", "in_two", "band", "single_binding", "double_binding", "hemmed"]
 
 
 @dataclass(frozen=True)

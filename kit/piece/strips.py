@@ -7,6 +7,7 @@ follows from their geometry and is derived beside each function.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
@@ -28,6 +29,23 @@ def in_two(finished: float, allowance: float) -> float:
     """Cut width of a strip folded in two and seamed: it finishes at half its cut width less the allowance (common
     practice, no source)."""
     return 2.0 * (finished + allowance)
+
+
+def hemmed(finished: float, turn: float) -> float:
+    """Cut width of a single layer with a narrow hem of two equal turns along both its edges (common practice, no
+    source)."""
+    return finished + 4.0 * turn
+
+
+def finished_from(cut: float, cut_of: Callable[[float], float]) -> float:
+    """What a strip cut so wide or so long finishes at, where `cut_of` gives the cut size of a finished one: a straight
+    line, as all of them are.
+
+    >>> finished_from(60.0, in_four)
+    15.0
+    """
+    slope = cut_of(1.0) - cut_of(0.0)
+    return (cut - cut_of(0.0)) / slope
 
 
 def binding(finished: float, double: bool = False) -> float:

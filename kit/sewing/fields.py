@@ -16,6 +16,7 @@ from typing import Any, Literal
 from kit.errors import KitError
 from kit.piece.role import PieceRole
 from kit.sewing.handle import PieceHandle
+from kit.sewing.handle import StripEdges as StripEdges
 from kit.sewing.handle import StripHandle as StripHandle
 from kit.sewing.outcome import How
 from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, marks, opening_run, read_size, read_width, read_word

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
+from dataclasses import dataclass
+from typing import Any, Literal
 
 from kit.errors import KitError, near
 from kit.piece.piece import Piece, Side, Strip
@@ -82,12 +83,45 @@ def piece_of(handle: PieceHandle) -> tuple[Piece, Side | None]:
     return handle._piece, handle._side
 
 
+@dataclass(frozen=True)
+class StripEdges:
+    """The long edges of a strip ("sides") or its short ones ("ends"), as scissors take them: `make.trim(tie.sides)`."""
+
+    strip: str
+    which: Literal["sides", "ends"]
+
+    @property
+    def said(self) -> str:
+        return f"the {self.which} of the {self.strip.replace('_', ' ')}"
+
+
 class StripHandle:
-    """A strip as a sewing step sees it. `.name`, `.strip`."""
+    """A strip as a sewing step sees it: `.name`, `.strip`, and its `.sides` and `.ends`, whose allowances are trimmed
+    and graded as those of edges are."""
 
     def __init__(self, strip: Strip) -> None:
         self.strip = strip
         self.name = strip.name
+
+    @property
+    def sides(self) -> StripEdges:
+        """Its long edges, along which it is seamed.
+
+        Example::
+
+            long_edges = tie.sides
+        """
+        return StripEdges(self.name, "sides")
+
+    @property
+    def ends(self) -> StripEdges:
+        """Its short edges.
+
+        Example::
+
+            short_edges = tie.ends
+        """
+        return StripEdges(self.name, "ends")
 
     def __repr__(self) -> str:
         return f"<{self.strip.title}>"

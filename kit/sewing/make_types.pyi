@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from kit.sewing.handle import PieceHandle, StripHandle
+from kit.sewing.handle import PieceHandle, StripEdges, StripHandle
 from kit.sewing.operation import Operation
 from kit.sewing.reading import Opening, Runs
 from kit.sewing.run import Fold, Place, Run
@@ -95,12 +95,14 @@ class MakeVerbs:
         *edges: Runs,
         strip: StripHandle,
         allowance: Size = ...,
+        trim: bool = True,
         finished: Size = ...,
         ends: Literal["ring", "turned", "caught"] | None = None,
         count: int = 1,
         rows: Literal["first", "second"] | None = None,
     ) -> Operation:
-        """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
+        """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there. `trim=False` where
+        steps of their own trim, grade and clip between its rows.
         `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
@@ -312,9 +314,9 @@ class MakeVerbs:
 
             make.fasteners(waistband.hook, under=waistband.bar, kind="hooks")"""
 
-    def finish(self, *begun: Operation | Runs, rows: str | None = None) -> Operation:
-        """Go on with what was begun with `rows=`: what its verb gave, or in a later step its edges. `rows`: no further than
-        that stage.
+    def finish(self, *begun: Operation | Runs | StripHandle, rows: str | None = None) -> Operation:
+        """Go on with what was begun with `rows=`: what its verb gave, or in a later step its edges or its strip. `rows`: no
+        further than that stage.
 
         Example::
 
@@ -384,8 +386,15 @@ class MakeVerbs:
             make.pocket_hem(pocket.top, second=3 * cm)
             make.fold_pocket(pocket.left_side, pocket.bottom, pocket.right_side, allowance=1 * cm)"""
 
-    def fold_strip(self, strip: StripHandle, *, edgestitch: Size = ..., ends: Size = ...) -> Operation:
-        """Make a strip folded in four and edgestitched.
+    def fold_strip(
+        self,
+        strip: StripHandle,
+        *,
+        edgestitch: Size = ...,
+        sides: Literal["one side", "both sides"] = "both sides",
+        ends: Size = ...,
+    ) -> Operation:
+        """Make a strip folded in four and edgestitched, along "both sides" or the open one alone.
 
         Example::
 
@@ -426,8 +435,9 @@ class MakeVerbs:
 
             make.gather(sleeve.wrist, to=18 * cm)"""
 
-    def grade(self, *along: Runs, to: Size = ..., wider: Size = ...) -> Operation:
-        """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
+    def grade(self, *along: Runs | StripEdges, to: Size = ..., wider: Size = ...) -> Operation:
+        """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to. Of a strip's
+        seam by its `tie.sides` or `tie.ends`.
 
         Example::
 
@@ -449,6 +459,16 @@ class MakeVerbs:
         Example::
 
             make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)"""
+
+    def hem_strip(
+        self, strip: StripHandle, *, turn: Size = ..., ends: Literal["both", "one", "none"] = "both"
+    ) -> Operation:
+        """Make a strip of a single layer: a narrow hem of two equal turns along both long edges, and across "both" short
+        ends, "one" (the other is caught in a seam or gathered) or "none".
+
+        Example::
+
+            make.hem_strip(sash, turn=5 * mm)"""
 
     def invisible_zip(
         self, over: Run | Place, under: Run | Place, *, length: Size, allowance: Size, from_top: Size = ...
@@ -778,8 +798,9 @@ class MakeVerbs:
             make.tower_placket(tower.edge, around=[tower.left_point, tower.right_point, tower.outer],
                                under=placket, slit=sleeve.cuff_slit)"""
 
-    def trim(self, *along: Runs, to: Size | Literal["half"]) -> Operation:
-        """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is.
+    def trim(self, *along: Runs | StripEdges, to: Size | Literal["half"]) -> Operation:
+        """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is; of a strip's seam too, by its
+        `tie.sides` or `tie.ends`.
 
         Example::
 
@@ -829,8 +850,22 @@ class MakeVerbs:
             make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
             make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])"""
 
-    def turn_strip(self, strip: StripHandle, *, allowance: Size, ends: Size = 0, slant: Size = 0) -> Operation:
-        """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
+    def turn_strip(
+        self,
+        strip: StripHandle,
+        *,
+        allowance: Size,
+        ends: Size = 0,
+        slant: Size = 0,
+        stitched: Literal["none", "one side", "both sides"] = "none",
+        edgestitch: Size = ...,
+        trim: bool = True,
+        rows: Literal["sew", "turn"] | None = None,
+    ) -> Operation:
+        """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant. `stitched`:
+        edgestitched then, `edgestitch` from "one side" (the seamed one) or "both sides". What steps of their own do is left
+        out here: `trim=False`.
+        `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import chain
 from typing import Any
 
-from kit.diagnostic import Diagnostic, message
+from kit.diagnostic import Diagnostic, message, titled
 from kit.errors import KitError, near
 from kit.piece.role import PieceRole
 from kit.sewing.base import Operation, asked_by, facts_given, over, row_of
@@ -21,7 +21,7 @@ from kit.sewing.sentence import Sentence
 from kit.sewing.spans import Span, spans
 from kit.sewing.stage import Stage
 from kit.sewing.state import State
-from kit.sewing.trouble import refuse
+from kit.sewing.trouble import refuse, trouble
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -126,7 +126,8 @@ class Portion(Operation):
 
     def _left_at(self, number: int) -> Fact:
         """The fact that the operation is left before the stage of that number."""
-        return ("left_at", self.kind, " ".join(map(str, self.of.runs())), str(number))
+        on = " ".join(map(str, self.of.runs())) or " ".join(self.of.uses.strips)
+        return ("left_at", self.kind, on, str(number))
 
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
         return () if self.left else self.of.wants(pattern)
@@ -156,7 +157,11 @@ class Portion(Operation):
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
         """What is gone on with is named again: other work lies between."""
-        again = () if self.begins else (Sentence("rows.go_on", {"place": (self.named(), "place")}),)
+        again: tuple[Sentence, ...] = ()
+        if not self.begins and self.named():
+            again = (Sentence("rows.go_on", {"place": (self.named(), "place")}),)
+        elif not self.begins:
+            again = tuple(Sentence("rows.go_on_strip", {"strip": (name, "strip")}) for name in self.of.uses.strips)
         return again + self.of.told(
             (*chain.from_iterable(stage.says for stage in self._mine), *self.of.lastly), pattern
         )
@@ -186,11 +191,13 @@ class Portion(Operation):
         found = self.check(state, pattern) + asked_by(self._mine, self.of, state, pattern)
         if self.begins or self._left_at(self.start) in state.facts:
             return found
-        place = message("sewing_trouble.not_left_there", place=row(pattern, self.named()))
-        return (
-            refuse(pattern, self.named()[0], "not_left_there", place, message("sewing_trouble.not_left_there_do")),
-            *found,
-        )
+        do = message("sewing_trouble.not_left_there_do")
+        if self.named():
+            says = message("sewing_trouble.not_left_there", place=row(pattern, self.named()))
+            return (refuse(pattern, self.named()[0], "not_left_there", says, do), *found)
+        titles = [pattern.strip(name).title for name in self.of.uses.strips]
+        says = message("sewing_trouble.not_left_there", place=titled(titles[0]))
+        return (trouble("not_left_there", says, titles[0], do), *found)
 
 
 def until(whole: Operation, rows: str, after: int = 0) -> Operation:

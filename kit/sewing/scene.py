@@ -154,12 +154,32 @@ class Thing:
 
 
 @dataclass(frozen=True)
+class StripShape:
+    """A strip by itself as an operation leaves it. `slant`: mm by which its far end is slanted, the seamed edge being
+    the shorter; `rows` of stitching beside its long edges, mm from the "open" (or seamed) one and from the "fold".
+    `tube`: it lies folded in two, right sides together, as wide as half of what is cut, its row (new, or `old`) `seam`
+    mm from the raw edges, which are trimmed to `back` mm there and to `back_end` across its end (0: not at all), the
+    `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of its short ones."""
+
+    slant: float = 0.0
+    rows: tuple[tuple[Literal["open", "fold"], float], ...] = ()
+    tube: bool = False
+    seam: float = 0.0
+    back: float = 0.0
+    back_end: float = 0.0
+    upper: float = 0.0
+    old: bool = False
+    hem: float = 0.0
+    hem_ends: int = 0
+
+
+@dataclass(frozen=True)
 class Scene:
-    """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all),
-    `arrows` pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown,
-    `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is cut: the old
-    line, the new one and what is trimmed; `resewn` are its edges that a row lies along. `stage` is the stage of the
-    operation that it shows ("": its last)."""
+    """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all), `arrows`
+    pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown, its `shape` how it
+    lies by itself, `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is
+    cut: the old line, the new one and what is trimmed; `resewn` are its edges that a row lies along. `stage` is the
+    stage of the operation that it shows ("": its last)."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -172,3 +192,4 @@ class Scene:
     recut: PieceChange | None = None
     resewn: tuple[str, ...] = ()
     stage: str = ""
+    shape: StripShape | None = None

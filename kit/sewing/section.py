@@ -79,16 +79,33 @@ def hem_twice(first: float, second: float) -> Section:
     return Section((Ply("main", ply, _END),), ((4.0 - deep + 0.8, -0.8, 3.6),))
 
 
-def folded_in_four() -> Section:
-    """A strip whose long edges meet in the middle and are shut in by folding it again."""
+def folded_in_four(both: bool = True) -> Section:
+    """A strip whose long edges meet in the middle and are shut in by folding it again, stitched along `both` sides or
+    along the open one alone."""
     ply = ((3.5, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0), (4.0, 4.2), (-4.0, 4.2), (-4.0, 2.8), (3.5, 2.8))
-    return Section((Ply("strip", ply, _BOTH),), ((-3.2, -0.8, 5.0), (3.2, -0.8, 5.0)))
+    rows = ((-3.2, -0.8, 5.0), (3.2, -0.8, 5.0))
+    return Section((Ply("strip", ply, _BOTH),), rows if both else rows[:1])
 
 
-def turned_tube() -> Section:
-    """A strip seamed along one side and turned right side out: the allowances lie inside."""
+def tube() -> Section:
+    """A strip folded in two, right sides together, and seamed along its raw edges."""
+    ply = ((4.0, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0))
+    return Section((Ply("strip", ply, _BOTH),), ((1.5, -0.8, 2.2),))
+
+
+def hemmed_both() -> Section:
+    """A single layer with a narrow hem of two turns along both its edges, the wrong side up."""
+    left = ((-8.5, 1.4), (-4.5, 1.4), (-4.5, 2.8), (-9.0, 2.8), (-9.0, 0.0))
+    right = tuple((-x, y) for x, y in reversed(left))
+    return Section((Ply("strip", (*left, *right), _BOTH),), ((-5.3, -0.8, 3.6), (5.3, -0.8, 3.6)))
+
+
+def turned_tube(rows: int = 0) -> Section:
+    """A strip seamed along one side and turned right side out: the allowances lie inside. `rows` of edgestitching: 1
+    along the seam, 2 along both sides."""
     ply = ((0.5, 1.4), (4.0, 1.4), (4.0, 0.0), (-4.0, 0.0), (-4.0, 4.2), (4.0, 4.2), (4.0, 2.8), (0.5, 2.8))
-    return Section((Ply("strip", ply, _BOTH),), ((3.2, 1.0, 3.2),))
+    stitched = ((2.4, -0.8, 5.0), (-3.2, -0.8, 5.0))[:rows]
+    return Section((Ply("strip", ply, _BOTH),), ((3.2, 1.0, 3.2), *stitched))
 
 
 def fused() -> Section:

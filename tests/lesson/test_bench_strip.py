@@ -36,6 +36,43 @@ def test_sizes_as_cut() -> None:
     assert two.freeze().width / 2 - 10.0 == two.freeze().finished_width
 
 
+def test_sizes_as_cut_are_given_and_what_is_finished_follows() -> None:
+    """Worked by hand from the same rules: a quarter; half less the allowance; an allowance all round; a quarter; less
+    four turns."""
+    four, two, band, single, hem = (strip() for _ in range(5))
+    four.fold_in_four(cut_length=72 * cm, cut_width=6 * cm, ends=1 * cm)
+    two.fold_in_two(cut_length=72 * cm, cut_width=8 * cm, allowance=1 * cm, ends=1 * cm)
+    band.band(cut_length=77 * cm, cut_width=10 * cm, allowance=1 * cm, overlap=3 * cm)
+    single.bind(finished_length=60 * cm, cut_width=4 * cm)
+    hem.hemmed(cut_length=102 * cm, cut_width=12 * cm, turn=5 * mm)
+    made = [each.freeze() for each in (four, two, band, single, hem)]
+    assert [(s.length, s.width) for s in made] == [(720, 60), (720, 80), (770, 100), (600, 40), (1020, 120)]
+    assert [(s.finished_length, s.finished_width) for s in made] == [
+        (700, 15),
+        (700, 30),
+        (750, 40),
+        (600, 10),
+        (1000, 100),
+    ]
+    assert made[-1].fold == "hemmed"
+    end = strip()
+    end.hemmed(finished_length=100 * cm, finished_width=10 * cm, turn=5 * mm, ends=1 * cm)
+    assert (end.freeze().length, end.freeze().width) == (1020, 120)
+
+
+@pytest.mark.parametrize(
+    ("sizes", "words"),
+    [
+        ({"cut_length": 50 * cm}, "its width is not given"),
+        ({"cut_length": 50 * cm, "finished_length": 50 * cm, "cut_width": 6 * cm}, "its length is given twice"),
+        ({"cut_length": 1 * cm, "cut_width": 6 * cm, "ends": 1 * cm}, "needs a length and a width"),
+    ],
+)
+def test_each_size_is_given_once(sizes, words: str) -> None:
+    with pytest.raises(KitError, match=words):
+        strip().fold_in_four(**sizes)
+
+
 def test_long_strips_are_pieced_by_what_the_cloth_gives() -> None:
     across = strip(1400.0, 1120.0)
     across.fold_in_four(finished_length=200 * cm, finished_width=2 * cm, ends=1 * cm, grain="crosswise", count=2)

@@ -204,6 +204,7 @@ STRIPS = (
     Strip("handle", "Handle", 600, 100, 1, finished_length=600, finished_width=25, fold="in_four"),
     Strip("loop", "Belt loop", 80, 40, 2, finished_length=60, finished_width=10, fold="in_four"),
     Strip("placket", "Placket strip", 190, 30, 2),
+    Strip("sash", "Sash", 1020, 120, 1, finished_length=1000, finished_width=100, fold="hemmed"),
     Strip("binding", "Binding", 900, 40, 1, finished_length=880, finished_width=10, grain="bias"),
     Strip("facing_strip", "Facing strip", 900, 22, 2, finished_length=880, finished_width=10, grain="bias"),
 )

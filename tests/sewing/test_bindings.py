@@ -347,10 +347,11 @@ def test_a_cord_may_be_a_made_strip_long_enough_to_tie(sewn, shorts):
 def test_a_tie_end_on_a_slant(sewn, bib):
     sash = Strip("sash", "Sash", 900, 100, 1, fold="in_two")
     found = sewn(bib, lambda make, **p: make.turn_strip(p["sash"], allowance=1 * cm, slant=4 * cm), strips=(sash,))
-    assert found.said[2] == (
+    assert found.said[2:4] == [
         "At one end carry on across it on a slant, so that the fold is 4 cm (1 9/16 in) longer than the seamed edge. "
-        "Trim the allowance there and cut the corners off. The other end stays open for turning."
-    )
+        "The other end stays open for turning.",
+        "Trim the allowance of the slant and cut the corners off.",
+    ]
     long = sewn(
         bib,
         lambda make, **p: make.turn_strip(p["sash"], allowance=1 * cm, slant=30 * cm),

@@ -205,7 +205,8 @@ class Bind(EdgeStrip):
 
 @operation
 class BiasFacing(EdgeStrip):
-    """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there.
+    """Face a row of edges with a strip that is turned wholly to the inside, `finished` wide there. `trim=False` where
+    steps of their own trim, grade and clip between its rows.
 
     Example::
 
@@ -216,13 +217,24 @@ class BiasFacing(EdgeStrip):
     kind = "bias_facing"
     seam_class = "1"
     stages = (
-        Stage("first", ("fold", "pin", _ended, _matched, "sew"), closes={"edges": ""}, joins=True),
-        Stage("second", ("trim", "turn", "stitch")),
+        Stage(
+            "first",
+            ("fold", "pin", _ended, _matched, "sew"),
+            closes={"edges": ""},
+            joins=True,
+            gives=(Of("strip_seam", "name", each="piece", size="allowance"),),
+        ),
+        Stage(
+            "second",
+            (Say("trim", lambda facing: facing.trim), "turn", "stitch"),
+            undoes=(Of("strip_seam", "name", each="piece", size="allowance"),),
+        ),
     )
     lastly = (_both_halves,)
     why = ("why",)
 
     allowance: float = width(default=6 * mm)
+    trim: bool = flag(default=True)
     finished: float = width(default=10 * mm, most=60.0, said="finished width")
 
     def cut_width(self) -> float:

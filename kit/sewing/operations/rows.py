@@ -14,9 +14,9 @@ _WHERE = "finish"
 
 
 @verb
-def finish(reader: Reader, *begun: Operation | Runs, rows: str | None = None) -> Operation:
-    """Go on with what was begun with `rows=`: what its verb gave, or in a later step its edges. `rows`: no further than
-    that stage.
+def finish(reader: Reader, *begun: Operation | Runs | StripHandle, rows: str | None = None) -> Operation:
+    """Go on with what was begun with `rows=`: what its verb gave, or in a later step its edges or its strip. `rows`: no
+    further than that stage.
 
     Example::
 
@@ -34,6 +34,12 @@ def _meant(reader: Reader, given: Iterable[object]) -> Portion:
     row = tuple(given)
     values = [each for each in row if isinstance(each, Operation)]
     open_now = unfinished(reader.sewn)
+    if not values and row and isinstance(row[0], StripHandle):
+        on_it = [each for each in open_now if row[0].name in each.of.uses.strips]
+        if len(on_it) != 1:
+            made = [each.entire for each in reader.sewn if row[0].name in each.entire.uses.strips]
+            raise _not_begun(reader, made, f"the {row[0].strip.title}")
+        return on_it[0]
     if not values:
         return _on(reader, reader.runs(row, _WHERE), open_now)
     if len(row) > 1:
@@ -89,7 +95,8 @@ def _said(operation: Operation) -> str:
     """An operation in words: "the French seam of front right side and back right side"."""
     whole = operation.entire
     runs = operation.named() if isinstance(operation, Portion) else whole.runs()
-    return f"the {(whole.called or whole.kind).replace('_', ' ')} of {' and '.join(run.said for run in runs)}"
+    on = [run.said for run in runs] or [name.replace("_", " ") for name in whole.uses.strips]
+    return f"the {(whole.called or whole.kind).replace('_', ' ')} of {' and '.join(on)}"
 
 
 def _touch(reader: Reader, operation: Operation, runs: tuple[Run, ...]) -> bool:

@@ -1,158 +1,16 @@
-"""Ties and other strips: made, attached."""
+"""Ties and other strips fixed to an edge."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import replace
-from typing import Any, ClassVar, Self
+from typing import Any, Self
 
 from kit.diagnostic import as_value
-from kit.sewing import section
 from kit.sewing.facts import facts_of
 from kit.sewing.operations.places import around
 from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *
-
-_CUT_FOR = {
-    "in_four": "to be folded in four",
-    "in_two": "to be folded in two",
-    "band": "as a band",
-    "single_binding": "as a binding",
-    "double_binding": "as a double binding",
-}
-
-
-def _alike(make: MakeStrip, pattern: Cut) -> tuple[Sentence, ...]:
-    """All of its count are made at once."""
-    return make.told(("count",), pattern) if pattern.strip(make.name).count > 1 else ()
-
-
-def _comes_out(make: MakeStrip, state: State, pattern: Cut) -> Iterable[Case]:
-    """It comes out as wide as the strip is meant to be."""
-    strip = pattern.strip(make.name)
-    comes, meant = make.finished_width(strip.width), strip.finished_width
-    if meant:
-        values = {"width": measured(strip.width), "comes": measured(comes), "finished_width": measured(meant)}
-        yield Case(abs(comes - meant) <= 0.5, strip, amount=abs(comes - meant), values=values)
-
-
-@operation
-class MakeStrip(Operation):
-    """Base of the two ways of making a strip; all of its `count` are made at once."""
-
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
-    tools: ClassVar[tuple[str, ...]] = ("machine", "iron")
-    rules: ClassVar[tuple[Rule, ...]] = (
-        Rule(Made("name"), "strip_made_twice", holds=False, tells=()),
-        Rule(Asking(_comes_out), "strip_width", tells=("width", "comes", "finished_width")),
-    )
-    also = (
-        Also("count", lambda make, pattern: pattern.strip(make.name).count, "count"),
-        Also("width", lambda make, pattern: make.finished_width(pattern.strip(make.name).width)),
-    )
-    folded: ClassVar[Section]
-
-    name: str = strip(argument="strip", fills={"strip": "strip"})
-    ends: float = size(default=0)
-
-    def finished_width(self, width: float) -> float:
-        """mm across when made, from mm as cut."""
-        raise NotImplementedError
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(strips={self.name: 0})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(made=(self.name,))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return (Scene(layers=(), section=self.folded, strip=self.name),)
-
-
-@operation
-class FoldStrip(MakeStrip):
-    """Make a strip folded in four and edgestitched.
-
-    Example::
-
-        make.fold_strip(loop, edgestitch=2 * mm, ends=0)
-    """
-
-    kind = "fold_strip"
-    seam_class = "8"  # ISO 4916, single-ply items such as loops and straps, from memory
-    says = ("half", Say("ends", lambda fold: fold.ends > 0), "quarter", "sew", _alike)
-    folded = section.folded_in_four()
-
-    edgestitch: float = width(default=2 * mm)
-    ends: float = size(default=10 * mm)
-
-    @classmethod
-    def agree(cls, asked: Asked) -> None:
-        found = asked.reader.cut.strip(asked.read["name"])
-        if found.fold != "in_four":
-            raise KitError(
-                f"it is cut {_CUT_FOR[found.fold]}, not in four.",
-                where=found.title,
-                do="Write make.turn_strip(...) for it, or cut it to be folded in four.",
-            )
-
-    def finished_width(self, width: float) -> float:
-        return width / 4
-
-
-def _slant_fits(turn: TurnStrip, state: State, pattern: Cut) -> Iterable[Case]:
-    strip = pattern.strip(turn.name)
-    values = {"slant": measured(turn.slant), "length": measured(strip.length)}
-    yield Case(turn.slant <= strip.length / 2, strip, amount=turn.slant - strip.length / 2, values=values)
-
-
-@operation
-class TurnStrip(MakeStrip):
-    """Make a strip seamed right sides together and turned; with `slant`, one end is seamed on a slant.
-
-    Example::
-
-        make.turn_strip(tie, allowance=6 * mm, ends=6 * mm)
-    """
-
-    kind = "turn_strip"
-    seam_class = "1"
-    cautions = ("needle", "iron", "scissors")
-    tools = ("machine", "iron", "scissors", "turner")
-    says = (
-        "fold",
-        "sew",
-        Say("slant", lambda turn: turn.slant > 0),
-        "turn",
-        Say("ends", lambda turn: turn.ends > 0),
-        _alike,
-    )
-    rules = (*MakeStrip.rules, Rule(Asking(_slant_fits), "slant_long", tells=("slant", "length")))
-    folded = section.turned_tube()
-
-    allowance: float = width()
-    ends: float = size(default=0)
-    slant: float = size(default=0, most=DEEPEST_HEM, fills="length")  # by which the fold is longer than the seam
-
-    @classmethod
-    def agree(cls, asked: Asked) -> None:
-        found, width = asked.reader.cut.strip(asked.read["name"]), asked.read["allowance"]
-        if found.fold not in ("in_two", "band"):
-            raise KitError(
-                f"it is cut {_CUT_FOR[found.fold]}, not in two.",
-                where=found.title,
-                do="Write make.fold_strip(...) for it, or cut it to be folded in two.",
-            )
-        if width >= found.width / 2:
-            raise KitError(
-                message("refusal.strip_eaten", width=measured(width), cut=measured(found.width)),
-                where=found.title,
-                do=message("refusal.strip_eaten_do"),
-            )
-
-    def finished_width(self, width: float) -> float:
-        return width / 2 - self.allowance
 
 
 def spotted(part: int, of: str = "to", free: str | None = None) -> Callable[[Any, Asked, str], Any]:

@@ -8,15 +8,15 @@ from typing import Any, ClassVar, Literal
 from kit.sewing import section
 from kit.sewing.curves import Bend as Way
 from kit.sewing.curves import clip_spacing, needs_scissors, tightest
+from kit.sewing.handle import StripEdges
 from kit.sewing.operations.places import inside
+from kit.sewing.operations.strip_trimming import LEFT_AT_LEAST, GradeStrip, TrimStrip, parted, seam_of
 from kit.sewing.reading import in_call, read_width
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.vocabulary import *
 
 Bend = Literal["in", "out", "straight"]
 Snip = Literal["clips", "wedges"]
-LEFT_AT_LEAST = 2.0
-"""mm of allowance that must stay beside a row so that it does not fray out (common practice, no source)."""
 CLIP_SPACING = 15.0  # mm from clip to clip where no curve says how far (common practice, no source)
 STAYSTITCH = 3.0  # mm outside the stitch line
 _BENT = 0.5  # mm from chord to curve that count as a bend
@@ -200,11 +200,31 @@ def _takes_off(trim: Trim, state: State, pattern: Cut) -> Iterable[Case]:
             yield Case(False, run, amount=trim.to - narrow, values={"width": measured(narrow, "allowance")})
 
 
+def cuttable() -> Any:
+    """Edges whose allowances are cut; edges of strips are read beside them (`of_strips`)."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
+        return parted(asked.reader, given, asked.where)[0]
+
+    return read_by(read, "Runs | StripEdges", way="rest", default=(), fills={"edge": "place"}, needed=True)
+
+
+def of_strips() -> Any:
+    """The edges of strips among what is written for `along`."""
+
+    def read(given: Any, asked: Asked, name: str) -> tuple[StripEdges, ...]:
+        return parted(asked.reader, asked.given["along"], asked.where)[1]
+
+    return read_by(read, "", way="none", held=())
+
+
 def _to(given: Any, asked: Asked, name: str) -> float:
     """The width to trim to; "half" of what the edges have."""
     if given != "half":
         return read_width(given, asked.at("width"))
     wide = {asked.reader.cut.piece(run.piece).edge(edge).allowance for run in asked.read["along"] for edge in run.edges}
+    seams = (seam_of(asked.reader.sewn, each.strip) for each in asked.read["strips"])
+    wide |= {getattr(seam, "allowance", None) for seam in seams}
     (one, *more) = wide
     if more or not one:
         raise KitError(
@@ -217,7 +237,8 @@ def _to(given: Any, asked: Asked, name: str) -> float:
 
 @operation
 class Trim(OnAllowance):
-    """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is.
+    """Cut the allowance of a sewn edge back `to` a width, or to "half" of what it is; of a strip's seam too, by its
+    `tie.sides` or `tie.ends`.
 
     Example::
 
@@ -233,13 +254,23 @@ class Trim(OnAllowance):
         Rule(Asking(_takes_off), "nothing_to_trim", tells=("place", "width", "to"), each=True),
     )
 
+    along: tuple[Run, ...] = cuttable()
+    strips: tuple[StripEdges, ...] = of_strips()
     to: float = read_by(_to, 'Size | Literal["half"]', fills={"": "allowance"})
     in_half: str = read_by(lambda given, asked, name: "_half" * (asked.given["to"] == "half"), "", way="none", held="")
+
+    @classmethod
+    def made(cls, asked: Asked) -> Operation:
+        read = asked.read
+        if read["strips"]:
+            return TrimStrip(strips=read["strips"], to=read["to"], half=bool(read["in_half"]))
+        return cls(**read)
 
 
 @operation
 class Grade(OnAllowance):
-    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to.
+    """Trim the allowances of a seam to two widths: `to` at this edge, `wider` at the one it is sewn to. Of a strip's
+    seam by its `tie.sides` or `tie.ends`.
 
     Example::
 
@@ -251,6 +282,8 @@ class Grade(OnAllowance):
     leaves = shapes.graded()
     rules = (*_sewn_and_in_reach("grade"), _FRAYS, Rule(Seamed("along"), "one_layer_graded", each=True))
 
+    along: tuple[Run, ...] = cuttable()
+    strips: tuple[StripEdges, ...] = of_strips()
     to: float = width(default=4 * mm, said="narrower")
     wider: float = width(default=7 * mm)  # of the edge it is sewn to, which lies next to the outside
 
@@ -263,6 +296,13 @@ class Grade(OnAllowance):
                 where=in_call(asked.where),
                 do=message("refusal.grade_do"),
             )
+
+    @classmethod
+    def made(cls, asked: Asked) -> Operation:
+        read = asked.read
+        if read["strips"]:
+            return GradeStrip(strips=read["strips"], to=read["to"], wider=read["wider"])
+        return cls(**read)
 
 
 def _held(tack: TackDown, state: State, pattern: Cut) -> Iterable[Case]:

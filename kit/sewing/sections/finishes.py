@@ -7,12 +7,12 @@ from kit.sewing.scene import Ply, Section
 _END = (False, True)
 
 
-def graded() -> Section:
+def graded(stuff: str = "main") -> Section:
     """A seam whose two allowances end at different widths, the upper one narrower."""
     return Section(
         (
-            Ply("main", ((-9.0, 0.0), (4.0, 0.0)), _END, "wider"),
-            Ply("main", ((-9.0, 1.4), (2.2, 1.4)), _END, "narrower"),
+            Ply(stuff, ((-9.0, 0.0), (4.0, 0.0)), _END, "wider"),
+            Ply(stuff, ((-9.0, 1.4), (2.2, 1.4)), _END, "narrower"),
         ),
         ((0.0, -0.8, 2.2),),
     )

@@ -87,6 +87,9 @@ picture-half =
 picture-section = Lagen
 picture-strip_as_cut = { $strip }, wie zugeschnitten
 picture-strip_folded = gefaltet und gesteppt
+picture-strip_sewn = genäht, die linke Seite außen
+picture-strip_hemmed = gesäumt
+picture-strip_turned = gewendet und gebügelt
 picture-scene_layers = Von unten nach oben: { $layers }.
 # Eine Lage: { $piece } ist picture-half, { $lies } picture-lies_...
 picture-scene_layer =

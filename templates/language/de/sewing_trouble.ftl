@@ -213,6 +213,11 @@ sewing_trouble-trimmed_away = Eine Nahtzugabe von { $to } franst aus der Naht he
 sewing_trouble-trimmed_away_do = Mindestens { $least } stehen lassen.
 sewing_trouble-nothing_to_trim = { $place }: die Nahtzugabe ist nur { $width } breit; sie auf { $to } zurückzuschneiden nimmt nichts weg.
 sewing_trouble-nothing_to_trim_do = Schmaler zurückschneiden oder dies weglassen.
+sewing_trouble-strip_seam_not_sewn = { $piece }: die Naht ist noch nicht genäht, oder die Schere kommt nicht mehr heran.
+sewing_trouble-strip_seam_not_sewn_do = Zwischen Nähen und Wenden zurückschneiden: make.turn_strip(..., rows="sew"), dann dies, dann make.finish(...).
+sewing_trouble-strip_nothing_to_trim = { $piece }: die Nahtzugabe ist { $width } breit, auf { $to } ist nichts mehr abzuschneiden.
+sewing_trouble-strip_end_open = { $piece }: über die Enden läuft keine Naht.
+sewing_trouble-strip_end_open_do = Die Längskanten nennen (sides), oder ein Ende schräg zunähen: make.turn_strip(..., slant=3 * cm).
 sewing_trouble-one_layer_graded = { $place } ist an keine andere Kante genäht; es gibt keine zwei Nahtzugaben zum Abstufen.
 sewing_trouble-one_layer_graded_do = Zuerst die Naht nähen oder nur zurückschneiden: make.trim(...).
 sewing_trouble-tacked_raw = { $place } wird angenäht, solange die Kante noch offen ist.

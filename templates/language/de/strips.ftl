@@ -4,14 +4,25 @@ fold_strip-half = { $strip } der Länge nach in der Mitte links auf links falten
 fold_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } einschlagen und bügeln.
 fold_strip-quarter = Beide Längskanten bis zum Falz in der Mitte einschlagen, dann am Mittelfalz wieder zusammenlegen: { $width } breit.
 fold_strip-sew = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
+fold_strip-sew_one = Die offene Längskante, wo die beiden Brüche aufeinandertreffen, knappkantig steppen, { $edgestitch } von der Kante.
 fold_strip-count = { $count } gleiche Stücke arbeiten.
 
 turn_strip-fold = { $strip } der Länge nach rechts auf rechts falten und stecken.
 turn_strip-sew = Im Abstand von { $allowance } zu den offenen Längskanten steppen.
-turn_strip-slant = An einem Ende schräg quer weitersteppen, sodass der Bruch { $slant } länger ist als die genähte Kante. Dort die Zugabe zurückschneiden und die Ecken abschrägen. Das andere Ende bleibt zum Wenden offen.
+turn_strip-slant = An einem Ende schräg quer weitersteppen, sodass der Bruch { $slant } länger ist als die genähte Kante. Das andere Ende bleibt zum Wenden offen.
+turn_strip-slant_trim = An der Schräge die Zugabe zurückschneiden und die Ecken abschrägen.
 turn_strip-turn = Auf rechts wenden und bügeln: { $width } breit.
 turn_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } nach innen schieben und zusteppen.
+turn_strip-stitch_one = Die genähte Kante knappkantig steppen, { $edgestitch } von der Kante.
+turn_strip-stitch_both = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
 turn_strip-count = { $count } gleiche Stücke arbeiten.
+
+hem_strip-turn = { $strip }: beide Längskanten zweimal je { $turn } zur linken Seite umbügeln: { $width } breit.
+hem_strip-sew = Dicht neben den inneren Bruchkanten steppen.
+hem_strip-ends_both = Beide kurzen Enden ebenso umbügeln, die Ecken flach gefaltet, und quer darüber steppen.
+hem_strip-ends_one = Ein kurzes Ende ebenso umbügeln, die Ecken flach gefaltet, und quer darüber steppen; das andere bleibt unversäubert, bis eine Naht es mitfasst.
+hem_strip-count = { $count } gleiche anfertigen.
+hem_strip-why = In dünnem Stoff gibt eine einzelne Lage einen weichen Knoten; zweimal eingeschlagen kann ihre Kante nicht ausfransen.
 
 attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
 attach_strip-stitched_on-place_end = { $strip }: das Ende innen { $lap } weit auf das Ende dieser Kante legen: { $run }.

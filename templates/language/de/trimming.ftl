@@ -19,5 +19,13 @@ trim-why = Weggenommener Stoff, wo er gefaltet läge, hält die Kante dünn.
 grade-cut = { $edge }: Nahtzugaben abstufen; diese auf { $to } zurückschneiden, die weiter außen liegende { $wider } breit stehen lassen.
 grade-why = Zugaben, die verschieden breit enden, bilden eine Schräge statt eines Wulstes, und die breitere verdeckt die schmalere.
 
+trim_strip-sides = { $strip }: die Nahtzugaben der Längsnaht auf { $to } zurückschneiden.
+trim_strip-sides_half = { $strip }: die Nahtzugaben der Längsnaht auf die Hälfte zurückschneiden, auf { $to }.
+trim_strip-ends = { $strip }: die Nahtzugaben am zugenähten Ende auf { $to } zurückschneiden und die Ecken abschrägen.
+trim_strip-ends_half = { $strip }: die Nahtzugaben am zugenähten Ende auf die Hälfte zurückschneiden, auf { $to }, und die Ecken abschrägen.
+grade_strip-sides = { $strip }: die Nahtzugaben der Längsnaht abstufen, die eine auf { $to } zurückschneiden, die andere { $wider } breit lassen.
+grade_strip-sides_on = { $strip }: die Nahtzugaben der Ansatznaht abstufen, die des Streifens auf { $to } zurückschneiden, die des Kleidungsstücks { $wider } breit lassen.
+grade_strip-ends = { $strip }: die Nahtzugaben am zugenähten Ende abstufen, die eine auf { $to } zurückschneiden, die andere { $wider } breit lassen. Die Ecken abschrägen.
+
 tack_down-sew = { $edge } mit einigen Handstichen, die außen nicht zu sehen sind, an diesen Nahtzugaben annähen: { $seam }.
 tack_down-why = Nur an den Nähten gehalten bleibt ein Beleg innen, ohne dass eine Naht zu sehen ist.

@@ -214,6 +214,11 @@ sewing_trouble-trimmed_away = an allowance of { $to } frays out of its seam.
 sewing_trouble-trimmed_away_do = Leave at least { $least }.
 sewing_trouble-nothing_to_trim = the allowance of the { $place } is only { $width } wide, so trimming it to { $to } takes nothing off.
 sewing_trouble-nothing_to_trim_do = Trim it narrower, or leave this out.
+sewing_trouble-strip_seam_not_sewn = the seam of the { $piece } is not sewn yet, or is out of reach of the scissors.
+sewing_trouble-strip_seam_not_sewn_do = Trim it between sewing and turning: make.turn_strip(..., rows="sew"), then this, then make.finish(...).
+sewing_trouble-strip_nothing_to_trim = the allowance of the { $piece } is { $width } wide, so that nothing is left to cut off to { $to }.
+sewing_trouble-strip_end_open = no seam runs across the ends of the { $piece }.
+sewing_trouble-strip_end_open_do = Name its sides, or seam an end on a slant: make.turn_strip(..., slant=3 * cm).
 sewing_trouble-one_layer_graded = the { $place } is sewn to no other edge, so there are no two allowances to grade.
 sewing_trouble-one_layer_graded_do = Sew the seam first, or trim it: make.trim(...).
 sewing_trouble-tacked_raw = the { $place } is tacked down while it is still raw.

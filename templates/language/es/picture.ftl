@@ -88,6 +88,9 @@ picture-half =
 picture-section = corte
 picture-strip_as_cut = { $strip }, tira recién cortada
 picture-strip_folded = tira doblada y cosida
+picture-strip_sewn = cosida, con el revés por fuera
+picture-strip_hemmed = con dobladillo
+picture-strip_turned = vuelta y planchada
 picture-scene_layers = De abajo arriba: { $layers }.
 # Una capa: $piece es picture-half; $lies, picture-lies_...
 picture-scene_layer =

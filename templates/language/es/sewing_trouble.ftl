@@ -218,6 +218,11 @@ sewing_trouble-trimmed_away = un margen de { $to } se deshilacha y se sale de la
 sewing_trouble-trimmed_away_do = Deje al menos { $least }.
 sewing_trouble-nothing_to_trim = el margen de «{ $place }» solo mide { $width } de ancho, así que recortarlo a { $to } no quita nada.
 sewing_trouble-nothing_to_trim_do = Recórtelo más estrecho, o quite esto.
+sewing_trouble-strip_seam_not_sewn = «{ $piece }»: su costura aún no está cosida, o las tijeras ya no la alcanzan.
+sewing_trouble-strip_seam_not_sewn_do = Recorte entre coser y volver: make.turn_strip(..., rows="sew"), luego esto, luego make.finish(...).
+sewing_trouble-strip_nothing_to_trim = «{ $piece }»: el margen mide { $width }, así que no queda nada que recortar a { $to }.
+sewing_trouble-strip_end_open = «{ $piece }»: ninguna costura cruza sus extremos.
+sewing_trouble-strip_end_open_do = Nombre sus lados (sides), o cosa un extremo en diagonal: make.turn_strip(..., slant=3 * cm).
 sewing_trouble-one_layer_graded = el borde «{ $place }» no se cose a ningún otro, así que no hay dos márgenes que escalonar.
 sewing_trouble-one_layer_graded_do = Haga primero la costura, o recórtelo: make.trim(...).
 sewing_trouble-tacked_raw = el borde «{ $place }» se sujeta mientras sigue sin rematar.

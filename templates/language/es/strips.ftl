@@ -4,14 +4,25 @@ fold_strip-half = Doble la tira ({ $strip }) a lo largo por el centro, revés co
 fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
 fold_strip-quarter = Doble los dos cantos largos hasta la raya del centro y después doble otra vez por el centro: mide { $width } de ancho.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
+fold_strip-sew_one = Pespuntee a { $edgestitch } del borde largo abierto, donde se juntan los dos dobleces.
 fold_strip-count = Haga { $count } iguales.
 
 turn_strip-fold = Doble la tira ({ $strip }) a lo largo, derecho con derecho, y prenda con alfileres.
 turn_strip-sew = Cosa a { $allowance } de los cantos largos.
-turn_strip-slant = En un extremo siga cosiendo en diagonal, de modo que el doblez quede { $slant } más largo que el borde cosido. Recorte ahí el margen y corte las esquinas. El otro extremo queda abierto para volver la tira.
+turn_strip-slant = En un extremo siga cosiendo en diagonal, de modo que el doblez quede { $slant } más largo que el borde cosido. El otro extremo queda abierto para volver la tira.
+turn_strip-slant_trim = Recorte el margen de la diagonal y corte las esquinas.
 turn_strip-turn = Vuelva del derecho y planche: mide { $width } de ancho.
 turn_strip-ends = Meta { $ends } hacia dentro en cada extremo corto que vaya a verse y ciérrelo con una costura.
+turn_strip-stitch_one = Pespuntee a { $edgestitch } del borde cosido.
+turn_strip-stitch_both = Pespuntee a { $edgestitch } de ambos bordes largos.
 turn_strip-count = Haga { $count } iguales.
+
+hem_strip-turn = Doble { $turn } hacia el revés, dos veces, ambos bordes largos y planche: { $strip }; queda de { $width } de ancho.
+hem_strip-sew = Cosa junto a los dobleces interiores.
+hem_strip-ends_both = Doble igual los dos extremos cortos, con las esquinas planas, y cosa de lado a lado.
+hem_strip-ends_one = Doble igual un extremo corto, con las esquinas planas, y cosa de lado a lado; el otro queda sin rematar hasta que lo coja una costura.
+hem_strip-count = Haga { $count } iguales.
+hem_strip-why = En tela fina una sola capa da un nudo suave; doblado dos veces, su borde no se deshilacha.
 
 attach_strip-stitched_on-place_start = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el comienzo del borde: { $run }.
 attach_strip-stitched_on-place_end = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el final del borde: { $run }.

@@ -82,6 +82,9 @@ picture-half =
 picture-section = coupe
 picture-strip_as_cut = { $strip }, à la coupe
 picture-strip_folded = bande pliée et piquée
+picture-strip_sewn = piquée, l’envers dehors
+picture-strip_hemmed = ourlée
+picture-strip_turned = retournée et repassée
 picture-scene_layers = De bas en haut : { $layers }.
 picture-scene_layer =
     { $face ->

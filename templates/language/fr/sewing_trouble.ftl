@@ -211,6 +211,11 @@ sewing_trouble-trimmed_away = une marge de { $to } s’effiloche hors de sa cout
 sewing_trouble-trimmed_away_do = Laisser au moins { $least }.
 sewing_trouble-nothing_to_trim = la marge de « { $place } » ne fait que { $width } : la recouper à { $to } n’ôte rien.
 sewing_trouble-nothing_to_trim_do = La recouper plus étroite, ou ôter ceci.
+sewing_trouble-strip_seam_not_sewn = { $piece } : sa couture n’est pas encore piquée, ou les ciseaux n’y ont plus accès.
+sewing_trouble-strip_seam_not_sewn_do = Recouper entre la piqûre et le retournement : make.turn_strip(..., rows="sew"), puis ceci, puis make.finish(...).
+sewing_trouble-strip_nothing_to_trim = { $piece } : la marge mesure { $width }, il n’y a donc rien à couper jusqu’à { $to }.
+sewing_trouble-strip_end_open = { $piece } : aucune couture ne traverse ses bouts.
+sewing_trouble-strip_end_open_do = Nommer ses côtés (sides), ou coudre un bout en oblique : make.turn_strip(..., slant=3 * cm).
 sewing_trouble-one_layer_graded = le bord « { $place } » n’est cousu à aucun autre : il n’y a pas deux marges à dégrader.
 sewing_trouble-one_layer_graded_do = Faire d’abord la couture, ou recouper : make.trim(...).
 sewing_trouble-tacked_raw = le bord « { $place } » est fixé alors qu’il est encore brut.

@@ -4,14 +4,25 @@ fold_strip-half = Plier la bande ({ $strip }) en deux dans la longueur, envers c
 fold_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et repasser.
 fold_strip-quarter = Rabattre les deux longs bords sur la pliure du milieu, puis replier la bande par le milieu : { $width } de large.
 fold_strip-sew = Piquer à { $edgestitch } des deux longs bords.
+fold_strip-sew_one = Piquer à { $edgestitch } du long bord ouvert, là où les deux plis se rejoignent.
 fold_strip-count = En faire { $count } pareilles.
 
 turn_strip-fold = Plier la bande ({ $strip }) en deux dans la longueur, endroit contre endroit, et épingler.
 turn_strip-sew = Piquer à { $allowance } des longs bords bruts.
-turn_strip-slant = À un bout, continuer en travers et en oblique, de façon que le pli soit plus long de { $slant } que le bord cousu. Y recouper la marge et dégarnir les angles. L’autre bout reste ouvert pour retourner.
+turn_strip-slant = À un bout, continuer en travers et en oblique, de façon que le pli soit plus long de { $slant } que le bord cousu. L’autre bout reste ouvert pour retourner.
+turn_strip-slant_trim = Recouper la marge de l’oblique et dégarnir les angles.
 turn_strip-turn = Retourner sur l’endroit et repasser : { $width } de large.
 turn_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et le fermer par une piqûre.
+turn_strip-stitch_one = Piquer à { $edgestitch } du bord cousu.
+turn_strip-stitch_both = Piquer à { $edgestitch } des deux longs bords.
 turn_strip-count = En faire { $count } pareilles.
+
+hem_strip-turn = { $strip } : replier les deux longs bords de { $turn } sur l’envers, deux fois, et repasser : { $width } de large.
+hem_strip-sew = Piquer près des plis intérieurs.
+hem_strip-ends_both = Replier de même les deux bouts, les angles pliés à plat, et piquer en travers.
+hem_strip-ends_one = Replier de même un bout, les angles pliés à plat, et piquer en travers ; l’autre reste à cru jusqu’à ce qu’une couture la prenne.
+hem_strip-count = En faire { $count } pareilles.
+hem_strip-why = Dans un tissu fin, une seule épaisseur donne un nœud souple ; replié deux fois, son bord ne s’effiloche pas.
 
 attach_strip-stitched_on-place_start = Poser le bout de la bande ({ $strip }) sur le début du bord, à l’intérieur, en le recouvrant de { $lap } : { $run }.
 attach_strip-stitched_on-place_end = Poser le bout de la bande ({ $strip }) sur la fin du bord, à l’intérieur, en la recouvrant de { $lap } : { $run }.

@@ -1,0 +1,102 @@
+"""A strip by itself, as it is cut and as an operation leaves it: folded, seamed, turned, hemmed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from kit.geometry import Curve, Line, Point, Vector
+from kit.language import say
+from kit.picture.drawing import Fill, Item, Label, Stroke
+from kit.picture.laid import Box, box_of, grown
+from kit.picture.place import polyline, strip_outline
+from kit.piece.piece import Strip
+from kit.sewing.scene import StripShape
+
+_FOLDS = {"in_four": (-0.25, 0.0, 0.25)}
+"""Where a strip is folded, as shares of its width off the middle; else along the middle."""
+_RIGHT = Vector(1.0, 0.0)
+
+
+def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
+    """The strip as cut, from its wrong side, and below it what is made of it; and the box around both."""
+    gap = max(strip.length, strip.width) * 0.14
+    cut = strip_outline(strip, Point(0.0, 0.0), _RIGHT, False)
+    items: list[Item] = [Fill(cut, "wrong_side", strip.name), Stroke(cut, "edge", closed=True, name=strip.name)]
+    for y in _folds(strip, shape):
+        items.append(Stroke((Line(Point(0.0, y), Point(strip.length, y)),), "fold"))
+    deep = strip.width / 2 if shape.tube else strip.finished_width or strip.width / 4
+    low = -strip.width / 2 - gap - deep
+    made, drawn = (_tube if shape.tube else _made)(strip, shape, low, low + deep)
+    items += drawn
+    down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
+    items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "press", arrow="end"))
+    above, below = strip.width / 2 + gap * 0.35, low - gap * 0.35
+    items.append(Label(say("picture.strip_as_cut", strip=strip.title), Point(strip.length / 2, above), "name"))
+    items.append(Label(say(f"picture.strip_{_called(strip, shape)}"), Point(strip.length / 2, below), "name"))
+    return items, grown(box_of(cut + made), gap * 0.8)
+
+
+def _called(strip: Strip, shape: StripShape) -> str:
+    """The key of what is made."""
+    if shape.tube:
+        return "sewn"
+    if shape.hem:
+        return "hemmed"
+    return "folded" if strip.fold == "in_four" else "turned"
+
+
+def _folds(strip: Strip, shape: StripShape) -> Iterator[float]:
+    """The lines it is folded along, from its middle; a hem is folded twice beside each edge."""
+    if shape.hem:
+        for turn in (shape.hem, 2 * shape.hem):
+            yield from (strip.width / 2 - turn, turn - strip.width / 2)
+    else:
+        yield from (share * strip.width for share in _FOLDS.get(strip.fold, (0.0,)))
+
+
+def _made(strip: Strip, shape: StripShape, low: float, high: float) -> tuple[tuple[Curve, ...], list[Item]]:
+    """What is made of it, between two levels: its outline and its strokes. The fold, where it has one, lies above, the
+    seamed or open edge below."""
+    long = strip.finished_length or strip.length
+    short = long - shape.slant
+    outline = polyline([Point(0, low), Point(short, low), Point(long, high), Point(0, high), Point(0, low)])
+    rows = [Stroke((line,), "row") for line in _rows(shape, long, short, low, high)]
+    return outline, [Fill(outline, "strip", strip.name), Stroke(outline, "edge", closed=True), *rows]
+
+
+def _rows(shape: StripShape, long: float, short: float, low: float, high: float) -> Iterator[Line]:
+    """The rows of stitching on what is made."""
+    for edge, distance in shape.rows:
+        y = low + distance if edge == "open" else high - distance
+        yield Line(Point(0, y), Point(short + (long - short) * (y - low) / (high - low), y))
+    if shape.hem:
+        first = shape.hem if shape.hem_ends > 1 else 0.0
+        last = long - shape.hem if shape.hem_ends else long
+        for y in (low + shape.hem, high - shape.hem):
+            yield Line(Point(first, y), Point(last, y))
+        for x in (last,) * (shape.hem_ends > 0) + (first,) * (shape.hem_ends > 1):
+            yield Line(Point(x, low + shape.hem), Point(x, high - shape.hem))
+
+
+def _tube(strip: Strip, shape: StripShape, low: float, high: float) -> tuple[tuple[Curve, ...], list[Item]]:
+    """The strip folded in two, right sides together, and seamed: its outline, trimmed where it is, and the seam. With a
+    slanted end the cloth beyond that seam is shown as it is cut off or trimmed."""
+    seam = low + shape.seam
+    raw = seam - shape.back if shape.back else low
+    rows = [Line(Point(0, seam), Point(strip.length, seam))]
+    end = [Point(strip.length, raw), Point(strip.length, high)]
+    if shape.slant:
+        tip = Point(strip.length - shape.seam, high)
+        corner = Point(tip.x - shape.slant, seam)
+        rows = [Line(Point(0, seam), corner), Line(corner, tip)]
+        if shape.back_end:
+            way = (tip - corner).unit()
+            beside = corner + way.left() * -shape.back_end
+            at = lambda y: beside + way * ((y - beside.y) / way.y)  # noqa: E731
+            end = [at(raw), at(high)]
+    outline = polyline([Point(0, raw), *end, Point(0, high), Point(0, raw)])
+    strokes = [Stroke((line,), "old_row" if shape.old else "row") for line in rows]
+    if shape.upper:
+        level = seam - shape.upper
+        strokes.append(Stroke((Line(Point(0, level), Point(rows[0].end.x, level)),), "edge"))
+    return outline, [Fill(outline, "wrong_side", strip.name), Stroke(outline, "edge", closed=True), *strokes]
