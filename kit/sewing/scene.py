@@ -159,7 +159,8 @@ class StripShape:
     the shorter; `rows` of stitching beside its long edges, mm from the "open" (or seamed) one and from the "fold".
     `tube`: it lies folded in two, right sides together, as wide as half of what is cut, its row (new, or `old`) `seam`
     mm from the raw edges, which are trimmed to `back` mm there and to `back_end` across its end (0: not at all), the
-    `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of its short ones."""
+    `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of
+    its short ones."""
 
     slant: float = 0.0
     rows: tuple[tuple[Literal["open", "fold"], float], ...] = ()
