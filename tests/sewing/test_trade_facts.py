@@ -95,7 +95,7 @@ def test_a_strip_folded_in_four_finishes_at_a_quarter(wrap):
 
 def test_a_turned_strip_loses_half_and_its_allowance():
     """Common practice, no source."""
-    from kit.sewing.operations.strips import TurnStrip
+    from kit.sewing.operations.made_strips import TurnStrip
 
     assert TurnStrip(name="sash", allowance=6.0).finished_width(60.0) == 24.0
 
