@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Sequence
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, overload
@@ -20,11 +19,12 @@ from babel.numbers import get_decimal_symbol
 from kit.diagnostic import Told, message
 from kit.errors import KitError
 from kit.language import language, say
+from kit.rulers import Style as Style
+from kit.rulers import System as System
+from kit.rulers import bought, reading, ruling
 
-System = Literal["cm", "inch"]
 Said = Literal["cm", "inch", "in"]
 """A system as people say it."""
-Style = Literal["draft", "allowance", "finished", "shop"]
 
 _TEXT = re.compile(
     r"""^\s*(?P<sign>[-\N{MINUS SIGN}])?\s*
@@ -200,12 +200,6 @@ def parse(text: str, default: System | None = None) -> Length:
 
 # ---- what people read -------------------------------------------------------------------------------------
 
-_INCH_STEP: dict[str, int] = {"draft": 16, "allowance": 8, "finished": 4, "shop": 8}
-
-
-def _half_up(value: float) -> int:
-    return math.floor(value + 0.5 + 1e-9)
-
 
 def plain(value: float, digits: int = 1) -> str:
     """A number with at most so many `digits` after the decimal mark of the language."""
@@ -280,28 +274,43 @@ def mixed(value: Fraction) -> str:
 
 
 def show_metric(value: float, style: Style = "draft") -> str:
-    """`value` in mm as metric text: draft to 0.1 cm, allowance in whole mm, finished to 0.5 cm, shop to 10 cm
-    (rounded up, as cloth is bought). Under 1 cm a draft or allowance is shown in mm."""
-    size = abs(float(value))
-    sign = "-" if value < 0 else ""
-    if style == "shop":
-        return _with_unit(f"{sign}{plain(math.ceil(size / 100 - 1e-6) / 10)}", "m")
-    if style == "finished":
-        return _with_unit(f"{sign}{plain(_half_up(size / 5) / 2)}", "cm")
-    whole = _half_up(size)
-    if whole < 10:
-        return _with_unit(f"{'' if whole == 0 else sign}{whole}", "mm")
-    return _with_unit(f"{sign}{plain(whole / 10)}", "cm")
+    """`value` in mm as metric text: to 0.1 cm, finished measurements to 0.5 cm, cloth to buy (shop) to 10 cm (rounded
+    up, as it is sold). Under 1 cm it is shown in mm."""
+    return _metric(value, style, "cm")
 
 
 def show_inch(value: float, style: Style = "draft") -> str:
-    """`value` in mm as inches in mixed fractions: draft to 1/16, allowance to 1/8, finished to 1/4, shop in
-    yards to 1/8 (rounded up)."""
-    step = _INCH_STEP[style]
+    """`value` in mm as inches in mixed fractions: the roundest within 1 mm down to 1/16, finished measurements thought
+    in inches to 1/4, cloth to buy (shop) in yards to 1/8 (rounded up)."""
+    return _inches(value, style, "inch")
+
+
+def _metric(value: float, style: Style, first: System) -> str:
+    size = abs(float(value))
+    sign = "-" if value < 0 else ""
     if style == "shop":
-        return _with_unit(mixed(Fraction(math.ceil(abs(float(value)) / 914.4 * step - 1e-6), step)), "yd")
-    count = _half_up(abs(float(value)) / 25.4 * step)
-    return _with_unit(mixed(Fraction(-count if value < 0 else count, step)), "in")
+        return _with_unit(f"{sign}{plain(bought(size)['cm'] / 10)}", "m")
+    whole = reading(size, first, style)["cm"]
+    return marked(-whole if value < 0 else whole, "cm")
+
+
+def _inches(value: float, style: Style, first: System) -> str:
+    size = abs(float(value))
+    if style == "shop":
+        return _with_unit(mixed(Fraction(bought(size)["inch"], 8)), "yd")
+    count = reading(size, first, style)["inch"]
+    return marked(-count if value < 0 else count, "inch")
+
+
+def marked(mark: int, system: System) -> str:
+    """What stands at a mark of a ruler (`kit.rulers`): so many millimetres, so many sixteenths of an inch.
+
+    >>> marked(15, "cm"), marked(6, "cm"), marked(26, "inch")
+    ('1.5 cm', '6 mm', '1 5/8 in')
+    """
+    if system == "inch":
+        return _with_unit(mixed(Fraction(mark, 16)), "in")
+    return _with_unit(str(mark), "mm") if abs(mark) < 10 else _with_unit(plain(mark / 10), "cm")
 
 
 def system_said(units: str, where: str = "") -> System:
@@ -322,32 +331,24 @@ def show(value: float, system: System = "cm", style: Style = "draft") -> str:
 
 
 def both(value: float, first: System = "cm", style: Style = "draft") -> str:
-    """`value` (mm) in both systems, the lesson's own first. Each is rounded on its own.
+    """`value` (mm) in both systems, `first` first; in `first` alone where one system was asked for (`kit.rulers`).
+    The lesson's own system is rounded, and the other follows from it.
 
-    >>> both(25.4), both(25.4, "inch"), both(9.5, style="allowance")
-    ('2.5 cm (1 in)', '1 in (2.5 cm)', '1 cm (3/8 in)')
+    >>> both(25.4), both(25.4, "inch"), both(9.5, style="allowance"), both(15.0)
+    ('2.5 cm (1 in)', '1 in (2.5 cm)', '1 cm (3/8 in)', '1.5 cm (5/8 in)')
     """
-    second: System = "inch" if first == "cm" else "cm"
-    return both_said(show(value, first, style), show(value, second, style))
+    said = _metric(value, style, first), _inches(value, style, first)
+    return both_said(*said) if first == "cm" else both_said(*reversed(said))
 
 
 def both_said(first: str, second: str) -> str:
-    """Two texts of one length, the second in brackets."""
-    return f"{first} ({second})"
+    """Two texts of one length, the second in brackets; the first alone where one system was asked for."""
+    return first if ruling().alone else f"{first} ({second})"
 
 
-def parts(values: Sequence[float], system: System, style: Style = "allowance") -> list[float]:
-    """`values` (mm) rounded so that they add up to their rounded total: 6 mm + 4 mm = 1 cm and
-    1/4 in + 1/8 in = 3/8 in. Returns mm values that `show` prints exactly. Largest remainders are rounded up.
-
-    >>> parts([3.4, 3.4, 3.4], "cm")  # 10.2 mm in all, which a ruler shows as 10 mm
-    [4.0, 3.0, 3.0]
-    """
-    step = 1.0 if system == "cm" else 25.4 / _INCH_STEP[style]
-    counts = [float(v) / step for v in values]
-    total = _half_up(sum(counts))
-    floors = [math.floor(c + 1e-9) for c in counts]
-    order = sorted(range(len(counts)), key=lambda i: floors[i] - counts[i])
-    for i in order[: total - sum(floors)]:
-        floors[i] += 1
-    return [f * step for f in floors]
+def stacked(value: float, first: System, style: Style = "draft") -> str:
+    """`value` (mm) in both systems on two lines, the units left out but for cloth to buy: '96' over '37 3/4'."""
+    lines = _metric(value, style, first), _inches(value, style, first)
+    ordered = lines if first == "cm" else (lines[1], lines[0])
+    shown = ordered[:1] if ruling().alone else ordered
+    return "\n".join(line if style == "shop" else unitless(line) for line in shown)

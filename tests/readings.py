@@ -1,7 +1,7 @@
 """What a page says of lengths: every pair such as "1.5 cm (5/8 in)", read back as numbers.
 
-Readers know the two systems only by their signs and by exact arithmetic (one inch is exactly 25.4 mm, one yard 914.4 mm:
-international yard and pound agreement, 1959); nothing of the kit's own rounding is used.
+Nothing of the kit's own rounding is used, only the signs of the units and exact arithmetic (one inch is exactly
+25.4 mm, one yard 914.4 mm: international yard and pound agreement, 1959).
 """
 
 from __future__ import annotations
@@ -64,6 +64,12 @@ def _mm(amount: str, unit: str) -> tuple[Fraction, str]:
     raise AssertionError(unit)
 
 
+def length_of(text: str) -> tuple[Fraction, str]:
+    """'1.5 cm' as (15, "metric"), '5/8 in' as (127/8, "english")."""
+    ((amount, unit),) = _ALONE.findall(text)
+    return _mm(amount, unit)
+
+
 def pairs(html: str) -> list[Pair]:
     """Every length that a page says in both systems: in its text, its pictures, its alternative texts and, one number
     over the other, in its charts."""
@@ -98,11 +104,13 @@ def alone(html: str) -> set[str]:
 
 
 def read_two_ways(found: Iterable[Pair], own: System) -> dict[Fraction, set[str]]:
-    """Lengths of the lesson's `own` system that stand with two lengths of the other."""
-    with_it: dict[tuple[bool, Fraction], dict[Fraction, str]] = defaultdict(dict)
+    """Lengths of the lesson's `own` system that stand with two lengths of the other. Cloth to buy is left out: 1.3 m
+    and 1 3/8 yd are two purchases."""
+    with_it: dict[Fraction, dict[Fraction, str]] = defaultdict(dict)
     for pair in found:
-        with_it[pair.bought, pair.first(own)][pair.second(own)] = pair.said
-    return {length: set(said.values()) for (_, length), said in with_it.items() if len(said) > 1}
+        if not pair.bought:
+            with_it[pair.first(own)][pair.second(own)] = pair.said
+    return {length: set(said.values()) for length, said in with_it.items() if len(said) > 1}
 
 
 def far_off(found: Iterable[Pair]) -> set[str]:

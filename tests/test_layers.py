@@ -12,7 +12,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
-    ("resources", "placeholder", "atomic", "pack", "quick_start"),
+    ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers"),
     ("language",),
     ("units",),
     ("wording",),

@@ -11,7 +11,7 @@ from kit.errors import KitError, near
 from kit.lesson.parameter import Parameter, Setting, in_units
 from kit.lesson.pattern import Pattern
 from kit.lesson.tried import corrected, first_cut, last_corrected
-from kit.units import length
+from kit.units import System, length
 
 Draft = Literal["present", "first", "corrected"]
 _NEXT = re.compile(r"[,;]\s*(?=[A-Za-z_][\w-]*\s*=)")
@@ -94,8 +94,9 @@ def as_asked(pattern: Pattern, draft: Draft) -> Pattern:
     return corrected(pattern) if draft == "corrected" else pattern
 
 
-def in_system(pattern: Pattern, units: Any) -> Pattern:
-    """The pattern with `units` read first."""
+def in_system(pattern: Pattern, units: System) -> Pattern:
+    """The pattern with `units` read first; the system its author thinks in is kept."""
     if pattern.lesson.units == units:
         return pattern
-    return replace(pattern, lesson=replace(pattern.lesson, units=units))
+    own = pattern.lesson.own or pattern.lesson.units
+    return replace(pattern, lesson=replace(pattern.lesson, units=units, own=own))

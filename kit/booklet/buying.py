@@ -13,7 +13,7 @@ from kit.cloth.yardage import Yardage, notes, yardage
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.lay import lay_drawing
-from kit.units import System, both, show
+from kit.units import both, stacked
 
 
 @dataclass(frozen=True)
@@ -62,7 +62,7 @@ def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
                 cloth=say(f"booklet.cloth_{entry.cloth}"),
                 width=both(entry.width, system, "finished"),
             ),
-            *(_stacked(amount.length, system) if not amount.trouble else "–" for amount in entry.amounts),
+            *(stacked(amount.length, system, "shop") if not amount.trouble else "–" for amount in entry.amounts),
         )
         for entry in bought.amounts
     )
@@ -80,13 +80,3 @@ def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> 
         room = Room((form.measure - 1) * PX, height * PX)
         found.append(picture(lay_drawing(lay, pattern, room=room), f"lay-{i}", room, inks))
     return tuple(found)
-
-
-def _named(entry: Yardage, system: System) -> str:
-    cloth, width = say(f"booklet.cloth_{entry.cloth}"), both(entry.width, system, "finished")
-    return say("booklet.cloth_wide", cloth=cloth, width=width)
-
-
-def _stacked(length: float, system: System) -> str:
-    second: System = "inch" if system == "cm" else "cm"
-    return f"{show(length, system, 'shop')}\n{show(length, second, 'shop')}"

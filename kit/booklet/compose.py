@@ -44,6 +44,8 @@ from kit.picture.legend import legend
 from kit.picture.piece_sheet import piece_drawing
 from kit.proof import Finding
 from kit.prose import cautions, terms
+from kit.prose.readings import ruling_of
+from kit.rulers import ruled
 
 COVER_SHARE = 0.5
 """Of the height of a page's text, what the views on the cover may take."""
@@ -64,7 +66,7 @@ def compose(
     """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
     `findings` are the proof's; `bought` its lays and lengths, when they are known already. Raises `KitError` when a
     piece cannot be drawn with its allowances."""
-    with naming(dict(given.names)):
+    with naming(dict(given.names)), ruled(ruling_of(given.pattern)):
         return _composed(given, notebook, folder, findings, form, look or BookTheme(), bought or shopping(given))
 
 

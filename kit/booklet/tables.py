@@ -14,18 +14,16 @@ from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
-from kit.units import System, both, percent, plain, show, unitless
+from kit.prose.notions import sized
+from kit.prose.readings import shown
+from kit.rulers import ruling
+from kit.units import System, both, percent, plain, show, stacked
 from kit.wording.lists import listed, strung
 
 
-def _stacked(value: float, system: System) -> str:
-    """A length in both systems on two lines, without units: '96' over '37 3/4'."""
-    second: System = "inch" if system == "cm" else "cm"
-    return "\n".join(unitless(show(value, one, "finished")) for one in (system, second))
-
-
 def _order(system: System) -> str:
-    return say(f"booklet.{system}_above")
+    """Which system stands above in a chart; "" where there is one."""
+    return say(f"booklet.{system}_alone" if ruling().alone else f"booklet.{system}_above")
 
 
 def size_table(given: Handover) -> Table | None:
@@ -39,7 +37,7 @@ def size_table(given: Handover) -> Table | None:
         return None
     for name in names:
         by_size = [dict(row.measures).get(name) for row in given.chart]
-        rows.append((said(name), *("–" if value is None else _stacked(value, system) for value in by_size)))
+        rows.append((said(name), *("–" if value is None else stacked(value, system) for value in by_size)))
     sizes = [row.name for row in given.chart]
     mine = given.pattern.body.name
     note = _order(system)
@@ -87,7 +85,7 @@ def finished_table(given: Handover) -> Table | None:
         (
             title,
             *(
-                _stacked(dict(row.finished)[title], system) if title in dict(row.finished) else "–"
+                stacked(dict(row.finished)[title], system, "finished") if title in dict(row.finished) else "–"
                 for row in given.chart
             ),
         )
@@ -104,14 +102,20 @@ def finished_table(given: Handover) -> Table | None:
 def ease_table(pattern: Pattern) -> Table | None:
     """How much larger than the body the garment is, for the measurements that say what they go over."""
     system = pattern.lesson.units
+    own = pattern.lesson.own or system
     rows = tuple(
-        (title, said(over), both(pattern.body[over], system, "finished"), both(value, system, "finished"))
-        for title, over, value in ease(pattern)
+        (title, said(over), both(pattern.body[over], system), both(_ease(pattern, title, over, own), system))
+        for title, over, _ in ease(pattern)
     )
     if not rows:
         return None
     head = tuple(say(f"booklet.{key}") for key in ("garment", "goes_over", "body_value", "ease_value"))
     return Table(say("booklet.ease"), head, rows, note=say("booklet.ease_note"), kind="plain ease")
+
+
+def _ease(pattern: Pattern, title: str, over: str, own: System) -> float:
+    """What the printed body measurement lacks of the printed finished one."""
+    return shown(dict(pattern.finished)[title], own, finished=True) - shown(pattern.body[over], own)
 
 
 def choice_table(pattern: Pattern) -> Table | None:
@@ -167,7 +171,8 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
     named = " ".join(own).lower()
     wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
     more = [need for need in keys("notion") if need in wanted and not any(word in named for word in named_by(need))]
-    return (*own, *(say(f"notion.{need}") for need in more))
+    system = pattern.lesson.units
+    return (*(sized(text, system) for text in own), *(say(f"notion.{need}") for need in more))
 
 
 def cut_sentence(cut: Cut) -> str:

@@ -50,7 +50,9 @@ class LessonInfo:
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
     washing it, `shrinkage` (0..1) is how much it loses in length. `cover` is a picture in the lesson's folder, told in
     `cover_alt`. `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
-    `kit.sewing.handling.KINDS`."""
+    `kit.sewing.handling.KINDS`.
+    `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
+    that nothing stands in brackets beside it."""
 
     title: str
     slug: str
@@ -82,6 +84,8 @@ class LessonInfo:
     variations: tuple[tuple[str, str], ...] = ()
     photos: tuple[Photo, ...] = ()
     videos: tuple[Video, ...] = ()
+    own: System | Literal[""] = ""
+    alone: bool = False
 
 
 @dataclass(frozen=True)

@@ -89,9 +89,12 @@ def checked(info: LessonInfo) -> LessonInfo:
     return replace(info, units=units, shrinkage=_shrinkage(info), variations=_variations(info), **lists)
 
 
+_NOT_WRITTEN = ("photos", "videos", "slug", "own", "alone")
+
+
 def changed(info: LessonInfo, changes: Mapping[str, Any]) -> LessonInfo:
     """`info` with some of its fields changed and checked; `KitError` for a field there is not."""
-    known = [field.name for field in fields(LessonInfo) if field.name not in ("photos", "videos", "slug")]
+    known = [field.name for field in fields(LessonInfo) if field.name not in _NOT_WRITTEN]
     for name in changes:
         if name not in known and name not in ("slug",):
             raise KitError(f"a lesson has no '{name}'.", where=info.title, do=near(name, known))

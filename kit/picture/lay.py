@@ -24,7 +24,8 @@ from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label,
 from kit.picture.lettering import text_width, upright
 from kit.picture.place import rectangle
 from kit.piece.strips import SELVEDGE
-from kit.units import System, both, both_said, show
+from kit.rulers import SIXTEENTH, reading, ruling
+from kit.units import System, both, show
 
 ROOM = (560.0, 820.0)
 """CSS pixels that a picture may take where nothing else is said: the text of a printed page."""
@@ -338,11 +339,15 @@ def _lie(shape: Any) -> float:
 
 
 def _up(length: float, system: System) -> str:
-    """A length of cloth in both systems, rounded up as far as it is shown: less would not do."""
-    other: System = "inch" if system == "cm" else "cm"
-    step = {"cm": 5.0, "inch": 25.4 / 4}
-    one, two = (show(math.ceil(length / step[each] - 1e-6) * step[each], each, "finished") for each in (system, other))
-    return both_said(one, two)
+    """A length of cloth in both systems, rounded up as far as it is shown: less would not do in either."""
+    step = 5.0 if (ruling().own or system) == "cm" else 25.4 / 4
+    count = math.ceil(length / step - 1e-6)
+    while not ruling().alone:
+        read = reading(count * step, system)
+        if min(float(read["cm"]), read["inch"] * SIXTEENTH) > length - 1.0:
+            break
+        count += 1
+    return both(count * step, system)
 
 
 def _broken(text: str, lines: int, em: float) -> list[str]:

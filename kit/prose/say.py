@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -11,11 +11,12 @@ from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
+from kit.rulers import adds_up, reading
 from kit.sewing.cut import Cut
 from kit.sewing.named import gathered, lengths_on, part_of, spot_on
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Chain, Place, Run
-from kit.units import Style, System, both, parts, show
+from kit.units import Style, System, both, marked
 from kit.wording.lists import listed
 from kit.wording.names import (
     edge_on_side,
@@ -29,31 +30,49 @@ from kit.wording.names import (
     title_said,
 )
 
-_STYLES: dict[str, Style] = {"length": "draft", "allowance": "allowance", "finished": "finished"}
+TOTAL = "total"
+"""The place of a sentence that holds the whole of an operation's parts."""
+_STYLES: dict[str, Style] = {
+    "length": "draft",
+    "allowance": "allowance",
+    "part": "allowance",
+    "finished": "finished",
+}
 
 
 def sentences(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
-    """What to do, sentence by sentence, lengths in both systems with `system` first. The parts of one
-    operation are rounded so that they add up to their rounded total."""
+    """What to do, sentence by sentence, lengths in both systems with `system` first. Where parts, as they read in the
+    other, are not their whole, the whole is said in the first alone: all the parts."""
     hints = pattern.hints(operation) if isinstance(pattern, Pattern) else []
     found = (*hints, *operation.sentences(pattern))
-    shown_parts = _parts(found, system)
+    whole = _whole(found, system)
     return [
         say(
             key,
-            {name: _worded(pattern, name, value, shown_parts, system) for name, value in values.items()},
+            {
+                name: _worded(pattern, name, value, system) if not whole or name != TOTAL else whole
+                for name, value in values.items()
+            },
         )
         for key, values in found
     ]
 
 
+def _whole(found: Sequence[Sentence], system: System) -> str:
+    """What is said of the whole of an operation's parts where they do not add up in both systems; "" where they do."""
+    parts = {name: float(value) for _, values in found for name, (value, kind) in values.items() if kind == "part"}
+    totals = [float(values[TOTAL][0]) for _, values in found if TOTAL in values]
+    if not totals or abs(sum(parts.values()) - totals[0]) > 0.01:  # a row that is sewn apart tells one part alone
+        return ""
+    if all(adds_up(list(parts.values()), totals[0], system).values()):
+        return ""
+    return marked(sum(reading(mm, system, "allowance")[system] for mm in parts.values()), system)
+
+
 def whys(pattern: Cut, operation: Operation, system: System = "cm") -> list[str]:
     """Why it is done so, for teaching."""
     return [
-        say(
-            key,
-            {name: _worded(pattern, name, value, {}, system) for name, value in values.items()},
-        )
+        say(key, {name: _worded(pattern, name, value, system) for name, value in values.items()})
         for key, values in operation.whys(pattern)
     ]
 
@@ -64,26 +83,8 @@ def about_minutes(minutes: float) -> str:
     return phrase("minutes", count=int(max(step, round(minutes / step) * step)))
 
 
-def _parts(found: Sequence[Sentence], system: System) -> dict[str, str]:
-    """Text of every value of kind part, by name."""
-    exact: dict[str, float] = {}
-    for _, values in found:
-        exact.update({name: float(value) for name, (value, kind) in values.items() if kind == "part"})
-    other: System = "inch" if system == "cm" else "cm"
-    first = parts(list(exact.values()), system)
-    second = parts(list(exact.values()), other)
-    return {
-        name: f"{show(one, system, 'allowance')} ({show(two, other, 'allowance')})"
-        for name, one, two in zip(exact, first, second, strict=True)
-    }
-
-
-def _worded(
-    pattern: Cut, name: str, given: tuple[Any, str], shown_parts: Mapping[str, str], system: System
-) -> str | int:
+def _worded(pattern: Cut, name: str, given: tuple[Any, str], system: System) -> str | int:
     value, kind = given
-    if kind == "part":
-        return shown_parts[name]
     if kind in _STYLES:
         return both(float(value), system, _STYLES[kind])
     if kind == "count":

@@ -147,7 +147,7 @@ def changed(**values: float) -> Body:
     [
         (
             {"neck_base_girth": 640},
-            ["neck base girth of 64 cm (25 3/16 in)", "too wide for the shoulders", "back width"],
+            ["neck base girth of 64 cm (25 1/4 in)", "too wide for the shoulders", "back width"],
         ),
         ({"armscye_depth": 390}, ["armscye depth of 39 cm", "back waist length of 41.4 cm", "no side seam"]),
         ({"shoulder_length": 195}, ["shoulder length of 19.5 cm", "beyond the side of the bust", "bust girth"]),

@@ -33,7 +33,7 @@ def test_few_measured_women_are_doubted() -> None:
 @pytest.mark.parametrize(
     ("change", "words"),
     [
-        ({"waist_girth": "125 cm"}, ["waist girth, 125 cm (49 3/16 in)", "larger by far", "hip girth, 96 cm"]),
+        ({"waist_girth": "125 cm"}, ["waist girth, 125 cm (49 1/4 in)", "larger by far", "hip girth, 96 cm"]),
         ({"waist_girth": "44 cm"}, ["very small beside"]),
         ({"upper_chest_girth": "99 cm"}, ["bust girth, 90 cm", "is smaller than the upper chest girth, 99 cm"]),
         ({"under_bust_girth": "93 cm"}, ["under-bust girth", "is larger than the bust girth"]),
@@ -64,7 +64,7 @@ def test_estimates_are_not_compared() -> None:
 
 def test_inches_first() -> None:
     (doubt, *_) = check_body(make_body({**W4, "waist_girth": "125 cm"}), "inch")
-    assert "49 3/16 in (125 cm)" in doubt.what
+    assert "49 1/4 in (125 cm)" in doubt.what
 
 
 # ---- advice -----------------------------------------------------------------------------------------------
@@ -107,7 +107,7 @@ def test_beyond_the_chart() -> None:
 
 def test_lengths_are_altered() -> None:
     advice = advise(make_body({"bust_girth": "90 cm", "back_waist_length": "43.4 cm"}), workshop_chart())
-    assert "Back waist length: lengthen by 2 cm (13/16 in) between armpit and waist." in advice.sentences
+    assert "Back waist length: lengthen by 2 cm (3/4 in) between armpit and waist." in advice.sentences
 
 
 def test_no_girth_no_advice_and_one_size_is_enough() -> None:

@@ -49,7 +49,7 @@ def test_a_size_has_no_values_an_own_body_has_and_estimates_are_marked() -> None
     page = told(handed(body))
     assert page is not None
     assert [tape.estimated for tape in page.tapes] == [False, False, True, True]
-    assert page.tapes[0].value == "96 cm (37 13/16 in)"
+    assert page.tapes[0].value == "96 cm (37 3/4 in)"
 
 
 def test_a_lesson_without_measurements_has_no_such_page() -> None:

@@ -115,7 +115,7 @@ def test_a_move_is_previewed_and_told_before_it_is_written(menu: Menu, out_folde
     expect(menu.sentence).to_contain_text("square up 2 cm")
     menu.field("amount").fill("1 1/2 cm")
     menu.field("amount").press("Tab")
-    expect(menu.sentence).to_contain_text("From the shoulder tip square up 1.5 cm (9/16 in) and mark.")
+    expect(menu.sentence).to_contain_text("From the shoulder tip square up 1.5 cm (5/8 in) and mark.")
     assert len(menu.would()) == 2, "shoulder and armhole as they would lie"
     assert menu.path("front.shoulder") not in menu.would()
     expect(menu.source).to_contain_text('lesson.length("shoulder_lift", 1.5 * cm, least=0 * cm, most=')
@@ -154,7 +154,7 @@ def test_the_cell_is_written_run_and_shown_everywhere(menu: Menu, lab: Lab, out_
     expect(menu.said).to_contain_text("The cell stands in the notebook and was run")
     cell = menu.cell("raise_shoulder_tip")
     expect(cell).to_have_count(1)
-    expect(cell.locator(".jp-OutputArea")).to_contain_text("From the shoulder tip square up 1.5 cm (9/16 in)")
+    expect(cell.locator(".jp-OutputArea")).to_contain_text("From the shoulder tip square up 1.5 cm (5/8 in)")
     expect(menu.opened.box("Shoulder lift")).to_have_value("1.5 cm")
     assert until(lambda: menu.path("front.shoulder") != before)
     assert menu.path("front.shoulder") in would, "the draft is what was previewed"

@@ -131,7 +131,7 @@ def test_an_exercise_says_what_is_missing_and_then_praises(students: tuple[Stude
     expect(exercise).to_contain_text("Front: sleeve opening – moved by 4 cm")  # the sleeve is longer by now
     exercise.get_by_role("button", name="Start from the lesson's values").click()
     expect(one.box("Sleeve length")).to_have_value("26 cm")
-    expect(exercise).to_contain_text("Front: underarm seam – to become 2 cm (13/16 in) longer.")
+    expect(exercise).to_contain_text("Front: underarm seam – to become 2 cm (3/4 in) longer.")
     one.enter("Underarm drop", "10.9 cm")
     expect(exercise).to_contain_text(re.compile(r"longer so far; [\d.]+ [mc]m \(.*\) missing"))
     expect(exercise).to_contain_text("Front: sleeve opening – as it was.")

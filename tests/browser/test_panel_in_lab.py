@@ -155,7 +155,7 @@ def test_a_fitting_is_kept_and_survives_a_restart(lesson: Notebook, lab: Lab, ou
     expect(panel).to_contain_text("Fitting: Evening toile")
     before = lesson.box(LIFT).input_value()
     type_in(lesson, LIFT, "2 cm")
-    expect(panel.locator(".lessonkit-try-on")).to_contain_text("Shoulder lift: 1.2 cm (1/2 in) → 2 cm (13/16 in)")
+    expect(panel.locator(".lessonkit-try-on")).to_contain_text("Shoulder lift: 1.2 cm (1/2 in) → 2 cm (3/4 in)")
     expect(lesson.picture.locator('[data-name$=".overarm.before"]')).to_be_visible()
     # At the end of the sleeve, which is farther out than the shoulder tip, the line goes up by more than the lift.
     expect(lesson.picture).to_contain_text(re.compile(r"2\.\d cm"))

@@ -64,12 +64,12 @@ def said(lesson: Lesson, goal: Goal, **values: float) -> str:
 @pytest.mark.parametrize(
     ("wide", "words"),
     [
-        (400.0, "open: Napkin: hem edge – not longer yet; 2 cm (13/16 in) missing."),
+        (400.0, "open: Napkin: hem edge – not longer yet; 2 cm (3/4 in) missing."),
         (414.0, "open: Napkin: hem edge – 1.4 cm (9/16 in) longer so far; 6 mm (1/4 in) missing."),
         (418.0, "met: Napkin: hem edge – 1.8 cm (11/16 in) longer, as asked."),
-        (420.0, "met: Napkin: hem edge – 2 cm (13/16 in) longer, as asked."),
+        (420.0, "met: Napkin: hem edge – 2 cm (3/4 in) longer, as asked."),
         (426.0, "open: Napkin: hem edge – 2.6 cm (1 in) longer; that is 6 mm (1/4 in) too much."),
-        (390.0, "open: Napkin: hem edge – 1 cm (3/8 in) shorter now; it should become 2 cm (13/16 in) longer."),
+        (390.0, "open: Napkin: hem edge – 1 cm (3/8 in) shorter now; it should become 2 cm (3/4 in) longer."),
     ],
 )
 def test_grows_says_how_much_is_missing(lesson: Lesson, wide: float, words: str) -> None:
@@ -78,7 +78,7 @@ def test_grows_says_how_much_is_missing(lesson: Lesson, wide: float, words: str)
 
 def test_shrinks_is_the_other_way_round(lesson: Lesson) -> None:
     goal = shrinks("napkin.hem", 1 * inch)
-    assert said(lesson, goal, wide=385.0).endswith("1.5 cm (9/16 in) shorter so far; 1 cm (7/16 in) missing.")
+    assert said(lesson, goal, wide=385.0).endswith("1.5 cm (5/8 in) shorter so far; 1 cm (3/8 in) missing.")
     assert said(lesson, goal, wide=374.6).startswith("met")
     assert "longer now; it should become" in said(lesson, goal, wide=420.0)
 
@@ -91,7 +91,7 @@ def test_keeps_minds_length_and_place(lesson: Lesson) -> None:
     assert longer == pytest.approx(1.12, abs=0.01)
     assert said(lesson, keeps("napkin.top"), slope=30.0).endswith("1 mm (1/16 in) longer; it should stay as it was.")
     assert said(lesson, keeps("napkin.side"), wide=420.0) == (
-        "open: Napkin: side – moved by 2 cm (13/16 in); it should stay where it was."
+        "open: Napkin: side – moved by 2 cm (3/4 in); it should stay where it was."
     )
     assert said(lesson, keeps("napkin.top", within=3 * cm), slope=20.0).startswith("met")
 
@@ -107,17 +107,14 @@ def test_lengths_of_finished_measurements_and_runs_of_edges(lesson: Lesson) -> N
     assert said(lesson, at_least("napkin.hem", 50 * cm), wide=400.0).endswith(
         "40 cm (15 3/4 in); 10 cm (3 15/16 in) missing."
     )
-    assert said(lesson, at_most("napkin.hem", 35 * cm), wide=400.0).endswith(
-        "40 cm (15 3/4 in); 5 cm (1 15/16 in) too much."
-    )
+    assert said(lesson, at_most("napkin.hem", 35 * cm), wide=400.0).endswith("40 cm (15 3/4 in); 5 cm (2 in) too much.")
     assert said(lesson, at_most("napkin.hem", 40 * cm), wide=400.0).startswith("met")
 
 
 def test_moves_names_both_ways(lesson: Lesson) -> None:
     goal = moves("napkin.tip", up=2 * cm, out=1 * cm)
     assert (
-        said(lesson, goal, slope=0.0)
-        == "open: Napkin: tip – still to move 2 cm (13/16 in) up and 1 cm (3/8 in) outward."
+        said(lesson, goal, slope=0.0) == "open: Napkin: tip – still to move 2 cm (3/4 in) up and 1 cm (3/8 in) outward."
     )
     assert said(lesson, goal, slope=30.0, wide=410.0) == "open: Napkin: tip – still to move 1 cm (3/8 in) down."
     assert said(lesson, goal, slope=20.0, wide=410.0).startswith("met")

@@ -372,7 +372,7 @@ def test_the_menu_answers_with_plain_data(vest: Lesson) -> None:
     assert answer["amount"] == "1.5 cm" and answer["value"] == pytest.approx(15.0)
     assert {key for key, _, why in answer["moves"] if not why} == {"point", "round"}
     assert {key for key, _, _ in answer["moves"]} == set(MOVES)
-    assert "square up 1.5 cm (9/16 in)" in answer["sentence"]
+    assert "square up 1.5 cm (5/8 in)" in answer["sentence"]
     tip = dict(pattern.piece("front").points)["shoulder_tip"] + places["front"]
     assert answer["grip"] == pytest.approx([tip.x, tip.y + 15.0, 0.0, 1.0], abs=1e-6)
 

@@ -68,7 +68,7 @@ def test_the_walk_stands_under_the_cell_and_follows(lesson, notebook) -> None:
     lesson.change(more=1 * cm)
     for _ in beside(lesson).follow_on():
         pass
-    assert "back bodice 1 cm (7/16 in) longer" in handle.html
+    assert "back bodice 1 cm (3/8 in) longer" in handle.html
 
 
 def test_a_wrong_name_is_told_under_the_cell(lesson, notebook) -> None:

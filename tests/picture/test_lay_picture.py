@@ -128,8 +128,8 @@ def test_width_and_lengths_are_dimensioned(plans: tuple[tuple[str, Lay, Pattern]
 def test_a_length_is_never_shown_shorter_than_it_is(wrap_top: Pattern) -> None:
     (lay, *_) = lays(wrap_top)
     heading = labels(lay_drawing(replace(lay, length=1301.0), wrap_top))[0].text
-    # 130.5 cm; 1301 mm are 51.22 in, so 51 1/4.
-    assert heading.endswith("130.5 cm (51 1/4 in) long")
+    # 130.5 cm, which reads 51 1/2 in (1308 mm) wherever it stands; 1301 mm are 51.22 in.
+    assert heading.endswith("130.5 cm (51 1/2 in) long")
 
 
 def test_fold_selvedges_grain_and_turned_paper(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:

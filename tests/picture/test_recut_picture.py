@@ -63,7 +63,7 @@ def test_cloth_that_lacks_and_cloth_that_is_left() -> None:
     drawing, _ = drawn(20)
     assert "front.lack" in strokes(drawing) and "3.4 cm (1 3/8 in) lacking" in texts(drawing)
     drawing, _ = drawn(24)
-    assert "5 mm (1/4 in) left" in texts(drawing)
+    assert "5 mm (3/16 in) left" in texts(drawing)
 
 
 def test_hatching_lies_on_what_is_trimmed_alone() -> None:

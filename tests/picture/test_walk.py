@@ -41,9 +41,9 @@ def test_every_place_is_numbered_and_its_difference_written_in_both_systems(capp
     texts = labels(drawing)
     for number, _ in enumerate(capped.stations, start=1):
         assert str(number) in texts and any(text.startswith(f"{number}  ") for text in texts)
-    assert any("sleeve 1.3 cm (9/16 in) longer" in text for text in texts)
+    assert any("sleeve 1.3 cm (1/2 in) longer" in text for text in texts)
     inches = walk_drawing(capped, "inch")
-    assert any("sleeve 9/16 in (1.3 cm) longer" in text for text in labels(inches))
+    assert any("sleeve 1/2 in (1.3 cm) longer" in text for text in labels(inches))
 
 
 def test_words_and_picture_come_from_one_walk(capped) -> None:

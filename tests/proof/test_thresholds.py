@@ -171,7 +171,7 @@ def test_what_is_left_raw_is_measured(made, wrap, mirrored) -> None:
         (pytest.approx(25), pytest.approx(100)),
     ]
     said = [f.what for f in seam if "stretch" in values(f)]
-    assert "2 cm (13/16 in)" in said[0] and "2.5 cm (1 in)" in said[1]
+    assert "2 cm (3/4 in)" in said[0] and "2.5 cm (1 in)" in said[1]
 
 
 @pytest.mark.parametrize(("layers", "count", "codes"), [(2, 2, []), (1, 2, ["count"]), (3, 2, ["count"]), (4, 2, [])])

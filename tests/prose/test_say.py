@@ -80,7 +80,7 @@ def test_a_seam_with_an_opening_on_one_side(told):
     assert told(seam) == [
         "Pin the front to the back, right sides together, along the right side seam.",
         "Stitch 1.5 cm (5/8 in) from the edge.",
-        "Leave the tie opening unsewn between its marks: 3 cm (1 3/16 in), from 2 cm (13/16 in) to 5 cm (1 15/16 in), "
+        "Leave the tie opening unsewn between its marks: 3 cm (1 3/16 in), from 2 cm (3/4 in) to 5 cm (2 in), "
         "measured from the right underarm. Backstitch at both ends of the opening.",
         "Finish the raw edges of the allowances with an overlock stitch.",
         "Press the allowances open.",
@@ -121,9 +121,9 @@ def test_other_hems_and_rows(told):
     lines = told(rows)
     for line in (
         "Finish the raw edge of the hem of the left front with a zigzag stitch.",
-        "Turn the hem of the left front 3 cm (1 1/8 in) to the wrong side and press.",
-        "Stitch 2 mm (1/8 in) from the finished edge.",
-        "Turn the hem of the back 5 mm (1/4 in) to the wrong side and press, then 5 mm (1/8 in) more and press; the "
+        "Turn the hem of the left front 3 cm (1 3/16 in) to the wrong side and press.",
+        "Stitch 2 mm (1/16 in) from the finished edge.",
+        "Turn the hem of the back 5 mm (3/16 in) to the wrong side and press, then 5 mm (3/16 in) more and press; the "
         "two turns take 1 cm (3/8 in).",
         "From the right side stitch 2 rows along the wrap edge of the left front, 6 mm (1/4 in) apart, the first "
         "6 mm (1/4 in) from it.",
@@ -146,7 +146,7 @@ def test_a_turned_strip(wrap):
     pattern = wrap.pattern_of([], strips=(sash,))
     assert sentences(pattern, make.operations[0])[1:3] == [
         "Stitch 1 cm (3/8 in) from the long raw edges.",
-        "Turn right side out and press: 4 cm (1 5/8 in) wide.",
+        "Turn right side out and press: 4 cm (1 9/16 in) wide.",
     ]
 
 

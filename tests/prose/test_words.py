@@ -16,7 +16,7 @@ VALUES = [("sleeve_length", 230.0, "length"), ("overlap", 0.7, "share"), ("butto
         ("Carry on for {sleeve_length}.", "Carry on for 23 cm (9 1/16 in).", "Carry on for 9 1/16 in (23 cm)."),
         ("{sleeve_length:cm}", "23 cm", "23 cm"),
         ("{sleeve_length:inch}", "9 1/16 in", "9 1/16 in"),
-        ("{sleeve_length:finished}", "23 cm (9 in)", "9 in (23 cm)"),
+        ("{sleeve_length:finished}", "23 cm (9 1/16 in)", "9 1/16 in (23 cm)"),
         ("{overlap} of it", "70% of it", "70% of it"),
         ("{ overlap : number }", "0.7", "0.7"),
         ("{overlap:percent}", "70%", "70%"),

@@ -203,7 +203,7 @@ def test_an_allowance_is_trimmed_in_half(sewn, band):
 
     found = sewn((panel(), band), edges, set_on(), trim)
     assert (found.codes, found.last.to) == ([], 5.0)
-    assert found.said[0] == "Trim the allowances along the neck edge of the panel in half, to 5 mm (1/4 in)."
+    assert found.said[0] == "Trim the allowances along the neck edge of the panel in half, to 5 mm (3/16 in)."
     with pytest.raises(KitError, match="no one allowance to be halved"):
         sewn((panel(), band), lambda make, panel, band: make.trim(panel.neck, panel.side, to="half"))
     with pytest.raises(KitError, match="no step says how wide"):

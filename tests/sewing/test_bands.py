@@ -88,7 +88,7 @@ def test_a_band_too_short_for_its_edge_is_refused(garments):
     (found,) = [r for r in sew(pattern)[1] if r.code == "band_length"]
     assert found.amount == pytest.approx(20.0)
     assert found.what == (
-        "the waistband waist gives 78 cm (30 11/16 in), but the edge it is sewn to is 2 cm (13/16 in) longer than that."
+        "the waistband waist gives 78 cm (30 3/4 in), but the edge it is sewn to is 2 cm (3/4 in) longer than that."
     )
 
 

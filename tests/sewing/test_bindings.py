@@ -236,8 +236,8 @@ def test_a_casing_says_its_gap(sewn, shorts):
     found = sewn(shorts, sides, casing, elastic)
     fold = found.pattern.sewing[1].operations[0]
     assert sentences(found.pattern, fold)[-1] == (
-        "Stitch 2 mm (1/8 in) from the inner fold, but leave 4 cm (1 9/16 in) open for threading, on the waist of the "
-        "right back from 2 cm (13/16 in) to 6 cm (2 3/8 in), measured from the centre line. Backstitch at both ends "
+        "Stitch 2 mm (1/16 in) from the inner fold, but leave 4 cm (1 9/16 in) open for threading, on the waist of the "
+        "right back from 2 cm (3/4 in) to 6 cm (2 3/8 in), measured from the centre line. Backstitch at both ends "
         "of the gap."
     )
     assert found.said[0].startswith("Cut 52 cm (20 1/2 in) of elastic 2.5 cm (1 in) wide, fix a bodkin to one end")

@@ -65,7 +65,7 @@ def test_an_edgestitch_is_a_row_very_close_to_the_edge(sewn, pair):
     edge = lambda make, front, back: make.edgestitch(front.side)  # noqa: E731
     found = sewn(pair, side, edge)
     assert found.codes == []
-    assert found.said == ["Edgestitch along the side seam of the front from the right side, 2 mm (1/8 in) from it."]
+    assert found.said == ["Edgestitch along the side seam of the front from the right side, 2 mm (1/16 in) from it."]
     assert sewn(pair, edge).codes == ["edge_still_raw"]
     with pytest.raises(KitError, match="wider than"):
         sewn(pair, lambda make, front, back: make.edgestitch(front.side, distance=1 * cm))

@@ -52,8 +52,8 @@ def test_a_ring_is_hemmed_once_it_is_one(sewn, skirt):
     assert found.said == [
         "Turn the ring inside out and work round it with the free arm of the machine, beginning and ending at a seam.",
         "Turn the hem of the front and back 1 cm (3/8 in) to the wrong side and press.",
-        "Turn it again by 3 cm (1 1/4 in) and press; the two turns take 4 cm (1 5/8 in).",
-        "Stitch 2 mm (1/8 in) from the inner fold.",
+        "Turn it again by 3 cm (1 3/16 in) and press; the two turns take 4 cm (1 9/16 in).",
+        "Stitch 2 mm (1/16 in) from the inner fold.",
         "Let the row run over its own beginning for a few stitches.",
         "Press the hem.",
     ]
@@ -82,7 +82,7 @@ def test_a_blind_hem_takes_its_depth_and_what_is_turned_under(sewn, skirt):
     assert {closing.how for closing in found.last.closes(found.pattern)} == {"hemmed"}
     assert found.said[:3] == [
         "Finish the raw edge of the hem of the front and back with a zigzag stitch.",
-        "Turn the hem of the front and back 4 cm (1 5/8 in) to the wrong side and press.",
+        "Turn the hem of the front and back 4 cm (1 9/16 in) to the wrong side and press.",
         "Baste the hem near its fold, so that it cannot shift.",
     ]
     under = lambda make, front, back: make.blind_hem(  # noqa: E731

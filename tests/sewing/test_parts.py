@@ -117,18 +117,18 @@ PARTS = {
         "from notch 2 counted from the shoulder seam to the hem",
     ),
     "a neighbouring edge": (front.side.between(front.hem, front.tie), 100, None, "from the hem to the tie"),
-    "lengths": (front.side.between(2 * cm, 17 * cm), 20, 170, "from 2 cm (13/16 in) to 17 cm (6 11/16 in) below the"),
+    "lengths": (front.side.between(2 * cm, 17 * cm), 20, 170, "from 2 cm (3/4 in) to 17 cm (6 11/16 in) below the"),
     "a length and a mark": (
         front.side.between(2 * cm, front.tie),
         20,
         100,
-        "from 2 cm (13/16 in) below the shoulder seam to the tie",
+        "from 2 cm (3/4 in) below the shoulder seam to the tie",
     ),
     "a level edge": (
         front.hem.between(2 * cm, 5 * cm),
         20,
         50,
-        "from 2 cm (13/16 in) to 5 cm (1 15/16 in), measured from the side seam",
+        "from 2 cm (3/4 in) to 5 cm (2 in), measured from the side seam",
     ),
     "a mark on a level edge": (
         front.hem.after(front.gap),
@@ -203,7 +203,7 @@ def test_a_line_over_the_fold() -> None:
     assert (right.start, right.end) == (pytest.approx(0), pytest.approx(120 - NECK))
     said = places_said(TABLE, part.one_by_one())
     assert said == (
-        "the neck edge of the front from 5 cm (1 15/16 in) to 12 cm (4 3/4 in), measured from the left shoulder seam"
+        "the neck edge of the front from 5 cm (2 in) to 12 cm (4 3/4 in), measured from the left shoulder seam"
     )
     whole = (front.left.neck + front.right.neck).between(front.left.shoulder, front.right.shoulder)
     assert places_said(TABLE, whole.one_by_one()).startswith(

@@ -217,7 +217,7 @@ def test_the_seam_tells_where_it_pivots(garments):
     pattern = garments.SKIRT.pattern()
     said = sentences(pattern, operation_of(pattern, "Side seams"))
     assert said[1:4] == [
-        "Stitch 1.5 cm (5/8 in) from the edge down to the upper mark of the pocket, 5 cm (1 15/16 in) below the waist; "
+        "Stitch 1.5 cm (5/8 in) from the edge down to the upper mark of the pocket, 5 cm (2 in) below the waist; "
         "leave the needle down.",
         "Pivot and stitch round the front bag and the back bag, 1 cm (3/8 in) from their edge, to the lower mark. The "
         "mouth stays open for 15 cm (5 7/8 in).",

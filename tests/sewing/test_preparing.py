@@ -49,7 +49,7 @@ def test_gathers_are_drawn_up_to_fit_what_they_are_sewn_to(sewn, skirt):
         "the stitch line. Leave long thread ends and do not backstitch.",
         "Mark the quarters of this edge and of the edge it will be sewn to.",
         "Pull the bobbin threads from both ends until it fits the lower of the yoke: 60 cm (23 5/8 in) instead of "
-        "90 cm (35 7/16 in). Wind them around a pin.",
+        "90 cm (35 1/2 in). Wind them around a pin.",
         "Spread the gathers evenly between the marks.",
     ]
     assert sewn(skirt, gather, seam).codes == []

@@ -158,7 +158,7 @@ def test_a_mock_french_seam(sewn, pair):
     assert {closing.how for closing in found.last.closes(found.pattern)} == {"sewn"}
     assert found.said[1:4] == [
         "Stitch 1.5 cm (5/8 in) from the edge.",
-        "Turn the raw edge of each allowance in by 5 mm (1/4 in) towards the other and press, so that the two folds "
+        "Turn the raw edge of each allowance in by 5 mm (3/16 in) towards the other and press, so that the two folds "
         "lie on each other.",
         "Stitch the folds together close to their edge.",
     ]
@@ -188,11 +188,11 @@ def test_the_piece_that_laps_is_pressed_over_the_other(sewn, pair):
     assert found.said == [
         "Pin the back to the front, wrong sides together, along the side seam.",
         "Stitch 1.6 cm (5/8 in) from the edge and press the allowances towards the front, that of the back on top.",
-        "Trim only the allowance of the front, the lower one, to 5 mm (1/4 in).",
+        "Trim only the allowance of the front, the lower one, to 5 mm (3/16 in).",
         "Fold the edge of the allowance of the back around the trimmed one, so that it is 1 cm (3/8 in) wide, and "
         "press.",
         "Lay the fold flat on the front, so that every raw edge is hidden, and pin.",
-        "Stitch it down 2 mm (1/8 in) from the fold, through all layers.",
+        "Stitch it down 2 mm (1/16 in) from the fold, through all layers.",
     ]
     assert sewn(pair, felled(outside=False)).said[0].startswith("Pin the front to the back, right sides together")
 
@@ -213,7 +213,7 @@ def test_the_halves_of_a_pair_are_felled_to_each_other(sewn, wrap):
         (replace(piece, cut=CutPlan(count=2, mirrored=True)),),
         lambda make, leg: make.flat_felled_seam(leg.crotch, leg.crotch, allowance=16 * mm),
     )
-    assert "Trim only the allowance of the right half, the lower one, to 5 mm (1/4 in)." in found.said
+    assert "Trim only the allowance of the right half, the lower one, to 5 mm (3/16 in)." in found.said
 
 
 def test_a_lapped_seam(sewn, pair):
@@ -223,7 +223,7 @@ def test_a_lapped_seam(sewn, pair):
     assert found.said == [
         "Turn the side seam of the front under by 1.5 cm (5/8 in), to its stitch line, and press.",
         "Lay the fold on the right side of the side seam of the back, along its stitch line, and pin.",
-        "Stitch 2 mm (1/8 in) from the fold, through all layers.",
+        "Stitch 2 mm (1/16 in) from the fold, through all layers.",
         "Finish the raw edges inside with a zigzag stitch.",
     ]
     raw = lambda make, front, back: make.lapped_seam(front.side, back.side, allowance=15 * mm, turned=False)  # noqa: E731

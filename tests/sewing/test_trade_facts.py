@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from kit.units import Length, cm, inch, mm, parts, show
+from kit.units import Length, cm, inch, mm, show
 
 # A Complete Course in Dressmaking, vol. 1 (1921, public domain), p. 98: French seam, first row 1/8 in from the
 # edge with the wrong sides together; turn and crease; second row 1/4 in from the crease.
@@ -65,7 +65,7 @@ def test_no_trimming_is_needed_for_the_handbook_rows_but_is_for_wider_first_rows
 
 def test_three_eighths_make_a_quarter_and_an_eighth():
     """A 3/8 in allowance is sewn as a French seam of 1/4 in, then 1/8 in (common practice, no source)."""
-    shown = [show(part, "inch", "allowance") for part in parts([6, 4], "inch")]
+    shown = [show(part, "inch", "allowance") for part in (6, 4)]
     assert shown == ["1/4 in", "1/8 in"]
     assert show(10, "inch", "allowance") == "3/8 in"
 
