@@ -14,7 +14,7 @@ from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
-from kit.prose.notions import sized
+from kit.prose.notion_sizes import sized
 from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked

@@ -7,7 +7,7 @@ every one of them.
 from __future__ import annotations
 
 from kit.lesson.pattern import Pattern
-from kit.prose.notions import lengths_in
+from kit.prose.notion_sizes import lengths_in
 from kit.rulers import SIXTEENTH, Ruling, System, half_up, reading, ruled
 
 
