@@ -12,7 +12,7 @@ from kit.cloth.lay import Lay, lays
 from kit.cloth.yardage import Yardage, notes, yardage
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.lay import lay_drawing
+from kit.picture.lay import lay_drawing, shared_scale
 from kit.units import both, stacked
 
 
@@ -72,11 +72,12 @@ def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
 
 
 def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> tuple[Picture, ...]:
-    """A picture of each cutting layout, two to a page, one to a small page or in large print."""
-    found = []
-    share = 0.7 if not form.beside else 0.37
-    for i, lay in enumerate(bought.lays):
-        height = form.depth * share
-        room = Room((form.measure - 1) * PX, height * PX)
-        found.append(picture(lay_drawing(lay, pattern, room=room), f"lay-{i}", room, inks))
-    return tuple(found)
+    """A picture of each cutting layout, all at one scale and upright."""
+    if not bought.lays:
+        return ()
+    room = Room((form.measure - 1) * PX, (form.depth - 24) * PX)
+    scale = shared_scale(bought.lays, room)
+    return tuple(
+        picture(lay_drawing(lay, pattern, room=room, scale=scale), f"lay-{i}", Room(room.width, 4 * room.height), inks)
+        for i, lay in enumerate(bought.lays)
+    )

@@ -1,18 +1,17 @@
 """The lay plan as a picture: the cloth with its selvedges, fold, width and length, and every piece on it.
 
-Cloth that is folded shows its wrong side, opened cloth its right side; the paper pieces lie on it, each with number,
-title and grainline. Paper that is turned over has a dashed outline and says so. Where cloth is opened out beyond a
-folded part, that part is drawn below, on its own.
+Cloth lies upright, its selvedges at the sides. Folded it shows its wrong side, opened out its right side; the paper
+pieces lie on it, each with number, title and grainline. Paper that is turned over has a dashed outline and says so, and
+so has the half of a piece whose paper is the other half. A title that has no room in its piece stands below, beside its
+number. Where cloth is opened out beyond a folded part, that part is drawn below, on its own.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from itertools import pairwise
-from typing import Any, Literal
+from typing import Any, Literal, cast
 
-import numpy as np
 import shapely
 
 from kit.cloth.lay import Lay, Placed
@@ -21,19 +20,19 @@ from kit.geometry import Line, Motion, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
-from kit.picture.lettering import text_width, upright
+from kit.picture.lettering import text_width
 from kit.picture.place import rectangle
+from kit.picture.text_room import broken, lie_of, room_for, wrapped
 from kit.piece.strips import SELVEDGE
 from kit.rulers import SIXTEENTH, reading, ruling
 from kit.units import System, both, show
+from kit.wording.lists import strung
 
 ROOM = (560.0, 820.0)
 """CSS pixels that a picture may take where nothing else is said: the text of a printed page."""
 _LEAST_PX = 1.8  # mm: however small the cloth, a pixel is no less
-_TEXT, _SMALL, _LEAST = 12.5, 10.5, 9.0
+_TEXT, _SMALL, _LEAST = 12.5, 10.5, 9.4
 _LEADING = 1.2
-_GRID = 21
-_TURNED = 1.15  # on its side must be so much larger
 _LEFT, _RIGHT, _END = 40.0, 48.0, 24.0  # px beside the cloth and beyond its end
 _SHORT = 110.0  # px of cloth beside which a length can be written
 _STUB = 0.4  # of a grainline, where the whole line leaves no room for the title
@@ -45,54 +44,81 @@ _FILLS: dict[str, tuple[FillRole, FillRole]] = {
 }
 
 
-def lay_drawing(lay: Lay, pattern: Pattern, system: System | None = None, room: tuple[float, float] = ROOM) -> Drawing:
+def lay_drawing(
+    lay: Lay,
+    pattern: Pattern,
+    system: System | None = None,
+    room: tuple[float, float] = ROOM,
+    scale: float = 0.0,
+) -> Drawing:
     """The picture of `lay`, in mm of cloth. Lengths are written in both systems, `system` (the lesson's own when None)
-    first. `room` is the width and height in CSS pixels that the picture may take: its letters are sized for that, it
-    fills the width, and the cloth lies upright, or on its side where that shows it a good deal larger."""
+    first. `room` is the width and height in CSS pixels that the picture may take: its letters are sized for that, and
+    it fills the width. `scale` is the mm of cloth that a pixel stands for, where several pictures share one
+    (`shared_scale`); by itself a picture is drawn as large as its room allows."""
     chosen = system or pattern.lesson.units
-    plans = [_Plan(lay, pattern, chosen, room, sideways) for sideways in (False, True)]
-    plan = min(plans, key=lambda plan: plan.px * (_TURNED if plan.sideways else 1.0))
+    plan = _Plan(lay, pattern, chosen, room, scale)
     drawing = plan.drawing()
-    while plan.height > room[1] * plan.px:  # more lines of text than were reckoned with
-        plan = _Plan(lay, pattern, chosen, room, plan.sideways, plan.px * 1.05)
+    while not scale and plan.height > room[1] * plan.px:  # more lines of text than were reckoned with
+        plan = _Plan(lay, pattern, chosen, room, plan.px * 1.05)
         drawing = plan.drawing()
     return drawing
+
+
+def shared_scale(lays: Sequence[Lay], room: tuple[float, float]) -> float:
+    """The mm of cloth that a pixel of `room` stands for in all the pictures of these lays: as large as the widest of
+    them can be across the room and the longest in its height; smaller by up to a third where then the two longest fit
+    into it together."""
+    sizes = [_sizes(lay) for lay in lays]
+    wide = max(across for across, _, _ in sizes) / (room[0] - _LEFT - _RIGHT)
+    long = max(along / max(room[1] - _texts(parts), room[1] / 3) for _, along, parts in sizes)
+    alone = max(wide, long, _LEAST_PX)
+    if len(sizes) > 1:
+        (_, one, parts), (_, two, others) = sorted(sizes, key=lambda size: -size[1])[:2]
+        together = (one + two) / max(room[1] - _texts(parts) - _texts(others) - 20.0, room[1] / 3)
+        if alone < together < alone * 1.5:
+            return together
+    return alone
+
+
+def _parts(lay: Lay) -> list[tuple[str, float, float, bool]]:
+    """(what it is, where it begins and ends along the cloth, whether it is folded) of each part that is drawn."""
+    found: list[tuple[str, float, float, bool]] = []
+    if lay.fold != "flat":
+        found.append(("folded", 0.0, lay.folded, True))
+    if lay.fold != "lengthwise":
+        found.append(("opened" if lay.fold == "part" else "flat", lay.folded, lay.length, False))
+    return found
+
+
+def _sizes(lay: Lay) -> tuple[float, float, int]:
+    """How wide and long its cloth is drawn, in mm, in how many parts."""
+    parts = _parts(lay)
+    across = max(lay.width / 2 if folded else lay.width for *_, folded in parts)
+    return across, sum(end - begin for _, begin, end, _ in parts), len(parts)
+
+
+def _texts(parts: int) -> float:
+    """The px that headings and notes take above and below the cloth."""
+    return 52.0 + (26.0 + _END) * parts
 
 
 class _Plan:
     """One picture being put together, from the top down. A part of the cloth is drawn by `go`, from where it lies
     with its beginning at y = 0 and, folded, its fold at x = 0."""
 
-    def __init__(
-        self,
-        lay: Lay,
-        pattern: Pattern,
-        system: System,
-        room: tuple[float, float],
-        sideways: bool,
-        px: float = 0.0,
-    ) -> None:
+    def __init__(self, lay: Lay, pattern: Pattern, system: System, room: tuple[float, float], px: float = 0.0) -> None:
         self.lay = lay
         self.system = system
-        self.sideways = sideways
         self.squares = {strip.name for strip in pattern.strips if strip.square}
-        self.parts: list[tuple[str, float, float, bool]] = []
-        if lay.fold != "flat":
-            self.parts.append(("folded", 0.0, lay.folded, True))
-        if lay.fold != "lengthwise":
-            self.parts.append(("opened" if lay.fold == "part" else "flat", lay.folded, lay.length, False))
-        sizes = [(lay.width / 2 if folded else lay.width, end - begin) for _, begin, end, folded in self.parts]
-        across, along = max(size[0] for size in sizes), sum(size[1] for size in sizes)
-        if sideways:
-            across, along = max(size[1] for size in sizes), sum(size[0] for size in sizes)
-        texts = 36.0 + 26.0 * len(sizes)
-        beside = (_END + 4.0, texts + (_LEFT + _RIGHT) * len(sizes)) if sideways else (_LEFT + _RIGHT, texts + _END)
-        least = max(across / (room[0] - beside[0]), along / max(room[1] - beside[1], room[1] / 3))
-        self.px = max(px, least, _LEAST_PX)
+        self.parts = _parts(lay)
+        across, along, count = _sizes(lay)
+        least = max(across / (room[0] - _LEFT - _RIGHT), along / max(room[1] - _texts(count), room[1] / 3))
+        self.px = px or max(least, _LEAST_PX)
         self.wide = room[0] * self.px
         self.top = 0.0
         self.go = Motion.identity()
         self.items: list[Item] = []
+        self.unnamed: dict[int, str] = {}
 
     @property
     def height(self) -> float:
@@ -112,7 +138,13 @@ class _Plan:
             long = _up(end - begin, self.system)
             self._lines([say(f"lay.{key}_{stuff}", length=long)], "small", _TEXT)
             self._part(begin, end, folded)
-        if any(each.turned_over for each in lay.placed):
+        if self.unnamed:
+            self.top -= 4.0 * self.px
+            named = [
+                say("lay.piece_title", number=str(key), title=title) for key, title in sorted(self.unnamed.items())
+            ]
+            self._lines([strung(named)], "small", _TEXT)
+        if any(each.turned_over or each.axis for each in lay.placed):
             self.top -= 4.0 * self.px
             self._lines([say("lay.dashed")], "small", _TEXT)
         self.top -= 4.0 * self.px
@@ -130,6 +162,9 @@ class _Plan:
         over = len([each for each in self.lay.placed if each.turned_over])
         if over:
             said.append(say("lay.alt_over", count=over))
+        half = len({each.number for each in self.lay.placed if each.axis})
+        if half:
+            said.append(say("lay.alt_half", count=half))
         return " ".join(said)
 
     def _lines(self, texts: Iterable[str], role: LabelRole, size: float) -> None:
@@ -137,7 +172,7 @@ class _Plan:
         em = size * self.px
         room = self.wide - 8.0 * self.px
         for text in texts:
-            for line in _wrapped(text, room, em, role == "title"):
+            for line in wrapped(text, room, em, role == "title"):
                 self.top -= em * _LEADING
                 at = Point(self.wide / 2, self.top + em * 0.45)
                 self.items.append(Label(line, at, role, 0.0, em))
@@ -147,17 +182,9 @@ class _Plan:
     def _part(self, begin: float, end: float, folded: bool) -> None:
         px, lay = self.px, self.lay
         across, along = lay.width / 2 if folded else lay.width, end - begin
-        if self.sideways:
-            # Its beginning to the left, the fold uppermost.
-            self.top -= _LEFT * px
-            left = (self.wide - along - (_END + 4.0) * px) / 2 + 4.0 * px
-            self.go = Motion(0.0, -1.0, False, left, self.top)
-            foot = across + _RIGHT * px
-        else:
-            self.top -= _END * px
-            left = (self.wide - across - (_LEFT + _RIGHT) * px) / 2 + _LEFT * px
-            self.go = Motion(1.0, 0.0, False, left, self.top - along)
-            foot = along
+        self.top -= _END * px
+        left = (self.wide - across - (_LEFT + _RIGHT) * px) / 2 + _LEFT * px
+        self.go = Motion(1.0, 0.0, False, left, self.top - along)
         fill = _FILLS[lay.cloth][0 if folded else 1]
         self.items.append(Fill(moved(rectangle(0.0, 0.0, across, along), self.go), fill, name="cloth"))
         for y in (0.0, along):
@@ -176,7 +203,7 @@ class _Plan:
         for each in lay.placed:
             if each.opened != folded:
                 self._piece(each, slide)
-        self.top -= foot
+        self.top -= along
 
     def _line(self, a: Point, b: Point, role: StrokeRole, name: str = "") -> None:
         self.items.append(Stroke((Line(self.go(a), self.go(b)),), role, name=name))
@@ -184,12 +211,7 @@ class _Plan:
     def _beside(self, key: str, at: Point, room: float) -> None:
         """A word along the cloth, where it is long enough for it."""
         if text_width(say(key), _SMALL * self.px) < room:
-            self.items.append(Label(say(key), self.go(at), "small", self._along, _SMALL * self.px))
-
-    @property
-    def _along(self) -> float:
-        """How text along the cloth is turned."""
-        return 0.0 if self.sideways else math.pi / 2
+            self.items.append(Label(say(key), self.go(at), "small", math.pi / 2, _SMALL * self.px))
 
     def _measures(self, across: float, along: float, folded: bool) -> None:
         px = self.px
@@ -217,13 +239,42 @@ class _Plan:
         curves = moved(each.outline, slide)
         name = f"{each.piece} {each.copy}"
         self.items.append(Fill(curves, "paper", name=name))
-        self.items.append(Stroke(curves, "placement" if each.turned_over else "cut", closed=True, name=name))
+        self._outline(each, curves, slide, name)
         if each.kind == "strip" and each.gives > each.layers and each.piece not in self.squares:
             self._between(curves, each.gives)
         if each.axis:
             axis = Line(slide(each.axis[0]), slide(each.axis[1]))
             self.items.append(Stroke((axis,), "fold", name=f"{name} fold"))
         self._words(each, polygon(curves), slide)
+
+    def _outline(self, each: Placed, curves: Sequence[Any], slide: Motion, name: str) -> None:
+        """Solid where the paper lies printed side up, dashed where it is turned over: all of it, or the half beyond the
+        fold line of a piece whose paper is a half."""
+        if each.turned_over or not each.axis:
+            role: StrokeRole = "placement" if each.turned_over else "cut"
+            self.items.append(Stroke(tuple(curves), role, closed=True, name=name))
+            return
+        foot, top = (slide(point) for point in each.axis)
+        held = slide(each.grain[0]) if each.grain else foot + Vector(-1.0, 0.0)
+        paper = (top - foot).cross(held - foot) or 1.0
+        parted = [part for c in curves for part in _parted(c, foot, top)]
+        for own, drawn in ((True, "cut"), (False, "placement")):
+            run = [c for c in parted if ((top - foot).cross(c.point(0.5) - foot) * paper > 0) == own]
+            for part in _runs(run):
+                self.items.append(Stroke(part, cast("StrokeRole", drawn), name=name))
+
+    def _grain(self, each: Placed, area: Any, slide: Motion) -> list[Point]:
+        """The grainline as it lies: as printed, or for what has none along the cloth, where most of its middle is."""
+        if each.grain:
+            return [slide(point) for point in each.grain]
+        x0, y0, x1, y1 = area.bounds
+        x = (x0 + x1) / 2 if y1 - y0 > x1 - x0 else x0 + min((x1 - x0) * 0.2, 14.0 * self.px)
+        line = shapely.LineString([(x, y0), (x, y1)]).intersection(area)
+        if line.is_empty:
+            return []
+        a, b = sorted(line.bounds[1::2])
+        inset = (b - a) * 0.14
+        return [Point(x, a + inset), Point(x, b - inset)]
 
     def _between(self, curves: Sequence[Any], count: int) -> None:
         """The cuts between strips that lie side by side: from one end of the block to the other."""
@@ -240,20 +291,21 @@ class _Plan:
         if each.kind == "strip" and each.gives > each.layers:
             note.append(say("lay.strips", count=each.gives))
         # The title is tried level, upright and along the piece, each with the whole grainline first and then with a
-        # stub of it. Where neither leaves room, only the number stands in the piece, and the list beside the lay has
-        # the title.
-        angles = (0.0, math.pi / 2, _lie(area))
+        # stub of it. Where neither leaves room, only the number stands in the piece, and the line below the lay has the
+        # title.
+        angles = (0.0, math.pi / 2, lie_of(area))
         fixed = [slide(point) for point in each.axis or ()]
-        whole = [slide(point) for point in each.grain or ()]
+        whole = self._grain(each, area, slide)
         grain = whole
         for share in (1.0, _STUB):
             if share < 1.0 and whole:
                 grain = [whole[0], whole[0] + (whole[1] - whole[0]) * share]
             clear = self._clear(area, (fixed, grain))
-            if self._told(title, note, clear, angles):
+            if self._told(title, note, clear, angles) or (note and self._told(title, [], clear, angles)):
                 break
         else:
-            grain = whole
+            if number:
+                self.unnamed[each.number] = each.title
             clear = self._clear(area, (fixed, grain))
             if not (note and self._set([number or title, *note], 1, _LEAST * self.px, clear, angles)):
                 self._number(number or title, clear.buffer(1.2 * self.px), area, angles)
@@ -274,7 +326,7 @@ class _Plan:
         for size in (_TEXT, _SMALL, _LEAST):
             em = size * self.px
             for count in (1, 2, 3):
-                head = _broken(title, count, em)
+                head = broken(title, count, em)
                 if self._set([*head, *note], len(head), em, clear, angles):
                     return True
         return False
@@ -291,7 +343,7 @@ class _Plan:
         wide = max(text_width(text, em, at < bold) for at, text in enumerate(lines)) + em * 0.15
         high = len(lines) * em * _LEADING
         for angle in angles:
-            spot = _room(clear, wide, high, angle)
+            spot = room_for(clear, wide, high, angle)
             if spot is None:
                 continue
             down = Vector(math.sin(angle), -math.cos(angle))
@@ -304,38 +356,32 @@ class _Plan:
         return False
 
 
-def _room(clear: Any, wide: float, high: float, angle: float) -> Point | None:
-    """The middle of the roomiest free place for a box of text, turned by `angle`, inside `clear`; or None."""
-    if clear.is_empty:
-        return None
-    x0, y0, x1, y1 = clear.bounds
-    c, s = math.cos(angle), math.sin(angle)
-    half = abs(c) * wide / 2 + abs(s) * high / 2, abs(s) * wide / 2 + abs(c) * high / 2
-    if x1 - x0 < 2 * half[0] or y1 - y0 < 2 * half[1]:
-        return None
-    grid = np.meshgrid(np.linspace(x0 + half[0], x1 - half[0], _GRID), np.linspace(y0 + half[1], y1 - half[1], _GRID))
-    middles = np.column_stack([axis.ravel() for axis in grid])
-    shapely.prepare(clear)
-    for away in (0.0, wide / 2, -wide / 2):  # the middle and both ends of the text first: they are quick to look at
-        spots = middles + np.array([c, s]) * away
-        middles = middles[shapely.contains_xy(clear, spots[:, 0], spots[:, 1])]
-    corners = np.array([(-wide, -high), (wide, -high), (wide, high), (-wide, high)]) / 2 @ np.array([[c, s], [-s, c]])
-    boxes = shapely.polygons(middles[:, None, :] + corners[None, :, :])
-    fits = np.flatnonzero(shapely.contains_properly(clear, boxes))
-    if not len(fits):
-        return None
-    far = shapely.distance(boxes[fits], clear.boundary)
-    centre = clear.centroid
-    away = np.hypot(middles[fits, 0] - centre.x, middles[fits, 1] - centre.y)
-    x, y = middles[fits[int(np.argmax(far - 0.05 * away))]]
-    return Point(float(x), float(y))
+def _parted(curve: Any, foot: Point, top: Point) -> tuple[Any, ...]:
+    """The curve, in two where it passes the line through two points."""
+
+    def side(t: float) -> float:
+        return float((top - foot).unit().cross(curve.point(t) - foot))
+
+    low, high = 0.0, 1.0
+    if side(low) * side(high) >= 0.0 or min(abs(side(low)), abs(side(high))) < 0.01:
+        return (curve,)
+    for _ in range(40):
+        middle = (low + high) / 2
+        low, high = (middle, high) if side(middle) * side(0.0) > 0 else (low, middle)
+    return tuple(curve.split(low))
 
 
-def _lie(shape: Any) -> float:
-    """The direction of the longer side of the smallest rectangle around a shape."""
-    corners = shape.minimum_rotated_rectangle.exterior.coords
-    sides = [Vector(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(corners)]
-    return upright(max(sides, key=lambda side: side.length).angle)
+def _runs(curves: Sequence[Any]) -> list[tuple[Any, ...]]:
+    """Curves in the order they go round, cut where one does not begin where the one before it ends."""
+    found: list[list[Any]] = []
+    for curve in curves:
+        if found and found[-1][-1].end.distance(curve.start) < 0.05:
+            found[-1].append(curve)
+        else:
+            found.append([curve])
+    if len(found) > 1 and found[-1][-1].end.distance(found[0][0].start) < 0.05:
+        found[0] = found.pop() + found[0]
+    return [tuple(run) for run in found]
 
 
 def _up(length: float, system: System) -> str:
@@ -348,22 +394,3 @@ def _up(length: float, system: System) -> str:
             break
         count += 1
     return both(count * step, system)
-
-
-def _broken(text: str, lines: int, em: float) -> list[str]:
-    """`text` in at most so many lines of about equal width."""
-    if lines == 1:
-        return [text]
-    return _wrapped(text, text_width(text, em, True) / lines * 1.15, em, True)
-
-
-def _wrapped(text: str, room: float, em: float, bold: bool) -> list[str]:
-    words = text.split(" ")
-    lines = [words[0]]
-    for word in words[1:]:
-        longer = f"{lines[-1]} {word}"
-        if text_width(longer, em, bold) <= room:
-            lines[-1] = longer
-        else:
-            lines.append(word)
-    return lines

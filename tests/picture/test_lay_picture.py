@@ -18,7 +18,7 @@ from kit.cloth.lay import CuttingTable, Lay, lays
 from kit.cloth.parts import polygon
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
-from kit.picture.lay import lay_drawing
+from kit.picture.lay import lay_drawing, shared_scale
 from kit.picture.lettering import LINE_HEIGHT, text_width
 from kit.picture.svg_pen import svg
 from kit.piece.piece import Strip
@@ -141,9 +141,9 @@ def test_fold_selvedges_grain_and_turned_paper(plans: tuple[tuple[str, Lay, Patt
         (arrow, *_) = [i for i in drawing.items if isinstance(i, Stroke) and i.name == "grain of the cloth"]
         assert arrow.arrow == ("end" if lay.nap else "both")
         assert ("tops this way" in texts) == lay.nap
-        dashed = [i for i in drawing.items if isinstance(i, Stroke) and i.role == "placement"]
-        over = [each for each in lay.placed if each.turned_over]
-        assert len(dashed) == len(over), name
+        dashed = {i.name for i in drawing.items if isinstance(i, Stroke) and i.role == "placement"}
+        over = {f"{each.piece} {each.copy}" for each in lay.placed if each.turned_over or each.axis}
+        assert dashed == over, name
         assert any("Dashed outline" in text for text in texts) == bool(over)
 
 
@@ -170,26 +170,98 @@ def test_letters_are_sized_for_the_room(plans: tuple[tuple[str, Lay, Pattern], .
             assert found and float(found[1]) == pytest.approx(room[0], abs=0.5)
 
 
-def test_long_cloth_lies_on_its_side_in_a_low_room(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
-    (lay, pattern) = next((lay, pattern) for name, lay, pattern in plans if name == "lay main 1120")
-    for room, level in (((620.0, 420.0), True), ((420.0, 620.0), False)):
-        drawing = lay_drawing(lay, pattern, room=room)
-        ways = [i.curves[0].tangent(0.0) for i in drawing.items if isinstance(i, Stroke) and i.name == "grainline"]
-        assert ways and all((abs(way.y) < 1e-6) == level and (abs(way.x) < 1e-6) != level for way in ways)
-        # On its side it is turned, not mirrored: what is not turned over keeps its face.
+def test_cloth_lies_upright_in_every_room(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    """Its selvedges at the sides, what is not turned over showing the face it was drafted with."""
+    for name, lay, pattern in plans:
+        for room in ((620.0, 420.0), (420.0, 620.0)):
+            drawing = lay_drawing(lay, pattern, room=room)
+            sides = [i for i in drawing.items if isinstance(i, Stroke) and i.name in ("selvedge", "fold")]
+            assert sides and all(abs(i.curves[0].start.x - i.curves[0].end.x) < 1e-6 for i in sides), name
+            for each, seen in zip(
+                sorted(lay.placed, key=lambda each: each.opened), fills(drawing, "paper"), strict=True
+            ):
+                asis = polygon(each.outline)
+                x, y = seen.centroid.x - seen.bounds[0], seen.centroid.y - seen.bounds[1]
+                u, v = asis.centroid.x - asis.bounds[0], asis.centroid.y - asis.bounds[1]
+                assert (x, y) == pytest.approx((u, v), abs=0.1)
+
+
+def test_all_lays_of_a_lesson_have_one_scale(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    """On paper, from what the pen writes: the same piece is as large on wide cloth as on narrow cloth."""
+    room = (640.0, 900.0)
+    scale = shared_scale([lay for _, lay, _ in plans], room)
+    for name, lay, pattern in plans:
+        drawing = lay_drawing(lay, pattern, room=room, scale=scale)
+        text = svg(drawing, width=room[0], height=5000)
+        found = re.match(r'<svg [^>]*width="([\d.]+)" height="([\d.]+)" viewBox="(\S+) (\S+) (\S+) (\S+)"', text)
+        assert found
+        assert float(found[5]) / float(found[1]) == pytest.approx(scale, rel=1e-3), name
+        assert float(found[2]) <= room[1], name
+
+
+def test_each_piece_has_its_grain_along_the_selvedge(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    for name, lay, pattern in plans:
+        drawing = drawn(lay, pattern)
+        arrows = [item for item in drawing.items if isinstance(item, Stroke) and item.name == "grainline"]
         paper = fills(drawing, "paper")
-        for each, seen in zip(lay.placed, paper, strict=True):
-            asis = polygon(each.outline)
-            x, y = seen.centroid.x - seen.bounds[0], seen.centroid.y - seen.bounds[1]
-            u, v = asis.centroid.x - asis.bounds[0], asis.centroid.y - asis.bounds[1]
-            high = asis.bounds[2] - asis.bounds[0]
-            assert (x, y) == pytest.approx((v, high - u) if level else (u, v), abs=0.1)
+        assert len(arrows) == len(paper)
+        for item in arrows:
+            a, b = item.curves[0].start, item.curves[-1].end
+            assert abs(a.x - b.x) < 0.03 * abs(a.y - b.y), name
+            line = shapely.LineString([(a.x, a.y), (b.x, b.y)])
+            assert sum(area.buffer(0.5).covers(line) for area in paper) == 1, name
+
+
+def test_a_half_shows_where_its_paper_is_turned(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    """A piece drafted as a half and laid whole is solid on the side of its paper, which its grainline is on, and dashed
+    on the other; both together are its outline."""
+    halves = 0
+    for name, lay, pattern in plans:
+        drawing = drawn(lay, pattern)
+        for each in lay.placed:
+            if not each.axis or each.turned_over:
+                continue
+            halves += 1
+            own = f"{each.piece} {each.copy}"
+            lines = {
+                role: shapely.union_all(
+                    [
+                        shapely.LineString([(p.x, p.y) for c in item.curves for p in c.points(0.2)])
+                        for item in drawing.items
+                        if isinstance(item, Stroke) and item.name == own and item.role == role
+                    ]
+                )
+                for role in ("cut", "placement")
+            }
+            long = polygon(each.outline).exterior.length
+            assert lines["cut"].length == pytest.approx(lines["placement"].length, rel=0.01), name
+            assert lines["cut"].length + lines["placement"].length == pytest.approx(long, rel=0.01)
+            assert "Dashed outline" in " ".join(label.text for label in labels(drawing))
+            assert "is a half" in drawing.alt
+    assert halves >= 2
+
+
+def test_every_piece_is_told_by_its_full_name(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
+    """On it, or in the line below the cloth that goes with the number on it."""
+    for name, lay, pattern in plans:
+        drawing = drawn(lay, pattern)
+        below = min(area.bounds[1] for area in fills(drawing, "paper"))
+        listed = " ".join(label.text for label in labels(drawing) if label.at.y < below)
+        paper = {item.name: polygon(item.curves) for item in drawing.items if isinstance(item, Fill)}
+        for each in lay.placed:
+            area = paper[f"{each.piece} {each.copy}"]
+            on = " ".join(label.text for label in labels(drawing) if area.intersects(box(label)))
+            assert f"{each.number} {each.title}" in on or f"{each.number} {each.title}" in listed, (
+                name,
+                each.title,
+                on,
+            )
 
 
 def test_bias_strips_are_parted(plans: tuple[tuple[str, Lay, Pattern], ...]) -> None:
     (lay, pattern) = next((lay, pattern) for name, lay, pattern in plans if name == "lay bias")
     drawing = drawn(lay, pattern)
-    parting = [item for item in drawing.items if isinstance(item, Stroke) and item.role == "cut" and not item.closed]
+    parting = [item for item in drawing.items if isinstance(item, Stroke) and item.role == "cut" and not item.name]
     assert len(parting) == 3
     for item in parting:
         a, b = item.curves[0].start, item.curves[0].end

@@ -127,7 +127,7 @@ booklet-lengths_by_size = Stoffbedarf für jede Größe
 booklet-cloth_wide = { $cloth }, { $width }
 booklet-notions = Kurzwaren
 booklet-tools = Werkzeug
-booklet-lays_intro = Die Teile mit Kreide umfahren und vor dem Zuschneiden jeden Fadenlauf an der Webkante prüfen. Die gezeigte Reihenfolge einhalten; was aus dem offenen Stoff geschnitten wird, kommt zuletzt.
+booklet-lays_intro = Die Teile mit Kreide umfahren und vor dem Zuschneiden jeden Fadenlauf an der Webkante prüfen. Was aus dem offenen Stoff geschnitten wird, kommt zuletzt.
 
 ## Schnittteile
 

@@ -18,7 +18,7 @@ lay-folded_interfacing = Der Länge nach gefaltet. Durch beide Lagen schneiden.
 lay-opened_cloth = Der Rest, { $length } lang, offen ausgebreitet, rechte Stoffseite oben. Durch eine Lage schneiden.
 lay-opened_interfacing = Der Rest, { $length } lang, offen ausgebreitet; Klebeseite, falls vorhanden, unten. Durch eine Lage schneiden.
 # Unter dem Bild.
-lay-dashed = Gestrichelter Umriss: das Schnittteil ist gewendet, bedruckte Seite unten.
+lay-dashed = Gestrichelter Umriss: hier liegt das Schnittteil gewendet, bedruckte Seite unten; ein halbes wird um seine Bruchlinie gewendet.
 # An den Kanten des Stoffes.
 lay-fold = Stoffbruch
 lay-selvedge = Webkante
@@ -48,4 +48,8 @@ lay-alt_fold = Teil { $number }, { $title }, liegt am Stoffbruch.
 lay-alt_over = { $count ->
     [one] Ein Schnittteil ist gewendet.
    *[other] { $count } Schnittteile sind gewendet.
+}
+lay-alt_half = { $count ->
+    [one] Von einem Teil ist das Schnittteil eine Hälfte und wird für die andere um seine Bruchlinie gewendet.
+   *[other] Von { $count } Teilen ist das Schnittteil eine Hälfte und wird für die andere um seine Bruchlinie gewendet.
 }

@@ -127,7 +127,7 @@ booklet-lengths_by_size = Cloth to buy for each size
 booklet-cloth_wide = { $cloth }, { $width }
 booklet-notions = Notions
 booklet-tools = Tools
-booklet-lays_intro = Chalk around the pieces and check each grainline against the selvedge before you cut. Keep the pieces in the order shown; what is cut from the opened cloth comes last.
+booklet-lays_intro = Chalk around the pieces and check each grainline against the selvedge before you cut. What is cut from the opened cloth comes last.
 
 ## Pieces
 

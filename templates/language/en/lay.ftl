@@ -18,7 +18,7 @@ lay-folded_interfacing = Folded lengthwise. Cut through both layers.
 lay-opened_cloth = The rest, { $length } long, opened out flat, right side up. Cut through one layer.
 lay-opened_interfacing = The rest, { $length } long, opened out flat; glue side, if it has one, down. Cut through one layer.
 # Below the picture.
-lay-dashed = Dashed outline: the paper is turned over, printed side down.
+lay-dashed = Dashed outline: here the paper lies turned over, printed side down; a half is turned about its fold line.
 # Along the edges of the cloth.
 lay-fold = fold
 lay-selvedge = selvedge
@@ -48,4 +48,8 @@ lay-alt_fold = Piece { $number }, { $title }, lies at the fold.
 lay-alt_over = { $count ->
     [one] One piece of paper is turned over.
    *[other] { $count } pieces of paper are turned over.
+}
+lay-alt_half = { $count ->
+    [one] The paper of one piece is a half, turned over about its fold line for the other half.
+   *[other] The paper of { $count } pieces is a half, turned over about its fold line for the other half.
 }

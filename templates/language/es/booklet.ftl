@@ -127,7 +127,7 @@ booklet-lengths_by_size = Tela que comprar para cada talla
 booklet-cloth_wide = { $cloth }, { $width }
 booklet-notions = Mercería
 booklet-tools = Útiles
-booklet-lays_intro = Marque con tiza alrededor de las piezas y compruebe cada hilo con el orillo antes de cortar. Mantenga las piezas en el orden que se ve; lo que se corta de la tela abierta va al final.
+booklet-lays_intro = Marque con tiza alrededor de las piezas y compruebe cada hilo con el orillo antes de cortar. Lo que se corta de la tela abierta va al final.
 
 ## Piezas
 

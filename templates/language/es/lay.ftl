@@ -18,7 +18,7 @@ lay-folded_interfacing = Doblada a lo largo. Corte las dos capas.
 lay-opened_cloth = El resto, { $length } de largo, abierto en plano, con el derecho hacia arriba. Corte una sola capa.
 lay-opened_interfacing = El resto, { $length } de largo, abierto en plano; el adhesivo, si lo lleva, hacia abajo. Corte una sola capa.
 # Debajo de la imagen.
-lay-dashed = Contorno discontinuo: el papel va vuelto, con lo impreso hacia abajo.
+lay-dashed = Contorno discontinuo: aquí el papel va vuelto, con lo impreso hacia abajo; una mitad se vuelve sobre su línea de doblez.
 # A lo largo de los bordes de la tela.
 lay-fold = doblez
 lay-selvedge = orillo
@@ -48,4 +48,8 @@ lay-alt_fold = La pieza { $number }, { $title }, va al doblez.
 lay-alt_over = { $count ->
     [one] Una pieza de papel va vuelta.
    *[other] { $count } piezas de papel van vueltas.
+}
+lay-alt_half = { $count ->
+    [one] El papel de una pieza es una mitad y se vuelve sobre su línea de doblez para la otra.
+   *[other] El papel de { $count } piezas es una mitad y se vuelve sobre su línea de doblez para la otra.
 }

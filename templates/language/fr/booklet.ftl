@@ -123,7 +123,7 @@ booklet-lengths_by_size = Tissu à acheter pour chaque taille
 booklet-cloth_wide = { $cloth }, { $width }
 booklet-notions = Mercerie
 booklet-tools = Outils
-booklet-lays_intro = Tracer à la craie autour des pièces et contrôler chaque droit-fil par rapport à la lisière avant de couper. Garder les pièces dans l’ordre montré ; ce qui se coupe dans le tissu déplié vient en dernier.
+booklet-lays_intro = Tracer à la craie autour des pièces et contrôler chaque droit-fil par rapport à la lisière avant de couper. Ce qui se coupe dans le tissu déplié vient en dernier.
 
 ## Pièces
 

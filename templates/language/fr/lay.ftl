@@ -15,7 +15,7 @@ lay-folded_cloth = Plié dans la longueur, endroit contre endroit. Couper les de
 lay-folded_interfacing = Plié dans la longueur. Couper les deux épaisseurs.
 lay-opened_cloth = Le reste, { $length } de long, déplié à plat, endroit dessus. Couper une seule épaisseur.
 lay-opened_interfacing = Le reste, { $length } de long, déplié à plat ; face encollée, s’il y en a une, dessous. Couper une seule épaisseur.
-lay-dashed = Contour en tirets : le papier est retourné, face imprimée dessous.
+lay-dashed = Contour en tirets : ici le papier est retourné, face imprimée dessous ; une moitié se retourne autour de sa ligne de pliure.
 lay-fold = pli
 lay-selvedge = lisière
 lay-selvedges = les deux lisières
@@ -41,4 +41,8 @@ lay-alt_fold = La pièce { $number }, { $title }, est placée au pli.
 lay-alt_over = { $count ->
     [one] { $count } pièce de papier est retournée.
    *[other] { $count } pièces de papier sont retournées.
+}
+lay-alt_half = { $count ->
+    [one] Le papier d’une pièce est une moitié, retournée autour de sa ligne de pliure pour l’autre.
+   *[other] Le papier de { $count } pièces est une moitié, retournée autour de sa ligne de pliure pour l’autre.
 }
