@@ -80,6 +80,16 @@ class Outcome:
     named: list[str] = field(default_factory=list)
 
 
+def environment() -> dict[str, str]:
+    """What the parts inherit: hypothesis repeats one search, and the code is compiled once for all the processes that a
+    part starts (kernels, commands), some hundred; where Python is asked to leave nothing beside the code, it leaves it
+    in out/."""
+    inherited = {**os.environ, "KIT_HYPOTHESIS": os.environ.get("KIT_HYPOTHESIS", "check")}
+    if inherited.pop("PYTHONDONTWRITEBYTECODE", ""):
+        inherited.setdefault("PYTHONPYCACHEPREFIX", str(OUT / "bytecode"))
+    return inherited
+
+
 _speaking = threading.Lock()
 _running: set[int] = set()
 
@@ -108,7 +118,7 @@ def run(part: Part) -> Outcome:
             text=True,
             errors="replace",
             start_new_session=True,
-            env={**os.environ, "KIT_HYPOTHESIS": os.environ.get("KIT_HYPOTHESIS", "check")},  # one search, repeated
+            env=environment(),
         )
         _running.add(child.pid)
         assert child.stdout is not None

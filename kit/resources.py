@@ -6,6 +6,7 @@ carries them inside it (`kit/_templates`, `kit/_examples`).
 
 from __future__ import annotations
 
+from importlib.util import find_spec
 from pathlib import Path
 
 from kit.errors import KitError
@@ -32,3 +33,15 @@ def templates() -> Path:
 def examples() -> Path:
     """The folder of example lessons. Raises `KitError` when it is missing."""
     return _folder("_examples", "example_notebooks")
+
+
+def sign_letters() -> Path:
+    """The folder of DejaVu's font files, which travel with matplotlib. Found without loading matplotlib, which takes
+    longer than anything else of a page's type; a system that keeps matplotlib's data apart is asked through it."""
+    found = find_spec("matplotlib")
+    folder = Path(found.origin).parent / "mpl-data" if found and found.origin else Path()
+    if not (folder / "fonts" / "ttf").is_dir():
+        import matplotlib
+
+        folder = Path(matplotlib.get_data_path())
+    return folder / "fonts" / "ttf"

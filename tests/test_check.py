@@ -75,3 +75,19 @@ def test_a_part_that_is_not_there(
 ) -> None:
     assert run(check, monkeypatch, "passed") == 2
     assert "There is no part passed. Parts: broken, fails, passes, plain." in capsys.readouterr().err
+
+
+def test_code_is_compiled_once_and_nothing_is_left_beside_it(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    (tmp_path / "imported.py").write_text("")
+    part = check.Part("one", "an import", (check.PYTHON, "-c", "import imported"), counted=False)
+    monkeypatch.setattr(check, "PARTS", (part,))
+    monkeypatch.delenv("PYTHONPYCACHEPREFIX", raising=False)
+    monkeypatch.setenv("PYTHONDONTWRITEBYTECODE", "1")
+    assert check.main([]) == 0
+    assert not list(tmp_path.glob("__pycache__"))
+    assert [path.name.split(".")[0] for path in (tmp_path / "out" / "bytecode").rglob("imported*.pyc")] == ["imported"]
+    monkeypatch.delenv("PYTHONDONTWRITEBYTECODE")
+    assert check.main([]) == 0
+    assert len(list((tmp_path / "__pycache__").glob("imported*.pyc"))) == 1

@@ -26,6 +26,7 @@ PICTURES = {
 }
 _DATA_PICTURE = re.compile(r"data:image/(png|jpeg|gif|webp);base64,[A-Za-z0-9+/=\s]+\Z")
 _LARGEST = 25_000_000
+THEME_FILE = "theme.toml"
 FONT_SCHEME = "kitfont"
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from weasyprint import CSS, HTML
 from weasyprint.document import Document
@@ -11,18 +12,16 @@ from weasyprint.text.fonts import FontConfiguration
 
 from kit.booklet.fetch import FONT_SCHEME, LessonFolder
 from kit.booklet.fetcher import Fetcher
-from kit.booklet.html import to_html
 from kit.booklet.tagging import finish
-from kit.booklet.theme_file import BookTheme
 from kit.booklet.type import FACES
 
-__all__ = ["document", "font_files", "to_html", "to_pdf"]
+if TYPE_CHECKING:
+    from kit.booklet.theme_file import BookTheme
 
 
 def document(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> Document:
     """The page laid out, not written yet. Reads only inside the lesson's folder; `style` is CSS added to the booklet's
     own."""
-    look = look or BookTheme()
     fetcher = Fetcher(lesson, font_files(look))
     fonts = FontConfiguration()
     logging.getLogger("weasyprint").setLevel(logging.ERROR)
@@ -40,13 +39,15 @@ def to_pdf(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | N
     return finish(pdf)
 
 
-def font_files(look: BookTheme) -> dict[str, Path]:
+def font_files(look: BookTheme | None = None) -> dict[str, Path]:
     """The booklet's font files by name, the author's own among them."""
-    return {str(path): path for *_, path in FACES} | {str(path): path for _, path in look.fonts}
+    own = look.fonts if look else ()
+    return {str(path): path for *_, path in FACES} | {str(path): path for _, path in own}
 
 
-def _font_faces(look: BookTheme) -> str:
-    faces = [*FACES, *((family, 400, "normal", path) for family, path in look.fonts)]
+def _font_faces(look: BookTheme | None) -> str:
+    own = look.fonts if look else ()
+    faces = [*FACES, *((family, 400, "normal", path) for family, path in own)]
     return "".join(
         f"@font-face{{font-family:'{family}';font-weight:{weight};font-style:{style};src:url('{FONT_SCHEME}:{path}')}}"
         for family, weight, style, path in faces

@@ -23,13 +23,13 @@ from typing import Any
 from PIL import ImageFont
 
 from kit.booklet.author import picture_data
-from kit.booklet.fetch import LessonFolder
+from kit.booklet.fetch import THEME_FILE, LessonFolder
 from kit.booklet.pictures import COVER
 from kit.booklet.type import SANS, SERIF
 from kit.errors import KitError, near
 from kit.picture.theme import THEME, Theme, contrast
 
-FILE = "theme.toml"
+FILE = THEME_FILE
 LEAST_CONTRAST = 4.5
 KEYS = ("ink", "accent", "typeface", "headings", "logo")
 FACES = (SANS, SERIF)

@@ -12,13 +12,14 @@ from pathlib import Path
 
 import font_source_sans_pro
 import font_source_serif_pro
-import matplotlib
 from PIL import ImageFont
+
+from kit.resources import sign_letters
 
 SANS, SERIF, SIGNS = "Booklet Sans", "Booklet Serif", "Booklet Signs"
 _SANS = Path(font_source_sans_pro.__file__).parent / "files"
 _SERIF = Path(font_source_serif_pro.__file__).parent / "files"
-_SIGNS = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
+_SIGNS = sign_letters()
 
 # (family, weight, style, file)
 FACES: tuple[tuple[str, int, str, Path], ...] = (

@@ -1,11 +1,13 @@
 """Setting a booklet's page in type in a process of its own, so that two forms are set at once on two cores.
 
 The page arrives as a file of HTML; the PDF, and what the markup asked for that was left out, go to files beside it.
-The child process is this same Python with the current folder off its path, and runs nothing but this module.
+The child process is this same Python with the current folder off its path, and runs nothing but this module. It loads
+what setting takes and no drafting, and looks for no lost circles of values: it ends with the page.
 """
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import subprocess
@@ -52,12 +54,16 @@ def set_in_type(html: str, folder: Path, scratch: Path, name: str) -> Set:
 
 
 def _child(page: Path, pdf: Path, said: Path, folder: Path) -> None:
-    from kit.booklet.fetch import LessonFolder
+    gc.disable()
+    from kit.booklet.fetch import THEME_FILE, LessonFolder
     from kit.booklet.render import to_pdf
-    from kit.booklet.theme_file import read_theme
 
-    lesson = LessonFolder(folder)
-    write_atomically(pdf, to_pdf(page.read_text(encoding="utf-8"), lesson, look=read_theme(lesson)))
+    lesson, look = LessonFolder(folder), None
+    if (folder / THEME_FILE).exists():
+        from kit.booklet.theme_file import read_theme
+
+        look = read_theme(lesson)
+    write_atomically(pdf, to_pdf(page.read_text(encoding="utf-8"), lesson, look=look))
     write_atomically(said, json.dumps(lesson.left_out, ensure_ascii=False))
 
 

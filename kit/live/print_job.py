@@ -104,7 +104,8 @@ def make(job: Job, tell: Any) -> dict[str, Any]:
     if job.booklet:
         from kit.booklet.compose import compose
         from kit.booklet.fetch import LessonFolder
-        from kit.booklet.render import to_html, to_pdf
+        from kit.booklet.html import to_html
+        from kit.booklet.render import to_pdf
 
         tell("print_booklet")
         folder = LessonFolder(notebook.resolve().parent)

@@ -13,10 +13,8 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
-from pathlib import Path as FilePath
 from typing import BinaryIO
 
-import matplotlib
 from reportlab import rl_config
 from reportlab.lib.utils import simpleSplit
 from reportlab.pdfbase import pdfmetrics
@@ -26,6 +24,7 @@ from reportlab.pdfgen.canvas import Canvas
 from kit.geometry import Curve, Line, Point
 from kit.language import language
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
+from kit.resources import sign_letters
 from kit.units import set_fractions
 
 MM = 72 / 25.4
@@ -127,7 +126,7 @@ _CAP = 0.729  # height of a capital of DejaVu Sans, per em
 @lru_cache(maxsize=1)
 def fonts() -> tuple[str, str]:
     """The names of the regular and the bold face, registered with reportlab."""
-    folder = FilePath(matplotlib.get_data_path()) / "fonts" / "ttf"
+    folder = sign_letters()
     for name in ("DejaVuSans", "DejaVuSans-Bold"):
         pdfmetrics.registerFont(TTFont(name, str(folder / f"{name}.ttf")))
     return "DejaVuSans", "DejaVuSans-Bold"
