@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from kit.class_cli import add_commands
-from kit.diagnostic import Diagnostic, System, reading
+from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
 from kit.quick_start import leave_out_address_grammar
@@ -19,6 +19,7 @@ from kit.words_cli import add_words
 
 if TYPE_CHECKING:
     from kit.booklet.handover import Advice
+    from kit.lesson.pattern import Pattern
 
 leave_out_address_grammar()  # what a command needs is imported only when it is run
 
@@ -158,7 +159,10 @@ def _pages_parser(commands: Any) -> None:
 
 def _choices(command: argparse.ArgumentParser) -> None:
     command.add_argument("--size", metavar="SIZE", help="size of the lesson's chart (as saved beside it when left out)")
-    command.add_argument("--units", choices=("cm", "inch"), help="units read first (as saved when left out)")
+    read = command.add_mutually_exclusive_group()
+    read.add_argument("--units", choices=("cm", "inch"), help="units read first (as saved when left out)")
+    if command.prog.split()[-1] != "check":
+        read.add_argument("--only", choices=("cm", "inch"), help="the one system to print, with nothing in brackets")
     command.add_argument(
         "--timeout", type=_seconds, default=120, metavar="S", help="seconds one cell may take (120 when left out)"
     )
@@ -185,6 +189,7 @@ def _build(options: argparse.Namespace) -> int:
         out,
         size=options.size,
         units=options.units,
+        only=options.only,
         forms=options.forms,
         language=options.language,
         draft=draft,
@@ -195,7 +200,7 @@ def _build(options: argparse.Namespace) -> int:
         print(f"Left out of the booklet: {line}")
     for line in built.notes:
         print(line)
-    _print_findings(built.findings, built.pattern.lesson.units)
+    _print_findings(built.findings, built.pattern)
     if options.timings:
         for stage, seconds in built.timings.items():
             print(f"{stage:>33}  {seconds:6.2f} s")
@@ -227,10 +232,13 @@ def _say_code(notebook: Path) -> None:
 
 def _pages(options: argparse.Namespace) -> int:
     from kit.atomic import write_atomically
+    from kit.booklet.handover import alone
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.paper.range_files import RangeRequest, range_files, read_files, read_sheet, read_sizes
     from kit.paper.request import PageRequest, read_class_scale, read_margins, read_papers, read_printer_scale
     from kit.proof import failed, prove
+    from kit.prose.readings import ruling_of
+    from kit.rulers import ruled
 
     request = PageRequest(
         papers=read_papers(options.paper),
@@ -264,21 +272,23 @@ def _pages(options: argparse.Namespace) -> int:
         options.notebook.resolve().parent,
         name=options.notebook.name,
         size=options.size,
-        units=options.units,
+        units=options.only or options.units,
         sizes=sizes,
         draft=draft,
         timeout=options.timeout,
     )
-    patterns = ran.handover.sizes or (ran.handover.pattern,)
-    chart = [row.name for row in ran.handover.chart]
+    given = alone(ran.handover) if options.only else ran.handover
+    patterns = given.sizes or (given.pattern,)
+    chart = [row.name for row in given.chart]
     if not chart and (sizes or options.size):
         print("note: this lesson uses no measurement of the body, so it has one size; these pages are that one.")
-    made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
+    with ruled(ruling_of(given.pattern)):
+        made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
     for pattern in patterns:
         findings = prove(pattern)
         if findings and len(patterns) > 1:
             print(f"Size {pattern.body.name}:")
-        _print_findings(findings, pattern.lesson.units)
+        _print_findings(findings, pattern)
         if failed(findings):
             print("Proof failed. Do not cut from these pages.")
     for name, data in made.items():
@@ -317,7 +327,7 @@ def _check(options: argparse.Namespace) -> int:
     compose(ran.handover, ran.notebook, folder, findings)  # its words, references and photos must be sound too
     for line in dict.fromkeys(folder.left_out):
         print(f"Left out of the booklet: {line}")
-    _print_findings(findings, ran.handover.pattern.lesson.units)
+    _print_findings(findings, ran.handover.pattern)
     _print_advice(ran.handover.advice)
     title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
     if failed(findings):
@@ -393,8 +403,11 @@ def _new(options: argparse.Namespace) -> int:
     return 0
 
 
-def _print_findings(findings: Sequence[Diagnostic], units: System) -> None:
-    with reading(units):
+def _print_findings(findings: Sequence[Diagnostic], pattern: Pattern) -> None:
+    from kit.prose.readings import ruling_of
+    from kit.rulers import ruled
+
+    with reading(pattern.lesson.units), ruled(ruling_of(pattern)):
         for finding in findings:
             where = f"{finding.where}: " if finding.where else ""
             text = re.sub(r"\s+", " ", f"{where}{finding.what} {finding.do}").strip()

@@ -96,11 +96,16 @@ def pairs(html: str) -> list[Pair]:
     return found
 
 
-def alone(html: str) -> set[str]:
-    """The signs of the units that a page uses."""
+def lines(html: str) -> list[str]:
+    """Every line of a page's texts."""
     html = re.sub(r"<(style|script)\b.*?</\1>", "", html, flags=re.DOTALL)
     said = re.findall(r'\b(?:aria-label|alt)="([^"]*)"', html)
-    return {unit for text in [*said, re.sub(r"<[^>]*>", "\n", html)] for _, unit in _ALONE.findall(plain(text))}
+    return [line.strip() for text in [*said, re.sub(r"<[^>]*>", "\n", html)] for line in plain(text).splitlines()]
+
+
+def units_in(text: str) -> set[str]:
+    """The signs of the units of every length that a text names."""
+    return {unit for _, unit in _ALONE.findall(plain(re.sub(r"<[^>]*>", "\n", text)))}
 
 
 def read_two_ways(found: Iterable[Pair], own: System) -> dict[Fraction, set[str]]:

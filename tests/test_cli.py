@@ -171,7 +171,12 @@ def test_version_and_help(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_wrong_options_are_refused(capsys: pytest.CaptureFixture[str]) -> None:
-    for arguments in (["build"], ["build", "x.ipynb", "--units", "feet"], ["check", "x.ipynb", "--timeout", "soon"]):
+    for arguments in (
+        ["build"],
+        ["build", "x.ipynb", "--units", "feet"],
+        ["build", "x.ipynb", "--units", "cm", "--only", "inch"],
+        ["check", "x.ipynb", "--timeout", "soon"],
+    ):
         with pytest.raises(SystemExit) as left:
             main(arguments)
         assert left.value.code == 2

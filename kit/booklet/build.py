@@ -26,7 +26,7 @@ from kit.booklet.compose import compose
 from kit.booklet.epub import epub
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN, Form
-from kit.booklet.handover import DRAFTED
+from kit.booklet.handover import DRAFTED, alone
 from kit.booklet.html import to_html
 from kit.booklet.impose import impose
 from kit.booklet.own_language import spoken
@@ -40,6 +40,8 @@ from kit.language import SOURCE, languages, speaking
 from kit.lesson.pattern import Pattern
 from kit.paper.export import write_pages
 from kit.proof import Finding, failed, prove
+from kit.prose.readings import ruling_of
+from kit.rulers import ruled
 from kit.units import System
 
 PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findings.json")
@@ -72,6 +74,7 @@ def build(
     *,
     size: str | None = None,
     units: System | None = None,
+    only: System | None = None,
     forms: str = "",
     language: str | None = None,
     draft: AskedDraft | None = None,
@@ -80,10 +83,10 @@ def build(
 ) -> Built:
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
-    `size` and `units` None: as saved beside the notebook. `forms` as in `wanted`; `language` None: that of the lesson's
-    own words, or English where there is no catalogue for it; `draft` its values, and whether as first cut or as
-    corrected (None: corrected). Raises `KitError` for whatever stops the build;
-    nothing in `out` has changed then.
+    `size` and `units` None: as saved beside the notebook; `only` one system, nothing in brackets. `forms` as in
+    `wanted`; `language` None: that of the lesson's own words, or English where there is no catalogue for it; `draft`
+    its values, and whether as first cut or as corrected (None: corrected). Raises `KitError` for whatever stops the
+    build; nothing in `out` has changed then.
     """
     began = perf_counter()
     timings: dict[str, float] = {}
@@ -102,17 +105,20 @@ def build(
             notebook.resolve().parent,
             name=notebook.name,
             size=size,
-            units=units,
+            units=only or units,
             sizes=(DRAFTED,),
             draft=draft,
             timeout=timeout,
             progress=lambda line: progress(f"  {line}"),
         )
+    if only:
+        ran = replace(ran, handover=alone(ran.handover))
     pattern = ran.handover.pattern
     own = pattern.lesson.language
     with (
         speaking(language or (own if own in languages() else SOURCE)),
         reading(pattern.lesson.units),
+        ruled(ruling_of(pattern)),
         tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch,
     ):
         notes: tuple[str, ...] = ()

@@ -51,7 +51,7 @@ COVER_SHARE = 0.5
 """Of the height of a page's text, what the views on the cover may take."""
 _MOST = 6  # findings that fit on the cover
 _PRINTING = ("alone", "squares", "rest", "join", "check")
-_READING = ("inks", "units", "cloths", "ticks")
+_READING = ("inks", "cloths", "ticks")
 
 
 def compose(
@@ -96,7 +96,7 @@ def _composed(
         opening=order.opening,
         films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
-        reading=tuple(say(f"booklet.reading_{key}") for key in _READING if key != "ticks" or form.screen),
+        reading=_reading(pattern, form),
         legend=picture(legend(), "legend", form.across, inks, alt=say("booklet.legend_alt")),
         measuring=measuring(given, form, inks),
         size_tables=_split(size_table(given), form),
@@ -123,6 +123,16 @@ def _composed(
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
+
+
+def _reading(pattern: Pattern, form: Form) -> tuple[str, ...]:
+    """How to read the booklet; once, that its lengths are converted where they were thought in the other system."""
+    info = pattern.lesson
+    first, *rest = (say(f"booklet.reading_{key}") for key in _READING if key != "ticks" or form.screen)
+    units = [] if info.alone else [say("booklet.reading_units")]
+    if info.own and info.own != info.units:
+        units.append(say(f"booklet.reading_own_{info.own}"))
+    return (first, *([" ".join(units)] if units else []), *rest)
 
 
 def _split(table: Table | None, form: Form) -> tuple[Table, ...]:
@@ -161,7 +171,7 @@ def _cover(
 ) -> Cover:
     info = pattern.lesson
     facts = [(say("booklet.drafted_for"), _body(pattern))]
-    facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_first"))]
+    facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_{'only' if info.alone else 'first'}"))]
     facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, info.date))))]
     if info.level:
         facts.append((say("booklet.for_whom"), info.level))

@@ -108,6 +108,19 @@ def work(
     return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
 
 
+def alone(given: Handover) -> Handover:
+    """The handover with its lengths in the system that is read first, and none in brackets."""
+
+    def said(pattern: Pattern) -> Pattern:
+        return replace(pattern, lesson=replace(pattern.lesson, alone=True))
+
+    fittings = tuple(
+        replace(each, before=each.before and said(each.before), after=each.after and said(each.after))
+        for each in given.fittings
+    )
+    return replace(given, pattern=said(given.pattern), sizes=tuple(map(said, given.sizes)), fittings=fittings)
+
+
 def _fittings(lesson: Any, story: Pattern) -> tuple[FittingResult, ...]:
     """The lesson's fittings, those recorded apart first. A try-on in the sewing that changes the same values is the
     same fitting."""

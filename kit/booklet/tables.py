@@ -7,7 +7,7 @@ from kit.booklet.handover import Handover
 from kit.booklet.measuring import said, used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import Cut, cut_list
-from kit.cloth.needle import Setting, setting_for
+from kit.cloth.needle import FINE_ROWS, Setting, setting_for
 from kit.language import keys, say
 from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, Value
@@ -153,16 +153,19 @@ def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -
     given = [(key, getattr(info, key)) for key in ("fibre", "weight", "drape", "avoid", "prewash")]
     advice = [(say(f"booklet.{key}"), text) for key, text in given if text]
     if "cloth" in info.handling and (setting := setting_for(info.weight)):
-        advice.append((say("booklet.needle"), _needle(setting)))
+        advice.append((say("booklet.needle"), _needle(setting, info.units)))
     return Cloth(info.cloth, tuple(advice), lengths, by_size, _notions(pattern), tuple(tools(pattern)))
 
 
-def _needle(setting: Setting) -> str:
+def _needle(setting: Setting, system: System) -> str:
     """Needle and stitch in a sentence, and what fine cloth wants besides."""
     ends = [list(dict.fromkeys(each)) for each in (setting.needle, [plain(value) for value in setting.stitch])]
     needle, stitch = (say("booklet.from_to", least=e[0], most=e[1]) if len(e) > 1 else e[0] for e in ends)
     said = say("booklet.needle_for", needle=needle, stitch=stitch)
-    return f"{said} {say('booklet.fine_seams')}" if setting.fine else said
+    if not setting.fine:
+        return said
+    near, far = (both(mm, system, "allowance") for mm in FINE_ROWS)
+    return f"{said} {say('booklet.fine_seams', near=near, far=far)}"
 
 
 def _notions(pattern: Pattern) -> tuple[str, ...]:

@@ -16,6 +16,9 @@ _CLASSES = (
 """Up to so many g/m²: the finest and the coarsest needle, and the stitch in mm (common practice, no source; values from
 memory)."""
 
+FINE_ROWS = (3.0, 4.0)
+"""How far from an edge or fold the rows on fine cloth lie, in mm (common practice, no source)."""
+
 
 @dataclass(frozen=True)
 class Setting:

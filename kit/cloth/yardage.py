@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from kit.cloth.lay import CLOTHS, HINTED, PLACED, CuttingTable, Hints, Lay, TooNarrow, widths
-from kit.cloth.need import nap_note
+from kit.cloth.need import GAP, nap_note
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Pattern
@@ -114,7 +114,7 @@ def _amount(
 
 def notes(pattern: Pattern) -> tuple[str, ...]:
     """What must be known of these lengths: how they were found, what shrinks, what a nap asks."""
-    found = [say("lay.yardage_note")]
+    found = [say("lay.yardage_note", apart=both(GAP, pattern.lesson.units))]
     if pattern.lesson.shrinkage > 0:
         found.append(say("lay.yardage_shrinkage", share=percent(pattern.lesson.shrinkage, 1)))
     else:

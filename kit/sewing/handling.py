@@ -26,6 +26,8 @@ BIAS = (20.0, 70.0)
 _SHARE = 0.5  # of an edge's length that must lie so
 _LEAST = 150.0  # mm; a shorter edge, such as a rounded corner, has no length to stretch by
 _BENDS = 40.0  # degrees by which one edge of a seam turns more than the other before it must be told
+CLIPS = (10.0, 20.0)
+"""How far apart a curve is clipped, in mm: nearer where it is tighter (common practice, no source)."""
 _CURVED = frozenset({"plain_seam", "bound_seam", "mock_french_seam", "seam_to_turn"})
 """Seams whose own sentences say nothing of a curve."""
 _STAYS = frozenset({"staystitch", "fuse", "baste_interfacing", "face_with_interfacing"})
@@ -122,7 +124,8 @@ def _curved(seam: Seam, pattern: Cut) -> Iterator[Sentence]:
         if abs(turns[one] - turns[other]) > _BENDS:
             hollow = max(turns, key=lambda run: turns[run])
             straight = other if hollow is one else one
-            yield Sentence("handling.curved", {"hollow": ((hollow,), "place"), "other": ((straight,), "place")})
+            where = {"hollow": ((hollow,), "place"), "other": ((straight,), "place")}
+            yield Sentence("handling.curved", {**where, "near": (CLIPS[0], "length"), "far": (CLIPS[1], "length")})
             return
 
 

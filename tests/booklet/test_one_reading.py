@@ -20,20 +20,21 @@ from nbformat import NotebookNode
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import SCREEN
-from kit.booklet.handover import Handover, work
+from kit.booklet.handover import Handover, alone, work
 from kit.booklet.html import to_html
-from kit.booklet.own_language import spoken
+from kit.booklet.own_language import markdown_cells, spoken
 from kit.booklet.run_notebook import read_notebook
 from kit.booklet.starter import start
 from kit.diagnostic import reading
 from kit.errors import KitError
 from kit.language import speaking
 from kit.lesson.another import find_lesson
+from kit.lesson.own_words import own_texts
 from kit.lesson.pattern import Pattern
 from kit.resources import examples
 from kit.units import System
 from tests.example import notebook_names
-from tests.readings import far_off, length_of, pairs, plain, read_two_ways
+from tests.readings import far_off, length_of, lines, pairs, plain, read_two_ways, units_in
 
 LESSONS = sorted(path.stem for path in examples().glob("*.ipynb") if path.stem != "blocks_and_moves")
 SYSTEMS: tuple[System, ...] = ("cm", "inch")
@@ -45,11 +46,12 @@ def lesson_of(path: Path) -> tuple[Any, NotebookNode]:
     return find_lesson(notebook_names(path)), read_notebook(path)
 
 
-def written(path: Path, size: str, units: System, code: str = "en", **asked: Any) -> tuple[str, Handover]:
+def written(path: Path, size: str, units: System, code: str = "en", only: bool = False) -> tuple[str, Handover]:
     """The booklet as HTML, and what it was made from."""
     lesson, notebook = lesson_of(path)
     lesson.reset()
-    given = work(lesson, size, units, **asked)
+    given = work(lesson, size, units)
+    given = alone(given) if only else given
     with speaking(code), reading(units):
         given, notebook, _ = spoken(given, notebook, path, code)
         return to_html(compose(given, notebook, LessonFolder(path.parent), (), SCREEN), SCREEN), given
@@ -139,3 +141,38 @@ def test_a_lesson_thought_in_inches_prints_its_inches(tmp_path: Path, units: Sys
     held(html, given.pattern, "inch")
     text = re.sub(r"[\u00a0 ]+", " ", unescape(re.sub(r"<[^>]*>", "", html)))
     assert "⁹⁄₁₆ in" in text  # the seam allowance as its author set it, 9/16 in
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("units", "signs"), [("cm", {"mm", "cm", "m"}), ("inch", {"in", "yd"})])
+@pytest.mark.parametrize("lesson", ["dune_skirt", "tideline_wrap_top"])
+def test_one_system_alone(lesson: str, units: System, signs: set[str]) -> None:
+    """But for what its author wrote out, the test squares to print, for whichever ruler is at hand, and the length of a
+    stitch, which machines tell in millimetres."""
+    html, given = written(examples() / f"{lesson}.ipynb", "W4", units, only=True)
+    assert pairs(html) == []
+    written_out = [text for text, _ in own_texts(given, markdown_cells(lesson_of(examples() / f"{lesson}.ipynb")[1]))]
+    for line in lines(html):
+        if "test squares" in line or "stitches" in line or any(line in plain(text) for text in written_out):
+            continue
+        assert units_in(line) <= signs, line
+    assert units_in(html) >= signs
+    both, _ = written(examples() / f"{lesson}.ipynb", "W4", units)
+    assert {"cm", "in"} < units_in(both)
+
+
+def test_that_it_is_converted_is_said_once(tmp_path: Path) -> None:
+    path = in_inches(tmp_path)
+    for only in (False, True):
+        html, _ = written(path, "W4", "cm", only=only)
+        assert html.count("This lesson is drafted in inches") == 1
+        assert "is drafted in" not in written(path, "W4", "inch", only=only)[0]
+
+
+@pytest.mark.slow
+def test_a_zip_is_named_by_the_sizes_it_is_sold_in() -> None:
+    """A zip of 18 cm is one of 7 in (common practice, no source)."""
+    html, _ = written(examples() / "dune_skirt.ipynb", "W4", "cm")
+    text = plain(re.sub(r"<[^>]*>", "", html))
+    assert "zip, 18 cm (7 in)" in text and "1 button, 18 mm (11/16 in)" not in text
+    assert "zip, 7 in" in plain(written(examples() / "dune_skirt.ipynb", "W4", "inch", only=True)[0])

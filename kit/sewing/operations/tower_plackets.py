@@ -67,7 +67,7 @@ class TowerPlacket(Placket):
         Rule(Asking(_reaches), "tower_short", tells=("given",), do_tells=("least",)),
         Rule(Asking(_covers), "tower_narrow", tells=("given",), do_tells=("least",)),
     )
-    also = (*Placket.also, Also("half", lambda made, pattern: made.box / 2))
+    also = (*Placket.also, Also("half", lambda made, pattern: made.box / 2), Also("before", 10.0))
     sides = 1
 
     tower: Run = run(

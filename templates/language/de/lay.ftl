@@ -1,6 +1,6 @@
 # Zuschneidepläne und wie viel Stoff zu kaufen ist (kit/cloth/lay.py, kit/cloth/yardage.py, kit/picture/lay.py).
 
-lay-yardage_note = Jede Länge ist die eines Zuschneideplans mit den wahren Umrissen der Teile, alle im Fadenlauf und mit 1 cm Abstand, aufgerundet, wie Stoff verkauft wird.
+lay-yardage_note = Jede Länge ist die eines Zuschneideplans mit den wahren Umrissen der Teile, alle im Fadenlauf und mit { $apart } Abstand, aufgerundet, wie Stoff verkauft wird.
 # { $share } ist ein Prozentwert wie 5 %.
 lay-yardage_shrinkage = Eingerechnet sind { $share } der Länge, um die der Stoff beim Waschen einläuft; vor dem Zuschneiden waschen und bügeln.
 lay-yardage_unwashed = Für das Einlaufen ist nichts zugegeben; von Stoff, der einläuft, mehr kaufen und ihn vor dem Zuschneiden waschen.

@@ -44,6 +44,8 @@ booklet-drafted_for = Drafted for
 booklet-lengths_in = Lengths in
 booklet-cm_first = centimetres, then inches
 booklet-inch_first = inches, then centimetres
+booklet-cm_only = centimetres
+booklet-inch_only = inches
 booklet-edition = Edition
 booklet-for_whom = For whom
 booklet-front_view = Front
@@ -60,7 +62,10 @@ booklet-more_findings =
 booklet-how_to_use = Read a whole step before you draw or cut. Draft on paper first, try the garment on in cheap cloth, and only then cut the good one.
 booklet-how_to_use_pages = You can draft the pattern yourself, step by step, or print the pattern pages and begin with the sewing.
 booklet-reading_inks = Heavy lines in the accent ink are new in that step; thin grey lines stand from before; dashed pale lines are taken away.
-booklet-reading_units = Lengths come in both systems. Work in one of them from beginning to end; each is rounded on its own.
+booklet-reading_units = Lengths come in both systems. Work in one of them from beginning to end.
+# The system the author thinks in, where the booklet is read in the other.
+booklet-reading_own_cm = This lesson is drafted in centimetres; its inches are converted, and rounded to the marks of a ruler.
+booklet-reading_own_inch = This lesson is drafted in inches; its centimetres are converted, and rounded to the marks of a ruler.
 booklet-reading_cloths = Cloth is drawn with a tint and a pattern, as in the key below.
 booklet-reading_ticks = Tick a step when it is done; this device remembers it.
 booklet-legend_alt = Key to the cloth patterns and lines used in the pictures.
@@ -75,6 +80,8 @@ booklet-size = Size
 booklet-body_measurements = Body measurements
 booklet-cm_above = Centimetres above, inches below.
 booklet-inch_above = Inches above, centimetres below.
+booklet-cm_alone = All in centimetres.
+booklet-inch_alone = All in inches.
 # { $order } is one of the two sentences before.
 booklet-drafted_for_size = { $order } This booklet is drafted for size { $size }.
 booklet-drafted_for_body = { $order } This booklet is drafted for the measurements of { $name }, listed below.
@@ -227,4 +234,4 @@ booklet-tried_on_in = Tried on in step { $number }
 booklet-needle = Needle and stitch
 # $needle: sizes such as 80/12; $stitch: a length in mm.
 booklet-needle_for = A needle { $needle }, stitches { $stitch } mm long. Try both on two layers of a scrap.
-booklet-fine_seams = Cloth as fine as this takes narrow rows, 3 to 4 mm from the edge or the fold.
+booklet-fine_seams = Cloth as fine as this takes narrow rows, { $near } to { $far } from the edge or the fold.

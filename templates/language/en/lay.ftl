@@ -1,6 +1,6 @@
 # Cutting layouts and how much cloth to buy (kit/cloth/lay.py, kit/cloth/yardage.py, kit/picture/lay.py).
 
-lay-yardage_note = Each length is that of a lay that was worked out with the true outlines of the pieces, all on their grain and 1 cm apart, rounded up as cloth is sold.
+lay-yardage_note = Each length is that of a lay that was worked out with the true outlines of the pieces, all on their grain and { $apart } apart, rounded up as cloth is sold.
 # $share is a percentage such as 5%.
 lay-yardage_shrinkage = It allows for { $share } of the length that the cloth loses when it is washed; wash and press it before you cut.
 lay-yardage_unwashed = Nothing is added for shrinking; buy more of cloth that shrinks, and wash it before you cut.

@@ -1,6 +1,6 @@
 # Planos de corte y cuánta tela comprar.
 
-lay-yardage_note = Cada largo es el de un plano de corte calculado con los contornos reales de las piezas, todas al hilo y separadas 1 cm, redondeado como se vende la tela.
+lay-yardage_note = Cada largo es el de un plano de corte calculado con los contornos reales de las piezas, todas al hilo y separadas { $apart }, redondeado como se vende la tela.
 # $share es un tanto por ciento.
 lay-yardage_shrinkage = Incluye el { $share } del largo que la tela pierde al lavarla; lávela y plánchela antes de cortar.
 lay-yardage_unwashed = No se añade nada por encogimiento; compre más de una tela que encoja y lávela antes de cortar.

@@ -1,6 +1,6 @@
 # Plans de coupe et métrage à acheter.
 
-lay-yardage_note = Chaque longueur est celle d’un plan de coupe calculé avec les vrais contours des pièces, toutes en droit-fil et à 1 cm l’une de l’autre, arrondie comme le tissu se vend.
+lay-yardage_note = Chaque longueur est celle d’un plan de coupe calculé avec les vrais contours des pièces, toutes en droit-fil et à { $apart } l’une de l’autre, arrondie comme le tissu se vend.
 lay-yardage_shrinkage = Elle tient compte des { $share } de longueur que le tissu perd au lavage ; laver et repasser le tissu avant de couper.
 lay-yardage_unwashed = Rien n’est ajouté pour le retrait ; acheter davantage d’un tissu qui rétrécit, et le laver avant de couper.
 
