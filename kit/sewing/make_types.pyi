@@ -17,10 +17,13 @@ class MakeVerbs:
         allowance: Size,
         clip: bool = True,
         grade: bool = True,
+        press: Literal["edge", "later"] = "edge",
         ease: Size = 0,
         rows: Literal["stitch", "trim", "turn"] | None = None,
     ) -> Operation:
-        """Sew facing runs to garment runs right sides together and turn the facing in.
+        """Sew facing runs to garment runs right sides together and turn the facing in. What steps of their own do is left
+        out here: `grade=False`, `clip=False`, `press="later"`; with `rows="stitch"` it is left before it is turned, to
+        trim, clip, press away and understitch first.
         `rows`: no further than that stage; `make.finish` goes on.
 
         Example::
@@ -212,14 +215,15 @@ class MakeVerbs:
         over: Runs,
         *,
         allowance: Size,
-        method: Literal["edgestitch", "groove", "hand"] = "edgestitch",
+        method: Literal["edgestitch", "groove", "hand", "seams"] = "edgestitch",
         deeper: Size = 0,
         overlap: Size = 0,
         at: Run | None = None,
     ) -> Operation:
         """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
         inner piece, where it is two) at which the overlap lies; `deeper` is how far its fold reaches past the seam on
-        purpose, 2 to 3 mm where it is caught from the right side.
+        purpose, 2 to 3 mm where it is caught from the right side. `method`: "edgestitch", "groove", by "hand", or tacked
+        down at the "seams" it meets alone.
 
         Example::
 
@@ -325,9 +329,14 @@ class MakeVerbs:
             make.finish(side)"""
 
     def finish_facing(
-        self, *outer: Runs, stitch: Literal["zigzag", "overlock", "pinked", "turned"] = "zigzag", turn: Size = ...
+        self,
+        *outer: Runs,
+        stitch: Literal["zigzag", "overlock", "pinked", "turned"] = "zigzag",
+        turn: Size = ...,
+        apart: bool = False,
     ) -> Operation:
-        """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
+        """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched. Facings are
+        joined first; `apart=True` where each is finished by itself on purpose.
 
         Example::
 
@@ -636,8 +645,8 @@ class MakeVerbs:
                              mouth=skirt_front.pocket_mouth, allowance=1.5 * cm, bag_allowance=1 * cm)"""
 
     def press(self, *seams: Runs, way: str | PieceHandle = "open") -> Operation:
-        """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
-        towards.
+        """Press seams already sewn, each named by one of its edges. `way`: open, one side, the piece they are pressed
+        towards, or "edge" where a facing or a lining is turned: the seam at the very edge.
 
         Example::
 
@@ -727,7 +736,8 @@ class MakeVerbs:
         finish: Literal["zigzag", "overlock", "pinked", "none"] = "zigzag",
         trim: bool = True,
     ) -> Operation:
-        """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
+        """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half. `press`: over the
+        cap "one side" (towards the sleeve), a piece it is pressed towards, or "open", as in a tailored sleeve.
 
         Example::
 
@@ -842,8 +852,11 @@ class MakeVerbs:
 
             make.tuck(yoke)"""
 
-    def turn_out(self, *pieces: PieceHandle, through: Runs | Place) -> Operation:
-        """Turn pieces right side out through runs that are still raw.
+    def turn_out(
+        self, *pieces: PieceHandle, through: Runs | Place, press: Literal["edge", "later"] = "edge"
+    ) -> Operation:
+        """Turn pieces right side out through runs that are still raw. With `press="later"` the seam waits for the iron:
+        `make.press(..., way="edge")`.
 
         Example::
 

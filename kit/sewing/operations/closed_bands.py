@@ -6,19 +6,21 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from kit.sewing.before import state_before
-from kit.sewing.operations.bands import SeamBand
-from kit.sewing.operations.places import alike_of, sewn_length
+from kit.sewing.operations.bands import SeamBand, SetBand
+from kit.sewing.operations.places import alike_of, around, sewn_length
 from kit.sewing.operations.reaching import Beyond, at_end, overlap, shorter
 from kit.sewing.operations.turned import right_side_out
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Pressed
 from kit.sewing.sections import bands as section
+from kit.sewing.state import EdgeKey
 from kit.sewing.vocabulary import *
 
 DEPTH = 1.0
 """mm by which the inner piece of a band may be deeper or less deep than its outer one unnoticed."""
 IN_THE_GROOVE = 3.0
 """mm that it is deeper where a row in the groove of the seam is to catch it (common practice, no source)."""
+TACK = 12.0  # mm of hand stitches at a seam, as they are drawn
 AGREE = 2.0
 """mm by which the inner edge of a band may differ from its outer one."""
 
@@ -91,11 +93,39 @@ def _as_deep(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str,
             yield "deeper" if by > 0 else "shallower", Case(False, run, amount=abs(by))
 
 
+def _fold_first(pattern: Cut, run: Run) -> bool:
+    """Whether a run of a piece on the fold is walked from there."""
+    piece = pattern.piece(run.piece)
+    return piece.edge(piece.fold).path.distance_to(path_of(pattern, run).start) < 0.1
+
+
+def seams_met(pattern: Cut, state: State, over: Run) -> tuple[list[EdgeKey], int]:
+    """The edges of the garment that a band's edge is sewn to, on one half, and how many of the garment's seams end at
+    it there."""
+    side = sides_of(pattern, over)[-1]
+    mine = {(over.piece, side, name) for name in over.edges}
+    held = sorted({key for seam in state.seams if seam & mine for key in seam - mine})
+    beside = {
+        (piece, half, name)
+        for piece, half, edge in held
+        for name in neighbours(pattern.piece(piece), (edge,))
+        if (piece, half, name) not in held
+    }
+    return held, sum(len(seam & beside) == 2 for seam in state.seams)
+
+
+def _meets_seams(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+    """There are seams that its inner side can be held at."""
+    for over in made.over:
+        yield Case(seams_met(pattern, state, over)[1] > 0, over)
+
+
 @operation
 class CloseBand(Operation):
     """Turn the other edge of a band under and close it over the seam of `over`. `at` is the end of the band (of its
     inner piece, where it is two) at which the overlap lies; `deeper` is how far its fold reaches past the seam on
-    purpose, 2 to 3 mm where it is caught from the right side.
+    purpose, 2 to 3 mm where it is caught from the right side. `method`: "edgestitch", "groove", by "hand", or tacked
+    down at the "seams" it meets alone.
 
     Example::
 
@@ -132,13 +162,14 @@ class CloseBand(Operation):
             Rule(First(_as_deep, way), f"band_inner_{way}", tells=("place", "amount"), do="band_inner_depth_do")
             for way in ("deeper", "shallower")
         ),
+        Rule(Asking(_meets_seams), "band_meets_no_seam", when=lambda band: band.method == "seams"),
     )
     also = (Also("turned", lambda band, pattern: band.turned(pattern)),)
 
     inner: tuple[Run, ...] = row(closes="faced", takes="allowance", fills={"edge": "place"})
     over: tuple[Run, ...] = row()
     allowance: float = width()
-    method: str = word(("edgestitch", "groove", "hand"), default="edgestitch")
+    method: str = word(("edgestitch", "groove", "hand", "seams"), default="edgestitch")
     deeper: float = size(default=0, most=6.0)
     overlap: float = overlap()
     at: Beyond | None = at_end()
@@ -171,9 +202,37 @@ class CloseBand(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.inner[-1])
-        by_hand = self.method == "hand"
-        last = Row(run, style="hand") if by_hand else Row(run, inset=2.0)
-        return (laid(run, last, pins=(run,), section=section.band_closed(stitched=not by_hand)),)
+        by_hand = self.method in ("hand", "seams")
+        held = self.spots(pattern, run) if self.method == "seams" else (run,)
+        rows = [Row(spot, style="hand") if by_hand else Row(spot, inset=2.0) for spot in held]
+        return (laid(run, *rows, focus=run, pins=(run,), section=section.band_closed(stitched=not by_hand)),)
+
+    def spots(self, pattern: Cut, run: Run) -> tuple[Run, ...]:
+        """Where its fold is held to the seams it meets, on the half that is shown: as far along as the garment's edges
+        are long, counted from the band's end. At its ends, where a seam holds it already, it needs none."""
+        state, size = state_before(pattern, self), run_length(pattern, run)
+        piece = pattern.piece(run.piece)
+        found: list[Run] = []
+        for over in self.over:
+            held, _ = seams_met(pattern, state, over)
+            keys = [(each.piece, each.side or "right", each.edges) for each in self._order(pattern, over)]
+            row = sorted(held, key=lambda key: next((i for i, k in enumerate(keys) if k[0] == key[0]), 0))
+            at = 0.0
+            for name, _, edge in row[:-1]:
+                at += pattern.piece(name).edge(edge).path.length
+                if 0.0 < at < size:
+                    far = piece.fold in neighbours(piece, run.edges) and _fold_first(pattern, run)
+                    found.append(around(pattern, run, size - at if far else at, TACK))
+        return tuple(found) or (around(pattern, run, size / 2, TACK),)
+
+    def _order(self, pattern: Cut, over: Run) -> tuple[Run, ...]:
+        """The garment's edges in the order they were named when the band was set on, from its end."""
+        for record in getattr(pattern, "sewing", ()):
+            for made in record.operations:
+                whole = made.entire
+                if isinstance(whole, SetBand) and any(each.piece == over.piece for each in whole.a):
+                    return whole.b
+        return ()
 
 
 def ends_deeper(pattern: Cut, seam: SeamBand) -> float:

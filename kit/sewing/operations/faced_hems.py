@@ -36,6 +36,7 @@ class FacedHem(AttachFacing):
             ),
             closes={"a": "", "b": ""},
             joins=True,
+            brings=("faced",),
             work=2.0,
         ),
         Stage(
@@ -58,6 +59,7 @@ class FacedHem(AttachFacing):
     by: str = word(("hand", "machine"), default="hand")
     clip: bool = flag(default=False)
     grade: bool = flag(default=True)
+    press: str = fixed("edge")
     ease: float = eased()
 
     def runs(self) -> tuple[Run, ...]:

@@ -9,7 +9,8 @@ from kit.sewing.vocabulary import *
 
 @operation
 class FinishFacing(Operation):
-    """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched.
+    """Finish the free edge of a facing: zigzag, overlock, pinked, or turned under by `turn` and stitched. Facings are
+    joined first; `apart=True` where each is finished by itself on purpose.
 
     Example::
 
@@ -29,12 +30,19 @@ class FinishFacing(Operation):
     why = (Say("why_turned", lambda made: made.turned), Say("why", lambda made: not made.turned))
     rules = (
         # It can be finished piece by piece; joined first, the seam between two facings has its ends under the finish.
-        Rule(EndToEnd("outer"), "facing_apart", tells=("place", "other"), level="note"),
+        Rule(
+            EndToEnd("outer"),
+            "facing_apart",
+            tells=("place", "other"),
+            when=lambda made: not made.apart,
+            level="note",
+        ),
     )
 
     outer: tuple[Run, ...] = runs()
     stitch: str = word((*FINISHES[:3], "turned"), default="zigzag")
     turn: float = width(default=6 * mm, most=15.0)
+    apart: bool = flag(default=False)
 
     @property
     def turned(self) -> bool:

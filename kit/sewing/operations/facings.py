@@ -8,10 +8,13 @@ from typing import Any, ClassVar
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
+from kit.sewing.before import state_before
 from kit.sewing.caught import with_caught
+from kit.sewing.facts import facts_of
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.rules import whole as whole_piece
 from kit.sewing.stage import Stage
+from kit.sewing.state import edge_keys, with_partners
 from kit.sewing.vocabulary import *
 
 
@@ -132,7 +135,9 @@ _BOTH = {"a": "", "b": ""}
 
 @operation
 class AttachFacing(Seam):
-    """Sew facing runs to garment runs right sides together and turn the facing in.
+    """Sew facing runs to garment runs right sides together and turn the facing in. What steps of their own do is left
+    out here: `grade=False`, `clip=False`, `press="later"`; with `rows="stitch"` it is left before it is turned, to
+    trim, clip, press away and understitch first.
 
     Example::
 
@@ -145,13 +150,19 @@ class AttachFacing(Seam):
     cautions = ("needle", "iron", "scissors")
     tools: ClassVar[Words] = ("machine", "pins", "iron", "scissors")
     stages: ClassVar[tuple[Stage, ...]] = (
-        Stage("stitch", ("pin", matched, "sew"), closes=_BOTH, joins=True, work=2.0),
+        Stage("stitch", ("pin", matched, "sew"), closes=_BOTH, joins=True, brings=("faced",), work=2.0),
         Stage(
             "trim",
             (Say("grade", lambda facing: facing.grade), Say("clip", lambda facing: facing.clip)),
             when=lambda facing: facing.grade or facing.clip,
         ),
-        Stage("turn", ("turn",)),
+        Stage(
+            "turn",
+            (
+                lambda facing, pattern: facing.told(("turn_only" if facing.press == "later" else "turn",), pattern),
+                lambda facing, pattern: (Sentence("press_later", {}),) if facing.press == "later" else (),
+            ),
+        ),
     )
     lastly: ClassVar[Keys] = (both("b"),)
     why: ClassVar[Keys] = ("why",)
@@ -165,7 +176,7 @@ class AttachFacing(Seam):
     allowance: float = width()
     clip: bool = flag(default=True)
     grade: bool = flag(default=True)
-    press: str = fixed("one side")
+    press: str = word(("edge", "later"), default="edge")
     ease: float = size(default=0)
 
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
@@ -228,7 +239,11 @@ class Understitch(Operation):
     """
 
     kind = "understitch"
-    says = ("press", "sew", "roll")
+    says = (
+        lambda row, pattern: row.told(() if row.pressed_away(pattern) else ("press",), pattern),
+        "sew",
+        lambda row, pattern: row.told(() if row.before_turning(pattern) else ("roll",), pattern),
+    )
     why = ("why",)
     gives = (Of("understitched", "along"),)
     rules = (
@@ -239,6 +254,18 @@ class Understitch(Operation):
 
     along: tuple[Run, ...] = runs(fills={"facing": "piece"})
     distance: float = width(default=2 * mm)
+
+    def pressed_away(self, pattern: Cut) -> bool:
+        """Whether a step of its own has pressed the allowances towards the facing."""
+        state = state_before(pattern, self)
+        keys = edge_keys(pattern, self.along)
+        reached = {("pressed_towards", *key) for key in with_partners(state.seams, keys)}
+        return bool(reached & state.facts)
+
+    def before_turning(self, pattern: Cut) -> bool:
+        """Whether the facing is not turned in yet, so that it need not be folded back."""
+        waiting = facts_of(pattern, self.along, "half_sewn")
+        return state_before(pattern, self).facts.issuperset(waiting)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[-1])

@@ -2,15 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from kit.sewing import section
 from kit.sewing.sections import seams as shapes
+from kit.sewing.state import edge_keys, with_partners
 from kit.sewing.vocabulary import *
+
+
+def _faced(press: Press, state: State, pattern: Cut) -> Iterable[Case]:
+    """The seam lies at an edge: what was sewn to it has been turned to the inside."""
+    for run in press.seams:
+        keys = with_partners(state.seams, edge_keys(pattern, (run,)))
+        waiting = any(("half_sewn", *key) in state.facts for key in keys)
+        yield Case(bool(keys & state.faced) and not waiting, run)
 
 
 @operation
 class Press(Operation):
-    """Press seams already sewn, each named by one of its edges. `way`: open, one side, or the piece they are pressed
-    towards.
+    """Press seams already sewn, each named by one of its edges. `way`: open, one side, the piece they are pressed
+    towards, or "edge" where a facing or a lining is turned: the seam at the very edge.
 
     Example::
 
@@ -34,15 +45,17 @@ class Press(Operation):
             each=True,
             when=lambda press: press.way == "open",
         ),
+        Rule(Asking(_faced), "pressed_no_edge", each=True, when=lambda press: press.way == "edge"),
     )
+    gives = (Of("pressed_towards", "seams", when=lambda press: press.towards == "towards"),)
 
     seams: tuple[Run, ...] = runs(becomes="pressed")
-    way: str = direction("open", "one side", default="open")
+    way: str = direction("open", "one side", "edge", default="open")
 
     @property
     def towards(self) -> str:
-        """The key of the way: open, one_side or towards (a piece)."""
-        return {"open": "open", "one side": "one_side"}.get(self.way, "towards")
+        """The key of the way: open, one_side, edge or towards (a piece)."""
+        return {"open": "open", "one side": "one_side", "edge": "edge"}.get(self.way, "towards")
 
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         piece = {"piece": ((self.way,), "piece")} if self.towards == "towards" else {}
@@ -54,6 +67,6 @@ class Press(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seams[0])
-        inward = self.way in ("open", "one side", run.piece)
-        shape = section.pressed_open() if self.way == "open" else shapes.pressed_one_side()
+        inward = self.way in ("open", "one side", "edge", run.piece)
+        shape = {"open": section.pressed_open(), "edge": section.faced()}.get(self.way, shapes.pressed_one_side())
         return (laid(run, Row(run, ink="old"), up="wrong", arrows=((run, "in" if inward else "out"),), section=shape),)

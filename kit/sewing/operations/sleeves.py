@@ -24,7 +24,8 @@ def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]
 
 @operation
 class SetInSleeve(Seam):
-    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half.
+    """Sew the cap of a closed sleeve into the closed armhole; the cap is `ease` longer on each half. `press`: over the
+    cap "one side" (towards the sleeve), a piece it is pressed towards, or "open", as in a tailored sleeve.
 
     Example::
 
@@ -43,8 +44,9 @@ class SetInSleeve(Seam):
         Say("ease", lambda sleeve: sleeve.ease > 0),
         "sew",
         Say("trim", lambda sleeve: sleeve.trim),
-        Say("finish", lambda sleeve: sleeve.finish != "none"),
-        "press",
+        Say("finish", lambda sleeve: sleeve.finish != "none" and sleeve.press != "open"),
+        Say("finish_apart", lambda sleeve: sleeve.finish != "none" and sleeve.press == "open"),
+        lambda sleeve, pattern: sleeve.told((f"press{sleeve.pressed}",), pattern),
         both("b"),
     )
     why = ("why",)
@@ -72,8 +74,15 @@ class SetInSleeve(Seam):
     finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
     trim: bool = flag(default=True)
 
+    @property
+    def pressed(self) -> str:
+        """The end of the key of how it is pressed: towards the sleeve, open, or towards the garment."""
+        if self.press == "open":
+            return "_open"
+        return "_garment" if self.press in {run.piece for run in self.b} else ""
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         cap, hole = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         drawn = (Row(cap, inset=-3.0, style="gather"),) if self.ease > 0 else ()
-        set_in = laid(hole, Row(hole), up="wrong", pins=(hole,), section=section.sleeve_set())
+        set_in = laid(hole, Row(hole), up="wrong", pins=(hole,), section=section.sleeve_set(self.pressed))
         return (laid(cap, *drawn, up="wrong"), set_in)

@@ -111,7 +111,8 @@ def _still_open(turn: TurnOut, state: State, pattern: Cut) -> Iterator[Case]:
 
 @operation
 class TurnOut(Operation):
-    """Turn pieces right side out through runs that are still raw.
+    """Turn pieces right side out through runs that are still raw. With `press="later"` the seam waits for the iron:
+    `make.press(..., way="edge")`.
 
     Example::
 
@@ -125,7 +126,11 @@ class TurnOut(Operation):
     cautions = ("iron",)
     tools = ("turner", "iron")
     notions = ()
-    says = ("turn", "press")
+    says = (
+        "turn",
+        Say("press", lambda turn: turn.press == "edge"),
+        lambda turn, pattern: (Sentence("press_later", {}),) if turn.press == "later" else (),
+    )
     why = ("why",)
     gives = (Of("turned_out", "pieces", each="piece"),)
     pictures = seen("through", lambda turn, run: laid(run, arrows=((run, "out"),), section=shapes.turned_out()))
@@ -136,13 +141,26 @@ class TurnOut(Operation):
 
     pieces: tuple[str, ...] = whole_pieces(like="make.turn_out(collar, through=...)")
     through: tuple[Run, ...] = read_by(_through, "Runs | Place", fills={"edge": "place"})
+    press: str = word(("edge", "later"), default="edge")
 
     @property
     def uses(self) -> Uses:
         return Uses(pieces=self.pieces)
 
+    def seams(self, pattern: Cut) -> tuple[Run, ...]:
+        """The edges along which the pieces were seamed to be turned."""
+        found: list[Run] = []
+        for record in getattr(pattern, "sewing", ()):
+            for made in record.operations:
+                if made == self:
+                    return tuple(found)
+                if isinstance(made, SeamToTurn) and set(made.pieces) & set(self.pieces):
+                    found += made.a + made.b
+        return ()
+
     def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), right_side_out=self.pieces)
+        waiting = self.seams(pattern) if self.press == "later" else ()
+        return replace(super().effect(pattern), right_side_out=self.pieces, unpressed=waiting)
 
 
 def _equal(stitch: SlipStitch, state: State, pattern: Cut) -> Iterator[Case]:

@@ -44,8 +44,17 @@ def gap_closed() -> Section:
     return Section((under, upper), ((-0.3, 0.7, 3.5),))
 
 
-def sleeve_set() -> Section:
-    """A sleeve sewn into the armhole, both allowances lying towards the sleeve (to the right)."""
+def sleeve_set(pressed: str = "") -> Section:
+    """A sleeve sewn into the armhole, both allowances lying towards the sleeve (to the right), or pressed "_open", or
+    towards the "_garment" (to the left)."""
+    if pressed == "_open":
+        left = Ply("main", ((-10.0, 1.4), (-0.3, 1.4), (-0.3, 0.0), (-5.0, 0.0)), _END, "body")
+        right = Ply("main", ((10.0, 1.4), (0.3, 1.4), (0.3, 0.0), (5.0, 0.0)), _END, "sleeve")
+        return Section((left, right))
+    if pressed == "_garment":
+        flat = Ply("main", ((10.0, 0.0), (-5.0, 0.0)), _END, "sleeve")
+        turned = Ply("main", ((-10.0, 2.8), (0.0, 2.8), (0.0, 1.4), (-5.0, 1.4)), _END, "body")
+        return Section((flat, turned), ((-0.5, -0.8, 2.1),))
     body = Ply("main", ((-10.0, 0.0), (5.0, 0.0)), _END, "body")
     sleeve = Ply("main", ((10.0, 2.8), (0.0, 2.8), (0.0, 1.4), (5.0, 1.4)), _END, "sleeve")
     return Section((body, sleeve), ((0.5, -0.8, 2.1),))

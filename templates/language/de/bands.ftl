@@ -30,4 +30,5 @@ close_band-pin = Die Bruchkante über die Naht legen, gerade über die Stiche hi
 close_band-edgestitch = Von der rechten Stoffseite knappkantig durch alle Lagen steppen und dabei die untere Bruchkante mitfassen.
 close_band-groove = Von der rechten Stoffseite im Nahtschatten steppen und dabei die untere Bruchkante mitfassen.
 close_band-hand = Die Bruchkante von Hand mit Staffierstichen an der Nahtlinie annähen.
+close_band-seams = Die Bruchkante an jeder Naht, auf die sie trifft, mit einigen Handstichen an den Nahtzugaben darunter befestigen, ohne auf die rechte Seite durchzustechen; dazwischen liegt sie lose.
 close_band-why = Ein klein wenig über die Naht gelegt, wird die Bruchkante von einer Naht von der anderen Seite sicher mitgefasst.

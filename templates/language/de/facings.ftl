@@ -16,6 +16,7 @@ attach_facing-sew = Im Abstand von { $allowance } zur Kante in einem Zug steppen
 attach_facing-grade = Die Nahtzugabe des Belegs schmaler zurückschneiden als die des Kleidungsstücks.
 attach_facing-clip = Rundungen bis fast an die Stiche einschneiden, Ecken abschrägen.
 attach_facing-turn = Den Beleg nach innen wenden und bügeln, die Naht genau an der Kante.
+attach_facing-turn_only = Den Beleg nach innen wenden.
 attach_facing-why = Verschieden breit zurückgeschnittene Lagen bilden keinen Wulst; durch die Einschnitte liegt eine runde Zugabe nach dem Wenden flach.
 
 understitch-press = Den Beleg aufklappen und die Nahtzugaben zu ihm hin bügeln.

@@ -33,4 +33,5 @@ french_seam-why_wrong_sides = Links auf links sieht die erste Naht verkehrt aus:
 press-open = { $edge }: Nahtzugaben auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten durch ein Tuch.
 press-one_side = { $edge }: Nahtzugaben zusammen zu einer Seite bügeln.
 press-towards = { $edge }: Nahtzugaben zusammen in Richtung { $piece } bügeln.
+press-edge = { $edge }: die Naht genau an die Kante rollen und bügeln.
 press-why = Jede Naht bügeln, bevor eine andere sie kreuzt: danach kommt das Eisen nicht mehr hinein.

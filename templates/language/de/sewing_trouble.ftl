@@ -171,6 +171,10 @@ sewing_trouble-pressed_early = An { $place } gibt es noch keine Naht zu bügeln.
 sewing_trouble-pressed_early_do = Zuerst nähen oder die Kante der gemeinten Naht nennen.
 sewing_trouble-pressed_open_shut_in = { $place }: die Zugaben sind eingeschlossen und lassen sich nicht auseinanderbügeln.
 sewing_trouble-pressed_open_shut_in_do = Zu einer Seite bügeln: make.press(..., way="one side").
+sewing_trouble-pressed_no_edge = { $place }: hier ist noch nichts nach innen gewendet, an der Kante liegt also keine Naht.
+sewing_trouble-pressed_no_edge_do = Zuerst den Beleg oder das Teil wenden; eine Naht, die innen bleibt, auseinander oder zu einer Seite bügeln.
+sewing_trouble-band_meets_no_seam = { $place }: keine Naht des Kleidungsstücks trifft darauf, die Innenseite des Bundes hinge lose.
+sewing_trouble-band_meets_no_seam_do = Ringsum schließen: method="hand", "groove" oder "edgestitch".
 sewing_trouble-binding_short_seam = Das Einfassen der Zugaben braucht { $wanted }, vom Streifen sind aber nur { $left } übrig.
 sewing_trouble-binding_short_seam_do = Mehr zuschneiden oder den Streifen verlängern.
 sewing_trouble-french_seam_trimmed = Die zurückgeschnittenen Nahtzugaben sind { $trim } breit, nicht schmaler als die zweite Naht, die { $second } neben dem Falz liegt: ihre offenen Kanten würden hervorschauen.

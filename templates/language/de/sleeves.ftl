@@ -8,4 +8,7 @@ set_in_sleeve-sew = Im Abstand von { $allowance } zur Kante steppen, der Ärmel 
 set_in_sleeve-trim = Beide Zugaben der Strecke unter dem Arm auf die Hälfte zurückschneiden.
 set_in_sleeve-finish = Die offenen Kanten zusammen mit { $finish } versäubern.
 set_in_sleeve-press = Die Zugaben über der Armkugel zum Ärmel hin bügeln; die Naht nicht von der rechten Stoffseite flach bügeln.
+set_in_sleeve-press_open = Die Naht über der Armkugel auf einem Bügelei auseinanderbügeln; wo das endet, beide Zugaben einschneiden, damit sie unter dem Arm zusammen stehen bleiben.
+set_in_sleeve-press_garment = Die Zugaben über der Armkugel zum Kleidungsstück hin bügeln; die Naht nicht von der rechten Stoffseite flach bügeln.
+set_in_sleeve-finish_apart = Die offenen Kanten einzeln mit { $finish } versäubern.
 set_in_sleeve-why = Die Armkugel ist länger als das Armloch, weil sie sich über die Schulter wölben muss. Vorher mit langen Stichen eingehalten, kann die Mehrweite nicht zur Seite rutschen.

@@ -16,6 +16,7 @@ attach_facing-sew = Stitch { $allowance } from the edge in one row.
 attach_facing-grade = Trim the allowance of the facing narrower than that of the garment.
 attach_facing-clip = Clip the curves almost to the stitches and trim corners.
 attach_facing-turn = Turn the facing to the inside and press, the seam at the very edge.
+attach_facing-turn_only = Turn the facing to the inside.
 attach_facing-why = Layers trimmed to different widths make no ridge; clips let a curved allowance lie flat once it is turned.
 
 understitch-press = Open the facing out and press the allowances towards it.

@@ -33,4 +33,5 @@ french_seam-why_wrong_sides = The first row looks wrong, with the wrong sides to
 press-open = Press the allowances along { $edge } open, first from the wrong side, then lightly from the right side through a cloth.
 press-one_side = Press the seam along { $edge } to one side.
 press-towards = Press the seam along { $edge } towards { $piece }.
+press-edge = Roll the seam along { $edge } to the very edge and press.
 press-why = Press each seam before another crosses it: afterwards the iron cannot reach in.

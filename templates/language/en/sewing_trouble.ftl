@@ -172,6 +172,10 @@ sewing_trouble-pressed_early = there is no seam along { $place } to press yet.
 sewing_trouble-pressed_early_do = Sew it first, or name the edge of the seam that is meant.
 sewing_trouble-pressed_open_shut_in = the allowances along { $place } are shut in, so they cannot be pressed open.
 sewing_trouble-pressed_open_shut_in_do = Press it to one side: make.press(..., way="one side").
+sewing_trouble-pressed_no_edge = nothing is turned to the inside along { $place } yet, so that no seam lies at the edge there.
+sewing_trouble-pressed_no_edge_do = Turn the facing or the piece first; press a seam that stays inside open or to one side.
+sewing_trouble-band_meets_no_seam = no seam of the garment meets the { $place }: the inner side of the band would hang loose.
+sewing_trouble-band_meets_no_seam_do = Close it all round: method="hand", "groove" or "edgestitch".
 sewing_trouble-binding_short_seam = binding its allowances takes { $wanted }, but only { $left } of the strip is left.
 sewing_trouble-binding_short_seam_do = Cut more of it, or make it longer.
 sewing_trouble-french_seam_trimmed = the trimmed allowances are { $trim } wide, no narrower than the second row, { $second } from the crease: their raw edges would show.

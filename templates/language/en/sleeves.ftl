@@ -8,4 +8,7 @@ set_in_sleeve-sew = Stitch { $allowance } from the edge with the sleeve uppermos
 set_in_sleeve-trim = Trim both allowances of the part under the arm in half.
 set_in_sleeve-finish = Finish the raw edges together with { $finish }.
 set_in_sleeve-press = Press the allowances over the cap towards the sleeve; do not press the seam flat from the right side.
+set_in_sleeve-press_open = Press the seam open over the cap, on a tailor’s ham; where the open part ends clip both allowances, so that they stay together and upright under the arm.
+set_in_sleeve-press_garment = Press the allowances over the cap towards the garment; do not press the seam flat from the right side.
+set_in_sleeve-finish_apart = Finish each raw edge by itself with { $finish }.
 set_in_sleeve-why = The cap is longer than the armhole because it must round itself over the shoulder. Drawn in by long stitches first, the fullness cannot slip to one side.

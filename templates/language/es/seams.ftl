@@ -33,4 +33,5 @@ french_seam-why_wrong_sides = La primera costura, revés con revés, parece un e
 press-open = Planche los márgenes abiertos, primero por el revés y después con suavidad por el derecho, con un paño: { $edge }.
 press-one_side = Planche la costura hacia un lado: { $edge }.
 press-towards = Planche la costura hacia la pieza «{ $piece }»: { $edge }.
+press-edge = Haga rodar la costura hasta el mismo borde y planche: { $edge }.
 press-why = Planche cada costura antes de que otra la cruce: después la plancha ya no llega.

@@ -173,6 +173,10 @@ sewing_trouble-pressed_early = en «{ $place }» no hay todavía ninguna costura
 sewing_trouble-pressed_early_do = Cósala primero, o nombre el borde de la costura a la que se refiere.
 sewing_trouble-pressed_open_shut_in = los márgenes de «{ $place }» están encerrados, así que no se pueden planchar abiertos.
 sewing_trouble-pressed_open_shut_in_do = Plánchelos hacia un lado: make.press(..., way="one side").
+sewing_trouble-pressed_no_edge = a lo largo de «{ $place }» todavía no se ha vuelto nada hacia dentro, así que ahí no hay costura en el borde.
+sewing_trouble-pressed_no_edge_do = Vuelva antes la vista o la pieza; una costura que queda dentro se plancha abierta o hacia un lado.
+sewing_trouble-band_meets_no_seam = ninguna costura de la prenda llega a «{ $place }»: el lado interior de la banda quedaría suelto.
+sewing_trouble-band_meets_no_seam_do = Ciérrela todo alrededor: method="hand", "groove" o "edgestitch".
 sewing_trouble-binding_short_seam = ribetear sus márgenes ocupa { $wanted }, pero de la tira solo hay { $left }.
 sewing_trouble-binding_short_seam_do = Corte más cantidad, o hágala más larga.
 sewing_trouble-french_seam_trimmed = los márgenes recortados miden { $trim } de ancho, no menos que la segunda costura, a { $second } de la raya: se verían sus cantos.

@@ -8,4 +8,7 @@ set_in_sleeve-sew = Cosa a { $allowance } del borde con la manga hacia arriba, e
 set_in_sleeve-trim = Recorte a la mitad los dos márgenes de la parte de debajo del brazo.
 set_in_sleeve-finish = Remate juntos los cantos con { $finish }.
 set_in_sleeve-press = Planche los márgenes de la copa hacia la manga; no aplaste la costura por el derecho.
+set_in_sleeve-press_open = Abra la costura con la plancha sobre la copa, en una almohadilla de sastre; donde termina la parte abierta, dé un corte en ambos márgenes para que bajo el brazo queden juntos y de pie.
+set_in_sleeve-press_garment = Planche los márgenes de la copa hacia la prenda; no aplaste la costura por el derecho.
+set_in_sleeve-finish_apart = Remate los cantos por separado con { $finish }.
 set_in_sleeve-why = La copa es más larga que la sisa porque tiene que redondearse sobre el hombro. Si antes se recoge con puntadas largas, la amplitud no se escurre hacia un lado.

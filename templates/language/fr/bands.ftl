@@ -30,4 +30,5 @@ close_band-pin = Poser le pli par-dessus la couture, juste au-delà des points, 
 close_band-edgestitch = Surpiquer au ras sur l’endroit, à travers toutes les épaisseurs, en prenant le pli de dessous.
 close_band-groove = Sur l’endroit, piquer dans le sillon de la couture en prenant le pli de dessous.
 close_band-hand = Coudre le pli sur les points de la couture, à la main, au point coulé.
+close_band-seams = À chaque couture rencontrée, fixer le pli aux marges de dessous par quelques points à la main qui ne traversent pas jusqu’à l’endroit ; entre elles il reste libre.
 close_band-why = Posé un rien au-delà de la couture, le pli est sûrement pris par la piqûre faite de l’autre côté.

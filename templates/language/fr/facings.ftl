@@ -16,6 +16,7 @@ attach_facing-sew = Piquer à { $allowance } du bord, d’une seule traite.
 attach_facing-grade = Recouper la marge de la parementure plus étroite que celle du vêtement.
 attach_facing-clip = Cranter les courbes presque jusqu’aux points et dégarnir les angles.
 attach_facing-turn = Retourner la parementure vers l’intérieur et repasser, la couture juste au bord.
+attach_facing-turn_only = Retourner la parementure vers l’intérieur.
 attach_facing-why = Des épaisseurs recoupées à des largeurs différentes ne marquent pas ; les crans laissent une marge courbe s’étaler à plat une fois retournée.
 
 understitch-press = Déplier la parementure et repasser les marges vers elle.

@@ -33,4 +33,5 @@ french_seam-why_wrong_sides = La première piqûre semble faite à l’envers, e
 press-open = Ouvrir les marges au fer, d’abord sur l’envers, puis légèrement sur l’endroit sous un linge : { $edge }.
 press-one_side = Coucher la couture d’un côté au fer : { $edge }.
 press-towards = Coucher au fer « { $edge } » vers cette pièce : { $piece }.
+press-edge = Rouler la couture juste au bord et repasser : { $edge }.
 press-why = Repasser chaque couture avant qu’une autre ne la croise : après, le fer n’y a plus accès.

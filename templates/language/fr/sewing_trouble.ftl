@@ -169,6 +169,10 @@ sewing_trouble-pressed_early = il n’y a pas encore de couture à repasser le l
 sewing_trouble-pressed_early_do = La faire d’abord, ou nommer le bord de la couture voulue.
 sewing_trouble-pressed_open_shut_in = les marges le long de « { $place } » sont enfermées : on ne peut pas les ouvrir au fer.
 sewing_trouble-pressed_open_shut_in_do = Les coucher d’un côté : make.press(..., way="one side").
+sewing_trouble-pressed_no_edge = rien n’est encore retourné à l’intérieur le long de « { $place } » : aucune couture ne se trouve au bord.
+sewing_trouble-pressed_no_edge_do = Retourner d’abord la parementure ou la pièce ; une couture qui reste à l’intérieur s’ouvre ou se couche d’un côté.
+sewing_trouble-band_meets_no_seam = aucune couture du vêtement ne rencontre « { $place } » : le côté intérieur de la bande pendrait.
+sewing_trouble-band_meets_no_seam_do = La fermer tout autour : method="hand", "groove" ou "edgestitch".
 sewing_trouble-binding_short_seam = border ses marges demande { $wanted }, mais il ne reste que { $left } de la bande.
 sewing_trouble-binding_short_seam_do = En couper plus, ou la faire plus longue.
 sewing_trouble-french_seam_trimmed = les marges recoupées font { $trim } : elles ne sont pas plus étroites que la seconde piqûre, à { $second } de la pliure, et leurs bords bruts dépasseraient.

@@ -8,4 +8,7 @@ set_in_sleeve-sew = Piquer à { $allowance } du bord, la manche dessus, en comme
 set_in_sleeve-trim = Recouper de moitié les deux marges de la partie sous le bras.
 set_in_sleeve-finish = Finir les bords bruts ensemble { $finish }.
 set_in_sleeve-press = Repasser les marges de la tête vers la manche ; ne pas aplatir la couture sur l’endroit.
+set_in_sleeve-press_open = Ouvrir la couture au fer sur la tête de manche, sur un coussin de tailleur ; là où la partie ouverte finit, cranter les deux marges pour qu’elles restent ensemble et debout sous le bras.
+set_in_sleeve-press_garment = Repasser les marges de la tête vers le vêtement ; ne pas aplatir la couture sur l’endroit.
+set_in_sleeve-finish_apart = Finir chaque bord brut séparément { $finish }.
 set_in_sleeve-why = La tête est plus longue que l’emmanchure, car elle doit s’arrondir sur l’épaule. Resserré d’abord à longs points, l’embu ne peut pas glisser d’un côté.
