@@ -29,6 +29,7 @@ from kit.booklet.tables import (
     ease_table,
     finished_table,
     size_table,
+    strip_size,
     strip_table,
 )
 from kit.booklet.theme_file import BookTheme, picture_theme
@@ -41,7 +42,7 @@ from kit.picture.assembled import View
 from kit.picture.drawing import Label
 from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import legend
-from kit.picture.piece_sheet import piece_drawing
+from kit.picture.thumbnails import thumbnails
 from kit.proof import Finding
 from kit.prose import cautions, terms
 from kit.prose.readings import ruling_of
@@ -219,19 +220,24 @@ def _finding(finding: Finding) -> str:
 
 
 def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
+    """Every cut part with its picture, all at one scale, and how it is cut; a strip with its size."""
     cuts = cut_list(pattern)
+    sizes = {strip.name: strip_size(strip, pattern.lesson.units) for strip in pattern.strips}
     across = 3 if form.measure > 150 and form.letters == 1 else 2 if form.letters == 1 else 1
-    width = (form.measure - 5 * (across - 1)) / across - 4.4
+    width = (form.measure - 5 * (across - 1)) / across - 1.0
     room = Room(width * PX, min(52.0, form.depth * 0.26) * PX * form.letters)
     return tuple(
         PieceCard(
-            piece.number,
-            piece.name,
-            piece.title,
-            tuple(cut_sentence(cut) for cut in cuts if cut.number == piece.number and cut.how != "strip"),
-            picture(piece_drawing(piece, pattern, pattern.lesson.units), f"piece-{piece.number}", room, inks),
+            small.number,
+            small.name,
+            small.title,
+            (
+                *(cut_sentence(cut) for cut in cuts if cut.number == small.number and cut.title == small.title),
+                *([sizes[small.name]] if small.name in sizes else []),
+            ),
+            picture(small.drawing, f"piece-{small.number}-{small.name}", Room(room.width, 2 * room.height), inks),
         )
-        for piece in sorted(pattern.pieces, key=lambda piece: piece.number)
+        for small in thumbnails(pattern, room, form.letters)
     )
 
 

@@ -214,7 +214,7 @@ def strip_table(pattern: Pattern) -> Table | None:
             str(strip.number),
             strip.title,
             str(strip.count if strip.square else strip.pieces),
-            _strip_size(strip, system),
+            strip_size(strip, system),
             say("booklet.wide", width=both(strip.finished_width, system)) if strip.finished_width else "",
         )
         for strip in pattern.strips
@@ -225,7 +225,7 @@ def strip_table(pattern: Pattern) -> Table | None:
     return Table(say("booklet.strips"), head, rows, note=note)
 
 
-def _strip_size(strip: Strip, system: System) -> str:
+def strip_size(strip: Strip, system: System) -> str:
     """The size a strip is cut in, and what more is said of it: its grain, its joins, the square it comes from."""
     size = say("booklet.length_by_width", length=both(strip.cut_length, system), width=both(strip.width, system))
     found = [size] + ([] if strip.grain == "lengthwise" else [say(f"booklet.strip_{strip.grain}")])
