@@ -119,12 +119,14 @@ Item = Stroke | Fill | Label | Dimension | Dot
 @dataclass(frozen=True)
 class Drawing:
     """Items in painting order. `alt` is the alternative text, `bounds` (xmin, ymin, xmax, ymax) in mm or None
-    to fit the items."""
+    to fit the items. A `window` (xmin, ymin, xmax, ymax) is the part of the cloth that is shown: what is drawn beyond
+    lies under paper, names stand round it, and the bounds grow by what they need."""
 
     items: tuple[Item, ...]
     alt: str = ""
     title: str = ""
     bounds: tuple[float, float, float, float] | None = None
+    window: tuple[float, float, float, float] | None = None
 
     def __add__(self, other: Drawing) -> Drawing:
         return Drawing(self.items + other.items, self.alt or other.alt, self.title or other.title, None)

@@ -1,6 +1,8 @@
-"""The column beside a sewing picture: the seam's cross-section, and a small plan of the whole."""
+"""Beside a sewing picture: the seam's cross-section, and a small plan of the whole."""
 
 from __future__ import annotations
+
+from collections.abc import Iterator
 
 from kit.geometry import Line, Point
 from kit.language import say
@@ -9,24 +11,46 @@ from kit.picture.laid import Box, Placed
 from kit.picture.place import Scaling, polyline, rectangle
 from kit.sewing.scene import Section
 
+_TALL = 0.85  # of its width that a window must be high to have the insets beside it
+_GAP = 0.04
+
 
 def panel(section: Section | None, placed: list[Placed], window: Box, whole: Box) -> tuple[list[Item], Box]:
-    """A column at the right with the cross-section above and the plan of the whole below."""
-    high = window[3] - window[1]
-    wide = max((window[2] - window[0]) * 0.3, high * 0.36)
-    left, right = window[2], window[2] + wide
-    items: list[Item] = [Fill(rectangle(left, window[1] - high, right + wide, window[3] + high), "frame")]
-    gap = wide * 0.05
-    middle = (window[1] + window[3]) / 2 if section is not None and placed else None
+    """The seam's cross-section and the plan of the whole: under a wide window beside each other, beside a tall one
+    under each other. Each is parted from the next by white paper; the caption stands below its section."""
+    x0, y0, x1, y1 = window
+    wide, high = x1 - x0, y1 - y0
+    tall = high > wide * _TALL
+    items: list[Item] = [*_paper(window, max(wide, high) * 2)]
+    frames: list[Box] = []
+    gap = max(wide, high) * _GAP
+    count = (section is not None) + bool(placed)
+    if tall:
+        across, left = max(wide * 0.34, high * 0.4), x1 + gap
+        down = (high - gap * (count - 1)) / 2
+        frames = [(left, y1 - (n + 1) * down - n * gap, left + across, y1 - n * (down + gap)) for n in range(count)]
+    else:
+        down, low = max(wide * 0.24, high * 0.3), y0 - gap
+        share = 0.62 if section is not None else 0.38
+        at = x0 + (wide - gap) * share
+        frames = [(x0, low - down, at, low), (at + gap, low - down, x1, low)][:count]
     if section is not None:
-        low = middle + gap / 2 if middle is not None else window[3] - min(high, wide * 0.8)
-        items.extend(_section_items(section, (left + gap, low, right, window[3])))
+        items.extend(_section_items(section, frames[0]))
     if placed:
-        top = middle - gap / 2 if middle is not None else window[3]
-        items.extend(_plan_items(placed, (left + gap, window[1], right, top), window, whole))
+        items.extend(_plan_items(placed, frames[-1], window, whole))
     items.append(Stroke(rectangle(*window), "page", closed=True))
-    edge = wide * 0.01
-    return items, (window[0] - edge, window[1] - edge, right + edge, window[3] + edge)
+    boxes = [window, *frames]
+    bounds = (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+    return items, bounds
+
+
+def _paper(window: Box, far: float) -> Iterator[Fill]:
+    """Paper round the window, over whatever is drawn beyond it."""
+    x0, y0, x1, y1 = window
+    yield Fill(rectangle(x0 - far, y0 - far, x0, y1 + far), "frame")
+    yield Fill(rectangle(x1, y0 - far, x1 + far, y1 + far), "frame")
+    yield Fill(rectangle(x0, y0 - far, x1, y0), "frame")
+    yield Fill(rectangle(x0, y1, x1, y1 + far), "frame")
 
 
 def _section_items(section: Section, frame: Box) -> list[Item]:
@@ -34,14 +58,14 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
     ys = [y for ply in section.plies for _, y in ply.path]
     ys += [y for _, a, b in section.stitches for y in (a, b)]
     x0, x1, y0, y1 = min(xs) - 1.0, max(xs) + 1.0, min(ys) - 1.0, max(ys) + 1.0
-    scale = min((frame[2] - frame[0]) * 0.9 / (x1 - x0), (frame[3] - frame[1]) * 0.7 / (y1 - y0))
+    scale = min((frame[2] - frame[0]) * 0.94 / (x1 - x0), (frame[3] - frame[1]) * 0.86 / (y1 - y0))
     cx, cy = (frame[0] + frame[2]) / 2, (frame[1] + frame[3]) / 2
     ox, oy = cx - (x0 + x1) / 2 * scale, cy - (y0 + y1) / 2 * scale
 
     def at(x: float, y: float) -> Point:
         return Point(ox + x * scale, oy + y * scale)
 
-    items: list[Item] = [Stroke(rectangle(*frame), "page", closed=True)]
+    items: list[Item] = []
     roles: dict[str, StrokeRole] = {
         "main": "ply_main",
         "facing": "ply_facing",
@@ -59,8 +83,9 @@ def _section_items(section: Section, frame: Box) -> list[Item]:
         items.append(Stroke(curves, role, thickness=0.72 * scale, name=f"section {ply.stuff}"))
     for x, a, b in section.stitches:
         items.append(Stroke((Line(at(x, a), at(x, b)),), "needle"))
-    foot = Point(cx, frame[1] + (frame[3] - frame[1]) * 0.08)
-    items.append(Label(say("picture.section"), foot, "small"))
+    # The lowest cloth of the section is what the caption stands under, inside the width of the column.
+    below = Line(Point(frame[0], oy + y0 * scale), Point(frame[2], oy + y0 * scale))
+    items.append(Label(say("picture.section"), Point(cx, frame[1] - (frame[3] - frame[1])), "small", of=(below,)))
     return items
 
 
@@ -71,7 +96,7 @@ def _plan_items(placed: list[Placed], frame: Box, window: Box, whole: Box) -> li
     centre = Point((frame[0] + frame[2]) / 2, (frame[1] + frame[3]) / 2)
     to = Point(centre.x - (whole[0] + whole[2]) / 2 * scale, centre.y - (whole[1] + whole[3]) / 2 * scale)
     small = Scaling(scale, to)
-    items: list[Item] = [Stroke(rectangle(*frame), "page", closed=True)]
+    items: list[Item] = []
     for p in placed:
         curves = small.curves(p.outline)
         items.append(Fill(curves, "paper"))

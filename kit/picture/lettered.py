@@ -30,6 +30,7 @@ from kit.picture.standing import (
     in_margin,
     led,
     round_point,
+    round_window,
     where_it_was_put,
 )
 from kit.picture.theme import THEME, Theme
@@ -127,7 +128,8 @@ class _Letterer:
         self.drawing = drawing
         self.theme = theme
         self.room = width, height
-        self.drawn = drawn_box(drawing)
+        self.drawn = drawing.bounds or drawn_box(drawing)
+        self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
         self.numbered: dict[int, str] = {}
 
@@ -135,7 +137,7 @@ class _Letterer:
 
     def done(self) -> Lettered:
         width, height = self.room
-        bounds = self.drawing.bounds
+        bounds = None if self.grows else self.drawing.bounds
         if width is None and height is None:
             unit = 1 / CSS_PER_MM
             frame = bounds or grown(self.drawn, MARGIN * unit)
@@ -144,20 +146,21 @@ class _Letterer:
             unit = self._unit(bounds)
             return Lettered(self.drawing, bounds, unit, self._written(self._placed(bounds, unit), unit))
         # Text has one size on the page, so how much room it takes in mm depends on the scale, and the scale on how far
-        # text reaches. A first round at the scale of the lines alone tells which sides need room, the second places the
-        # texts in it; those that fit nowhere become numbers in a third, which leaves room for their list.
+        # text reaches. A first round at the scale of the lines alone tells which sides need room, the next places the
+        # texts in it; one more where that shows that a side needs more, or that texts fit nowhere and become numbers,
+        # with a list that needs room as well.
         inner = (width or height or 1.0) - 2 * MARGIN
         unit = self._unit(self.drawn) * (width or height or 1.0) / max(inner, 1.0)
-        over = self._overhang(self._placed(None, unit, roughly=True), unit)
-        edges = [edge + MARGIN for edge in over]
-        unit, frame = self._frame(edges)
-        placed = self._placed(frame, unit, numbers=True)
-        self.numbered = self._numbers(placed)
-        if self.numbered:
-            listed = self._list_height()
-            edges[1] += listed
+        edges = self._edges(self._placed(None, unit, roughly=True), unit)
+        for left in (2, 1, 0):
             unit, frame = self._frame(edges)
-            placed = self._placed(frame, unit, listed)
+            placed = self._placed(frame, unit, self._list_height(), numbers=left > 0 and not self.numbered)
+            numbered, before = self._numbers(placed), self.numbered
+            self.numbered = numbered
+            wanted = self._edges(placed, unit)
+            if numbered == before and all(a <= b + 0.5 for a, b in zip(wanted, edges, strict=True)):
+                break
+            edges = [max(two) for two in zip(edges, wanted, strict=True)]
         return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
 
     def _unit(self, box: Box) -> float:
@@ -181,15 +184,17 @@ class _Letterer:
             unit = max(unit, (y1 - y0) / (height - below - above))
         return unit, (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
 
-    def _overhang(self, placed: Sequence[_Standing], unit: float) -> tuple[float, float, float, float]:
+    def _edges(self, placed: Sequence[_Standing], unit: float) -> list[float]:
+        """How many px are needed beyond the lines at the left, below, at the right and above."""
         boxes = [text_box(*one.place.box) for one in placed]
         x0, y0, x1, y1 = self.drawn
-        return (
-            max((0.0, *(x0 - b[0] for b in boxes))) / unit,
-            max((0.0, *(y0 - b[1] for b in boxes))) / unit,
-            max((0.0, *(b[2] - x1 for b in boxes))) / unit,
-            max((0.0, *(b[3] - y1 for b in boxes))) / unit,
-        )
+        left = max((0.0, *(x0 - b[0] for b in boxes)))
+        below = max((0.0, *(y0 - b[1] for b in boxes)))
+        right = max((0.0, *(b[2] - x1 for b in boxes)))
+        above = max((0.0, *(b[3] - y1 for b in boxes)))
+        edges = [edge / unit + MARGIN for edge in (left, below, right, above)]
+        edges[1] += self._list_height()
+        return edges
 
     # ---- placing ----------------------------------------------------------------------------------------
 
@@ -212,7 +217,7 @@ class _Letterer:
             limits,
             [one.place.box for one in fixed],
             covered,
-            self.drawn if self.drawing.bounds is None else None,
+            self.drawn if self.grows else None,
             roughly,
         )
         standing = []
@@ -222,7 +227,7 @@ class _Letterer:
 
     def _fixed(self, index: int, label: Label | Dimension) -> _Standing:
         assert isinstance(label, Label)
-        size = label.size or self.theme.texts[label.role].size * self._unit(self.drawing.bounds or self.drawn)
+        size = label.size or self.theme.texts[label.role].size * self._unit(self.drawn)
         wide, high = self._size(label.text, label.role, size)
         half = {"middle": 0.0, "start": wide / 2, "end": -wide / 2}[label.anchor]
         x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
@@ -242,7 +247,7 @@ class _Letterer:
             if index in self.numbered:
                 return as_number(self._where(index, item, sign, em, unit))
             found = self._where(index, item, self._size(item.text, _role(item), em), em, unit)
-            if numbers and self.drawing.bounds is None and _tells(item):
+            if numbers and self.grows and _tells(item):
                 return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0))
             return found
 
@@ -265,6 +270,9 @@ class _Letterer:
         if isinstance(of, Area):
             outline = self._points(index, of.curves)
             spot = (of.at.x, of.at.y) if of.at is not None else centre(outline)
+            window = self.drawing.window
+            if window is not None:
+                return round_window(spot, size, em, window, self.drawn)
             return _cheapest(in_area(outline, size, em), led(spot, size, em), in_margin(spot, size, em, self.drawn))
         if of:
             way = Way(self._points(index, of))

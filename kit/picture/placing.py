@@ -28,7 +28,7 @@ LINE, TOUCHED = 4.0, 1.5
 """What an em of line under a text costs, and what a line costs that is touched at all."""
 OVER_TEXT, ON_TEXT = 30.0, 25.0
 """What an em2 of one text on another costs, and what it costs that they touch at all."""
-OUTSIDE, ON_CLOTH = 60.0, 12.0
+OUTSIDE, CUT, ON_CLOTH = 60.0, 6.0, 12.0
 WIDER = 0.12
 """What an em costs by which a text makes the picture larger than what is drawn."""
 LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
@@ -157,7 +157,8 @@ def _looked_at(
         # What is quickly known comes first: most places are given up before their lines are looked at.
         cost, enough = place.cost, -worst[0] if len(worst) == most else math.inf
         if limits is not None:
-            cost += OUTSIDE * _beyond(place, limits)
+            beyond = _beyond(place, limits)
+            cost += OUTSIDE * beyond + (CUT if beyond > 0.005 else 0.0)
         if drawn is not None:
             x0, y0, x1, y1 = text_box(*place.box)
             over = max(0.0, drawn[0] - x0, x1 - drawn[2]) + max(0.0, drawn[1] - y0, y1 - drawn[3])

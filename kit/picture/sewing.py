@@ -8,15 +8,13 @@ whole; the cross-section of the seam stands in the corner above it.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from dataclasses import replace
-from typing import Any
 
 from kit.geometry import Curve, Line, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Label, Stroke
+from kit.picture.drawing import Area, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.inset import panel
 from kit.picture.laid import (
     Box,
@@ -32,7 +30,7 @@ from kit.picture.laid import (
     straightest,
     windows,
 )
-from kit.picture.lettering import overlap, text_box, text_width
+from kit.picture.layer_names import half_said, layer_names
 from kit.picture.place import is_facing, slant_of, strip_outline, widths_of
 from kit.picture.recut import recut_drawing
 from kit.picture.sewn_on import pin_items, thing_items
@@ -117,17 +115,11 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
             items.extend(_arrow_items(run, way, placed, pattern, extent))
     told = alt or _alt(scene, placed, pattern)
 
-    def lettered(fit: tuple[float, float]) -> Drawing:
-        names = _names(placed, window, items, fit)
-        shown = _around(window, names)
-        drawn, bounds = [*items, *names], shown
-        locate = scene.focus is not None and placed and area_of(shown) < 0.6 * area_of(whole)
-        if scene.section is not None or locate:
-            extra, bounds = panel(scene.section, placed if locate else [], shown, whole)
-            drawn.extend(extra)
-        return Drawing(tuple(drawn), alt=told, title=title, bounds=bounds)
-
-    return lettered
+    names = layer_names(placed, window)
+    locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
+    extra, bounds = panel(scene.section, placed if locate else [], window, whole)
+    drawing = Drawing((*items, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
+    return lambda fit: drawing
 
 
 def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:
@@ -185,134 +177,6 @@ def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, ext
     return out
 
 
-def _names(placed: list[Placed], window: Box, drawn: list[Item], fit: tuple[float, float]) -> list[Item]:
-    """Each layer's name and face where it shows; a narrow layer is named beside, with a line to it.
-
-    Layers lie in the order of `placed`, the last on top, so that what shows of one is its shape less everything that
-    comes after it, less its own flaps that are folded over: those show the other face and are named only where
-    nothing else of the layer is to be seen."""
-    from shapely import LineString, box, unary_union
-    from shapely.geometry import Polygon
-    from shapely.ops import polylabel
-
-    if not placed:
-        return []
-    # Type of one size on the page whatever the part shown: `letter` is that size in mm of the cloth.
-    letter = 13.0 * max((window[2] - window[0]) * 1.3 / fit[0], (window[3] - window[1]) / fit[1])
-    view = box(*grown(window, -letter * 0.8))
-    shapes = []
-    for p in placed:
-        points = [q for c in p.outline for q in c.points(1.0)[:-1]]
-        shapes.append(Polygon([(q.x, q.y) for q in points]).buffer(0))
-    everything = unary_union(shapes)
-    busy = unary_union(
-        [
-            LineString([(q.x, q.y) for q in c.points(1.0)])
-            for item in drawn
-            if isinstance(item, Stroke) and item.role in ("row", "old_row", "press", "baste", "hand", "symbol")
-            for c in item.curves
-        ]
-    )
-    counts: dict[tuple[str, str], int] = {}
-    for p in placed:
-        key = (p.piece.name, p.layer.stuff)
-        counts[key] = counts.get(key, 0) + 1
-    items: list[Item] = []
-    taken: list[tuple[float, float, float, float]] = []
-    for number, p in enumerate(placed):
-        shown = shapes[number].intersection(view)
-        turned = [Polygon([(q.x, q.y) for c in flap for q in c.points(1.0)[:-1]]).buffer(0) for flap in p.flaps]
-        if turned:
-            shown = shown.difference(unary_union(turned))
-        if placed[number + 1 :]:
-            shown = shown.difference(unary_union(shapes[number + 1 :]))
-        face = p.layer.up
-        parts = _large(shown, letter)
-        if p.layer.fold is not None and not parts:
-            face = _OTHER[face]
-            parts = _large(unary_union(turned).intersection(view), letter)
-        if not parts:
-            continue
-        widest = max(parts, key=lambda g: g.area)
-        spot = polylabel(widest, 1.0)  # the place farthest from its outline, not the centroid, which may lie outside
-        title = p.piece.title if counts[p.piece.name, p.layer.stuff] == 1 else _half(p)
-        stuff = "interfacing" if p.layer.stuff == "interfacing" else face
-        text = say("picture.layer_face", piece=title, face=stuff)
-        wide, high = text_width(text, letter) + letter * 0.3, letter * 1.3
-        inside = [Point(spot.x, spot.y + high * up) for up in (0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6)]
-        frames = [box(*text_box(q.x, q.y, wide, high, 0.0)) for q in inside]
-        free = [q for q, f in zip(inside, frames, strict=True) if widest.contains(f) and not busy.intersects(f)]
-        if free:
-            at = free[0]
-            taken.append(text_box(at.x, at.y, wide, high, 0.0))
-            items.append(Label(text, at, "name", size=letter))
-            continue
-        at = _name_aside(spot, (wide, high), letter, widest, everything, view, busy, taken)
-        taken.append(text_box(at.x, at.y, wide, high, 0.0))
-        foot = Point(spot.x, spot.y)
-        items.append(Stroke((Line(at, foot),), "pin", name=f"to {p.piece.name}"))
-        items.append(Dot(foot, "mark"))
-        items.append(Label(text, at, "name", size=letter))
-    return items
-
-
-def _name_aside(
-    spot: Any,
-    size: tuple[float, float],
-    letter: float,
-    shown: Any,
-    everything: Any,
-    view: Any,
-    busy: Any,
-    taken: list[Box],
-) -> Point:
-    """The middle of a name `size` (width, height) large, set beside the layer that it names, on one of three rings
-    around `spot`.
-
-    No place is quite free in a close-up, so the cheapest is taken. Costs are areas (mm2 of the cloth) of the name's
-    box: outside the picture or over another name weighs most, for there it cannot be read; over rows of stitching, or
-    so close to its own layer that it seems to lie on it, as much as the box itself; over plain cloth least, as it is
-    legible there; and a longer line to it only tells equal places apart.
-    """
-    from shapely import Point as Spot
-    from shapely import box
-
-    wide, high = size
-    places = []
-    for reach in (letter * 2.5, letter * 4.5, letter * 7.0):
-        for step in range(16):
-            angle = step * math.pi / 8
-            at = Point(
-                spot.x + math.cos(angle) * (reach + wide * 0.5 * abs(math.cos(angle))),
-                spot.y + math.sin(angle) * reach,
-            )
-            area = text_box(at.x, at.y, wide, high, 0.0)
-            frame = box(*area)
-            cost = reach * letter * 0.05 + frame.intersection(everything).area * 0.3
-            cost += (frame.area - frame.intersection(view).area) * 4
-            cost += sum(overlap(area, other) for other in taken) * 4
-            cost += frame.area if busy.intersects(frame) else 0.0
-            if Spot(at.x, at.y).distance(shown) < high:
-                cost += frame.area
-            places.append((cost, at))
-    return min(places, key=lambda place: place[0])[1]
-
-
-def _large(shape: Any, letter: float) -> list[Any]:
-    """The parts of a shape that can hold a name or the foot of its line."""
-    return [g for g in getattr(shape, "geoms", [shape]) if g.geom_type == "Polygon" and g.area > letter**2 / 4]
-
-
-def _around(window: Box, names: list[Item]) -> Box:
-    """The window, wider where a name needs it: a tall narrow picture has no room for one inside."""
-    left, right = window[0], window[2]
-    for item in names:
-        if isinstance(item, Label):
-            half = text_width(item.text, item.size) / 2 + item.size * 0.3
-            left, right = min(left, item.at.x - half), max(right, item.at.x + half)
-    return (left, window[1], right, window[3])
-
-
 # ---- strips --------------------------------------------------------------------------
 
 
@@ -351,14 +215,13 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
     else:
         width = widths_of(p.piece)[scene.focus.edges[0]]
         outline = strip_outline(strip, foot - inward * width, inward, True, slant)
-    name = Point(*_middle(outline))
+    far = Point(*_middle(outline)) - foot
+    named = foot + far.unit() * 12.0 if far.length > 12.0 else foot
     return [
         Fill(outline, "strip", strip.name),
         Stroke(outline, "edge", closed=True, name=strip.name),
         *([] if new else _bars(strip, foot, motion.vector(path.tangent_at(middle)))),
-        *([Label(strip.title, foot - inward * 45.0, "name")] if new and new[0] > 0 else []),
-        *([Label(strip.title, foot + inward * 45.0, "name")] if new and new[0] <= 0 else []),
-        *([Label(strip.title, name + inward * (strip.finished_width * 0.5 + 22.0), "name")] if not new else []),
+        Label(strip.title, foot, "name", of=Area(outline, named)),
     ]
 
 
@@ -382,7 +245,7 @@ def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
     for p in placed:
         lies = say(f"picture.lies_{p.layer.how if p.layer.on is not None else 'flat'}")
         face = "interfacing" if p.layer.stuff == "interfacing" else p.layer.up
-        parts.append(say("picture.scene_layer", piece=_half(p), face=face, lies=lies))
+        parts.append(say("picture.scene_layer", piece=half_said(p), face=face, lies=lies))
     text = [say("picture.scene_layers", layers=strung(parts, "parted"))] if parts else []
     new = [_run_said(row.run, pattern) for row in scene.rows if row.ink == "new"]
     if new:
@@ -390,11 +253,6 @@ def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
     if scene.strip:
         text.append(say("picture.scene_strip", strip=pattern.strip(scene.strip).title))
     return " ".join(text) or say("picture.scene_empty")
-
-
-def _half(p: Placed) -> str:
-    """A layer's piece and which half of it lies there, where it has two."""
-    return say("picture.half", piece=p.piece.title, side=p.side if len(p.piece.sides) == 2 else "both")
 
 
 def _run_said(run: Run, pattern: Pattern) -> str:

@@ -239,6 +239,42 @@ def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) ->
     yield from sorted(found, key=_cost)
 
 
+def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> Iterator[Place]:
+    """Beside a window onto cloth, with a leader to a point in it: left or right where nothing else is drawn there, else
+    above or below. Costs rise with the length of the leader and with how far it leaves the level."""
+    wide, high = size
+    x, y = spot
+    found = []
+    for side, edge, free in (
+        (-1.0, window[0], drawn[0] > window[0] - em),
+        (1.0, window[2], drawn[2] < window[2] + em),
+    ):
+        root_x = edge + side * 0.5 * em
+        for row in range(-9, 10) if free else ():
+            at = y + row * high * 0.55
+            rise, run = abs(at - y), abs(root_x - x)
+            if rise <= run:
+                leader = ((root_x, at), (x + side * rise, at), spot) if row else ((root_x, at), spot)
+                cost = 1.0 + 0.06 * run / em + 0.12 * rise / em
+                found.append(Place(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
+    for side, edge, free in (
+        (-1.0, window[1], drawn[1] > window[1] - em),
+        (1.0, window[3], drawn[3] < window[3] + em),
+    ):
+        root_y = edge + side * 0.4 * em
+        for column in range(-8, 9) if free else ():
+            at = x + column * 1.2 * em
+            run, rise = abs(at - x), abs(root_y - y)
+            if run <= rise:
+                leader = ((at, root_y), (at, y + side * run), spot) if column else ((at, root_y), spot)
+                cost = 1.4 + 0.06 * rise / em + 0.12 * run / em
+                for hang in (0.0, -0.5, 0.5):  # the text over the end of its leader, or to one side of it
+                    middle = at + hang * (wide - em)
+                    place = Place(middle, root_y + side * high / 2, wide, high, 0.0, cost + abs(hang) * 0.3, leader)
+                    found.append(place)
+    yield from sorted(found, key=_cost)
+
+
 def as_number(places: Iterable[Place], most: float = 30.0) -> Iterator[Place]:
     """The places of a short number that stands for the text (form 1), which a list explains."""
     for place in places:

@@ -79,8 +79,7 @@ def test_faces_rows_and_names(wrap_top: Pattern) -> None:
     assert fills == {"back": "right_side", "front": "wrong_side"}
     assert any(isinstance(i, Stroke) and i.role == "row" for i in drawing.items)
     text = [i.text for i in drawing.items if isinstance(i, Label)]
-    assert "Front: wrong side" in text
-    assert "Back: right side" in text
+    assert {"Front", "Back"} <= set(text)  # the side of the cloth is told by its pattern
     assert "Front, right, wrong side up" in drawing.alt
 
 
