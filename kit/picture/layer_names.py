@@ -14,7 +14,6 @@ from kit.picture.laid import Placed
 
 _GRID = 30  # places across and down the window that are looked at
 _LEAST = 2  # of them that a layer must show to be named
-_LONG = 13  # letters from which a name of several words stands in two lines
 
 
 def layer_names(placed: Sequence[Placed], window: Box) -> list[Item]:
@@ -34,27 +33,13 @@ def layer_names(placed: Sequence[Placed], window: Box) -> list[Item]:
         x0, y0, x1, y1 = window
         column, row = _innermost(places)
         at = Point(x0 + (column + 0.5) * (x1 - x0) / _GRID, y0 + (row + 0.5) * (y1 - y0) / _GRID)
-        named.append(Label(in_two(title), at, "name", of=Area(p.outline, at)))
+        named.append(Label(title, at, "name", of=Area(p.outline, at)))
     return named
 
 
 def half_said(p: Placed) -> str:
     """A layer's piece and which half of it lies there, where it has two."""
     return say("picture.half", piece=p.piece.title, side=p.side if len(p.piece.sides) == 2 else "both")
-
-
-def in_two(name: str) -> str:
-    """A long name in two lines of about the same length.
-
-    >>> in_two("Back neck facing"), in_two("Front")
-    ('Back neck\\nfacing', 'Front')
-    """
-    words = name.split(" ")
-    if len(name) < _LONG or len(words) < 2:
-        return name
-    splits: list[tuple[str, str]] = [(" ".join(words[:n]), " ".join(words[n:])) for n in range(1, len(words))]
-    upper, lower = min(splits, key=lambda two: (max(len(two[0]), len(two[1])), -len(two[0])))
-    return f"{upper}\n{lower}"
 
 
 # ---- what is seen -----------------------------------------------------------------------------------------

@@ -18,7 +18,7 @@ from kit.picture.dimension_line import dimension_curves, set_off
 from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, LabelRole, Stroke
 from kit.picture.drawn_lines import Spot
 from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
-from kit.picture.lettering import LINE_HEIGHT, Box, text_box, text_width
+from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
 from kit.picture.placing import Place, Waiting, arrange
 from kit.picture.standing import (
     Way,
@@ -222,7 +222,7 @@ class _Letterer:
         )
         standing = []
         for (i, item), text, (place, cost) in zip(moving, waiting, found, strict=True):
-            standing.append(_Standing(i, item.text, _role(item), text.em, place, cost))
+            standing.append(_Standing(i, self._set(item), _role(item), text.em, place, cost))
         return fixed + standing
 
     def _fixed(self, index: int, label: Label | Dimension) -> _Standing:
@@ -233,6 +233,11 @@ class _Letterer:
         x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
         place = Place(x, y, wide, high, label.angle, 0.0)
         return _Standing(index, label.text, label.role, size, place, 0.0, label.anchor)
+
+    def _set(self, item: Label | Dimension) -> str:
+        """A text as it is set: round a window, where its room is narrow, a long name in two lines."""
+        narrow = self.drawing.window is not None and isinstance(item, Label) and isinstance(item.of, Area)
+        return in_two(item.text) if narrow else item.text
 
     def _size(self, text: str, role: str, em: float) -> tuple[float, float]:
         bold = self.theme.texts[role].bold
@@ -246,7 +251,7 @@ class _Letterer:
         def places() -> Iterator[Place]:
             if index in self.numbered:
                 return as_number(self._where(index, item, sign, em, unit))
-            found = self._where(index, item, self._size(item.text, _role(item), em), em, unit)
+            found = self._where(index, item, self._size(self._set(item), _role(item), em), em, unit)
             if numbers and self.grows and _tells(item):
                 return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0))
             return found

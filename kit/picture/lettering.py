@@ -15,6 +15,8 @@ Box = tuple[float, float, float, float]
 
 LEAST = 3.5
 """The smallest type (em) in mm on printed pieces; its capitals are 2.5 mm high in DejaVu Sans."""
+_LONG = 13
+"""Letters from which a name of several words stands in two lines."""
 LINE_HEIGHT = 1.18
 """The height of a line of text per em."""
 
@@ -85,3 +87,17 @@ def _reach(box: Turned, x: float, y: float) -> float:
     """How far a box reaches from its middle in the direction x, y."""
     c, s = math.cos(box[4]), math.sin(box[4])
     return abs(c * x + s * y) * box[2] / 2 + abs(c * y - s * x) * box[3] / 2
+
+
+def in_two(name: str) -> str:
+    """A long name in two lines of about the same length.
+
+    >>> in_two("Back neck facing"), in_two("Front")
+    ('Back neck\\nfacing', 'Front')
+    """
+    words = name.split(" ")
+    if len(name) < _LONG or len(words) < 2:
+        return name
+    splits: list[tuple[str, str]] = [(" ".join(words[:n]), " ".join(words[n:])) for n in range(1, len(words))]
+    upper, lower = min(splits, key=lambda two: (max(len(two[0]), len(two[1])), -len(two[0])))
+    return f"{upper}\n{lower}"

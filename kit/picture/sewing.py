@@ -23,7 +23,6 @@ from kit.picture.laid import (
     area_of,
     box_of,
     find,
-    grown,
     half_motion,
     place_all,
     slide,
