@@ -44,7 +44,8 @@ class Length(float):
     """Millimetres that carry their unit. Arithmetic with other lengths and scaling by numbers stay a Length;
     adding or subtracting a bare number other than zero raises `KitError`. `name` is the parameter or
     measurement the value came from, or empty; a length and its opposite have one name. `rest` is the named length that
-    was taken off to get this one, so that "all but 2 cm of it" is known to be 2 cm from the other end.
+    was taken off to get this one, so that "all but 2 cm of it" is known to be 2 cm from the other end; `parts` are
+    the two it is the sum of, so that the ease at the end of a line can be shown there.
 
     >>> from kit import cm, inch
     >>> seam = 1.5 * cm
@@ -52,14 +53,22 @@ class Length(float):
     (415 * mm, 15.0, True)
     """
 
-    __slots__ = ("name", "rest")
+    __slots__ = ("name", "parts", "rest")
     name: str
     rest: Length | None
+    parts: tuple[Length, Length] | None
 
-    def __new__(cls, value: float, name: str = "", rest: Length | None = None) -> Length:
+    def __new__(
+        cls,
+        value: float,
+        name: str = "",
+        rest: Length | None = None,
+        parts: tuple[Length, Length] | None = None,
+    ) -> Length:
         self = super().__new__(cls, value)
         self.name = name
         self.rest = rest
+        self.parts = parts
         return self
 
     def __getnewargs__(self) -> tuple[float, str]:  # type: ignore[override]
@@ -79,7 +88,8 @@ class Length(float):
 
     def __add__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         value = self._partner(other)
-        return NotImplemented if value is None else Length(float(self) + value)
+        parts = (self, other) if isinstance(other, Length) and (other.name or self.name) else None
+        return NotImplemented if value is None else Length(float(self) + value, parts=parts)
 
     def __radd__(self, other: Length | Literal[0]) -> Length:  # type: ignore[override]
         return self.__add__(other)
@@ -128,7 +138,7 @@ class Length(float):
         return self
 
     def __abs__(self) -> Length:
-        return Length(abs(float(self)), self.name)
+        return self if self >= 0 else -self
 
     def __repr__(self) -> str:
         return f"{float(self):g} * mm"
@@ -164,7 +174,7 @@ def length(value: Size, where: Told = "", *, name: str = "") -> Length:
         raise KitError(f"{value!r} is not a length.", where=where, do="Write, say, 2.5 * cm or '2.5 cm'.")
     if not math.isfinite(found):
         raise KitError(message("refusal.not_finite"), where=where, do=message("refusal.not_finite_do"))
-    return Length(float(found), name or found.name, found.rest)
+    return Length(float(found), name or found.name, found.rest, found.parts)
 
 
 def parse(text: str, default: System | None = None) -> Length:

@@ -39,6 +39,11 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
         at = edge.path.at(middle)
         if size > 0:
             bench.spot(f"{name}_allowance", float(size), at, at + outward * float(size), None, name)
+        part = size.parts[0] if size.parts is not None else None
+        if part is not None and part.name:  # a hem, and what is turned in of it: the hem lies next to the seam
+            beside = edge.path.at(middle * 0.8)
+            away = edge.path.normal_at(middle * 0.8) * way
+            bench.spot(part.name, float(part), beside, beside + away * float(part), None)
     bench.put_edges(*changed)
 
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
+from kit.geometry import Path
 from kit.lesson.headings import distance
 from kit.lesson.match_verbs import level
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import verb
 from kit.piece.piece import Mark, Notch
-from kit.units import Size
+from kit.units import Length, Size
 
 
 @verb
@@ -31,8 +32,21 @@ def notch(bench: OpenPiece, edge: str | PaperLine, at: Size, *, double: bool = F
             where=bench.where,
             do=message("refusal.nearer_do"),
         )
-    cut = Notch(edge, min(float(size), path.length), "double" if double else "single", name)
+    place = min(float(size), path.length)
+    rest = size.rest  # from the other end of the edge
+    if rest is not None and abs(float(size) + float(rest) - path.length) < 1e-6:
+        _measured(bench, rest, path, place, path.length)
+    else:
+        _measured(bench, size, path, 0.0, place)
+    cut = Notch(edge, place, "double" if double else "single", name)
     bench.change(notches=(*bench.piece.notches, cut))
+
+
+def _measured(bench: OpenPiece, size: Length, path: Path, low: float, high: float) -> None:
+    """A named measure along an edge, dimensioned from the end it is measured from."""
+    if high - low > 1e-6:
+        way = path.between(low, high)
+        bench.note(size, way.start, way.end, None if way.is_straight else way)
 
 
 @verb

@@ -169,6 +169,11 @@ class OpenPiece:
         """Write down a named measure for the picture."""
         if value.name and value > 1e-6:
             self.spot(value.name, float(value), start, end, along)
+        elif value.parts is not None and along is None:
+            part = value.parts[1]  # what was added last lies at the end
+            if not part.name or not 1e-6 < part < value:
+                return
+            self.spot(part.name, float(part), end + (start - end).unit() * float(part), end, None)
 
     def spot(
         self,

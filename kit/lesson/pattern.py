@@ -131,8 +131,8 @@ class StepRecord:
     """One worked drafting step. `text` is the teacher's words with placeholders; `values` the numbers they
     stand for (name, value, kind). `pieces` are the touched pieces after the step; `new` and `removed` list
     (piece name, edge or guide name, path); `spots` the measures to dimension. `new_notches` and `new_marks` are
-    what was marked, and `allowed` names the pieces that were given allowances. `moves` is what the hand did,
-    in order."""
+    what was marked, and `allowed` names the pieces that were given allowances, `grained` a
+    grainline. `moves` is what the hand did, in order."""
 
     key: str
     title: str
@@ -149,6 +149,7 @@ class StepRecord:
     new_notches: tuple[tuple[str, Notch], ...] = ()
     new_marks: tuple[tuple[str, Mark], ...] = ()
     allowed: tuple[str, ...] = ()
+    grained: tuple[str, ...] = ()
     moves: tuple[HandMove, ...] = ()
 
 

@@ -296,6 +296,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         new_notches=tuple((p.name, n) for p in after for n in p.notches if n not in _was(before, p).notches),
         new_marks=tuple((p.name, m) for p in after for m in p.marks if m not in _was(before, p).marks),
         allowed=tuple(p.name for p in after if _allowances(p) - _allowances(_was(before, p))),
+        grained=tuple(p.name for p in after if p.grain is not None and p.grain != _was(before, p).grain),
         moves=tuple(move for name, piece in bench.items() for move in _moves(name, opened(piece), new, points)),
     )
 
@@ -326,12 +327,26 @@ def _allowances(piece: Piece) -> set[tuple[str, float, float]]:
 
 def _labelled(spots: tuple[StepMeasure, ...], table: _Table) -> tuple[StepMeasure, ...]:
     labels = {name: p.label for name, p in table.parameters.items()}
-    seen: dict[tuple[str, str], StepMeasure] = {}
+    seen: dict[tuple[object, ...], StepMeasure] = {}
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))
         edge = "" if spot.name in labels else spot.edge
-        seen.setdefault((spot.name, spot.piece), replace(spot, label=label, edge=edge))
+        seen.setdefault((spot.name, spot.piece, _stretch(spot)), replace(spot, label=label, edge=edge))
     return tuple(seen.values())
+
+
+def _stretch(spot: StepMeasure) -> tuple[float, ...]:
+    """What tells two places where one measure is set off apart: the direction and the stretch of paper along it. The
+    width of a rectangle is the same at its bottom and at its top; 9 cm from the left are not 9 cm from the right."""
+    way = spot.end - spot.start
+    if spot.allowance or way.length < 0.05:
+        return ()
+    unit = way.unit()
+    if (round(unit.x, 3), round(unit.y, 3)) < (0.0, 0.0):
+        unit = unit * -1.0
+    origin = Point(0.0, 0.0)
+    ends = sorted(unit.dot(p - origin) for p in (spot.start, spot.end))
+    return (round(unit.x, 2), round(unit.y, 2), *(round(end, 0) for end in ends))
 
 
 def _text_values(entry: Entry, table: _Table, spots: tuple[StepMeasure, ...]) -> tuple[tuple[str, float, str], ...]:

@@ -54,6 +54,11 @@ INKS: dict[StrokeRole, Ink] = {
     "guide": Ink(0.18, 0.5, (6.0, 1.5)),
     "new": Ink(0.5),
     "kept": Ink(0.2, 0.55),
+    "traced": Ink(0.35, 0.1),
+    "aid": Ink(0.25),
+    "sign": Ink(0.25),
+    "check": Ink(0.2, 0.35),
+    "lens": Ink(0.18, 0.4),
     "removed": Ink(0.2, 0.55, (2.0, 1.5)),
     "edge": Ink(0.35),
     "hidden": Ink(0.2, 0.45, (1.5, 1.2)),
@@ -91,6 +96,7 @@ LETTERS: dict[LabelRole, tuple[float, bool, float]] = {
     "title": (8.0, True, 0.0),
     "ghost": (4.0, False, 0.55),
     "new": (5.0, True, 0.0),
+    "order": (4.0, True, 0.0),
 }
 """Type size (em) in mm, bold, grey, for labels that leave the size to the pen."""
 

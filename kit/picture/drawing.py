@@ -22,6 +22,11 @@ StrokeRole = Literal[
     "guide",  # construction line
     "new",  # what this step adds, accent ink
     "kept",  # what stands from before, thin and grey
+    "traced",  # what this step takes over from another piece, neither old nor newly shaped
+    "aid",  # what the hand rules or squares on the way to a point
+    "sign",  # square corner, running through without a corner
+    "check",  # what must be equal, laid out to be seen
+    "lens",  # round an enlarged corner and its place
     "removed",  # dashed ghost
     "edge",  # outline of a cloth layer in a sewing picture
     "hidden",  # outline of a layer that lies underneath
@@ -41,7 +46,7 @@ StrokeRole = Literal[
     "needle",  # stitches in a cross-section
 ]
 FillRole = Literal["right_side", "wrong_side", "interfacing", "facing", "paper", "strip", "lining", "frame"]
-LabelRole = Literal["name", "small", "measure", "number", "title", "ghost", "new"]
+LabelRole = Literal["name", "small", "measure", "number", "title", "ghost", "new", "order"]
 
 
 @dataclass(frozen=True)

@@ -15,7 +15,7 @@ from kit.geometry import Curve, Point
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Item, Label, Stroke
 from kit.picture.svg_pen import bounds_of
 
-NEW = frozenset(("new", "row", "baste", "hand", "press", "pin", "needle"))
+NEW = frozenset(("new", "traced", "aid", "sign", "check", "row", "baste", "hand", "press", "pin", "needle"))
 """The roles of lines that are made in the picture itself."""
 
 # How long each takes, in the time a line needs to cross the picture.
@@ -137,7 +137,7 @@ def _order(items: Sequence[Item], extent: float) -> list[tuple[int, float]]:
 
 def _is_new(label: Label, items: Sequence[Item], lines: Mapping[int, Sequence[Point]], extent: float) -> bool:
     """Whether a text belongs to what is new: names of new lines and points, and of strips drawn anew."""
-    if label.role in ("new", "measure"):
+    if label.role in ("new", "measure", "order"):
         return True
     if label.role == "small":
         dots = [item for item in items if isinstance(item, Dot)]

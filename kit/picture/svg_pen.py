@@ -223,18 +223,23 @@ class Pen:
         slant = ' font-style="italic"' if ink.italic and not text.ringed else ""
         size, high = text.size, text.high
         wide = text.wide
-        turn = f"rotate({-math.degrees(text.angle):.1f})" if text.angle else ""
+        turned = text.angle and text.role != "order"
+        turn = f"rotate({-math.degrees(text.angle):.1f})" if turned else ""
         base = f"{size * 0.35:.3g}"
         half = text.wide / 2  # a font narrower than the room still begins or ends where it is meant to
         side = {"start": f'x="{_n(-half)}" ', "middle": "", "end": f'x="{_n(half)}" '}[text.anchor]
-        round_, edge = size * 0.25, ""
-        if text.ringed:
+        round_, edge = size * 0.25, f' fill="{self.theme.paper}" fill-opacity=".86"'
+        if text.role == "order":  # on a dark ground: not taken for a measure, nor for a number of the list
+            wide = max(wide, high) * 1.1
+            edge = f' fill="{self.theme.accent}"'
+        elif text.ringed:
             wide = high = text.wide
-            round_, edge = wide / 2, f' stroke="{ink.colour}" stroke-width="{self._px(0.9)}"'
+            round_ = wide / 2
+            edge += f' stroke="{ink.colour}" stroke-width="{self._px(0.9)}"'
         self.text.append(
             f'<g transform="translate({_n(text.x)} {_n(-text.y)}){turn}">'
             f'<rect x="{_n(-wide / 2)}" y="{_n(-high / 2)}" width="{_n(wide)}" height="{_n(high)}" '
-            f'rx="{_n(round_)}" fill="{self.theme.paper}" fill-opacity=".86"{edge}/>'
+            f'rx="{_n(round_)}"{edge}/>'
             f'<text {side}y="{base}" font-family="{escape(self.theme.font)}" font-size="{size:.4g}" '
             f'text-anchor="{text.anchor}" fill="{ink.colour}"{weight}{slant}>{escape(set_fractions(text.text))}'
             f"</text></g>"

@@ -19,6 +19,7 @@ INK = "#1f2d3a"
 ACCENT = "#a8391b"
 GREY = "#6d757c"
 PALE = "#8a9299"
+CHECK = "#2c5f8d"
 
 
 @dataclass(frozen=True)
@@ -67,6 +68,11 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "guide": Line(PALE, 0.8, (9, 3, 1.5, 3)),
         "new": Line(ACCENT, 2.6),
         "kept": Line(GREY, 1.0),
+        "traced": Line(INK, 1.5),
+        "aid": Line(ACCENT, 1.1),
+        "sign": Line(ACCENT, 1.2),
+        "check": Line(CHECK, 0.9),
+        "lens": Line(GREY, 0.8),
         "removed": Line(PALE, 1.0, (3, 4)),
         "edge": Line(INK, 1.4),
         "hidden": Line(INK, 0.9, (4, 3.5)),
@@ -108,6 +114,7 @@ _TEXTS: Mapping[str, Text] = MappingProxyType(
         "title": Text(INK, 16.0, bold=True),
         "ghost": Text(GREY, 12.5, italic=True),
         "new": Text(ACCENT, 12.5, bold=True),
+        "order": Text(PAPER, 11.0, bold=True),
     }
 )
 

@@ -7,7 +7,7 @@ ruler shows, and offsets are taken from the rounded points, so that errors do no
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -127,6 +127,18 @@ def worksheet(pattern: Pattern, units: System | None = None) -> tuple[WorksheetS
         if step.sheets or step.strips:
             found.append(step)
     return tuple(found)
+
+
+def letters_of(steps: Sequence[WorksheetStep]) -> dict[str, dict[str, tuple[tuple[str, Point], ...]]]:
+    """The letters of all points by step and piece, as (letter, place): those marked in the step and those of before, so
+    that a picture of the step can be read together with the worksheet."""
+    known: dict[str, dict[str, Point]] = {}
+    found: dict[str, dict[str, tuple[tuple[str, Point], ...]]] = {}
+    for step in steps:
+        for sheet in step.sheets:
+            known.setdefault(sheet.piece.name, {}).update({point.letter: point.at for point in sheet.points})
+        found[step.key] = {name: tuple(points.items()) for name, points in known.items()}
+    return found
 
 
 def _step(record: StepRecord, desk: _Desk) -> WorksheetStep:

@@ -178,7 +178,7 @@ CHANGES: list[tuple[str, Callable[[Any], Any], list[Spot]]] = [
     ("measure a line", lambda p: p.measure(long=p.side), [("long", math.dist(TIP, FOOT), TIP, FOOT, None)]),
     ("allow", lambda p: p.allow(hem=S), [("hem_allowance", 40, (100, 0), (100, -40), None)]),
     ("allow nothing", lambda p: p.allow(hem=0), []),
-    ("notch", lambda p: p.notch("hem", D), []),
+    ("notch", lambda p: p.notch("hem", D), [("d", 25, (200, 0), (175, 0), None)]),
     (
         "match",
         lambda p: p.match(p.side, half("back").side, at=D),

@@ -75,6 +75,15 @@ def test_a_length_knows_what_was_taken_off_it() -> None:
     assert (40 * cm - rise).rest is rise and (40 * cm - 1 * cm).rest is None
     assert (-rise).name == "rise" and abs(-rise).name == "rise"
     assert (40 * cm - rise).name == ""
+    assert (40 * cm + rise).parts == (400.0, rise) and (40 * cm + 1 * cm).parts is None
+
+
+def test_what_was_added_last_is_measured_at_the_end_of_the_line() -> None:
+    front = BenchPiece(bodice_block(workshop_chart()["W4"])[0])
+    line = front.centre.square(10 * cm + Length(30.0, "ease"), "out", at="start")
+    (spot,) = opened(front).spots
+    assert spot.name == "ease" and spot.end.distance(line.path.end) < 1e-9
+    assert spot.start.distance(spot.end) == pytest.approx(30.0)
 
 
 def test_every_square_sign_stands_on_a_right_angle(tideline: Pattern) -> None:
