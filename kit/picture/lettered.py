@@ -240,6 +240,8 @@ class _Letterer:
         return in_two(item.text) if narrow else item.text
 
     def _size(self, text: str, role: str, em: float) -> tuple[float, float]:
+        if role == "order":  # on a square plate
+            return max(em * 1.3, text_width(text, em, True) + em * 0.45), em * 1.3
         bold = self.theme.texts[role].bold
         rows = text.split("\n")
         return max(text_width(row, em, bold) for row in rows) + em * 0.12, em * LINE_HEIGHT * len(rows)
@@ -283,7 +285,10 @@ class _Letterer:
             way = Way(self._points(index, of))
             middle = way.at(way.length / 2)
             out = _toward(Point(*middle), item.at)
-            return _cheapest(along_line(way, size, em, out), in_margin(middle, size, em, self.drawn))
+            along = along_line(way, size, em, out)
+            if item.role == "order":  # a number stands upright
+                along = (place._replace(angle=0.0) for place in along)
+            return _cheapest(along, in_margin(middle, size, em, self.drawn))
         return where_it_was_put(item.at.x, item.at.y, item.angle, size, em)
 
     # ---- what is in the way -----------------------------------------------------------------------------

@@ -9,7 +9,7 @@ from kit.geometry import Path, Point
 from kit.picture.place import Scaling
 from kit.piece.piece import Piece
 
-GAP = 0.14
+GAP = 0.17
 _LEAST = 0.3
 _LEVEL = 1.08
 STEP, ACROSS, FULL = (97.6, 78.0), (165.6, 86.0), (165.6, 158.0)

@@ -223,14 +223,12 @@ class Pen:
         slant = ' font-style="italic"' if ink.italic and not text.ringed else ""
         size, high = text.size, text.high
         wide = text.wide
-        turned = text.angle and text.role != "order"
-        turn = f"rotate({-math.degrees(text.angle):.1f})" if turned else ""
+        turn = f"rotate({-math.degrees(text.angle):.1f})" if text.angle else ""
         base = f"{size * 0.35:.3g}"
         half = text.wide / 2  # a font narrower than the room still begins or ends where it is meant to
         side = {"start": f'x="{_n(-half)}" ', "middle": "", "end": f'x="{_n(half)}" '}[text.anchor]
         round_, edge = size * 0.25, f' fill="{self.theme.paper}" fill-opacity=".86"'
         if text.role == "order":  # on a dark ground: not taken for a measure, nor for a number of the list
-            wide = max(wide, high) * 1.1
             edge = f' fill="{self.theme.accent}"'
         elif text.ringed:
             wide = high = text.wide
