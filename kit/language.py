@@ -15,6 +15,7 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import lru_cache
+from itertools import pairwise
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
@@ -115,39 +116,44 @@ def keys(start: str) -> tuple[str, ...]:
 
 
 class _Catalogue:
-    """One language's messages. A file is read when the first of its messages is wanted: most work needs a few."""
+    """One language's messages. A message is parsed when it is first wanted: parsing all of them takes longer than most
+    work that needs a few. No message may therefore name another one."""
 
     def __init__(self, code: str) -> None:
         self._bundle = FluentBundle([code], use_isolating=False)
-        self._read: set[Path] = set()
+        self._unread: dict[str, str] = {}
         self.files: dict[str, Path] = {}
         for path in sorted((templates() / "language" / code).glob("*.ftl")):
-            for name in _ID.findall(path.read_text(encoding="utf-8")):
-                if name in self.files:
-                    raise KitError(f"'{name}' is written twice.", where=str(path), do="Take one out.")
-                self.files[name] = path
+            text = path.read_text(encoding="utf-8")
+            found = list(_ID.finditer(text))
+            # A message reaches to where the next one begins, and the first from the top of the file, so that whatever
+            # cannot be read lies in one of them.
+            cuts = [0, *(later.start() for later in found[1:]), len(text)]
+            for (begin, end), one in zip(pairwise(cuts), found, strict=False):
+                if one[1] in self.files:
+                    raise KitError(f"'{one[1]}' is written twice.", where=str(path), do="Take one out.")
+                self.files[one[1]], self._unread[one[1]] = path, text[begin:end]
 
     def __contains__(self, name: str) -> bool:
         return name in self.files
 
     def said(self, name: str, given: Mapping[str, Any]) -> tuple[str, list[Any]]:
-        path = self.files[name]
-        if path not in self._read:
-            self._add(path)
+        if name in self._unread:
+            self._add(self._unread[name], self.files[name])
+            del self._unread[name]
         pattern = self._bundle.get_message(name).value
         if pattern is None:
-            raise KitError(f"'{name}' says nothing.", where=str(path), do="Give it a text.")
+            raise KitError(f"'{name}' says nothing.", where=str(self.files[name]), do="Give it a text.")
         text, errors = self._bundle.format_pattern(pattern, dict(given))
         return str(text), errors
 
-    def _add(self, path: Path) -> None:
-        resource = FluentResource(path.read_text(encoding="utf-8"))
+    def _add(self, written: str, path: Path) -> None:
+        resource = FluentResource(written)
         broken = [entry for entry in resource.body if isinstance(entry, ast.Junk)]
         if broken:
             line = str(broken[0].content).splitlines()[0]
             raise KitError(f"it cannot be read at '{line}'.", where=str(path), do="Mend that message.")
         self._bundle.add_resource(resource)
-        self._read.add(path)
 
 
 _ID = re.compile(r"^([A-Za-z][\w-]*) *=", re.MULTILINE)

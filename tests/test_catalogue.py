@@ -6,6 +6,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -33,6 +34,7 @@ class Places(Visitor):
         self.names.add(node.id.name)
 
 
+@lru_cache
 def messages() -> dict[str, set[str]]:
     """{key of a message: the names of its places}."""
     found = {}

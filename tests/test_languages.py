@@ -7,6 +7,8 @@ Sources beside the checks: Unicode CLDR (through Babel's locale data) for decima
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterator
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -15,6 +17,7 @@ from fluent.syntax import FluentParser
 from fluent.syntax import ast as fluent
 from fluent.syntax.visitor import Visitor
 
+from kit import language as spoken
 from kit.errors import KitError
 from kit.geometry import Path as Line
 from kit.geometry import Point
@@ -40,6 +43,13 @@ class Places(Visitor):
         self.placed: set[str] = set()
         self.text = ""
         self.variants: set[str] = set()
+        self.others: set[str] = set()
+
+    def visit_MessageReference(self, node: fluent.MessageReference) -> None:
+        self.others.add(node.id.name)
+
+    def visit_TermReference(self, node: fluent.TermReference) -> None:
+        self.others.add(f"-{node.id.name}")
 
     def visit_VariableReference(self, node: fluent.VariableReference) -> None:
         self.names.add(node.id.name)
@@ -58,6 +68,7 @@ class Places(Visitor):
         self.generic_visit(node)
 
 
+@lru_cache
 def messages(path: Path) -> dict[str, Places]:
     found = {}
     for entry in FluentParser().parse(path.read_text("utf-8")).body:
@@ -82,6 +93,26 @@ def whole(code: str) -> dict[str, Places]:
 @pytest.fixture(scope="module")
 def english() -> dict[str, Places]:
     return whole("en")
+
+
+@pytest.fixture
+def catalogues(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., None]]:
+    """Puts catalogues of one file each in the place of the kit's, given by their codes."""
+
+    def put(**texts: str) -> None:
+        for code, text in texts.items():
+            (tmp_path / "language" / code).mkdir(parents=True)
+            (tmp_path / "language" / code / "words.ftl").write_text(text, encoding="utf-8")
+        monkeypatch.setattr(spoken, "templates", lambda: tmp_path)
+        forget()
+
+    def forget() -> None:
+        spoken.languages.cache_clear()
+        spoken._catalogue.cache_clear()
+
+    yield put
+    monkeypatch.undo()
+    forget()
 
 
 def test_the_languages_asked_for_are_there() -> None:
@@ -140,6 +171,33 @@ def test_no_message_is_glued_or_empty(code: str) -> None:
             assert places.text.strip() or places.names, key
 
 
+@pytest.mark.parametrize("code", languages())
+def test_a_message_read_alone_is_that_of_the_whole_file(code: str) -> None:
+    """Each is read when it is first wanted, so none may name another."""
+    parts = spoken._Catalogue(code)
+    for path in sorted((FOLDER / code).glob("*.ftl")):
+        for entry in FluentParser().parse(path.read_text("utf-8")).body:
+            if isinstance(entry, fluent.Message):
+                places = Places()
+                places.visit(entry)
+                assert not places.others, f"{path.name}: {entry.id.name} names {places.others}"
+                alone = FluentParser().parse(parts._unread.pop(entry.id.name)).body
+                (found,) = (each for each in alone if isinstance(each, fluent.Message))
+                assert found.equals(entry, ignored_fields=["span", "comment"]), f"{path.name}: {entry.id.name}"
+                assert parts.files[entry.id.name] == path
+    assert not parts._unread
+
+
+def test_what_cannot_be_read_is_told_with_its_file(catalogues: Callable[..., None]) -> None:
+    catalogues(en="greet = Good evening\nbye = Good { bye\nlast = Good\nnight\n")
+    assert say("greet") == "Good evening"
+    for _ in range(2):
+        with pytest.raises(KitError, match=r"words\.ftl: it cannot be read at 'bye = Good \{ bye'"):
+            say("bye")
+    with pytest.raises(KitError, match=r"words\.ftl: it cannot be read at 'night'"):
+        say("last")
+
+
 @pytest.mark.parametrize(("code", "mark"), [("en", "."), ("de", ","), ("es", ","), ("fr", ",")])
 def test_decimal_marks_and_units(code: str, mark: str) -> None:
     """CLDR: the decimal separator is a comma in German, Spanish and French."""
@@ -182,23 +240,11 @@ def test_what_is_not_there_is_told_with_the_near_key() -> None:
     assert "cm" in keys("unit")
 
 
-def test_a_message_a_language_lacks_is_said_in_english_and_marked(tmp_path: Path, monkeypatch) -> None:
-    from kit import language as spoken
-
-    for code, text in (("en", "greet = Good evening\nbye = Goodbye\n"), ("nl", "greet = Goedenavond\n")):
-        (tmp_path / "language" / code).mkdir(parents=True)
-        (tmp_path / "language" / code / "words.ftl").write_text(text, encoding="utf-8")
-    monkeypatch.setattr(spoken, "templates", lambda: tmp_path)
-    spoken.languages.cache_clear()
-    spoken._catalogue.cache_clear()
-    try:
-        with speaking("nl"):
-            assert say("greet") == "Goedenavond"
-            assert say("bye") == "Goodbye [en]"
-    finally:
-        monkeypatch.undo()
-        spoken.languages.cache_clear()
-        spoken._catalogue.cache_clear()
+def test_a_message_a_language_lacks_is_said_in_english_and_marked(catalogues: Callable[..., None]) -> None:
+    catalogues(en="greet = Good evening\nbye = Goodbye\n", nl="greet = Goedenavond\n")
+    with speaking("nl"):
+        assert say("greet") == "Goedenavond"
+        assert say("bye") == "Goodbye [en]"
 
 
 def test_spanish_and_before_the_sound_of_i() -> None:

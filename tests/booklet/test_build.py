@@ -7,6 +7,7 @@ import os
 import shutil
 import subprocess
 import sys
+from dataclasses import dataclass
 from pathlib import Path
 
 import nbformat
@@ -15,7 +16,7 @@ import pytest
 
 from kit.booklet import build as building
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
-from kit.booklet.build import PAGES, build
+from kit.booklet.build import PAGES, Built, build
 from kit.booklet.buying import Shopping
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
@@ -63,13 +64,30 @@ def built(good_build: Path, tmp_path: Path, quick: None) -> tuple[Path, Path]:
     return notebook, tmp_path / "out"
 
 
-def test_a_build_makes_every_file(write_lesson: Writer, tmp_path: Path) -> None:
-    path, out = write_lesson(), tmp_path / "made" / "here"
+@dataclass(frozen=True)
+class Made:
+    """A build with nothing left out: the folder it wrote, what it gave back and what it said meanwhile."""
+
+    out: Path
+    built: Built
+    said: tuple[str, ...]
+
+
+@pytest.fixture(scope="module")
+def every_form(tmp_path_factory: pytest.TempPathFactory) -> Made:
+    folder = tmp_path_factory.mktemp("every")
     said: list[str] = []
-    built = build(path, out, size="W4", units="cm", progress=said.append)
-    files = {"booklet-a4.pdf", "booklet-letter.pdf", "booklet.html", "booklet.epub", *PAGES}
-    assert set(contents(out)) == set(built.paths) == files and not built.failed
-    assert said[0] == "Running pebble_top.ipynb from the top"
+    out = folder / "made" / "here"
+    built = build(lesson_at(folder), out, size="W4", units="cm", forms="all", progress=said.append)
+    return Made(out, built, tuple(said))
+
+
+@pytest.mark.slow
+def test_a_build_makes_every_file(every_form: Made) -> None:
+    out, built = every_form.out, every_form.built
+    assert set(contents(out)) == set(built.paths) == {*ALL, *PAGES} and not built.failed and built.seconds > 0
+    assert {name: out / name for name in built.paths} == built.paths
+    assert every_form.said[0] == "Running pebble_top.ipynb from the top"
     pattern = json.loads((out / "pattern.json").read_text())
     assert [piece["name"] for piece in pattern["pieces"]] == ["front", "back"]
     findings = json.loads((out / "findings.json").read_text())
@@ -123,10 +141,8 @@ def test_a_form_that_cannot_be_set_keeps_the_last_good_output(
 
 
 @pytest.mark.slow
-def test_every_form_on_its_own_paper(write_lesson: Writer, tmp_path: Path) -> None:
-    path, out = write_lesson(), tmp_path / "out"
-    built = build(path, out, size="W4", forms="all")
-    assert set(contents(out)) == {*ALL, *PAGES} and built.seconds > 0
+def test_every_form_on_its_own_paper(every_form: Made) -> None:
+    out = every_form.out
     sizes = {  # ISO 216 and US Letter (ANSI/ASME Y14.1), mm; the sheets to fold lie landscape
         "booklet-a4.pdf": (210, 297),
         "booklet-letter.pdf": (215.9, 279.4),
@@ -154,6 +170,7 @@ def test_a_smaller_build_tells_of_what_an_earlier_one_left(built: tuple[Path, Pa
 
 
 def test_forms_are_read() -> None:
+    assert set(asked_forms().files) == {"booklet-a4.pdf", "booklet-letter.pdf", "booklet.html", "booklet.epub"}
     assert asked_forms().files == asked_forms(",".join(DEFAULT)).files
     assert asked_forms("html, A4").files == ("booklet-a4.pdf", "booklet.html")
     assert asked_forms("large").prints == ("a4-large",)
