@@ -68,6 +68,9 @@ _TABLE = (
     Measurement("outside_leg_length", 550, 1500, "height"),
     Measurement("inside_leg_length", 400, 1150, "height"),
     Measurement("height", 900, 2300, "height"),
+    Measurement("head_girth", 300, 750, "girth"),
+    Measurement("hand_girth", 90, 320, "girth"),
+    Measurement("heel_girth", 150, 480, "girth", "common practice"),
 )
 
 MEASUREMENTS: dict[str, Measurement] = {row.name: row for row in _TABLE}

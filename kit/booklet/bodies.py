@@ -63,6 +63,9 @@ _SAME: Mapping[str, str] = {
         "inside_leg_length": "inside_leg inseam inside_leg_height crotch_height",
         "outside_leg_length": "outside_leg outseam side_length",
         "height": "stature body_height",
+        "head_girth": "head head_circumference hat_size",
+        "hand_girth": "hand hand_circumference palm_girth",
+        "heel_girth": "heel heel_circumference heel_ankle_girth heel_and_instep foot_and_heel",
     }.items()
     for other in others.split()
 }

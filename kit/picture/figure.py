@@ -49,17 +49,20 @@ _WIDE: dict[str, tuple[float, float]] = {  # level -> half width of the torso th
     "under_bust_girth": (1140, 139),
     "waist_girth": (1042, 123),
     "hip_girth": (837, 177),
+    "head_girth": (1612, 71),
 }
 _LEG: dict[str, tuple[float, float, float]] = {  # level -> inner and outer edge of the leg
     "thigh_girth": (728, 7, 176),
     "knee_girth": (460, 46, 138),
     "calf_girth": (345, 40, 146),
     "ankle_girth": (104, 70, 108),
+    "heel_girth": (46, 67, 124),
 }
 _ARM: dict[str, tuple[_Spot, tuple[float, float]]] = {  # centre, half width, lean of the arm's axis (dx for dy = -1)
     "upper_arm_girth": ((207, 1225), (40, 6)),
     "elbow_girth": ((236, 1110), (34, 6)),
     "wrist_girth": ((304.5, 892), (22, 5)),
+    "hand_girth": ((330, 812), (21, 2)),
 }
 _SEAT = (378.0, 10.0, 0.36)  # where the sitting figure stands and its scale
 _SIT_HEAD: Sequence[_Spot] = (
