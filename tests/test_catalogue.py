@@ -16,7 +16,7 @@ from fluent.syntax.visitor import Visitor
 
 ROOT = Path(__file__).resolve().parent.parent
 ENGLISH = ROOT / "templates" / "language" / "en"
-ROOMS = ("proof", "sewing", "cloth", "wording")
+ROOMS = ("proof", "sewing", "cloth", "wording", "wear")
 TOLD = {"Diagnostic", "trouble", "refuse", "fold_finding", "_finding", "_told"}
 """What makes a finding or trouble; its texts are arguments."""
 SAID = {"message", "say"}
@@ -141,7 +141,7 @@ def test_what_is_said_has_its_message_and_every_place_of_it_is_filled(room: str)
     assert trouble == []
 
 
-@pytest.mark.parametrize("family", ["proof", "sewing_trouble", "cloth"])
+@pytest.mark.parametrize("family", ["proof", "sewing_trouble", "cloth", "wear"])
 def test_no_message_of_the_findings_lies_unused(family: str) -> None:
     shapes = {
         text_of(node).removeprefix(f"{family}.")

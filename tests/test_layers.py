@@ -21,6 +21,7 @@ FLOORS = (
     ("sewing",),
     ("lesson",),
     ("blocks", "cloth"),
+    ("wear",),
     ("proof", "prose"),
     ("picture",),
     ("paper",),

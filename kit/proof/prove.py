@@ -31,6 +31,7 @@ from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
 from kit.sewing.order import sew
 from kit.sewing.state import State
+from kit.wear.worn import worn
 
 _RANK = {"error": 0, "warning": 1, "note": 2}
 
@@ -58,6 +59,11 @@ class _Case:
     @cached_property
     def sewn(self) -> tuple[State, tuple[Diagnostic, ...]]:
         return sew(self.whole)
+
+    @property
+    def is_sewn(self) -> bool:
+        """Whether it is drawn and sewn without an error: a garment that can be put on."""
+        return not any(finding.level == "error" for finding in (*self.outlines, *self.sewn[1]))
 
 
 Check = Callable[[_Case], list[Diagnostic]]
@@ -89,6 +95,7 @@ _SEWN: Mapping[str, Check] = {
     "notches": lambda case: notch_pairs(case.pattern),
     "notions": lambda case: notions(case.pattern),
     "corners": lambda case: corners(case.pattern) if not case.outlines else [],
+    "worn": lambda case: worn(case.pattern, case.sewn[0]) if case.is_sewn else [],
     "other_drafts": lambda case: _other_drafts(case.whole) if case.whole.tries else [],
 }
 

@@ -1,0 +1,161 @@
+"""Findings: a garment smaller than the body, or with less ease than woven cloth wants; a hem too narrow to step in; a
+hat; elastic and bands.
+
+Least wearing ease of woven clothes for women: bodice bust 1 1/2 in, dress waist 3/4 in, skirt or trouser waist 1/2 in,
+hip 2 in (Central Washington University, costume construction text, chapter 16). Teachers differ, so that less than half
+of it is told.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from kit.diagnostic import Diagnostic, measure, measured, message
+from kit.piece.role import Landmark
+from kit.sewing.operations.bands import SetBand
+from kit.sewing.operations.drawn_in import JOIN, ThreadElastic
+from kit.sewing.order import operations
+from kit.sewing.spans import run_length, sides_of
+from kit.wear.girth import Worn
+from kit.wear.levels import GIRTHS, Level
+from kit.wear.needs import taken
+from kit.wear.passage import has_neck, is_top, opens_all_the_way
+from kit.wear.told import told
+
+INCH = 25.4
+LEAST_EASE: Mapping[Level, float] = {"bust": 1.5 * INCH, "waist": 0.75 * INCH, "hip": 2 * INCH}
+SKIRT_WAIST = 0.5 * INCH
+TOLD_BELOW = 0.5
+_CLOSE = 4.0  # mm by which a girth may miss the body's
+STRIDE = 0.88
+"""The least hem at the knee, as a part of the hip, with which a step can be taken (common practice, no source)."""
+HAT_LOOSE = 60.0
+"""mm more than the head at which a hat comes down over the eyes (common practice, no source)."""
+ELASTIC_TIGHT = 0.65
+"""The part of the waist at which elastic cuts in (common practice, no source)."""
+
+
+def levels_worn(worn: Worn) -> Iterator[tuple[Level, float]]:
+    """The girth of the finished garment, closed as it is worn, at each level of the body that it goes round: bust,
+    under the bust, waist, hip."""
+    waist = waist_edge(worn)
+    low, high = worn.span
+    for level, height in worn.heights.items():
+        if level == "waist" and waist is not None:
+            yield level, waist
+        elif level in ("bust", "under_bust", "waist", "hip") and low <= height <= high:
+            at = worn.round(height)
+            if at is not None and at.closed:
+                yield level, at.girth
+
+
+def waist_edge(worn: Worn) -> float | None:
+    """mm round the upper edge of what hangs from the waist: of its elastic, of its band without the overlap, or of the
+    edge itself; None where it has no such edge."""
+    if not worn.torso or has_neck(worn):
+        return None
+    for _, operation in operations(worn.pattern):
+        if isinstance(operation, ThreadElastic) and _at_waist(worn, operation):
+            return operation.length - (JOIN if operation.ring else 0.0)
+    for _, operation in operations(worn.pattern):
+        if isinstance(operation, SetBand) and _at_waist(worn, operation):
+            band = sum(run_length(worn.pattern, run) * len(sides_of(worn.pattern, run)) for run in operation.a)
+            return band
+    top = next((loop for loop in worn.edges.shut if is_top(worn, loop)), None)
+    if top is None or opens_all_the_way(worn):
+        return None
+    return sum(stretch.length for stretch in top.stretches if "waist" in stretch.roles and not stretch.slit)
+
+
+def _at_waist(worn: Worn, operation: ThreadElastic | SetBand) -> bool:
+    runs = operation.edges if isinstance(operation, ThreadElastic) else operation.b
+    return any(worn.pattern.piece(run.piece).edge(edge).role == "waist" for run in runs for edge in run.edges)
+
+
+def sizes(worn: Worn) -> list[Diagnostic]:
+    """Levels at which the garment is smaller than the body, or has hardly any ease."""
+    found = []
+    drawn = any(isinstance(operation, ThreadElastic) for _, operation in operations(worn.pattern))
+    hangs = not has_neck(worn)
+    for level, girth in levels_worn(worn):
+        name = GIRTHS[level]
+        if name not in worn.body or level not in LEAST_EASE or (drawn and level == "waist"):
+            continue
+        body = worn.body[name]
+        least = SKIRT_WAIST if level == "waist" and hangs else LEAST_EASE[level]
+        if girth < body - _CLOSE:
+            says = message("wear.too_small", part=measure(name), need=measured(body), has=measured(girth))
+            can = message("wear.too_small_do", amount=measured(body - girth), ease=measured(least))
+            found.append(told("too_small", "error", says, can, amount=body - girth, measures=(name,)))
+        elif girth < body + TOLD_BELOW * least - _CLOSE:
+            ease = measured(max(girth - body, 0.0))
+            says = message("wear.ease_small", part=measure(name), ease=ease, least=measured(least))
+            can = message("wear.ease_small_do", amount=measured(body + least - girth))
+            found.append(told("ease_small", "warning", says, can, amount=body + least - girth, measures=(name,)))
+    return found
+
+
+def elastic(worn: Worn) -> list[Diagnostic]:
+    """Elastic at the waist that is longer than the waist, or cuts in."""
+    waist = taken(worn.body, "waist_girth")
+    found = []
+    for record, operation in operations(worn.pattern):
+        if (
+            waist is None
+            or not worn.torso
+            or not isinstance(operation, ThreadElastic)
+            or not _at_waist(worn, operation)
+        ):
+            continue
+        long = operation.length - (JOIN if operation.ring else 0.0)
+        if long > waist + _CLOSE:
+            says = message("wear.elastic_long", has=measured(long), waist=measured(waist))
+            found.append(told("elastic_long", "warning", says, message("wear.elastic_long_do"), step=record.key))
+        elif long < ELASTIC_TIGHT * waist:
+            says = message("wear.elastic_short", has=measured(long), waist=measured(waist))
+            found.append(told("elastic_short", "warning", says, message("wear.elastic_short_do"), step=record.key))
+    return found
+
+
+def stride(worn: Worn) -> list[Diagnostic]:
+    """A hem about the knee or lower that is too narrow to step in, closed and without a slit."""
+    hip = taken(worn.body, "hip_girth")
+    if hip is None or worn.legs or "knee" not in worn.heights or not worn.torso or opens_all_the_way(worn):
+        return []
+    low, _ = worn.span
+    hems = [loop for loop in worn.edges.open if "hem" in loop.roles and not loop.arm and not is_top(worn, loop)]
+    if low > worn.heights["knee"] + 80.0 or len(hems) != 1:
+        return []
+    has, need = hems[0].length, STRIDE * hip
+    if has >= need - _CLOSE or any(stretch.slit or stretch.roles - {"hem"} for stretch in hems[0].stretches):
+        return []
+    says = message("wear.stride", has=measured(has), need=measured(need))
+    can = message("wear.stride_do", amount=measured(need - has))
+    first = hems[0].stretches[0]
+    return [told("stride", "warning", says, can, amount=need - has, piece=first.piece, edge=first.edge)]
+
+
+_HEAD: Landmark = "head_line"
+
+
+def hat(worn: Worn) -> list[Diagnostic]:
+    """What is worn round the head, against the head."""
+    head = taken(worn.body, "head_girth")
+    pieces = [piece for piece in worn.edges.worn if piece.guide_of(_HEAD) is not None]
+    if head is None or not pieces:
+        return []
+    names = {piece.name for piece in pieces}
+    loop = max((loop for loop in worn.edges.shut if loop.pieces & names), key=lambda loop: loop.length, default=None)
+    if loop is None:
+        return []
+    first, has = loop.stretches[0], loop.length
+    if has < head - _CLOSE:
+        says = message("wear.head_small", has=measured(has), head=measured(head))
+        can = message("wear.head_small_do", amount=measured(head - has))
+        more = head - has
+        return [told("head_small", "error", says, can, amount=more, piece=first.piece, edge=first.edge)]
+    if has > head + HAT_LOOSE:
+        says = message("wear.head_large", has=measured(has), head=measured(head))
+        can = message("wear.head_large_do")
+        return [told("head_large", "warning", says, can, amount=has - head, piece=first.piece, edge=first.edge)]
+    return []

@@ -1,0 +1,44 @@
+"""All that is found of a finished garment when a body is put into it."""
+
+from __future__ import annotations
+
+from kit.diagnostic import Diagnostic
+from kit.lesson.pattern import Pattern
+from kit.sewing.state import State
+from kit.wear.dressing import limbs, no_way_on
+from kit.wear.fit import elastic, hat, sizes, stride
+from kit.wear.girth import Worn
+from kit.wear.shell import is_worn
+from kit.wear.tied import belts, straps, ties
+
+
+def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
+    """Whether the garment goes on, fits round the body and can be tied. Nothing is said of what is not sewn to its end,
+    nor where no line of the pieces tells where the body is (`kit.wear.levels`), as of a bag.
+
+    >>> from kit import bodice_block
+    >>> from kit.lesson.lesson import Lesson
+    >>> from kit.sewing.state import State
+    >>> worn(Lesson("Block", start=bodice_block).work(), State())
+    []
+    """
+    if not _is_finished(pattern, state):
+        return []
+    garment = Worn(pattern, state)
+    size = sizes(garment)
+    small = {name for finding in size if finding.level == "error" for name in finding.measures}
+    # What is too small to be worn does not pass either: that is told once.
+    ways = [way for way in no_way_on(garment) if way.code != "no_way_on" or not small & set(way.measures)]
+    found = [*ways, *limbs(garment), *size, *hat(garment), *elastic(garment), *stride(garment)]
+    return [*found, *ties(garment), *belts(garment), *straps(garment)]
+
+
+def _is_finished(pattern: Pattern, state: State) -> bool:
+    """Whether every edge of the pieces that are worn is closed."""
+    return bool(pattern.sewing) and not any(
+        state.raw(piece, side, edge.name)
+        for piece in pattern.pieces
+        if is_worn(piece)
+        for side in piece.sides
+        for edge in piece.edges
+    )

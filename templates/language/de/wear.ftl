@@ -1,0 +1,50 @@
+# Befunde am Körper: ob das Kleidungsstück angezogen, getragen und gebunden werden kann. $part ist ein Körpermaß, immer ein
+# „…umfang“; Längen kommen mit ihrer Einheit.
+
+wear-where = Am Körper
+
+# ---- anziehen ----
+wear-neck_small = so weit geöffnet, wie es geht, misst der Halsausschnitt { $has } rundum; ein { $part } von { $need } muss hindurch: Es fehlen { $amount }.
+wear-neck_small_do = Den Ausschnitt tiefer oder weiter zeichnen, bis er rundum { $amount } länger ist, oder einen Schlitz oder Reißverschluss vorsehen, der { $half } länger ist.
+wear-narrow_at = lässt sich nicht anziehen: In der Taille gehen geöffnet { $has } hindurch, bei einem { $part } von { $girth } müssen dort { $need } durch.
+wear-narrow_above = lässt sich nicht anziehen: { $far } über der Taille gehen geöffnet { $has } hindurch, bei einem { $part } von { $girth } müssen dort { $need } durch.
+wear-narrow_below = lässt sich nicht anziehen: { $far } unter der Taille gehen geöffnet { $has } hindurch, bei einem { $part } von { $girth } müssen dort { $need } durch.
+wear-narrow_do = Weiter öffnen: Ein Reißverschluss oder Schlitz, der { $half } länger ist, gibt dort { $amount }. Oder um so viel weiter zeichnen.
+wear-narrow_elastic_do = Das Gummiband mindestens { $amount } länger zuschneiden.
+wear-armhole_small = ein Armloch misst { $has } rundum; über der Schulter eines Arms von { $arm } braucht es mindestens { $need }.
+wear-armhole_small_do = Unter dem Arm tiefer zeichnen, bis es { $amount } länger ist.
+wear-hand_stuck = ein Ärmel endet mit { $has } rundum; eine Hand von { $need } muss hindurch.
+wear-hand_stuck_do = Die Öffnung { $amount } weiter machen oder einen Schlitz zum Knöpfen vorsehen.
+wear-arm_stuck = ein Ärmel misst { $has } rundum, wo der Arm { $need } misst.
+wear-arm_stuck_do = Um { $amount } und etwas Bequemlichkeit weiter machen.
+wear-arm_tight = ein Ärmel hat am Oberarm { $ease } Bequemlichkeit; in gewebtem Stoff braucht der Arm { $least }, um sich zu beugen.
+wear-arm_tight_do = Um { $amount } weiter machen.
+wear-heel_stuck = ein Hosenbein endet mit { $has } rundum; ein Fersenumfang von { $need } muss hindurch.
+wear-heel_stuck_do = Den Saum { $amount } weiter machen oder in der Seitennaht einen Schlitz lassen.
+
+# ---- tragen ----
+wear-too_small = misst { $has }, wo ein { $part } von { $need } hineingehört.
+wear-too_small_do = Um { $amount } und mindestens { $ease } Bequemlichkeit weiter machen: Gewebter Stoff dehnt sich nicht.
+wear-ease_small = hat beim Maß „{ $part }“ { $ease } Bequemlichkeit; ein enges Kleidungsstück aus gewebtem Stoff will { $least }.
+wear-ease_small_do = Dort { $amount } weiter machen.
+wear-stride = rundum geschlossen und ohne Schlitz misst der Saum { $has }; für einen Schritt braucht es am Knie { $need }.
+wear-stride_do = Den Saum { $amount } weiter machen oder einen Schlitz oder eine Falte vorsehen.
+wear-head_small = misst { $has } rundum, der Kopf misst { $head }.
+wear-head_small_do = Um { $amount } weiter machen und 1 bis 2 cm Bequemlichkeit zugeben.
+wear-head_large = misst { $has } rundum für einen Kopf von { $head }: rutscht über die Augen.
+wear-head_large_do = Enger machen oder mit einem Band einhalten.
+wear-elastic_long = das Gummiband misst { $has } rundum für eine Taille von { $waist }: Es hält nichts.
+wear-elastic_long_do = Etwas kürzer als die Taille zuschneiden.
+wear-elastic_short = das Gummiband misst { $has } rundum für eine Taille von { $waist }: Es schneidet ein.
+wear-elastic_short_do = Länger zuschneiden, nur etwas kürzer als die Taille.
+
+# ---- binden ----
+wear-ties_short = die Bindebänder ({ $strip }) sind zusammen { $long } lang; der Weg um den Körper von einem zum anderen ist { $way }: Das gibt keinen Knoten.
+wear-ties_short_do = Jedes mindestens { $each } lang zuschneiden.
+wear-ties_no_bow = von den Bindebändern ({ $strip }), zusammen { $long }, bleiben { $left }, wenn sie { $way } um den Körper gegangen sind: genug für einen Knoten, nicht für eine Schleife.
+wear-wrap_small = nur Bindebänder halten die Vorderteile zusammen, und diese liegen { $has } übereinander.
+wear-wrap_small_do = Die Vorderteile { $amount } weiter übereinander legen.
+wear-belt_short = der Gürtel ({ $strip }) ist { $long } lang; einmal herum sind { $around }, und der Rest gibt keinen Knoten.
+wear-belt_short_do = Um { $amount } länger zuschneiden.
+wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden bilden eine Schlinge von { $has }; ein Kopf von { $head } muss hindurch.
+wear-strap_small_do = Den Träger { $amount } länger zuschneiden.

@@ -1,0 +1,51 @@
+# Findings of the garment on the body: whether it goes on, fits, and can be tied. $part is the name of a body measurement;
+# $need, $has and other lengths come with their units. Keys that end in _do say what can be done.
+
+wear-where = On the body
+
+# ---- putting it on ----
+wear-neck_small = opened as far as it goes, the neck is { $has } round, and a { $part } of { $need } must pass: { $amount } are missing.
+wear-neck_small_do = Lower or widen the neck until it is { $amount } longer all round, or open it with a slit or zip that is { $half } longer.
+wear-narrow_at = no way on: at the waist it lets { $has } through, opened as far as it goes, and { $need } must pass there for a { $part } of { $girth }.
+wear-narrow_above = no way on: { $far } above the waist it lets { $has } through, opened as far as it goes, and { $need } must pass there for a { $part } of { $girth }.
+wear-narrow_below = no way on: { $far } below the waist it lets { $has } through, opened as far as it goes, and { $need } must pass there for a { $part } of { $girth }.
+wear-narrow_do = Open it farther: a zip, placket or slit that is { $half } longer gives { $amount } there. Or draw it that much wider.
+wear-narrow_elastic_do = Cut the elastic at least { $amount } longer.
+wear-armhole_small = an armhole is { $has } round; over the shoulder of an arm of { $arm } it needs { $need } at least.
+wear-armhole_small_do = Lower it at the underarm until it is { $amount } longer.
+wear-hand_stuck = a sleeve ends { $has } round, and a hand of { $need } must pass.
+wear-hand_stuck_do = Make the opening { $amount } wider, or give it a slit that is buttoned.
+wear-arm_stuck = a sleeve is { $has } round where the arm measures { $need }.
+wear-arm_stuck_do = Make it wider by { $amount } and some ease.
+wear-arm_tight = a sleeve has { $ease } of ease round the upper arm; in woven cloth the arm needs { $least } to bend.
+wear-arm_tight_do = Make it { $amount } wider.
+wear-heel_stuck = a trouser leg ends { $has } round, and a heel girth of { $need } must pass.
+wear-heel_stuck_do = Make the hem { $amount } wider, or leave a slit in the side seam.
+
+# ---- wearing it ----
+wear-too_small = it measures { $has } where a { $part } of { $need } goes into it.
+wear-too_small_do = Make it wider by { $amount } and at least { $ease } of ease: cloth that is woven does not stretch.
+wear-ease_small = for the { $part } it has { $ease } of ease; a close garment of woven cloth wants { $least }.
+wear-ease_small_do = Make it { $amount } wider there.
+wear-stride = closed all round and without a slit its hem measures { $has }; a step needs { $need } about the knee.
+wear-stride_do = Make the hem { $amount } wider, or leave a slit or a pleat in it.
+wear-head_small = it is { $has } round, and the head measures { $head }.
+wear-head_small_do = Make it { $amount } wider, and add 1 to 2 cm of ease.
+wear-head_large = it is { $has } round for a head of { $head }: it comes down over the eyes.
+wear-head_large_do = Make it narrower, or draw it in with a band.
+wear-elastic_long = the elastic is { $has } round for a waist of { $waist }: it holds nothing.
+wear-elastic_long_do = Cut it a little shorter than the waist.
+wear-elastic_short = the elastic is { $has } round for a waist of { $waist }: it cuts in.
+wear-elastic_short_do = Cut it longer, a little shorter than the waist.
+
+# ---- tying it ----
+# $strip is the title of a strip, as a text of its own.
+wear-ties_short = the ties ({ $strip }) are { $long } long together, and the way round the body from one to the other is { $way }: they make no knot.
+wear-ties_short_do = Cut each at least { $each } long.
+wear-ties_no_bow = of the ties ({ $strip }), { $long } together, { $left } are left when they have gone { $way } round the body: enough for a knot, not for a bow.
+wear-wrap_small = only ties hold the fronts together, and they lie { $has } over one another.
+wear-wrap_small_do = Let them overlap by { $amount } more.
+wear-belt_short = the belt ({ $strip }) is { $long } long; once round are { $around }, and the rest makes no knot.
+wear-belt_short_do = Cut it { $amount } longer.
+wear-strap_small = the strap ({ $strip }) and the edge between its ends make a loop of { $has }, and a head of { $head } must pass.
+wear-strap_small_do = Cut the strap { $amount } longer.

@@ -1,0 +1,50 @@
+# Observaciones de la prenda en el cuerpo: si se puede poner, llevar y atar. $part es una medida, siempre «contorno de…»; las
+# longitudes llevan su unidad.
+
+wear-where = En el cuerpo
+
+# ---- ponérsela ----
+wear-neck_small = abierto del todo, el escote mide { $has } y debe pasar un { $part } de { $need }: faltan { $amount }.
+wear-neck_small_do = Baje o ensanche el escote hasta que mida { $amount } más, o ábralo con una abertura o cremallera { $half } más larga.
+wear-narrow_at = no hay manera de ponérsela: abierta del todo deja pasar { $has } en la cintura, y allí deben pasar { $need } para un { $part } de { $girth }.
+wear-narrow_above = no hay manera de ponérsela: abierta del todo deja pasar { $has } a { $far } por encima de la cintura, y allí deben pasar { $need } para un { $part } de { $girth }.
+wear-narrow_below = no hay manera de ponérsela: abierta del todo deja pasar { $has } a { $far } por debajo de la cintura, y allí deben pasar { $need } para un { $part } de { $girth }.
+wear-narrow_do = Ábrala más: una cremallera o abertura { $half } más larga da allí { $amount }. O trácela más ancha en esa medida.
+wear-narrow_elastic_do = Corte el elástico al menos { $amount } más largo.
+wear-armhole_small = una sisa mide { $has }; sobre el hombro de un brazo de { $arm } necesita al menos { $need }.
+wear-armhole_small_do = Bájela bajo el brazo hasta que mida { $amount } más.
+wear-hand_stuck = una manga termina con { $has } de contorno y debe pasar una mano de { $need }.
+wear-hand_stuck_do = Haga la boca { $amount } más ancha, o dele una abertura con botón.
+wear-arm_stuck = una manga mide { $has } donde el brazo mide { $need }.
+wear-arm_stuck_do = Hágala { $amount } más ancha y añada holgura.
+wear-arm_tight = una manga tiene { $ease } de holgura en el brazo; en tela de calada el brazo necesita { $least } para doblarse.
+wear-arm_tight_do = Hágala { $amount } más ancha.
+wear-heel_stuck = una pernera termina con { $has } de contorno y debe pasar un contorno de talón de { $need }.
+wear-heel_stuck_do = Haga el bajo { $amount } más ancho, o deje una abertura en la costura lateral.
+
+# ---- llevarla ----
+wear-too_small = mide { $has } donde debe caber un { $part } de { $need }.
+wear-too_small_do = Hágala { $amount } más ancha, y al menos { $ease } de holgura: la tela de calada no cede.
+wear-ease_small = para el { $part } tiene { $ease } de holgura; una prenda ceñida de tela de calada pide { $least }.
+wear-ease_small_do = Hágala { $amount } más ancha ahí.
+wear-stride = cerrado y sin abertura, el bajo mide { $has }; para dar un paso hacen falta { $need } a la altura de la rodilla.
+wear-stride_do = Haga el bajo { $amount } más ancho, o deje en él una abertura o un pliegue.
+wear-head_small = mide { $has } de contorno y la cabeza mide { $head }.
+wear-head_small_do = Hágalo { $amount } más ancho y añada 1 a 2 cm de holgura.
+wear-head_large = mide { $has } de contorno para una cabeza de { $head }: cae sobre los ojos.
+wear-head_large_do = Hágalo más estrecho, o ajústelo con una cinta.
+wear-elastic_long = el elástico mide { $has } para una cintura de { $waist }: no sujeta nada.
+wear-elastic_long_do = Córtelo un poco más corto que la cintura.
+wear-elastic_short = el elástico mide { $has } para una cintura de { $waist }: aprieta demasiado.
+wear-elastic_short_do = Córtelo más largo, solo un poco más corto que la cintura.
+
+# ---- atarla ----
+wear-ties_short = las tiras ({ $strip }) miden juntas { $long }, y el camino alrededor del cuerpo de una a otra es de { $way }: no dan para un nudo.
+wear-ties_short_do = Corte cada una de { $each } como mínimo.
+wear-ties_no_bow = de las tiras ({ $strip }), { $long } en total, quedan { $left } después de recorrer { $way } alrededor del cuerpo: bastan para un nudo, no para un lazo.
+wear-wrap_small = solo las tiras sujetan los delanteros, que se cruzan { $has }.
+wear-wrap_small_do = Crúcelos { $amount } más.
+wear-belt_short = el cinturón ({ $strip }) mide { $long }; una vuelta son { $around }, y el resto no da para un nudo.
+wear-belt_short_do = Córtelo { $amount } más largo.
+wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman un aro de { $has }, y debe pasar una cabeza de { $head }.
+wear-strap_small_do = Corte el tirante { $amount } más largo.
