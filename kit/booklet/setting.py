@@ -6,8 +6,9 @@ here, and `tests/booklet/test_paging.py` compares both on the finished page.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from markupsafe import Markup
 
@@ -24,10 +25,12 @@ from kit.lesson.tried import counting
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.sewing import Lettered, staged
+from kit.picture.step_texts import Letters
 from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
 from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
 from kit.prose.step_measures import place_said
+from kit.prose.worksheet import letters_of, worksheet
 
 MM = 25.4 / 72  # mm in a pt
 LEADING = 1.42
@@ -63,6 +66,11 @@ class Setter:
     photos_of: Callable[[str], tuple[Photo, ...]]
     marks_of: Callable[[str], tuple[Mark, ...]]
     fitting_of: Callable[[str, int], str] = lambda key, number: ""
+
+    @cached_property
+    def _letters(self) -> Mapping[str, Letters]:
+        """The letters of the points on the worksheet, which is read together with the pictures of the steps."""
+        return letters_of(worksheet(self.pattern))
 
     # ---- heights ----------------------------------------------------------------------------------------
 
@@ -128,7 +136,7 @@ class Setter:
         """A drafting step."""
         pattern, form = self.pattern, self.form
         system = pattern.lesson.units
-        drawing = step_drawing(record, system)
+        drawing = step_drawing(record, system, letters=self._letters.get(record.key))
         many = len(record.allowed) > 2
         across = many or _is_wide(drawing) or not form.beside
         room = form.full if many else form.across if across and form.beside else form.step

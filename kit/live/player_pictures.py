@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Literal
 
 from kit.errors import KitError
@@ -13,9 +14,11 @@ from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.filming import LETTERS
 from kit.picture.sewing import scene_drawing
+from kit.picture.step_texts import Letters
 from kit.placeholder import Placeholder
 from kit.prose import fill_words, sentences, whys
 from kit.prose.alt import scene_alt
+from kit.prose.worksheet import letters_of, worksheet
 from kit.sewing.scene import Scene
 from kit.units import System
 
@@ -57,21 +60,29 @@ def player_pictures(pattern: Pattern, system: System) -> tuple[PlayerPicture, ..
     """All shots of a worked lesson, in teaching order, lengths with `system` first. `KitError` for words that cannot be
     filled in."""
     found: list[PlayerPicture] = []
+
+    @cache
+    def letters() -> Mapping[str, Letters]:
+        """The letters of the worksheet, worked out when the first picture is drawn."""
+        return letters_of(worksheet(pattern, system))
+
     for number, step in enumerate(pattern.steps, 1):
-        found.append(_draft(step, number, pattern, system))
+        found.append(_draft(step, number, pattern, system, letters))
     for number, record in enumerate(pattern.sewing, 1):
         found.extend(_sewing(record, number, pattern, system))
     return tuple(found)
 
 
-def _draft(record: StepRecord, number: int, pattern: Pattern, system: System) -> PlayerPicture:
+def _draft(
+    record: StepRecord, number: int, pattern: Pattern, system: System, letters: Callable[[], Mapping[str, Letters]]
+) -> PlayerPicture:
     return PlayerPicture(
         record.key,
         "draft",
         number,
         record.title,
         _paragraphs(_filled(record, pattern, system)),
-        draw=lambda: step_drawing(record, system),
+        draw=lambda: step_drawing(record, system, letters=letters().get(record.key)),
     )
 
 

@@ -36,7 +36,7 @@ from kit.picture.step_words import step_alt
 from kit.piece.allowance import CutLine
 from kit.piece.piece import Piece, Strip
 from kit.units import System, show
-from kit.wording.lists import strung
+from kit.wording.lists import listed, strung
 
 __all__ = ["bench_drawing", "shown_value", "step_drawing"]
 
@@ -98,7 +98,13 @@ def step_drawing(
     items.extend(_traced_whole(record, laid))
     low = min((put.point(Point(b[0], b[1])).y for _, b, put in places), default=0.0)
     items.extend(_strips(record.strips, low - reach * GAP if places else 0.0, system, both))
-    return Drawing(tuple(items), alt=step_alt(record, system, both), title=record.title)
+    alt = [step_alt(record, system, both)]
+    if any(isinstance(item, Stroke) and ".diagonal." in item.name for item in items):
+        alt.append(say("picture.step_diagonals"))
+    if windows:
+        texts = [measure.text for window in windows for measure in window.corner.measures]
+        alt.append(say("picture.step_enlarged_too", measures=listed(texts)))
+    return Drawing(tuple(items), alt=" ".join(alt), title=record.title)
 
 
 def _shown(record: StepRecord) -> set[str]:

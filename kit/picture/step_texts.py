@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from kit.geometry import Path, Point, Vector
-from kit.language import called, say, says
+from kit.language import called, say
 from kit.lesson.pattern import StepMeasure, StepRecord
 from kit.picture.drawing import Dimension, Item, Label
 from kit.picture.hand_order import line_of_number, moves_on, numbered
@@ -29,6 +29,7 @@ from kit.picture.step_lines import (
     used_points,
 )
 from kit.piece.piece import Mark, Piece
+from kit.prose.hand_said import point_said
 from kit.prose.step_measures import place_said
 from kit.units import System, percent, plain, show
 from kit.units import both as both_systems
@@ -209,7 +210,7 @@ def point_names(piece: Piece, record: StepRecord, tell: Telling, middle: Point, 
     seen: list[Point] = []
     for name, point in named:
         letter = _letter(letters, point)
-        said = point_name(name)
+        said = point_said(name)
         text = say("picture.lettered_point", letter=letter, point=said) if letter else said
         seen.append(point)
         yield _outward(text, point, middle, put, tell.reach)
@@ -218,12 +219,6 @@ def point_names(piece: Piece, record: StepRecord, tell: Telling, middle: Point, 
         if letter and not any(point.distance(other) < _LETTERED for other in seen):
             seen.append(point)
             yield _outward(letter, point, middle, put, tell.reach)
-
-
-def point_name(name: str) -> str:
-    """A point of a block by its name in the language, else by the name the lesson gave it."""
-    key = f"worksheet.name.{name}"
-    return say(key) if says(key) else called(name)
 
 
 def _letter(letters: Sequence[tuple[str, Point]], at: Point) -> str:

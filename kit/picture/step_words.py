@@ -5,6 +5,7 @@ from __future__ import annotations
 from kit.language import called, say
 from kit.lesson.pattern import StepRecord
 from kit.picture.step_texts import measured, shown_value
+from kit.prose.hand_said import hand_said
 from kit.units import System, show
 from kit.wording.lists import listed
 from kit.wording.names import edge_label
@@ -23,6 +24,7 @@ def step_alt(record: StepRecord, system: System = "cm", both: bool = False) -> s
     points = [called(name) for _, name, _ in record.new_points]
     if points:
         parts.append(say("picture.step_points", points=listed(points)))
+    parts += hand_said(record)
     if record.spots:
         said = [measured(spot, record, shown_value(spot, system, both)) for spot in record.spots]
         parts.append(say("picture.step_measures", measures=listed(said)))

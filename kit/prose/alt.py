@@ -6,6 +6,7 @@ from collections import Counter
 from typing import TYPE_CHECKING
 
 from kit.language import called
+from kit.prose.hand_said import hand_said
 from kit.prose.phrases import phrase, say, word
 from kit.prose.say import edges_said
 from kit.prose.step_measures import place_said
@@ -113,6 +114,7 @@ def step_alt(step: StepRecord, system: System = "cm") -> str:
         found.append(say("alt.draft_removed", {"lines": lines(step.removed)}))
     if step.new_points:
         found.append(say("alt.draft_points", {"points": lines(step.new_points)}))
+    found += hand_said(step)
     measures = []
     for spot in step.spots:
         value = _spot_value(spot.value, spot.kind, system)
