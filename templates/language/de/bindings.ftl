@@ -1,7 +1,7 @@
 # Sätze von kit/sewing/operations/bindings.py.
 
 bind-trim = { $edge }: die Nahtzugabe von { $trim } abschneiden; an ihre Stelle tritt die Einfassung.
-bind-fold = { $strip } der Länge nach zur Hälfte bügeln, dann beide Längskanten bis zum Falz in der Mitte bügeln und wieder aufklappen.
+bind-fold = { $strip } der Länge nach zur Hälfte falten und bügeln, die Längskanten bis zum Mittelbruch einbügeln und wieder aufklappen.
 bind-fold_double = { $strip } der Länge nach links auf links zur Hälfte bügeln und gefaltet lassen.
 bind-pin = { $strip } auf der rechten Stoffseite offene Kante auf offene Kante stecken: { $edge }. An Außenrundungen locker auflegen, an Innenrundungen leicht dehnen.
 bind-ends_ring = Wo die Enden sich treffen, sie flach zusammennähen, bevor das letzte Stück gesteppt wird, oder ein Ende { $turned } einschlagen und das andere hineinlegen.

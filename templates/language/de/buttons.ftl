@@ -8,5 +8,5 @@ buttonholes-why = Ein Knopfloch ist so lang, wie der Knopf breit und dick zusamm
 buttons-find = Das Kleidungsstück schließen, durch jedes Knopfloch nahe am Ende eine Nadel stecken und anzeichnen, wo sie herauskommt.
 buttons-sew = { $count } Knöpfe mit { $size } Durchmesser mit doppeltem Faden annähen: { $places }.
 buttons-one = Einen Knopf mit { $size } Durchmesser mit doppeltem Faden annähen: { $places }.
-buttons-shank = Beim Annähen eine Stecknadel unter den Faden legen, sie herausziehen und den Faden unter dem Knopf umwickeln: ein kurzer Stiel.
+buttons-shank = Beim Annähen eine Stecknadel unter den Faden legen, sie herausziehen und den Faden unter dem Knopf umwickeln: ein Fadenstiel.
 buttons-why = Der Stiel lässt Platz für die Lage, die darübergeknöpft wird.

@@ -2,7 +2,7 @@
 
 canvas-title = Die Schnittzeichnung: { $lesson }
 canvas-help = Einen Griff ziehen, um seinen Wert zu ändern. Das Papier ziehen, um es zu verschieben; nach einem Klick darauf zoomt das Mausrad. Tab geht von Griff zu Linie; die Pfeiltasten bewegen einen Griff, mit Umschalt um zehn Schritte; Plus, Minus und 0 zoomen.
-canvas-show = Zeigen
+canvas-show = Ansicht
 canvas-whole = Die Schnittzeichnung
 # { $number }: welcher Schritt; { $title }: der Titel des Schritts.
 canvas-step = Schritt { $number }: { $title }
@@ -40,5 +40,5 @@ canvas-handle = { $parameter }: { $value }
 canvas-handle_why = { $parameter }: { $value } ({ $why })
 canvas-measure = { $name } { $value }
 # { $measure }: ein Umfang, etwa „Taillenumfang“.
-canvas-quarter = ein Viertel { $measure }: { $length }
+canvas-quarter = ¼ { $measure }: { $length }
 canvas-silent = Der Kernel antwortet nicht. Falls er angehalten hat, neu starten und alle Zellen ausführen.

@@ -3,7 +3,10 @@
 
 language-name = Deutsch
 
-phrase-minutes = etwa { $count } Minuten
+phrase-minutes = { $count ->
+        [one] etwa { $count } Minute
+       *[other] etwa { $count } Minuten
+    }
 
 phrase-edge_on_side = { $edge } { $side }
 phrase-piece = { $piece }
@@ -84,7 +87,7 @@ word-thing-wedges = aus der Nahtzugabe geschnittene Keile
 
 edge-outer = Außenkante
 edge-inner = Innenkante
-edge-wrist = Handgelenkkante
+edge-wrist = Ärmelsaumkante
 edge-side = Seitennaht
 edge-neck = Halsausschnitt
 edge-shoulder = Schulternaht

@@ -12,4 +12,4 @@ thread_cord-draw_strip = { $strip }: eine Durchziehnadel an einem Ende befestige
 thread_cord-ends = Die Enden hier herausführen: { $places }.
 thread_cord-close = Die Öffnung in einer Linie mit der Naht zusteppen: { $gap }.
 thread_cord-tack = Auf halber Strecke einmal quer über Tunnel und Kordel steppen, damit sie sich nicht herausziehen lässt. Die Enden verknoten.
-thread_cord-why = Keine Zugbänder an Kapuze oder Hals von Kleidung für kleine Kinder; sonst die Enden kurz halten und EN 14682, ASTM F1816 und die Vorschriften am Ort beachten.
+thread_cord-why = Keine Zugbänder an Kapuze oder Hals von Kleidung für kleine Kinder; sonst die Enden kurz halten und EN 14682, ASTM F1816 und die örtlich geltenden Vorschriften beachten.

@@ -8,18 +8,18 @@ face_with_interfacing-lay = Die Einlage mit der Klebeseite nach oben auf die rec
 face_with_interfacing-sew = Im Abstand von { $allowance } zur Kante steppen: { $edge }.
 face_with_interfacing-clip = Wo die Kante rund ist, die Nahtzugaben bis fast an die Stiche einschneiden.
 face_with_interfacing-turn = Die Einlage auf die linke Stoffseite wenden, sodass der Klebstoff auf dem Stoff liegt, und die Kante mit den Fingern ausstreichen. Noch nicht bügeln.
-face_with_interfacing-fuse = Beide Lagen glatt streichen, mit einem Bügeltuch bedecken und aufbügeln. Damit ist die Kante fertig: { $edge }.
+face_with_interfacing-fuse = Beide Lagen glatt streichen, mit einem Bügeltuch bedecken und aufbügeln. Damit ist die Kante sauber verarbeitet: { $edge }.
 face_with_interfacing-why = Die Naht schließt beide offenen Kanten ein. Aufgebügelt wird zuletzt, denn vor dem Wenden würde das Eisen die falschen Seiten verkleben.
 
 attach_facing-pin = { $facing } rechts auf rechts auf { $edge } stecken.
 attach_facing-sew = Im Abstand von { $allowance } zur Kante in einem Zug steppen.
-attach_facing-grade = Die Nahtzugabe des Belegs schmaler zurückschneiden als die des Kleidungsstücks.
+attach_facing-grade = Nahtzugaben abstufen: die des Belegs schmaler zurückschneiden als die des Kleidungsstücks.
 attach_facing-clip = Rundungen bis fast an die Stiche einschneiden, Ecken abschrägen.
 attach_facing-turn = Den Beleg nach innen wenden und bügeln, die Naht genau an der Kante.
 attach_facing-turn_only = Den Beleg nach innen wenden.
 attach_facing-why = Verschieden breit zurückgeschnittene Lagen bilden keinen Wulst; durch die Einschnitte liegt eine runde Zugabe nach dem Wenden flach.
 
 understitch-press = Den Beleg aufklappen und die Nahtzugaben zu ihm hin bügeln.
-understitch-sew = Auf dem Beleg { $distance } neben der Naht niedersteppen, nur durch den Beleg und die Nahtzugaben.
+understitch-sew = Nahtzugaben in den Beleg legen und auf dem Beleg { $distance } neben der Naht untersteppen, nur durch den Beleg und die Nahtzugaben.
 understitch-roll = Den Beleg wieder nach innen legen und bügeln: die Naht rollt von selbst außer Sicht.
 understitch-why = Diese Naht zieht die Kante ein wenig nach innen, sodass der Beleg nicht hervorrollt.

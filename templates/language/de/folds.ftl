@@ -13,7 +13,7 @@ pleat-fold = { $pieces }: { $pleat } auf der rechten Stoffseite an der Bruchlini
 pleat-lay = Die beiden Linien aufeinanderlegen, die Falte in Richtung { $toward } legen und stecken.
 pleat-baste = Innerhalb der Nahtzugabe quer über die Falte heften: { $edge }.
 pleat-baste_both = Innerhalb der Nahtzugaben quer über die Falte heften: { $edge } und { $far }.
-pleat-press = Den Bruch durch ein Tuch leicht bügeln, so weit er scharf bleiben soll.
+pleat-press = Den Bruch unter einem Bügeltuch leicht bügeln, so weit er scharf bleiben soll.
 pleat-why = Festgeheftet kann sich eine Falte nicht verschieben, während die Naht genäht wird, die sie hält.
 
 tuck-fold = { $pieces }: { $pleat } an der Mittellinie links auf links falten, sodass die beiden Linien aufeinanderliegen, und stecken.

@@ -1,10 +1,10 @@
 # Sätze von kit/sewing/operations/hems.py.
 
-hem-catch = { $caught } innen flach hinlegen, sodass der Saum darübergeschlagen wird und die Kante mitfasst.
+hem-catch = { $caught } innen flach hinlegen; die Kante wird beim Säumen mitgefasst.
 hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
 hem-first = { $edge }: { $first } nach innen umbügeln.
-hem-second = Noch einmal { $second } umschlagen und bügeln; beide Einschläge brauchen zusammen { $total }.
-hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } umbügeln; beide Einschläge brauchen zusammen { $total }.
+hem-second = Noch einmal { $second } einschlagen und bügeln (Saumzugabe insgesamt { $total }).
+hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln (Saumzugabe insgesamt { $total }).
 hem-finish = { $edge }: die offene Kante mit { $finish } versäubern.
 hem-single = { $edge }: { $first } nach innen umbügeln.
 hem-sew = { $row } neben der inneren Bruchkante steppen.

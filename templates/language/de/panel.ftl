@@ -11,7 +11,7 @@ panel-units_cm = cm
 panel-units_inch = Zoll
 panel-units_cm_tip = Zentimeter zuerst
 panel-units_inch_tip = Zoll zuerst
-panel-view = Zeigen
+panel-view = Ansicht
 panel-view_tip = Was das Bild zeigt
 panel-view_draft = Die Schnittzeichnung
 panel-view_step = Schritt { $number }: { $title }
@@ -46,7 +46,7 @@ panel-marked_with = { $level }: { $what }
 # Unter dem Bild.
 panel-finished = Fertige Maße
 # Neben einem fertigen Maß. { $over } ist ein Körpermaß, { $ease } eine Länge in beiden Systemen.
-panel-ease = { $ease } Zugabe zu { $over }
+panel-ease = { $ease } Mehrweite gegenüber dem Körpermaß ({ $over })
 panel-ease_less = { $ease } weniger als { $over }
 panel-proof = Prüfung
 panel-checking = Wird geprüft …

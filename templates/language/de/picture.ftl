@@ -21,7 +21,7 @@ picture-place_on_fold = an den Stoffbruch legen
 picture-one_way = eine Richtung
 picture-one_way_top = eine Richtung: Pfeil nach oben
 picture-nap_one_way = Stoff mit Strich: Pfeil nach oben
-picture-nap_print = Stoff mit Richtung: Muster abstimmen
+picture-nap_print = Stoff mit Musterrichtung: Rapport beachten
 picture-grain_crosswise = Querfadenlauf
 picture-grain_bias = schräger Fadenlauf
 
@@ -39,7 +39,7 @@ picture-taking = { $name }, Inhalt { $intake }
 picture-laid_crosswise = Im Querfadenlauf aufzulegen.
 picture-laid_bias = Im schrägen Fadenlauf aufzulegen.
 picture-for_one_way = Für Stoff mit Strich: Pfeil nach oben.
-picture-for_print = Für Stoff mit Richtung: Muster abstimmen.
+picture-for_print = Für Stoff mit Musterrichtung: Rapport beachten.
 
 # ---- Bilder der Konstruktionsschritte
 

@@ -22,14 +22,14 @@ player-ground_paper = Papier
 player-ground_white = Reines Weiß
 player-ground_green = Reines Grün
 player-ground_blue = Reines Blau
-player-show_words = Worte
+player-show_words = Text
 player-full = Ganzes Fenster
 player-leave = Ganzes Fenster verlassen
 player-silent = Keine Antwort. Einen Augenblick warten, oder den Kernel neu starten und alle Zellen ausführen.
 player-empty = Diese Lektion hat noch keine Schritte.
 player-no_picture = Zu diesem Schritt gehört kein Bild.
 # Die Uhr: sie zählt ab dem Start der Kamera und merkt sich, wann jeder Schritt gezeigt wird.
-player-clock = Uhr
+player-clock = Stoppuhr
 player-clock_start = Uhr starten
 player-clock_stop = Uhr anhalten
 player-clock_help = Zusammen mit der Kamera starten. Ein Schritt, der zwei Sekunden lang gezeigt wird, wird notiert.

@@ -24,13 +24,13 @@ french_seam-trim = Ausgefranste Fäden abschneiden.
 french_seam-trim_narrow = Beide Nahtzugaben auf etwas weniger als { $second } zurückschneiden, damit später keine offene Kante hervorschaut.
 french_seam-trim_sliver = Von beiden Nahtzugaben einen schmalen Streifen abschneiden, sodass sie schmaler sind als die zweite Naht und später keine offene Kante hervorschaut.
 french_seam-trim_to = Beide Nahtzugaben auf { $trim } zurückschneiden.
-french_seam-turn = Die Teile rechts auf rechts wenden und an der Naht einen scharfen Falz bügeln.
+french_seam-turn = Die Teile so wenden, dass sie rechts auf rechts liegen, und die Naht genau in den Bruch bügeln.
 french_seam-second = Im Abstand von { $second } zum Falz steppen: die offenen Kanten sind eingeschlossen.
 french_seam-takes = Beide Nähte zusammen brauchen die Nahtzugabe von { $total }.
 french_seam-why = Eine französische Naht schließt ihre offenen Kanten ein und eignet sich für feine Stoffe, die fransen oder durchscheinen. Bei dickem Stoff trägt sie zu sehr auf.
 french_seam-why_wrong_sides = Links auf links sieht die erste Naht verkehrt aus: durch das Wenden kommt sie in Ordnung, und die Kanten verschwinden innen.
 
-press-open = { $edge }: Nahtzugaben auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten durch ein Tuch.
+press-open = { $edge }: Nahtzugaben auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten unter einem Bügeltuch.
 press-one_side = { $edge }: Nahtzugaben zusammen zu einer Seite bügeln.
 press-towards = { $edge }: Nahtzugaben zusammen in Richtung { $piece } bügeln.
 press-edge = { $edge }: die Naht genau an die Kante rollen und bügeln.

@@ -25,7 +25,7 @@ hem_strip-count = { $count } gleiche anfertigen.
 hem_strip-why = In dünnem Stoff gibt eine einzelne Lage einen weichen Knoten; zweimal eingeschlagen kann ihre Kante nicht ausfransen.
 
 attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
-attach_strip-stitched_on-place_end = { $strip }: das Ende innen { $lap } weit auf das Ende dieser Kante legen: { $run }.
+attach_strip-stitched_on-place_end = Das Ende ({ $strip }) auf der linken Stoffseite { $lap } weit auf das Ende dieser Kante legen: { $run }.
 attach_strip-stitched_on-place_along = { $strip }: das Ende innen { $lap } weit auf { $run } legen, { $at }.
 attach_strip-stitched_on-place_mark = { $strip }: das Ende innen { $lap } weit auf { $run } legen, an der Markierung „{ $mark }“.
 attach_strip-stitched_on-sew = In einem kleinen Kästchen mit Kreuz feststeppen.

@@ -1,6 +1,6 @@
 # Vorsicht, Werkzeug, Kurzwaren und Fachwörter des Heftes. Gedruckt wird nur, was eine Lektion braucht.
 
-caution_local-text = Dies sind die üblichen Vorsichtsregeln. Die Vorschriften am Ort, die Sicherheitsregeln der Schule und die Anleitungen der Hersteller gehen vor.
+caution_local-text = Dies sind die üblichen Vorsichtsregeln. Die örtlich geltenden Vorschriften, die Sicherheitsregeln der Schule und die Anleitungen der Hersteller haben Vorrang.
 caution-rotary = Rollschneider
 caution_text-rotary = Auf einer Schneidematte und vom Körper weg schneiden, die andere Hand hinter der Linealkante halten und die Klinge bei jedem Ablegen sichern.
 caution-scissors = Scheren
@@ -12,13 +12,13 @@ caution_text-needle = Finger und Haare von der Nadel fernhalten, vor dem Einfäd
 caution-iron = Bügeleisen
 caution_text-iron = Das Bügeleisen hochkant abstellen, das Kabel nicht in den Weg hängen lassen, die Hitze an einem Stoffrest prüfen und beim Weggehen ausschalten. Dampf verbrüht.
 caution-cords = Bänder und Kordeln
-caution_text-cords = Keine Kordeln, Bänder oder Zugbänder an Kapuze oder Hals von Kleidung für kleine Kinder: siehe EN 14682, ASTM F1816 und die Vorschriften am Ort. Lose Bänder von laufenden Maschinenteilen fernhalten.
+caution_text-cords = Keine Kordeln, Bänder oder Zugbänder an Kapuze oder Hals von Kleidung für kleine Kinder: siehe EN 14682, ASTM F1816 und die örtlich geltenden Vorschriften. Lose Bänder von laufenden Maschinenteilen fernhalten.
 caution-flame = Weite Ärmel und offenes Feuer
-caution_text-flame = Weite Ärmel und hängende Bänder fangen leicht Feuer. Vor dem Kochen oder Kerzenanzünden hochbinden oder sich umziehen; die Vorschriften am Ort zur Brennbarkeit von Kleidung gehen vor.
+caution_text-flame = Weite Ärmel und hängende Bänder fangen leicht Feuer. Vor dem Kochen oder Kerzenanzünden hochbinden oder sich umziehen; die örtlich geltenden Vorschriften zur Brennbarkeit von Kleidung haben Vorrang.
 caution-ripper = Nahttrenner
 caution_text-ripper = Vom Körper und von der Hand weg schieben, die den Stoff hält; eine Nadel quer ans Ende des Schnitts stecken. Danach die Kappe wieder aufsetzen.
 caution-small_parts = Knöpfe und Kleinteile
-caution_text-small_parts = Kleine Kinder können an Knöpfen, Druckknöpfen und Haken ersticken: fest annähen, durch Ziehen prüfen und die Vorschriften am Ort für Kinderkleidung beachten.
+caution_text-small_parts = Kleine Kinder können an Knöpfen, Druckknöpfen und Haken ersticken: fest annähen, durch Ziehen prüfen und die örtlich geltenden Vorschriften für Kinderkleidung beachten.
 
 tool-machine = Nähmaschine
 tool-pins = Stecknadeln
@@ -49,7 +49,7 @@ notion-hem_tape = Saumband
 
 # Fachwörter: das Wort, die Formen, nach denen im Text gesucht wird (durch | getrennt), und was es bedeutet.
 term-allowance = Nahtzugabe
-term_forms-allowance = nahtzugabe | nahtzugaben | zugabe | zugaben | saumzugabe | saumzugaben
+term_forms-allowance = nahtzugabe | nahtzugaben | saumzugabe | saumzugaben
 term_meaning-allowance = Der Stoff zwischen Nahtlinie und Schnittkante.
 term-backstitch = verriegeln
 term_forms-backstitch = verriegeln | verriegelt
@@ -102,9 +102,9 @@ term_meaning-stitch_line = Die Linie, auf der eine Naht genäht wird.
 term-topstitch = absteppen
 term_forms-topstitch = absteppen | abgesteppt
 term_meaning-topstitch = Eine Naht steppen, die außen zu sehen ist.
-term-understitch = niedersteppen
-term_forms-understitch = niedersteppen | niedergesteppt
-term_meaning-understitch = Den Beleg neben der Naht auf die Nahtzugaben steppen, damit er sich nach innen rollt.
+term-understitch = untersteppen
+term_forms-understitch = untersteppen | untergesteppt
+term_meaning-understitch = Den Beleg knapp neben der Naht auf die Nahtzugaben steppen, damit er sich nach innen legt und außen nicht zu sehen ist.
 term-wrong_side = linke Stoffseite
 term_forms-wrong_side = linke stoffseite | linken stoffseite | links auf links
 term_meaning-wrong_side = Die Seite des Stoffes, die beim Tragen innen liegt.

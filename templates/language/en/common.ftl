@@ -3,7 +3,10 @@
 
 language-name = English
 
-phrase-minutes = about { $count } minutes
+phrase-minutes = { $count ->
+        [one] about { $count } minute
+       *[other] about { $count } minutes
+    }
 
 # How places and lists are said.
 

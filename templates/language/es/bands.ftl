@@ -3,8 +3,8 @@
 seam_band-why = La banda exterior es la que se ve; lleva entretela para que ni los márgenes ni el uso se marquen por fuera.
 
 band_ends-fold = Doble { $pieces } a lo largo, derecho con derecho, canto con canto.
-band_ends-sew = Cosa de través en { $edge }, a { $allowance } del canto, por las dos capas, y asegure con puntadas atrás en el doblez.
-band_ends-sew_set = Cosa de través en { $edge }, a { $allowance } del canto, desde el doblez hasta la costura que sujeta la banda, solo por las dos capas de esta. Aparte la prenda y asegure con puntadas atrás en los dos extremos.
+band_ends-sew = Cosa de través en { $edge }, a { $allowance } del canto, por las dos capas, y remate con puntadas de retroceso en el doblez.
+band_ends-sew_set = Cosa de través en { $edge }, a { $allowance } del canto, desde el doblez hasta la costura que sujeta la banda, solo por las dos capas de esta. Aparte la prenda y remate con puntadas de retroceso en los dos extremos.
 band_ends-extra = En el extremo que monta, siga la costura doblando la esquina, por los dos cantos largos, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.
 band_ends-trim = Recorte los márgenes y corte las esquinas en diagonal, muy cerca de las puntadas.
 band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para que no quede ningún canto sin rematar donde se abrocha la banda.
@@ -27,8 +27,9 @@ set_band-why = Los márgenes rellenan la banda y quedan dentro al cerrarla; no c
 
 close_band-turn = Doble { $turned } hacia dentro en { $edge } y planche.
 close_band-pin = Coloque el doblez sobre la costura, apenas más allá de las puntadas, y prenda con alfileres o hilvane.
-close_band-edgestitch = Pespuntee al filo por el derecho a través de todas las capas, de modo que por debajo quede cogido el doblez.
-close_band-groove = Cosa por el derecho en el surco de la costura, de modo que por debajo quede cogido el doblez.
+close_band-edgestitch = Pespuntee al filo por el derecho a través de todas las capas, de modo que por debajo quede sujeto el doblez.
+close_band-groove = Cosa por el derecho en el surco de la costura, de modo que por debajo quede sujeto el doblez.
 close_band-hand = Cosa a mano el doblez a las puntadas, con puntada escondida.
 close_band-seams = En cada costura que encuentra, sujete el doblez a los márgenes de debajo con unas puntadas a mano que no pasen al derecho; entre ellas queda suelto.
 close_band-why = Si el doblez sobrepasa apenas la costura, la costura hecha desde el otro lado lo coge con seguridad.
+close_band-why = Si el doblez sobrepasa apenas la costura, la costura hecha desde el otro lado lo sujeta con seguridad.

@@ -7,8 +7,8 @@ body-one_size = talla única
 
 body-advice_draw = Trace la talla { $size } según la medida «{ $measure }», { $value }.
 body-advice_between = Trace la talla { $size }: la medida «{ $measure }», { $value }, está entre { $smaller } y { $larger }. Para una forma holgada basta { $smaller }; para una ajustada o una tela firme elija { $larger }.
-body-advice_beyond = Por encima de la talla más grande según la medida «{ $measure }», { $value }: { $size } es { $off } demasiado pequeña. Trace con sus propias medidas en lugar de una talla.
-body-advice_below = Por debajo de la talla más pequeña según la medida «{ $measure }», { $value }: { $size } es { $off } demasiado grande. Trace con sus propias medidas en lugar de una talla.
+body-advice_beyond = Por encima de la talla más grande según la medida «{ $measure }», { $value }: a la talla { $size } le faltan { $off }. Trace con sus propias medidas en lugar de una talla.
+body-advice_below = Por debajo de la talla más pequeña según la medida «{ $measure }», { $value }: a la talla { $size } le sobran { $off }. Trace con sus propias medidas en lugar de una talla.
 body-advice_fuller_bust = El pecho tiene { $off } más de lo que prevé la talla { $size }: conserve los hombros de la talla { $size } y añada en el pecho.
 # La costura lateral pasa a la de otra talla: hacia fuera a una mayor, hacia dentro a una menor.
 body-advice_waist =

@@ -222,7 +222,7 @@ booklet-fitting_on = { $title }, { $date }
 
 booklet-index_intro = Medidas por orden alfabético, con los pasos que las usan.
 booklet-licence = Licencia
-booklet-made_with = Trazado, comprobado y compuesto a partir de un solo cuaderno. Todas sus imágenes y números siguen el trazado.
+booklet-made_with = Trazado, comprobado y compuesto a partir de un solo archivo de lección. Todas sus imágenes y números siguen el trazado.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
 booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace primero en papel, cósalo una vez en tela barata y corte solo entonces la tela buena.

@@ -68,7 +68,7 @@ class_copy-answer_line = { $name }: { $value }
 class_copy-waiting = Con estos valores todavía no se puede dibujar el trazado.
 
 # La página de la copia de clase.
-class_copy-title = { $title } – copia de clase
+class_copy-title = { $title } – versión para el aula
 class_copy-welcome = Mueva los deslizadores: la imagen, los números y la comprobación los siguen. Escriba sus propias medidas, haga los ejercicios e imprima el patrón en su talla. Sus valores se guardan solo para usted.
 class_copy-values = Valores
 class_copy-body = Sus propias medidas

@@ -3,7 +3,10 @@
 
 language-name = Español
 
-phrase-minutes = unos { $count } minutos
+phrase-minutes = { $count ->
+        [one] { $count } minuto
+       *[other] unos { $count } minutos
+    }
 
 phrase-edge_on_side = { $edge } de la { $side }
 phrase-piece = { $piece }
@@ -84,7 +87,7 @@ word-thing-elastic = tramo de elástico
 word-thing-cord = cordón
 word-thing-binding = tira para ribetear
 word-thing-clips = hilera de cortes en el margen
-word-thing-caught = extremo de una tira cogido entre las capas
+word-thing-caught = extremo de una tira sujeto entre las capas
 word-thing-wedges = hilera de cuñas recortadas en el margen
 
 # Cómo se llama un borde para el que la lección no tiene palabras propias.
@@ -95,7 +98,7 @@ edge-wrist = borde de la muñeca
 edge-side = costura lateral
 edge-neck = escote
 edge-shoulder = costura del hombro
-edge-opening = abertura de la manga
+edge-opening = bocamanga
 edge-centre = línea central
 edge-hem = bajo
 edge-waist = cintura
@@ -108,12 +111,12 @@ edge-overarm = costura de manga
 edge-underarm = costura de debajo del brazo
 edge-front_underarm = costura delantera de debajo del brazo
 edge-back_underarm = costura trasera de debajo del brazo
-edge-centre_front = centro delantero
-edge-centre_back = centro espalda
+edge-centre_front = centro del delantero
+edge-centre_back = centro de la espalda
 edge-front_side = costura lateral delantera
 edge-back_side = costura lateral trasera
-edge-left_side = costura lateral de la izquierda
-edge-right_side = costura lateral de la derecha
+edge-left_side = costura lateral izquierda
+edge-right_side = costura lateral derecha
 edge-top = borde superior
 edge-bottom = borde inferior
 edge-mouth = boca
@@ -134,7 +137,7 @@ common-match_notches = Haga coincidir los piquetes.
 common-match_seams = Haga coincidir las costuras.
 common-match_seams_and_notches = Haga coincidir las costuras y los piquetes.
 common-ease = Uno de los bordes es a propósito { $ease } más largo: reparta esa amplitud por igual y préndala con alfileres.
-common-press_open = Planche los márgenes abiertos.
+common-press_open = Abra la costura con la plancha.
 common-press_one_side = Planche la costura hacia un lado.
 common-press_later = No la planche todavía.
 common-press_towards = Planche la costura hacia la pieza «{ $piece }».

@@ -13,7 +13,7 @@ flat_felled_seam-fold_same_piece = Doble el canto del margen de la mitad { $lapp
 flat_felled_seam-lay = Tienda el doblez plano sobre { $under }, de modo que no se vea ningún canto, y prenda con alfileres.
 flat_felled_seam-lay_same_piece = Tienda el doblez plano sobre la mitad { $under_side }, de modo que no se vea ningún canto, y prenda con alfileres.
 flat_felled_seam-stitch = Pespuntéelo a { $row } del doblez, a través de todas las capas.
-flat_felled_seam-why = La costura plana queda lisa, no enseña ningún canto por ninguno de los dos lados y la sujetan dos costuras: es la más resistente para ropa de trabajo y camisas.
+flat_felled_seam-why = La costura sobrecargada queda lisa, no enseña ningún canto por ninguno de los dos lados y la sujetan dos costuras: es la más resistente para ropa de trabajo y camisas.
 flat_felled_seam-why_trim = Se recorta un margen para que el otro se doble a su alrededor sin hacer relieve.
 
 lapped_seam-turn = Doble { $allowance } hacia el revés en { $edge }, hasta la línea de costura, y planche.

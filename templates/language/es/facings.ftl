@@ -17,9 +17,10 @@ attach_facing-grade = Recorte el margen de la vista más estrecho que el de la p
 attach_facing-clip = Dé cortes en las curvas casi hasta las puntadas y recorte las esquinas.
 attach_facing-turn = Vuelva la vista hacia dentro y planche, con la costura justo en el borde.
 attach_facing-turn_only = Vuelva la vista hacia dentro.
+attach_facing-turn = Doble la vista hacia el interior y planche, con la costura justo en el borde.
 attach_facing-why = Las capas recortadas a distinto ancho no hacen relieve; los cortes dejan que un margen curvo quede plano una vez vuelto.
 
 understitch-press = Abra la vista y planche los márgenes hacia ella.
-understitch-sew = Haga el bajopespunte sobre la vista, a { $distance } de la costura, cogiendo solo la vista y los márgenes.
+understitch-sew = Haga el bajopespunte sobre la vista, a { $distance } de la costura, solo por la vista y los márgenes.
 understitch-roll = Vuelva a doblar la vista hacia dentro y planche: la costura se esconde sola.
 understitch-why = El bajopespunte lleva la costura un poco hacia dentro, para que la vista no se salga ni se vea.

@@ -1,6 +1,6 @@
 # Frases para broches, corchetes y ojetes.
 
-snaps-first = Cosa la mitad plana de cada broche a presión, la que lleva la bolita, por el interior del lado que monta, cogiendo solo la capa de dentro: { $places }.
+snaps-first = Cosa la mitad plana de cada broche a presión, la que lleva la bolita, por el interior del lado que monta, solo por la capa de dentro: { $places }.
 snaps-second = Píntela con tiza, cierre la prenda para marcar dónde toca y cosa ahí las otras mitades: { $under }.
 snaps-why = La tiza marca el lugar exacto, para que el borde cerrado quede plano.
 

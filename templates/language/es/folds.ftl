@@ -3,10 +3,10 @@
 dart-fold = Doble cada pinza por su línea central, derecho con derecho, de modo que coincidan sus dos líneas de costura, y prenda con alfileres: { $pieces }.
 dart-fold_one = Doble la pinza por su línea central, derecho con derecho, de modo que coincidan sus dos líneas de costura, y prenda con alfileres: { $pieces }.
 dart-sew = Cosa la pinza ({ $dart }) desde { $edge } hasta su punta, { $depth } de largo: empieza a { $intake } del doblez y las últimas puntadas corren por el mismo filo del doblez.
-dart-tie = No haga puntadas atrás en la punta: deje los hilos largos y anúdelos.
+dart-tie = No haga puntadas de retroceso en la punta: deje los hilos largos y anúdelos.
 dart-press = Planche la pinza plana tal como se cosió y después hacia { $toward }, sobre una almohadilla redondeada, para que no se marque ningún doblez más allá de la punta.
 dart-press_of = Planche las pinzas de { $edge } planas tal como se cosieron y después hacia { $toward }, sobre una almohadilla redondeada, para que no se marque ningún doblez más allá de la punta.
-dart-why = Una pinza da forma cóncava a la tela plana: lo que recoge en el borde es lo que el cuerpo tiene de menos ahí.
+dart-why = Una pinza da volumen a la tela plana: lo que recoge en el borde es lo que el cuerpo tiene de menos ahí.
 dart-why_point = Al salir por el filo del doblez, la costura acaba en nada y no se hace un hoyuelo en la punta.
 
 pleat-fold = Por el derecho de { $pieces }, doble el pliegue ({ $pleat }) por su línea de doblez; recoge { $intake }.

@@ -2,7 +2,7 @@
 
 blind_hem-baste = Hilvane el dobladillo cerca de su doblez, para que no se mueva.
 blind_hem-hand = Doble un poco hacia atrás el borde de arriba del dobladillo y cosa de derecha a izquierda con puntadas flojas: una en el dobladillo y la siguiente en un solo hilo de la prenda.
-blind_hem-machine = Doble la prenda hacia atrás, de modo que el borde de arriba del dobladillo asome un poco, y cosa con la puntada invisible de la máquina: las puntadas rectas caen en el dobladillo y solo la punta de cada zigzag coge el doblez.
+blind_hem-machine = Doble la prenda hacia atrás, de modo que el borde de arriba del dobladillo asome un poco, y cosa con la puntada invisible de la máquina: las puntadas rectas caen en el dobladillo y solo la punta de cada zigzag toma el doblez.
 blind_hem-press = Quite el hilván y planche solo el doblez, para que el borde de arriba no se marque por el derecho.
 blind_hem-why = Las puntadas escondidas entre el dobladillo y la prenda no se ven y, si quedan algo flojas, no tiran.
 
@@ -18,5 +18,5 @@ wide_hem-why = Un dobladillo ancho da peso a la prenda para que caiga bien y dej
 rolled_hem-stay = Haga una costura fina a { $row } del canto cortado: { $edge }.
 rolled_hem-trim = Recorte muy cerca de esa costura, poco a poco.
 rolled_hem-roll = Con el pulgar y el índice humedecidos, enrolle el borde hacia el revés por encima de la costura, hasta que ambos desaparezcan; ocupa { $first } en total.
-rolled_hem-slip = Cosa el rollito a mano con puntada escondida: por dentro del rollito y después por un hilo de la tela.
+rolled_hem-slip = Cosa a mano el borde enrollado con puntada escondida: por dentro del borde y después por un hilo de la tela.
 rolled_hem-why = El borde enrollado es el dobladillo más fino para telas transparentes: apenas es más ancho que el grueso de un hilo.

@@ -102,7 +102,7 @@ panel-tryon_keep = Guardar
 panel-tryon_keep_tip = Anota los cambios con su motivo
 panel-tryon_cancel = Cancelar
 panel-tryon_cancel_tip = Abandona la prueba y devuelve los valores
-panel-tryon_kept = Guardadas
+panel-tryon_kept = Pruebas guardadas
 panel-tryon_none = elija una prueba
 panel-tryon_one_dated = { $title }, { $date }
 panel-tryon_back = Retirar
@@ -117,7 +117,7 @@ panel-line_of_cell = { $trouble } (Línea { $number } de la celda: { $line })
 panel-cell_finished = { $title }:
 
 # El formulario para un cuerpo.
-panel-body_mine = El mío
+panel-body_mine = Mis medidas
 panel-body_name = Nombre
 panel-body_name_tip = De quién es el cuerpo
 panel-body_cm_tip = Un número sin unidad está en cm

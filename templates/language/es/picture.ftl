@@ -101,8 +101,8 @@ picture-half =
         [right] { $piece }, derecha
        *[both] { $piece }
     }
-picture-section = corte
-picture-strip_as_cut = { $strip }, tira recién cortada
+picture-section = sección
+picture-strip_as_cut = { $strip }, tira sin doblar
 picture-strip_folded = tira doblada y cosida
 picture-strip_sewn = cosida, con el revés por fuera
 picture-strip_hemmed = con dobladillo

@@ -1,7 +1,7 @@
 # Frases para bolsillos de parche.
 
 pocket_hem-turn = Doble { $first } hacia el revés y planche: { $edge }.
-pocket_hem-fold = Dóblelo { $second } hacia el derecho por la línea de dobladillo; los dos dobleces ocupan { $total }.
+pocket_hem-fold = Dóblelo { $second } hacia el derecho por la línea de dobladillo (dobladillo total: { $total }).
 pocket_hem-ends = Cosa de través los dos extremos del dobladillo, a { $ends } de los bordes laterales. Recorte las esquinas.
 pocket_hem-out = Vuelva el dobladillo hacia el revés, empuje las esquinas hacia fuera y planche.
 pocket_hem-sew = Cosa el dobladillo cerca de su doblez interior.
@@ -19,5 +19,5 @@ fold_pocket-why_curved = Fruncidas sobre una cartulina, las dos esquinas salen i
 
 patch_pocket-pin = Coloque { $pocket } con el derecho hacia arriba sobre el derecho de la tela y prenda con alfileres o hilvane: { $place }. Meta una mano por debajo: no debe quedar tirante.
 patch_pocket-sew = Pespuntee a { $distance } de los bordes doblados: baje por un lado, siga por el bajo y suba por el otro. Deje abierta la boca.
-patch_pocket-secure = En los dos extremos de la boca, haga puntadas atrás o cosa un triángulo pequeño.
+patch_pocket-secure = En los dos extremos de la boca, haga puntadas de retroceso o cosa un triángulo pequeño.
 patch_pocket-why = La mano en el bolsillo tira de los dos extremos de la boca; ahí es donde se rasga, y por eso se cosen dos veces.

@@ -1,7 +1,7 @@
 # Frases para fruncir, embeber e hilvanar.
 
-gather-sew = Ponga la puntada más larga y haga dos hileras en { $edge }, separadas { $apart }, una a cada lado de la línea de costura. Deje los hilos largos y no haga puntadas atrás.
-gather-sew_more = Ponga la puntada más larga y haga { $rows } hileras en { $edge }, separadas { $apart }. Deje los hilos largos y no haga puntadas atrás.
+gather-sew = Ponga la puntada más larga y haga dos hileras en { $edge }, separadas { $apart }, una a cada lado de la línea de costura. Deje los hilos largos y no haga puntadas de retroceso.
+gather-sew_more = Ponga la puntada más larga y haga { $rows } hileras en { $edge }, separadas { $apart }. Deje los hilos largos y no haga puntadas de retroceso.
 gather-mark = Marque los cuartos de este borde y los del borde al que se va a coser.
 gather-draw = Tire de los hilos de la bobina desde los dos extremos hasta que mida { $to } en vez de { $full }, y enrósquelos en un alfiler.
 gather-draw_to_fit = Tire de los hilos de la bobina desde los dos extremos hasta que coincida con { $fit }: { $to } en vez de { $full }. Enrósquelos en un alfiler.

@@ -312,7 +312,7 @@ refusal-part_past = la parte termina a { $end }, pero el tramo solo mide { $leng
 refusal-part_backward = la parte termina a { $end } pero empieza a { $start }, y los bordes miden { $length }.
 refusal-zip_narrow = un margen de { $width } es demasiado estrecho para coser una cremallera.
 refusal-zip_narrow_do = Dé a la abertura al menos { $least }.
-refusal-zip_row = pespuntada a { $at } del doblez, la costura no cogería el margen de { $width } de detrás.
+refusal-zip_row = pespuntada a { $at } del doblez, la costura no tomaría el margen de { $width } de detrás.
 refusal-zip_row_do = Pespuntee más cerca del doblez o dé a la abertura un margen más ancho.
 refusal-tower_piece = la tapeta y los bordes que la rodean deben estar en una sola pieza aparte.
 refusal-tower_piece_do = Nombre bordes de la pieza cortada para la tapeta, como tower.edge y around=[tower.point, tower.outer].

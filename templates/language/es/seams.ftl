@@ -1,18 +1,18 @@
 # Frases para la costura simple, la costura francesa y el planchado.
 
 plain_seam-sew = Cosa a { $allowance } del borde.
-plain_seam-sew_with_opening = Cosa a { $allowance } del borde, pero deje { $size } sin coser en { $edge }, { $stretch }. Asegure con puntadas atrás a los dos lados de la abertura.
-plain_seam-sew_to_marks = Cosa a { $allowance } del borde, pero deje sin coser el tramo entre las marcas ({ $mark }): { $size }, { $stretch }. Asegure con puntadas atrás a los dos lados de la abertura.
-plain_seam-sew_open_start = Cosa a { $allowance } del borde, pero deje sin coser { $size } al comienzo de { $edge }. Asegure con puntadas atrás donde termina la abertura.
-plain_seam-sew_open_end = Cosa a { $allowance } del borde, pero deje sin coser { $size } al final de { $edge }. Asegure con puntadas atrás donde empieza la abertura.
-plain_seam-sew_line_to_line = Cosa a { $allowance } del borde, pero empiece y termine donde se cruzan las líneas de costura de los bordes vecinos, no en el canto. Asegure ahí con puntadas atrás.
+plain_seam-sew_with_opening = Cosa a { $allowance } del borde, pero deje { $size } sin coser en { $edge }, { $stretch }. Remate con puntadas de retroceso a los dos lados de la abertura.
+plain_seam-sew_to_marks = Cosa a { $allowance } del borde, pero deje sin coser el tramo entre las marcas ({ $mark }): { $size }, { $stretch }. Remate con puntadas de retroceso a los dos lados de la abertura.
+plain_seam-sew_open_start = Cosa a { $allowance } del borde, pero deje sin coser { $size } al comienzo de { $edge }. Remate con puntadas de retroceso donde termina la abertura.
+plain_seam-sew_open_end = Cosa a { $allowance } del borde, pero deje sin coser { $size } al final de { $edge }. Remate con puntadas de retroceso donde empieza la abertura.
+plain_seam-sew_line_to_line = Cosa a { $allowance } del borde, pero empiece y termine donde se cruzan las líneas de costura de los bordes vecinos, no en el canto. Remate ahí con puntadas de retroceso.
 plain_seam-finish = Remate los cantos de los márgenes con { $finish }.
 plain_seam-finish_together = Remate juntos los dos márgenes con { $finish }.
 plain_seam-bound = Doble { $strip } sobre el canto de cada margen y cosa la tira muy cerca de su borde, a través de todas sus capas.
 plain_seam-bound_bought = Doble el bies sobre el canto de cada margen y cósalo muy cerca de su borde, a través de todas sus capas.
 plain_seam-bound_together = Junte los dos márgenes, doble { $strip } sobre los dos cantos y cosa la tira muy cerca de su borde, a través de todas las capas.
 plain_seam-bound_together_bought = Junte los dos márgenes, doble el bies sobre los dos cantos y cósalo muy cerca de su borde, a través de todas las capas.
-plain_seam-why_open = Planchada abierta, la costura queda lo más plana posible: en ningún sitio hay más de dos capas una sobre otra.
+plain_seam-why_open = Abierta con la plancha, la costura queda lo más plana posible: en ningún sitio hay más de dos capas una sobre otra.
 plain_seam-why_one_side = Planchada hacia un lado, la costura es más resistente y los dos márgenes se pueden rematar o pespuntear como uno solo.
 plain_seam-why_later = La plancha viene después, porque a la costura siguiente se llega mejor mientras los márgenes siguen levantados.
 plain_seam-why_line_to_line = Si no se cosen, los extremos de los márgenes pueden ir hacia un lado o hacia otro cuando la costura siguiente llegue a esta en la esquina.
@@ -30,7 +30,7 @@ french_seam-takes = Las dos costuras juntas ocupan el margen de costura de { $to
 french_seam-why = La costura francesa encierra sus cantos y va bien en telas finas que se deshilachan o transparentan. En telas gruesas abulta demasiado.
 french_seam-why_wrong_sides = La primera costura, revés con revés, parece un error: al volver las piezas todo queda bien y los cantos se esconden dentro.
 
-press-open = Planche los márgenes abiertos, primero por el revés y después con suavidad por el derecho, con un paño: { $edge }.
+press-open = Abra la costura con la plancha, primero por el revés y después con suavidad por el derecho, con un paño de planchar: { $edge }.
 press-one_side = Planche la costura hacia un lado: { $edge }.
 press-towards = Planche la costura hacia la pieza «{ $piece }»: { $edge }.
 press-edge = Haga rodar la costura hasta el mismo borde y planche: { $edge }.

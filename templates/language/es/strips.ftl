@@ -2,7 +2,7 @@
 
 fold_strip-half = Doble la tira ({ $strip }) a lo largo por el centro, revés con revés, planche y vuelva a abrir.
 fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
-fold_strip-quarter = Doble los dos cantos largos hasta la raya del centro y después doble otra vez por el centro: mide { $width } de ancho.
+fold_strip-quarter = Lleve los dos bordes largos hasta el doblez central y vuelva a doblar por él: ancho acabado { $width }.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
 fold_strip-sew_one = Pespuntee a { $edgestitch } del borde largo abierto, donde se juntan los dos dobleces.
 fold_strip-count = Haga { $count } iguales.
@@ -20,7 +20,7 @@ turn_strip-count = Haga { $count } iguales.
 hem_strip-turn = Doble { $turn } hacia el revés, dos veces, ambos bordes largos y planche: { $strip }; queda de { $width } de ancho.
 hem_strip-sew = Cosa junto a los dobleces interiores.
 hem_strip-ends_both = Doble igual los dos extremos cortos, con las esquinas planas, y cosa de lado a lado.
-hem_strip-ends_one = Doble igual un extremo corto, con las esquinas planas, y cosa de lado a lado; el otro queda sin rematar hasta que lo coja una costura.
+hem_strip-ends_one = Doble igual un extremo corto, con las esquinas planas, y cosa de lado a lado; el otro queda sin rematar hasta que lo sujete una costura.
 hem_strip-count = Haga { $count } iguales.
 hem_strip-why = En tela fina una sola capa da un nudo suave; doblado dos veces, su borde no se deshilacha.
 
@@ -34,4 +34,4 @@ attach_strip-caught-place_start = Coloque la tira ({ $strip }) por el derecho al
 attach_strip-caught-place_end = Coloque la tira ({ $strip }) por el derecho al final del borde, canto con canto: { $run }.
 attach_strip-caught-place_along = Coloque la tira ({ $strip }) por el derecho sobre el borde, { $at }, canto con canto: { $run }.
 attach_strip-caught-place_mark = Coloque la tira ({ $strip }) por el derecho sobre el borde, en la marca ({ $mark }), canto con canto: { $run }.
-attach_strip-caught-sew = Hilvane dentro del margen; la costura siguiente la coge. Mantenga apartado el extremo suelto.
+attach_strip-caught-sew = Hilvane dentro del margen; la sujetará la costura siguiente. Mantenga apartado el extremo suelto.

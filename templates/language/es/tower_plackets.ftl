@@ -7,5 +7,5 @@ tower_placket-cut = Corte por el centro del rectángulo con unas tijeras pequeñ
 tower_placket-pin = Planche la tira hacia el derecho, meta { $allowance } de su borde libre de modo que tape justo las puntadas y pespuntee al filo hasta el final del corte: queda de { $wide } de ancho.
 tower_placket-sew = Prenda el derecho de la tapeta sobre el revés, en el otro lado del corte ({ $tower }), y cosa a { $allowance } del borde hasta la esquina del rectángulo.
 tower_placket-lay = Pase la tapeta por el corte al derecho y dóblela por su doblez: queda sobre la tira y su borde planchado tapa las puntadas. Ponga el triángulo hacia arriba por debajo y prenda con alfileres.
-tower_placket-across = Pespuntee la tapeta al filo desde abajo por el lado planchado, alrededor de la punta y de través en el final del corte, cogiendo el triángulo y la tira; por debajo, deje libre su doblez.
+tower_placket-across = Pespuntee la tapeta al filo desde abajo por el lado planchado, alrededor de la punta y de través en el final del corte, por el triángulo y la tira; por debajo, deje libre su doblez.
 tower_placket-why = El pespunte de través sujeta el triángulo, la tira y la tapeta justo donde el corte se desgarraría; cortado hasta las esquinas, la tapeta se vuelve lisa.

@@ -9,7 +9,7 @@ lapped_zip-stitch_over = Pespuntee por el derecho a { $lap } del doblez: de trav
 lapped_zip-why = La solapa tapa los dientes; el doblez de abajo queda un poco más afuera, para que la solapa lo cubra también cuando la cremallera tira.
 
 centred_zip-baste = Prenda con alfileres { $over } sobre { $under }, derecho con derecho, e hilvane la abertura cerrada a { $allowance } del borde.
-centred_zip-press = Planche los márgenes abiertos.
+centred_zip-press = Abra la costura con la plancha.
 centred_zip-lay = Coloque la cremallera cerrada, de { $length } de largo, boca abajo sobre los márgenes, con los dientes sobre la costura hilvanada y el cursor { $top } por debajo de la línea de costura de arriba; prenda las cintas con alfileres o hilvánelas.
 centred_zip-lay_flush = Coloque la cremallera cerrada, de { $length } de largo, boca abajo sobre los márgenes, con los dientes sobre la costura hilvanada y el cursor en la línea de costura de arriba; prenda las cintas con alfileres o hilvánelas.
 centred_zip-stitch = Pespuntee por el derecho, con el prensatelas para cremalleras, a { $lap } de la costura: baje por un lado, cruce por debajo del final de la cremallera y suba por el otro. Abra la cremallera para pasar el cursor.

@@ -129,7 +129,7 @@ booklet-too_narrow = trop étroit
 booklet-lengths_by_size = Tissu à acheter pour chaque taille
 booklet-cloth_wide = { $cloth }, { $width }
 booklet-notions = Mercerie
-booklet-tools = Outils
+booklet-tools = Matériel
 booklet-lays_intro = Tracer à la craie autour des pièces et contrôler chaque droit-fil par rapport à la lisière avant de couper. Ce qui se coupe dans le tissu déplié vient en dernier.
 
 ## Pièces
@@ -166,7 +166,7 @@ booklet-cut_continuous = Couper { $count } × { $cloth }, l’une après l’aut
 booklet-cut_joined = Couper { $count } × { $cloth }, { $lengths } longueurs par bande
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } de large
-booklet-strips_note = Les bandes n’ont pas de pièce de papier : les tracer à la craie directement sur le tissu, en droit-fil. Les marges sont comprises.
+booklet-strips_note = Les bandes n’ont pas de pièce de patron : les tracer à la craie directement sur le tissu, en droit-fil. Les marges sont comprises.
 booklet-strips_note_mixed = Les bandes n’ont pas de pièce de papier : les tracer à la craie directement sur le tissu, dans le sens indiqué pour chacune. Les marges sont comprises.
 booklet-strip_crosswise = en travers du tissu
 booklet-strip_bias = en plein biais
@@ -197,7 +197,7 @@ booklet-strip_pieced_diagonal_each =
 booklet-printing_alone = Imprimer seule la première page du patron, à 100 % ou « taille réelle ». Désactiver « ajuster à la page » et « réduire ».
 booklet-printing_squares = Mesurer ses carrés de contrôle : l’un a 100 mm (10 cm) de côté, l’autre 4 po. Si l’un est faux, trouver le réglage d’échelle de l’imprimante avant de continuer.
 booklet-printing_rest = Imprimer le reste. Le plan de la première page montre la place de chaque page : par rangée et par colonne.
-booklet-printing_join = Couper chaque page le long de sa ligne de coupe, sur deux côtés seulement, la poser sur sa voisine de façon que les repères d’assemblage se rejoignent, et scotcher.
+booklet-printing_join = Couper chaque page le long de sa ligne de coupe, sur deux côtés seulement, la poser sur sa voisine de façon que les repères d’assemblage se rejoignent, et assembler avec du ruban adhésif.
 booklet-printing_check = Contrôler une grande mesure du patron assemblé d’après ce livret avant de couper dans le tissu.
 
 ## Fiche

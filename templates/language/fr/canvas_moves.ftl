@@ -17,7 +17,7 @@ canvas_moves-copied = Copié.
 canvas_moves-source = La cellule
 canvas_moves-cancel = Annuler
 canvas_moves-grip = Glisser pour régler la valeur
-canvas_moves-writing = La cellule s’écrit …
+canvas_moves-writing = La cellule s’écrit…
 canvas_moves-written = La cellule est dans le notebook et a été exécutée. Enregistrer le notebook pour la garder.
 canvas_moves-not_run = La cellule est dans le notebook mais n’a pas été exécutée. Cliquer dedans et appuyer sur Maj et Entrée.
 # $step : le titre de l’étape que la cellule doit suivre.

@@ -3,7 +3,10 @@
 
 language-name = Français
 
-phrase-minutes = environ { $count } minutes
+phrase-minutes = { $count ->
+        [one] environ { $count } minute
+       *[other] environ { $count } minutes
+    }
 
 phrase-edge_on_side = { $edge } à { $side }
 phrase-piece = { $piece }
@@ -102,7 +105,7 @@ edge-wrist = bord du poignet
 edge-side = couture de côté
 edge-neck = encolure
 edge-shoulder = couture d’épaule
-edge-opening = ouverture de manche
+edge-opening = bas de manche
 edge-centre = ligne du milieu
 edge-hem = bas
 edge-waist = ligne de taille
@@ -111,8 +114,8 @@ edge-armhole = emmanchure
 edge-inseam = entrejambe
 edge-outseam = couture extérieure de la jambe
 edge-cap = tête de manche
-edge-overarm = couture de dessus de bras
-edge-underarm = couture de dessous de bras
+edge-overarm = couture de dessus de manche
+edge-underarm = couture de dessous de manche
 edge-front_underarm = couture de dessous de bras devant
 edge-back_underarm = couture de dessous de bras dos
 edge-centre_front = milieu devant
@@ -128,7 +131,7 @@ edge-near_end = extrémité proche
 edge-far_end = extrémité éloignée
 edge-front_end = extrémité devant
 edge-back_end = extrémité dos
-edge-button_end = extrémité du bouton
+edge-button_end = extrémité côté bouton
 
 common-both_sides = Travailler le côté gauche et le côté droit de la même façon.
 common-pin_right = Épingler { $a } sur { $b }, endroit contre endroit : { $edge }.
@@ -141,7 +144,7 @@ common-match_notches = Faire coïncider les crans.
 common-match_seams = Faire coïncider les coutures.
 common-match_seams_and_notches = Faire coïncider les coutures et les crans.
 common-ease = L’un des bords est volontairement plus long de { $ease } : répartir cet embu régulièrement et épingler.
-common-press_open = Ouvrir les marges au fer.
+common-press_open = Ouvrir la couture au fer.
 common-press_one_side = Coucher la couture d’un côté au fer.
 common-press_later = Ne pas encore repasser.
 common-press_towards = Coucher la couture au fer vers cette pièce : { $piece }.
@@ -155,7 +158,7 @@ alt-row = Nouvelle piqûre : { $edge }.
 alt-row_inside = Nouvelle piqûre à { $inset } à l’intérieur du bord : { $edge }.
 alt-row_outside = Nouvelle piqûre dans la marge, à { $inset } à l’extérieur de la ligne de couture : { $edge }.
 alt-old_row = La piqûre précédente se voit : { $edge }.
-alt-gap = Elle laisse { $gap } ouverts.
+alt-gap = Elle laisse une ouverture de { $gap }.
 alt-strip = L’image montre : { $strip }.
 alt-pinned = Épinglé : { $edge }.
 alt-folded = { $piece } avec une partie rabattue le long d’une ligne.

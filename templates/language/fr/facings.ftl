@@ -7,13 +7,13 @@ fuse-why = L’entoilage empêche un bord de s’étirer et donne aux boutons, a
 face_with_interfacing-lay = Poser l’entoilage sur l’endroit, face encollée dessus ({ $pieces }), et épingler : { $edge }.
 face_with_interfacing-sew = Piquer à { $allowance } du bord : { $edge }.
 face_with_interfacing-clip = Cranter les marges là où le bord est courbe, presque jusqu’aux points.
-face_with_interfacing-turn = Retourner l’entoilage sur l’envers, la colle contre le tissu, et marquer le bord à l’ongle. Pas encore de fer.
+face_with_interfacing-turn = Retourner l’entoilage sur l’envers, la colle contre le tissu, et marquer le bord à l’ongle. Ne pas repasser à ce stade.
 face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. Ce bord est maintenant fini : { $edge }.
 face_with_interfacing-why = La couture enferme les deux bords bruts. On colle en dernier, car avant de retourner le fer collerait les mauvaises faces.
 
 attach_facing-pin = Épingler { $facing } sur { $edge }, endroit contre endroit.
 attach_facing-sew = Piquer à { $allowance } du bord, d’une seule traite.
-attach_facing-grade = Recouper la marge de la parementure plus étroite que celle du vêtement.
+attach_facing-grade = Dégrader les marges : recouper plus court celle de la parementure.
 attach_facing-clip = Cranter les courbes presque jusqu’aux points et dégarnir les angles.
 attach_facing-turn = Retourner la parementure vers l’intérieur et repasser, la couture juste au bord.
 attach_facing-turn_only = Retourner la parementure vers l’intérieur.
@@ -21,5 +21,5 @@ attach_facing-why = Des épaisseurs recoupées à des largeurs différentes ne m
 
 understitch-press = Déplier la parementure et repasser les marges vers elle.
 understitch-sew = Sous-piquer : piquer sur la parementure, à { $distance } de la couture, à travers la parementure et les marges seulement.
-understitch-roll = Rabattre la parementure à l’intérieur et repasser : la couture roule d’elle-même hors de vue.
+understitch-roll = Rabattre la parementure à l’intérieur et repasser : la couture se place d’elle-même un peu à l’intérieur.
 understitch-why = Cette piqûre tire la couture un peu vers l’intérieur, si bien que la parementure ne peut ni ressortir ni se voir.

@@ -6,14 +6,14 @@ dart-sew = Piquer « { $dart } » du bord « { $edge } » à la pointe, 
 dart-tie = Pas de point d’arrêt à la pointe : laisser de longs bouts de fil et les nouer.
 dart-press = Repasser la pince à plat comme elle a été piquée, puis la coucher de ce côté : { $toward } ; travailler sur un coussin arrondi pour ne pas marquer de pli au-delà de la pointe.
 dart-press_of = Repasser les pinces de « { $edge } » à plat comme elles ont été piquées, puis les coucher de ce côté : { $toward } ; travailler sur un coussin arrondi pour ne pas marquer de pli au-delà de la pointe.
-dart-why = Une pince donne du creux à un tissu plat : ce qu’elle prend au bord est ce que le corps a de moins à cet endroit.
+dart-why = Une pince donne du volume à un tissu plat : ce qu’elle prend au bord est ce que le corps a de moins à cet endroit.
 dart-why_point = La piqûre meurt le long du pli : elle finit à rien et aucune cloque ne se voit à la pointe.
 
 pleat-fold = Sur l’endroit ({ $pieces }), plier « { $pleat } » le long de la ligne de pli ; il prend { $intake }.
 pleat-lay = Amener ses deux lignes l’une sur l’autre, coucher le pli de ce côté : { $toward }, et épingler.
 pleat-baste = Bâtir en travers du pli, dans la marge : { $edge }.
 pleat-baste_both = Bâtir en travers du pli, dans les deux marges : { $edge } et { $far }.
-pleat-press = Repasser légèrement le pli, sous un linge, sur la longueur où il doit rester net.
+pleat-press = Repasser légèrement le pli, sous une pattemouille, sur la longueur où il doit rester net.
 pleat-why = Bâti à sa place, un pli ne peut pas bouger pendant qu’on pique la couture qui le tient.
 
 tuck-fold = Plier « { $pleat } » ({ $pieces }) envers contre envers par le milieu, ses deux lignes l’une sur l’autre, et épingler.

@@ -2,11 +2,11 @@
 
 measure-bust_girth = tour de poitrine
 measure_note-bust_girth = À l’endroit le plus fort de la poitrine, mètre ruban bien horizontal tout autour, en respirant normalement.
-measure-upper_chest_girth = tour de poitrine haut
+measure-upper_chest_girth = tour de dessus de poitrine
 measure_note-upper_chest_girth = Autour du buste, haut sous les bras et au-dessus des seins, mètre ruban horizontal.
-measure-under_bust_girth = tour de dessous de poitrine
+measure-under_bust_girth = tour sous poitrine
 measure_note-under_bust_girth = Autour des côtes, juste sous les seins, mètre ruban horizontal.
-measure-bust_point_width = écart des seins
+measure-bust_point_width = écart de poitrine
 measure_note-bust_point_width = D’une pointe de sein à l’autre, en ligne droite.
 measure-waist_girth = tour de taille
 measure_note-waist_girth = À la taille naturelle, là où le corps se plie sur le côté ; y nouer un ruban et le laisser en place.

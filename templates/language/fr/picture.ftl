@@ -22,7 +22,7 @@ picture-one_way = un seul sens
 picture-one_way_top = un seul sens : flèche vers le haut
 picture-nap_one_way = tissu à sens : flèche vers le haut
 picture-nap_print = tissu à sens : raccorder le motif
-picture-grain_crosswise = droit-fil trame
+picture-grain_crosswise = sens de la trame
 picture-grain_bias = plein biais
 
 # ---- texte de remplacement d’une pièce
@@ -35,7 +35,7 @@ picture-piece_marks = Repères : { $marks }.
 picture-piece_darts = Pinces : { $darts }.
 picture-piece_pleats = Plis et plis piqués : { $pleats }.
 picture-taking = { $name } prenant { $intake }
-picture-laid_crosswise = Placée en droit-fil trame.
+picture-laid_crosswise = Placée dans le sens de la trame.
 picture-laid_bias = Placée dans le biais.
 picture-for_one_way = Pour tissu à sens : flèche vers le haut.
 picture-for_print = Pour tissu à sens : raccorder le motif.
@@ -95,7 +95,7 @@ picture-half =
         [right] { $piece }, côté droit
        *[both] { $piece }
     }
-picture-section = coupe
+picture-section = vue en coupe
 picture-strip_as_cut = { $strip }, à la coupe
 picture-strip_folded = bande pliée et piquée
 picture-strip_sewn = piquée, l’envers dehors

@@ -63,7 +63,7 @@ proof-never_sewn = aucune étape ne pique « { $fold } ».
 proof-never_folded_do = Ajouter l’étape : { $call }.
 
 # ---- bords et marges ----
-proof-edge_never_sewn = le bord « { $edge } » n’est jamais cousu, parementé ni ourlé ({ $length }).
+proof-edge_never_sewn = le bord « { $edge } » n’est jamais cousu, fini par une parementure ni ourlé ({ $length }).
 proof-edge_left_raw = le bord « { $edge } » reste brut { $stretch }, soit { $part } sur { $length }.
 proof-raw_edge_do = Ajouter la couture, la parementure ou l’ourlet qui le ferme, ou le finir avec leave=True.
 proof-allowance_too_wide = le patron donne { $given } au bord « { $edge } », mais la couture en prend { $taken } : { $amount } de trop.
@@ -132,7 +132,7 @@ proof-fold_can_be_drawn_out = Sur toute sa longueur, cela s’étire, mais pas �
 proof-fold_in_pleats = Il fera des plis.
 proof-fold_pulls = Il tirera.
 proof-fold_clip_do = Cranter la courbe : clip=True.
-proof-fold_shallower_do = Ne pas replier plus de { $depth }, ou parementer le bord.
+proof-fold_shallower_do = Ne pas replier plus de { $depth }, ou poser une parementure au bord.
 proof-fold_ease_do = Le resserrer par un fil d’embu le long de l’ourlet, ou ne pas replier plus de { $depth }.
 proof-fold_face_do = Parementer ou border : aucun ourlet replié ne sera plat ici.
 proof-end_angle = le bord « { $edge } » est courbe, et le bout de sa marge à la rencontre de « { $beside } » s’écarte de { $degrees } degrés de l’image en miroir de ce bord.
@@ -145,7 +145,7 @@ proof-hem_end_beyond = une fois replié, le bout du bord « { $edge } » dé
 proof-hem_end_short = une fois replié, le bout du bord « { $edge } » s’arrête à { $amount } du bord coupé de « { $beside } ».
 proof-seam_end_beyond = une fois rabattu, le bout du bord « { $edge } » dépasse de { $amount } le bord coupé de « { $beside } ».
 proof-seam_end_short = une fois rabattu, le bout du bord « { $edge } » s’arrête à { $amount } du bord coupé de « { $beside } ».
-proof-end_do = Tracer son bout en miroir de « { $beside } » : laisser l’angle suivre l’ordre de couture ou écrire "turned" ; si l’angle est trop aigu pour cela, réduire la marge ou parementer le bord.
+proof-end_do = Tracer son bout en miroir de « { $beside } » : laisser l’angle suivre l’ordre de couture ou écrire "turned" ; si l’angle est trop aigu pour cela, réduire la marge ou poser une parementure au bord.
 
 # ---- ce qui est commencé et jamais fini ----
 proof-never_pressed = la couture « { $edge } » devait être repassée plus tard et ne l’est jamais.

@@ -21,7 +21,7 @@ remedy-no_single = { $count ->
 }
 remedy-none = Aucune valeur qui y remédie n’a été trouvée entre ses limites.
 remedy-for_proof = Pour corriger ce que la vérification a trouvé :
-remedy-looking = Recherche de valeurs qui y remédient …
+remedy-looking = Recherche de valeurs qui y remédient…
 remedy-take = Mettre
 remedy-take_back = Revenir
 remedy-take_tip = Mettre : { $remedy }

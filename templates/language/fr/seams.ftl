@@ -1,7 +1,7 @@
 # Phrases de kit/sewing/operations/seams.py.
 
 plain_seam-sew = Piquer à { $allowance } du bord.
-plain_seam-sew_with_opening = Piquer à { $allowance } du bord, mais laisser { $size } ouverts ({ $edge }), { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+plain_seam-sew_with_opening = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } ({ $edge }), { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
 plain_seam-sew_to_marks = Piquer à { $allowance } du bord, mais laisser « { $mark } » sans piqûre entre ses repères : { $size }, { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
 plain_seam-sew_open_start = Piquer à { $allowance } du bord, mais laisser ouverts les premiers { $size } ({ $edge }). Faire un point d’arrêt là où finit l’ouverture.
 plain_seam-sew_open_end = Piquer à { $allowance } du bord, mais laisser ouverts les derniers { $size } ({ $edge }). Faire un point d’arrêt là où commence l’ouverture.
@@ -30,7 +30,7 @@ french_seam-takes = Les deux piqûres ensemble prennent la marge de couture de {
 french_seam-why = Une couture anglaise enferme ses bords bruts et convient aux tissus fins qui s’effilochent ou laissent voir au travers. En tissu épais, elle est trop grosse.
 french_seam-why_wrong_sides = La première piqûre semble faite à l’envers, envers contre envers : le retournement remet tout en ordre et cache les bords à l’intérieur.
 
-press-open = Ouvrir les marges au fer, d’abord sur l’envers, puis légèrement sur l’endroit sous un linge : { $edge }.
+press-open = Ouvrir la couture au fer, d’abord sur l’envers, puis légèrement sur l’endroit sous une pattemouille : { $edge }.
 press-one_side = Coucher la couture d’un côté au fer : { $edge }.
 press-towards = Coucher au fer « { $edge } » vers cette pièce : { $piece }.
 press-edge = Rouler la couture juste au bord et repasser : { $edge }.

@@ -1,11 +1,11 @@
 # Phrases de kit/sewing/operations/strips.py.
 
 fold_strip-half = Plier la bande ({ $strip }) en deux dans la longueur, envers contre envers, repasser et déplier.
-fold_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et repasser.
-fold_strip-quarter = Rabattre les deux longs bords sur la pliure du milieu, puis replier la bande par le milieu : { $width } de large.
-fold_strip-sew = Piquer à { $edgestitch } des deux longs bords.
+fold_strip-ends = Faire un rentré de { $ends } à chaque extrémité apparente et repasser.
+fold_strip-quarter = Rabattre les deux grands côtés sur la pliure centrale, puis replier la bande sur cette pliure : largeur finie { $width }.
+fold_strip-sew = Surpiquer les deux grands côtés à { $edgestitch } du bord.
 fold_strip-sew_one = Piquer à { $edgestitch } du long bord ouvert, là où les deux plis se rejoignent.
-fold_strip-count = En faire { $count } pareilles.
+fold_strip-count = Répéter pour obtenir { $count } exemplaires.
 
 turn_strip-fold = Plier la bande ({ $strip }) en deux dans la longueur, endroit contre endroit, et épingler.
 turn_strip-sew = Piquer à { $allowance } des longs bords bruts.
@@ -15,7 +15,7 @@ turn_strip-turn = Retourner sur l’endroit et repasser : { $width } de large.
 turn_strip-ends = Rentrer { $ends } à chaque petit bout qui se verra, et le fermer par une piqûre.
 turn_strip-stitch_one = Piquer à { $edgestitch } du bord cousu.
 turn_strip-stitch_both = Piquer à { $edgestitch } des deux longs bords.
-turn_strip-count = En faire { $count } pareilles.
+turn_strip-count = Répéter pour obtenir { $count } exemplaires.
 
 hem_strip-turn = { $strip } : replier les deux longs bords de { $turn } sur l’envers, deux fois, et repasser : { $width } de large.
 hem_strip-sew = Piquer près des plis intérieurs.

@@ -1,6 +1,6 @@
 # Précautions, outils, mercerie et vocabulaire du livret. Seul ce dont une leçon a besoin est imprimé.
 
-caution_local-text = Ce sont les précautions habituelles. Les règles locales, le plan de sécurité de l’école et les notices des fabricants passent avant.
+caution_local-text = Ce sont les précautions habituelles. La réglementation en vigueur, le plan de sécurité de l’école et les notices des fabricants prévalent.
 caution-rotary = Cutter rotatif
 caution_text-rotary = Couper sur un tapis de découpe en s’éloignant de soi, garder l’autre main derrière le bord de la règle et refermer la lame chaque fois qu’on pose le cutter.
 caution-scissors = Ciseaux
@@ -14,7 +14,7 @@ caution_text-iron = Poser le fer sur son talon, ne pas laisser le cordon dans le
 caution-cords = Liens et cordons
 caution_text-cords = Ni cordon, ni lien, ni cordon de serrage à la capuche ou au cou des vêtements de jeunes enfants : voir EN 14682, ASTM F1816 et les règles locales. Tenir les liens libres loin des pièces de machine en mouvement.
 caution-flame = Manches amples près d’une flamme
-caution_text-flame = Les manches larges et les liens qui pendent prennent feu facilement. Les attacher ou se changer avant de cuisiner ou d’allumer des bougies ; les règles locales sur l’inflammabilité des vêtements passent avant.
+caution_text-flame = Les manches larges et les liens qui pendent prennent feu facilement. Les attacher ou se changer avant de cuisiner ou d’allumer des bougies ; la réglementation en vigueur sur l’inflammabilité des vêtements prévaut.
 caution-ripper = Découd-vite
 caution_text-ripper = Le pousser en s’éloignant de soi et de la main qui tient le tissu, une épingle en travers au bout de ce que l’on coupe. Remettre le capuchon.
 caution-small_parts = Boutons et petites pièces
@@ -113,12 +113,12 @@ term_forms-zigzag_stitch = point zigzag | points zigzag
 term_meaning-zigzag_stitch = Un point de machine qui va d’un côté à l’autre ; sur un bord brut, il l’empêche de s’effilocher.
 term-dart = pince
 term_forms-dart = pince | pinces
-term_meaning-dart = Un coin de tissu plié et piqué jusqu’à rien, qui donne du creux à un tissu plat.
+term_meaning-dart = Un coin de tissu plié et piqué jusqu’à rien, qui donne du volume à un tissu plat.
 term-ease_stitching = fil d’embu
 term_forms-ease_stitching = fil d'embu | fils d'embu | fil d’embu | fils d’embu
 term_meaning-ease_stitching = Un rang de longs points qui resserre un peu un bord, sans fronces.
-term-fell = rabat
-term_forms-fell = rabat | couture rabattue
+term-fell = couture rabattue
+term_forms-fell = couture rabattue | coutures rabattues
 term_meaning-fell = Une marge repliée sur une autre et piquée à plat.
 term-gathers = fronces
 term_forms-gathers = fronces | froncer | froncé

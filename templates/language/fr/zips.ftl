@@ -9,7 +9,7 @@ lapped_zip-stitch_over = Sur l’endroit, piquer à { $lap } du pli : en traver
 lapped_zip-why = Le recouvrement cache les dents ; le pli de dessous ressort un peu plus, pour que le recouvrement le couvre encore quand la fermeture est tendue.
 
 centred_zip-baste = Épingler { $over } sur { $under }, endroit contre endroit, et fermer l’ouverture par un bâti à { $allowance } du bord.
-centred_zip-press = Ouvrir les marges au fer.
+centred_zip-press = Ouvrir la couture au fer.
 centred_zip-lay = Poser la fermeture à glissière fermée, longue de { $length }, face contre les marges, les dents sur la couture bâtie et le curseur à { $top } sous la ligne de couture du haut ; épingler ou bâtir les rubans.
 centred_zip-lay_flush = Poser la fermeture à glissière fermée, longue de { $length }, face contre les marges, les dents sur la couture bâtie et le curseur à la ligne de couture du haut ; épingler ou bâtir les rubans.
 centred_zip-stitch = Sur l’endroit, avec le pied pour fermeture, piquer à { $lap } de la couture : descendre un côté, passer sous le bas de la fermeture et remonter l’autre. Ouvrir la fermeture pour passer le curseur.
