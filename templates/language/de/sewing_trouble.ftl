@@ -89,7 +89,7 @@ sewing_trouble-no_interfacing_cut_do = Im Zuschnitt des Teils angeben, dass es a
 sewing_trouble-fused_twice = Das Teil hat schon Einlage.
 sewing_trouble-fused_late = Das Teil ist schon genäht; Einlage kommt auf das flache Teil.
 sewing_trouble-fused_late_do = Die Einlage vor der ersten Naht dieses Teils aufbringen.
-sewing_trouble-understitched_early = { $place } ist noch nirgends angenäht; es gibt keine Naht, neben der niedergesteppt werden kann.
+sewing_trouble-understitched_early = { $place } ist noch nirgends angenäht; es gibt keine Naht, neben der untersteppt werden kann.
 sewing_trouble-understitched_early_do = Zuerst den Beleg annähen.
 sewing_trouble-fasteners_unequal =
     { $number ->
