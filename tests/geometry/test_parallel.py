@@ -114,7 +114,7 @@ def test_a_tight_curve_is_refused_with_its_radius() -> None:
     bend = Arc(Point(50, 50), 8, -math.pi / 2, math.pi)
     with pytest.raises(KitError, match="cannot follow a curve of radius 8 mm") as caught:
         bend.parallel(10)
-    assert "5.8 cm (2 5/16 in) across" in caught.value.where and "less than 8 mm" in caught.value.do
+    assert "5.8 cm (2 1/4 in) across" in caught.value.where and "less than 8 mm" in caught.value.do
     assert bend.parallel(-10)[0].length > bend.length
     hairpin = Cubic(Point(0, 0), Point(90, 0), Point(90, 10), Point(0, 10))
     t, most = hairpin.tightest(left=True)

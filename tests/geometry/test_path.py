@@ -91,7 +91,7 @@ def test_to_trims_and_carries_on() -> None:
     assert started.to(wall, end="start") == started  # it starts there already
     with pytest.raises(KitError, match="never meets") as caught:
         Path.line(Point(0, 60), Point(20, 60)).to(wall)
-    assert "2 cm (13/16 in) across" in caught.value.where
+    assert "2 cm (3/4 in) across" in caught.value.where
 
 
 def test_extended() -> None:

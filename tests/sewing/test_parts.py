@@ -363,7 +363,7 @@ def test_a_place_on_a_mark_that_spans_a_stretch_is_obeyed(sewn, at, lies) -> Non
 def test_a_place_beside_a_mark_that_it_does_not_have_is_refused(sewn) -> None:
     cases = (
         ("tie", {"at": 5 * cm}, "5 cm (2 in) stands beside the mark “tie”, which is one place by itself."),
-        ("slit", {"at": 60 * cm}, "60 cm (23 5/8 in) lies beyond the mark “slit”, which is 5 cm (1 15/16 in) long."),
+        ("slit", {"at": 60 * cm}, "60 cm (23 5/8 in) lies beyond the mark “slit”, which is 5 cm (2 in) long."),
         ("side", {}, "it is not said where along the edge."),
     )
     for name, more, says in cases:

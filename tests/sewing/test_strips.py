@@ -74,10 +74,10 @@ def test_the_seam_of_a_strip_is_trimmed_and_graded_before_it_is_turned(sewn, pan
 
     found = sewn(panel, *sewing(trim), strips=(TIE,))
     assert found.codes == [] and found.state.made == ("tie",)
-    assert told(found, 1) == ["Trim the allowances along the seam of the tie to 5 mm (1/4 in)."]
+    assert told(found, 1) == ["Trim the allowances along the seam of the tie to 5 mm (3/16 in)."]
     assert told(found, 2)[0] == "Go on with the tie."
     assert told(found, 2)[1].startswith("Turn right side out and press: 3 cm")
-    assert told(sewn(panel, *sewing(half), strips=(TIE,)), 1)[0].endswith("in half, to 5 mm (1/4 in).")
+    assert told(sewn(panel, *sewing(half), strips=(TIE,)), 1)[0].endswith("in half, to 5 mm (3/16 in).")
     assert told(sewn(panel, *sewing(grade), strips=(TIE,)), 1) == [
         "Grade the seam of the tie: trim one allowance to 3 mm (1/8 in) and leave the other 6 mm (1/4 in) wide."
     ]
@@ -163,8 +163,8 @@ def test_one_side_or_both_are_edgestitched(sewn, panel):
         return lambda make, loop, **_: make.fold_strip(loop, ends=0, sides=sides)
 
     one, both = (sewn(panel, fold(sides), strips=(LOOP,)) for sides in ("one side", "both sides"))
-    assert one.said[-1] == "Edgestitch 2 mm (1/8 in) from the open long edge, where the two folds meet."
-    assert both.said[-1] == "Edgestitch 2 mm (1/8 in) from both long edges."
+    assert one.said[-1] == "Edgestitch 2 mm (1/16 in) from the open long edge, where the two folds meet."
+    assert both.said[-1] == "Edgestitch 2 mm (1/16 in) from both long edges."
     assert (len(lines(one, 0)), len(lines(both, 0))) == (1, 2)
     (low, high) = sorted(y for _, (_, y, _, _) in lines(both, 0))
     assert high - low == pytest.approx(10 - 2 * 2)
@@ -174,7 +174,7 @@ def test_one_side_or_both_are_edgestitched(sewn, panel):
 
     found = {word: sewn(panel, turn(word), strips=(TIE,)) for word in ("none", "one side", "both sides")}
     assert [len(lines(each, 0)) for each in found.values()] == [0, 1, 2]
-    assert "Edgestitch 2 mm (1/8 in) from the seamed edge." in found["one side"].said
+    assert "Edgestitch 2 mm (1/16 in) from the seamed edge." in found["one side"].said
 
 
 def test_a_slanted_end_is_drawn_slanted(sewn, panel):
@@ -196,7 +196,7 @@ def test_a_strip_of_one_layer_is_hemmed(sewn, panel):
     found = sewn(panel, hem(), strips=(SASH,))
     assert found.codes == [] and found.state.made == ("sash",)
     assert found.said == [
-        "Turn both long edges of the sash 5 mm (1/4 in) to the wrong side, twice, and press: 10 cm (3 7/8 in) wide.",
+        "Turn both long edges of the sash 5 mm (3/16 in) to the wrong side, twice, and press: 10 cm (3 15/16 in) wide.",
         "Stitch close to the inner folds.",
         "Turn in both short ends in the same way, the corners folded flat, and stitch across.",
     ]
