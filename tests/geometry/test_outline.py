@@ -124,7 +124,7 @@ def test_refusals_name_edges_gap_and_place() -> None:
     with pytest.raises(KitError) as caught:
         with_edge("hem", Path.line(Point(250, -183), Point(0, -180)))
     assert "the side seam ends 3 mm from where the hem begins" in str(caught.value)
-    assert caught.value.where == "25 cm (9 7/8 in) across, -18 cm (-7 1/16 in) up"
+    assert caught.value.where == "25 cm (9 7/8 in) across, -18 cm (-7 1/8 in) up"
     with pytest.raises(KitError, match="Did you mean 'shoulder'"):
         FRONT.edge("sholder")
     with pytest.raises(KitError, match="Did you mean 'hem'"):
