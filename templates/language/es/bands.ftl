@@ -31,5 +31,4 @@ close_band-edgestitch = Pespuntee al filo por el derecho a través de todas las 
 close_band-groove = Cosa por el derecho en el surco de la costura, de modo que por debajo quede sujeto el doblez.
 close_band-hand = Cosa a mano el doblez a las puntadas, con puntada escondida.
 close_band-seams = En cada costura que encuentra, sujete el doblez a los márgenes de debajo con unas puntadas a mano que no pasen al derecho; entre ellas queda suelto.
-close_band-why = Si el doblez sobrepasa apenas la costura, la costura hecha desde el otro lado lo coge con seguridad.
 close_band-why = Si el doblez sobrepasa apenas la costura, la costura hecha desde el otro lado lo sujeta con seguridad.

@@ -15,8 +15,7 @@ attach_facing-pin = Prenda con alfileres { $facing } sobre { $edge }, derecho co
 attach_facing-sew = Cosa a { $allowance } del borde en una sola costura.
 attach_facing-grade = Recorte el margen de la vista más estrecho que el de la prenda.
 attach_facing-clip = Dé cortes en las curvas casi hasta las puntadas y recorte las esquinas.
-attach_facing-turn = Vuelva la vista hacia dentro y planche, con la costura justo en el borde.
-attach_facing-turn_only = Vuelva la vista hacia dentro.
+attach_facing-turn_only = Doble la vista hacia el interior.
 attach_facing-turn = Doble la vista hacia el interior y planche, con la costura justo en el borde.
 attach_facing-why = Las capas recortadas a distinto ancho no hacen relieve; los cortes dejan que un margen curvo quede plano una vez vuelto.
 
