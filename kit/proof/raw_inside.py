@@ -5,6 +5,7 @@ from __future__ import annotations
 from kit.diagnostic import Diagnostic, list_of, message
 from kit.lesson.pattern import Pattern
 from kit.piece.role import PieceRole
+from kit.sewing.facts import facts_of
 from kit.sewing.named import edge_of
 from kit.sewing.operation import Operation
 from kit.sewing.order import operations
@@ -25,7 +26,6 @@ def raw_inside(pattern: Pattern, state: State) -> list[Diagnostic]:
     if any(piece.role == "lining" for piece in pattern.pieces):
         return []
     hidden = {fact[1] for fact in state.facts if fact[0] == "turned_out"}
-    shut = {fact[1:4] for fact in state.facts if fact[0] == "shut_in"}
     done = {key for run in _overcast(pattern) for key in _keys(pattern, run)}
     found: dict[str, tuple[str, list[str]]] = {}
     for record, operation in operations(pattern):
@@ -33,6 +33,7 @@ def raw_inside(pattern: Pattern, state: State) -> list[Diagnostic]:
             piece = pattern.piece(run.piece)
             if piece.role in _BETWEEN or piece.name in hidden:
                 continue
+            shut = {fact[1:4] for fact in facts_of(pattern, (run,), "shut_in") if state.holds(fact)}
             for key in _keys(pattern, run):
                 names = found.setdefault(piece.name, (record.key, []))[1]
                 if key not in done and key not in shut and key[2] not in names:

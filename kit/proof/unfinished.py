@@ -7,6 +7,7 @@ from kit.diagnostic import Diagnostic, Value, as_value, message, own
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
+from kit.sewing import stretches
 from kit.sewing.named import edge_of, row
 from kit.sewing.open_folds import never_folded
 from kit.sewing.portion import begun
@@ -29,7 +30,7 @@ def unfinished(pattern: Pattern, state: State) -> list[Diagnostic]:
         )
         for piece, mouth in never_folded(state, pattern)
     ]
-    waiting = {key for key in state.unpressed if ("half_sewn", *key) not in state.facts}
+    waiting = {key for key in state.unpressed if not state.touches(("half_sewn", *key))}
     edges = sorted({(piece, edge) for piece, _, edge in waiting})
     found += [
         Diagnostic(
@@ -98,8 +99,9 @@ def _wanted(pattern: Pattern, state: State) -> list[Diagnostic]:
             except KitError:
                 continue  # told by the sewing order
             for fact in facts:
-                if fact in state.facts:
+                if state.holds(fact):
                     continue
+                fact, _ = stretches.parted(fact)
                 name, piece_name, *_ = fact
                 piece = pattern.piece(piece_name)
                 place = _place(piece, fact[-1]) if len(fact) > 2 else as_value("")

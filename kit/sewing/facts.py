@@ -2,18 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from kit.piece.piece import Side
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
-from kit.sewing.spans import sides_of
+from kit.sewing.spans import sides_of, spans
 from kit.sewing.state import State
+from kit.sewing.stretches import Stretch, of_stretch
 
 
 def facts_of(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
-    """(what, piece, side, edge) of every edge the runs mean."""
+    """(what, piece, side, edge) of every edge the runs mean; of a part of an edge with its stretch
+    (`kit.sewing.stretches`)."""
+    return tuple(dict.fromkeys(fact for run in runs for fact in _of_run(pattern, run, what)))
+
+
+def _of_run(pattern: Cut, run: Run, what: str) -> Iterator[Fact]:
+    if run.start is None and run.end is None:
+        yield from ((what, run.piece, side, edge) for side in sides_of(pattern, run) for edge in run.edges)
+        return
+    piece = pattern.piece(run.piece)
+    for span in spans(pattern, run):
+        size = piece.edge(span.edge).path.length
+        yield of_stretch((what, run.piece, span.side, span.edge), Stretch(span.start, span.end, size))
+
+
+def edge_facts(pattern: Cut, runs: Iterable[Run], what: str) -> tuple[Fact, ...]:
+    """(what, piece, side, edge) of every edge the runs lie on, whole or in part."""
     return tuple(
         dict.fromkeys(
             (what, run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges
@@ -35,9 +52,15 @@ def place_facts(pattern: Cut, places: Iterable[Place], what: str) -> tuple[Fact,
     )
 
 
+def at_place(pattern: Cut, fact: Fact, at: float) -> Fact:
+    """A fact of an edge asked of the place `at` mm along it alone."""
+    size = pattern.piece(fact[1]).edge(fact[3]).path.length
+    return of_stretch(fact, Stretch(max(at - 1.0, 0.0), min(at + 1.0, size), size))
+
+
 def lacking(state: State, facts: Iterable[Fact]) -> tuple[Fact, ...]:
     """The facts that do not hold."""
-    return tuple(fact for fact in facts if fact not in state.facts)
+    return tuple(fact for fact in facts if not state.holds(fact))
 
 
 def drawn_facts(pattern: Cut, run: Run, to: float) -> tuple[Fact, ...]:

@@ -57,7 +57,7 @@ def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnosti
         for name in neighbours(piece, run.edges):
             for side in sides_of(pattern, run):
                 key = (run.piece, side, name)
-                half = ("half_sewn", *key) in state.facts
+                half = state.touches(("half_sewn", *key))
                 if half or key in state.unpressed:
                     code = "half_sewn" if half else "not_pressed"
                     found[key] = trouble(

@@ -145,7 +145,7 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
                 for edge in run.edges:
                     yield run.piece, edge, pattern.piece(run.piece).edge(edge).allowance or 0.0
     for fact in state.facts:
-        if fact[0] == "shut_in" and len(fact) == 4 and pattern.piece(fact[1]).has_edge(fact[3]):
+        if fact[0] == "shut_in" and len(fact) >= 4 and pattern.piece(fact[1]).has_edge(fact[3]):
             yield fact[1], fact[3], SHUT_IN
 
 

@@ -17,7 +17,7 @@ from typing import Any, Literal, NamedTuple, Protocol
 from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
 from kit.piece.piece import Side, Strip
 from kit.sewing.cut import Cut
-from kit.sewing.facts import facts_of, half_facts, place_facts
+from kit.sewing.facts import edge_facts, facts_of, half_facts, place_facts
 from kit.sewing.mark_spot import ground
 from kit.sewing.named import placed
 from kit.sewing.outcome import Fact
@@ -29,13 +29,15 @@ from kit.sewing.trouble import refuse, trouble
 
 class Case(NamedTuple):
     """One thing a condition was asked of: whether it `holds` there, the run, mark or strip `at` which, the one `edge`
-    of it where only one is meant, the amount (mm) and further values of the message."""
+    of it where only one is meant, the amount (mm) and further values of the message. `touches`: whether it holds of any
+    part of that, where it does not hold of all; a rule that something must not be is broken by a part already."""
 
     holds: bool
     at: Run | Place | Strip
     edge: str = ""
     amount: float | None = None
     values: Mapping[str, Value] = {}
+    touches: bool = False
 
 
 class Condition(Protocol):
@@ -78,7 +80,8 @@ class Of:
             elif isinstance(at, Place):
                 found = place_facts(pattern, (at,), what)
             else:
-                found = (half_facts if self.each == "half" else facts_of)(pattern, (at,), what)
+                of_edges = edge_facts if self.size else facts_of  # a size is told of an edge as a whole
+                found = (half_facts if self.each == "half" else of_edges)(pattern, (at,), what)
             size = (f"{getattr(operation, self.size):.2f}",) if self.size else ()
             yield from ((at, (*fact, *size)) for fact in found)
 
@@ -89,7 +92,7 @@ class Of:
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         for at, fact in self._facts(operation, pattern):
             edge = fact[3] if isinstance(at, Run) and self.each == "edge" else ""
-            yield Case(fact in state.facts, at, edge)
+            yield Case(state.holds(fact), at, edge, touches=state.touches(fact))
 
 
 @dataclass(frozen=True)
@@ -267,7 +270,8 @@ class Rule:
         """The cases that break it, one of each run or mark; the first alone, unless `each` is to be told."""
         if self.when is not None and not self.when(operation):
             return []
-        found = [case for case in self.condition.cases(operation, state, pattern) if case.holds is not self.holds]
+        cases = self.condition.cases(operation, state, pattern)
+        found = [case for case in cases if (not case.holds if self.holds else case.holds or case.touches)]
         once = list({id(case.at): case for case in reversed(found)}.values())[::-1]
         return once if self.each else once[:1]
 

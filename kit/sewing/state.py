@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from kit.piece.piece import Piece, Side
+from kit.sewing import stretches
 from kit.sewing.cut import Cut
 from kit.sewing.outcome import Fact, How, Outcome
 from kit.sewing.refit import Refit
@@ -49,6 +50,14 @@ class State:
     facts: frozenset[Fact] = frozenset()
     inside_out: frozenset[str] = frozenset()
     refits: tuple[Refit, ...] = ()
+
+    def holds(self, fact: Fact) -> bool:
+        """Whether a fact is true of all it is asked of: of a whole edge, or of the stretch it tells."""
+        return stretches.holds(self.facts, fact)
+
+    def touches(self, fact: Fact) -> bool:
+        """Whether a fact is true of any of what it is asked of."""
+        return stretches.touches(self.facts, fact)
 
     def on(self, key: EdgeKey) -> tuple[Done, ...]:
         """What closed stretches lie on one edge of one half."""
@@ -154,7 +163,7 @@ class State:
             faced=self.faced | edge_keys(pattern, effect.faced),
             unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed))
             - with_partners(seams, edge_keys(pattern, effect.pressed)),
-            facts=(self.facts - set(effect.undone)) | set(effect.facts) | again,
+            facts=stretches.without(self.facts, effect.undone) | set(effect.facts) | again,
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
             refits=self.refits if effect.refit is None else (*self.refits, effect.refit),
         )

@@ -58,7 +58,9 @@ def test_a_zip_closes_its_opening_and_takes_the_allowance(garments):
     ]
     assert operation.takes(pattern) == {("back", "centre"): 20.0}
     assert [(s.start, s.end) for s in operation.opens(pattern)] == [(400.0, 600.0)] * 2
-    assert ("zip_in", "back", "left", "centre") in sew(pattern)[0].facts
+    state = sew(pattern)[0]
+    assert state.holds(("zip_in", "back", "left", "centre", "@400.00:600.00/600.00"))
+    assert not state.touches(("zip_in", "back", "left", "centre", "@0.00:400.00/600.00"))
 
 
 def test_a_lapped_zip_is_sewn_under_first_and_over_last(garments):

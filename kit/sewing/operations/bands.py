@@ -157,10 +157,10 @@ def _curved(pattern: Cut, runs: Iterable[Run], allowance: float, way: Bend) -> t
 def _snipped(made: SetBand, pattern: Cut) -> Iterator[Snipped]:
     """Where a straight band meets a curve: a curve that bends inward is staystitched and clipped, for one that bends
     outward the band is; unless a step of its own has done it."""
-    facts = state_before(pattern, made).facts
+    state = state_before(pattern, made)
 
     def done(what: str, runs: Iterable[Run]) -> bool:
-        return all(fact in facts for fact in facts_of(pattern, runs, what))
+        return all(map(state.holds, facts_of(pattern, runs, what)))
 
     if not made.clip or made.shaped(pattern) or done("gathered", made.b) or done("eased", made.b):
         return

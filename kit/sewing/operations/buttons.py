@@ -42,9 +42,9 @@ def _layers_missing(made: OnMarks, state: State, pattern: Cut) -> Iterator[tuple
         near = nearest(pattern, place)
         if near is None:
             continue
-        for _, piece, side, name in (fact for fact in state.facts if fact[0] == "band_set"):
+        for _, piece, side, *where in (fact for fact in state.facts if fact[0] == "band_set"):
             mine = piece == place.piece and place.side in (None, side)
-            if mine and ("band_closed", piece, side, name) not in state.facts:
+            if mine and not state.holds(("band_closed", piece, side, *where)):
                 yield "band", Case(False, place)
         for half in halves(pattern, place):
             done = state.on((place.piece, half, near[0]))

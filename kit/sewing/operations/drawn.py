@@ -42,7 +42,7 @@ def _misfit(made: Any, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]
         yield key, Case(False, made.a[0], amount=abs(off), values={"wanted": measured(wanted)})
     share = made.ease / wanted if wanted else 0.0
     eased = all(
-        any((what, *fact[1:]) in state.facts for what in ("eased", "gathered"))
+        any(state.touches((what, *fact[1:])) for what in ("eased", "gathered"))
         for fact in facts_of(pattern, made.b, "eased")
     )
     kind = "not_gathered_yet" if share > EASED else "not_eased_yet" if share > PINNED and not eased else ""

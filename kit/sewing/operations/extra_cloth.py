@@ -23,7 +23,7 @@ def _reachable(trim: TrimToFit, state: State, pattern: Cut) -> Iterable[Case]:
     for run in trim.along:
         for side in sides_of(pattern, run):
             for name in run.edges:
-                shut = ("shut_in", run.piece, side, name) in state.facts
+                shut = state.touches(("shut_in", run.piece, side, name))
                 gone = any(done.how != "sewn" for done in state.on((run.piece, side, name)))
                 yield Case(not shut and not gone, run, name)
 
@@ -86,6 +86,6 @@ def untrimmed(pieces: Iterable[Piece], state: State) -> Iterator[tuple[Piece, st
     for piece in pieces:
         for edge in piece.edges:
             if edge.extra > 0 and any(
-                ("trimmed_to_fit", piece.name, side, edge.name) not in state.facts for side in piece.sides
+                not state.holds(("trimmed_to_fit", piece.name, side, edge.name)) for side in piece.sides
             ):
                 yield piece, edge.name

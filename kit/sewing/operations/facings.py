@@ -260,12 +260,12 @@ class Understitch(Operation):
         state = state_before(pattern, self)
         keys = edge_keys(pattern, self.along)
         reached = {("pressed_towards", *key) for key in with_partners(state.seams, keys)}
-        return bool(reached & state.facts)
+        return any(map(state.touches, reached))
 
     def before_turning(self, pattern: Cut) -> bool:
         """Whether the facing is not turned in yet, so that it need not be folded back."""
         waiting = facts_of(pattern, self.along, "half_sewn")
-        return state_before(pattern, self).facts.issuperset(waiting)
+        return all(map(state_before(pattern, self).holds, waiting))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[-1])

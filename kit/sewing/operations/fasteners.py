@@ -11,6 +11,7 @@ from itertools import pairwise
 from typing import ClassVar
 
 from kit.diagnostic import Value, as_value
+from kit.sewing.facts import at_place
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import halves, nearest, spot
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
@@ -135,7 +136,9 @@ def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case
     for place in eyelets.places:
         near = nearest(pattern, place)
         for side in halves(pattern, place):
-            folded = near is not None and ("casing", place.piece, side, near[0]) in state.facts
+            folded = near is not None and state.touches(
+                at_place(pattern, ("casing", place.piece, side, near[0]), near[1])
+            )
             yield Case(not folded, place)
 
 

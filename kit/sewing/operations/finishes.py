@@ -18,8 +18,7 @@ _APART = 6.0
 def _within_reach(finish: EdgeFinish, state: State, pattern: Cut) -> Iterable[Case]:
     """The raw edges are not shut in, nor turned under or faced."""
     for run in finish.edges:
-        # What is known of an edge may be true of another part of it: what is raw is not shut in.
-        shut = not state.is_raw(pattern, run) and not state.facts.isdisjoint(facts_of(pattern, (run,), "shut_in"))
+        shut = not state.is_raw(pattern, run) and any(map(state.touches, facts_of(pattern, (run,), "shut_in")))
         gone = any(
             done.how in ("faced", "hemmed") and done.span.overlap(span) > 0.5
             for span in spans(pattern, run)

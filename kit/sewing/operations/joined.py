@@ -189,7 +189,7 @@ def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case
         one, two = stitch_length(pattern, a), stitch_length(pattern, b)
         longer, shorter, most, least = (a, b, one, two) if one >= two else (b, a, two, one)
         for runs in (a, b):
-            gathered = any(fact in state.facts for fact in facts_of(pattern, runs, "gathered"))
+            gathered = any(map(state.touches, facts_of(pattern, runs, "gathered")))
             if gathered and (not seam.ease or runs is shorter):
                 yield "gathers_not_taken_up", Case(False, runs[0])
         if not seam.ease or least <= 0:
@@ -197,7 +197,8 @@ def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case
         share = (most - least) / least
         wanted = ("gathered",) if share > EASED_EASE else ("eased", "gathered")
         edges = facts_of(pattern, longer, "eased")
-        if share > PINNED_EASE and not all(any((what, *edge[1:]) in state.facts for what in wanted) for edge in edges):
+        # A cap is eased between its notches, a waist gathered across its middle: some of each edge is enough.
+        if share > PINNED_EASE and not all(any(state.touches((what, *edge[1:])) for what in wanted) for edge in edges):
             kind = "seam_not_gathered" if share > EASED_EASE else "seam_not_eased"
             yield kind, Case(False, longer[0], amount=most - least, values={"share": per_cent(share)})
         for side in sides_of(pattern, longer[0]) if len(longer) == 1 else ():

@@ -214,14 +214,14 @@ class EaseStitch(DrawnUp):
 def _held(baste: Baste, state: State, pattern: Cut) -> Iterable[Case]:
     """The run is closed and done with: no row of it is still to be sewn, which basting might hold."""
     for run in baste.along:
-        waiting = not state.facts.isdisjoint(facts_of(pattern, (run,), "half_sewn"))
+        waiting = any(map(state.touches, facts_of(pattern, (run,), "half_sewn")))
         yield Case(state.is_closed(pattern, run) and not waiting, run)
 
 
 def _served(out: RemoveBasting, state: State, pattern: Cut) -> Iterable[Case]:
     """The basting has done what it was for: the seam is sewn, or the garment was tried on."""
     for run in out.along:
-        tried = state.facts.issuperset(facts_of(pattern, (run,), "tried_on"))
+        tried = all(map(state.holds, facts_of(pattern, (run,), "tried_on")))
         yield Case(tried or state.is_closed(pattern, run), run)
 
 

@@ -14,7 +14,7 @@ def _faced(press: Press, state: State, pattern: Cut) -> Iterable[Case]:
     """The seam lies at an edge: what was sewn to it has been turned to the inside."""
     for run in press.seams:
         keys = with_partners(state.seams, edge_keys(pattern, (run,)))
-        waiting = any(("half_sewn", *key) in state.facts for key in keys)
+        waiting = any(state.touches(("half_sewn", *key)) for key in keys)
         yield Case(bool(keys & state.faced) and not waiting, run)
 
 

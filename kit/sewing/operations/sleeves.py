@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import islice
 
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
-from kit.sewing.operations.places import Ring, facts_of, lacking
+from kit.sewing.operations.places import Ring, facts_of
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *
 
@@ -17,7 +17,7 @@ def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
 
 def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]:
     """A cap that is longer has its ease stitching, or the seam itself has been refused for want of it."""
-    ready = any(not lacking(state, facts_of(pattern, sleeve.a, what)) for what in ("eased", "gathered"))
+    ready = any(all(map(state.touches, facts_of(pattern, sleeve.a, what))) for what in ("eased", "gathered"))
     told = any(kind.startswith("seam_not") for kind, _ in islice(fullness(sleeve, state, pattern), 1))
     yield Case(ready or told, sleeve.a[0], amount=sleeve.ease, values={"ease": measured(sleeve.ease)})
 

@@ -98,7 +98,8 @@ def _raw_there(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
 
 def _catches(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
     """A row is still to come that can catch the strip: the edge is raw, or the last row of its seam is not sewn yet."""
-    waiting = state.facts.issuperset(facts_of(pattern, (made.to,), "half_sewn"))
+    place = around(pattern, made.to, made.at, made.across(pattern))
+    waiting = all(state.holds(fact) for fact in facts_of(pattern, (place,), "half_sewn"))
     return (case if not waiting else case._replace(holds=True) for case in _raw_there(made, state, pattern))
 
 
