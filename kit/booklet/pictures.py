@@ -12,7 +12,8 @@ from markupsafe import Markup
 
 from kit.booklet.forms import Form, Room
 from kit.picture.drawing import Drawing
-from kit.picture.svg_pen import svg
+from kit.picture.lettered import lettered
+from kit.picture.svg_pen import written
 from kit.picture.theme import THEME, Theme
 
 FONT = "'Booklet Sans','Source Sans Pro','Source Sans 3','Noto Sans','DejaVu Sans',sans-serif"
@@ -26,13 +27,15 @@ _SCRIPT = re.compile(r"<(script|foreignObject|iframe)\b", re.IGNORECASE)
 
 @dataclass(frozen=True)
 class Picture:
-    """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`."""
+    """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`;
+    `full` is how high it would be with all the width of its room."""
 
     svg: Markup
     alt: str
     caption: str = ""
     width: float = 0.0
     height: float = 0.0
+    full: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -81,15 +84,12 @@ def picture(
     """`drawing` fitted inside `room` on `paper`. `name` makes its ids its own; `alt` replaces the drawing's own
     alternative text."""
     said = alt or drawing.alt or drawing.title or caption
-    text = svg(
-        replace(drawing, alt=said),
-        width=round(room.width),
-        height=round(room.height),
-        theme=replace(inks.theme, paper=paper),
-    )
+    theme = replace(inks.theme, paper=paper)
+    made = lettered(replace(drawing, alt=said), round(room.width), round(room.height), theme)
+    text = written(made, theme)
     size = _SIZE.search(text)
     width, height = (float(size[1]), float(size[2])) if size else room
-    return Picture(Markup(_named(text, name, said)), said, caption, width, height)
+    return Picture(Markup(_named(text, name, said)), said, caption, width, height, made.height_at(room.width))
 
 
 def _named(text: str, name: str, alt: str) -> str:

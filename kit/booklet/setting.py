@@ -109,7 +109,7 @@ class Setter:
         """A row of `pictures` drawn in `room`, each with so much `around` it."""
 
         def tall(picture: Picture) -> Tall:
-            full = picture.height if picture.width > room.width - 2 else picture.height * room.width / picture.width
+            full = picture.height if picture.width > room.width - 2 else picture.full
             return Tall(room.height / PX, full / PX, around)
 
         return tuple(tall(picture) for picture in pictures)

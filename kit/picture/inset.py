@@ -11,7 +11,7 @@ from kit.picture.laid import Box, Placed
 from kit.picture.place import Scaling, polyline, rectangle
 from kit.sewing.scene import Section
 
-_TALL = 0.85  # of its width that a window must be high to have the insets beside it
+_TALL = 1.2  # of its width that a window must be high to have the insets beside it
 _GAP = 0.04
 
 

@@ -19,7 +19,7 @@ from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, Labe
 from kit.picture.drawn_lines import Spot
 from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
 from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
-from kit.picture.placing import Place, Waiting, arrange
+from kit.picture.placing import Place, Waiting, arrange, taking_room
 from kit.picture.standing import (
     Way,
     along_line,
@@ -67,12 +67,25 @@ class Written:
 
 @dataclass(frozen=True)
 class Lettered:
-    """A drawing, its frame in mm, mm per CSS px, and all its texts."""
+    """A drawing, its frame in mm, mm per CSS px, and all its texts. `edges` are the CSS px it takes for text at the
+    left, below, at the right and above, whatever its scale."""
 
     drawing: Drawing
     bounds: Box
     unit: float
     texts: tuple[Written, ...]
+    edges: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
+
+    def height_at(self, width: float) -> float:
+        """About how high (CSS px) the picture would be with that width: its lines grow, its text does not.
+
+        >>> Lettered(Drawing(()), (0, 0, 60, 30), 0.5, (), (20, 0, 0, 10)).height_at(220)
+        110.0
+        """
+        left, below, right, above = self.edges
+        x0, y0, x1, y1 = self.bounds
+        wide, high = (x1 - x0) / self.unit - left - right, (y1 - y0) / self.unit - below - above
+        return below + above + max(width - left - right, 1.0) * high / max(wide, 1.0)
 
 
 def lettered(
@@ -161,7 +174,9 @@ class _Letterer:
             if numbered == before and all(a <= b + 0.5 for a, b in zip(wanted, edges, strict=True)):
                 break
             edges = [max(two) for two in zip(edges, wanted, strict=True)]
-        return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
+        x0, y0, x1, y1 = self.drawn
+        sides = ((x0 - frame[0]) / unit, (y0 - frame[1]) / unit, (frame[2] - x1) / unit, (frame[3] - y1) / unit)
+        return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame), sides)
 
     def _unit(self, box: Box) -> float:
         width, height = self.room
@@ -210,6 +225,7 @@ class _Letterer:
         limits = frame and (frame[0], frame[1] + listed * unit, frame[2], frame[3])
         waiting = [self._waiting(i, item, unit, numbers) for i, item in moving]
         cloth = SeenCloth(self.drawing)
+        width, height = self.room
         covered = cloth.share if cloth.any else None
         found = arrange(
             waiting,
@@ -217,7 +233,7 @@ class _Letterer:
             limits,
             [one.place.box for one in fixed],
             covered,
-            self.drawn if self.grows else None,
+            taking_room(self.drawn, (width or 0.0) * unit, (height or 0.0) * unit) if self.grows else None,
             roughly,
         )
         standing = []
@@ -407,8 +423,8 @@ def _stands(item: Label | Dimension) -> bool:
 
 
 def _tells(item: Label | Dimension) -> bool:
-    """Whether a text is long enough to be worth a number and a line of the list."""
-    return len(item.text) > 3 and (isinstance(item, Dimension) or item.of is not None)
+    """Whether a text is long enough to be worth a number and a line of the list; small print is not."""
+    return len(item.text) > 3 and (isinstance(item, Dimension) or (item.of is not None and item.role != "small"))
 
 
 def _cheapest(*kinds: Iterator[Place]) -> Iterator[Place]:

@@ -29,8 +29,8 @@ LINE, TOUCHED = 4.0, 1.5
 OVER_TEXT, ON_TEXT = 30.0, 25.0
 """What an em2 of one text on another costs, and what it costs that they touch at all."""
 OUTSIDE, CUT, ON_CLOTH = 60.0, 6.0, 12.0
-WIDER = 0.12
-"""What an em costs by which a text makes the picture larger than what is drawn."""
+WIDER = 60.0
+"""What it costs to take room from the lines at a side: this times the square of the share of the picture it takes."""
 LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
 _FEWEST, _FEW, _MANY = 5, 14, 90
 """So many of its best places a text chooses from at first, and where it found none that is free."""
@@ -87,11 +87,11 @@ def arrange(
     limits: Box | None = None,
     standing: Sequence[Turned] = (),
     covered: Covers | None = None,
-    drawn: Box | None = None,
+    grows: Callable[[Place], float] | None = None,
     roughly: bool = False,
 ) -> list[tuple[Place, float]]:
     """A place for every text, in their order, with what it costs there. `limits` is the edge of the picture, `standing`
-    are texts that have their place already, `drawn` is the room of the lines where the picture may grow round them,
+    are texts that have their place already, `grows` what it costs that a picture grows by a place,
     `covered` tells of a box how much of it lies where no text may. `roughly` is enough to see how far texts will reach.
 
     >>> lines = DrawnLines(8.0)
@@ -101,7 +101,7 @@ def arrange(
     >>> place.y, cost
     (4, 1.0)
     """
-    look = partial(_looked_at, lines=lines, limits=limits, standing=standing, covered=covered, drawn=drawn)
+    look = partial(_looked_at, lines=lines, limits=limits, standing=standing, covered=covered, grows=grows)
     texts = [look(text, _FEWEST if roughly else _FEW) for text in waiting]
     everyone = list(range(len(texts)))
     # The text that loses most by its second place is set first.
@@ -144,7 +144,7 @@ def _looked_at(
     limits: Box | None,
     standing: Sequence[Turned],
     covered: Covers | None,
-    drawn: Box | None,
+    grows: Callable[[Place], float] | None,
 ) -> _Text:
     """The text with its `most` best places and what each costs beside lines, edge and standing texts."""
     em = text.em
@@ -159,10 +159,8 @@ def _looked_at(
         if limits is not None:
             beyond = _beyond(place, limits)
             cost += OUTSIDE * beyond + (CUT if beyond > 0.005 else 0.0)
-        if drawn is not None:
-            x0, y0, x1, y1 = text_box(*place.box)
-            over = max(0.0, drawn[0] - x0, x1 - drawn[2]) + max(0.0, drawn[1] - y0, y1 - drawn[3])
-            cost += WIDER * over / em
+        if grows is not None:
+            cost += grows(place)
         for other in standing:
             shared = turned_overlap(place.box, other)
             if shared > 1e-9:
@@ -198,6 +196,19 @@ def _looked_at(
 
 def _regret(text: _Text) -> float:
     return text.options[min(3, len(text.options) - 1)][0] - text.options[0][0]
+
+
+def taking_room(drawn: Box, wide: float, high: float) -> Callable[[Place], float]:
+    """What it costs that a text reaches beyond the lines (`drawn`) of a picture `wide` and `high` mm, 0 where it may be
+    as large as it likes: so much less room is left for them."""
+
+    def cost(place: Place) -> float:
+        x0, y0, x1, y1 = text_box(*place.box)
+        across = max(0.0, drawn[0] - x0, x1 - drawn[2]) / wide if wide else 0.0
+        up = max(0.0, drawn[1] - y0, y1 - drawn[3]) / high if high else 0.0
+        return WIDER * (across * across + up * up)
+
+    return cost
 
 
 class _Pairs:

@@ -20,7 +20,7 @@ from kit.picture.placing import Place
 
 Size = tuple[float, float]
 """Width and height of a text."""
-NEAR, LED, ASIDE, NUMBERED = 0.0, 5.0, 6.0, 12.0
+NEAR, LED, ASIDE, NUMBERED = 0.0, 5.0, 6.0, 8.0
 """What the kinds of places cost to begin with: beside what is named, led to it, in the margin, as a number."""
 
 _D = math.sqrt(0.5)

@@ -26,7 +26,7 @@ from kit.picture.svg_path import path_data, shifted
 from kit.picture.theme import THEME, Cloth, Theme
 from kit.units import set_fractions
 
-__all__ = ["bounds_of", "escape", "path_data", "shifted", "svg"]
+__all__ = ["bounds_of", "escape", "path_data", "shifted", "svg", "written"]
 
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udfff]")
 
@@ -38,7 +38,12 @@ def svg(drawing: Drawing, width: float | None = 640.0, height: float | None = No
     without a height draws at real size (width and height in mm). The element carries role="img", a title and
     the drawing's alternative text. Text is escaped.
     """
-    return Pen(lettered(drawing, width, height, theme), theme).element(real=width is None and height is None)
+    return written(lettered(drawing, width, height, theme), theme, real=width is None and height is None)
+
+
+def written(picture: Lettered, theme: Theme = THEME, real: bool = False) -> str:
+    """A lettered drawing as an SVG element, its size in CSS px or (`real`) in mm."""
+    return Pen(picture, theme).element(real)
 
 
 def bounds_of(drawing: Drawing) -> Box:
