@@ -15,6 +15,7 @@ from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
 from kit.quick_start import leave_out_address_grammar
+from kit.ranges_cli import add_ranges, check_ranges
 from kit.words_cli import add_words
 
 if TYPE_CHECKING:
@@ -85,6 +86,7 @@ def _parser() -> argparse.ArgumentParser:
     check.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(check)
     add_draft(check, cut=False)
+    add_ranges(check)
     check.set_defaults(run=_check)
 
     bodies = commands.add_parser(
@@ -305,6 +307,8 @@ def _check(options: argparse.Namespace) -> int:
 
     draft = asked_draft(options)
     _say_code(options.notebook)
+    if options.ranges:
+        return check_ranges(options)
     try:
         ran = run_notebook(
             read_notebook(options.notebook),

@@ -17,13 +17,14 @@ from kit.body.chart import SizeChart, workshop_chart
 from kit.errors import KitError, near
 from kit.lesson import definition as defining
 from kit.lesson import sitting as sitting_down
+from kit.lesson.bounds import bounded
 from kit.lesson.cells import running_cell, saved_cells
 from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
 from kit.lesson.exercise import Exercise, Goal, exercise_of
 from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
 from kit.lesson.listener import Listener, Nobody, Walk, listener_of
-from kit.lesson.parameter import Parameter, Setting, given_values, in_units, parameter_of
+from kit.lesson.parameter import Bound, Parameter, Setting, given_values, in_units, parameter_of
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
 from kit.lesson.presets import Preset, preset_of
 from kit.lesson.publishing import Added, check_cover, check_references, checked, photo_of, video_of, widths
@@ -139,23 +140,55 @@ class Lesson:
 
     # ---- parameters -----------------------------------------------------------------------------------
 
-    def length(self, name: str, default: Size, *, least: Size, most: Size, why: str = "", said: str = "") -> Parameter:
-        """A parameter that is a length. Its three lengths carry a unit; a bare number is refused."""
+    def length(
+        self,
+        name: str,
+        default: Size,
+        *,
+        least: Size,
+        most: Size,
+        why: str = "",
+        said: str = "",
+        at_least: Bound | None = None,
+        at_most: Bound | None = None,
+    ) -> Parameter:
+        """A parameter that is a length. Its three lengths carry a unit; a bare number is refused. `at_least` and
+        `at_most` say what other values leave of its range, as a function that names them: `at_least=lambda hem_rise:
+        hem_rise + 5 * mm`; a setting that breaks it is refused with the slider's name."""
         where = f"Parameter '{name}'"
         own, low, high = (float(length(value, where)) for value in (default, least, most))
-        return self._offer(parameter_of(name, "length", own, low, high, why, said))
+        return self._offer(bounded(parameter_of(name, "length", own, low, high, why, said), at_least, at_most))
 
     def share(
-        self, name: str, default: float, *, least: float = 0.0, most: float = 1.0, why: str = "", said: str = ""
+        self,
+        name: str,
+        default: float,
+        *,
+        least: float = 0.0,
+        most: float = 1.0,
+        why: str = "",
+        said: str = "",
+        at_least: Bound | None = None,
+        at_most: Bound | None = None,
     ) -> Parameter:
-        """A parameter that is a part of something, 0 to 1, shown in per cent."""
-        return self._offer(parameter_of(name, "share", default, least, most, why, said))
+        """A parameter that is a part of something, 0 to 1, shown in per cent. Bounds that follow from other values as
+        for a length."""
+        return self._offer(bounded(parameter_of(name, "share", default, least, most, why, said), at_least, at_most))
 
     def count(
-        self, name: str, default: int, *, least: int = 0, most: int = 99, why: str = "", said: str = ""
+        self,
+        name: str,
+        default: int,
+        *,
+        least: int = 0,
+        most: int = 99,
+        why: str = "",
+        said: str = "",
+        at_least: Bound | None = None,
+        at_most: Bound | None = None,
     ) -> Parameter:
-        """A parameter that is a whole number."""
-        return self._offer(parameter_of(name, "count", default, least, most, why, said))
+        """A parameter that is a whole number. Bounds that follow from other values as for a length."""
+        return self._offer(bounded(parameter_of(name, "count", default, least, most, why, said), at_least, at_most))
 
     def _offer(self, new: Parameter) -> Parameter:
         self._write(self._definition.with_parameter(new))

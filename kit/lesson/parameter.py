@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Literal, cast
+from typing import Any, Literal, cast
 
 from kit.diagnostic import Value as Said
 from kit.diagnostic import measured, message, per_cent
@@ -17,10 +17,15 @@ Setting = Size | float
 """What a parameter is set to: a length with its unit, or the number of a share or count."""
 
 
+Bound = Callable[..., Any]
+"""A bound that follows from other values: its arguments name parameters and body measurements."""
+
+
 @dataclass(frozen=True)
 class Parameter:
     """A parameter: `name` as steps use it; `default`, `least` and `most` in mm for a length, 0..1 for a
-    share, whole for a count; `why` its reason; `said` the name as people say it."""
+    share, whole for a count; `why` its reason; `said` the name as people say it. `at_least` and `at_most` narrow that
+    range by what other values leave (kit/lesson/bounds.py)."""
 
     name: str
     kind: Kind
@@ -29,6 +34,8 @@ class Parameter:
     most: float
     why: str = ""
     said: str = ""
+    at_least: Bound | None = None
+    at_most: Bound | None = None
 
     @property
     def label(self) -> str:
@@ -72,7 +79,13 @@ class Parameter:
 
 
 def parameter_of(
-    name: str, kind: Kind, default: float, least: float, most: float, why: str = "", said: str = ""
+    name: str,
+    kind: Kind,
+    default: float,
+    least: float,
+    most: float,
+    why: str = "",
+    said: str = "",
 ) -> Parameter:
     """A parameter as its author wrote it, numbers in mm, share or count. `KitError` for a name a step cannot use, a
     range upside down and a default outside it."""

@@ -17,6 +17,7 @@ from kit.errors import KitError, near
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
+from kit.lesson.bounds import Known, outside
 from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
 from kit.lesson.hand import HandMove, carried_out, ends_of
@@ -50,6 +51,12 @@ class _Table:
         self.pieces: dict[str, Piece] = {piece.name: piece for piece in self.start}
         self.strips: dict[str, Strip] = {}
 
+    def outside(self) -> KitError | None:
+        """The refusal of a value that breaks a bound following from others."""
+        if all(p.at_least is None and p.at_most is None for p in self.definition.parameters):
+            return None
+        return outside(Known(self.parameters, self.values, self.body))
+
     def number(self, name: str) -> Length | float:
         """A parameter or measurement by name, carrying its name so that pictures can dimension it."""
         if name in self.parameters:
@@ -79,6 +86,8 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
 def _worked(definition: Definition, body: Body, values: Mapping[str, float], whole: bool) -> Pattern:
     """The pattern of these values alone, without what its try-ons make of it."""
     table = _Table(definition, body, values)
+    if (refusal := table.outside()) is not None:
+        raise refusal
     made = _Made()
     for entry in definition.entries:
         _take(entry, table, made)
@@ -105,6 +114,8 @@ class Reworking:
         self._before: list[tuple[dict[str, Piece], dict[str, Strip], _Made]] = []
         self.pattern, _, self.refused = self._work(self._table, _Made(), 0, keep=True)
         self.reached = len(self._before) - 1
+        if (refusal := self._table.outside()) is not None:  # where it could be drafted too, any value may mend it
+            self.pattern, self.refused = None, str(refusal)
 
     def first_use(self, name: str) -> int:
         """The index of the first entry that uses the parameter `name`; the number of entries when none does."""
@@ -119,6 +130,8 @@ class Reworking:
         values = {**self.values, **changed}
         table = copy(self._table)
         table.values = {p.name: p.checked(values.get(p.name, p.default)) for p in self.definition.parameters}
+        if (refusal := table.outside()) is not None:
+            return None, self.reached, str(refusal)
         pieces, strips, made = self._before[start]
         table.pieces, table.strips = dict(pieces), dict(strips)
         return self._work(table, made.copy(), start)

@@ -344,3 +344,10 @@ refusal-at_line = { $place }, bei „{ $line }“
 refusal-folds_none = Es ist kein Bruch genannt.
 refusal-extra_on_fold = diese Kante liegt im Stoffbruch, wo nichts geschnitten wird: { $edge }.
 refusal-extra_on_fold_do = Die Anprobezugabe einer Kante geben, die geschnitten wird.
+
+# A bound that follows from other values; $causes are these, each with its value.
+refusal-bound_cause = { $name } { $value }
+refusal-bound_at_least = { $name }: { $value } ist zu wenig; mit { $causes } sind es mindestens { $bound }.
+refusal-bound_at_least_do = { $name } auf mindestens { $bound } stellen oder ändern, wovon es abhängt.
+refusal-bound_at_most = { $name }: { $value } ist zu viel; mit { $causes } sind es höchstens { $bound }.
+refusal-bound_at_most_do = { $name } auf höchstens { $bound } stellen oder ändern, wovon es abhängt.

@@ -344,3 +344,10 @@ refusal-at_line = { $place }, at “{ $line }”
 refusal-folds_none = no fold is named.
 refusal-extra_on_fold = the { $edge } lies on the fold, where nothing is cut.
 refusal-extra_on_fold_do = Give the extra cloth to an edge that is cut.
+
+# A bound that follows from other values; $causes are these, each with its value.
+refusal-bound_cause = { $name } { $value }
+refusal-bound_at_least = { $name } is { $value }, and with { $causes } it must be at least { $bound }.
+refusal-bound_at_least_do = Make { $name } at least { $bound }, or change what it follows from.
+refusal-bound_at_most = { $name } is { $value }, and with { $causes } it can be at most { $bound }.
+refusal-bound_at_most_do = Make { $name } at most { $bound }, or change what it follows from.

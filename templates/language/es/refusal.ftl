@@ -344,3 +344,10 @@ refusal-at_line = { $place }, en «{ $line }»
 refusal-folds_none = no se nombra ningún doblez.
 refusal-extra_on_fold = este borde va al doblez, donde no se corta nada: { $edge }.
 refusal-extra_on_fold_do = Dé la tela de más a un borde que se corte.
+
+# A bound that follows from other values; $causes are these, each with its value.
+refusal-bound_cause = { $name } { $value }
+refusal-bound_at_least = { $name }: { $value } es demasiado poco; con { $causes } son al menos { $bound }.
+refusal-bound_at_least_do = Ponga { $name } en { $bound } como mínimo, o cambie aquello de lo que depende.
+refusal-bound_at_most = { $name }: { $value } es demasiado; con { $causes } son como máximo { $bound }.
+refusal-bound_at_most_do = Ponga { $name } en { $bound } como máximo, o cambie aquello de lo que depende.

@@ -344,3 +344,10 @@ refusal-at_line = { $place }, à « { $line } »
 refusal-folds_none = aucune pliure n’est nommée.
 refusal-extra_on_fold = ce bord est à la pliure, où rien n’est coupé : { $edge }.
 refusal-extra_on_fold_do = Donner le surplus à un bord qui se coupe.
+
+# A bound that follows from other values; $causes are these, each with its value.
+refusal-bound_cause = { $name } { $value }
+refusal-bound_at_least = { $name } : { $value }, c’est trop peu ; avec { $causes }, il faut au moins { $bound }.
+refusal-bound_at_least_do = Mettre { $name } à { $bound } au moins, ou changer ce dont cela dépend.
+refusal-bound_at_most = { $name } : { $value }, c’est trop ; avec { $causes }, il faut au plus { $bound }.
+refusal-bound_at_most_do = Mettre { $name } à { $bound } au plus, ou changer ce dont cela dépend.

@@ -1,0 +1,104 @@
+"""What `lessonkit check --ranges` prints: whether every slider holds over its range, alone and mixed."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from typing import TYPE_CHECKING
+
+from kit.diagnostic import reading
+
+if TYPE_CHECKING:
+    from kit.booklet.ranged import Ranges
+    from kit.lesson.parameter import Parameter
+    from kit.proof.ranges import Reach
+    from kit.units import System
+
+ENOUGH = 0.95
+"""The part of mixed settings that must be sound for the ranges to hold."""
+_TROUBLES = 8  # kinds of trouble of mixtures that are printed
+
+
+def add_ranges(command: argparse.ArgumentParser) -> None:
+    """The option of `check` that tries the sliders."""
+    command.add_argument(
+        "--ranges",
+        action="store_true",
+        help="try every slider over its whole range in every size, and 500 settings drawn at random (some minutes): "
+        "where they fail, and the bounds that would hold",
+    )
+
+
+def check_ranges(options: argparse.Namespace) -> int:
+    """Prints the report; 0 when the ranges hold, 1 when they do not. `KitError` for a notebook that cannot be run."""
+    from kit.booklet.ranged import ranges_of
+
+    live = sys.stdout.isatty()
+
+    def done(count: int, total: int) -> None:
+        bar = "#" * (30 * count // max(total, 1))
+        line = f"  [{bar:<30}] {count} of {total} portions"
+        print(f"\r{line}" if live else line, end="" if live and count < total else "\n", flush=True)
+
+    found = ranges_of(
+        options.notebook, timeout=options.timeout, progress=lambda line: print(line, flush=True), done=done
+    )
+    with reading(found.system):
+        for line in report(found):
+            print(line)
+    return 0 if holds(found) else 1
+
+
+def holds(found: Ranges) -> bool:
+    """Whether every slider holds alone, and 95 of 100 mixtures."""
+    return not found.failing and found.sound >= ENOUGH * len(found.mixtures)
+
+
+def report(found: Ranges) -> list[str]:
+    """The lines of the report."""
+    lines = []
+    for reaches in found.failing.values():
+        lines += _of_one(reaches, found.system, len(found.sizes))
+    if not found.failing:
+        lines.append(f"Every slider holds over its range, alone, in {_count(len(found.sizes), 'size')}.")
+    count, sound = len(found.mixtures), found.sound
+    lines.append(f"Of {count} settings drawn at random {sound} are sound ({_share(sound, count)}).")
+    if sound < count:
+        mended = sum(bool(mixture.mended) for mixture in found.mixtures)
+        lines.append(f"For {mended} of the other {count - sound} a change of values mends it, and is told with it.")
+    for trouble, times in found.troubles[:_TROUBLES]:
+        lines.append(f"  {times} like this: {trouble}")
+    if len(found.troubles) > _TROUBLES:
+        lines.append(f"  And {len(found.troubles) - _TROUBLES} kinds more.")
+    lines.append(f"{found.title}: the ranges {'hold' if holds(found) else 'do not hold'}.")
+    return lines
+
+
+def _of_one(reaches: list[Reach], system: System, sizes: int) -> list[str]:
+    parameter = reaches[0].parameter
+    names = ", ".join(reach.size for reach in reaches)
+    where = "" if sizes == 1 else f" in {names}" if len(reaches) < sizes else " in every size"
+    low, high = _show(parameter, parameter.least, system), _show(parameter, parameter.most, system)
+    lines = [f"{parameter.label.capitalize()}, from {low} to {high}, fails{where}."]
+    kept = [reach for reach in reaches if reach.least is not None and reach.most is not None]
+    if len(kept) == len(reaches):
+        least = max(reach.least for reach in kept if reach.least is not None)
+        most = min(reach.most for reach in kept if reach.most is not None)
+        lines.append(f"  It would hold from {_show(parameter, least, system)} to {_show(parameter, most, system)}.")
+    else:
+        lines.append("  The lesson fails as it stands there; mend that first.")
+    value, why = reaches[0].failing[0]
+    lines.append(f"  At {_show(parameter, value, system)} in {reaches[0].size}: {why}" if sizes > 1 else f"  {why}")
+    return lines
+
+
+def _show(parameter: Parameter, value: float, system: System) -> str:
+    return parameter.show(value, system)
+
+
+def _share(part: int, whole: int) -> str:
+    return f"{100 * part / max(whole, 1):.0f} %"
+
+
+def _count(number: int, name: str) -> str:
+    return f"{number} {name}{'' if number == 1 else 's'}"
