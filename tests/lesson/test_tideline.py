@@ -7,6 +7,7 @@ import itertools
 import pytest
 
 from kit.body import make_body
+from kit.diagnostic import Message
 from kit.errors import KitError
 from kit.geometry import Vector
 from kit.lesson.lesson import Lesson
@@ -101,14 +102,15 @@ def test_the_corners_of_the_sliders_draft_or_say_why(tideline: Lesson) -> None:
                 drafted += 1
             except KitError as error:
                 refused += 1
-                assert error.do and error.where.startswith("Step"), str(error)
+                broken = isinstance(error.told.says, Message) and error.told.says.key.startswith("refusal.bound_")
+                assert error.do and (broken or error.where.startswith("Step")), str(error)
     assert drafted > 10 * refused, (drafted, refused)
 
 
 def test_an_opening_deeper_than_the_side_is_refused(tideline: Lesson) -> None:
     body = make_body({"bust_girth": "84 cm", "upper_arm_girth": "52 cm"}, name="strong arms")
     with pytest.raises(KitError) as error:
-        tideline.work(body=body, values={"sleeve_ease": 80.0, "sleeve_length": 450.0, "hem_drop": 40.0})
+        tideline.work(body=body, values={"sleeve_ease": 80.0, "sleeve_length": 450.0, "hem_drop": 60.0})
     assert "underarm" in str(error.value) or "opening" in str(error.value)
     assert error.value.do
 
