@@ -18,6 +18,7 @@ from kit.prose.notion_sizes import sized
 from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
+from kit.wear.finished import fitted
 from kit.wording.lists import listed, strung
 
 
@@ -100,12 +101,22 @@ def finished_table(given: Handover) -> Table | None:
 
 
 def ease_table(pattern: Pattern) -> Table | None:
-    """How much larger than the body the garment is, for the measurements that say what they go over."""
+    """How much larger than the body the garment is: for the lesson's measurements that say what they go over, and for
+    those that the garment has by itself."""
     system = pattern.lesson.units
     own = pattern.lesson.own or system
     rows = tuple(
         (title, said(over), both(pattern.body[over], system), both(_ease(pattern, title, over, own), system))
         for title, over, _ in ease(pattern)
+    )
+    rows += tuple(
+        (
+            row.title,
+            said(row.measure),
+            both(pattern.body[row.measure], system),
+            both(shown(row.girth, own, finished=True) - shown(pattern.body[row.measure], own), system),
+        )
+        for row in fitted(pattern)
     )
     if not rows:
         return None

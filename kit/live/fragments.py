@@ -19,6 +19,7 @@ from kit.picture.svg_pen import svg
 from kit.proof.finding import Finding
 from kit.sewing.seam_walk import Walk
 from kit.units import System, both
+from kit.wear.finished import fitted
 from kit.wording.lists import strung
 
 STEP_WIDTH = 620.0
@@ -144,14 +145,17 @@ def walk_text(walked: Walk, system: System) -> str:
 
 
 def finished(pattern: Pattern, system: System) -> str:
-    """Finished measurements as a small table, with the ease of those that go over a body measurement."""
-    if not pattern.finished:
-        return ""
+    """Finished measurements as a small table, with the ease of those that go over a body measurement: the lesson's own
+    and those that the garment has by itself."""
     eased = {title: (over, value) for title, over, value in ease(pattern)}
     rows = [
         (title, both(value, system, "finished"), _ease(eased.get(title), system)) for title, value in pattern.finished
     ]
-    return heading(say("panel.finished")) + table(rows)
+    rows += [
+        (row.title, both(row.girth, system, "finished"), _ease((row.measure, row.ease), system))
+        for row in fitted(pattern)
+    ]
+    return heading(say("panel.finished")) + table(rows) if rows else ""
 
 
 def table(rows: Iterable[tuple[str, str, str]]) -> str:

@@ -22,7 +22,7 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
     >>> worn(Lesson("Block", start=bodice_block).work(), State())
     []
     """
-    if not _is_finished(pattern, state):
+    if not is_finished(pattern, state):
         return []
     garment = Worn(pattern, state)
     size = sizes(garment)
@@ -33,7 +33,7 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
     return [*found, *ties(garment), *belts(garment), *straps(garment)]
 
 
-def _is_finished(pattern: Pattern, state: State) -> bool:
+def is_finished(pattern: Pattern, state: State) -> bool:
     """Whether every edge of the pieces that are worn is closed."""
     return bool(pattern.sewing) and not any(
         state.raw(piece, side, edge.name)

@@ -48,3 +48,9 @@ wear-belt_short = der Gürtel ({ $strip }) ist { $long } lang; einmal herum sind
 wear-belt_short_do = Um { $amount } länger zuschneiden.
 wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden bilden eine Schlinge von { $has }; ein Kopf von { $head } muss hindurch.
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
+
+# ---- fertige Maße ----
+wear-finished_bust_girth = Fertige Brustweite
+wear-finished_waist_girth = Fertige Taillenweite
+wear-finished_hip_girth = Fertige Hüftweite
+wear-finished_upper_arm_girth = Fertige Ärmelweite am Oberarm

@@ -49,3 +49,9 @@ wear-belt_short = the belt ({ $strip }) is { $long } long; once round are { $aro
 wear-belt_short_do = Cut it { $amount } longer.
 wear-strap_small = the strap ({ $strip }) and the edge between its ends make a loop of { $has }, and a head of { $head } must pass.
 wear-strap_small_do = Cut the strap { $amount } longer.
+
+# ---- finished measurements ----
+wear-finished_bust_girth = Finished bust
+wear-finished_waist_girth = Finished waist
+wear-finished_hip_girth = Finished hip
+wear-finished_upper_arm_girth = Finished sleeve at the upper arm

@@ -48,3 +48,9 @@ wear-belt_short = el cinturón ({ $strip }) mide { $long }; una vuelta son { $ar
 wear-belt_short_do = Córtelo { $amount } más largo.
 wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman un aro de { $has }, y debe pasar una cabeza de { $head }.
 wear-strap_small_do = Corte el tirante { $amount } más largo.
+
+# ---- medidas de la prenda acabada ----
+wear-finished_bust_girth = Contorno de pecho de la prenda
+wear-finished_waist_girth = Contorno de cintura de la prenda
+wear-finished_hip_girth = Contorno de cadera de la prenda
+wear-finished_upper_arm_girth = Contorno de la manga en el brazo

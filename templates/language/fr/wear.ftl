@@ -48,3 +48,9 @@ wear-belt_short = la ceinture ({ $strip }) mesure { $long } ; un tour fait { $ar
 wear-belt_short_do = La couper plus longue de { $amount }.
 wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour de { $has }, et une tête de { $head } doit passer.
 wear-strap_small_do = Couper la bride plus longue de { $amount }.
+
+# ---- mesures du vêtement fini ----
+wear-finished_bust_girth = Tour de poitrine du vêtement fini
+wear-finished_waist_girth = Tour de taille du vêtement fini
+wear-finished_hip_girth = Tour de hanches du vêtement fini
+wear-finished_upper_arm_girth = Tour de manche fini, en haut du bras
