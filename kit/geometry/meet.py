@@ -21,6 +21,7 @@ Meeting = tuple[Point, float, float]
 END = 1e-4
 """How far past its end, in mm, a curve still counts as reaching a meeting (rounding error only)."""
 
+_APART = 1e-3  # sine of the angle by which curves from a shared end must leave the line between them
 _CHORD = 0.2  # mm; chords of the search are this close to their curve
 
 
@@ -68,6 +69,52 @@ def meet_lines(p: Point, direction: Vector, q: Point, other: Vector) -> Point | 
 def apart(a: Bounds, b: Bounds, slack: float = 0.0) -> bool:
     """Whether two boxes stand more than `slack` mm apart."""
     return a[2] + slack < b[0] or b[2] + slack < a[0] or a[3] + slack < b[1] or b[3] + slack < a[1]
+
+
+def only_meet_at(hub: Point, a: Curve, b: Curve) -> bool:
+    """Whether `a` and `b`, which share the end `hub`, surely meet nowhere else. False says nothing.
+
+    A line or a cubic lies within its control points. Where a line through the shared end has those of `a` on one side
+    and those of `b` on the other, well apart (3 minutes of arc, and their far ends by ten times `END`), so are the
+    curves. That holds at nearly every corner of a draft and costs a tenth of a search.
+
+    >>> only_meet_at(Point(0, 0), Line(Point(5, 5), Point(0, 0)), Line(Point(0, 0), Point(9, 0)))
+    True
+    """
+    hx, hy = hub.x, hub.y
+    rays: list[list[tuple[float, float]]] = []
+    wx = wy = 0.0
+    for sign, curve in ((1.0, a), (-1.0, b)):
+        if isinstance(curve, Line):
+            points: tuple[Point, ...] = (curve.start, curve.end)
+        elif isinstance(curve, Cubic):
+            points = (curve.start, curve.c1, curve.c2, curve.end)
+        else:
+            return False
+        if (points[0].x, points[0].y) == (hx, hy):
+            points = points[1:]
+        elif (points[-1].x, points[-1].y) == (hx, hy):
+            points = points[-2::-1]
+        else:
+            return False
+        leaving = [(p.x - hx, p.y - hy) for p in points]  # the last is the far end
+        for x, y in leaving:
+            size = math.hypot(x, y)
+            if size > 0.0:
+                wx, wy = wx + sign * x / size, wy + sign * y / size
+        rays.append(leaving)
+    size = math.hypot(wx, wy)
+    if size < 1e-6:
+        return False
+    wx, wy = wx / size, wy / size
+    for sign, leaving in ((1.0, rays[0]), (-1.0, rays[1])):
+        for x, y in leaving:
+            if (x or y) and sign * (x * wx + y * wy) < _APART * math.hypot(x, y):
+                return False
+        x, y = leaving[-1]
+        if sign * (x * wx + y * wy) < 10 * END:
+            return False
+    return True
 
 
 def _merged(found: list[Meeting]) -> list[Meeting]:

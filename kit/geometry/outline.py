@@ -11,7 +11,7 @@ from kit.errors import KitError, near
 from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve
 from kit.geometry.line import Line
-from kit.geometry.meet import apart, meet
+from kit.geometry.meet import apart, meet, only_meet_at
 from kit.geometry.motion import Motion
 from kit.geometry.path import Path
 from kit.geometry.point import TOLERANCE, Point, place
@@ -179,6 +179,8 @@ class Outline:
                     shared.append(curve.end)
                 if i == 0 and j == n - 1:
                     shared.append(curve.start)
+                if len(shared) == 1 and only_meet_at(shared[0], curve, against):
+                    continue
                 for p, _, _ in meet(curve, against):
                     if not any(p.close_to(q, 2 * CLOSING) for q in shared):
                         return name, other, p

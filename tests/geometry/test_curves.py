@@ -71,6 +71,29 @@ def test_length_against_scipy(curve: Curve) -> None:
     assert curve.length == pytest.approx(want, abs=1e-4)
 
 
+# A curve that goes forward: its control points lie along the x axis in order, however far off it.
+forward = st.builds(
+    lambda gaps, heights: Cubic(
+        *(Point(sum(gaps[:i]), height) for i, height in enumerate(heights)),
+    ),
+    st.lists(st.floats(5, 300), min_size=3, max_size=3),
+    st.lists(st.floats(-200, 200), min_size=4, max_size=4),
+)
+
+
+@quick
+@given(forward, st.floats(0, 1 - 1 / 64))
+@example(Cubic(Point(0, 0), Point(35, 60), Point(70, -60), Point(100, 0)), 0.5)  # as wild as goes forward
+def test_a_short_stretch_is_measured_to_rounding(curve: Cubic, start: float) -> None:
+    """numpy's rule of 64 points as the reference."""
+    assume(curve._goes_forward())
+    nodes, weights = np.polynomial.legendre.leggauss(64)
+    for width in (1 / 64, 1 / 65, 1e-3):
+        speeds = [curve.derivative(start + width * (1 + node) / 2).length for node in nodes]
+        want = float(weights @ speeds) * width / 2
+        assert curve.length_between(start, start + width) == pytest.approx(want, rel=1e-12, abs=1e-12)
+
+
 @pytest.mark.parametrize(
     "curve",
     [

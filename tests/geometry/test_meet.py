@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from shapely import LineString, box
 
 from kit.geometry import RIGHT, UP, Arc, Cubic, Curve, Line, Point, Vector, meet, meet_lines
-from kit.geometry.meet import apart
+from kit.geometry.meet import apart, only_meet_at
 from kit.geometry.roots import cubic_roots
 
 where = st.floats(-300, 300).map(lambda v: round(v, 2))
@@ -31,6 +31,37 @@ def bezier(c: Cubic) -> object:
 
 def segment(line: Line) -> object:
     return svgpathtools.Line(complex(line.start.x, line.start.y), complex(line.end.x, line.end.y))
+
+
+def out_of_the_origin(ends: list[Point]) -> Curve:
+    return Line(Point(0, 0), ends[0]) if len(ends) == 1 else Cubic(Point(0, 0), ends[0], ends[1], ends[2])
+
+
+rays = st.sampled_from([1, 3]).flatmap(lambda n: st.lists(points, min_size=n, max_size=n)).map(out_of_the_origin)
+
+
+@settings(max_examples=300, deadline=None)
+@given(rays.filter(lambda c: c.length > 5), rays.filter(lambda c: c.length > 5), st.booleans())
+def test_curves_from_a_shared_end_surely_meet_nowhere_else(a: Curve, b: Curve, turned: bool) -> None:
+    """What is said to be sure is compared with the search itself and with shapely's chords."""
+    hub = Point(0, 0)
+    if only_meet_at(hub, a.reversed() if turned else a, b):
+        assert only_meet_at(hub, b, a)
+        assert all(p.close_to(hub, 1e-3) for p, _, _ in meet(a, b))
+        one, two = (LineString([(p.x, p.y) for p in c.points(0.001)]) for c in (a, b))
+        assert max(math.hypot(x, y) for x, y in one.intersection(two).coords) < 0.01
+
+
+def test_corners_that_are_sure_and_others() -> None:
+    hub, wall = Point(0, 0), Line(Point(0, 0), Point(0, 100))
+    bow = Cubic(Point(80, 60), Point(60, 20), Point(30, 0), Point(0, 0))
+    assert only_meet_at(hub, bow, wall) and only_meet_at(hub, wall, bow)
+    assert only_meet_at(hub, Line(Point(-50, 0), hub), Line(hub, Point(50, 0)))  # on in one line
+    back = Cubic(Point(0, 0), Point(0, 0), Point(80, 80), Point(-10, 100))  # its handle lies in its start
+    for other in (Line(hub, Point(0, 50)), Line(hub, Point(0.001, 50)), Line(hub, Point(0, 1e-4)), back):
+        assert not only_meet_at(hub, wall, other)  # back along it, hardly off it, hardly there, across it again
+    assert not only_meet_at(hub, wall, Arc(Point(50, 0), 50, math.pi, 1.0))  # an arc is not looked at
+    assert not only_meet_at(hub, wall, Line(Point(1, 0), Point(50, 0)))  # no shared end
 
 
 def some_cubics(seed: int, count: int) -> list[Cubic]:
