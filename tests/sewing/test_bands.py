@@ -7,8 +7,10 @@ from dataclasses import replace
 import pytest
 
 from kit.errors import KitError
-from kit.piece.piece import CutPlan
+from kit.geometry import Path, Point
+from kit.piece.piece import CutPlan, Mark
 from kit.proof.seams import seam_lengths
+from kit.prose import sentences
 from kit.sewing.operations.places import beside, is_ring, without_end
 from kit.sewing.order import sew
 from kit.sewing.run import Run
@@ -200,6 +202,27 @@ def test_the_inner_piece_of_a_band_is_as_deep_as_its_outer_one_or_a_little_more_
     assert closing(garments, by, **more)[0] == found
 
 
+@pytest.mark.parametrize(
+    ("fold", "more", "found"),
+    [(50, {}, []), (35, {}, ["band_inner_deeper"]), (65, {}, ["band_inner_shallower"]), (48.5, {"deeper": 3 * mm}, [])],
+)
+def test_a_band_of_one_piece_is_measured_from_the_fold_that_is_marked_on_it(garments, fold, more, found):
+    """The cuff is 100 mm wide: folded 35 mm above its lower edge its inner side hangs 30 mm too low."""
+    cuff = garments.CUFF
+    marks = (*cuff.marks, Mark("middle", "line", path=Path.line(Point(0, fold), Point(210, fold)), said="fold"))
+
+    def close(t):
+        t.make.close_band(t.cuff.inner, t.cuff.lower, allowance=1 * cm, overlap=3 * cm, at=t.cuff.end, **more)
+
+    steps = [(name, close if name == "Close cuffs" else own) for name, own in garments.JACKET.steps]
+    pattern = garments.JACKET.pattern(steps, cuff=replace(cuff, marks=marks))
+    assert codes(pattern) == found
+    first = sentences(pattern, operation_of(pattern, "Cuffs"))[0]
+    assert ("along the marked line" in first) is (fold != 50)
+    (scene,) = operation_of(pattern, "Cuffs").scenes(pattern)
+    assert {round(scene.layers[0].fold.start.y, 1), round(scene.layers[0].fold.end.y, 1)} == {fold}
+
+
 def test_a_fold_that_reaches_past_the_seam_is_drawn_so_or_turned_under_less(garments):
     assert closing(garments, 0.0)[1] == 10.0
     assert closing(garments, 0.0, deeper=3 * mm) == ([], 7.0)
@@ -235,8 +258,6 @@ def test_a_band_is_closed_in_three_ways(garments, method, key):
 
     pattern = changed(garments.JACKET, "Close band", close)
     assert codes(pattern) == []
-    from kit.prose import sentences
-
     assert sentences(pattern, operation_of(pattern, "Close band"))[2].startswith(key)
 
 

@@ -8,11 +8,12 @@ set on before its ends are stitched.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import replace
 from typing import NamedTuple
 
 from kit.geometry import Path
+from kit.piece.piece import Piece
 from kit.sewing.before import state_before
 from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.operations.drawn import fits
@@ -24,6 +25,8 @@ from kit.sewing.operations.turned import SeamToTurn
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *
+
+_MEET = 1.0  # mm within which a marked line meets the end of a band
 
 # ---- its ends -------------------------------------------------------------------------------------------------
 
@@ -69,7 +72,7 @@ class BandEnds(Operation):
     cautions = ("needle", "scissors", "iron")
     tools = ("machine", "pins", "iron", "scissors")
     says = (
-        "fold",
+        lambda band, pattern: band.told(("fold_marked" if band.off_the_middle(pattern) else "fold",), pattern),
         lambda band, pattern: band.told(("sew_set" if band.is_set(pattern) else "sew",), pattern),
         Say("extra", lambda band: bool(band.extra)),
         Say("trim", lambda band: band.trim),
@@ -110,7 +113,24 @@ class BandEnds(Operation):
             return (laid(first, *rows, up="wrong", focus=first, section=section.band_end()),)
         return (folded_over(first, fold, *rows, up="right", focus=first, section=section.band_end()),)
 
+    def off_the_middle(self, pattern: Cut) -> bool:
+        """Whether the band is marked to be folded elsewhere than where its long edges meet."""
+        middle, marked = self._middle(pattern), self._marked(pattern)
+        return middle is not None and marked is not None and middle.distance_to(marked.at(marked.length / 2)) > 0.5
+
     def _fold(self, pattern: Cut) -> Path | None:
+        """The line it is folded along, as it is marked, else its middle from end to end."""
+        middle, marked = self._middle(pattern), self._marked(pattern)
+        if middle is None or marked is None:
+            return middle
+        way = (marked.end - marked.start).dot(middle.end - middle.start)
+        return marked if way > 0 else marked.reversed()
+
+    def _marked(self, pattern: Cut) -> Path | None:
+        edges = tuple(name for run in self.ends if run.piece == self.ends[0].piece for name in run.edges)
+        return marked_fold(pattern.piece(self.ends[0].piece), edges)
+
+    def _middle(self, pattern: Cut) -> Path | None:
         """The middle of the band, from end to end, where both its ends are there to be seen."""
         piece = self.ends[0].piece
         ends = {run.edges: path_of(pattern, run) for run in self.ends if run.piece == piece}
@@ -118,6 +138,18 @@ class BandEnds(Operation):
             return None
         one, two = ends.values()
         return Path.line(one.at(one.length / 2), two.at(two.length / 2))
+
+
+def marked_fold(piece: Piece, ends: Collection[str]) -> Path | None:
+    """The line marked on a band from one of its ends to another, along which it is folded; None where none is."""
+    for mark in piece.marks:
+        if mark.kind != "line" or mark.path is None:
+            continue
+        tips = (mark.path.start, mark.path.end)
+        met = [name for tip in tips for name in ends if piece.edge(name).path.distance_to(tip) < _MEET]
+        if len(set(met)) == 2:
+            return mark.path
+    return None
 
 
 def _above(pattern: Cut, run: Run, fold: Path | None) -> Run | None:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from kit.sewing.before import state_before
-from kit.sewing.operations.bands import SeamBand, SetBand
+from kit.sewing.operations.bands import SeamBand, SetBand, marked_fold
 from kit.sewing.operations.places import alike_of, around, sewn_length
 from kit.sewing.operations.reaching import Beyond, at_end, overlap, shorter
 from kit.sewing.operations.turned import right_side_out
@@ -73,13 +73,27 @@ def _depths(pattern: Cut, state: State, run: Run, other: str) -> list[float] | N
     return [min(piece.edge(name).path.distance_to(place) for name in above) for place in places]
 
 
+def _to_fold(pattern: Cut, run: Run, other: Run) -> list[float] | None:
+    """How deep one side of a folded band is at three places along its edge, up to the line it is folded along."""
+    piece = pattern.piece(run.piece)
+    ends = {edge.name for edge in piece.edges} - {*run.edges, *other.edges}
+    fold = marked_fold(piece, ends)
+    if fold is None:
+        return None
+    path = path_of(pattern, run)
+    return [fold.distance_to(path.at(path.length * share)) for share in (0.25, 0.5, 0.75)]
+
+
 def deeper_by(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[Run, float]]:
-    """(run, mm) by which the inner piece of a band of two pieces is deeper than the outer one, where it is so most;
-    below zero where it is less deep. A folded band is halved, and so is equally deep on both sides."""
+    """(run, mm) by which the inner side of a band is deeper than the outer one, where it is so most; below zero where
+    it is less deep. Of two pieces each reaches up to where it is sewn to the other, of one to the fold that is marked
+    on it; without a mark it is folded edge to edge, and so equally deep on both sides."""
     for run in made.inner:
         for outer in made.over:
-            mine = _depths(pattern, state, run, outer.piece) if outer.piece != run.piece else None
-            theirs = _depths(pattern, state, outer, run.piece) if mine else None
+            if outer.piece == run.piece:
+                mine, theirs = _to_fold(pattern, run, outer), _to_fold(pattern, outer, run)
+            else:
+                mine, theirs = _depths(pattern, state, run, outer.piece), _depths(pattern, state, outer, run.piece)
             if mine and theirs:
                 ways = [[a - b for a, b in zip(mine, row, strict=True)] for row in (theirs, theirs[::-1])]
                 yield run, max(min(ways, key=lambda way: max(map(abs, way))), key=abs)

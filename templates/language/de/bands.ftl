@@ -3,6 +3,7 @@
 seam_band-why = Der äußere Bund ist der sichtbare; er bekommt Einlage, damit sich die Nähte nicht abzeichnen und er sich nicht abträgt.
 
 band_ends-fold = { $pieces } der Länge nach rechts auf rechts falten, Kante auf Kante.
+band_ends-fold_marked = { $pieces } an der markierten Linie der Länge nach rechts auf rechts falten; eine lange Kante steht über die andere vor.
 band_ends-sew = { $edge } steppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln.
 band_ends-sew_set = { $edge } steppen, { $allowance } von der Schnittkante, vom Bruch bis zu der Naht, die den Bund hält, nur durch seine beiden Lagen. Das Kleidungsstück dabei weghalten und an beiden Enden verriegeln.
 band_ends-extra = Am Übertritt um die Ecke weitersteppen, durch beide Längskanten, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.

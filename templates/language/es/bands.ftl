@@ -3,6 +3,7 @@
 seam_band-why = La banda exterior es la que se ve; lleva entretela para que ni los márgenes ni el uso se marquen por fuera.
 
 band_ends-fold = Doble { $pieces } a lo largo, derecho con derecho, canto con canto.
+band_ends-fold_marked = Doble { $pieces } a lo largo por la línea marcada, derecho con derecho; un canto largo sobresale del otro.
 band_ends-sew = Cosa de través en { $edge }, a { $allowance } del canto, por las dos capas, y remate con puntadas de retroceso en el doblez.
 band_ends-sew_set = Cosa de través en { $edge }, a { $allowance } del canto, desde el doblez hasta la costura que sujeta la banda, solo por las dos capas de esta. Aparte la prenda y remate con puntadas de retroceso en los dos extremos.
 band_ends-extra = En el extremo que monta, siga la costura doblando la esquina, por los dos cantos largos, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.

@@ -3,6 +3,7 @@
 seam_band-why = La bande extérieure est celle qui se voit ; elle est entoilée pour que ni les coutures ni l’usure ne marquent.
 
 band_ends-fold = Plier en deux dans la longueur, endroit contre endroit, bord à bord : { $pieces }.
+band_ends-fold_marked = Plier dans la longueur sur la ligne marquée, endroit contre endroit ; un long bord dépasse l’autre : { $pieces }.
 band_ends-sew = Piquer en travers ({ $edge }), à { $allowance } du bord coupé, à travers les deux épaisseurs, avec un point d’arrêt au pli.
 band_ends-sew_set = Piquer en travers ({ $edge }), à { $allowance } du bord coupé, du pli jusqu’à la couture qui tient la bande, à travers ses deux épaisseurs seulement. Écarter le vêtement et faire un point d’arrêt aux deux bouts.
 band_ends-extra = Du côté de la croisure, continuer la piqûre après l’angle, à travers les deux longs bords, jusqu’à l’endroit où commence le vêtement. Y cranter la marge jusqu’aux points.
