@@ -44,8 +44,9 @@ class Lesson:
     "one_way", or a "print" to match); `whys` prints why each sewing operation is done as it is; `handling` names what
     is told of handling the cloth: "stretch" (edges that lie across the grain), "curve" (a curve sewn to a straighter
     edge), "cloth" (needle and stitch for its weight); `language` is that of the lesson's own words (BCP 47);
-    `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `cover` is a picture in the lesson's folder, told in
-    `cover_alt`; `variations` are (title, words). The rest is printed in the booklet.
+    `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `stretch`, 0 to 2, how much farther round it goes when
+    it is stretched across (0.4: 10 cm become 14), 0 for woven cloth; `cover` is a picture in the lesson's folder, told
+    in `cover_alt`; `variations` are (title, words). The rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -88,6 +89,7 @@ class Lesson:
         cover: str = "",
         cover_alt: str = "",
         variations: Sequence[tuple[str, str]] = (),
+        stretch: float = 0.0,
     ) -> None:
         _check_start(start, title)
         info = checked(
@@ -115,6 +117,7 @@ class Lesson:
                 avoid=avoid,
                 prewash=prewash,
                 shrinkage=shrinkage,
+                stretch=stretch,
                 licence=licence,
                 credits=credits,  # type: ignore[arg-type]
                 cover=cover,

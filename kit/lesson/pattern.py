@@ -48,8 +48,9 @@ class LessonInfo:
     must be known of the block or traced top it starts from, the kit's own said when they are shown. `nap`: one_way for
     cloth whose pile or print must run the same way in every piece, print for a pattern to be matched as well.
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
-    washing it, `shrinkage` (0..1) is how much it loses in length. `cover` is a picture in the lesson's folder, told in
-    `cover_alt`. `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
+    washing it, `shrinkage` (0..1) is how much it loses in length, `stretch` by which part it is longer across when
+    stretched: (stretched - relaxed) / relaxed. `cover` is a picture in the lesson's folder, told in `cover_alt`.
+    `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
     `kit.sewing.handling.KINDS`.
     `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
     that nothing stands in brackets beside it."""
@@ -77,6 +78,7 @@ class LessonInfo:
     avoid: str = ""
     prewash: str = ""
     shrinkage: float = 0.0
+    stretch: float = 0.0
     licence: str = ""
     credits: tuple[str, ...] = ()
     cover: str = ""

@@ -21,6 +21,7 @@ from kit.sewing.handling import KINDS
 from kit.units import length, system_said
 
 MOST_SHRINKAGE = 0.3
+MOST_STRETCH = 2.0
 NAPS: tuple[str, ...] = get_args(Nap)
 _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
@@ -86,7 +87,9 @@ def checked(info: LessonInfo) -> LessonInfo:
             where=where,
             do='Write a language tag (BCP 47) such as "en", "de" or "pt-BR".',
         )
-    return replace(info, units=units, shrinkage=_shrinkage(info), variations=_variations(info), **lists)
+    return replace(
+        info, units=units, shrinkage=_shrinkage(info), stretch=_stretch(info), variations=_variations(info), **lists
+    )
 
 
 _NOT_WRITTEN = ("photos", "videos", "slug", "own", "alone")
@@ -125,6 +128,17 @@ def _shrinkage(info: LessonInfo) -> float:
             f"shrinkage is {given!r}; it lies between 0 and {MOST_SHRINKAGE:g}.",
             where=info.title,
             do="Write 0.05 for cloth that loses 5 % of its length in the first wash.",
+        )
+    return float(given)
+
+
+def _stretch(info: LessonInfo) -> float:
+    given = info.stretch
+    if isinstance(given, bool) or not isinstance(given, int | float) or not 0.0 <= given <= MOST_STRETCH:
+        raise KitError(
+            f"stretch is {given!r}; it lies between 0 and {MOST_STRETCH:g}.",
+            where=info.title,
+            do="Write 0.4 for cloth of which 10 cm, folded across, can be stretched to 14 cm.",
         )
     return float(given)
 

@@ -105,7 +105,7 @@ def down_the_arm(worn: Worn, loop: Loop) -> float | None:
 
 def _arm(worn: Worn, loop: Loop) -> Iterator[Diagnostic]:
     first = loop.stretches[0]
-    down, has = down_the_arm(worn, loop), loop.length
+    down, has = down_the_arm(worn, loop), loop.length * worn.gives
     place = {"piece": first.piece, "edge": first.edge}
     hand = taken(worn.body, "hand_girth")
     if down == 0.0:
@@ -133,7 +133,7 @@ def _tight_arm(worn: Worn, has: float, arm: float, piece: str, edge: str) -> Ite
         says = message("wear.arm_stuck", has=measured(has), need=measured(arm))
         can = message("wear.arm_stuck_do", amount=measured(arm - has))
         yield told("arm_stuck", "error", says, can, amount=arm - has, piece=piece, edge=edge)
-    elif upper and has < arm + BENT - _ENOUGH:
+    elif upper and worn.gives == 1.0 and has < arm + BENT - _ENOUGH:
         says = message("wear.arm_tight", ease=measured(max(has - arm, 0.0)), least=measured(BENT))
         can = message("wear.arm_tight_do", amount=measured(arm + BENT - has))
         yield told("arm_tight", "warning", says, can, amount=arm + BENT - has, piece=piece, edge=edge)
@@ -144,7 +144,7 @@ def _upper_arm(worn: Worn) -> Iterator[Diagnostic]:
     has = sleeve_girth(worn)
     if has is not None and "upper_arm_girth" in worn.body and "wrist_girth" in worn.body:
         piece = next(piece for piece in worn.edges.worn if piece.role == "sleeve")
-        yield from _tight_arm(worn, has, worn.body["upper_arm_girth"], piece.name, "")
+        yield from _tight_arm(worn, has * worn.gives, worn.body["upper_arm_girth"], piece.name, "")
 
 
 def sleeve_girth(worn: Worn) -> float | None:
@@ -162,9 +162,10 @@ def sleeve_girth(worn: Worn) -> float | None:
 
 def _leg(worn: Worn, loop: Loop) -> Iterator[Diagnostic]:
     heel, first = taken(worn.body, "heel_girth"), loop.stretches[0]
-    if heel is not None and loop.length < heel - _ENOUGH:
-        missing = heel - loop.length
-        says = message("wear.heel_stuck", has=measured(loop.length), need=measured(heel))
+    has = loop.length * worn.gives
+    if heel is not None and has < heel - _ENOUGH:
+        missing = heel - has
+        says = message("wear.heel_stuck", has=measured(has), need=measured(heel))
         can = message("wear.heel_stuck_do", amount=measured(missing))
         yield told(
             "heel_stuck",

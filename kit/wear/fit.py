@@ -83,11 +83,11 @@ def sizes(worn: Worn) -> list[Diagnostic]:
             continue
         body = worn.body[name]
         least = SKIRT_WAIST if level == "waist" and hangs else LEAST_EASE[level]
-        if girth < body - _CLOSE:
+        if girth * worn.gives < body - _CLOSE:
             says = message("wear.too_small", part=measure(name), need=measured(body), has=measured(girth))
             can = message("wear.too_small_do", amount=measured(body - girth), ease=measured(least))
             found.append(told("too_small", "error", says, can, amount=body - girth, measures=(name,)))
-        elif girth < body + TOLD_BELOW * least - _CLOSE:
+        elif worn.gives == 1.0 and girth < body + TOLD_BELOW * least - _CLOSE:
             ease = measured(max(girth - body, 0.0))
             says = message("wear.ease_small", part=measure(name), ease=ease, least=measured(least))
             can = message("wear.ease_small_do", amount=measured(body + least - girth))
@@ -126,7 +126,7 @@ def stride(worn: Worn) -> list[Diagnostic]:
     hems = [loop for loop in worn.edges.open if "hem" in loop.roles and not loop.arm and not is_top(worn, loop)]
     if low > worn.heights["knee"] + 80.0 or len(hems) != 1:
         return []
-    has, need = hems[0].length, STRIDE * hip
+    has, need = hems[0].length * worn.gives, STRIDE * hip
     if has >= need - _CLOSE or any(stretch.slit or stretch.roles - {"hem"} for stretch in hems[0].stretches):
         return []
     says = message("wear.stride", has=measured(has), need=measured(need))
@@ -149,7 +149,7 @@ def hat(worn: Worn) -> list[Diagnostic]:
     if loop is None:
         return []
     first, has = loop.stretches[0], loop.length
-    if has < head - _CLOSE:
+    if has * worn.gives < head - _CLOSE:
         says = message("wear.head_small", has=measured(has), head=measured(head))
         can = message("wear.head_small_do", amount=measured(head - has))
         more = head - has

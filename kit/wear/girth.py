@@ -104,6 +104,11 @@ class Worn:
         self._outlines: dict[tuple[str, Side], Outlined] = {}
         self._rounds: dict[float, Round | None] = {}
 
+    @property
+    def gives(self) -> float:
+        """What the cloth's stretch makes of a girth, as a factor."""
+        return 1.0 + self.pattern.lesson.stretch
+
     @cached_property
     def hung(self) -> Hung | None:
         """How it hangs; None where nothing of it says where the body is."""

@@ -167,7 +167,7 @@ def lets_through(worn: Worn, height: float, opened: list[Slit]) -> float | None:
     if at is None:
         return None
     girth = min(at.girth, drawn_girth(worn, height) or at.girth)
-    return girth + sum(slit.opens(height) for slit in opened)
+    return girth * worn.gives + sum(slit.opens(height) for slit in opened)
 
 
 def drawn_girth(worn: Worn, height: float) -> float | None:
@@ -186,9 +186,9 @@ def drawn_girth(worn: Worn, height: float) -> float | None:
 
 def _over(worn: Worn, top: Loop) -> Iterator[Narrow]:
     """Over the head: from the hem up everything passes bust and shoulders, and the head goes through the neck."""
-    bust, head = taken(worn.body, "bust_girth"), taken(worn.body, "head_girth")
-    if "neck" in top.roles and head is not None and top.length < head - _ENOUGH:
-        yield Narrow("head_girth", head, head, top.length, None)
+    bust, head, through = taken(worn.body, "bust_girth"), taken(worn.body, "head_girth"), top.length * worn.gives
+    if "neck" in top.roles and head is not None and through < head - _ENOUGH:
+        yield Narrow("head_girth", head, head, through, None)
     if bust is None:
         return
     low, high = ends(worn, top)
@@ -203,8 +203,8 @@ def _into(worn: Worn, top: Loop) -> Iterator[Narrow]:
         return
     low, high = ends(worn, top)
     need = hip * (1.0 - HIP_GIVES)
-    if "neck" in top.roles and top.length < need - _ENOUGH:
-        yield Narrow("hip_girth", hip, need, top.length, None)
+    if "neck" in top.roles and top.length * worn.gives < need - _ENOUGH:
+        yield Narrow("hip_girth", hip, need, top.length * worn.gives, None)
     upper = min(worn.underarm - 2.0, high) if "neck" in top.roles else high
     lower = max(low, worn.heights["hip"], worn.crotch)
     yield from _narrowest(worn, lower, upper, "hip_girth", hip, need)

@@ -97,6 +97,8 @@ def test_not_a_language_tag(tag: str) -> None:
         ({"shrinkage": -0.1}, "shrinkage is -0.1"),
         ({"shrinkage": float("nan")}, "shrinkage is nan"),
         ({"shrinkage": "5 %"}, "shrinkage is '5 %'"),
+        ({"stretch": 40}, "stretch is 40; it lies between 0 and 2"),
+        ({"stretch": -0.1}, "stretch is -0.1"),
         ({"cover": "a.jpg"}, "cover picture 'a.jpg' has no words"),
         ({"cover_alt": "A top"}, "cover_alt is given without a cover"),
         ({"credits": "Ada"}, "credits is 'Ada', not a list"),

@@ -54,3 +54,15 @@ def test_no_false_alarm_on_the_examples_for_every_size_and_for_measured_women(ba
     for body in (*workshop_chart().bodies(), *women):
         pattern = lesson.work(body)
         assert [str(found) for found in worn(pattern, sew(pattern)[0])] == [], body.name
+
+
+def test_cloth_that_stretches_lets_more_through() -> None:
+    """A neck of 48 cm and a chest of 84 are a plain shirt of jersey: 10 in stretched to 14 is 40 % (Treadle Yard Goods,
+    page of 2023)."""
+    small = [garment for garment in GARMENTS if garment.base == "tunic" and not garment.worn][2:4]
+    for garment in small:
+        assert told("tunic", garment.changes)
+        knit = ('units="cm", size="W4",', 'units="cm", size="W4", stretch=0.4,')
+        assert told("tunic", (*garment.changes, knit)) == []
+    tight = ('units="cm", size="W4",', 'units="cm", size="W4", stretch=0.05,')
+    assert told("tunic", (*small[0].changes, tight))
