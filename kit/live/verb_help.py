@@ -18,7 +18,7 @@ from typing import Any, Literal, get_args, get_origin
 from kit.lesson.bench import VERBS as BENCH
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pencil import PaperLine, PaperPoint
-from kit.sewing.handle import PieceHandle
+from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import VERBS as OPERATIONS
 from kit.sewing.run import Edges
 from kit.units import Length
@@ -33,6 +33,7 @@ _WITH_METHODS: dict[str, type] = {
     "point": PaperPoint,
     "strip": BenchStrip,
     "cut piece": PieceHandle,
+    "cut strip": StripHandle,
     "edges": Edges,
 }
 _NOT_WRITTEN = frozenset({"lay_dart", "freeze"})  # the kit itself writes these, no lesson
@@ -171,6 +172,7 @@ _SAID = {
     "Mark": "a mark",
     "Fold": "a dart, pleat or tuck",
     "StripHandle": "a strip",
+    "StripEdges": "a strip's sides or ends",
     "Opening": "a mark or (length, length)",
     "Operation": "what was begun",
     "Across": "the name both edges of the seam have, or the two edges",
