@@ -291,3 +291,22 @@ def test_names_of_a_lesson_in_its_translation() -> None:
     with naming({"raised_tip": "pointe levée"}):
         assert called("raised_tip") == "pointe levée"
     assert called("raised_tip") == "raised tip"
+
+
+# Words that a printed pattern in the language avoids (common practice, no source): in Spanish a verb that is coarse in
+# most of America, and a jacket for a pocket bag; in French a verb made from a brand of adhesive tape, and a pocket's flap
+# for a felled seam; in German stitching down from outside for understitching.
+AVOIDED = {
+    "es": (r"\bcog(?:e|i|í|en)", r"\bcoj[ao]", r"\bsaco\b", "puntadas atrás", "márgenes abiertos"),
+    "fr": ("scotch", r"\brabat\b", r"parement(?:er|é|ée|és)\b", "ouvrir les marges au fer", r"\w[ \u00a0]…"),
+    "de": ("niedersteppen", "niedergesteppt", "Vorschriften am Ort"),
+}
+
+
+@pytest.mark.parametrize("code", AVOIDED)
+def test_words_that_a_printed_pattern_avoids(code: str) -> None:
+    for path in sorted((FOLDER / code).glob("*.ftl")):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            for word in AVOIDED[code]:
+                if not line.startswith("#"):
+                    assert not re.search(word, line, re.IGNORECASE), f"{path.name}: {line}"

@@ -5,10 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from kit.body.body import NOBODY
 from kit.language import alphabetical, keys, say
+from kit.wording.needs import listed_as
 
 if TYPE_CHECKING:
     from kit.lesson.pattern import Pattern
@@ -53,10 +55,12 @@ def cautions(pattern: Pattern) -> list[Caution]:
 
 
 def tools(pattern: Pattern) -> list[str]:
-    """The tools the operations need, in a fixed order."""
+    """The tools the operations need, in a fixed order, but for those that the lesson's notions name."""
     wanted = {tool for record in pattern.sewing for operation in record.operations for tool in operation.tools}
     if any("scissors" in op.cautioned(pattern) for record in pattern.sewing for op in record.operations):
         wanted.add("scissors")  # what is to be minded is used
+    named = " ".join(pattern.lesson.notions).lower()
+    wanted = {key for key in wanted if not any(word in named for word in listed_as(key))}
     return [say(f"tool.{key}") for key in keys("tool") if key in wanted]
 
 
@@ -69,13 +73,20 @@ def notions(pattern: Pattern) -> list[str]:
 def terms(texts: Iterable[str]) -> list[Term]:
     """The terms that stand in `texts`, in alphabetical order, matched as whole words."""
     body = "\n".join(texts).lower()
-    found = [
-        Term(say(f"term.{key}"), say(f"term_meaning.{key}"))
-        for key in keys("term")
-        if any(re.search(rf"\b{re.escape(form)}\b", body) for form in _forms(key))
-    ]
+    found = [Term(say(f"term.{key}"), say(f"term_meaning.{key}")) for key in keys("term") if _stands(key, body)]
     return sorted(found, key=lambda term: alphabetical(term.term))
 
 
-def _forms(key: str) -> list[str]:
-    return [form.strip().lower() for form in say(f"term_forms.{key}").split("|")]
+def _stands(key: str, body: str) -> bool:
+    """Whether a term stands in a text in small letters. Of its forms those that begin with - are other words, which
+    look like it: "tuck in" is no tuck."""
+    forms = [form.strip().lower() for form in say(f"term_forms.{key}").split("|")]
+    for form in forms:
+        if form.startswith("-"):
+            body = _whole_word(form[1:]).sub(" ", body)
+    return any(_whole_word(form).search(body) for form in forms if not form.startswith("-"))
+
+
+@lru_cache(maxsize=1024)
+def _whole_word(form: str) -> re.Pattern[str]:
+    return re.compile(rf"\b{re.escape(form)}\b")

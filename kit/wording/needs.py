@@ -22,6 +22,16 @@ def named_by(need: str) -> tuple[str, ...]:
     return tuple(word.strip() for word in found)
 
 
+def listed_as(tool: str) -> tuple[str, ...]:
+    """Words by which a list of notions is taken to name that tool, in the spoken language and in the source's."""
+    found: list[str] = []
+    for code in dict.fromkeys((SOURCE, language())):
+        with speaking(code):
+            key = f"tool_listed.{tool}"
+            found += say(key).lower().split("|") if says(key) else []
+    return tuple(word.strip() for word in found)
+
+
 def tools_said(tools: set[str]) -> set[str]:
     """Tools as the spoken language and the source call them, in small letters."""
     found = {tool.replace("_", " ") for tool in tools}

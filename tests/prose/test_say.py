@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 
@@ -266,6 +267,33 @@ def test_only_the_terms_that_are_used_are_printed():
     found = terms(["Understitch the facing.", "Clip the curve."])
     assert [term.term for term in found] == ["clip", "facing", "understitch"]
     assert terms(["eclipse"]) == []
+
+
+@pytest.mark.parametrize(
+    ("code", "mere", "meant"),
+    [
+        ("en", "Tuck in the end and tuck the thread away.", "Stitch the tuck; tuck in its end."),
+        ("en", "The band fell off.", "Fell the seam: a flat-felled seam."),
+        ("fr", "Poser à plat, sans plis.", "Coucher les plis."),
+        ("fr", "Coudre à cet endroit.", "Épingler endroit contre endroit."),
+        ("es", "Los bordes quedan a la vista.", "Doble la vista."),
+    ],
+)
+def test_a_mere_word_draws_no_term(code, mere, meant):
+    with speaking(code):
+        assert terms([mere]) == [] and len(terms([meant])) == 1
+
+
+def test_chalk_is_listed_once(wrap):
+    pattern = wrap.pattern_of(wrap.whole_order())
+    marked = SimpleNamespace(tools=("chalk",), cautioned=lambda pattern: ())
+    pattern = replace(pattern, sewing=(replace(pattern.sewing[0], operations=(marked,)),))
+    with_tool = [tool for tool in tools(pattern) if "chalk" in tool]
+    named = replace(pattern, lesson=replace(pattern.lesson, notions=("dressmaker's chalk",)))
+    assert len(with_tool) == 1 and not [tool for tool in tools(named) if "chalk" in tool]
+    german = replace(pattern, lesson=replace(pattern.lesson, notions=("Kreide",)))
+    with speaking("de"):
+        assert "Schneiderkreide" in tools(pattern) and "Schneiderkreide" not in tools(german)
 
 
 def test_every_caution_tool_and_notion_key_has_words():

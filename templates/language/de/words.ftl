@@ -48,6 +48,9 @@ notion-bias_binding = Schrägband
 notion-hem_tape = Saumband
 
 # Fachwörter: das Wort, die Formen, nach denen im Text gesucht wird (durch | getrennt), und was es bedeutet.
+# Wörter, mit denen eine Liste von Zutaten ein Werkzeug nennt, das dann nicht noch einmal bei den Werkzeugen steht; zwischen Strichen.
+tool_listed-chalk = kreide
+
 term-allowance = Nahtzugabe
 term_forms-allowance = nahtzugabe | nahtzugaben | saumzugabe | saumzugaben
 term_meaning-allowance = Der Stoff zwischen Nahtlinie und Schnittkante.

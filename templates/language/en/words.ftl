@@ -48,6 +48,9 @@ notion-bias_binding = bias binding
 notion-hem_tape = hem tape
 
 # Terms: the word, the forms of it to look for in the text (separated by |), and what it means.
+# Words by which a list of notions names a tool, which is then not listed again among the tools; between bars.
+tool_listed-chalk = chalk
+
 term-allowance = allowance
 term_forms-allowance = allowance | allowances | seam allowance
 term_meaning-allowance = The cloth between the stitch line and the cut edge.
@@ -118,19 +121,19 @@ term-ease_stitching = ease stitching
 term_forms-ease_stitching = ease stitching
 term_meaning-ease_stitching = A row of long stitches that draws an edge up a little, without gathers.
 term-fell = fell
-term_forms-fell = fell | flat-felled
+term_forms-fell = flat-felled | felled seam | fell the
 term_meaning-fell = A fold of allowance stitched down flat over another.
 term-gathers = gathers
 term_forms-gathers = gathers | gathering
 term_meaning-gathers = Small folds made by drawing up long stitches.
 term-grade = grade
-term_forms-grade = grade
+term_forms-grade = grade | -grade between | -upper grade
 term_meaning-grade = To trim allowances that lie on each other to different widths, so that no ridge shows.
 term-pleat = pleat
 term_forms-pleat = pleat | pleats
 term_meaning-pleat = A fold laid in the cloth and held at its edge.
 term-tuck = tuck
-term_forms-tuck = tuck | tucks
+term_forms-tuck = tuck | tucks | -tuck in | -tuck it | -tuck them | -tuck the | -tuck under | -tuck away
 term_meaning-tuck = A fold stitched along its length.
 term-slip_stitch = slip stitch
 term_forms-slip_stitch = slip stitch | slip-stitch

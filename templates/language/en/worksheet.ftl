@@ -48,7 +48,10 @@ worksheet-opening = { $edge }: mark the { $mark } from { $low } to { $high } alo
 worksheet-mark_on_edge = { $edge }: mark the { $mark } { $length } from { $start } along the line.
 worksheet-allow = Add { $width } of allowance outside: { $lines }.
 worksheet-grain = grainline
-worksheet-strip = { $title }: cut { $count } strips { $length } long and { $width } wide.
+worksheet-strip = { $title }: cut { $count ->
+        [one] { $count } strip
+       *[other] { $count } strips
+    } { $length } long and { $width } wide.
 
 # The picture.
 worksheet-title = { $piece }, to draw by hand

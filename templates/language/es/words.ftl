@@ -48,6 +48,9 @@ notion-bias_binding = bies
 notion-hem_tape = cinta para dobladillo
 
 # Términos: la palabra, las formas que se buscan en el texto (separadas por |) y lo que significa.
+# Palabras con las que una lista de mercería nombra una herramienta, que entonces no se repite entre las herramientas; entre barras.
+tool_listed-chalk = tiza | jaboncillo
+
 term-allowance = margen de costura
 term_forms-allowance = margen | márgenes | margen de costura | márgenes de costura
 term_meaning-allowance = La tela que hay entre la línea de costura y el canto.
@@ -67,7 +70,7 @@ term-edgestitch = pespunte al filo
 term_forms-edgestitch = pespunte al filo | pespuntear al filo | pespuntee al filo
 term_meaning-edgestitch = Costura vista, muy cerca de un borde acabado.
 term-facing = vista
-term_forms-facing = vista | vistas
+term_forms-facing = vista | vistas | -a la vista | -vista de
 term_meaning-facing = Una pieza con la forma del borde, que lo remata y se vuelve hacia dentro.
 term-french_seam = costura francesa
 term_forms-french_seam = costura francesa | costuras francesas

@@ -48,6 +48,9 @@ notion-bias_binding = biais
 notion-hem_tape = ruban d’ourlet (extra-fort)
 
 # Vocabulaire : le mot, les formes à chercher dans le texte (séparées par |) et ce qu’il veut dire.
+# Mots par lesquels une liste de fournitures nomme un outil, qui n’est alors pas répété dans le matériel ; entre barres.
+tool_listed-chalk = craie
+
 term-allowance = marge
 term_forms-allowance = marge | marges | marge de couture | marges de couture
 term_meaning-allowance = Le tissu entre la ligne de couture et le bord coupé.
@@ -91,7 +94,7 @@ term-raw_edge = bord brut
 term_forms-raw_edge = bord brut | bords bruts
 term_meaning-raw_edge = Un bord coupé que rien n’empêche encore de s’effilocher.
 term-right_side = endroit
-term_forms-right_side = endroit | endroit contre endroit
+term_forms-right_side = endroit contre endroit | sur l’endroit | par l’endroit | à l’endroit | l’endroit du tissu | -à l’endroit où
 term_meaning-right_side = La face du tissu qui se voit quand on porte le vêtement.
 term-staystitch = piqûre de soutien
 term_forms-staystitch = piqûre de soutien | piqûres de soutien
@@ -127,7 +130,7 @@ term-grade = dégrader
 term_forms-grade = dégrader
 term_meaning-grade = Recouper à des largeurs différentes des marges superposées, pour qu’aucune surépaisseur ne se voie.
 term-pleat = pli
-term_forms-pleat = pli couché | plis couchés | plis
+term_forms-pleat = pli couché | plis couchés | plis | -sans plis
 term_meaning-pleat = Une épaisseur repliée dans le tissu et tenue à son bord.
 term-tuck = pli piqué
 term_forms-tuck = pli piqué | plis piqués
