@@ -294,8 +294,8 @@ def test_names_of_a_lesson_in_its_translation() -> None:
 
 
 # Words that a printed pattern in the language avoids (common practice, no source): in Spanish a verb that is coarse in
-# most of America, and a jacket for a pocket bag; in French a verb made from a brand of adhesive tape, and a pocket's flap
-# for a felled seam; in German stitching down from outside for understitching.
+# most of America, and a jacket for a pocket bag; in French a verb made from a brand of adhesive tape, and the flap of a
+# pocket for a felled seam; in German stitching down from outside for understitching.
 AVOIDED = {
     "es": (r"\bcog(?:e|i|í|en)", r"\bcoj[ao]", r"\bsaco\b", "puntadas atrás", "márgenes abiertos"),
     "fr": ("scotch", r"\brabat\b", r"parement(?:er|é|ée|és)\b", "ouvrir les marges au fer", r"\w[ \u00a0]…"),
