@@ -134,7 +134,7 @@ proof-fold_pulls = Il tirera.
 proof-fold_clip_do = Cranter la courbe : clip=True.
 proof-fold_shallower_do = Ne pas replier plus de { $depth }, ou poser une parementure au bord.
 proof-fold_ease_do = Le resserrer par un fil d’embu le long de l’ourlet, ou ne pas replier plus de { $depth }.
-proof-fold_face_do = Parementer ou border : aucun ourlet replié ne sera plat ici.
+proof-fold_face_do = Poser une parementure ou border le bord : aucun ourlet replié ne sera plat ici.
 proof-end_angle = le bord « { $edge } » est courbe, et le bout de sa marge à la rencontre de « { $beside } » s’écarte de { $degrees } degrés de l’image en miroir de ce bord.
 proof-hem_end_angle_do = Tracer le bout de l’ourlet en miroir du bord qu’il rencontre, ou mettre l’ourlet d’équerre avec lui.
 proof-seam_end_angle_do = Tracer le bout de la marge en miroir du bord qu’il rencontre.
