@@ -12,6 +12,9 @@ from kit.lesson.pattern import Pattern
 from kit.picture.guide_points import guide_drawing
 from kit.prose.worksheet import PieceSheet, SheetLine, SheetPoint, worksheet
 
+_MANY = 8
+"""Letters on one piece from which on its picture is larger."""
+
 
 def worksheets(pattern: Pattern, numbers: Mapping[str, int], form: Form, inks: Inks) -> tuple[SheetStep, ...]:
     """Every step of the draft in the reader's own numbers; `numbers` are those of the steps by key."""
@@ -27,10 +30,10 @@ def worksheets(pattern: Pattern, numbers: Mapping[str, int], form: Form, inks: I
 
 def _piece(sheet: PieceSheet, name: str, pattern: Pattern, form: Form, inks: Inks) -> SheetPiece:
     shown = None
-    if sheet.points or sheet.lines:
-        shown = picture(
-            guide_drawing(sheet, pattern.lesson.units), name, form.step.times(0.8 if form.beside else 0.6), inks
-        )
+    if sheet.points or sheet.lines or sheet.notes:
+        # Many letters need room: a block's page is read with the finger on the picture.
+        share = (1.15 if len(sheet.points) > _MANY else 0.8) if form.beside else 0.6
+        shown = picture(guide_drawing(sheet, pattern.lesson.units), name, form.step.times(share), inks)
     return SheetPiece(
         sheet.piece.title,
         tuple(text for text in (sheet.origin, sheet.rubbed) if text),

@@ -14,13 +14,15 @@ from collections.abc import Iterable
 from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.language import called, say
 from kit.lesson.pattern import Pattern, StepRecord
+from kit.picture.cropped import cut_to, in_strip, locator, strip_bounds, strip_of
 from kit.picture.dart import in_step
-from kit.picture.drawing import Area, Dimension, Dot, Drawing, Item, Label, Stroke
+from kit.picture.drawing import Area, Dot, Drawing, Item, Label, Stroke
 from kit.picture.enlarged import lens_items, lenses, small_corners
 from kit.picture.markings import pleat_in_step
-from kit.picture.place import Scaling, rectangle
+from kit.picture.place import Scaling
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, print_scale, side_by_side
 from kit.picture.step_lines import SIGNS, cut_of, guides_shown, guides_within, lines_of, standing, traced_edges
+from kit.picture.step_strips import strip_items
 from kit.picture.step_texts import (
     Letters,
     Telling,
@@ -34,7 +36,7 @@ from kit.picture.step_texts import (
 )
 from kit.picture.step_words import step_alt
 from kit.piece.allowance import CutLine
-from kit.piece.piece import Piece, Strip
+from kit.piece.piece import Piece
 from kit.units import System, show
 from kit.wording.lists import listed, strung
 
@@ -58,7 +60,12 @@ def step_drawing(
     ground = [piece for piece in pieces if piece.name not in over]
     cuts = {piece.name: cut_of(piece, record) for piece in pieces}
     many = len(record.allowed) > 2
-    places, reach = in_rows([(piece, _piece_bounds(piece, record, cuts[piece.name])) for piece in ground], many)
+    strips = {piece.name: None if over else strip_of(piece, record) for piece in ground}
+    sizes = []
+    for piece in ground:
+        bounds, strip = _piece_bounds(piece, record, cuts[piece.name]), strips[piece.name]
+        sizes.append((piece, bounds if strip is None else strip_bounds(piece, strip, bounds)))
+    places, reach = in_rows(sizes, many)
     on = {piece.name: (bounds, put) for piece, bounds, put in places}
     laid = [(piece, *on[over.get(piece.name, piece.name)]) for piece in pieces]
     box = _box(places)
@@ -71,9 +78,16 @@ def step_drawing(
     once = {m.name for c in corners for m in c.measures}
     for piece, bounds, put in laid:
         below = next((p for p in ground if p.name == over.get(piece.name)), None)
-        middle = _middle(bounds)
-        items.extend(lines_of(piece, record, put, reach, cuts[piece.name], below is not None))
-        if below is None:
+        middle, strip = _middle(bounds), strips.get(piece.name)
+        lines = lines_of(piece, record, put, reach, cuts[piece.name], below is not None)
+        if strip is None:
+            items.extend(lines)
+        else:
+            items.extend(cut_to(lines, strip, put))
+            items.extend(locator(piece, record, strip, bounds, put))
+            title = piece.title or called(piece.name)
+            items.append(Label(title, put.point(Point(middle.x, strip.high)), "ghost"))
+        if below is None and strip is None:
             outline = Area(put.curves(tuple(curve for edge in piece.edges for curve in edge.path.curves)))
             title = piece.title or called(piece.name)
             items.append(Label(title, put.point(_inside(piece, bounds)), "ghost", of=outline if piece.edges else None))
@@ -81,14 +95,20 @@ def step_drawing(
             small = measure.name in once and not measure.allowance
             if (piece.name, measure.name) not in apart and not small:
                 items.append(dimension(measure, middle, put, reach))
-        items.extend(line_names(piece, record, middle, put, reach, below))
-        items.extend(mark_names(piece, record, middle, put, reach))
-        hidden = [(c.middle, c.radius) for c in (w.corner for w in windows) if c.piece.name == piece.name]
-        for label in point_names(piece, record, tell, middle, put):
-            at = label.at
-            if not any(put.point(c).distance(at) < r * put.factor + reach * 0.036 for c, r in hidden):
+        mine = [window for window in windows if window.corner.piece.name == piece.name]
+        for label in line_names(piece, record, middle, put, reach, below):
+            if not any(window.takes(label.at, put) for window in mine):
                 items.append(label)
-        items.extend(order_numbers(piece, record, put))
+        items.extend(mark_names(piece, record, middle, put, reach))
+        if piece.fold and cuts[piece.name] is not None:
+            fold = piece.edge(piece.fold).path
+            at = put.point(fold.at(fold.length / 2))
+            items.append(Label(say("picture.place_on_fold"), at, "small", of=put.curves(fold.curves)))
+        for label in (*point_names(piece, record, tell, middle, put), *order_numbers(piece, record, put)):
+            spot = label.of if isinstance(label.of, Point) else label.at
+            outside = strip is not None and not in_strip(spot, strip, put)
+            if not outside and not any(window.takes(spot, put) for window in mine):
+                items.append(label)
     for window in windows:
         name = window.corner.piece.name
         bounds, put = on[over.get(name, name)]
@@ -97,7 +117,7 @@ def step_drawing(
         items.extend(lens_items(window, record, tell, put, layers, _middle(bounds)))
     items.extend(_traced_whole(record, laid))
     low = min((put.point(Point(b[0], b[1])).y for _, b, put in places), default=0.0)
-    items.extend(_strips(record.strips, low - reach * GAP if places else 0.0, system, both))
+    items.extend(strip_items(record.strips, low - reach * GAP if places else 0.0, tell))
     alt = [step_alt(record, system, both)]
     if any(isinstance(item, Stroke) and ".diagonal." in item.name for item in items):
         alt.append(say("picture.step_diagonals"))
@@ -169,29 +189,6 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
         said.append(say("picture.draft_piece", piece=piece.title, width=width, height=height))
     alt = say("picture.draft", title=pattern.lesson.title, body=pattern.body.said, pieces=strung(said, "parted"))
     return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
-
-
-# ---- strips ----------------------------------------------------------------------------------------------
-
-
-def _strips(strips: tuple[Strip, ...], y: float, system: System, both: bool) -> Iterable[Item]:
-    """Strips as true rectangles under one another, dimensioned."""
-    longest = max((strip.length for strip in strips), default=0.0)
-    room = max(longest, 200.0) * 0.045
-    for strip in strips:
-        y -= room * 1.6
-        box = rectangle(0.0, y - strip.width, strip.length, y)
-        yield Stroke(box, "new", closed=True, name=strip.name)
-        a, b, c = Point(0.0, y), Point(strip.length, y), Point(strip.length, y - strip.width)
-        yield Dimension(a, b, _length(strip.length, system, both), room, name=f"{strip.name}.length")
-        yield Dimension(b, c, _length(strip.width, system, both), room, name=f"{strip.name}.width")
-        count = say("picture.strip_cut", strip=strip.title, count=strip.count)
-        yield Label(count, Point(max(strip.length, longest * 0.3) / 2, y - strip.width - room), "name")
-        y -= strip.width + room * 1.6
-
-
-def _length(value: float, system: System, both: bool) -> str:
-    return Telling(system, both).length(value)
 
 
 # ---- placing ----------------------------------------------------------------------------------------------

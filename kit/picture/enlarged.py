@@ -16,18 +16,29 @@ from kit.language import say
 from kit.lesson.pattern import StepRecord
 from kit.picture.clipped import Round, clipped
 from kit.picture.drawing import Dot, Item, Label, Stroke
+from kit.picture.hand_order import numbered
 from kit.picture.place import Scaling
-from kit.picture.rows import Bounds
-from kit.picture.step_lines import lines_of
-from kit.picture.step_texts import Measure, Telling, dimension, measures_of, point_names
+from kit.picture.rows import Bounds, bounds_of_paths, print_scale
+from kit.picture.step_lines import lines_of, new_lines, traced_edges
+from kit.picture.step_texts import (
+    Measure,
+    Telling,
+    dimension,
+    line_names,
+    measures_of,
+    order_numbers,
+    point_names,
+)
 from kit.piece.allowance import CutLine
 from kit.piece.piece import Edge, Piece
 
-LEAST, LARGE = 2.0, 20.0
+CROWDED = 14.0
+"""mm of print within which three strokes and more are told apart in an enlarged corner alone."""
+LEAST, LARGE = 2.5, 20.0
 """mm of print under which a change is enlarged, and mm on the piece from which on it never is."""
 _LENS = 13.0  # mm of print
 _MOST, _TIMES = 3, 8
-_WIDE = 1.15
+_BETTER = 1.12
 
 
 @dataclass(frozen=True)
@@ -51,6 +62,10 @@ class Lens:
     times: int
     put: Scaling
 
+    def takes(self, place: Point, put: Scaling) -> bool:
+        """Whether what stands at a place of the drawing is shown in the window instead."""
+        return put.point(self.corner.middle).distance(place) <= self.corner.radius * put.factor * 1.02
+
 
 def small_corners(
     placed: Sequence[tuple[Piece, Scaling]], record: StepRecord, tell: Telling, scale: float
@@ -73,6 +88,10 @@ def small_corners(
                 found[found.index(near)] = replace(near, measures=(*near.measures, measure))
             else:
                 found.append(Corner(piece, middle, max(size * 1.9, 6.0), (measure,)))
+    for piece, put in placed:
+        corner = _crowded(piece, record, tell, put.factor * scale)
+        if corner is not None and not any(one.piece is piece for one in found):
+            found.append(corner)
     # One corner tells how an allowance is added; that of the last piece, beside which there is room.
     for piece, put in reversed([pair for pair in placed if pair[0].name in record.allowed]):
         corner = _allowance_corner(piece, tell, put.factor * scale)
@@ -80,6 +99,24 @@ def small_corners(
             found.append(corner)
             break
     return found[:_MOST]
+
+
+def _crowded(piece: Piece, record: StepRecord, tell: Telling, scale: float) -> Corner | None:
+    """The place of several strokes that all lie within a fingertip of the page."""
+    taken = traced_edges(piece, record)
+    lines = [path for name, path in new_lines(piece, record) if name not in taken]
+    moves = numbered(piece, record)
+    if not lines or len(moves) < 3 or piece.name in record.allowed:
+        return None
+    spots = [p for move in moves if move.kind not in ("trace", "mirror") for p in (move.start, move.end)]
+    x0, y0, x1, y1 = bounds_of_paths(lines)
+    x0, y0 = min((x0, *(p.x for p in spots))), min((y0, *(p.y for p in spots)))
+    x1, y1 = max((x1, *(p.x for p in spots))), max((y1, *(p.y for p in spots)))
+    if max(x1 - x0, y1 - y0) * scale > CROWDED:
+        return None
+    here = Round(Point((x0 + x1) / 2, (y0 + y1) / 2), math.hypot(x1 - x0, y1 - y0) * 0.62)
+    inside = (m for m in measures_of(piece, record, tell) if here.holds(m.start) and here.holds(m.end))
+    return Corner(piece, here.middle, here.radius, tuple(m for m in inside if not _is_small(m, scale)))
 
 
 def _is_small(measure: Measure, scale: float) -> bool:
@@ -127,7 +164,11 @@ def lenses(
     wide, high = x1 - x0, y1 - y0
     radius = min(_LENS / scale, max(wide, high) * 0.3)
     gap = radius * 0.45
-    upright = wide < high * _WIDE
+    # Beside the pieces or below them, where they stay larger; below, unless that costs much, for the lines that join a
+    # window to its place are shorter then.
+    more = 2 * radius + gap
+    beside, below = print_scale(wide + more, high), print_scale(wide, high + more + gap * 0.9)
+    upright = beside > below * _BETTER
     span = high if upright else wide
     each = 2 * radius + gap * 1.6
     if each * len(corners) > span:
@@ -187,16 +228,18 @@ def lens_items(
                 yield replace(item, curves=run, closed=False, name=f"lens.{item.name}")
         elif isinstance(item, Dot) and window.holds(item.at):
             yield replace(item, name=f"lens.{item.name}")
+    name = corner.measures[0].name if corner.measures else piece.name
     spot = place.point(corner.middle)
     small = max(corner.radius * place.factor, tell.reach * 0.012)
-    yield Stroke(_circle(lens.at, lens.radius), "lens", closed=True, name=f"enlarged.{corner.measures[0].name}")
+    yield Stroke(_circle(lens.at, lens.radius), "lens", closed=True, name=f"enlarged.{name}")
     yield Stroke(_circle(spot, small), "lens", closed=True, name=f"{piece.name}.enlarged_place")
     way = (lens.at - spot).unit()
     yield Stroke((Line(spot + way * small, lens.at - way * lens.radius),), "lens", name=f"{piece.name}.enlarged_leader")
     for measure in corner.measures:
         yield dimension(measure, middle, lens.put, tell.reach, 0.03)
-    for label in point_names(piece, record, tell, middle, lens.put):
-        if Round(lens.at, lens.radius * 1.15).holds(label.at):
+    named = line_names(piece, record, middle, lens.put, tell.reach)
+    for label in (*named, *point_names(piece, record, tell, middle, lens.put), *order_numbers(piece, record, lens.put)):
+        if window.holds(label.of if isinstance(label.of, Point) else label.at):
             yield label
     below = lens.at - Vector(0.0, lens.radius + tell.reach * 0.03)
     yield Label(say("picture.enlarged", times=lens.times), below, "small")

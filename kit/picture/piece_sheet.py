@@ -14,9 +14,10 @@ from typing import Any
 
 import shapely
 
-from kit.geometry import Curve, Line, Motion, Path, Point, Vector
+from kit.geometry import Line, Motion, Path, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import LessonInfo, Pattern
+from kit.picture.cut_out import cut_strokes, fold_bracket
 from kit.picture.dart import dart_note, on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
 from kit.picture.fitted import TEXT, Room
@@ -128,7 +129,7 @@ def piece_words(
 def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Iterable[Item]:
     """Everything but text."""
     if whole:
-        yield from _cut(piece)
+        yield from cut_strokes(piece, cut_line(piece))
     for edge in piece.edges:
         if edge.name == piece.fold:
             if not whole:
@@ -150,7 +151,7 @@ def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Ite
         way = Line(piece.grain.start, piece.grain.end)
         yield Stroke((way,), "grain", arrow="end" if _one_way(piece.grain, lesson) else "both", name="grainline")
     if piece.fold:
-        a, p, q, b = _bracket(piece, letters)
+        a, p, q, b = fold_bracket(piece, letters)
         yield Stroke((Line(a, p), Line(p, q), Line(q, b)), "grain", arrow="both", name="place on fold")
 
 
@@ -161,7 +162,7 @@ def _one_way(grain: Grain, lesson: LessonInfo) -> bool:
 def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
     """What must be told beside a line, hardest to place first."""
     if piece.fold:
-        _, p, q, _ = _bracket(piece, letters)
+        _, p, q, _ = fold_bracket(piece, letters)
         yield Note(
             say("picture.place_on_fold"), p.mid(q), beside(Path.line(p, q), (0.5, 0.3, 0.7)), (TEXT, SMALL, LEAST)
         )
@@ -181,38 +182,6 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
         words += [say("picture.one_way")] if _one_way(grain, lesson) else []
         line = Path.line(grain.start, grain.end)
         yield Note(strung(words), line.at(line.length / 2), beside(line, (0.66, 0.5, 0.34)), needed=False)
-
-
-def _cut(piece: Piece) -> Iterable[Item]:
-    """The cut line, and along the fold, where nothing is cut, the fold line in its place."""
-    curves = cut_line(piece).curves
-    name = f"{piece.name}.cut"
-    if not piece.fold:
-        return [Stroke(curves, "cut", closed=True, name=name)]
-    edge = piece.edge(piece.fold).path
-    along = Line(edge.start, edge.end)
-    on = [_lies_on(curve, edge, along) for curve in curves]
-    if not any(on) or all(on):
-        return [
-            Stroke(curves, "cut", closed=True, name=name),
-            Stroke(edge.curves, "fold", name=f"{piece.name}.{piece.fold}"),
-        ]
-    first = next(i for i in range(len(on)) if on[i - 1] and not on[i])
-    order = [*range(first, len(on)), *range(first)]
-    return [
-        Stroke(tuple(curves[i] for i in order if not on[i]), "cut", name=name),
-        Stroke(tuple(curves[i] for i in order if on[i]), "fold", name=f"{piece.name}.{piece.fold}"),
-    ]
-
-
-def _lies_on(curve: Curve, edge: Path, along: Line) -> bool:
-    """Whether a part of the cut line lies on the fold `edge` or, where that is straight, on its run into an
-    allowance."""
-    places = (curve.start, curve.point(0.5), curve.end)
-    if edge.is_straight:
-        way = (along.end - along.start).unit()
-        return all(abs(way.cross(place - along.start)) < 0.05 for place in places)
-    return all(edge.distance_to(place) < 0.05 for place in places)
 
 
 def cut_text(cut: CutPlan) -> str:
@@ -252,16 +221,6 @@ def moved(items: Iterable[Item], motion: Motion) -> tuple[Item, ...]:
 
 
 # ---- edges ------------------------------------------------------------------------------------------------
-
-
-def _bracket(piece: Piece, letters: float) -> tuple[Point, Point, Point, Point]:
-    """The corners of the bracket whose two arrows point at the fold."""
-    path = piece.edge(piece.fold).path
-    sign = 1.0 if piece.outline.area > 0 else -1.0
-    length = path.length
-    deep = min(12.0 * max(letters, 1.0), length * 0.1)
-    a, b = path.at(length * 0.25), path.at(length * 0.75)
-    return a, a + path.normal_at(length * 0.25) * (sign * deep), b + path.normal_at(length * 0.75) * (sign * deep), b
 
 
 def _told(piece: Piece, edge: Edge, letters: float) -> bool:

@@ -15,12 +15,13 @@ from kit.geometry import Line, Path, Point
 from kit.language import called
 from kit.lesson.hand import HandMove, same
 from kit.lesson.pattern import StepRecord
+from kit.picture.cut_out import cut_strokes, fold_bracket
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.hand_order import aids, moves_on
 from kit.picture.markings import place_of, pleat_in_step, signs
 from kit.picture.place import Scaling
-from kit.picture.rows import bounds_of_paths
+from kit.picture.rows import Bounds, bounds_of_paths
 from kit.picture.signs import equal_sign, move_signs
 from kit.piece.allowance import CutLine, cut_line
 from kit.piece.piece import Mark, Notch, Piece
@@ -48,9 +49,14 @@ def lines_of(
             yield Stroke(put.curves(path.curves), "removed", name=own + name)
     yield from _checks(piece, record, put, reach)
     if cut is not None:
-        yield Stroke(put.curves(cut.curves), "new", closed=True, name=f"{piece.name}.cut")
+        for stroke in cut_strokes(piece, cut, "new"):
+            yield replace(stroke, curves=put.curves(stroke.curves))
+        if piece.fold:
+            a, p, q, b = fold_bracket(piece, reach * SIGNS / put.factor)
+            bracket = put.curves((Line(a, p), Line(p, q), Line(q, b)))
+            yield Stroke(bracket, "grain", arrow="both", name=f"{piece.name}.on_fold")
     for edge in piece.edges:
-        if edge.name not in new:
+        if edge.name not in new and not (cut is not None and edge.name == piece.fold):
             role: StrokeRole = "fold" if edge.name == piece.fold else "kept"
             yield Stroke(put.curves(edge.path.curves), role, name=own + edge.name)
     # In the order of the hand, which is the order in which a film draws them; what no move drew comes first.
@@ -95,13 +101,29 @@ def traced_edges(piece: Piece, record: StepRecord) -> set[str]:
     """The new edges of a piece that were only traced from another one, whole or in part."""
     sources = {move.source for move in record.moves if move.piece == piece.name and move.kind == "trace"}
     lines = [edge.path for other in record.pieces if other.name in sources for edge in other.edges]
-    return {name for name, path in new_lines(piece, record) if any(_part(path, line) for line in lines)}
+    if not lines:
+        return set()
+    new = new_lines(piece, record)
+    found = {name for name, path in new if path in lines}
+    boxes = [(line, line.bounds()) for line in lines]
+    for name, path in new:
+        if name not in found:
+            box = path.bounds()
+            if any(_within(box, other) and _part(path, line) for line, other in boxes):
+                found.add(name)
+    return found
+
+
+def _within(one: Bounds, other: Bounds) -> bool:
+    """Whether one box lies in the other, or the other in it."""
+    return any(
+        a[0] >= b[0] - 0.1 and a[1] >= b[1] - 0.1 and a[2] <= b[2] + 0.1 and a[3] <= b[3] + 0.1
+        for a, b in ((one, other), (other, one))
+    )
 
 
 def _part(one: Path, other: Path) -> bool:
-    """Whether one line is the other, or a part of it; straight, it may also have been carried on."""
-    if one == other:
-        return True
+    """Whether one line is a part of the other; straight, it may also have been carried on."""
     short, long = (one, other) if one.length <= other.length else (other, one)
     if short is other and not other.is_straight:
         return False

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from kit.geometry import Path, Point, Vector
 from kit.language import called, say
 from kit.lesson.pattern import StepMeasure, StepRecord
-from kit.picture.drawing import Dimension, Item, Label
+from kit.picture.drawing import Dimension, Label
 from kit.picture.hand_order import line_of_number, moves_on, numbered
 from kit.picture.lettering import upright
 from kit.picture.markings import place_of
@@ -28,7 +28,7 @@ from kit.picture.step_lines import (
     traced_edges,
     used_points,
 )
-from kit.piece.piece import Mark, Piece
+from kit.piece.piece import Edge, Mark, Piece
 from kit.prose.hand_said import point_said
 from kit.prose.step_measures import place_said
 from kit.units import System, percent, plain, show
@@ -93,8 +93,9 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
     """Everything dimensioned on a piece: the measures of the step by name, what the hand measured off on its way to a
     point, and the sides of a rectangle ruled on fresh paper."""
     found = []
+    silent = _told_by_neighbour(piece) if piece.name in record.allowed else set()
     for spot in record.spots:
-        if spot.piece == piece.name:
+        if spot.piece == piece.name and not (spot.allowance and not spot.extra and spot.name in silent):
             bare = piece.name in record.allowed and spot.allowance
             value = shown_value(spot, tell.system, tell.both)
             text = value if bare else measured(spot, record, value)
@@ -122,6 +123,27 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
             ):
                 found.append(Measure(f"{piece.name}.side.{number}", tell.length(size), size, a, b))
     return found
+
+
+def _told_by_neighbour(piece: Piece) -> set[str]:
+    """The allowances that another edge tells: of neighbouring edges with the same width the longest names it."""
+    edges = [edge for edge in piece.edges if edge.allowance and edge.name != piece.fold]
+    whole = len(edges) == len(piece.edges)
+    runs: list[list[Edge]] = []
+    for edge in piece.edges:
+        if not edge.allowance or edge.name == piece.fold:
+            runs.append([])
+        elif runs and runs[-1] and abs((runs[-1][-1].allowance or 0.0) - edge.allowance) < 0.01:
+            runs[-1].append(edge)
+        else:
+            runs.append([edge])
+    if whole and len(runs) > 1 and abs((runs[0][0].allowance or 0.0) - (runs[-1][-1].allowance or 0.0)) < 0.01:
+        runs[0] = [*runs.pop(), *runs[0]]
+    silent: set[str] = set()
+    for run in runs:
+        told = max(run, key=lambda edge: edge.path.length, default=None)
+        silent |= {f"{edge.name}_allowance" for edge in run if edge is not told}
+    return silent
 
 
 def _told(found: Iterable[Measure], start: Point, end: Point) -> bool:
@@ -233,7 +255,7 @@ def _outward(text: str, point: Point, middle: Point, put: Scaling, reach: float)
     return Label(text, put.point(point) + away * (reach * 0.035), "small", of=put.point(point))
 
 
-def order_numbers(piece: Piece, record: StepRecord, put: Scaling) -> Iterable[Item]:
+def order_numbers(piece: Piece, record: StepRecord, put: Scaling) -> Iterable[Label]:
     """The number of every stroke of the hand, on its line."""
     for number, move in enumerate(numbered(piece, record), start=1):
         line = line_of_number(move, piece)

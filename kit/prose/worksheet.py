@@ -16,7 +16,7 @@ from kit.geometry.guide import GuideCurve, GuidePoint, guide_points, on_ruler
 from kit.language import called, say, says
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.dart import darts_lying, legs
-from kit.piece.piece import Edge, Mark, Piece, Strip
+from kit.piece.piece import Edge, Mark, Notch, Piece, Strip
 from kit.units import System, show
 from kit.wording.lists import listed
 from kit.wording.names import edge_said
@@ -72,7 +72,8 @@ class SheetLine:
 class PieceSheet:
     """What a step asks of one piece: `origin` says where O lies (empty once it is said), then the new `points`, the
     `lines` to draw, what is `rubbed` out (may be empty), and `notes`: notches, openings, allowances. `piece` is the
-    piece after the step, `known` the earlier points its lines and notes begin or end at."""
+    piece after the step, `known` the earlier points its lines and notes begin or end at. `notches` and `marks` are
+    those on edges that the notes place, `allowed` says that they give allowances."""
 
     piece: Piece
     origin: str
@@ -81,6 +82,9 @@ class PieceSheet:
     rubbed: str = ""
     notes: tuple[str, ...] = ()
     known: tuple[SheetPoint, ...] = ()
+    notches: tuple[Notch, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    allowed: bool = False
 
     @property
     def curves(self) -> tuple[SheetLine, ...]:
@@ -189,11 +193,14 @@ class _Desk:
                     rubbed.append(self._said(before))
         rubbed += [self._said(edge) for edge in old.values() if not piece.has_edge(edge.name)]
         lines += self._inside(piece, was)
-        notes = [*self._notches(piece, was), *self._allowances(piece, was)]
+        allowances = list(self._allowances(piece, was))
+        notes = [*self._notches(piece, was), *allowances]
         self.pieces[piece.name] = piece
         said = say("worksheet.rub_out", lines=listed(rubbed)) if rubbed else ""
         fresh, known = tuple(self.fresh), tuple(self.known.values())
-        return PieceSheet(piece, origin, fresh, tuple(lines), said, tuple(notes), known)
+        notches, marks = _placed_on_edges(piece, was)
+        allowed = bool(allowances)
+        return PieceSheet(piece, origin, fresh, tuple(lines), said, tuple(notes), known, notches, marks, allowed)
 
     def strip(self, strip: Strip) -> str:
         return say(
@@ -337,13 +344,12 @@ class _Desk:
             yield from self._drawn(say("worksheet.grain"), Path.line(piece.grain.start, piece.grain.end))
 
     def _notches(self, piece: Piece, was: Piece | None) -> Iterable[str]:
-        for notch in piece.notches:
-            if (was is None or notch not in was.notches) and piece.has_edge(notch.edge):
-                said = self._on_edge(piece, notch.edge)
-                yield say("worksheet.notch", said, kind=notch.kind, length=show(notch.distance, self.system))
-        for mark in piece.marks:
-            if mark.path is None and piece.has_edge(mark.edge) and (was is None or mark not in was.marks):
-                yield self._mark_on_edge(piece, mark)
+        notches, marks = _placed_on_edges(piece, was)
+        for notch in notches:
+            said = self._on_edge(piece, notch.edge)
+            yield say("worksheet.notch", said, kind=notch.kind, length=show(notch.distance, self.system))
+        for mark in marks:
+            yield self._mark_on_edge(piece, mark)
 
     def _mark_on_edge(self, piece: Piece, mark: Mark) -> str:
         said = {**self._on_edge(piece, mark.edge), "mark": mark.label}
@@ -371,6 +377,17 @@ class _Desk:
                 extra.setdefault(show(edge.extra, self.system, "allowance"), []).append(self._said(edge))
         for width, lines in extra.items():
             yield say("worksheet.allow_extra", width=width, lines=listed(lines))
+
+
+def _placed_on_edges(piece: Piece, was: Piece | None) -> tuple[tuple[Notch, ...], tuple[Mark, ...]]:
+    """The notches and marks a step places along edges."""
+    notches = (n for n in piece.notches if (was is None or n not in was.notches) and piece.has_edge(n.edge))
+    marks = (
+        mark
+        for mark in piece.marks
+        if mark.path is None and piece.has_edge(mark.edge) and (was is None or mark not in was.marks)
+    )
+    return tuple(notches), tuple(marks)
 
 
 def _ruled(curve: GuideCurve, system: System) -> GuideCurve:

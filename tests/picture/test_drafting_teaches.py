@@ -246,6 +246,24 @@ def test_a_ruled_rectangle_shows_its_equal_diagonals() -> None:
     assert sum(isinstance(i, Stroke) and i.name.endswith(".equal") for i in drawing.items) == 4
 
 
+def test_a_hem_is_cropped_to_and_located(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
+    record, drawing = next((r, d) for n, r, d in drawn if n == "tideline_wrap_top" and r.key == "true_hem")
+    piece = record.pieces[0]
+    high = max(edge.path.bounds()[3] for edge in piece.edges) - min(edge.path.bounds()[1] for edge in piece.edges)
+    shown = [c.bounds() for i in drawing.items if isinstance(i, Stroke) and i.name == "front.side" for c in i.curves]
+    assert max(b[3] for b in shown) - min(b[1] for b in shown) < 0.4 * high
+    assert any(isinstance(i, Stroke) and i.name == "lens.front.locator" for i in drawing.items)
+    # 1.8 cm were 1.5 mm of print.
+    assert 18.0 * on_paper(drawing, record) > 5.0
+
+
+def test_a_strip_shows_its_folds_and_what_is_added_at_its_ends(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
+    drawing = next(d for n, r, d in drawn if n == "ferry_tote" and r.key == "handles")
+    folds = [i for i in drawing.items if isinstance(i, Stroke) and i.name == "handle.fold"]
+    assert len(folds) == 3  # folded in four
+    assert [i.text for i in drawing.items if isinstance(i, Dimension) and i.name == "handle.end"] == ["3 cm"]
+
+
 def test_letters_are_those_of_the_worksheet() -> None:
     (top,) = [pattern for name, pattern in lessons() if name == "tideline_wrap_top"]
     letters = letters_of(worksheet(top))

@@ -23,7 +23,7 @@ from kit.geometry.guide import System, on_ruler
 from kit.language import says
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dot, Label, Stroke
+from kit.picture.drawing import Dimension, Dot, Label, Stroke
 from kit.picture.guide_points import guide_drawing
 from kit.picture.svg_pen import svg
 from kit.prose.worksheet import PieceSheet, SheetLine, WorksheetStep, worksheet
@@ -192,19 +192,57 @@ def test_every_letter_named_is_marked_before_or_here(tideline: Pattern) -> None:
 
 
 def test_the_picture_shows_letters_chords_and_offsets(tideline: Pattern) -> None:
+    told: list[str] = []
     for step in worksheet(tideline):
         for sheet in step.sheets:
             drawing = guide_drawing(sheet)
             texts = [item.text for item in drawing.items if isinstance(item, Label)]
             assert {point.letter for point in sheet.points} <= set(texts)
-            offsets = [text.rsplit(" to the ", 1)[0] for line in sheet.curves for _, text in line.rows]
-            for text in offsets:
-                if text != "on the line":
-                    assert text in texts
             strokes = [item for item in drawing.items if isinstance(item, Stroke)]
+            for line in sheet.curves:
+                offsets = [text.rsplit(" to the ", 1)[0] for _, text in line.rows]
+                drawn = sum(s.name == f"{line.edge}.offset" for s in strokes)
+                assert drawn >= sum(text != "on the line" for text in offsets)
+                # Figures that would stand on one another are left to the table.
+                if len(offsets) <= 2 and line.edge == "outer" and sheet.piece.name == "back_facing":
+                    assert set(offsets) <= set(texts)
+                    told.append(line.edge)
+                assert len(offsets) <= 4 or not all(text in texts for text in offsets), (step.key, line.edge)
             assert sum(s.name.endswith(".chord") for s in strokes) == len(sheet.curves)
             assert sum(isinstance(item, Dot) for item in drawing.items) >= len(sheet.points)
             assert svg(drawing, 520).startswith("<svg") and all(line.words in drawing.alt for line in sheet.lines)
+    assert told == ["outer"]
+
+
+def test_the_picture_shows_what_the_notes_place(tideline: Pattern) -> None:
+    """Notches with their distance, openings with both ends, the line to cut along with every width once."""
+    notches = openings = allowances = 0
+    for step in worksheet(tideline):
+        for sheet in step.sheets:
+            drawing = guide_drawing(sheet)
+            texts = [item.text for item in drawing.items if isinstance(item, Label)]
+            strokes = [item for item in drawing.items if isinstance(item, Stroke)]
+            for notch in sheet.notches:
+                assert show(notch.distance) in texts
+                notches += 1
+            wanted = sum(1 if notch.kind == "single" else 2 for notch in sheet.notches)
+            assert sum(s.name == f"{sheet.piece.name}.notch" for s in strokes) == wanted
+            for mark in sheet.marks:
+                assert {show(mark.start), show(mark.end)} <= set(texts)
+                openings += 1
+            widths = {round(e.allowance, 3) for e in sheet.piece.edges if e.allowance and e.name != sheet.piece.fold}
+            if sheet.allowed:
+                shown = [item.text for item in drawing.items if isinstance(item, Dimension)]
+                assert sorted(shown) == sorted(show(width, "cm", "allowance") for width in widths)
+                assert any(s.name.endswith(".cut") and s.role == "new" for s in strokes)
+                allowances += 1
+    assert notches >= 8 and openings == 2 and allowances == 4
+
+
+def test_what_is_traced_is_dark_and_what_is_drawn_heavy(tideline: Pattern) -> None:
+    (back,) = [step for step in worksheet(tideline) if step.key == "back_from_front"]
+    roles = {item.name: item.role for item in guide_drawing(back.sheets[0]).items if isinstance(item, Stroke)}
+    assert roles["back.overarm"] == roles["back.hem"] == "traced" and roles["back.neck"] == "new"
 
 
 def test_every_text_comes_from_the_catalogue(tideline: Pattern) -> None:
