@@ -54,11 +54,13 @@ def _straight_over(path: Path, points: Iterable[Point]) -> bool:
     return all(abs(span.cross(p - start)) < 0.1 and -0.1 <= span.dot(p - start) <= long + 0.1 for p in points)
 
 
-def line_of_number(move: HandMove, piece: Piece) -> Path:
+def line_of_number(move: HandMove, piece: Piece, record: StepRecord) -> Path:
     """The line that a move's number belongs to: what it drew as it is now, the longest line of what it traced or
     mirrored, else the way it measured."""
     if move.kind == "trace":
-        return max((edge.path for edge in piece.edges), key=lambda path: path.length)
+        shaped = {one.name for one in record.moves if one.piece == piece.name and one.is_line}
+        traced = [edge.path for edge in piece.edges if edge.name not in shaped] or [e.path for e in piece.edges]
+        return max(traced, key=lambda path: path.length)
     if move.kind == "mirror":
         far = [path for name, path in piece.guides if name.startswith("far_")]
         return max(far, key=lambda path: path.length, default=move.path or Path.line(move.start, move.end))

@@ -258,5 +258,5 @@ def _outward(text: str, point: Point, middle: Point, put: Scaling, reach: float)
 def order_numbers(piece: Piece, record: StepRecord, put: Scaling) -> Iterable[Label]:
     """The number of every stroke of the hand, on its line."""
     for number, move in enumerate(numbered(piece, record), start=1):
-        line = line_of_number(move, piece)
+        line = line_of_number(move, piece, record)
         yield Label(str(number), put.point(line.at(line.length / 2)), "order", of=put.curves(line.curves))
