@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import fields, is_dataclass, replace
 
 from markupsafe import Markup
 from nbformat import NotebookNode
@@ -41,7 +42,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.assembled import View
 from kit.picture.drawing import Label
 from kit.picture.flat import cover_drawing, laid_flat
-from kit.picture.legend import legend
+from kit.picture.legend import HIGH, WIDE, legend
 from kit.picture.thumbnails import thumbnails
 from kit.proof import Finding
 from kit.prose import cautions, terms
@@ -87,7 +88,7 @@ def _composed(
     order = flow(pattern, notebook, setter)
     cards = _cards(pattern, form, inks)
     texts = _texts((order.drafting, order.sewing, order.closing), order.opening, cards)
-    return Booklet(
+    book = Booklet(
         title=say("booklet.title", title=info.title),
         language=language(),
         edition=info.edition,
@@ -98,7 +99,7 @@ def _composed(
         films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
         reading=_reading(pattern, form),
-        legend=picture(legend(), "legend", form.across, inks, alt=say("booklet.legend_alt")),
+        legend=(),
         measuring=measuring(given, form, inks),
         size_tables=_split(size_table(given), form),
         body_table=body_table(given),
@@ -124,6 +125,27 @@ def _composed(
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
+    return replace(book, legend=_legend(book, inks))
+
+
+def _legend(book: Booklet, inks: Inks) -> tuple[Picture, ...]:
+    """An example of each sign in the pictures that do not explain their own, its words as its caption."""
+    shown = (book.cover, book.finished_picture, book.cards, book.drafting, book.worksheet, book.sewing, book.fittings)
+    used = frozenset[str]().union(*(each.signs for each in _pictures(shown)))
+    room = Room(WIDE * PX, HIGH * PX)
+    return tuple(picture(each.drawing, f"legend-{each.sign}", room, inks, each.said) for each in legend(used))
+
+
+def _pictures(part: object) -> Iterator[Picture]:
+    """Every picture in a part of the booklet."""
+    if isinstance(part, Picture):
+        yield part
+    elif isinstance(part, tuple):
+        for each in part:
+            yield from _pictures(each)
+    elif is_dataclass(part) and not isinstance(part, type):
+        for field in fields(part):
+            yield from _pictures(getattr(part, field.name))
 
 
 def _reading(pattern: Pattern, form: Form) -> tuple[str, ...]:

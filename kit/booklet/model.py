@@ -244,7 +244,7 @@ class Booklet:
     films: tuple[str, ...]
     cautions: tuple[tuple[str, str], ...]
     reading: tuple[str, ...]
-    legend: Picture | None
+    legend: tuple[Picture, ...]
     measuring: Measuring | None
     size_tables: tuple[Table, ...]
     body_table: Table | None

@@ -12,6 +12,7 @@ from markupsafe import Markup
 
 from kit.booklet.forms import Form, Room
 from kit.picture.drawing import Drawing
+from kit.picture.legend import signs_in
 from kit.picture.lettered import lettered
 from kit.picture.svg_pen import written
 from kit.picture.theme import THEME, Theme
@@ -28,7 +29,7 @@ _SCRIPT = re.compile(r"<(script|foreignObject|iframe)\b", re.IGNORECASE)
 @dataclass(frozen=True)
 class Picture:
     """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`;
-    `full` is how high it would be with all the width of its room."""
+    `full` is how high it would be with all the width of its room, `signs` are those of the legend that it uses."""
 
     svg: Markup
     alt: str
@@ -36,6 +37,7 @@ class Picture:
     width: float = 0.0
     height: float = 0.0
     full: float = 0.0
+    signs: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -89,7 +91,8 @@ def picture(
     text = written(made, theme)
     size = _SIZE.search(text)
     width, height = (float(size[1]), float(size[2])) if size else room
-    return Picture(Markup(_named(text, name, said)), said, caption, width, height, made.height_at(room.width))
+    full = made.height_at(room.width)
+    return Picture(Markup(_named(text, name, said)), said, caption, width, height, full, signs_in(drawing))
 
 
 def _named(text: str, name: str, alt: str) -> str:

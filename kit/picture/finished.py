@@ -187,7 +187,7 @@ def _legs(seen: _Seen, line: Chain) -> Iterator[Item]:
     """Thin lines from the ends of what is measured to the ends of the measuring line."""
     for p, q in ((seen.chain[0], line[0]), (seen.chain[-1], line[-1])):
         if p.distance(q) > 1.0:
-            yield Stroke((Line(p, q),), "guide")
+            yield Stroke((Line(p, q),), "leader")
 
 
 def _end(line: Chain, side: float) -> Point:

@@ -1,29 +1,32 @@
-"""The legend of cloth fills and lines, printed once in each booklet. Its words are the messages picture-legend_...."""
+"""The signs of the pictures, each as a small drawn example with its words: of those that a booklet uses and no others.
+
+A sign is a fill or a line of a role that has a meaning of its own; outlines, leaders, letters and signs that look like
+what they are (a button, a hook) have none. The words are the messages picture-legend_....
+"""
 
 from __future__ import annotations
 
-from typing import Literal
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from typing import Literal, cast, get_args
 
 from kit.geometry import Line, Point
 from kit.language import say
-from kit.picture.drawing import Drawing, Fill, FillRole, Item, Label, Stroke, StrokeRole
-from kit.picture.lettering import text_width
+from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Stroke, StrokeRole
 from kit.picture.place import rectangle
-from kit.wording.lists import strung
 
-_CLOTH: tuple[FillRole, ...] = ("right_side", "wrong_side", "interfacing", "facing", "strip", "lining")
-_LINES: tuple[StrokeRole, ...] = (
+CLOTH: tuple[FillRole, ...] = ("right_side", "wrong_side", "interfacing", "facing", "strip", "lining")
+LINES: tuple[StrokeRole, ...] = (
     "cut",
     "stitch",
     "fold",
+    "grain",
+    "notch",
     "mark",
     "placement",
     "pleat",
     "new",
-    "traced",
-    "aid",
-    "sign",
-    "check",
+    "kept",
     "removed",
     "guide",
     "row",
@@ -32,32 +35,92 @@ _LINES: tuple[StrokeRole, ...] = (
     "old_row",
     "hidden",
     "press",
+    "pin",
 )
-_LETTERS = 4.3
-_BOX, _SAMPLE = 30.0, 24.0
-_CLOTH_STEP, _LINE_STEP = 40.0, 80.0  # where the words are short
+CUT_THROUGH = ("ply", "needle")
+POINTS = ("point_new", "point_kept")
+SIGNS: tuple[str, ...] = (*CLOTH, *LINES, *POINTS, *CUT_THROUGH)
+"""Every sign that has an example, in the order they are listed."""
+PLAIN: tuple[str, ...] = ("symbol", "leader", "edge", "trim", "page", "paper", "frame")
+"""Roles that mean nothing beyond what they show."""
+WIDE, HIGH = 24.0, 8.0
+"""mm that an example takes on the page."""
 
 
-def legend() -> Drawing:
-    """What each cloth fill and each line means, in columns as wide as their words."""
-    cloth = {role: say(f"picture.legend_{role}") for role in _CLOTH}
-    lines = {role: say(f"picture.legend_{role}") for role in _LINES}
-    wide = max(text_width(said, _LETTERS) for said in cloth.values())
-    step = max(_CLOTH_STEP, wide + 5.0)
-    items: list[Item] = []
-    for number, (role, said) in enumerate(cloth.items()):
-        middle = number * step + _BOX / 2
-        box = rectangle(middle - _BOX / 2, 0.0, middle + _BOX / 2, 14.0)
-        items.append(Fill(box, role))
-        items.append(Stroke(box, "edge", closed=True))
-        items.append(Label(said, Point(middle, -5.0), "small", size=_LETTERS))
-    across = max(_LINE_STEP, _SAMPLE + 10.0 + max(text_width(said, _LETTERS) for said in lines.values()))
-    columns = 3 if across * 3 <= max(len(_CLOTH) * step, 270.0) else 2
-    for number, (line, said) in enumerate(lines.items()):
-        column, row = number % columns, number // columns
-        x, y = column * across, -18.0 - row * 9.0
-        arrow: Literal["", "end"] = "end" if line == "press" else ""
-        items.append(Stroke((Line(Point(x, y), Point(x + _SAMPLE, y)),), line, arrow=arrow))
-        items.append(Label(said, Point(x + _SAMPLE + 4.0, y), "small", size=_LETTERS, anchor="start"))
-    alt = say("picture.legend_alt", names=strung((*cloth.values(), *lines.values())))
-    return Drawing(tuple(items), alt=alt, title=say("picture.legend"))
+@dataclass(frozen=True)
+class Example:
+    """A sign, what it means, and how it looks."""
+
+    sign: str
+    said: str
+    drawing: Drawing
+
+
+def signs_in(drawing: Drawing) -> frozenset[str]:
+    """The signs that a drawing uses.
+
+    >>> line = (Line(Point(0, 0), Point(9, 0)),)
+    >>> sorted(signs_in(Drawing((Stroke(line, "press"), Stroke(line, "edge"), Dot(Point(0, 0), "new")))))
+    ['point_new', 'press']
+    """
+    return frozenset(sign for sign in map(_sign, drawing.items) if sign in SIGNS)
+
+
+def _sign(item: Item) -> str:
+    if isinstance(item, Dot):
+        return f"point_{item.role}"
+    if isinstance(item, Stroke):
+        return "ply" if item.role.startswith("ply_") else item.role
+    return item.role if isinstance(item, Fill) else ""
+
+
+def legend(signs: Collection[str] | None = None) -> tuple[Example, ...]:
+    """An example of each of the `signs`, of all when None, in the order of the list."""
+    wanted = SIGNS if signs is None else [sign for sign in SIGNS if sign in signs]
+    return tuple(_example(sign) for sign in wanted)
+
+
+def _example(sign: str) -> Example:
+    said = say(f"picture.legend_{sign}")
+    bounds = (0.0, 0.0, WIDE, HIGH)
+    return Example(sign, said, Drawing(tuple(_items(sign)), alt=said, title=said, bounds=bounds))
+
+
+def _items(sign: str) -> Iterable[Item]:
+    middle = HIGH / 2
+    if sign in CLOTH:
+        box = rectangle(1.0, 0.6, WIDE - 1.0, HIGH - 0.6)
+        return [Fill(box, sign), Stroke(box, "edge", closed=True)]
+    if sign in POINTS:
+        return [Dot(Point(WIDE / 2, middle), "new" if sign == "point_new" else "kept")]
+    if sign == "ply":
+        return [_line(2.0, middle, WIDE - 2.0, middle, "ply_main", 2.4)]
+    if sign == "needle":
+        return [
+            _line(2.0, middle + 1.7, WIDE - 2.0, middle + 1.7, "ply_main", 2.0),
+            _line(2.0, middle - 1.7, WIDE - 2.0, middle - 1.7, "ply_main", 2.0),
+            _line(WIDE / 2, 0.3, WIDE / 2, HIGH - 0.3, "needle"),
+        ]
+    if sign == "notch":
+        ticks = [_line(x, middle, x, middle + 2.2, "notch") for x in (WIDE * 0.3, WIDE * 0.66, WIDE * 0.66 + 1.8)]
+        return [_line(1.0, middle, WIDE - 1.0, middle, "cut"), *ticks]
+    if sign == "pin":
+        head = Point(WIDE * 0.32, middle)
+        return [_line(head.x, middle, WIDE * 0.68, middle, "pin"), Dot(head, "mark")]
+    arrows: dict[str, Literal["end", "both"]] = {"press": "end", "grain": "both"}
+    line = (Line(Point(1.0, middle), Point(WIDE - 1.0, middle)),)
+    return [Stroke(line, cast("StrokeRole", sign), arrow=arrows.get(sign, ""))]
+
+
+def _line(x0: float, y0: float, x1: float, y1: float, role: StrokeRole, thick: float = 0.0) -> Stroke:
+    return Stroke((Line(Point(x0, y0), Point(x1, y1)),), role, thickness=thick)
+
+
+def unexplained() -> set[str]:
+    """Roles of strokes and fills that are neither a sign nor plain: none, or a role was added without its meaning.
+
+    >>> unexplained()
+    set()
+    """
+    roles = {*get_args(StrokeRole), *get_args(FillRole)} - set(PLAIN)
+    return {role for role in roles if not role.startswith("ply_")} - set(SIGNS)

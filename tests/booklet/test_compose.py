@@ -5,15 +5,22 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from kit.booklet import buying, fitting_notes, measuring, pictures, worksheets
+from kit.booklet import compose as composing
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.handover import Handover
 from kit.booklet.html import to_html
 from kit.booklet.model import Booklet, DraftStep, SewStep, Words
+from kit.booklet.pictures import Picture, picture
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.language import say
+from kit.picture.drawing import Dot, Drawing, Fill, Stroke
+from kit.picture.legend import SIGNS
 from kit.proof import Finding
 
 from .conftest import Writer, lesson_at, markdown
@@ -180,3 +187,28 @@ def test_pictures_left_out_are_listed(write_lesson: Writer, tmp_path: Path) -> N
     book = compose(ran.handover, ran.notebook, LessonFolder(ran.folder))
     assert any("../outside.png" in line for line in book.left_out)
     assert "picture left out" in to_html(book)
+
+
+def test_the_legend_has_the_signs_of_this_booklet_and_no_others(ran: Ran, book: Booklet) -> None:
+    """Against the pictures as drawn for the screen: what a picture's pen is asked to draw, gathered beside it."""
+    asked: dict[str, set[str]] = {}
+
+    def watched(drawing: Drawing, name: str, *rest: Any, **more: Any) -> Picture:
+        for item in drawing.items:
+            kind = (
+                item.role if isinstance(item, Stroke | Fill) else f"point_{item.role}" if isinstance(item, Dot) else ""
+            )
+            asked.setdefault(name.split("-")[0], set()).add(kind.split("_")[0] if kind.startswith("ply") else kind)
+        return picture(drawing, name, *rest, **more)
+
+    with pytest.MonkeyPatch.context() as patch:
+        for module in (composing, pictures, buying, worksheets, measuring, fitting_notes):
+            if hasattr(module, "picture"):
+                patch.setattr(module, "picture", watched)
+        again = compose(ran.handover, ran.notebook, LessonFolder(ran.folder))
+    explained = {"legend", "lay", "measuring"}
+    used = set().union(*(kinds for name, kinds in asked.items() if name not in explained))
+    listed = [each.caption for each in again.legend]
+    assert listed == [each.caption for each in book.legend]
+    assert listed == [say(f"picture.legend_{sign}") for sign in SIGNS if sign in used]
+    assert "lining" not in listed and "stitching of this step" in listed and "new in this step" in listed

@@ -115,7 +115,8 @@ def test_no_word_of_the_blocks_pictures_escapes() -> None:
 
 def test_legend_and_measuring_figure_speak() -> None:
     with pseudo():
-        assert strays(legend(), set()) == []
+        assert [strays(each.drawing, set()) for each in legend()] == [[]] * len(legend())
+        assert [escaped(each.said, set()) for each in legend()] == [[]] * len(legend())
         names = own_words()
         for view in ("front", "back"):
             assert strays(measuring_figure(None, view), names) == []  # type: ignore[arg-type]

@@ -68,7 +68,6 @@ booklet-reading_own_cm = Der Schnitt ist in Zentimetern entworfen; die Zollangab
 booklet-reading_own_inch = Der Schnitt ist in Zoll entworfen; die Zentimeter sind umgerechnet und auf die Striche eines Lineals gerundet.
 booklet-reading_cloths = Stoff ist mit einer Tönung und einem Muster gezeichnet; die Zeichenerklärung steht unten.
 booklet-reading_ticks = Erledigte Schritte abhaken; dieses Gerät merkt es sich.
-booklet-legend_alt = Zeichenerklärung der Stoffmuster und Linien in den Bildern.
 
 ## Maßnehmen
 

@@ -138,8 +138,6 @@ picture-flat_left_out = Nicht gezeigt: { $pieces }.
 
 # ---- die Legende
 
-picture-legend = Legende
-picture-legend_alt = Legende: { $names }.
 picture-legend_right_side = rechte Stoffseite
 picture-legend_wrong_side = linke Stoffseite
 picture-legend_interfacing = Einlage
@@ -165,6 +163,14 @@ picture-legend_hand = Handstiche
 picture-legend_old_row = früher genähte Naht
 picture-legend_hidden = liegt darunter
 picture-legend_press = in diese Richtung bügeln
+picture-legend_grain = Fadenlauf
+picture-legend_notch = Passzeichen
+picture-legend_kept = aus einem früheren Schritt
+picture-legend_pin = hier gesteckt
+picture-legend_point_new = neuer Punkt
+picture-legend_point_kept = früherer Punkt
+picture-legend_ply = Stoff, im Schnitt gesehen
+picture-legend_needle = Naht, im Schnitt gesehen
 
 # ---- die Maßfigur
 

@@ -68,7 +68,6 @@ booklet-reading_own_cm = This lesson is drafted in centimetres; its inches are c
 booklet-reading_own_inch = This lesson is drafted in inches; its centimetres are converted, and rounded to the marks of a ruler.
 booklet-reading_cloths = Cloth is drawn with a tint and a pattern, as in the key below.
 booklet-reading_ticks = Tick a step when it is done; this device remembers it.
-booklet-legend_alt = Key to the cloth patterns and lines used in the pictures.
 
 ## Measuring
 

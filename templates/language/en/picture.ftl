@@ -139,8 +139,6 @@ picture-flat_left_out = Not shown: { $pieces }.
 
 # ---- the legend
 
-picture-legend = Legend
-picture-legend_alt = Legend: { $names }.
 picture-legend_right_side = right side
 picture-legend_wrong_side = wrong side
 picture-legend_interfacing = interfacing
@@ -166,6 +164,14 @@ picture-legend_hand = hand stitches
 picture-legend_old_row = stitching done before
 picture-legend_hidden = lies underneath
 picture-legend_press = press this way
+picture-legend_grain = grainline
+picture-legend_notch = notches
+picture-legend_kept = from an earlier step
+picture-legend_pin = pinned here
+picture-legend_point_new = new point
+picture-legend_point_kept = point from before
+picture-legend_ply = cloth, cut through
+picture-legend_needle = stitching, cut through
 
 # ---- the measuring figure
 

@@ -68,7 +68,6 @@ booklet-reading_own_cm = Este patrón está trazado en centímetros; las pulgada
 booklet-reading_own_inch = Este patrón está trazado en pulgadas; los centímetros se han convertido y redondeado a las marcas de una regla.
 booklet-reading_cloths = Las telas se dibujan con un tono y una trama, como en la leyenda de abajo.
 booklet-reading_ticks = Marque un paso cuando esté hecho; este dispositivo lo recuerda.
-booklet-legend_alt = Leyenda de las tramas de tela y las líneas de las imágenes.
 
 ## Medir
 

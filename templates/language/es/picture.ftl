@@ -139,8 +139,6 @@ picture-flat_left_out = No se muestra: { $pieces }.
 
 # ---- la leyenda
 
-picture-legend = Leyenda
-picture-legend_alt = Leyenda: { $names }.
 picture-legend_right_side = derecho
 picture-legend_wrong_side = revés
 picture-legend_interfacing = entretela
@@ -166,6 +164,14 @@ picture-legend_hand = puntadas a mano
 picture-legend_old_row = costura ya hecha
 picture-legend_hidden = queda debajo
 picture-legend_press = planchar hacia aquí
+picture-legend_grain = hilo de la tela
+picture-legend_notch = piquetes
+picture-legend_kept = de un paso anterior
+picture-legend_pin = prendido con alfiler
+picture-legend_point_new = punto nuevo
+picture-legend_point_kept = punto anterior
+picture-legend_ply = tela vista en sección
+picture-legend_needle = costura vista en sección
 
 # ---- la figura de medidas
 

@@ -65,7 +65,6 @@ booklet-reading_own_cm = Ce patron est tracé en centimètres ; les pouces son
 booklet-reading_own_inch = Ce patron est tracé en pouces ; les centimètres sont convertis et arrondis aux traits d’une règle.
 booklet-reading_cloths = Le tissu est dessiné avec une teinte et un motif, selon la légende ci-dessous.
 booklet-reading_ticks = Cocher une étape une fois faite ; cet appareil s’en souvient.
-booklet-legend_alt = Légende des motifs de tissu et des traits employés dans les images.
 
 ## Mesures
 

@@ -132,8 +132,6 @@ picture-flat_left_out = Non représenté : { $pieces }.
 
 # ---- la légende
 
-picture-legend = Légende
-picture-legend_alt = Légende : { $names }.
 picture-legend_right_side = endroit
 picture-legend_wrong_side = envers
 picture-legend_interfacing = entoilage
@@ -159,6 +157,14 @@ picture-legend_hand = points à la main
 picture-legend_old_row = piqûre déjà faite
 picture-legend_hidden = caché dessous
 picture-legend_press = repasser de ce côté
+picture-legend_grain = droit-fil
+picture-legend_notch = crans
+picture-legend_kept = d’une étape précédente
+picture-legend_pin = épinglé ici
+picture-legend_point_new = nouveau point
+picture-legend_point_kept = point précédent
+picture-legend_ply = tissu vu en coupe
+picture-legend_needle = couture vue en coupe
 
 # ---- la silhouette des mesures
 
