@@ -6,11 +6,12 @@ what they are (a button, a hook) have none. The words are the messages picture-l
 
 from __future__ import annotations
 
+import math
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from typing import Literal, cast, get_args
 
-from kit.geometry import Line, Point
+from kit.geometry import Arc, Cubic, Line, Point
 from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Stroke, StrokeRole
 from kit.picture.place import rectangle
@@ -27,6 +28,10 @@ LINES: tuple[StrokeRole, ...] = (
     "pleat",
     "new",
     "kept",
+    "traced",
+    "aid",
+    "check",
+    "lens",
     "removed",
     "guide",
     "row",
@@ -39,7 +44,8 @@ LINES: tuple[StrokeRole, ...] = (
 )
 CUT_THROUGH = ("ply", "needle")
 POINTS = ("point_new", "point_kept")
-SIGNS: tuple[str, ...] = (*CLOTH, *LINES, *POINTS, *CUT_THROUGH)
+CORNERS = ("sign_square", "sign_tangent")
+SIGNS: tuple[str, ...] = (*CLOTH, *LINES, *CORNERS, *POINTS, *CUT_THROUGH)
 """Every sign that has an example, in the order they are listed."""
 PLAIN: tuple[str, ...] = ("symbol", "leader", "edge", "trim", "page", "paper", "frame")
 """Roles that mean nothing beyond what they show."""
@@ -70,6 +76,8 @@ def _sign(item: Item) -> str:
     if isinstance(item, Dot):
         return f"point_{item.role}"
     if isinstance(item, Stroke):
+        if item.role == "sign":
+            return "sign_tangent" if ".tangent." in item.name else "sign_square"
         return "ply" if item.role.startswith("ply_") else item.role
     return item.role if isinstance(item, Fill) else ""
 
@@ -101,6 +109,23 @@ def _items(sign: str) -> Iterable[Item]:
             _line(2.0, middle - 1.7, WIDE - 2.0, middle - 1.7, "ply_main", 2.0),
             _line(WIDE / 2, 0.3, WIDE / 2, HIGH - 0.3, "needle"),
         ]
+    if sign == "sign_square":
+        foot, side = Point(WIDE * 0.4, 1.0), 2.4
+        legs = [_line(foot.x, foot.y, foot.x + 9.0, foot.y, "kept"), _line(foot.x, foot.y, foot.x, HIGH - 0.5, "new")]
+        corner = Point(foot.x + side, foot.y + side)
+        return [
+            *legs,
+            _line(foot.x, corner.y, corner.x, corner.y, "sign"),
+            _line(corner.x, foot.y, corner.x, corner.y, "sign"),
+        ]
+    if sign == "sign_tangent":
+        x, y = WIDE / 2, middle - 1.4
+        curve = Cubic(Point(x, y), Point(x + 4.0, y), Point(x + 7.0, y + 1.0), Point(WIDE - 2.0, HIGH - 0.5))
+        bars = [_line(x - 2.2, y + off, x + 2.2, y + off, "sign") for off in (-1.0, 1.0)]
+        return [_line(2.0, y, x, y, "kept"), Stroke((curve,), "new"), *bars]
+    if sign == "lens":
+        ring = (Arc(Point(WIDE / 2, middle), HIGH / 2 - 0.6, 0.0, math.tau),)
+        return [Stroke(ring, "lens", closed=True)]
     if sign == "notch":
         ticks = [_line(x, middle, x, middle + 2.2, "notch") for x in (WIDE * 0.3, WIDE * 0.66, WIDE * 0.66 + 1.8)]
         return [_line(1.0, middle, WIDE - 1.0, middle, "cut"), *ticks]
@@ -123,4 +148,4 @@ def unexplained() -> set[str]:
     set()
     """
     roles = {*get_args(StrokeRole), *get_args(FillRole)} - set(PLAIN)
-    return {role for role in roles if not role.startswith("ply_")} - set(SIGNS)
+    return {role for role in roles if not role.startswith("ply_")} - {*SIGNS, "sign"}

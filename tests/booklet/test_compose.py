@@ -198,6 +198,8 @@ def test_the_legend_has_the_signs_of_this_booklet_and_no_others(ran: Ran, book: 
             kind = (
                 item.role if isinstance(item, Stroke | Fill) else f"point_{item.role}" if isinstance(item, Dot) else ""
             )
+            if kind == "sign":
+                kind = f"sign_{'tangent' if '.tangent.' in getattr(item, 'name', '') else 'square'}"
             asked.setdefault(name.split("-")[0], set()).add(kind.split("_")[0] if kind.startswith("ply") else kind)
         return picture(drawing, name, *rest, **more)
 
