@@ -51,8 +51,8 @@ def levels_worn(worn: Worn) -> Iterator[tuple[Level, float]]:
 
 def waist_edge(worn: Worn) -> float | None:
     """mm round the upper edge of what hangs from the waist: of its elastic, of its band without the overlap, or of the
-    edge itself; None where it has no such edge."""
-    if not worn.torso or has_neck(worn):
+    edge itself; None where it has no such edge, or one that wraps."""
+    if not worn.torso or has_neck(worn) or opens_all_the_way(worn):
         return None
     for _, operation in operations(worn.pattern):
         if isinstance(operation, ThreadElastic) and _at_waist(worn, operation):
@@ -62,7 +62,7 @@ def waist_edge(worn: Worn) -> float | None:
             band = sum(run_length(worn.pattern, run) * len(sides_of(worn.pattern, run)) for run in operation.a)
             return band
     top = next((loop for loop in worn.edges.shut if is_top(worn, loop)), None)
-    if top is None or opens_all_the_way(worn):
+    if top is None:
         return None
     return sum(stretch.length for stretch in top.stretches if "waist" in stretch.roles and not stretch.slit)
 

@@ -1,8 +1,8 @@
 """What of the body must pass an opening, and the room it wants: girths of the body, and what the trade asks besides.
 
-A measurement that the body has not, as where a chart has no head, is taken as the mean of women: 2012 Anthropometric
-Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-15/007, 2014; 1986 women): head 561 mm, hand 187, heel and ankle
-310.
+A measurement that a grown body has not, as where a chart has no head, is taken as the mean of women: 2012
+Anthropometric Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-15/007, 2014; 1986 women): head 561 mm, hand 187,
+heel and ankle 310.
 """
 
 from __future__ import annotations
@@ -12,6 +12,8 @@ from collections.abc import Mapping
 from kit.body.body import Body
 
 MEANS: Mapping[str, float] = {"head_girth": 561.0, "hand_girth": 187.0, "heel_girth": 310.0}
+GROWN = 720.0
+"""mm of bust from which a body is taken for a grown woman's (common practice, no source)."""
 HIP_GIVES = 0.04
 """The part by which hips give way when a skirt is drawn over them (common practice, no source)."""
 SHOULDERS = 1.02
@@ -26,8 +28,15 @@ source)."""
 
 
 def taken(body: Body, name: str) -> float | None:
-    """A measurement of the body, mm; else the mean where there is one."""
-    return body[name] if name in body else MEANS.get(name)
+    """A measurement of the body, mm; else the mean of women where there is one and the body is as large as theirs.
+
+    >>> from kit import workshop_chart
+    >>> taken(workshop_chart()["W4"], "head_girth"), taken(Body("a child", ()), "head_girth")
+    (560.0, None)
+    """
+    if name in body:
+        return body[name]
+    return MEANS.get(name) if "bust_girth" in body and body["bust_girth"] >= GROWN else None
 
 
 def arm_girth(body: Body, down: float) -> float | None:

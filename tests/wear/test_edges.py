@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from math import hypot
+from dataclasses import replace
 
 import pytest
 
+from kit.geometry import Path, Point
+from kit.piece.piece import Mark
 from kit.sewing.order import sew
+from kit.units import mm
 from kit.wear.edges import Edges
 from tests.wear.garments import lesson_of
 
@@ -38,7 +41,7 @@ def test_a_jacket_that_opens_in_front_has_one_long_edge_and_two_cuffs(garments) 
     assert [len(ends), len(rest)] == [2, 1]
     # Cuff: inner edge 210, two ends of 100, the 30 mm overlap; and both sides of the opening.
     assert lengths(ends) == [pytest.approx(210 + 200 + 30 + 2 * 60, abs=0.5)] * 2
-    fronts = 2 * (460 + hypot(0, 0))
+    fronts = 2 * 460
     hem = 2 * (220 + 240)
     assert rest[0].length > fronts + hem
     assert {"hem", "centre", "neck"} - rest[0].roles <= {"centre"}  # its front edge has no word of the trade for a name
@@ -76,3 +79,16 @@ def test_a_gathered_edge_is_as_long_as_its_threads_draw_it() -> None:
     )
     edges = left(lesson_of("full_skirt", changes).work())
     assert lengths(edges.shut) == [pytest.approx(4 * 170.0), 1500.0]
+
+
+def test_a_slit_opens_the_edge_it_is_cut_into(garments) -> None:
+    """Both its sides, 80 mm each, belong to the wrist; the wrist itself is parted there and meets round its end."""
+    slit = Mark("cuff_slit", "slit", path=Path.line(Point(30, -300), Point(30, -220)))
+    sleeve = replace(garments.SLEEVE, marks=(slit,))
+    steps = (
+        ("Seams", lambda t: t.make.plain_seam(t.sleeve.front_underarm, t.sleeve.back_underarm, allowance=15 * mm)),
+    )
+    pattern = garments.Garment((sleeve,), (), steps).pattern()
+    wrists = [loop for loop in left(pattern).shut if "wrist" in loop.roles]
+    assert lengths(wrists) == [220.0 + 2 * 80.0] * 2
+    assert all(loop.arm for loop in wrists)

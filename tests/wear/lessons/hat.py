@@ -8,7 +8,7 @@ lesson.length("height", 21 * cm, least=16 * cm, most=26 * cm, why="from the brow
 
 
 @lesson.step("Draw a panel", makes="front")
-def draw_front(front, around, height):
+def draw_front(front, around, height, head_girth):
     """The lower edge is half of {around}, the panel {height} high with a round top. The lower edge is worn round the
     head."""
     half = around / 2

@@ -1,0 +1,65 @@
+"""What the findings say: in four languages, with the amounts that mend, and found by the panel's remedies too."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from kit.language import speaking
+from kit.proof import prove
+from kit.proof.mending import remedies
+from kit.sewing.order import sew
+from kit.wear.worn import worn
+from tests.wear.garments import labelled, lesson_of
+
+NOT_WORN = {garment.name: garment for garment in labelled() if not garment.worn}
+LANGUAGES = ("en", "de", "es", "fr")
+
+
+def told(name: str):
+    garment = NOT_WORN[name]
+    pattern = lesson_of(garment.base, garment.changes).work()
+    return worn(pattern, sew(pattern)[0])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_finding_is_a_sentence_in_every_language(language: str) -> None:
+    with speaking(language):
+        for name in list(NOT_WORN)[::2] if language != "en" else NOT_WORN:
+            for finding in told(name):
+                for text in (finding.what, finding.where, finding.do):
+                    assert text and not re.search(r"[{}_]|wear[.-]", text), text
+                assert finding.do.endswith(".")
+
+
+def test_an_amount_is_what_is_missing() -> None:
+    (skirt,) = told("dune_skirt-4")  # a band of 65.5 cm round a waist of 71.5
+    assert skirt.code == "too_small" and skirt.amount == pytest.approx(60.0, abs=0.5)
+    (hat,) = told("hat-1")  # 53 cm round a head of 56
+    assert hat.code == "head_small" and hat.amount == pytest.approx(30.0, abs=0.1)
+    (strap,) = told("apron-2")  # a loop of 24 and 22 cm
+    assert strap.code == "strap_small" and strap.amount == pytest.approx(100.0, abs=0.1)
+    (neck,) = [each for each in told("tunic-1") if each.code == "neck_small"]
+    assert neck.amount is not None and neck.amount > 150.0
+
+
+def test_ties_that_make_a_knot_and_no_bow_are_a_warning() -> None:
+    """45 cm each: 90 for a way of 57 leave 33."""
+    change = (
+        'lesson.length("tie_length", 75 * cm, least=50 * cm',
+        'lesson.length("tie_length", 45 * cm, least=10 * cm',
+    )
+    pattern = lesson_of("tideline_wrap_top", (change,)).work()
+    (found,) = worn(pattern, sew(pattern)[0])
+    assert (found.code, found.level) == ("ties_no_bow", "warning")
+
+
+def test_the_proof_tells_it_and_remedies_say_which_measure_mends_it() -> None:
+    garment = NOT_WORN["dune_skirt-1"]
+    lesson = lesson_of(garment.base, garment.changes)
+    assert [finding.code for finding in prove(lesson.work()) if finding.level == "error"] == ["no_way_on"]
+    (remedy,) = remedies(lesson)
+    assert "Zip length: at least" in str(remedy)
+    mended = prove(lesson.work(values={**lesson.values, **remedy.values}))
+    assert not [finding for finding in mended if finding.level == "error"]
