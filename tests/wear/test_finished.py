@@ -44,5 +44,5 @@ def test_they_stand_in_the_booklet_and_on_the_panel() -> None:
     pattern = lesson_of("dune_skirt").work()
     table = ease_table(pattern)
     assert table is not None
-    assert ("Finished hip", "Hip girth", "96 cm (37 3/4 in)", "4 cm (1 9/16 in)") in table.rows
-    assert "Finished hip" in finished(pattern, "cm") and "Waist, buttoned" in finished(pattern, "cm")
+    assert ("Finished girth at the hip", "Hip girth", "96 cm (37 3/4 in)", "4 cm (1 9/16 in)") in table.rows
+    assert "Finished girth at the hip" in finished(pattern, "cm") and "Waist, buttoned" in finished(pattern, "cm")

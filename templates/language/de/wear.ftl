@@ -50,7 +50,7 @@ wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden 
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
 
 # ---- fertige Maße ----
-wear-finished_bust_girth = Fertige Brustweite
-wear-finished_waist_girth = Fertige Taillenweite
-wear-finished_hip_girth = Fertige Hüftweite
+wear-finished_bust_girth = Fertige Weite an der Brust
+wear-finished_waist_girth = Fertige Weite in der Taille
+wear-finished_hip_girth = Fertige Weite an der Hüfte
 wear-finished_upper_arm_girth = Fertige Ärmelweite am Oberarm

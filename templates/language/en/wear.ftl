@@ -51,7 +51,7 @@ wear-strap_small = the strap ({ $strip }) and the edge between its ends make a l
 wear-strap_small_do = Cut the strap { $amount } longer.
 
 # ---- finished measurements ----
-wear-finished_bust_girth = Finished bust
-wear-finished_waist_girth = Finished waist
-wear-finished_hip_girth = Finished hip
+wear-finished_bust_girth = Finished girth at the bust
+wear-finished_waist_girth = Finished girth at the waist
+wear-finished_hip_girth = Finished girth at the hip
 wear-finished_upper_arm_girth = Finished sleeve at the upper arm

@@ -50,7 +50,7 @@ wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman 
 wear-strap_small_do = Corte el tirante { $amount } más largo.
 
 # ---- medidas de la prenda acabada ----
-wear-finished_bust_girth = Contorno de pecho de la prenda
-wear-finished_waist_girth = Contorno de cintura de la prenda
-wear-finished_hip_girth = Contorno de cadera de la prenda
-wear-finished_upper_arm_girth = Contorno de la manga en el brazo
+wear-finished_bust_girth = Contorno acabado en el pecho
+wear-finished_waist_girth = Contorno acabado en la cintura
+wear-finished_hip_girth = Contorno acabado en la cadera
+wear-finished_upper_arm_girth = Contorno acabado de la manga en el brazo

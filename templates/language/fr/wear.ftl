@@ -50,7 +50,7 @@ wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour
 wear-strap_small_do = Couper la bride plus longue de { $amount }.
 
 # ---- mesures du vêtement fini ----
-wear-finished_bust_girth = Tour de poitrine du vêtement fini
-wear-finished_waist_girth = Tour de taille du vêtement fini
-wear-finished_hip_girth = Tour de hanches du vêtement fini
-wear-finished_upper_arm_girth = Tour de manche fini, en haut du bras
+wear-finished_bust_girth = Tour fini à la poitrine
+wear-finished_waist_girth = Tour fini à la taille
+wear-finished_hip_girth = Tour fini aux hanches
+wear-finished_upper_arm_girth = Tour de manche fini en haut du bras
