@@ -168,7 +168,7 @@ class Reader:
             said = "mark" if at is None or along_it is None else "along"
             return Run(to.piece, (edge,), to.side), distance + (along_it or 0.0), said
         if at is None:
-            raise KitError("it is not said where along the edge.", where=where, do="Write it: at=10 * cm.")
+            raise KitError(message("refusal.at_missing"), where=in_call(where), do=message("refusal.at_missing_do"))
         line: Run | Chain = to if isinstance(to, Chain) else self.runs((to,), where)[0]
         size = sum(run_length(self.cut, run) for run in (line.runs if isinstance(line, Chain) else (line,)))
         if isinstance(at, str) and at in ("start", "end"):

@@ -299,6 +299,8 @@ refusal-from_start_do = Vom Anfang der Kante messen.
 refusal-at_beside_mark = { $at } steht neben der Markierung „{ $mark }“, die für sich schon eine Stelle ist.
 refusal-at_past_mark = { $at } liegt jenseits der Markierung „{ $mark }“, die { $length } lang ist.
 refusal-at_beside_mark_do = at= weglassen, oder statt der Markierung die Kante nennen und an ihr entlang messen.
+refusal-at_missing = Es steht nicht da, wo an der Kante.
+refusal-at_missing_do = Schreiben: at=10 * cm; oder statt der Kante eine Markierung nennen.
 refusal-band_fold_eaten = Der Bruch soll { $deeper } über die Naht reichen, eingeschlagen werden aber nur { $allowance }.
 refusal-band_fold_eaten_do = Ein kleineres deeper= schreiben, etwa 3 mm, oder eine breitere Nahtzugabe.
 refusal-no_part = Ein Teil von { $start } bis { $end } ist kein Teil einer Kante.

@@ -299,6 +299,8 @@ refusal-from_start_do = Measure from the start of the run.
 refusal-at_beside_mark = { $at } stands beside the mark “{ $mark }”, which is one place by itself.
 refusal-at_past_mark = { $at } lies beyond the mark “{ $mark }”, which is { $length } long.
 refusal-at_beside_mark_do = Leave out at=, or name the edge instead of the mark and measure along that.
+refusal-at_missing = it is not said where along the edge.
+refusal-at_missing_do = Write it: at=10 * cm; or name a mark instead of the edge.
 refusal-band_fold_eaten = The fold is to reach { $deeper } past the seam, and only { $allowance } are turned under.
 refusal-band_fold_eaten_do = Write a smaller deeper=, such as 3 mm, or a wider allowance.
 refusal-no_part = a part from { $start } to { $end } is not a part of an edge.

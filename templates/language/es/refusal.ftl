@@ -299,6 +299,8 @@ refusal-from_start_do = Mida desde el comienzo del tramo.
 refusal-at_beside_mark = { $at } está escrito junto a la marca «{ $mark }», que ya es un lugar por sí misma.
 refusal-at_past_mark = { $at } cae fuera de la marca «{ $mark }», que mide { $length }.
 refusal-at_beside_mark_do = Quite at=, o nombre el borde en lugar de la marca y mida a lo largo de él.
+refusal-at_missing = no se dice en qué lugar del borde.
+refusal-at_missing_do = Escríbalo: at=10 * cm; o nombre una marca en lugar del borde.
 refusal-band_fold_eaten = El doblez debe sobrepasar la costura { $deeper } y solo se doblan { $allowance }.
 refusal-band_fold_eaten_do = Escriba un deeper= menor, como 3 mm, o un margen más ancho.
 refusal-no_part = una parte de { $start } a { $end } no es parte de un borde.

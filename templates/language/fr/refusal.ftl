@@ -299,6 +299,8 @@ refusal-from_start_do = Mesurer depuis le début du bord.
 refusal-at_beside_mark = { $at } est écrit à côté du repère « { $mark } », qui est déjà un endroit à lui seul.
 refusal-at_past_mark = { $at } tombe au-delà du repère « { $mark } », qui mesure { $length }.
 refusal-at_beside_mark_do = Retirer at=, ou nommer le bord au lieu du repère et mesurer le long de ce bord.
+refusal-at_missing = il n’est pas dit à quel endroit du bord.
+refusal-at_missing_do = L’écrire : at=10 * cm ; ou nommer un repère au lieu du bord.
 refusal-band_fold_eaten = Le pli doit dépasser la couture de { $deeper }, et on ne rentre que { $allowance }.
 refusal-band_fold_eaten_do = Écrire un deeper= plus petit, par exemple 3 mm, ou une marge plus large.
 refusal-no_part = une partie de { $start } à { $end } n’est pas une partie d’un bord.
