@@ -9,10 +9,12 @@ from typing import Any, Protocol
 from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
 from kit.sewing.cut import Cut
+from kit.sewing.facts import at_place
 from kit.sewing.named import edge_on
 from kit.sewing.open_folds import left_open
 from kit.sewing.operation import Operation
-from kit.sewing.outcome import Closing
+from kit.sewing.outcome import Closing, Fact
+from kit.sewing.places import corner
 from kit.sewing.rules import apart
 from kit.sewing.spans import neighbours, sides_of
 from kit.sewing.state import TOLERANCE, EdgeKey, State
@@ -57,7 +59,10 @@ def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnosti
         for name in neighbours(piece, run.edges):
             for side in sides_of(pattern, run):
                 key = (run.piece, side, name)
-                half = state.touches(("half_sewn", *key))
+                fact: Fact = ("half_sewn", *key)
+                if run.start is None and run.end is None:  # a whole edge ends at the corner with that one
+                    fact = at_place(pattern, fact, corner(pattern, run, name))
+                half = state.touches(fact)
                 if half or key in state.unpressed:
                     code = "half_sewn" if half else "not_pressed"
                     found[key] = trouble(

@@ -13,9 +13,9 @@ from kit.sewing.operation import Operation
 from kit.sewing.operations.bands import SetBand
 from kit.sewing.operations.joined import Seam, pairs
 from kit.sewing.operations.openings import OpenSeam
-from kit.sewing.operations.places import on_both
 from kit.sewing.operations.zips import Zip
 from kit.sewing.order import operations
+from kit.sewing.places import on_both
 from kit.sewing.run import Run
 from kit.sewing.spans import run_length, sides_of
 

@@ -11,8 +11,8 @@ from kit.geometry import Path, Point
 from kit.piece.piece import CutPlan, Mark
 from kit.proof.seams import seam_lengths
 from kit.prose import sentences
-from kit.sewing.operations.places import beside, is_ring, without_end
 from kit.sewing.order import sew
+from kit.sewing.places import beside, is_ring, without_end
 from kit.sewing.run import Run
 from kit.sewing.sections import bands as shapes
 from kit.units import cm, mm

@@ -183,3 +183,21 @@ def test_interfacing_seamed_to_a_part_and_a_seam_left_half_sewn(sewn, vest):
     state = sewn(vest, first).state
     assert state.holds(("half_sewn", "front", "left", "side", "@200.00:400.00/400.00"))
     assert not state.touches(("half_sewn", "front", "left", "side", "@0.00:200.00/400.00"))
+
+
+def test_a_row_may_cross_the_end_of_a_seam_that_is_left_at_its_other_end(sewn, vest):
+    """A French seam begun below the armhole does not wait where the hem crosses, far from it; at that corner it does."""
+
+    def first(number):
+        def write(make, front, back):
+            make.french_seam(
+                *(halves(each.side)[number] for each in (front, back)), first=8 * mm, second=7 * mm, rows="first"
+            )
+
+        return write
+
+    def hem(make, front, back):
+        make.hem(front.hem, first=10 * mm, second=10 * mm)
+
+    assert "half_sewn" not in sewn(vest, first(0), hem).codes
+    assert "half_sewn" in sewn(vest, first(1), hem).codes

@@ -16,12 +16,12 @@ from kit.geometry import Path
 from kit.piece.piece import Piece
 from kit.sewing.before import state_before
 from kit.sewing.curves import Bend, needs_scissors, tightest
-from kit.sewing.operations.drawn import fits
+from kit.sewing.drawn import fits
 from kit.sewing.operations.joined import in_rows
-from kit.sewing.operations.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
-from kit.sewing.operations.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn
+from kit.sewing.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
+from kit.sewing.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *

@@ -9,7 +9,7 @@ from typing import Any
 from kit.diagnostic import Value
 from kit.piece.strips import binding
 from kit.sewing.before import state_after, state_before
-from kit.sewing.operations.places import closed_at, free_ends, inside, sewn_length
+from kit.sewing.places import closed_at, free_ends, inside, sewn_length
 from kit.sewing.reading import read_word
 from kit.sewing.sections import bindings as section
 from kit.sewing.stage import Stage

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from kit.sewing.fields import part
 from kit.sewing.operations.hems import clipped
-from kit.sewing.operations.places import alike, closed_but, sewn_length
+from kit.sewing.places import alike, closed_but, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
 

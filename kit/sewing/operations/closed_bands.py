@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from kit.sewing.before import state_before
 from kit.sewing.operations.bands import SeamBand, SetBand, marked_fold
-from kit.sewing.operations.places import alike_of, around, sewn_length
-from kit.sewing.operations.reaching import Beyond, at_end, overlap, shorter
 from kit.sewing.operations.turned import right_side_out
+from kit.sewing.places import alike_of, around, sewn_length
+from kit.sewing.reaching import Beyond, at_end, overlap, shorter
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Pressed
 from kit.sewing.sections import bands as section

@@ -8,7 +8,7 @@ from typing import Any, ClassVar
 
 from kit.sewing.fields import part
 from kit.sewing.operations.casings import EDGE
-from kit.sewing.operations.places import inside, sewn_length
+from kit.sewing.places import inside, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
 from kit.units import Length, length

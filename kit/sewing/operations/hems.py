@@ -8,7 +8,7 @@ from typing import ClassVar
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.operations.places import Ring
+from kit.sewing.places import Ring
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 

@@ -14,7 +14,7 @@ from typing import Any
 from kit.sewing import section
 from kit.sewing.fields import EMPTY, opening
 from kit.sewing.operations.joined import Seam, pinned, pressing
-from kit.sewing.operations.places import closed_but, on_both, sewn_length
+from kit.sewing.places import closed_but, on_both, sewn_length
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.vocabulary import *

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from kit.sewing.operations.places import minus
 from kit.sewing.operations.zips import TOP, Zip, closed_above, equal_sides
+from kit.sewing.places import minus
 from kit.sewing.sections import closures as section
 from kit.sewing.vocabulary import *
 

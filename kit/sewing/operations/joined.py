@@ -7,8 +7,8 @@ from dataclasses import replace
 from typing import Any
 
 from kit.diagnostic import per_cent
-from kit.piece.dart import mouths_length
 from kit.sewing.facts import drawn_up_to, facts_of
+from kit.sewing.joined_lengths import gaps_of, pairs, stitch_length
 from kit.sewing.operation import Telling
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.rules import EndToEnd
@@ -146,35 +146,6 @@ def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[R
     """(runs of a, runs of b, a longer than b in mm) for each pair that must agree, on one half. Rows with the
     same number of runs are compared run by run."""
     return gaps_of(pattern, seam.a, seam.b)
-
-
-def gaps_of(
-    pattern: Cut, a: tuple[Run, ...], b: tuple[Run, ...]
-) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
-    """The same of two rows of runs."""
-    found = []
-    for x, y in pairs(a, b):
-        halves = (
-            2 if all(len({span.side for run in side for span in spans(pattern, run)}) == 2 for side in (x, y)) else 1
-        )
-        found.append((x, y, (stitch_length(pattern, x) - stitch_length(pattern, y)) / halves))
-    return tuple(found)
-
-
-def pairs(a: tuple[Run, ...], b: tuple[Run, ...]) -> list[tuple[tuple[Run, ...], tuple[Run, ...]]]:
-    """The rows that must agree in length: run by run where both have as many, else the whole rows."""
-    if len(a) == len(b):
-        return [((x,), (y,)) for x, y in zip(a, b, strict=True)]
-    return [(a, b)]
-
-
-def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
-    """mm along the stitch line of a row of runs as it is sewn, darts and pleats shut, all halves together."""
-    return sum(
-        span.length - mouths_length(pattern.piece(span.piece), span.edge, span.start, span.end)
-        for run in runs
-        for span in spans(pattern, run)
-    )
 
 
 def in_rows(seam: Any, state: State, pattern: Cut, *fields: str) -> bool:

@@ -8,7 +8,7 @@ from typing import Any
 
 from kit.sewing.fields import opening
 from kit.sewing.operations.joined import Seam
-from kit.sewing.operations.places import NARROWEST_GAP, around, closed_but, on_both
+from kit.sewing.places import NARROWEST_GAP, around, closed_but, on_both
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import seams as shapes
 from kit.sewing.stage import Stage

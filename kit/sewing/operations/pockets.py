@@ -9,7 +9,7 @@ from kit.diagnostic import Value
 from kit.sewing import section
 from kit.sewing.facts import place_facts
 from kit.sewing.fields import mark
-from kit.sewing.operations.places import sewn_length
+from kit.sewing.places import sewn_length
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.vocabulary import *
 

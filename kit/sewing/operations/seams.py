@@ -22,7 +22,7 @@ from kit.sewing.operations.openings import (
     left_open,
     left_raw,
 )
-from kit.sewing.operations.places import minus, on_both
+from kit.sewing.places import minus, on_both
 from kit.sewing.sections import seams as shapes
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import islice
 
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
-from kit.sewing.operations.places import Ring, facts_of
+from kit.sewing.places import Ring, facts_of
 from kit.sewing.sections import bands as section
 from kit.sewing.vocabulary import *
 

@@ -8,7 +8,7 @@ from typing import Any, Self
 
 from kit.diagnostic import as_value
 from kit.sewing.facts import facts_of
-from kit.sewing.operations.places import around
+from kit.sewing.places import around
 from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *
 

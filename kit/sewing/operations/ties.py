@@ -6,8 +6,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any
 
-from kit.sewing.operations.places import around
 from kit.sewing.operations.strips import ATTACHED, OnRun, fixed_by
+from kit.sewing.places import around
 from kit.sewing.vocabulary import *
 
 

@@ -9,8 +9,8 @@ from kit.sewing import section
 from kit.sewing.curves import Bend as Way
 from kit.sewing.curves import clip_spacing, needs_scissors, tightest
 from kit.sewing.handle import StripEdges
-from kit.sewing.operations.places import inside
 from kit.sewing.operations.strip_trimming import LEFT_AT_LEAST, GradeStrip, TrimStrip, parted, seam_of
+from kit.sewing.places import inside
 from kit.sewing.reading import in_call, read_width
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.vocabulary import *

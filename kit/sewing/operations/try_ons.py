@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import Any, Literal
 
 from kit.diagnostic import Message, Value, named_edge
 from kit.piece.darts_and_pleats import Dart, Pleat
-from kit.piece.recut import SLACK, TOLD, EdgeChange, PieceChange, Station
+from kit.piece.recut import SLACK, TOLD, EdgeChange, PieceChange
+from kit.sewing.new_lines import NEAR, narrow_places, new_lines, runs_there
 from kit.sewing.reading import Reader, Runs
 from kit.sewing.refit import Refit
 from kit.sewing.trouble import trouble
@@ -18,20 +18,9 @@ from kit.units import Size
 
 LEAST_LEFT = 6.0
 """mm of allowance that a plain seam can be sewn and finished with (common practice, no source)."""
-_NEAR = 0.08
-"""A place within this share of an edge's length counts as its end."""
 
 Stage = Literal["", "changed", "corrected", "elsewhere", "refused"]
 Asks = tuple[str, Any, Any]
-
-
-@dataclass(frozen=True)
-class _Line:
-    """One way a new line runs, told of all edges that it is true of."""
-
-    key: str
-    runs: list[Run]
-    values: dict[str, tuple[Any, str]]
 
 
 @operation(verb="")
@@ -101,17 +90,17 @@ class TryOn(Operation):
             values = {"before": (turn.before * scale, kind), "after": (turn.after * scale, kind)}
             label = labels.get(turn.name, turn.label)
             yield Sentence(f"try_on.{key}", {"name": (label[:1].upper() + label[1:], "text"), **values})
-        for line in _lines(change, pattern):
+        for line in new_lines(change, pattern):
             yield Sentence(f"try_on.line_{line.key}", {"place": (tuple(line.runs), "place"), **line.values})
         yield from self._other_marks(change, pattern)
-        unpicked = _there(pattern, (run for run in change.unpicked if not _held(run, self.leave)))
+        unpicked = runs_there(pattern, (run for run in change.unpicked if not _held(run, self.leave)))
         if unpicked:
             yield Sentence("try_on.unpick", {"place": (unpicked, "place")})
         for key, found in (("open", change.opened), ("basted", change.basted)):
-            if _there(pattern, found):
-                yield Sentence(f"try_on.{key}", {"place": (_there(pattern, found), "place")})
+            if runs_there(pattern, found):
+                yield Sentence(f"try_on.{key}", {"place": (runs_there(pattern, found), "place")})
         for kind, span in change.shifted:
-            runs = _there(pattern, [Run(span.piece, (span.edge,))])
+            runs = runs_there(pattern, [Run(span.piece, (span.edge,))])
             if runs:
                 lies = {"stretch": ((runs[0], span.start, span.end), "stretch")}
                 ends = {"spot": ((runs[0], span.start), "spot")}
@@ -120,7 +109,7 @@ class TryOn(Operation):
                 )
         yield from self._cloth(change, pattern)
         touched = [Run(piece.now.name, (edge.edge,)) for piece, edge in change.edges()]
-        yield from both_sides(pattern, _there(pattern, touched))
+        yield from both_sides(pattern, runs_there(pattern, touched))
 
     def _other_marks(self, change: Refit, pattern: Cut) -> Iterator[Sentence]:
         for piece in change.pieces:
@@ -158,12 +147,12 @@ class TryOn(Operation):
             if edge.spare > SLACK * 2 and not held.extra:
                 widths.setdefault(held.allowance or 0.0, []).append(run)
         for width, found in widths.items():
-            there = _there(pattern, found)
+            there = runs_there(pattern, found)
             if there and width:
                 yield Sentence("try_on.trim", {"place": (there, "place"), "allowance": (width, "allowance")})
             elif there:
                 yield Sentence("try_on.trim_line", {"place": (there, "place")})
-        for line in _narrow(change, pattern):
+        for line in narrow_places(change, pattern):
             yield Sentence(f"try_on.{line.key}", {"place": (tuple(line.runs), "place"), **line.values})
 
     # ---- what it shows ----------------------------------------------------------------------------------------
@@ -230,96 +219,6 @@ def _held(run: Run, leave: Iterable[Run]) -> bool:
     return any(run.piece == other.piece and run.edges[0] in other.edges for other in leave)
 
 
-def _there(pattern: Cut, found: Iterable[Run]) -> tuple[Run, ...]:
-    """The runs whose edge this draft has: sentences may be asked of either of the two."""
-    pieces = {piece.name: piece for piece in pattern.pieces}
-    return tuple(run for run in found if run.piece in pieces and pieces[run.piece].has_edge(run.edges[0]))
-
-
-def _lines(change: Refit, pattern: Cut) -> list[_Line]:
-    """How each new line runs, those that are alike (a front and its back) told as one."""
-    found: dict[tuple[Any, ...], _Line] = {}
-    for piece, edge in change.edges():
-        runs = _there(pattern, [Run(piece.now.name, (edge.edge,))])
-        if not runs:
-            continue
-        _tell(found, edge, runs, *_told(piece, edge, pattern))
-    return list(found.values())
-
-
-def _narrow(change: Refit, pattern: Cut) -> list[_Line]:
-    """Where less than the allowance is left outside a new line, told in the same way."""
-    found: dict[tuple[Any, ...], _Line] = {}
-    for piece, edge in change.edges():
-        at = edge.shortest
-        runs = _there(pattern, [Run(piece.now.name, (edge.edge,))])
-        if at is not None and at.left is not None and at.left >= 0 and runs:
-            values = {"left": (at.left, "allowance"), **_spot(piece, edge, at, pattern)}
-            _tell(found, edge, runs, "left_far" if "far" in values else "left", values)
-    return list(found.values())
-
-
-def _tell(
-    found: dict[tuple[Any, ...], _Line],
-    edge: EdgeChange,
-    runs: tuple[Run, ...],
-    key: str,
-    values: dict[str, tuple[Any, str]],
-) -> None:
-    like = (key, edge.edge, *(_rounded(name, value, kind) for name, (value, kind) in values.items()))
-    found.setdefault(like, _Line(key, [], values)).runs.extend(runs)
-
-
-def _rounded(name: str, value: Any, kind: str) -> tuple[str, Any]:
-    if kind in ("length", "allowance"):
-        return name, round(value)
-    return name, tuple(run.edges for run in value) if kind == "edge" else value
-
-
-def _told(piece: PieceChange, edge: EdgeChange, pattern: Cut) -> tuple[str, dict[str, tuple[Any, str]]]:
-    """The key of how a line runs, and what fills it."""
-
-    def end(at: Station) -> tuple[Any, str]:
-        return _edge(piece, edge.before if at is edge.start else edge.after, pattern), "edge"
-
-    def size(at: Station) -> tuple[Any, str]:
-        return abs(at.off), "length"
-
-    shape = edge.shape
-    if shape == "crossing":
-        one, two = sorted((edge.inward, edge.outward), key=lambda at: at.along)
-        way = "in_out" if one is edge.inward else "out_in"
-        return f"crossing_{way}", {"size": size(one), "other": size(two), "at": end(edge.start)}
-    way = "in" if edge.most.off < 0 else "out"
-    if shape == "all_along":
-        return f"all_along_{way}", {"size": size(edge.most)}
-    low, high = sorted((edge.start, edge.end), key=lambda at: abs(at.off))
-    if shape == "middle":
-        far = edge.most.along
-        return f"middle_{way}", {"size": size(edge.most), "far": (far, "length"), "at": end(edge.start)}
-    if shape == "unequal":
-        return f"unequal_{way}", {"size": size(high), "at": end(high), "other": size(low), "to": end(low)}
-    first, last = edge.parts_at
-    reach = last if high is edge.start else edge.new.length - first
-    if reach < edge.new.length * (1 - _NEAR):
-        return f"early_{way}", {"size": size(high), "at": end(high), "far": (reach, "length")}
-    return f"to_nothing_{way}", {"size": size(high), "at": end(high), "to": end(low)}
-
-
-def _edge(piece: PieceChange, name: str, pattern: Cut) -> tuple[Run, ...]:
-    return _there(pattern, [Run(piece.now.name, (name,))])
-
-
-def _spot(piece: PieceChange, edge: EdgeChange, at: Station, pattern: Cut) -> dict[str, tuple[Any, str]]:
-    """Where along an edge a place is: at the edge it meets, or so far from one."""
-    length = edge.new.length
-    near = at.along <= length / 2
-    name = edge.before if near else edge.after
-    far = at.along if near else length - at.along
-    values: dict[str, tuple[Any, str]] = {"at": (_edge(piece, name, pattern), "edge")}
-    return values if far < length * _NEAR else {**values, "far": (far, "length")}
-
-
 # ---- cloth that does not suffice ------------------------------------------------------------------------------
 
 
@@ -337,7 +236,7 @@ def _too_little_cloth(change: Refit) -> Iterator[Diagnostic]:
             far = at.along if near else length - at.along
             beside = named_edge(piece.now.edge(edge.before if near else edge.after))
             spot = message("sewing_trouble.spot_at", edge=beside)
-            if far >= length * _NEAR:
+            if far >= length * NEAR:
                 spot = message("sewing_trouble.spot_from", far=measured(far), edge=beside)
             values: dict[str, Value | Message] = {"edge": _named(piece, edge), "spot": spot}
             if at.left < 0:

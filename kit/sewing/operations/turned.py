@@ -13,8 +13,8 @@ from kit.sewing.fields import opening, part
 from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.openings import GAP_WIDE
-from kit.sewing.operations.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
 from kit.sewing.operations.trimming import spacing
+from kit.sewing.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
 from kit.sewing.vocabulary import *

@@ -8,7 +8,7 @@ from typing import ClassVar
 from kit.geometry import Path
 from kit.sewing.fields import part
 from kit.sewing.operation import Telling
-from kit.sewing.operations.places import minus
+from kit.sewing.places import minus
 from kit.sewing.reading import in_call
 from kit.sewing.sections import closures as section
 from kit.sewing.spans import reach

@@ -20,7 +20,22 @@ from kit.sewing.seam_walk import as_sewn
 from kit.sewing.spans import runs_opposed
 from kit.sewing.state import Done, EdgeKey
 from kit.sewing.trouble import refuse as refuse
-from kit.sewing.vocabulary import *
+from kit.sewing.vocabulary import (
+    Case,
+    Closing,
+    Cut,
+    KitError,
+    Run,
+    Sentence,
+    Span,
+    State,
+    both_sides,
+    neighbours,
+    path_of,
+    run_length,
+    sides_of,
+    spans,
+)
 
 _MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0

@@ -8,8 +8,8 @@ from typing import Any
 
 from kit.diagnostic import per_cent
 from kit.sewing.facts import drawn_up_to, facts_of
-from kit.sewing.operations.places import sewn_length
-from kit.sewing.vocabulary import *
+from kit.sewing.places import sewn_length
+from kit.sewing.vocabulary import Case, Cut, First, Rule, Run, State, measured, sides_of
 
 AGREE = 1.0
 """mm by which two rows sewn together may differ; 2% where one is drawn up by its threads."""

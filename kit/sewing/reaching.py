@@ -6,9 +6,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from kit.diagnostic import named_edge
-from kit.sewing.operations.places import beside, without_end
+from kit.sewing.places import beside, without_end
 from kit.sewing.reading import in_call
-from kit.sewing.vocabulary import *
+from kit.sewing.vocabulary import Asked, Cut, KitError, Run, measured, message, neighbours, read_by, size
 
 
 @dataclass(frozen=True)
