@@ -48,6 +48,7 @@ from kit.proof import Finding
 from kit.prose import cautions, terms
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
+from kit.wording.dates import date_said
 
 COVER_SHARE = 0.5
 """Of the height of a page's text, what the views on the cover may take."""
@@ -195,7 +196,7 @@ def _cover(
     info = pattern.lesson
     facts = [(say("booklet.drafted_for"), _body(pattern))]
     facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_{'only' if info.alone else 'first'}"))]
-    facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, info.date))))]
+    facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, date_said(info.date)))))]
     if info.level:
         facts.append((say("booklet.for_whom"), info.level))
     troubles = [_finding(finding) for finding in findings if finding.level == "error"]

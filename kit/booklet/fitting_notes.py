@@ -11,6 +11,7 @@ from kit.booklet.pictures import Inks, picture
 from kit.picture.fitting import fitting_drawing, moved_pieces
 from kit.prose.fitting import change_words, fitting_words
 from kit.sewing.operations.try_ons import TryOn
+from kit.wording.dates import date_said
 
 CHAPTER = "fitting"
 """What a reference to the chapter as a whole finds."""
@@ -28,14 +29,14 @@ def fitting_notes(given: Handover, form: Form, inks: Inks, numbers: Mapping[str,
         key = _key(number)
         if before is None or after is None:
             lines = (*change_words(fitting, given.pattern, system), result.trouble)
-            found.append(FittingNote(fitting.title, fitting.date, fitting.why, lines, (), key, step))
+            found.append(FittingNote(fitting.title, date_said(fitting.date), fitting.why, lines, (), key, step))
             continue
         pictures = tuple(
             picture(fitting_drawing(before, after, piece, system), f"fitting-{number}-{piece}", form.stage, inks)
             for piece in moved_pieces(before, after)
         )
         lines = fitting_words(fitting, before, after, system)
-        found.append(FittingNote(fitting.title, fitting.date, fitting.why, lines, pictures, key, step))
+        found.append(FittingNote(fitting.title, date_said(fitting.date), fitting.why, lines, pictures, key, step))
     return tuple(found)
 
 
