@@ -21,6 +21,7 @@ from kit.picture.piece_sheet import piece_drawing
 from kit.picture.sewing import scene_drawing
 from kit.proof import prove
 from kit.prose import scene_alt, sentences, step_alt, whys
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import sew
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons
@@ -59,7 +60,7 @@ def test_every_number_of_the_example_lessons_is_one() -> None:
                 for operation in record.operations:
                     sentences(pattern, operation)
                     whys(pattern, operation)
-                    for scene in operation.scenes(pattern):
+                    for scene in shown_scenes(pattern, operation):
                         scene_alt(pattern, scene)
                         scene_drawing(scene, pattern)
     assert found["texts"] == []

@@ -19,6 +19,7 @@ from kit.picture.flat import laid_flat
 from kit.picture.piece_sheet import piece_drawing
 from kit.picture.sewing import scene_drawing
 from kit.piece.allowance import cut_line, has_allowances
+from kit.sewing.in_work import shown_scenes
 from tests.renamed import foreign, foreign_lesson, names_in, plain_lesson, shape, work
 
 LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket", "blocks_and_moves")
@@ -71,7 +72,7 @@ def test_pictures(lesson: str) -> None:
         same(step_drawing(step), step_drawing(there), step.key)
     for record, again in zip(own.sewing, other.sewing, strict=True):
         for operation, twin in zip(record.operations, again.operations, strict=True):
-            for scene, image in zip(operation.scenes(own), twin.scenes(other), strict=True):
+            for scene, image in zip(shown_scenes(own, operation), shown_scenes(other, twin), strict=True):
                 same(scene_drawing(scene, own), scene_drawing(image, other), f"{record.key}, {operation.kind}")
 
 

@@ -31,6 +31,7 @@ from kit.placeholder import names
 from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
 from kit.prose.step_measures import place_said
 from kit.prose.worksheet import letters_of, worksheet
+from kit.sewing.in_work import shown_scenes
 
 MM = 25.4 / 72  # mm in a pt
 LEADING = 1.42
@@ -199,7 +200,7 @@ class Setter:
         form, silent = self.form, record.words == "instead"
         pattern, operation = counting(self.pattern, record.key, number)
         system = pattern.lesson.units
-        stages = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
+        stages = [scene for scene in shown_scenes(pattern, operation) if scene.layers or scene.strip]
         single = len(stages) == 1
         room = form.step if single else form.stage
         sketches = []

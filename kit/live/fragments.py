@@ -104,6 +104,7 @@ def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
     """A sewing step: title, the teacher's words, each operation's sentences and pictures."""
     from kit.picture.sewing import scene_drawing
     from kit.prose import fill_words, sentences, whys
+    from kit.sewing.in_work import shown_scenes
 
     own = _paragraphs(fill_words(record.text, record.values, system))
     body = "" if record.words == "after" else own
@@ -112,7 +113,7 @@ def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
             body += f"<p>{escape(' '.join(sentences(pattern, operation, system)))}</p>"
         if pattern.lesson.whys and operation.whys(pattern):
             body += f"<p><em>{escape(' '.join(whys(pattern, operation, system)))}</em></p>"
-        drawings = [scene_drawing(scene, pattern, system) for scene in operation.scenes(pattern)]
+        drawings = [scene_drawing(scene, pattern, system) for scene in shown_scenes(pattern, operation)]
         if drawings:
             shown = "".join(f"<div>{picture(drawing, SCENE_WIDTH)}</div>" for drawing in drawings)
             body += f'<div style="display:flex;flex-wrap:wrap;gap:12px">{shown}</div>'

@@ -19,6 +19,7 @@ from kit.placeholder import Placeholder
 from kit.prose import fill_words, sentences, whys
 from kit.prose.alt import scene_alt
 from kit.prose.worksheet import letters_of, worksheet
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.scene import Scene
 from kit.units import System
 
@@ -97,7 +98,7 @@ def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) ->
             said = tuple(sentences(pattern, operation, system))
         if pattern.lesson.whys:
             said += tuple(whys(pattern, operation, system))
-        scenes = [scene for scene in operation.scenes(pattern) if scene.layers or scene.strip]
+        scenes = [scene for scene in shown_scenes(pattern, operation) if scene.layers or scene.strip]
         for scene in scenes:
 
             def draw(scene: Scene = scene) -> Drawing:

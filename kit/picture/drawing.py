@@ -28,7 +28,9 @@ StrokeRole = Literal[
     "check",  # what must be equal, laid out to be seen
     "lens",  # round an enlarged corner and its place
     "removed",  # dashed ghost
-    "edge",  # outline of a cloth layer in a sewing picture
+    "edge",  # cut edge of a cloth layer in a sewing picture
+    "crease",  # its outline where the cloth is folded back: a hem, a seam, a band
+    "row_sign",  # direction and end of a row
     "hidden",  # outline of a layer that lies underneath
     "row",  # a row of stitching, accent ink
     "baste",  # long stitches that come out again, or are drawn up

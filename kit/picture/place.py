@@ -45,6 +45,11 @@ def flat_motion(piece: Piece, side: Side, wrong_up: bool) -> Motion:
     return Motion.reflection(*_AXIS)
 
 
+def flat_mirror() -> Motion:
+    """Lays a piece as it is seen from its other side."""
+    return Motion.reflection(*_AXIS)
+
+
 def fold_mirror(piece: Piece) -> Motion:
     """The mirror across the fold of a piece cut on the fold."""
     path = piece.edge(piece.fold).path

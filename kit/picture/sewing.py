@@ -1,64 +1,43 @@
 """Sewing pictures: the real pieces, laid as the scene says, with the rows of stitching and what is turned.
 
-Every layer is moved rigidly, never bent: `together` lays a piece on another so that the two runs coincide, `open`
-lays it beside the seam, `flat` leaves it in its draft place. Each layer above another is slid a little towards
-the inside so that both edges show. A picture of one run is cropped around it and carries a small plan of the
-whole; the cross-section of the seam stands in the corner above it.
+`together` lays a piece on another so that the two runs coincide, `open` lays it beside the seam, `flat` leaves it in
+its draft place. How it has come to lie by then, darts shut, hems turned, a band along its edge, is told in its layer.
+Each layer above another is slid a little towards the inside so that both edges show. A picture of one run is cropped
+around it and carries a small plan of the whole; the cross-section of the seam stands beside it.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 
-from kit.geometry import Curve, Line, Point, Vector
+from kit.geometry import Arc, Curve, Line, Path, Point, Vector, parallel
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Area, Drawing, Fill, FillRole, Item, Label, Stroke
+from kit.picture.cloth_items import layer_items
+from kit.picture.drawing import Area, Drawing, Fill, Item, Label, Stroke
+from kit.picture.framing import windows
 from kit.picture.inset import panel
-from kit.picture.laid import (
-    Box,
-    Placed,
-    along_line,
-    area_of,
-    box_of,
-    find,
-    half_motion,
-    place_all,
-    slide,
-    straightest,
-    windows,
-)
+from kit.picture.laid import along_line, place_all, slide
 from kit.picture.layer_names import half_said, layer_names
-from kit.picture.place import is_facing, slant_of, strip_outline, widths_of
+from kit.picture.place import slant_of, strip_outline, widths_of
+from kit.picture.placed import Box, Placed, area_of, box_of, find
 from kit.picture.recut import recut_drawing
+from kit.picture.scene_signs import around, cut_mark, outside, press_items, turned_over
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.picture.strip_alone import strip_alone
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
-from kit.sewing.scene import Face, Scene, StripShape, Thing
+from kit.sewing.scene import Scene, StripShape, Thing
 from kit.sewing.spans import path_of
 from kit.units import System
 from kit.wording.lists import listed, strung
 from kit.wording.names import edge_label, title_said
 
-_FILLS: dict[tuple[str, str], FillRole] = {
-    ("main", "right"): "right_side",
-    ("main", "wrong"): "wrong_side",
-    ("facing", "right"): "facing",
-    ("facing", "wrong"): "wrong_side",
-    ("interfacing", "right"): "interfacing",
-    ("interfacing", "wrong"): "interfacing",
-    ("lining", "right"): "lining",
-    ("lining", "wrong"): "lining",
-    ("strip", "right"): "strip",
-    ("strip", "wrong"): "strip",
-}
 Lettered = Callable[[tuple[float, float]], Drawing]
 """A picture whose names wait for the width and height in CSS px it will be shown in."""
-
-_OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
 
 
 def scene_drawing(
@@ -85,10 +64,10 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)
     extent = max(window[2] - window[0], window[3] - window[1])
-    slide(placed, paths, extent)
+    slide(placed, pattern, paths, extent, scene.focus)
     items: list[Item] = []
     for number, p in enumerate(placed):
-        items.extend(_layer_items(p, placed[:number], extent))
+        items.extend(layer_items(p, placed[:number], scene.folds if p is placed[-1] else ()))
     if scene.strip:
         extra, window = _strip_items(scene, pattern, placed, window if placed else None)
         items.extend(extra)
@@ -100,24 +79,27 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         items.extend(thing_items(thing, placed, pattern))
     for row in scene.rows:
         for run in along_line(row.run, pattern) if row.line is None else (row.run,):
-            items.extend(row_items(replace(row, run=run), placed, pattern, extent))
+            items.extend(row_items(replace(row, run=run), placed, pattern, extent, window))
     for thing in scene.things:
         if thing not in sewn_over:
             items.extend(item for each in _as_long(thing, pattern) for item in thing_items(each, placed, pattern))
     for pinned in scene.pins:
         for run in along_line(pinned, pattern):
             items.extend(pin_items(run, placed, pattern, extent, window))
-    opened = any(layer.how == "open" for layer in scene.layers)
     for pressed, way in scene.arrows:
         for run in along_line(pressed, pattern):
-            run = straightest(run, pattern) if opened else run
-            items.extend(_arrow_items(run, way, placed, pattern, extent))
+            items.extend(press_items(run, way, placed, pattern, extent, window))
+    window = around(window, items)
+    items = [item for item in items if not outside(item, window)]
+    if scene.section is not None and scene.focus is not None:
+        items.extend(cut_mark(scene, placed, pattern, extent, window))
+    signs, window = turned_over(window) if scene.over else ([], window)
     told = alt or _alt(scene, placed, pattern)
 
     names = layer_names(placed, window)
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
     extra, bounds = panel(scene.section, placed if locate else [], window, whole)
-    drawing = Drawing((*items, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
+    drawing = Drawing((*items, *signs, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
     return lambda fit: drawing
 
 
@@ -126,54 +108,6 @@ def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:
     runs = along_line(thing.run, pattern)
     alike = {(run.edges, run.start, run.end) for run in runs} == {(thing.run.edges, None, None)}
     return [replace(thing, run=run) for run in runs] if alike else [thing]
-
-
-# ---- painting ---------------------------------------------------------------------------------------------
-
-
-def _cloth(p: Placed, face: str) -> FillRole:
-    """The fill of a layer's face: a facing that is already interfaced shows its interfacing on the wrong side."""
-    stuff: str = p.layer.stuff
-    if stuff == "facing" and face == "wrong" and p.piece.cut.interfacing:
-        return "interfacing"
-    if stuff == "main" and p.piece.cut.cloth != "main":
-        stuff = p.piece.cut.cloth
-    elif stuff == "main" and is_facing(p.piece):
-        stuff = "facing"
-    return _FILLS[stuff, face]
-
-
-def _layer_items(p: Placed, below: list[Placed], extent: float) -> list[Item]:
-    layer = p.layer
-    items: list[Item] = [
-        Fill(p.outline, _cloth(p, layer.up), name=p.piece.name),
-        Stroke(p.outline, "edge", closed=True, name=f"{p.piece.name}.{p.side}"),
-    ]
-    for flap in p.flaps:
-        items.append(Fill(flap, _cloth(p, _OTHER[layer.up]), name=f"{p.piece.name}.turned"))
-        items.append(Stroke(flap, "edge", closed=True))
-    if layer.on is not None and layer.how != "open":
-        for under in below:
-            items.append(Stroke(under.outline, "hidden", closed=True))
-    return items
-
-
-def _arrow_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, extent: float) -> list[Item]:
-    p = find(placed, run, None)
-    if p is None:
-        return []
-    path = path_of(pattern, run)
-    inward = p.inward(path)
-    motion = half_motion(p, run.side)
-    if run.side is not None and motion is not p.motion:
-        inward = motion.vector(p.motion.inverse().vector(inward))
-    out: list[Item] = []
-    for share in (0.3, 0.5, 0.7):
-        foot = motion(path.at(path.length * share))
-        tip = foot + inward * (extent * (0.09 if way == "in" else -0.09))
-        start = foot - inward * (extent * (0.03 if way == "in" else -0.03))
-        out.append(Stroke((Line(start, tip),), "press", arrow="end", name=f"press {way}"))
-    return out
 
 
 # ---- strips --------------------------------------------------------------------------
@@ -197,31 +131,48 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
         return []
     # How it lies follows from the new row: none, a loop along the seam, held at its two ends; a row inside the cloth
     # (inset above 0), a tie lapped over the edge and sewn down; a row on the edge itself, a tie caught in the seam.
-    motion = half_motion(p, scene.focus.side)
     path = path_of(pattern, scene.focus)
-    middle = path.length / 2
-    inward = p.inward(path)
-    if motion is not p.motion:
-        inward = motion.vector(p.motion.inverse().vector(inward))
-    foot = motion(path.at(middle))
+    lies = p.lay(path, scene.focus.side)
+    middle = lies.length / 2
+    inward = p.inward(path, scene.focus.side)
+    foot, along = lies.at(middle), lies.tangent_at(middle)
     new = [row.inset for row in scene.rows if row.ink == "new"]
     slant = slant_of(strip, pattern)
     if not new:
-        along = motion.vector(path.tangent_at(middle))
         outline = strip_outline(strip, foot - along * (strip.finished_length / 2), along, True)
     elif new[0] > 0:
         outline = strip_outline(strip, foot + inward * (2 * new[0]), inward * -1.0, True, slant)
     else:
         width = widths_of(p.piece)[scene.focus.edges[0]]
         outline = strip_outline(strip, foot - inward * width, inward, True, slant)
+    ends = [row.run for row in scene.rows if row.ink == "new"]
+    if len(ends) == 2:
+        feet = [(each := p.lay(path_of(pattern, run), run.side)).at(each.length / 2) for run in ends]
+        lap = 2 * new[0] if new[0] > 0 else -widths_of(p.piece)[ends[0].edges[0]]
+        outline, foot = _arch(strip, feet, inward * (-1.0 if new[0] > 0 else 1.0), lap), feet[0]
     far = Point(*_middle(outline)) - foot
     named = foot + far.unit() * 12.0 if far.length > 12.0 else foot
     return [
         Fill(outline, "strip", strip.name),
         Stroke(outline, "edge", closed=True, name=strip.name),
-        *([] if new else _bars(strip, foot, motion.vector(path.tangent_at(middle)))),
+        *([] if new else _bars(strip, foot, along)),
         Label(strip.title, foot, "name", of=Area(outline, named)),
     ]
+
+
+def _arch(strip: Strip, feet: list[Point], way: Vector, lap: float) -> tuple[Curve, ...]:
+    """A handle from the one end to the other, a bow that runs the `way` given; its ends reach `lap` mm back over the
+    edge, or from outside it where that is below zero."""
+    one, two = feet
+    back = way * -abs(lap)
+    rise, half = way * 30.0, (two - one).length / 2
+    middle = one.mid(two) + rise
+    angle = (one - middle + rise).angle
+    turn = -math.pi if way.cross(two - one) < 0 else math.pi
+    bow = Arc(middle, half, angle, turn)
+    line = Path((Line(one + back, bow.start), bow, Line(bow.end, two + back)))
+    outer, inner = parallel(line, strip.finished_width / 2), parallel(line, -strip.finished_width / 2).reversed()
+    return (*outer.curves, Line(outer.end, inner.start), *inner.curves, Line(inner.end, outer.start))
 
 
 def _bars(strip: Strip, foot: Point, along: Vector) -> list[Item]:

@@ -8,8 +8,9 @@ from kit.geometry import Arc, Curve, Line, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Fill, Item, Stroke
 from kit.picture.fastener_signs import SIGNS, sign
-from kit.picture.laid import Box, Placed, find, half_motion
 from kit.picture.place import polyline
+from kit.picture.placed import Box, Placed, find
+from kit.picture.scene_signs import seen_part
 from kit.sewing.run import Run
 from kit.sewing.scene import Thing
 from kit.sewing.spans import path_of
@@ -22,18 +23,19 @@ def pin_items(run: Run, placed: list[Placed], pattern: Pattern, extent: float, w
     p = find(placed, run, None)
     if p is None:
         return []
-    path = path_of(pattern, run)
-    motion = half_motion(p, run.side)
+    path = p.shown(path_of(pattern, run))
     out: list[Item] = []
+    lies = p.lay(path, run.side)
+    low, high = (at / lies.length * path.length for at in seen_part(lies, window) or (0.0, lies.length))
     for number in range(_PINS):
-        at = path.length * (number + 0.5) / _PINS
-        foot = motion(path.at(at))
+        at = low + (high - low) * (number + 0.5) / _PINS
+        foot = p.point(path.at(at), run.side)
         if not (window[0] < foot.x < window[2] and window[1] < foot.y < window[3]):
             continue
         inward = path.normal_at(at)
         if not p.piece.outline.contains(path.at(at) + inward * 2.0):
             inward = inward * -1.0
-        way = motion.vector(inward)
+        way = (p.point(path.at(at) + inward * 2.0, run.side) - foot).unit()
         head = foot - way * (extent * 0.012)
         out.append(Stroke((Line(head, foot + way * (extent * 0.03)),), "pin", name="pin"))
         out.append(Dot(head, "mark"))
@@ -45,7 +47,7 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
     p = find(placed, thing.run, None)
     if p is None:
         return []
-    line = thing.line.moved(half_motion(p, thing.run.side))
+    line = p.lay(thing.line, thing.run.side)
     name = f"{thing.kind} on {thing.run.piece}"
     if thing.kind in SIGNS:
         shapes = sign(thing.kind, line, thing.width)

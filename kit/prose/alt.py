@@ -11,6 +11,7 @@ from kit.prose.phrases import phrase, say, word
 from kit.prose.say import edges_said
 from kit.prose.step_measures import place_said
 from kit.sewing.cut import Cut
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.operation import Operation
 from kit.sewing.scene import Layer, Row, Scene
 from kit.units import System, both, percent
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
 
 def operation_alt(pattern: Cut, operation: Operation, system: System = "cm") -> str:
     """What an operation's pictures show, stage by stage."""
-    return " ".join(scene_alt(pattern, scene, system) for scene in operation.scenes(pattern))
+    return " ".join(scene_alt(pattern, scene, system) for scene in shown_scenes(pattern, operation))
 
 
 def scene_alt(pattern: Cut, scene: Scene, system: System = "cm") -> str:

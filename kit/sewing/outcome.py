@@ -38,13 +38,32 @@ Fact = tuple[str, ...]
 
 
 @dataclass(frozen=True)
+class Turned:
+    """The allowance of a run lies folded over to the wrong side, `deep` mm from the fold on, held by a row `row` mm
+    from the fold (0: by none)."""
+
+    run: Run
+    deep: float
+    row: float = 0.0
+
+
+@dataclass(frozen=True)
+class Hung:
+    """A band that hangs on a garment: its runs, and the garment's, in the order in which they lie along it."""
+
+    band: tuple[Run, ...]
+    to: tuple[Run, ...]
+
+
+@dataclass(frozen=True)
 class Effect:
     """What an operation changes beside the edge it closes and what it joins. `made` strips, and how many of a strip
     are `attached`; `faced` edges; `unpressed` and `pressed` runs whose seam waits for the iron or has had it;
     `facts` that hold from now on and `undone` ones that no longer do; `also` {what: the name under which every such
     fact holds from now on as well}; `inside_out` and `right_side_out` pieces; `laid`
-    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark); `refit` the draft that
-    counts from now on, and the one until now."""
+    pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark); `turned` what lies folded
+    over to the wrong side from now on; `hung` bands that hang on the garment; `refit` the draft that counts from now
+    on, and the one until now."""
 
     made: tuple[str, ...] = ()
     attached: Mapping[str, int] = field(default_factory=dict)
@@ -57,6 +76,8 @@ class Effect:
     inside_out: tuple[str, ...] = ()
     right_side_out: tuple[str, ...] = ()
     laid: tuple[tuple[Run, Run], ...] = ()
+    turned: tuple[Turned, ...] = ()
+    hung: tuple[Hung, ...] = ()
     refit: Refit | None = None
 
 

@@ -38,6 +38,39 @@ ThingKind = Literal[
 ]
 
 
+Way = Literal["seamed", "turned", "faced", "hung"]
+
+
+@dataclass(frozen=True)
+class EdgeLie:
+    """How a stretch of `edge` lies that is no cut edge any more, from `start` to `end` mm along it as drafted: "seamed"
+    to another, "turned" over to the wrong side, "faced" by what lies inside it, or "hung" with a band. `deep` mm of its
+    allowance lie over the wrong side; a row holds them `row` mm from the fold (0: none)."""
+
+    edge: str
+    start: float
+    end: float
+    way: Way
+    deep: float = 0.0
+    row: float = 0.0
+
+
+@dataclass(frozen=True)
+class Along:
+    """How a straight band follows the run it is sewn to. The run starts at `start` and ends at `end`, mm along the
+    band's own run (`end` the lesser where they run against each other). Of the band `depth` (from, to) is seen, mm from
+    its own run; past its `middle` it is folded back (0: it lies single). It hangs `outward` beyond the garment's edge
+    or lies on the cloth. `beyond` is how far it is seen past the run's start and end; None where it goes on."""
+
+    start: float
+    end: float
+    depth: tuple[float, float]
+    outward: bool
+    middle: float = 0.0
+    beyond: tuple[float | None, float | None] = (None, None)
+    raw: tuple[bool, bool] = (False, False)
+
+
 @dataclass(frozen=True)
 class Layer:
     """One cloth layer: `run.piece` (and `run.side`) says which cut piece; `up` which face the viewer sees.
@@ -46,7 +79,10 @@ class Layer:
     seam (opened out), `flat` lays it exactly where its draft coordinates put it. `turn` folds an edge over:
     (edge name, depth in mm) turned to the viewer; `back` turns the allowance of a part of an edge to the wrong side:
     (run, depth in mm); `fold` is a straight line across the piece (draft coordinates) along
-    which the part to the right of it, as the line runs, is folded over to the viewer."""
+    which the part to the right of it, as the line runs, is folded over to the viewer. How the piece has come to lie by
+    now: `lies` are its edges that are sewn already, `shut` its darts and pleats that are, `fused` says that its wrong
+    side is interfacing, `along` that it is a band and how it follows the run `on`. With `ring` it is the far side of a
+    tube, and `place` is the line on the layer `on` that its outline lies on (a pocket's)."""
 
     run: Run
     up: Face = "right"
@@ -56,6 +92,12 @@ class Layer:
     turn: tuple[tuple[str, float], ...] = ()
     back: tuple[tuple[Run, float], ...] = ()
     fold: Path | None = None
+    lies: tuple[EdgeLie, ...] = ()
+    shut: tuple[str, ...] = ()
+    fused: bool = False
+    along: Along | None = None
+    ring: bool = False
+    place: Path | None = None
 
 
 @dataclass(frozen=True)
@@ -64,7 +106,8 @@ class Row:
     `ink` is new for this operation, old for what stood before. `gap` leaves out (start, end) mm. `style` tells a
     machine row, a zigzag, long basting or gathering stitches, hand stitches and a box with a cross apart; the box lies
     round the line at `inset`, as long as the run and twice as deep as the inset. With `line`, the row follows that
-    path in draft coordinates of the run's piece instead of the run (a dart's leg, a pocket's edge)."""
+    path in draft coordinates of the run's piece instead of the run (a dart's leg, a pocket's edge). One that `goes_on`
+    is part of another row of the scene, on the next piece."""
 
     run: Run
     inset: float = 0.0
@@ -73,6 +116,7 @@ class Row:
     zigzag: bool = False
     style: Literal["machine", "zigzag", "baste", "gather", "hand", "box"] = "machine"
     line: Path | None = None
+    goes_on: bool = False
 
 
 @dataclass(frozen=True)
@@ -180,7 +224,10 @@ class Scene:
     pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown, its `shape` how it
     lies by itself, `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is
     cut: the old line, the new one and what is trimmed; `resewn` are its edges that a row lies along. `stage` is the
-    stage of the operation that it shows ("": its last)."""
+    stage of the operation that it shows ("": its last). `folds` are darts and pleats of the last layer that this step
+    has sewn; `over` says that the work was turned over since the picture before. A band's picture is seen from the
+    `inside` of the garment or from outside; with `beside` what is sewn to the focus is laid open beside it, although it
+    will lie inside."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -194,3 +241,7 @@ class Scene:
     resewn: tuple[str, ...] = ()
     stage: str = ""
     shape: StripShape | None = None
+    folds: tuple[str, ...] = ()
+    over: bool = False
+    inside: bool = False
+    beside: bool = False

@@ -8,7 +8,7 @@ centred where its first row is stitched, without rows on the run it is about, un
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import Literal, NamedTuple, TypedDict, Unpack
 
 from kit.geometry import Path
@@ -39,6 +39,9 @@ class Shows(TypedDict, total=False):
     pins: tuple[Run, ...]
     things: tuple[Thing, ...]
     stage: str
+    folds: tuple[str, ...]
+    inside: bool
+    beside: bool
 
 
 _OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
@@ -76,6 +79,13 @@ def together(
 def opened(lower: Run, upper: Run, *rows: Row, up: Face = "wrong", **more: Unpack[Shows]) -> Scene:
     """Two pieces opened out on either side of their seam, the same face `up`."""
     return _scene((Layer(lower, up=up), Layer(upper, up=up, on=lower, how="open")), rows, upper, more)
+
+
+def sewn_shut(run: Run, names: Iterable[str], *rows: Row, up: Face = "right", **more: Unpack[Shows]) -> Scene:
+    """One piece lying flat, its darts or pleats of those names sewn in this step and shut."""
+    shut = tuple(names)
+    shows: Shows = {"folds": shut, **more}
+    return _scene((Layer(run, up=up, shut=shut),), rows, run, shows)
 
 
 def turned_up(

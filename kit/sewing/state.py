@@ -13,7 +13,7 @@ from typing import NamedTuple
 from kit.piece.piece import Piece, Side
 from kit.sewing import stretches
 from kit.sewing.cut import Cut
-from kit.sewing.outcome import Fact, How, Outcome
+from kit.sewing.outcome import Fact, How, Hung, Outcome, Turned
 from kit.sewing.refit import Refit
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, neighbours, sides_of, spans
@@ -36,8 +36,9 @@ class Done(NamedTuple):
 class State:
     """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
     how many of each are `attached`; `handled` pieces; `faced` edges; `unpressed` edges whose seam waits for the
-    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out; `refits` what try-ons
-    have changed of the cloth since it was cut, in their order."""
+    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out; `turned` what lies folded
+    over to the wrong side; `hung` bands that hang on the garment; `refits` what try-ons have changed of the cloth since
+    it was cut, in their order."""
 
     closed: tuple[Done, ...] = ()
     seams: frozenset[frozenset[EdgeKey]] = frozenset()
@@ -49,6 +50,8 @@ class State:
     unpressed: frozenset[EdgeKey] = frozenset()
     facts: frozenset[Fact] = frozenset()
     inside_out: frozenset[str] = frozenset()
+    turned: tuple[Turned, ...] = ()
+    hung: tuple[Hung, ...] = ()
     refits: tuple[Refit, ...] = ()
 
     def holds(self, fact: Fact) -> bool:
@@ -165,6 +168,8 @@ class State:
             - with_partners(seams, edge_keys(pattern, effect.pressed)),
             facts=stretches.without(self.facts, effect.undone) | set(effect.facts) | again,
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
+            turned=self.turned + effect.turned,
+            hung=self.hung + effect.hung,
             refits=self.refits if effect.refit is None else (*self.refits, effect.refit),
         )
 

@@ -35,6 +35,7 @@ from kit.picture.walk import walk_drawing
 from kit.piece.piece import CutPlan, Grain, Mark, Piece
 from kit.proof import prove
 from kit.sewing.handle import PieceHandle
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.make import Make
 from kit.sewing.operations.joined import Seam
 from kit.sewing.seam_walk import walk
@@ -79,7 +80,7 @@ def drawings(pattern: Pattern) -> Iterator[Drawing]:
         yield laid_flat(pattern, view, "cm")  # type: ignore[arg-type]
     for record in pattern.sewing:
         for operation in record.operations:
-            for scene in operation.scenes(pattern):
+            for scene in shown_scenes(pattern, operation):
                 yield scene_drawing(scene, pattern)
             if isinstance(operation, Seam):
                 for a, b in zip(operation.a, operation.b, strict=False):

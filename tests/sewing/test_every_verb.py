@@ -301,8 +301,8 @@ CASES = {
         "make.lapped_zip(skirt_back.left.zip_opening, skirt_back.right.zip_opening, allowance=2 * cm, length=19 * cm)",
         {"skirt_back.centre": 20},
         {"skirt_back.centre": ("sewn", 400)},
-        ("ww",),
-        (((12, M),),),  # the lap's row, half an inch from its fold
+        ("w", "rr"),  # the zip is sewn under from inside, the lap over it from the right side
+        (((2, M),), ((0, M),)),  # beside the fold; along the lap, half an inch from its fold, and across
         BEFORE["lapped_zip"],
     ),
     "centred_zip": Sewn(

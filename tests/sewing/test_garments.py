@@ -9,6 +9,7 @@ import pytest
 from kit.picture.sewing import scene_drawing
 from kit.proof import prove
 from kit.prose import operation_alt, sentences
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import sew
 
 NAMES = ("JACKET", "SKIRT", "TOTE")
@@ -51,7 +52,7 @@ def test_every_operation_says_and_shows_itself(garments, name):
             assert operation.uses.pieces or operation.uses.strips
             alt = operation_alt(pattern, operation)
             assert "{" not in alt and "_" not in alt
-            for scene in operation.scenes(pattern):
+            for scene in shown_scenes(pattern, operation):
                 assert scene_drawing(scene, pattern).items
 
 

@@ -20,6 +20,7 @@ from kit.sewing.drawn import fits
 from kit.sewing.operations.joined import in_rows
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn
+from kit.sewing.outcome import Hung
 from kit.sewing.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
 from kit.sewing.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.section import superimposed
@@ -106,7 +107,8 @@ class BandEnds(Operation):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self._fold(pattern)
-        first = shown(pattern, self.ends[0])
+        ends = [run for run in self.ends if self.at is not None and run.edges == self.at.at.edges] or self.ends
+        first = shown(pattern, ends[0])
         seen = [_above(pattern, shown(pattern, run, first.side), fold) for run in self.runs()]
         rows = [Row(run) for run in seen if run is not None and run.piece == first.piece]
         if fold is None:
@@ -291,7 +293,7 @@ class SetBand(Operation):
         return any(_curved(pattern, self.a, self.allowance, way) for way in ("in", "out"))
 
     def effect(self, pattern: Cut) -> Effect:
-        found = super().effect(pattern)
+        found = replace(super().effect(pattern), hung=(Hung(self.a, self.b),))
         return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
 
     @property

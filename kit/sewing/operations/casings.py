@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from kit.sewing.fields import part
 from kit.sewing.operations.hems import clipped
+from kit.sewing.outcome import Turned
 from kit.sewing.places import alike, closed_but, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
@@ -71,6 +73,10 @@ class Casing(Operation):
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closed_but(pattern, self.edges, (self.gap,) if self.gap else (), "hemmed")
+
+    def effect(self, pattern: Cut) -> Effect:
+        row = max(self.depth - EDGE, self.depth / 2)
+        return replace(super().effect(pattern), turned=tuple(Turned(run, self.depth, row) for run in self.edges))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])

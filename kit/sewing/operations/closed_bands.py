@@ -219,7 +219,8 @@ class CloseBand(Operation):
         by_hand = self.method in ("hand", "seams")
         held = self.spots(pattern, run) if self.method == "seams" else (run,)
         rows = [Row(spot, style="hand") if by_hand else Row(spot, inset=2.0) for spot in held]
-        return (laid(run, *rows, focus=run, pins=(run,), section=section.band_closed(stitched=not by_hand)),)
+        shape = section.band_closed(stitched=not by_hand)
+        return (laid(run, *rows, focus=run, pins=(run,), section=shape, inside=by_hand),)
 
     def spots(self, pattern: Cut, run: Run) -> tuple[Run, ...]:
         """Where its fold is held to the seams it meets, on the half that is shown: as far along as the garment's edges

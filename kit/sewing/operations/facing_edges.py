@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from kit.sewing import section
+from kit.sewing.outcome import Turned
 from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
@@ -61,6 +64,10 @@ class FinishFacing(Operation):
 
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         return taken(self.outer, self.turn if self.turned else 0.0)
+
+    def effect(self, pattern: Cut) -> Effect:
+        turned = tuple(Turned(run, self.turn, self.turn / 2) for run in self.outer) if self.turned else ()
+        return replace(super().effect(pattern), turned=turned)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.outer[0])

@@ -270,4 +270,4 @@ class Understitch(Operation):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.along[-1])
         rows = (Row(run, ink="old"), Row(run, inset=self.distance))
-        return (laid(run, *rows, stuff="facing", section=section.faced(understitched=True)),)
+        return (laid(run, *rows, stuff="facing", section=section.faced(understitched=True), beside=True),)

@@ -19,6 +19,7 @@ from kit.piece.pleat import intake, pleat_of
 from kit.sewing.handle import piece_of
 from kit.sewing.open_folds import OpenFold, open_folds
 from kit.sewing.run import Fold
+from kit.sewing.scenes import sewn_shut
 from kit.sewing.sections import folds as shapes
 from kit.sewing.trouble import trouble
 from kit.sewing.vocabulary import *
@@ -207,12 +208,20 @@ class SewDarts(Folding):
         piece, run, near = self._near(pattern)
         darts = [dart_of(piece, fold.name) for fold in self.folds if fold.piece == piece.name]
         across = through(piece, dart_fold(piece, darts[0]))
-        leg = Row(run, line=staying(across, dart_legs(piece, darts[0])))
-        legs = (Row(run, line=line) for dart in darts for line in dart_legs(piece, dart))
+        leg = Row(run, line=staying(across, dart_legs(piece, darts[0])).reversed())
+        near = self._all_near(pattern, run, darts)
         return (
             folded_over(run, across, leg, up="right", focus=near, section=shapes.folded_double()),
-            laid(run, *legs, up="wrong", focus=near, section=shapes.folded()),
+            sewn_shut(run, [dart.name for dart in darts], up="wrong", focus=near, section=shapes.folded()),
         )
+
+    def _all_near(self, pattern: Cut, run: Run, darts: list[Dart]) -> Run:
+        """The part of the edge that its darts take up, and as much again on either side of one."""
+        mine = [dart for dart in darts if dart.edge in run.edges]
+        low, high = min(dart.start for dart in mine), max(dart.end for dart in mine)
+        wide = max(dart.end - dart.start for dart in mine)
+        size = run_length(pattern, run)
+        return replace(run, start=max(0.0, low - wide), end=min(size, high + wide))
 
 
 @operation
@@ -258,10 +267,10 @@ class FoldPleats(Folding):
         pleat = pleat_of(piece, self.folds[0].name)
         across = through(piece, pleat_fold(pleat))
         row, basting = Row(run, line=staying(across, pleat.lines), ink="old"), Row(near, inset=-3.0, style="baste")
-        lines = (Row(run, line=line, ink="old") for line in pleat.lines)
+        names = [fold.name for fold in self.folds if fold.piece == piece.name]
         return (
             folded_over(run, across, row, focus=near, section=replace(shapes.folded_double(), stitches=())),
-            laid(run, basting, *lines, section=shapes.folded(sewn=False)),
+            sewn_shut(run, names, basting, section=shapes.folded(sewn=False)),
         )
 
 

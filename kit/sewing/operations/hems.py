@@ -8,6 +8,7 @@ from typing import ClassVar
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
+from kit.sewing.outcome import Turned
 from kit.sewing.places import Ring
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
@@ -122,6 +123,10 @@ class Hem(Operation):
     def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
         part = "part" if self.second > 0 else "allowance"
         return super().values(pattern) | {"first": (self.first, part), "second": (self.second, part)}
+
+    def effect(self, pattern: Cut) -> Effect:
+        turned = tuple(Turned(run, self.depth, self._rows(run)[0].inset) for run in (*self.edges, *self.catching))
+        return replace(super().effect(pattern), turned=turned)
 
     def _section(self) -> Section:
         return section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()

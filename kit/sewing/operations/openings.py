@@ -16,7 +16,6 @@ from kit.sewing.vocabulary import *
 
 LEAST_ALLOWANCE = 6.0
 """mm of allowance that can be folded back and turned under at an opening (common practice, no source)."""
-_NEAR = 120.0  # mm of the seam that the picture of an opening shows at least
 _END = 0.5  # mm from the end of a seam at which an opening reaches it
 
 
@@ -76,7 +75,7 @@ class OpenSeam(Seam):
         layer = Layer(run, up="wrong", back=((part, self.depth / 2),))
         down = Row(part, inset=self.depth / 2 - 1.5)
         size = run_length(pattern, part)
-        near = around(pattern, run, (part.start or 0.0) - (run.start or 0.0) + size / 2, max(3.0 * size, _NEAR))
+        near = around(pattern, run, (part.start or 0.0) - (run.start or 0.0) + size / 2, 1.3 * size)
         return Scene((layer,), (*sewn, down), focus=near, section=shapes.opening(), stage="opening")
 
     def back(self, pattern: Cut, run: Run) -> tuple[tuple[Run, float], ...]:

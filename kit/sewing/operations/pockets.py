@@ -6,9 +6,12 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from kit.diagnostic import Value
+from kit.geometry import Path, parallel
 from kit.sewing import section
 from kit.sewing.facts import place_facts
 from kit.sewing.fields import mark
+from kit.sewing.outcome import Turned
+from kit.sewing.placement import laid_on
 from kit.sewing.places import sewn_length
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.vocabulary import *
@@ -51,9 +54,17 @@ class PocketHem(Operation):
     second: float = width(most=DEEPEST_HEM, said="second turn", fills="part")
     ends: float = size(default=10 * mm)
 
+    @property
+    def row(self) -> float:
+        """mm from the fold of the mouth to the row."""
+        return max(self.second - 2.0, self.second / 2)
+
+    def effect(self, pattern: Cut) -> Effect:
+        return replace(super().effect(pattern), turned=(Turned(self.mouth, self.second, self.row),))
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.mouth)
-        row = Row(run, inset=max(self.second - 2.0, self.second / 2))
+        row = Row(run, inset=self.row)
         return (
             turned_up(run, self.second, up="right"),
             turned_up(run, self.second, row, arrows=(), section=section.hem_twice(self.first, self.second)),
@@ -99,6 +110,9 @@ class FoldPocket(Operation):
     edges: tuple[Run, ...] = runs(role="pocket", fills={"edge": "edge", "pocket": "piece"})
     allowance: float = width()
     corners: str = word(CORNERS, default="square")
+
+    def effect(self, pattern: Cut) -> Effect:
+        return replace(super().effect(pattern), turned=tuple(Turned(run, self.allowance) for run in self.edges))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         runs = [shown(pattern, run) for run in self.edges]
@@ -149,6 +163,21 @@ def _off_place(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case
     off = min(abs(line.length - size) for size in (around, own, around - own))
     values = {"own": measured(own), "length": measured(line.length)}
     return (Case(off <= PLACE_AGREES, pocket.edges[0], amount=off, values=values),)
+
+
+def _in_line(paths: list[Path]) -> Path | None:
+    """Paths that follow one another as one, each turned round where it must be; None where they do not."""
+    first, *others = paths
+    for found in (first, first.reversed()):
+        for path in others:
+            if found.end.distance(path.start) > 0.5:
+                path = path.reversed()
+            if found.end.distance(path.start) > 0.5:
+                break
+            found = found.joined(path)
+        else:
+            return found
+    return None
 
 
 @operation
@@ -211,4 +240,25 @@ class PatchPocket(Operation):
         own = shown(pattern, self.edges[0])
         side = None if pattern.piece(own.piece).fold else own.side  # a pocket cut on the fold is seen whole
         sewn = (Row(replace(run, side=side), inset=self.distance) for run in self.edges)
-        return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())
+        around = None if line is None else self._around(pattern, line)
+        if line is None or around is None:
+            return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())
+        on = Layer(own, on=ground, place=line)
+        before = replace(laid(ground, focus=own, pins=self.edges), layers=(Layer(ground), on))
+        after = Row(ground, line=around)
+        return before, replace(before, rows=(after,), pins=(), section=shapes.patch_edge())
+
+    def _around(self, pattern: Cut, line: Path) -> Path | None:
+        """The row on the ground, from one end of the mouth round to the other; None where the line is no outline of the
+        pocket."""
+        piece = pattern.piece(self.edges[0].piece)
+        if piece.fold or line.start.distance(line.end) > 1.0:
+            return None
+        found = _in_line([path_of(pattern, run) for run in self.edges])
+        if found is None:
+            return None
+        left = piece.outline.contains(found.at(found.length / 2) + found.normal_at(found.length / 2) * 2.0)
+        try:
+            return parallel(found, self.distance if left else -self.distance).moved(laid_on(piece, line))
+        except KitError:
+            return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import Literal
 
 from kit.sewing import section
 from kit.sewing.sections import seams as shapes
@@ -68,5 +69,8 @@ class Press(Operation):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seams[0])
         inward = self.way in ("open", "one side", "edge", run.piece)
+        arrows: tuple[tuple[Run, Literal["in", "out"]], ...] = ((run, "in" if inward else "out"),)
+        if self.way == "open":
+            arrows = ((run, "in"), (run, "out"))
         shape = {"open": section.pressed_open(), "edge": section.faced()}.get(self.way, shapes.pressed_one_side())
-        return (laid(run, Row(run, ink="old"), up="wrong", arrows=((run, "in" if inward else "out"),), section=shape),)
+        return (laid(run, Row(run, ink="old"), up="wrong", arrows=arrows, section=shape),)

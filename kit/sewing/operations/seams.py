@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Literal
 
 from kit.sewing import section
 from kit.sewing.caught import with_caught
@@ -22,7 +23,7 @@ from kit.sewing.operations.openings import (
     left_open,
     left_raw,
 )
-from kit.sewing.places import minus, on_both
+from kit.sewing.places import around, minus, on_both
 from kit.sewing.sections import seams as shapes
 from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
@@ -182,8 +183,22 @@ class PlainSeam(OpenSeam):
         )
         return (
             with_caught(pattern, self, together(b, a, Row(a, gap=left), section=section.superimposed())),
-            opened(b, a, *rows, arrows=tuple((run, "in") for run in pressed), section=self._section()),
+            self._opened(pattern, a, b, rows, tuple((run, "in") for run in pressed)),
         )
+
+    def _opened(
+        self, pattern: Cut, a: Run, b: Run, rows: tuple[Row, ...], arrows: tuple[tuple[Run, Literal["in"]], ...]
+    ) -> Scene:
+        """The seam opened out and pressed; where an opening was left, it is that which is seen."""
+        scene = opened(b, a, *rows, arrows=arrows, section=self._section())
+        mine = [shown(pattern, run) for run in self.openings(pattern) if (run.piece, run.edges) == (a.piece, a.edges)]
+        return replace(scene, focus=around(pattern, a, *_middle(pattern, a, mine[0]))) if mine else scene
+
+
+def _middle(pattern: Cut, run: Run, part: Run) -> tuple[float, float]:
+    """Where the middle of a part lies along its run, and as much as shows it with some of the seam, mm."""
+    low, size = (part.start or 0.0) - (run.start or 0.0), run_length(pattern, part)
+    return low + size / 2, size * 1.6
 
 
 @operation(verb="")

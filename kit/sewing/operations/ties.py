@@ -118,4 +118,17 @@ class AttachHandle(OnRun):
             Row(end, inset=self.lap / 2, style="box") if on_top else Row(end, inset=-2.0, style="baste")
             for end in self.ends(pattern, run)
         )
-        return (laid(run, *rows, up="wrong" if self.method == "in_hem" else "right", strip=self.name),)
+        return (
+            laid(
+                run,
+                *rows,
+                up="right" if self.method == "caught" else "wrong",
+                strip=self.name,
+                focus=self._between(pattern, run),
+            ),
+        )
+
+    def _between(self, pattern: Cut, run: Run) -> Run:
+        """The part of the run from the one end of the handle to the other."""
+        ends = self.ends(pattern, run)
+        return replace(ends[0], start=min(end.start or 0.0 for end in ends), end=max(end.end or 0.0 for end in ends))

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import ClassVar
 
-from kit.geometry import Path
+from kit.geometry import Path, parallel
 from kit.sewing.fields import part
 from kit.sewing.operation import Telling
 from kit.sewing.places import minus
@@ -20,6 +21,7 @@ no source)."""
 LONGEST = 1200.0  # mm
 LEAST_ALLOWANCE = 10.0
 """mm of allowance under which a zip's tape finds nothing to be sewn to (common practice, no source)."""
+EDGE = 2.0  # mm from the fold to the row beside the teeth
 _END = 0.5
 
 
@@ -190,7 +192,23 @@ class LappedZip(Zip):
     says = ("press", flush("under"), "stitch_under", "lay", "stitch_over")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return (self._set_in(pattern, section.zip_lapped()),)
+        """From inside the zip on the side that lies under, the row beside its fold; from the right side the lap over
+        it, with the row down and across below the zip."""
+        over, under = shown(pattern, self.over), shown(pattern, self.under)
+        below = Thing("zip", under, self.line(pattern, under), 25.0)
+        sewn = laid(under, Row(under, inset=EDGE), up="wrong", things=(below,))
+        folded = Layer(under, up="wrong", back=((under, self.allowance),))
+        laps = opened(under, over, Row(over, line=self._down(pattern, over)), up="right", section=section.zip_lapped())
+        sides = tuple(replace(each, back=((each.run, self.allowance),)) for each in laps.layers)
+        return replace(sewn, layers=(folded,)), replace(laps, layers=sides, focus=over)
+
+    def _down(self, pattern: Cut, over: Run) -> Path:
+        """The row that shows: down beside the fold and across to it at the lower end."""
+        line = self.line(pattern, over)
+        piece = pattern.piece(over.piece)
+        left = piece.outline.contains(line.at(line.length / 2) + line.normal_at(line.length / 2) * 2.0)
+        row = parallel(line, self.lap if left else -self.lap)
+        return row.joined(Path.line(row.end, line.end)) if row.end.distance(line.end) > 0.5 else row
 
 
 @operation

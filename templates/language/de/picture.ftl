@@ -106,6 +106,7 @@ picture-strip_folded = gefaltet und gesteppt
 picture-strip_sewn = genäht, die linke Seite außen
 picture-strip_hemmed = gesäumt
 picture-strip_turned = gewendet und gebügelt
+picture-turn_over = wenden
 picture-scene_layers = Von unten nach oben: { $layers }.
 # Eine Lage: { $piece } ist picture-half, { $lies } picture-lies_...
 picture-scene_layer =

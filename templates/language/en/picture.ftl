@@ -107,6 +107,7 @@ picture-strip_folded = folded and stitched
 picture-strip_sewn = seamed, the wrong side out
 picture-strip_hemmed = hemmed
 picture-strip_turned = turned and pressed
+picture-turn_over = turn over
 picture-scene_layers = From the bottom up: { $layers }.
 # One layer: $piece is picture-half, $lies picture-lies_...
 picture-scene_layer =

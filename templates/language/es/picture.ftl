@@ -107,6 +107,7 @@ picture-strip_folded = tira doblada y cosida
 picture-strip_sewn = cosida, con el revés por fuera
 picture-strip_hemmed = con dobladillo
 picture-strip_turned = vuelta y planchada
+picture-turn_over = dar la vuelta
 picture-scene_layers = De abajo arriba: { $layers }.
 # Una capa: $piece es picture-half; $lies, picture-lies_...
 picture-scene_layer =

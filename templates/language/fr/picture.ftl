@@ -101,6 +101,7 @@ picture-strip_folded = bande pliée et piquée
 picture-strip_sewn = piquée, l’envers dehors
 picture-strip_hemmed = ourlée
 picture-strip_turned = retournée et repassée
+picture-turn_over = retourner
 picture-scene_layers = De bas en haut : { $layers }.
 picture-scene_layer =
     { $face ->

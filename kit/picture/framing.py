@@ -1,0 +1,92 @@
+"""What a sewing picture shows of the cloth: the place where the work is, and the whole it belongs to."""
+
+from __future__ import annotations
+
+from kit.lesson.pattern import Pattern
+from kit.picture.laid import along_line, opened_at, straightest
+from kit.picture.placed import Box, Placed, area_of, box_of, find, grown
+from kit.sewing.scene import Scene
+from kit.sewing.spans import path_of
+
+_END = 45.0  # mm from the window within which a band's end is taken into it
+_WHOLE, _PART, _THING, _STRIP = 25.0, 20.0, 10.0, 30.0
+"""mm of cloth shown round the work: along a whole run, a part of one, at a small thing sewn on, with a strip."""
+
+
+def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
+    """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
+    lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
+    lines += [(thing.run, thing.line) for thing in scene.things if thing.kind != "caught"]  # the seam is the work there
+    boxes = []
+    for run, line in lines:
+        p = find(placed, run, None)
+        if p is not None:
+            boxes.append(p.lay(line, run.side).bounds())
+    for p in placed[-1:]:
+        boxes += [p.lay(fold.seam, p.side).bounds() for fold in p.folds if fold.name in scene.folds]
+    return _around_all(boxes) if boxes else None
+
+
+def _with_band(box: Box, band: Placed, pattern: Pattern) -> Box:
+    """The window, large enough for the whole depth of a band that hangs from the edge it shows."""
+    on, base, along = band.layer.on, band.base, band.layer.along
+    if on is None or base is None or along is None:
+        return box
+    out = base.inward(path_of(pattern, on), on.side) * -(along.depth[1] + 6.0)
+    inner = grown(box, -_THING)
+    ends = [q for bit in band.bits if bit.edge in ("start", "end") for c in bit.curves for q in (c.start, c.end)]
+    wide = grown(box, _END)
+    near = [q for q in ends if wide[0] <= q.x <= wide[2] and wide[1] <= q.y <= wide[3]]
+    if near:
+        reach = [(q.x - 8.0, q.y - 8.0, q.x + 8.0, q.y + 8.0) for q in near]
+        box = _around_all([box, *reach])
+    return (
+        min(box[0], inner[0] + out.x),
+        min(box[1], inner[1] + out.y),
+        max(box[2], inner[2] + out.x),
+        max(box[3], inner[3] + out.y),
+    )
+
+
+def _around_all(boxes: list[Box]) -> Box:
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
+def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, Box]:
+    """What the picture shows, and the whole of the cloth."""
+    if not placed:
+        return (0.0, 0.0, 100.0, 60.0), (0.0, 0.0, 100.0, 60.0)
+    whole = box_of(tuple(c for p in placed for part in (p.outline, *p.flaps) for c in part))
+    size = max(whole[2] - whole[0], whole[3] - whole[1])
+    whole = grown(whole, size * 0.05)
+    if scene.focus is None:
+        return whole, whole
+    p = find(placed, scene.focus, None)
+    if p is None:
+        return whole, whole
+    on = next((q for q in placed if q.layer.place is not None), None)
+    if on is not None:
+        box = box_of(on.outline)
+        box = grown(box, 0.2 * max(box[2] - box[0], box[3] - box[1]))
+        return (whole if area_of(box) > 0.7 * area_of(whole) else box), whole
+    focus = straightest(scene.focus, pattern) if opened_at(scene, scene.focus) else scene.focus
+    lines = along_line(focus, pattern)
+    boxes = [p.lay(path_of(pattern, run), run.side).bounds() for run in lines]
+    banded = any(layer.along is not None and layer.along.outward for layer in scene.layers)
+    box = (_work_box(scene, placed) if len(lines) == 1 and not banded else None) or _around_all(boxes)
+    long = max(box[2] - box[0], box[3] - box[1])
+    part = scene.focus.start is not None or scene.focus.end is not None
+    least = _STRIP if scene.strip else _THING if scene.things and part else _PART if part or banded else _WHOLE
+    box = grown(box, max(long * 0.2, least))
+    for band in (p for p in placed if p.layer.along is not None and p.layer.along.outward):
+        box = _with_band(box, band, pattern)
+    wide, high = box[2] - box[0], box[3] - box[1]
+    # A long narrow window would be shown small on a page; it is grown to a shape that a picture's frame takes well. One
+    # that comes to most of the cloth shows all of it: a crop that hides a corner only puzzles.
+    if wide < high * 0.8:
+        box = (box[0] - (high * 0.8 - wide) / 2, box[1], box[2] + (high * 0.8 - wide) / 2, box[3])
+    elif high < wide * 0.55:
+        box = (box[0], box[1] - (wide * 0.55 - high) / 2, box[2], box[3] + (wide * 0.55 - high) / 2)
+    if area_of(box) > 0.7 * area_of(whole):
+        return whole, whole
+    return box, whole

@@ -1,0 +1,110 @@
+"""The signs of a sewing picture: where the iron presses, that the work was turned over, where the cross-section is."""
+
+from __future__ import annotations
+
+import math
+
+from kit.geometry import Arc, Line, Path, Point, Vector
+from kit.language import say
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Fill, Item, Label, Stroke
+from kit.picture.place import rectangle, widths_of
+from kit.picture.placed import Box, Placed, find
+from kit.sewing.run import Run
+from kit.sewing.scene import Scene
+from kit.sewing.spans import path_of
+
+_SHARES = tuple(i / 40 for i in range(41))
+TURN, CUT = "turn over", "cut mark"
+"""The names of the signs."""
+
+
+def seen_part(path: Path, window: Box) -> tuple[float, float] | None:
+    """From where to where (mm along it) a line of the picture is seen, between its first and its last place in the
+    window."""
+    inside = [
+        share
+        for share in _SHARES
+        if window[0] <= (q := path.at(path.length * share)).x <= window[2] and window[1] <= q.y <= window[3]
+    ]
+    return (inside[0] * path.length, inside[-1] * path.length) if len(inside) > 1 else None
+
+
+def press_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+    """Three short arrows from the stitching of a run: into its piece, or out of it."""
+    p = find(placed, run, None)
+    if p is None:
+        return []
+    path = path_of(pattern, run)
+    lies = p.lay(path, run.side)
+    part = seen_part(lies, window) or (0.0, lies.length)
+    turned = max((depth for edge, depth in p.layer.turn if edge in run.edges), default=0.0)
+    wide = max((widths_of(p.piece)[edge] for edge in run.edges), default=0.0)
+    reach = turned * 0.8 if turned else max(wide * 0.85, extent * 0.055)
+    reach = max(reach, extent * 0.045)
+    inner = p.inner(path)[1]
+    left = path.normal_at(path.length / 2).dot(inner) > 0
+    out: list[Item] = []
+    for share in (0.15, 0.5, 0.85):
+        at = part[0] + (part[1] - part[0]) * share
+        own = min(at / lies.length, 1.0) * path.length
+        step = path.normal_at(own) * (2.0 if left else -2.0)
+        foot = p.point(path.at(own), run.side)
+        into = (p.point(path.at(own) + step, run.side) - foot).unit()
+        tip = foot + into * (reach if way == "in" else -reach)
+        out.append(Stroke((Line(foot, tip),), "press", arrow="end", name=f"press {way}"))
+    return out
+
+
+def cut_mark(scene: Scene, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+    """A short stroke on either side of the row of this step, or of the run it is about, where the cross-section beside
+    the picture is taken."""
+    row = next((row for row in scene.rows if row.ink == "new" and row.line is not None), None)
+    run = row.run if row is not None else scene.focus
+    p = find(placed, run, None) if run is not None else None
+    if run is None or p is None:
+        return []
+    lies = p.lay(row.line if row is not None and row.line is not None else path_of(pattern, run), run.side)
+    part = seen_part(lies, window)
+    if part is None:
+        return []
+    at = part[0] + (part[1] - part[0]) * 0.88
+    foot, way = lies.at(at), lies.normal_at(at)
+    near, far = extent * 0.035, extent * 0.075
+    return [
+        Stroke((Line(foot + way * (near * side), foot + way * (far * side)),), "symbol", name=CUT)
+        for side in (1.0, -1.0)
+    ]
+
+
+def turned_over(window: Box) -> tuple[list[Item], Box]:
+    """A bent arrow below the picture at its left, and what it means; with the window that has room for it."""
+    size = max(window[2] - window[0], window[3] - window[1]) * 0.03
+    foot = window[1] - size * 3.0
+    centre = Point(window[0] + size * 2.0, foot + size * 1.3)
+    bow = Arc(centre, size, math.radians(200), math.radians(-220))
+    label = Label(say("picture.turn_over"), centre + Vector(size * 1.8, size * 0.2), "small", anchor="start")
+    ground = rectangle(window[0] - size, foot - size * 40, window[2] + size, window[1])
+    items: list[Item] = [Fill(ground, "frame"), Stroke((bow,), "symbol", arrow="end", name=TURN), label]
+    return items, (window[0], foot, window[2], window[3])
+
+
+def outside(item: Item, window: Box) -> bool:
+    """Whether an item is a pressing arrow that starts beside the window."""
+    if not isinstance(item, Stroke) or item.role != "press":
+        return False
+    start = item.curves[0].start
+    return not (window[0] <= start.x <= window[2] and window[1] <= start.y <= window[3])
+
+
+def around(window: Box, items: list[Item]) -> Box:
+    """The window, wide enough for every pressing arrow that starts in it."""
+    x0, y0, x1, y1 = window
+    for item in items:
+        if isinstance(item, Stroke) and item.role == "press":
+            start, tip = item.curves[0].start, item.curves[-1].end
+            if x0 <= start.x <= x1 and y0 <= start.y <= y1:
+                room = 0.2 * start.distance(tip)
+                x0, y0 = min(x0, tip.x - room), min(y0, tip.y - room)
+                x1, y1 = max(x1, tip.x + room), max(y1, tip.y + room)
+    return x0, y0, x1, y1
