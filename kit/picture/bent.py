@@ -7,6 +7,7 @@ from kit.geometry import Path, Point, Vector
 from kit.picture.darts_shut import Warp
 from kit.sewing.scene import Along
 
+_STEP = 3.0  # mm, so that a curve of 5 cm radius is drawn 0.02 mm off
 _ROUND = 12.0  # mm on either side over which the direction square to the run is a mean: a corner is met roundly
 
 
@@ -15,8 +16,8 @@ def bent(own: Path, inward: Vector, target: Path, into: Vector, along: Along, sl
     the band; `target` is the run in the picture and `into` points from its middle into the garment's cloth."""
     first, way = own.start, (own.end - own.start).unit()
     scale = target.length / (along.end - along.start)
-    middle = target.length / 2
-    left = 1.0 if target.normal_at(middle).dot(into) > 0 else -1.0
+    rail = _Rail(target)
+    left = 1.0 if target.normal_at(target.length / 2).dot(into) > 0 else -1.0
     side = -left if along.outward else left
 
     def warp(p: Point) -> Point:
@@ -25,7 +26,7 @@ def bent(own: Path, inward: Vector, target: Path, into: Vector, along: Along, sl
         if along.middle > 0 and v > along.middle:
             v = 2 * along.middle - v
         at = (u - along.start) * scale
-        return _on(target, at) + _square(target, at) * (side * (v + slip))
+        return rail.on(at) + rail.square(at) * (side * (v + slip))
 
     return warp
 
@@ -35,15 +36,25 @@ def across(own: Path, inward: Vector, u: float, v: float) -> Point:
     return own.start + (own.end - own.start).unit() * u + inward * v
 
 
-def _on(target: Path, at: float) -> Point:
-    """The point `at` mm along a line, which runs on straight beyond its ends."""
-    if at < 0:
-        return target.start + target.start_tangent * at
-    if at > target.length:
-        return target.end + target.end_tangent * (at - target.length)
-    return target.at(at)
+class _Rail:
+    """A line as points `_STEP` mm apart, which runs on straight beyond its ends."""
 
+    def __init__(self, line: Path) -> None:
+        count = max(int(line.length / _STEP), 2)
+        self.step = line.length / count
+        self.length = line.length
+        self.points = [line.at(line.length * i / count) for i in range(count + 1)]
+        self.first, self.last = line.start_tangent, line.end_tangent
 
-def _square(target: Path, at: float) -> Vector:
-    chord = _on(target, at + _ROUND) - _on(target, at - _ROUND)
-    return chord.unit().left()
+    def on(self, at: float) -> Point:
+        """The point `at` mm along."""
+        if at <= 0:
+            return self.points[0] + self.first * at
+        if at >= self.length:
+            return self.points[-1] + self.last * (at - self.length)
+        number = min(int(at / self.step), len(self.points) - 2)
+        return self.points[number].lerp(self.points[number + 1], at / self.step - number)
+
+    def square(self, at: float) -> Vector:
+        """The unit vector square to it there, on its left."""
+        return (self.on(at + _ROUND) - self.on(at - _ROUND)).unit().left()

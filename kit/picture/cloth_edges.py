@@ -55,10 +55,14 @@ def _entire(piece: Piece, lies: Iterable[EdgeLie]) -> set[str]:
     return {name for name, end in reached.items() if end > piece.edge(name).path.length - _SAME}
 
 
-def half_bits(piece: Piece, side: Side, lies: Sequence[EdgeLie]) -> list[Bit]:
-    """The outline of a drafted half in bits, in order round it; none along the fold."""
+def folded_line(piece: Piece, lies: Iterable[EdgeLie]) -> CutLine:
+    """The cut line of a drafted half, on the stitch line where an edge is sewn from end to end."""
+    return layer_line(piece, dict.fromkeys(_entire(piece, lies), 0.0))
+
+
+def half_bits(piece: Piece, side: Side, lies: Sequence[EdgeLie], line: CutLine) -> list[Bit]:
+    """The outline of a drafted half in bits, in order round it, from its `folded_line`; none along the fold."""
     entire = _entire(piece, lies)
-    line = layer_line(piece, dict.fromkeys(entire, 0.0))
     joins = {before: curves for before, _, curves in line.joins}
     names = [name for name, _ in line.edges]
     if piece.fold in names:
@@ -158,8 +162,8 @@ def _along(piece: Piece, side: Side, name: str, line: CutLine, some: Sequence[Ed
     return bits
 
 
-def flaps_of(piece: Piece, side: Side, lies: Sequence[EdgeLie], seen: Iterable[EdgeLie]) -> list[Flap]:
-    """What lies over the wrong side along those edges folded back that are `seen`."""
+def flaps_of(piece: Piece, side: Side, lies: Sequence[EdgeLie], seen: Iterable[EdgeLie], line: CutLine) -> list[Flap]:
+    """What lies over the wrong side along those edges folded back that are `seen`; `line` is the `folded_line`."""
     all_lies = sorted((lie for lie in seen if lie.deep > 0), key=lambda lie: lie.way == "turned")  # hems lie on seams
     entire = _entire(piece, lies)
     zero = dict.fromkeys(entire, 0.0)
@@ -167,7 +171,7 @@ def flaps_of(piece: Piece, side: Side, lies: Sequence[EdgeLie], seen: Iterable[E
     for lie in all_lies:
         try:
             if whole(piece, lie):
-                outer = layer_line(piece, zero).edge(lie.edge)
+                outer = line.edge(lie.edge)
                 inner = layer_line(piece, zero | {lie.edge: -lie.deep}).edge(lie.edge)
                 outer = _as_wide(outer, inner)
             else:

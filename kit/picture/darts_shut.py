@@ -13,12 +13,13 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from kit.errors import KitError
-from kit.geometry import Line, Path, Point, Vector
+from kit.geometry import Curve, Line, Path, Point, Vector
 from kit.piece.dart import mouth, sewn_point
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
 
 Warp = Callable[[Point], Point]
+Reach = tuple[float, float, float, float]
 _OVER = 1.3  # shares of its depth up to which a dart goes on widening beyond the edge
 _REACH = 70.0  # mm beside a dart as far as the cloth follows
 _SMOOTH = 40.0  # mm beside a dart over which its edge is drawn smooth
@@ -109,18 +110,39 @@ def _shut(piece: Piece, it: Dart | Pleat) -> ShutFold:
     return ShutFold(it.name, point, deep, point.distance(middle), one.distance(two) / 2, toward, _REACH)
 
 
-def warped(path: Path, warp: Warp) -> Path:
-    """A path moved point by point, as straight lines at most 8 mm long; curves by their own points too."""
-    points: list[Point] = []
+def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
+    """A path moved point by point, as straight lines at most 8 mm long; curves by their own points too. What lies
+    outside the box `reach` (xmin, ymin, xmax, ymax) is not moved and stays as it is."""
+    found: list[Curve] = []
     for curve in path.curves:
+        if reach is not None:
+            x0, y0, x1, y1 = curve.bounds()
+            if x1 < reach[0] or x0 > reach[2] or y1 < reach[1] or y0 > reach[3]:
+                found.append(curve)
+                continue
         own = list(curve.points(0.3))
+        points: list[Point] = []
         for a, b in pairwise(own):
             count = max(int(a.distance(b) / _STEP), 1)
             points += [a.lerp(b, step / count) for step in range(count)]
-    points.append(path.end)
-    moved = [warp(p) for p in points]
-    lines = [Line(a, b) for a, b in pairwise(moved) if a.distance(b) > 1e-6]
-    return Path(tuple(lines) or (Line(moved[0], moved[0] + Vector(0.01, 0.0)),))
+        moved = [warp(p) for p in (*points, own[-1])]
+        found += [Line(a, b) for a, b in pairwise(moved) if a.distance(b) > 1e-6]
+    if not found:
+        start = warp(path.start)
+        return Path((Line(start, start + Vector(0.01, 0.0)),))
+    return Path(tuple(found))
+
+
+def reach_of(folds: Iterable[ShutFold]) -> Reach:
+    """The box that the folds move anything in."""
+    corners = [
+        fold.point + fold.deep * (fold.depth * up * 2.0) + fold.toward * (side * (fold.reach + 2 * fold.half))
+        for fold in folds
+        for up in (0.0, 1.0)
+        for side in (-1.0, 1.0)
+    ]
+    xs, ys = [q.x for q in corners], [q.y for q in corners]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def all_of(folds: Iterable[ShutFold]) -> Warp:

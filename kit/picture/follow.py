@@ -11,7 +11,7 @@ from itertools import pairwise
 from kit.geometry import Path, Point
 from kit.picture.darts_shut import Warp
 
-_NEAR, _FAR = 40.0, 170.0  # mm from the seam up to which all, and from which on nothing is moved
+NEAR, FAR = 40.0, 170.0  # mm from the seam up to which all, and from which on nothing is moved
 _PLACES = 24
 
 
@@ -40,7 +40,7 @@ def following(own: Path, target: Path) -> Warp | None:
         beside = places[number - 1].lerp(places[number], share)
         move = moves[number - 1] + (moves[number] - moves[number - 1]) * share
         off = abs((p - beside).cross(way))
-        less = min(max((off - _NEAR) / (_FAR - _NEAR), 0.0), 1.0)
+        less = min(max((off - NEAR) / (FAR - NEAR), 0.0), 1.0)
         return p + move * (1.0 - less * less * (3.0 - 2.0 * less))
 
     return warp

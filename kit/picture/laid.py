@@ -12,7 +12,7 @@ from dataclasses import replace
 from kit.geometry import Motion, Path
 from kit.lesson.pattern import Pattern
 from kit.picture.darts_shut import shut_folds
-from kit.picture.follow import following
+from kit.picture.follow import FAR, following
 from kit.picture.layer_outline import band, folded_over, outline
 from kit.picture.place import flat_mirror, flat_motion, is_facing
 from kit.picture.placed import Box, Placed, area_of, box_of, find, grown, half_motion
@@ -41,6 +41,7 @@ __all__ = [
 
 SLIDE = 0.014
 _FLAT = 1.2
+_PROBE = 5.0  # mm from the seam, more than it may bend along two edges laid chord on chord
 _BOWED = 0.1  # a seam that bends less than this share of its length is drawn closed along all of it
 
 
@@ -74,8 +75,9 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
     for p in placed:
         if p.layer.how == "open" and p.layer.along is None and p.base is not None and p.layer.on is not None:
             own, under = _seam(p.layer.run, pattern), _seam(p.layer.on, pattern)
-            under_side, base = p.layer.on.side, p.base
-            p.follow = following(p.lay(path_of(pattern, own), own.side), base.lay(path_of(pattern, under), under_side))
+            lies = p.lay(path_of(pattern, own), own.side)
+            p.follow = following(lies, p.base.lay(path_of(pattern, under), p.layer.on.side))
+            p.followed = grown(lies.bounds(), 4 * FAR) if p.follow is not None else None
     for p in placed:
         if p.layer.along is not None and p.base is not None and p.layer.on is not None:
             band(p, pattern)
@@ -200,7 +202,7 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: 
     for flip in (False, True):
         for a, b, turned in ((target.start, target.end, False), (target.end, target.start, True)):
             motion = Motion.matching(own.start, own.end, a, b, flip)
-            side = 1.0 if piece.outline.contains(motion.inverse()(middle + into * 2.0)) else -1.0
+            side = 1.0 if piece.outline.contains(motion.inverse()(middle + into * _PROBE)) else -1.0
             if layer.how == "open":
                 side = -side
             other = target.reversed() if turned else target
@@ -238,7 +240,8 @@ def slide(
             if focus is not None and focus.piece == base.piece.name:
                 p.moved(Motion.translation(base.inward(path_of(pattern, focus), focus.side) * -by))
         elif p.layer.along is not None:
-            band(p, pattern, 0.0 if p.layer.along.outward else by)
+            if not p.layer.along.outward:
+                band(p, pattern, by)
         elif p.layer.how == "open" or p.layer.place is not None:
             p.moved(base.shift)
         else:

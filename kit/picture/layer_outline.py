@@ -7,7 +7,7 @@ from dataclasses import replace
 from kit.geometry import Curve, Line, Motion, Path, Point
 from kit.lesson.pattern import Pattern
 from kit.picture.bent import across, bent
-from kit.picture.cloth_edges import Bit, closed_ring, flaps_of, half_bits, mirrored
+from kit.picture.cloth_edges import Bit, Flap, closed_ring, flaps_of, folded_line, half_bits, mirrored
 from kit.picture.place import fold_mirror, moved_curves, polyline, widths_of
 from kit.picture.placed import Placed, area_of, box_of
 from kit.piece.piece import Side
@@ -61,10 +61,17 @@ def outline(p: Placed, pattern: Pattern) -> None:
     if p.piece.fold:
         halves = (p.side, "left" if p.side == "right" else "right")
     bits: list[Bit] = []
+    before: tuple[list[tuple[EdgeLie, bool]], list[Bit], list[Flap]] | None = None
     for number, side in enumerate(halves):
         lies = _lies(p, pattern, side)
-        own = half_bits(p.piece, side, [lie for lie, _ in lies])
-        shown = flaps_of(p.piece, side, [lie for lie, _ in lies], [lie for lie, seen in lies if seen])
+        if before is not None and before[0] == lies:  # both halves lie alike
+            own, shown = [replace(bit, side=side) for bit in before[1]], before[2]
+        else:
+            all_lies = [lie for lie, _ in lies]
+            line = folded_line(p.piece, all_lies)
+            own = half_bits(p.piece, side, all_lies, line)
+            shown = flaps_of(p.piece, side, all_lies, [lie for lie, seen in lies if seen], line)
+            before = lies, own, shown
         p.flaps += [p.lay(Path(flap.curves), side).curves for flap in shown]
         bits += mirrored(own, p.piece) if number else own
     if p.layer.fold is None:

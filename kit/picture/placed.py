@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 
 from kit.geometry import Curve, Motion, Path, Point, Vector
 from kit.picture.cloth_edges import Bit
-from kit.picture.darts_shut import ShutFold, Warp, all_of, warped
+from kit.picture.darts_shut import Reach, ShutFold, Warp, all_of, reach_of, warped
 from kit.picture.place import fold_mirror, moved_curves
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
@@ -40,6 +40,7 @@ class Placed:
     folds: tuple[ShutFold, ...] = ()
     bend: Warp | None = None
     follow: Warp | None = None
+    followed: Reach | None = None
     seen_up: Face = "right"
     seen: tuple[Point, Vector, float, float] | None = None
 
@@ -73,9 +74,9 @@ class Placed:
         if self.bend is not None:
             return warped(path, self.bend)
         if self.folds:
-            path = warped(path, all_of(self.folds))
+            path = warped(path, all_of(self.folds), reach_of(self.folds))
         path = path.moved(half_motion(self, side))
-        return warped(path, self.follow) if self.follow is not None else path
+        return warped(path, self.follow, self.followed) if self.follow is not None else path
 
     def shown(self, path: Path) -> Path:
         """The part of a line of the draft where the layer is seen: a band is seen no farther than its garment."""
@@ -104,6 +105,7 @@ class Placed:
         if self.follow is not None:
             follow, back = self.follow, by.inverse()
             self.follow = lambda p: by(follow(back(p)))
+            self.followed = None
         self.outline = moved_curves(self.outline, by)
         self.bits = [replace(bit, curves=moved_curves(bit.curves, by)) for bit in self.bits]
         self.flaps = [moved_curves(flap, by) for flap in self.flaps]

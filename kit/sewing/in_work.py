@@ -9,7 +9,7 @@ that is no longer there.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from kit.errors import KitError
 from kit.piece.piece import Side
@@ -64,6 +64,7 @@ class _Look:
     pattern: Cut
     operation: Operation
     lying: Lying
+    known: dict[tuple[str, Side], tuple[EdgeLie, ...]] = field(default_factory=dict)
 
     def at(self, scene: Scene) -> Scene:
         """The scene with the cloth as it lies."""
@@ -97,7 +98,9 @@ class _Look:
         return replace(layer, lies=lies, shut=shut, fused=layer.fused or self.lying.fused(piece.name))
 
     def _lies(self, piece: str, side: Side) -> tuple[EdgeLie, ...]:
-        return self.lying.edges(self.pattern, self.pattern.piece(piece), side)
+        if (piece, side) not in self.known:
+            self.known[piece, side] = self.lying.edges(self.pattern, self.pattern.piece(piece), side)
+        return self.known[piece, side]
 
     def _way(self, key: EdgeKey, at: float | None = None) -> str:
         """How most of an edge lies, or how it lies `at` mm along it; "" where it is a cut edge."""
