@@ -14,7 +14,7 @@ from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.spans import path_of
 
-_SHARES = tuple(i / 40 for i in range(41))
+_STEP = 5.0  # mm between the places of a line that are looked at
 TURN, CUT = "turn over", "cut mark"
 """The names of the signs."""
 
@@ -22,10 +22,11 @@ TURN, CUT = "turn over", "cut mark"
 def seen_part(path: Path, window: Box) -> tuple[float, float] | None:
     """From where to where (mm along it) a line of the picture is seen, between its first and its last place in the
     window."""
+    count = max(int(path.length / _STEP), 40)
     inside = [
-        share
-        for share in _SHARES
-        if window[0] <= (q := path.at(path.length * share)).x <= window[2] and window[1] <= q.y <= window[3]
+        i / count
+        for i in range(count + 1)
+        if window[0] <= (q := path.at(path.length * i / count)).x <= window[2] and window[1] <= q.y <= window[3]
     ]
     return (inside[0] * path.length, inside[-1] * path.length) if len(inside) > 1 else None
 
