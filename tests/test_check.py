@@ -25,6 +25,7 @@ def check(root: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterat
     monkeypatch.setattr(module, "ROOT", tmp_path)
     monkeypatch.setattr(module, "OUT", tmp_path / "out")
     monkeypatch.setattr(module.signal, "signal", lambda *_: None)
+    monkeypatch.setenv("PYTEST_DISABLE_PLUGIN_AUTOLOAD", "1")  # its few tests use none, and each run would load all
     for name, text in (("passes", PASSES), ("fails", PASSES + FAILS), ("broken", BROKEN)):
         (tmp_path / f"test_{name}.py").write_text(text)
     yield module

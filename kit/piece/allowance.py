@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Collection
 from dataclasses import dataclass
+from functools import lru_cache
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
@@ -100,6 +101,13 @@ def cut_line(piece: Piece, hems: Collection[str] | None = None) -> CutLine:
     >>> cut_line(patch).bounds(), cut_line(patch).length
     ((-10.0, -10.0, 110.0, 60.0), 380.0)
     """
+    return _cut_line(piece, None if hems is None else frozenset(hems))
+
+
+@lru_cache(maxsize=256)
+def _cut_line(piece: Piece, hems: frozenset[str] | None) -> CutLine:
+    """Drawn once for all who look at the same piece: proof, lays, pages and pictures of a build ask some hundred times
+    for the lines of a dozen."""
     widths = {edge.name: cut_width(piece, edge) for edge in piece.edges}
     return offset_line(piece, widths, hem_edges(piece) if hems is None else hems)
 

@@ -7,9 +7,9 @@ from collections.abc import Collection, Iterator
 from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
-from kit.piece.allowance import has_allowances
+from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.recut import without_extra
-from kit.proof.pieces import cut_line_of, cut_lines
+from kit.proof.pieces import cut_lines
 from kit.sewing.operations.extra_cloth import untrimmed
 from kit.sewing.state import State
 
@@ -23,7 +23,7 @@ def extra_lines(pattern: Pattern, broken: Collection[Diagnostic]) -> list[Diagno
         if piece.name in skip or not has_allowances(piece) or not any(edge.extra for edge in piece.edges):
             continue
         try:
-            cut_line_of(without_extra(piece))
+            cut_line(without_extra(piece))
         except KitError:
             continue  # told of the allowances
         found += cut_lines((piece,))

@@ -16,11 +16,10 @@ from kit.diagnostic import Diagnostic, measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.lesson.pattern import Pattern
-from kit.piece.allowance import CutLine, allowance_of, has_allowances
+from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
 from kit.proof.curved_folds import curved_edges, fit_findings, fold_finding
-from kit.proof.pieces import cut_line_of
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
@@ -38,7 +37,7 @@ def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Diagnostic]:
         if not has_allowances(piece):
             continue
         try:
-            line = cut_line_of(piece)
+            line = cut_line(piece)
         except KitError:
             continue  # told with the cut lines
         for end in folded_ends(piece, line, order):

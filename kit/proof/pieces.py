@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import lru_cache
 
 from kit.diagnostic import Diagnostic, Message, measured, message, named_edge, within
 from kit.errors import KitError
-from kit.piece.allowance import CutLine, cut_line
+from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 from kit.sewing.named import edge_of
 
@@ -45,12 +44,6 @@ def outlines(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     return found
 
 
-@lru_cache(maxsize=64)
-def cut_line_of(piece: Piece) -> CutLine:
-    """`cut_line` of a piece, drawn once for all the checks that look at it. Raises `KitError` as that does."""
-    return cut_line(piece)
-
-
 def cut_lines(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """Edges without a declared allowance, and cut lines that cannot be drawn. Nothing is filled in."""
     found: list[Diagnostic] = []
@@ -71,7 +64,7 @@ def cut_lines(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
         if missing:
             continue
         try:
-            cut_line_of(piece)
+            cut_line(piece)
         except KitError as error:
             found.append(_from_error("cut_line", piece, error))
     return found

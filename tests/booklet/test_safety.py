@@ -75,6 +75,14 @@ def _hook(event: str, arguments: tuple[object, ...]) -> None:
 sys.addaudithook(_hook)  # a hook cannot be taken out again; it rests while nobody watches
 
 
+ONE_OF_EACH = """<!DOCTYPE html><html lang="en"><head><title>One</title></head><body>
+<h1>A heading</h1><p style="hyphens: auto">Some <b>bold</b> and <i>slanted</i> words, ⅜.</p>
+<table><tr><td>1</td></tr></table>
+<svg width="9" height="9" role="img"><title>A</title><path d="M0 0L9 9"/><text x="1" y="5">a</text></svg>
+<img alt="dot" src="data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAACAkQBADs="></body></html>"""
+"""A page with something of each kind that a booklet sets."""
+
+
 @pytest.fixture(scope="module")
 def server() -> Iterator[tuple[int, list[str]]]:
     """A server on this machine, its port, and what it was asked for."""
@@ -196,7 +204,7 @@ def made(tmp_path_factory: pytest.TempPathFactory, server: tuple[int, list[str]]
         chosen, look = FORMS[form] if form else SCREEN, read_theme(lesson)
         return to_html(compose(ran.handover, ran.notebook, lesson, findings, chosen, look), chosen, look)
 
-    to_pdf(book("a4"), lesson)  # once unwatched, so that modules and fonts are loaded
+    to_pdf(ONE_OF_EACH, lesson)  # once unwatched, so that modules and fonts are loaded
     WATCH.opened.clear()
     WATCH.asked.clear()
     WATCH.on = True
