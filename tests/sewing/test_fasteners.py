@@ -11,7 +11,6 @@ import pytest
 
 from kit.errors import KitError
 from kit.geometry import Path, Point
-from kit.lesson.bench import BenchPiece
 from kit.paper.export import pattern_json, pattern_schema
 from kit.picture.drawing import Stroke
 from kit.picture.piece_sheet import piece_items
@@ -19,7 +18,6 @@ from kit.picture.sewing import scene_drawing
 from kit.piece.piece import CutPlan, Mark
 from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
-from kit.units import cm, mm
 
 
 def flap(garments, name, *marks):
@@ -119,35 +117,7 @@ def test_eyelets_for_lacing_face_each_other_in_finished_edges(garments, sewn, se
     assert odd.codes == ["fasteners_unequal"]
 
 
-# ---- drafting ---------------------------------------------------------------------------------------------------
-
-
-def bench(garments):
-    return BenchPiece(flap(garments, "over"))
-
-
-def test_a_hook_points_to_the_edge_and_a_bar_lies_along_it(garments):
-    paper = bench(garments)
-    place = paper.far.middle.into(2 * cm)
-    paper.fastener("hook", place, kind="hook", toward="far", size=8 * mm)
-    paper.fastener("bar", place.into(5 * cm), kind="bar", toward="far", size=12 * mm)
-    hook, bar = paper.freeze().marks
-    assert hook.path.length == pytest.approx(8.0) and bar.path.length == pytest.approx(12.0)
-    assert hook.path.end.x - hook.path.start.x == pytest.approx(8.0)  # towards the far edge at x = 200
-    assert hook.path.at(4.0).x == pytest.approx(180.0)
-    assert abs(bar.path.end.y - bar.path.start.y) == pytest.approx(12.0)
-
-
-def test_what_reaches_out_of_the_piece_is_refused(garments):
-    paper = bench(garments)
-    near = paper.far.middle.into(3 * mm)
-    paper.fastener("eye", near, kind="eye", toward="far")
-    with pytest.raises(KitError, match="outside"):
-        paper.fastener("hook", near, kind="hook", toward="far")
-    with pytest.raises(KitError, match="Did you mean 'hook'"):
-        paper.fastener("hok", near, kind="hok")
-    with pytest.raises(KitError, match="already marked"):
-        paper.fastener("eye", near, kind="eye", toward="far")
+# ---- paper ----------------------------------------------------------------------------------------------------------
 
 
 def test_each_is_printed_as_what_it_is(garments, wrap):
