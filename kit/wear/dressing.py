@@ -57,7 +57,18 @@ def _too_narrow(worn: Worn, narrow: Narrow) -> Diagnostic:
     can = message("wear.narrow_do", half=measured(narrow.missing / 2), amount=missing)
     if narrow.drawn:
         can = message("wear.narrow_elastic_do", amount=measured(narrow.missing / STRETCHED))
-    return told("no_way_on", "error", says, can, amount=narrow.missing, measures=(narrow.part,))
+    drawn = ("", "") if worn.zip_step else worn.side
+    return told(
+        "no_way_on",
+        "error",
+        says,
+        can,
+        amount=narrow.missing,
+        step=worn.zip_step,
+        piece=drawn[0],
+        edge=drawn[1],
+        measures=(narrow.part,),
+    )
 
 
 # ---- arms and legs --------------------------------------------------------------------------------------------

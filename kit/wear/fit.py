@@ -77,6 +77,7 @@ def sizes(worn: Worn) -> list[Diagnostic]:
     found = []
     drawn = any(isinstance(operation, ThreadElastic) for _, operation in operations(worn.pattern))
     hangs = not has_neck(worn)
+    piece, edge = worn.side
     for level, girth in levels_worn(worn):
         name = GIRTHS[level]
         if name not in worn.body or level not in LEAST_EASE or (drawn and level == "waist"):
@@ -86,12 +87,18 @@ def sizes(worn: Worn) -> list[Diagnostic]:
         if girth * worn.gives < body - _CLOSE:
             says = message("wear.too_small", part=measure(name), need=measured(body), has=measured(girth))
             can = message("wear.too_small_do", amount=measured(body - girth), ease=measured(least))
-            found.append(told("too_small", "error", says, can, amount=body - girth, measures=(name,)))
+            missing = body - girth
+            found.append(
+                told("too_small", "error", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
+            )
         elif worn.gives == 1.0 and girth < body + TOLD_BELOW * least - _CLOSE:
             ease = measured(max(girth - body, 0.0))
             says = message("wear.ease_small", part=measure(name), ease=ease, least=measured(least))
             can = message("wear.ease_small_do", amount=measured(body + least - girth))
-            found.append(told("ease_small", "warning", says, can, amount=body + least - girth, measures=(name,)))
+            missing = body + least - girth
+            found.append(
+                told("ease_small", "warning", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
+            )
     return found
 
 

@@ -16,6 +16,8 @@ from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying, legs, mouth_path
 from kit.piece.double_dart import double_darts
 from kit.piece.piece import Piece, Side
+from kit.sewing.operations.zips import Zip
+from kit.sewing.order import operations
 from kit.sewing.state import State
 from kit.wear.edges import Edges, Loop
 from kit.wear.levels import Hung, Level, body_heights, hung
@@ -160,6 +162,20 @@ class Worn:
         """The lowest and the highest point of the trunk and legs, mm above the waist."""
         ys = [self.up(piece, p.y) for piece in self.torso for edge in piece.edges for p in edge.path.points(1.0)]
         return (min(ys), max(ys)) if ys else (0.0, 0.0)
+
+    @cached_property
+    def side(self) -> tuple[str, str]:
+        """(piece, edge) of a side seam, which a girth depends on; empty where none is known."""
+        found = ((piece.name, edge.name) for piece in self.torso for edge in piece.edges if edge.role == "side")
+        return next(found, ("", ""))
+
+    @cached_property
+    def zip_step(self) -> str:
+        """The sewing step that sets in a zip along the trunk; empty where none does."""
+        for record, operation in operations(self.pattern):
+            if isinstance(operation, Zip) and any(piece.name == operation.over.piece for piece in self.torso):
+                return str(record.key)
+        return ""
 
     def up(self, piece: Piece, y: float) -> float:
         """A y of a piece as a height above the waist."""

@@ -8,6 +8,7 @@ import pytest
 
 from kit.language import speaking
 from kit.proof import prove
+from kit.proof.causes import parameters_of
 from kit.proof.mending import remedies
 from kit.sewing.order import sew
 from kit.wear.worn import worn
@@ -63,3 +64,13 @@ def test_the_proof_tells_it_and_remedies_say_which_measure_mends_it() -> None:
     assert "Zip length: at least" in str(remedy)
     mended = prove(lesson.work(values={**lesson.values, **remedy.values}))
     assert not [finding for finding in mended if finding.level == "error"]
+
+
+def test_the_panel_can_mark_the_values_it_depends_on() -> None:
+    garment = NOT_WORN["dune_skirt-1"]
+    lesson = lesson_of(garment.base, garment.changes)
+    (finding,) = told("dune_skirt-1")
+    names = [parameter.name for parameter in lesson.parameters]
+    assert "zip_length" in parameters_of(finding, lesson.work(), lesson.entries, names)
+    (wide,) = [each for each in told("tunic-5") if each.code == "no_way_on"]
+    assert (wide.piece, wide.edge) == ("front", "side")
