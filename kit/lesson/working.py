@@ -198,7 +198,7 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
         shown,
         pieces,
         strips,
-        tuple(made.steps),
+        _titled(made.steps, pieces),
         tuple(made.sewing),
         tuple(made.finished),
         over,
@@ -209,6 +209,21 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
         for piece in pattern.pieces:
             _check_closed(piece, body != NOBODY)
     return pattern
+
+
+def _titled(steps: Sequence[StepRecord], pieces: Sequence[Piece]) -> tuple[StepRecord, ...]:
+    """The steps with every piece under the title it ends up with: who rules a band is not told of a collar that
+    is called so later on."""
+    last = {piece.name: piece.title for piece in pieces}
+    found = []
+    for step in steps:
+        named = tuple(
+            piece if last.get(piece.name, piece.title) == piece.title else replace(piece, title=last[piece.name])
+            for piece in step.pieces
+        )
+        same = all(a is b for a, b in zip(named, step.pieces, strict=True))
+        found.append(step if same else replace(step, pieces=named))
+    return tuple(found)
 
 
 def so_far(definition: Definition, entry: Entry, body: Body, values: Mapping[str, float]) -> Pattern:
