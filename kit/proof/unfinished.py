@@ -3,7 +3,7 @@ buttonholes without a button, casings that stay empty."""
 
 from __future__ import annotations
 
-from kit.diagnostic import Diagnostic, Value, as_value, message, own
+from kit.diagnostic import Diagnostic, Value, as_value, message, own, titled
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
@@ -53,6 +53,20 @@ def _begun(pattern: Pattern) -> list[Diagnostic]:
     sewn = [(operation, record) for record in pattern.sewing for operation in record.operations]
     for portion in begun(operation for operation, _ in sewn):
         runs, record = portion.named(), next(record for operation, record in sewn if operation is portion)
+        if not runs:  # a strip by itself
+            name = next(iter(portion.of.uses.strips))
+            title = pattern.strip(name).title
+            found.append(
+                Diagnostic(
+                    "never_finished",
+                    "error",
+                    message("proof.never_finished", place=titled(title)),
+                    message("proof.where_step", piece=title, step=record.title),
+                    can=message("proof.never_finished_do", call=f"make.finish({name})"),
+                    step=record.key,
+                )
+            )
+            continue
         found.append(
             Diagnostic(
                 "never_finished",

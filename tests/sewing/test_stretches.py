@@ -186,7 +186,7 @@ def test_interfacing_seamed_to_a_part_and_a_seam_left_half_sewn(sewn, vest):
 
 
 def test_a_row_may_cross_the_end_of_a_seam_that_is_left_at_its_other_end(sewn, vest):
-    """A French seam begun below the armhole does not wait where the hem crosses, far from it; at that corner it does."""
+    """A French seam begun below the armhole does not wait where the hem crosses; at that corner it does."""
 
     def first(number):
         def write(make, front, back):

@@ -125,6 +125,8 @@ def test_a_strip_begun_and_never_turned_is_not_made(sewn, panel):
         make.attach_strip(tie, panel.left.side, at=5 * cm, method="caught")
 
     assert sewn(panel, seam, fix, strips=(TIE,)).codes == ["strip_not_made"]
+    (left,) = [each for each in prove(sewn(panel, seam, strips=(TIE,)).pattern) if each.code == "never_finished"]
+    assert "Tie" in str(left) and "make.finish(tie)" in str(left)
 
 
 def test_a_strip_is_gone_on_with_once_by_its_name(sewn, panel):
