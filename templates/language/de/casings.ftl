@@ -1,7 +1,7 @@
 # Sätze von kit/sewing/operations/casings.py.
 
 casing-first = { $edge }: { $first } nach innen umbügeln.
-casing-second = Noch einmal { $second } einschlagen und bügeln (Zugabe insgesamt { $total }).
+casing-second = Noch einmal { $second } einschlagen und bügeln; Zugabe insgesamt: { $total }.
 casing-sew = { $row } neben der inneren Bruchkante steppen, die ganze Kante entlang.
 casing-sew_gap = { $row } neben der inneren Bruchkante steppen, aber zum Einziehen { $gap } offen lassen, und zwar hier: { $where }. An beiden Enden der Öffnung verriegeln.
 casing-why = Der Tunnel ist etwas breiter als das, was darin läuft, damit es sich einziehen lässt und sich doch nicht verdreht.

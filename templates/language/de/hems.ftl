@@ -3,8 +3,8 @@
 hem-catch = { $caught } innen flach hinlegen; die Kante wird beim Säumen mitgefasst.
 hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
 hem-first = { $edge }: { $first } nach innen umbügeln.
-hem-second = Noch einmal { $second } einschlagen und bügeln (Saumzugabe insgesamt { $total }).
-hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln (Saumzugabe insgesamt { $total }).
+hem-second = Noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
+hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
 hem-finish = { $edge }: die offene Kante mit { $finish } versäubern.
 hem-single = { $edge }: { $first } nach innen umbügeln.
 hem-sew = { $row } neben der inneren Bruchkante steppen.

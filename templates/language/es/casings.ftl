@@ -1,7 +1,7 @@
 # Frases para las jaretas.
 
 casing-first = Doble { $first } hacia el revés en { $edge } y planche.
-casing-second = Doble otra vez, ahora { $second }, y planche (en total { $total }).
+casing-second = Doble otra vez, ahora { $second }, y planche; en total: { $total }.
 casing-sew = Cosa a { $row } del doblez interior, todo a lo largo.
 casing-sew_gap = Cosa a { $row } del doblez interior, pero deje sin coser { $gap } para pasar el elástico o el cordón: { $where }. Remate con puntadas de retroceso a los dos lados de la abertura.
 casing-why = El túnel es un poco más ancho que lo que corre por él, para que se pueda fruncir y aun así no se retuerza.

@@ -3,7 +3,7 @@
 hem-catch = Extienda en plano por dentro este borde, para que quede sujeto en el dobladillo: { $caught }.
 hem-clip_ends = Corte el margen hasta casi la línea de costura, para poder doblar este tramo por separado: { $ends }.
 hem-first = Doble { $first } hacia el revés y planche: { $edge }.
-hem-second = Doble otra vez, ahora { $second }, y planche (dobladillo total: { $total }).
+hem-second = Doble otra vez, ahora { $second }, y planche; dobladillo total: { $total }.
 hem-narrow = Doble { $first } hacia el revés y planche, después { $second } más y planche; los dos dobleces ocupan { $total }: { $edge }.
 hem-finish = Remate el canto con { $finish }: { $edge }.
 hem-single = Doble { $first } hacia el revés y planche: { $edge }.

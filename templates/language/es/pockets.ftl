@@ -1,7 +1,7 @@
 # Frases para bolsillos de parche.
 
 pocket_hem-turn = Doble { $first } hacia el revés y planche: { $edge }.
-pocket_hem-fold = Dóblelo { $second } hacia el derecho por la línea de dobladillo (dobladillo total: { $total }).
+pocket_hem-fold = Dóblelo { $second } hacia el derecho por la línea de dobladillo; dobladillo total: { $total }.
 pocket_hem-ends = Cosa de través los dos extremos del dobladillo, a { $ends } de los bordes laterales. Recorte las esquinas.
 pocket_hem-out = Vuelva el dobladillo hacia el revés, empuje las esquinas hacia fuera y planche.
 pocket_hem-sew = Cosa el dobladillo cerca de su doblez interior.

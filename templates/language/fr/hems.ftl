@@ -3,7 +3,7 @@
 hem-catch = Glisser à plat dans l’ourlet, qui le maintiendra : { $caught }.
 hem-clip_ends = Cranter la marge jusqu’au ras de la ligne de couture, pour pouvoir replier cette partie seule : { $ends }.
 hem-first = Replier { $first } sur l’envers et repasser : { $edge }.
-hem-second = Remplier encore de { $second } et repasser (ourlet de { $total } en tout).
+hem-second = Remplier encore de { $second } et repasser ; ourlet de { $total } en tout.
 hem-narrow = Replier { $first } sur l’envers et repasser, puis encore { $second } et repasser : { $edge } ; les deux replis prennent { $total }.
 hem-finish = Finir le bord brut { $finish } : { $edge }.
 hem-single = Replier { $first } sur l’envers et repasser : { $edge }.
