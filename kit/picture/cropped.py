@@ -14,6 +14,7 @@ from kit.picture.hand_order import moves_on
 from kit.picture.place import Scaling, rectangle
 from kit.picture.rows import Bounds, bounds_of_paths
 from kit.picture.step_lines import new_lines
+from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Piece
 
 _SMALL = 0.16
@@ -36,6 +37,10 @@ def strip_of(piece: Piece, record: StepRecord) -> Band | None:
         return None
     spots = [p for s in record.spots if s.piece == piece.name for p in (s.start, s.end)]
     spots += [p for move in moves for p in (move.start, move.end)]
+    fresh = {name for name, _ in new_lines(piece, record)}
+    folds = [leg for dart in darts_lying(piece) if dart.edge in fresh for leg in legs(piece, dart)]
+    folds += [line for pleat in piece.pleats if pleat.edge in fresh for line in pleat.lines]
+    spots += [p for path in folds for p in (path.start, path.end)]
     x0, y0, x1, y1 = bounds_of_paths(lines)
     low, high = min((y0, *(p.y for p in spots))), max((y1, *(p.y for p in spots)))
     left, bottom, right, top = bounds_of_paths(edge.path for edge in piece.edges)

@@ -134,7 +134,8 @@ def _allowance_corner(piece: Piece, tell: Telling, scale: float) -> Corner | Non
             pairs.append((abs(widths[0] - widths[1]), i, before, edge))
     if not pairs:
         return None
-    _, _, before, edge = max(pairs, key=lambda pair: (pair[0], -pair[1]))
+    # Of several such corners the one at the lower right, where the window stands.
+    _, _, before, edge = max(pairs, key=lambda pair: (round(pair[0], 2), pair[3].path.start.x - pair[3].path.start.y))
     widths = [e.allowance or 0.0 for e in (before, edge)]
     if min(widths) * scale >= LEAST or min(widths) >= LARGE:
         return None

@@ -23,6 +23,7 @@ from kit.picture.draft import step_drawing
 from kit.picture.drawing import Dimension, Drawing, Label, Stroke
 from kit.picture.hand_order import numbered
 from kit.picture.svg_pen import bounds_of
+from kit.piece.dart import legs
 from kit.placeholder import names as placeholders
 from kit.prose.worksheet import letters_of, worksheet
 from kit.units import show
@@ -255,6 +256,15 @@ def test_a_hem_is_cropped_to_and_located(drawn: list[tuple[str, StepRecord, Draw
     assert any(isinstance(i, Stroke) and i.name == "lens.front.locator" for i in drawing.items)
     # 1.8 cm were 1.5 mm of print.
     assert 18.0 * on_paper(drawing, record) > 5.0
+
+
+def test_a_dart_is_shown_whole(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
+    record, drawing = next((r, d) for n, r, d in drawn if n == "blocks_and_moves" and r.key == "waists")
+    for piece in record.pieces:
+        for dart in piece.darts:
+            name = f"{piece.name}.{dart.name}"
+            shown = sum(c.length for i in drawing.items if isinstance(i, Stroke) and i.name == name for c in i.curves)
+            assert shown == pytest.approx(sum(leg.length for leg in legs(piece, dart)), rel=1e-6)
 
 
 def test_a_strip_shows_its_folds_and_what_is_added_at_its_ends(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
