@@ -17,7 +17,7 @@ from typing import Any, Literal
 from kit.errors import KitError
 from kit.geometry import Motion, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.chains import Chain, at, box, crossings, joined, length, part
+from kit.picture.chains import Chain, at, box, crossings, dense, joined, length, part
 from kit.picture.place import flat_motion, fold_mirror, is_back, is_facing
 from kit.picture.shut import FINE, Shut, edge_points, shut_by, shut_folds
 from kit.piece.piece import Piece, Side
@@ -69,7 +69,10 @@ class Flat:
         motion = self.motion
         if self.piece.fold and side is not None and side != self.side:
             motion = fold_mirror(self.piece).then(self.motion)
-        return [motion(self._in(p)) for p in edge_points(self.piece, name, self.folds)]
+        chain = edge_points(self.piece, name, self.folds)
+        if self.drawn_in:
+            chain = [self._in(p) for p in dense(chain, 15.0)]
+        return [motion(p) for p in chain]
 
     def _in(self, p: Point) -> Point:
         """A point drawn in towards x = 0 by the share of its height."""

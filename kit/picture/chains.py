@@ -50,6 +50,15 @@ def part(chain: Sequence[Point], start: float, end: float) -> Chain:
     return [*found, at(chain, end)[0]]
 
 
+def dense(chain: Sequence[Point], step: float) -> Chain:
+    """The chain with no two points further apart than `step` mm, for a line that is going to be bent."""
+    found: Chain = list(chain[:1])
+    for a, b in pairwise(chain):
+        count = int(a.distance(b) / step) + 1
+        found += [a.lerp(b, i / count) for i in range(1, count)] + [b]
+    return found
+
+
 def joined(chains: Iterable[Chain]) -> list[Chain]:
     """Chains that touch at their ends made one, whichever way round they run."""
     waiting = [list(chain) for chain in chains if len(chain) > 1]

@@ -15,7 +15,7 @@ from kit.geometry import Line, Point
 from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import Chain, at, beside, drawn, inside, length
 from kit.picture.drawing import Item, Label, Stroke
-from kit.picture.lettering import text_width
+from kit.picture.lettering import Box, text_width
 from kit.picture.put_on import band_width
 from kit.piece.dart import sewn_length
 from kit.sewing.run import Run
@@ -26,10 +26,10 @@ _SAME = 0.6  # mm between a number and the line it is of
 ROOM = (640.0, 300.0)
 """CSS px that the picture may take where nothing else is said."""
 _EM = 11.0
-_WIDE = 11.0  # ems that a name may be wide before it is broken
+_WIDE = 12.0  # ems that a name may be wide before it is broken
 _LEADING = 1.25
 _OFF = 13.0  # px from an edge to the line that measures it
-_GAP = 16.0  # px of white beside a column of names
+_GAP = 12.0  # px of white on both sides of a column of names
 
 
 @dataclass(frozen=True)
@@ -43,27 +43,28 @@ class _Seen:
 
 
 def measured(
-    garment: Assembled, system: System, room: tuple[float, float] = ROOM, letters: float = 1.0
+    garment: Assembled, system: System, around: Box, room: tuple[float, float] = ROOM, letters: float = 1.0
 ) -> tuple[list[Item], tuple[tuple[str, str], ...]]:
-    """What is drawn of the finished measurements, and the (name, value) of each that is."""
+    """What is drawn of the finished measurements, and the (name, value) of each that is. `around` is the box of all
+    that is drawn of the garment."""
     rows = _matched(garment)
     if not rows:
         return [], ()
     said = [(title, both(value, system, "finished")) for title, value, _ in rows]
     lines_of = [[*_broken(title), size] for title, size in said]
     em_px = _EM * letters
-    x0, y0, x1, y1 = garment.box()
+    x0, y0, x1, y1 = around
     columns = _columns(rows, (x0 + x1) / 2)
     wide = [
-        max((text_width(text, em_px) for i in column for text in lines_of[i]), default=0.0) + 2 * _GAP
+        max((text_width(text, em_px) for i in column for text in lines_of[i]), default=0.0) + _OFF + 2 * _GAP
         for column in columns
     ]
     px = max((x1 - x0) / max(room[0] - sum(wide), 80.0), (y1 - y0) / (room[1] - 4 * _OFF), 0.1)
     em = em_px * px
     items: list[Item] = []
     for side, column in zip((-1.0, 1.0), columns, strict=True):
-        x = (x0 - _GAP * px) if side < 0 else (x1 + _GAP * px)
-        lines = {i: _line(rows[i][2], garment, _OFF * px) for i in column}
+        x = x0 - (_OFF + _GAP) * px if side < 0 else x1 + (_OFF + _GAP) * px
+        lines = {i: _line(rows[i][2], around, _OFF * px) for i in column}
         order = sorted(column, key=lambda i: -_end(lines[i], side).y)
         heights = _spread(
             [_end(lines[i], side).y for i in order], [(len(lines_of[i]) + 0.4) * em * _LEADING for i in order]
@@ -161,9 +162,9 @@ def _levels(garment: Assembled) -> Iterator[_Seen]:
 # ---- where it is drawn -------------------------------------------------------------------------------------
 
 
-def _line(seen: _Seen, garment: Assembled, off: float) -> Chain:
+def _line(seen: _Seen, around: Box, off: float) -> Chain:
     """The measuring line: outside the edge it measures, at the level where it goes across."""
-    x0, y0, x1, _ = garment.box()
+    x0, y0, x1, _ = around
     chain = seen.chain
     a, b = chain[0], chain[-1]
     if seen.owner is None:

@@ -46,7 +46,7 @@ def laid_flat(
     items += _beside(*beside, garment)
     lines: tuple[tuple[str, str], ...] = ()
     if measured and garment.flats:
-        drawn_lines, lines = measured_lines(garment, measured, room, letters)
+        drawn_lines, lines = measured_lines(garment, measured, box_of(_curves(items)), room, letters)
         items += drawn_lines
     return Drawing(tuple(items), alt=_alt(garment, lines, *beside), title=pattern.lesson.title)
 

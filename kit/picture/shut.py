@@ -11,11 +11,12 @@ from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
 from kit.geometry import Cubic, Path, Point, Vector
-from kit.picture.chains import Chain
+from kit.picture.chains import Chain, dense
 from kit.piece.dart import darts_lying, mouth, sewn_point
 from kit.piece.piece import Piece
 from kit.piece.pleat import pleats_lying
 
+_STEP = 15.0  # mm between points of an edge that folds slide across
 FINE = 0.7
 """mm a chain of points may lie off its curve."""
 
@@ -86,6 +87,7 @@ def edge_points(piece: Piece, name: str, folds: tuple[Shut, ...]) -> Chain:
             nudge = min(0.01, (low - at) / 4)
             # The two ends of a mouth lie on neither side of it; they are taken from the side they belong to.
             points = path.between(at, low).points(FINE)
+            points = dense(points, _STEP) if folds else points
             begins = moved(path.at(at + nudge)) - path.at(at + nudge)
             ends = moved(path.at(low - nudge)) - path.at(low - nudge)
             part = [points[0] + begins, *(moved(p) for p in points[1:-1]), points[-1] + ends]
