@@ -8,6 +8,7 @@ drawn as a band around the body, the far side dashed; lengths as arrows. Numbers
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Literal
 
 from kit.body.measures import MEASUREMENTS, measurement, said
@@ -59,7 +60,7 @@ _LEG: dict[str, tuple[float, float, float]] = {  # level -> inner and outer edge
     "heel_girth": (46, 67, 124),
 }
 _ARM: dict[str, tuple[_Spot, tuple[float, float]]] = {  # centre, half width, lean of the arm's axis (dx for dy = -1)
-    "upper_arm_girth": ((207, 1225), (40, 6)),
+    "upper_arm_girth": ((197, 1262), (41, 6)),
     "elbow_girth": ((236, 1110), (34, 6)),
     "wrist_girth": ((304.5, 892), (22, 5)),
     "hand_girth": ((330, 812), (21, 2)),
@@ -112,6 +113,8 @@ def measuring_figure(names: Sequence[str] | None = None, view: View = "front") -
         drawn, spot, side = _tape(name, view)
         items += drawn
         tags.append((number, spot, side))
+    if "waist_girth" not in wanted:  # a tape is tied there first, and others start or stop at it
+        items += [replace(item, role="kept", name="waist") for item in _band((0, 1042), 123, 13.5, "waist")[1:]]
     items += _numbers(tags)
     told = strung([f"{number} {said(wanted[number - 1])}" for number, _, _ in sorted(tags)])
     alt = say(f"picture.figure_{view}", tapes=told or say("picture.figure_none"))
@@ -162,7 +165,6 @@ def _head() -> list[Item]:
 
 def _front_lines() -> list[Item]:
     lines: list[Sequence[_Spot]] = [((14, 1419), (40, 1428), (66, 1452))]
-    lines += [((20, 1578), (32, 1584), (44, 1578)), ((0, 1514), (10, 1515), (20, 1519))]
     lines += [((26, 1190), (62, 1168), (110, 1170), (140, 1196)), ((10, 770), (50, 800), (90, 830))]
     lines += [((74, 440), (92, 434), (110, 440))]
     found: list[Item] = []
@@ -192,14 +194,14 @@ def _tape(name: str, view: View) -> tuple[list[Item], _Spot, str]:
     """The drawn tape, the spot its number points to, and the margin ("left" or "right") it stands in."""
     if name in _WIDE:
         y, half = _WIDE[name]
-        return _band((0, y), half, half * 0.11, name), (half, y), "right"
+        return [*_band((0, y), half, half * 0.11, name)], (half, y), "right"
     if name in _LEG:
         y, inner, outer = _LEG[name]
         middle, half = (inner + outer) / 2, (outer - inner) / 2
-        return _band((middle, y), half, 9, name), (outer, y), "right"
+        return [*_band((middle, y), half, 9, name)], (outer, y), "right"
     if name in _ARM:
         (x, y), (half, lean) = _ARM[name]
-        return _band((x, y), half, 8, name, lean), (x + half, y + lean), "right"
+        return [*_band((x, y), half, 8, name, lean)], (x + half, y + lean), "right"
     if name == "body_rise":
         return _seated()
     if name == "neck_base_girth":
@@ -237,7 +239,7 @@ _LINES: dict[str, tuple[Sequence[_Spot], _Spot, str]] = {
     "neck_to_bust_point": (((-64, 1450), (-72, 1330), (-84, 1220)), (-72, 1340), "left"),
     "front_waist_length": (((64, 1450), (76, 1330), (84, 1214), (78, 1130), (72, 1042)), (80, 1100), "right"),
     "back_waist_length": (((0, 1446), (0, 1042)), (0, 1090), "left"),
-    "armscye_depth": (((24, 1446), (24, 1268)), (24, 1370), "right"),
+    "armscye_depth": (((58, 1446), (58, 1268)), (58, 1370), "right"),
     "waist_to_hip": (((-123, 1042), (-150, 940), (-179, 837)), (-150, 930), "left"),
     "arm_length": (((-176, 1410), (-240, 1300), (-278, 1110), (-326, 892)), (-258, 1200), "left"),
     "total_crotch_length": (((0, 1042), (0, 900), (0, 764)), (0, 960), "left"),
@@ -252,7 +254,7 @@ _LINES: dict[str, tuple[Sequence[_Spot], _Spot, str]] = {
 }
 
 
-def _band(centre: _Spot, half: float, sag: float, name: str, lean: float = 0.0) -> list[Item]:
+def _band(centre: _Spot, half: float, sag: float, name: str, lean: float = 0.0) -> list[Stroke]:
     """A tape around: the near side sags below its level, the far side is dashed above it."""
     x, y = centre
     left, right = (x - half, y - lean), (x + half, y + lean)
@@ -274,7 +276,7 @@ def _arrows(line: Sequence[_Spot], name: str) -> list[Item]:
     elif name == "waist_height":
         items += [_line(((-260, 1042), (-123, 1042)), "", "guide"), _line(((-260, 0), (-150, 0)), "", "guide")]
     elif name == "armscye_depth":
-        items.append(_line(((-190, 1268), (190, 1268)), "", "guide"))
+        items += [_line(((-190, 1268), (190, 1268)), "", "guide"), _line(((0, 1446), (58, 1446)), "", "guide")]
     return items
 
 
@@ -290,7 +292,7 @@ def _numbers(tags: Sequence[tuple[int, _Spot, str]]) -> list[Item]:
         column = sorted((tag for tag in tags if tag[2] == side), key=lambda tag: -tag[1][1])
         heights = _spread([tag[1][1] for tag in column])
         for (number, spot, _), y in zip(column, heights, strict=True):
-            end = (sign * (_MARGIN - 26), y)
+            end = (sign * (_MARGIN - (26 if number < 10 else 40)), y)
             items.append(Stroke((Line(_p(end), _p(spot)),), "mark"))
             items.append(Dot(_p(spot), "new"))
             items.append(Label(str(number), _p((sign * _MARGIN, y)), "new"))
