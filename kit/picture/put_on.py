@@ -94,8 +94,9 @@ def _seen_rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:
     """(run, mm inside its stitch line) of the rows that show."""
     found: list[tuple[Run, float]] = []
     for op in of_kind(pattern, *_SHOWS):
-        insets = [row.inset for row in op.scene(pattern).rows if row.inset > 0]
-        runs = op.runs()[:1] if op.kind.endswith("_zip") else op.runs()
+        zipped = op.kind.endswith("_zip")  # its lap is on the side named first
+        insets = [op.lap] if zipped else [row.inset for row in op.scene(pattern).rows if row.inset > 0]
+        runs = op.runs()[:1] if zipped else op.runs()
         for run in runs:
             if run.piece == piece.name:
                 found.extend((run, inset) for inset in insets[:1])
