@@ -127,9 +127,9 @@ def _items(sign: str) -> Iterable[Item]:
         return [_line(2.0, y, x, y, "kept"), Stroke((curve,), "new"), *bars]
     if sign == "row_sign":
         tip = Point(WIDE * 0.55, middle)
-        head = [_line(tip.x - 1.8, middle + side * 1.5, tip.x, middle, "row_sign") for side in (1.0, -1.0)]
+        barbs = [_line(tip.x - 1.8, middle + side * 1.5, tip.x, middle, "row_sign") for side in (1.0, -1.0)]
         row = _line(2.0, middle, WIDE - 2.0, middle, "row")
-        return [row, Dot(Point(2.0, middle), "new"), *head, _line(WIDE - 2.0, 2.0, WIDE - 2.0, HIGH - 2.0, "row_sign")]
+        return [row, Dot(Point(2.0, middle), "new"), *barbs, _line(WIDE - 2.0, 2.0, WIDE - 2.0, HIGH - 2.0, "row_sign")]
     if sign == "lens":
         ring = (Arc(Point(WIDE / 2, middle), HIGH / 2 - 0.6, 0.0, math.tau),)
         return [Stroke(ring, "lens", closed=True)]
