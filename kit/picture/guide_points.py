@@ -127,7 +127,8 @@ def _on_edges(sheet: PieceSheet, units: System, reach: float, middle: Point, lab
         for d in ends:
             foot, across = path.at(d), path.normal_at(d) * half
             items.append(Stroke((Line(foot - across, foot + across),), "new", name=f"{piece.name}.{mark.name}.end"))
-            labels.append(Label(show(d, units), _outward(foot, middle, reach * _BESIDE), "small", of=foot))
+            if d > 0.5:  # an opening that begins where its edge does needs no figure there
+                labels.append(Label(show(d, units), _outward(foot, middle, reach * _BESIDE), "small", of=foot))
     return items
 
 
