@@ -235,8 +235,11 @@ class Worn:
             point = piece.point_of("underarm_point")
             if point is None or y > point.y + 1.0:
                 return None
-            # Cloth of the sleeve alone lies beyond the underarm point.
-            return each._replace(high=point.x, high_edge="") if each.high > point.x else each
+            # Cloth of the sleeve alone lies beyond the underarm point. A sleeve whose opening lies before it leaves the
+            # body open there, as an armhole does.
+            if each.high > point.x:
+                return each._replace(high=point.x, high_edge="")
+            return each if role == "underarm" else None
         return each
 
     def _double(self, piece: Piece, side: Side, each: Across, y: float) -> float:
