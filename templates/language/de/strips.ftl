@@ -21,7 +21,7 @@ hem_strip-turn = { $strip }: beide Längskanten zweimal je { $turn } zur linken 
 hem_strip-sew = Dicht neben den inneren Bruchkanten steppen.
 hem_strip-ends_both = Beide kurzen Enden ebenso umbügeln, die Ecken flach gefaltet, und quer darüber steppen.
 hem_strip-ends_one = Ein kurzes Ende ebenso umbügeln, die Ecken flach gefaltet, und quer darüber steppen; das andere bleibt unversäubert, bis eine Naht es mitfasst.
-hem_strip-count = { $count } gleiche anfertigen.
+hem_strip-count = { $count } gleiche Stücke arbeiten.
 hem_strip-why = In dünnem Stoff gibt eine einzelne Lage einen weichen Knoten; zweimal eingeschlagen kann ihre Kante nicht ausfransen.
 
 attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.

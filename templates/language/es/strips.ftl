@@ -17,7 +17,7 @@ turn_strip-stitch_one = Pespuntee a { $edgestitch } del borde cosido.
 turn_strip-stitch_both = Pespuntee a { $edgestitch } de ambos bordes largos.
 turn_strip-count = Haga { $count } iguales.
 
-hem_strip-turn = Doble { $turn } hacia el revés, dos veces, ambos bordes largos y planche: { $strip }; queda de { $width } de ancho.
+hem_strip-turn = Doble dos veces { $turn } hacia el revés ambos bordes largos de la tira ({ $strip }) y planche: queda de { $width } de ancho.
 hem_strip-sew = Cosa junto a los dobleces interiores.
 hem_strip-ends_both = Doble igual los dos extremos cortos, con las esquinas planas, y cosa de lado a lado.
 hem_strip-ends_one = Doble igual un extremo corto, con las esquinas planas, y cosa de lado a lado; el otro queda sin rematar hasta que lo sujete una costura.

@@ -19,13 +19,13 @@ trim-why = Si se quita tela donde quedaría doblada, el borde resulta fino.
 grade-cut = Escalone los márgenes de { $edge }: recorte este a { $to } y deje { $wider } de ancho en el que queda más cerca del exterior.
 grade-why = Los márgenes que acaban a distinto ancho hacen una rampa en vez de un relieve, y el más ancho esconde el más estrecho.
 
-trim_strip-sides = Recorte a { $to } los márgenes de la costura larga: { $strip }.
-trim_strip-sides_half = Recorte a la mitad, a { $to }, los márgenes de la costura larga: { $strip }.
-trim_strip-ends = Recorte a { $to } los márgenes del extremo cosido y corte las esquinas: { $strip }.
-trim_strip-ends_half = Recorte a la mitad, a { $to }, los márgenes del extremo cosido y corte las esquinas: { $strip }.
-grade_strip-sides = Escalone los márgenes de la costura larga: { $strip }. Recorte uno a { $to } y deje el otro de { $wider }.
-grade_strip-sides_on = Escalone los márgenes de la costura que sujeta la tira: { $strip }. Recorte el de la tira a { $to } y deje el de la prenda de { $wider }.
-grade_strip-ends = Escalone los márgenes del extremo cosido: { $strip }. Recorte uno a { $to } y deje el otro de { $wider }. Corte las esquinas.
+trim_strip-sides = Recorte a { $to } los márgenes de la costura larga de la tira ({ $strip }).
+trim_strip-sides_half = Recorte a la mitad, a { $to }, los márgenes de la costura larga de la tira ({ $strip }).
+trim_strip-ends = Recorte a { $to } los márgenes del extremo cosido de la tira ({ $strip }) y corte las esquinas.
+trim_strip-ends_half = Recorte a la mitad, a { $to }, los márgenes del extremo cosido de la tira ({ $strip }) y corte las esquinas.
+grade_strip-sides = Escalone los márgenes de la costura larga de la tira ({ $strip }): recorte uno a { $to } y deje el otro de { $wider }.
+grade_strip-sides_on = Escalone los márgenes de la costura que sujeta la tira ({ $strip }): recorte el de la tira a { $to } y deje el de la prenda de { $wider }.
+grade_strip-ends = Escalone los márgenes del extremo cosido de la tira ({ $strip }): recorte uno a { $to } y deje el otro de { $wider }. Corte las esquinas.
 
 tack_down-sew = Sujete { $edge } a los márgenes de { $seam } con unas puntadas a mano que no traspasen al derecho.
 tack_down-why = Sujeta solo en las costuras, la vista se queda dentro sin ninguna costura a la vista.

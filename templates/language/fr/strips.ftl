@@ -17,11 +17,11 @@ turn_strip-stitch_one = Piquer à { $edgestitch } du bord cousu.
 turn_strip-stitch_both = Piquer à { $edgestitch } des deux longs bords.
 turn_strip-count = Répéter pour obtenir { $count } exemplaires.
 
-hem_strip-turn = { $strip } : replier les deux longs bords de { $turn } sur l’envers, deux fois, et repasser : { $width } de large.
+hem_strip-turn = Replier deux fois { $turn } sur l’envers les deux longs bords de la bande ({ $strip }) et repasser : { $width } de large.
 hem_strip-sew = Piquer près des plis intérieurs.
 hem_strip-ends_both = Replier de même les deux bouts, les angles pliés à plat, et piquer en travers.
 hem_strip-ends_one = Replier de même un bout, les angles pliés à plat, et piquer en travers ; l’autre reste à cru jusqu’à ce qu’une couture la prenne.
-hem_strip-count = En faire { $count } pareilles.
+hem_strip-count = Répéter pour obtenir { $count } exemplaires.
 hem_strip-why = Dans un tissu fin, une seule épaisseur donne un nœud souple ; replié deux fois, son bord ne s’effiloche pas.
 
 attach_strip-stitched_on-place_start = Poser le bout de la bande ({ $strip }) sur le début du bord, à l’intérieur, en le recouvrant de { $lap } : { $run }.

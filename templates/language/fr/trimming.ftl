@@ -19,13 +19,13 @@ trim-why = Le tissu ôté là où il serait replié garde le bord mince.
 grade-cut = Dégrader la couture : recouper cette marge à { $to } et laisser { $wider } à celle qui est plus près de l’extérieur : { $edge }.
 grade-why = Des marges qui finissent à des largeurs différentes font une pente au lieu d’une marche, et la plus large cache la plus étroite.
 
-trim_strip-sides = { $strip } : recouper à { $to } les marges de la couture en long.
-trim_strip-sides_half = { $strip } : recouper de moitié, à { $to }, les marges de la couture en long.
-trim_strip-ends = { $strip } : recouper à { $to } les marges du bout cousu et couper les angles.
-trim_strip-ends_half = { $strip } : recouper de moitié, à { $to }, les marges du bout cousu et couper les angles.
-grade_strip-sides = { $strip } : dégrader les marges de la couture en long ; recouper l’une à { $to } et laisser l’autre large de { $wider }.
-grade_strip-sides_on = { $strip } : dégrader les marges de la couture qui tient la bande ; recouper celle de la bande à { $to } et laisser celle du vêtement large de { $wider }.
-grade_strip-ends = { $strip } : dégrader les marges du bout cousu ; recouper l’une à { $to } et laisser l’autre large de { $wider }. Couper les angles.
+trim_strip-sides = Recouper à { $to } les marges de la couture en long de la bande ({ $strip }).
+trim_strip-sides_half = Recouper de moitié, à { $to }, les marges de la couture en long de la bande ({ $strip }).
+trim_strip-ends = Recouper à { $to } les marges du bout cousu de la bande ({ $strip }) et couper les angles.
+trim_strip-ends_half = Recouper de moitié, à { $to }, les marges du bout cousu de la bande ({ $strip }) et couper les angles.
+grade_strip-sides = Dégrader les marges de la couture en long de la bande ({ $strip }) : recouper l’une à { $to } et laisser l’autre large de { $wider }.
+grade_strip-sides_on = Dégrader les marges de la couture qui tient la bande ({ $strip }) : recouper celle de la bande à { $to } et laisser celle du vêtement large de { $wider }.
+grade_strip-ends = Dégrader les marges du bout cousu de la bande ({ $strip }) : recouper l’une à { $to } et laisser l’autre large de { $wider }. Couper les angles.
 
 tack_down-sew = Fixer { $edge } aux marges de « { $seam } » par quelques points à la main qui ne traversent pas jusqu’à l’endroit.
 tack_down-why = Tenue aux seules coutures, une parementure reste à l’intérieur sans piqûre visible.
