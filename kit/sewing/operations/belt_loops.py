@@ -70,4 +70,4 @@ class BeltLoop(OnRun):
         loop = max(self.length(pattern), 10.0)
         top = min(self.at, max(run_length(pattern, run) - loop, 0.0))
         covered = part(pattern, run, top, top + loop)
-        return (laid(run, Row(run, ink="old"), focus=covered, strip=self.name),)
+        return (laid(run, focus=covered, strip=self.name),)
