@@ -34,6 +34,8 @@ LINES: tuple[StrokeRole, ...] = (
     "lens",
     "removed",
     "guide",
+    "edge",
+    "crease",
     "row",
     "row_sign",
     "baste",
