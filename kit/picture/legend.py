@@ -34,8 +34,6 @@ LINES: tuple[StrokeRole, ...] = (
     "lens",
     "removed",
     "guide",
-    "edge",
-    "crease",
     "row",
     "row_sign",
     "baste",
