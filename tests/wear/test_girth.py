@@ -112,9 +112,9 @@ def test_the_levels_of_a_body_lie_in_order() -> None:
 
 
 def test_an_opening_squared_down_too_near_the_body_cuts_into_it() -> None:
-    """The overarm of a sleeve of 5 cm ends about (230, 383); 171 mm square to it lies the lower end of the opening, about
-    (175, 221). From there the underarm curve runs to the side, inside the bust line's end at 250: round the bust of 90 cm
-    there are less than 4 times 22."""
+    """The overarm of a sleeve of 5 cm ends about (230, 383); 171 mm square to it lies the lower end of the opening,
+    about (175, 221). From there the underarm curve runs to the side, inside the bust line's end at 250: round the bust
+    of 90 cm there are less than 4 times 22."""
     change = ('lesson.length("sleeve_length", 26 * cm', 'lesson.length("sleeve_length", 5 * cm')
     worn = put_on("tideline_wrap_top", changes=(change,))
     found = dict(levels_worn(worn))
