@@ -16,7 +16,7 @@ from typing import Any
 
 from kit.body.body import NOBODY, Body
 from kit.booklet.run_notebook import read_notebook, run_and_ask
-from kit.diagnostic import reading
+from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.lesson.another import find_lesson
 from kit.proof.ranges import Mixture, Reach, mixtures, reaches
@@ -164,7 +164,9 @@ def ranges_of(
 
 
 def _read(answer: str) -> Told:
-    found = pickle.loads(base64.b64decode(answer)) if answer else KitError("the notebook gave no answer.", do="Again.")
+    if not answer:
+        raise KitError(message("refusal.no_answer"), do=message("refusal.no_answer_do"))
+    found = pickle.loads(base64.b64decode(answer))
     if isinstance(found, KitError):
         raise found
     assert isinstance(found, Told)

@@ -353,3 +353,5 @@ refusal-bound_at_least = { $name }: { $value } ist zu wenig; mit { $causes } sin
 refusal-bound_at_least_do = { $name } auf mindestens { $bound } stellen oder ändern, wovon es abhängt.
 refusal-bound_at_most = { $name }: { $value } ist zu viel; mit { $causes } sind es höchstens { $bound }.
 refusal-bound_at_most_do = { $name } auf höchstens { $bound } stellen oder ändern, wovon es abhängt.
+refusal-no_answer = das Notebook hat keine Antwort gegeben.
+refusal-no_answer_do = Noch einmal ausführen.

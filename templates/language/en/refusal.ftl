@@ -353,3 +353,5 @@ refusal-bound_at_least = { $name } is { $value }, and with { $causes } it must b
 refusal-bound_at_least_do = Make { $name } at least { $bound }, or change what it follows from.
 refusal-bound_at_most = { $name } is { $value }, and with { $causes } it can be at most { $bound }.
 refusal-bound_at_most_do = Make { $name } at most { $bound }, or change what it follows from.
+refusal-no_answer = the notebook gave no answer.
+refusal-no_answer_do = Run it again.

@@ -353,3 +353,5 @@ refusal-bound_at_least = { $name }: { $value } es demasiado poco; con { $causes 
 refusal-bound_at_least_do = Ponga { $name } en { $bound } como mínimo, o cambie aquello de lo que depende.
 refusal-bound_at_most = { $name }: { $value } es demasiado; con { $causes } son como máximo { $bound }.
 refusal-bound_at_most_do = Ponga { $name } en { $bound } como máximo, o cambie aquello de lo que depende.
+refusal-no_answer = el cuaderno no dio respuesta.
+refusal-no_answer_do = Ejecútelo otra vez.

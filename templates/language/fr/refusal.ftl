@@ -353,3 +353,5 @@ refusal-bound_at_least = { $name } : { $value }, c’est trop peu ; avec { $caus
 refusal-bound_at_least_do = Mettre { $name } à { $bound } au moins, ou changer ce dont cela dépend.
 refusal-bound_at_most = { $name } : { $value }, c’est trop ; avec { $causes }, il faut au plus { $bound }.
 refusal-bound_at_most_do = Mettre { $name } à { $bound } au plus, ou changer ce dont cela dépend.
+refusal-no_answer = le notebook n’a pas donné de réponse.
+refusal-no_answer_do = L’exécuter encore une fois.
