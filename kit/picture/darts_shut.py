@@ -23,7 +23,7 @@ Reach = tuple[float, float, float, float]
 _OVER = 1.3  # shares of its depth up to which a dart goes on widening beyond the edge
 _REACH = 70.0  # mm beside a dart as far as the cloth follows
 _SMOOTH = 40.0  # mm beside a dart over which its edge is drawn smooth
-_STEP = 8.0  # mm between the points of a line that is moved
+_STEP = 12.0  # mm between the points of a line that is moved
 
 
 @dataclass(frozen=True)
@@ -111,7 +111,7 @@ def _shut(piece: Piece, it: Dart | Pleat) -> ShutFold:
 
 
 def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
-    """A path moved point by point, as straight lines at most 8 mm long; curves by their own points too. What lies
+    """A path moved point by point, as straight lines at most 12 mm long; curves by their own points too. What lies
     outside the box `reach` (xmin, ymin, xmax, ymax) is not moved and stays as it is."""
     found: list[Curve] = []
     for curve in path.curves:
@@ -120,7 +120,7 @@ def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
             if x1 < reach[0] or x0 > reach[2] or y1 < reach[1] or y0 > reach[3]:
                 found.append(curve)
                 continue
-        own = list(curve.points(0.3))
+        own = list(curve.points(0.4))
         points: list[Point] = []
         for a, b in pairwise(own):
             count = max(int(a.distance(b) / _STEP), 1)

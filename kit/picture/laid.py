@@ -77,7 +77,7 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
             own, under = _seam(p.layer.run, pattern), _seam(p.layer.on, pattern)
             lies = p.lay(path_of(pattern, own), own.side)
             p.follow = following(lies, p.base.lay(path_of(pattern, under), p.layer.on.side))
-            p.followed = grown(lies.bounds(), 4 * FAR) if p.follow is not None else None
+            p.followed = _beside(lies) if p.follow is not None else None
     for p in placed:
         if p.layer.along is not None and p.base is not None and p.layer.on is not None:
             band(p, pattern)
@@ -133,6 +133,14 @@ def along_line(run: Run, pattern: Pattern) -> tuple[Run, ...]:
     one_cloth = bool(pattern.piece(run.piece).fold)
     others = (each for each in run.chain.runs if each.piece == run.piece and (one_cloth or each.side == run.side))
     return (run, *(each for each in others if each != run))
+
+
+def _beside(seam: Path) -> Box:
+    """The box of all that is moved when a piece follows its seam: far along it, and as far beside it as cloth gives."""
+    x0, y0, x1, y1 = seam.bounds()
+    upright = y1 - y0 > x1 - x0
+    wide, high = (1.5 * FAR, 4 * FAR) if upright else (4 * FAR, 1.5 * FAR)
+    return x0 - wide, y0 - high, x1 + wide, y1 + high
 
 
 def _seam(run: Run, pattern: Pattern) -> Run:
