@@ -1,0 +1,102 @@
+"""Every verb of `make` as it is written in its own example: what it says, needs and changes, how long it takes, what
+its pictures show; and then, for each word that an argument may be and each length that may be left out, what becomes
+otherwise.
+
+What stands in `verbs_told/` was read beside the trade's way of sewing it (common practice, no source); the lengths are
+worked from the pieces of `tests/live/sampler.py`.
+"""
+
+from __future__ import annotations
+
+import inspect
+import re
+from collections.abc import Iterator
+from difflib import ndiff
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from kit.body.body import Body
+from kit.errors import KitError
+from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
+from kit.live.verb_help import verbs_of
+from kit.sewing.handle import PieceHandle, StripHandle
+from kit.sewing.make import Make
+from kit.sewing.order import sew
+from kit.sewing.verb import VERBS
+from kit.units import cm, mm
+from tests.live.sampler import BEFORE, PIECES, STRIPS
+from tests.sewing.told import Kept, told_operation, told_scene
+
+ARGUMENT_WORDS = re.compile(r"^Literal\[([^]]+)\]( \| None)?$")
+OTHER_LENGTH = 7 * mm
+"""Written for a length that may be left out: none has it by itself."""
+WAYS = ("open", "one side", "back", "front")
+"""Written for a direction, which may be a piece as well."""
+
+
+class _Otherwise:
+    """A `make` that writes one argument of one verb otherwise."""
+
+    def __init__(self, make: Make, verb: str, argument: str, value: Any) -> None:
+        self._make, self._verb, self._other = make, verb, {argument: value}
+
+    def __getattr__(self, name: str) -> Any:
+        written = getattr(self._make, name)
+        if name != self._verb:
+            return written
+        return lambda *given, **named: written(*given, **named | self._other)
+
+
+def _worked(verb: str, argument: str = "", value: Any = None) -> list[str]:
+    make = Make(PIECES, STRIPS)
+    names: dict[str, Any] = {piece.name: PieceHandle(piece) for piece in PIECES} | {"cm": cm, "mm": mm}
+    names |= {strip.name: StripHandle(strip) for strip in STRIPS} | {"make": make}
+    exec("\n".join(BEFORE.get(verb, ())), names)
+    before = len(make.operations)
+    if argument:
+        names["make"] = _Otherwise(make, verb, argument, value)
+    try:
+        exec(verbs_of("make")[verb].example, names)
+    except KitError as error:
+        return [f"refused: {getattr(error.told.says, 'key', error.what)}"]
+    record = SewRecord("step", "Step", "", "", make.operations)
+    pattern = Pattern(LessonInfo("T", "t"), Body("W4", ()), (), PIECES, STRIPS, (), (record,))
+    lines: list[str] = []
+    for operation in make.operations[before:]:
+        lines += told_operation(operation, pattern)
+        for number, scene in enumerate(operation.scenes(pattern), 1):
+            lines += [f"picture {number}", *told_scene(scene)]
+    return lines + [f"objection {each.code}" for each in sew(pattern)[1]]
+
+
+def _others(verb: str) -> Iterator[tuple[str, Any]]:
+    """(argument, another value) for each word, flag and length of a verb that may be left out."""
+    for name, argument in inspect.signature(VERBS[verb]).parameters.items():
+        if argument.default is argument.empty:
+            continue
+        kind = str(argument.annotation)
+        words = ARGUMENT_WORDS.match(kind)
+        if words:
+            yield from ((name, each) for each in re.findall(r"'([^']*)'", words[1]) if each != argument.default)
+        elif kind == "bool":
+            yield name, not argument.default
+        elif kind.startswith("Size"):
+            yield name, OTHER_LENGTH
+        elif kind == "int":
+            yield name, argument.default + 1
+        elif kind == "str | PieceHandle":
+            yield from ((name, each) for each in WAYS if each != argument.default)
+
+
+@pytest.mark.parametrize("verb", sorted(VERBS))
+def test_what_it_does(verb):
+    usual = _worked(verb)
+    found = {verb: "\n".join(usual)}
+    for argument, value in _others(verb):
+        other = _worked(verb, argument, value)
+        refused = other[0].startswith("refused")
+        lines = other if refused else [line for line in ndiff(usual, other) if line[0] in "+-"]
+        found[f"{argument}={value}"] = "\n".join(lines) or "the same"
+    Kept(Path(__file__).with_name("verbs_told") / f"{verb}.txt").holds(found)
