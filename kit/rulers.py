@@ -122,7 +122,7 @@ def reading(mm: float, first: System, style: Style = "draft") -> dict[System, in
     """What a length of `mm`, 0 or more, reads in both systems: whole millimetres, and sixteenths of an inch.
 
     >>> reading(15.0, "cm"), reading(28.5, "inch")  # 1.5 cm (5/8 in), 1 1/8 in (2.9 cm)
-    ({'cm': 15, 'inch': 10}, {'inch': 18, 'cm': 29})
+    ({'cm': 15, 'inch': 10}, {'cm': 29, 'inch': 18})
     """
     own = _own(mm, first)
     mark = _shown(mm, own, style)
