@@ -173,6 +173,8 @@ def guide(bench: OpenPiece, name: str = "", /, **lines: PaperLine) -> PaperLine 
             raise KitError(f"there is no construction line '{name}'.", where=bench.where, do=near(name, guides))
         return found
     for name, line in lines.items():
+        if not isinstance(line, PaperLine):
+            raise KitError(f"'{name}' must be a line.", where=bench.where, do="For a point use mark().")
         bench.free(name)
         if bench.piece.has_edge(name) or bench.point(name) is not None:
             raise KitError(f"'{name}' is already used.", where=bench.where, do="Choose another name.")

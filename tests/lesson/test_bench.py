@@ -108,6 +108,7 @@ def test_drawing_says_what_it_replaces(half: BenchPiece) -> None:
         (lambda: half.draw(side=line, instead_of="hem"), "'side' is already drawn"),
         (lambda: half.draw(join=line, instead_of="hem"), "a word of the bench"),
         (lambda: half.draw(low=half.tip, instead_of="hem"), "must be a line"),
+        (lambda: half.guide(low=half.tip), "'low' must be a line"),
         (lambda: half.draw(low=line, instead_of=("neck", "hem")), "does not lie next to"),
         (lambda: half.mark(hem=half.tip), "already a line"),
         (lambda: half.guide(tip=line), "already used"),

@@ -12,7 +12,8 @@ from pathlib import Path
 import pytest
 
 from kit.sewing.in_work import shown_scenes
-from tests.sewing.told import Kept, told_scene
+from tests.sewing.telling import told_scene
+from tests.told import Kept
 
 
 @pytest.mark.parametrize("name", ["JACKET", "SKIRT", "TOTE"])

@@ -27,7 +27,8 @@ from kit.sewing.order import sew
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 from tests.live.sampler import BEFORE, PIECES, STRIPS
-from tests.sewing.told import Kept, told_operation, told_scene
+from tests.sewing.telling import told_operation, told_scene
+from tests.told import Kept
 
 ARGUMENT_WORDS = re.compile(r"^Literal\[([^]]+)\]( \| None)?$")
 OTHER_LENGTH = 7 * mm

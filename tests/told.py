@@ -1,9 +1,11 @@
-"""Operations, what they do and what their pictures show, told in lines of text: to be read beside the garment, and held
-to what was read. Lengths are mm; a run is `piece.edge`, `piece.left.edge` on one half, with `[from..to]` for a part."""
+"""Values of the kit told in lines of text: to be read beside the garment or the draft, and held to what was read.
+
+Lengths are mm to a tenth; a run is `piece.edge`, `piece.left.edge` on one half, with `[from..to]` for a part.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import MISSING, Field, fields, is_dataclass
 from pathlib import Path as File
 from typing import Any
@@ -11,44 +13,10 @@ from typing import Any
 import pytest
 
 from kit.geometry import Path, Point
-from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from kit.sewing.operation import Operation
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene, Section
+from kit.sewing.scene import Section
 from kit.sewing.spans import Span
-
-
-def told_operation(operation: Operation, pattern: Pattern) -> Iterator[str]:
-    """All that an operation says of itself, a line each: the keys and values of its sentences, not their words."""
-    yield f"{operation.kind}, {operation.minutes(pattern):.4g} minutes, class {operation.seam_class or '-'}"
-    yield f"needs {told(operation.tools)}; minds {told(operation.cautioned(pattern))}; {told(operation.notions)}"
-    values = operation.values(pattern)
-    for sentence in operation.sentences(pattern):
-        more = {name: each[0] for name, each in sentence.values.items() if values.get(name) != each}
-        yield f"says {sentence.key} {told(more) if more else ''}".rstrip()
-    for name, (value, kind) in sorted(values.items()):
-        yield f"tells {name} ({kind}): {told(value)}"
-    yield from (f"why {sentence.key}" for sentence in operation.whys(pattern))
-    yield from (f"is {told(role)}" for role in operation.roles())
-    yield from (f"amount {name}: {told(amount)}" for name, amount in operation.notion_amounts(pattern).items())
-    for name in ("opens", "gaps", "wants"):
-        yield from (f"{name} {told(each)}" for each in getattr(operation, name)(pattern))
-    for name in ("joins", "uses", "effect"):
-        value = getattr(operation, name)
-        yield f"{name} {told(value(pattern) if callable(value) else value)}"
-
-
-def told_scene(scene: Scene) -> Iterator[str]:
-    """What a picture shows: a line for each layer from below, each row, each thing, and for all else that is not as
-    usual."""
-    for key in ("layers", "rows", "things"):
-        for each in getattr(scene, key):
-            yield f"  {key[:-1]} {told(each)}"
-    for each in fields(scene):
-        value = getattr(scene, each.name)
-        if each.name not in ("layers", "rows", "things") and not _usual(each, value):
-            yield f"  {each.name} {told(value)}"
 
 
 def told(value: Any) -> str:
@@ -60,7 +28,8 @@ def told(value: Any) -> str:
     if isinstance(value, Point):
         return f"({told(value.x)}, {told(value.y)})"
     if isinstance(value, Path):
-        return f"{told(value.start)} to {told(value.end)}, {told(value.length)} long"
+        way = "" if value.is_straight else f"by {told(value.at(value.length / 2))} "
+        return f"{told(value.start)} {way}to {told(value.end)}, {told(value.length)} long"
     if isinstance(value, Run):
         part = "" if value.start is None and value.end is None else f"[{told(value.start)}..{told(value.end)}]"
         return ".".join(filter(None, (value.piece, value.side, "+".join(value.edges)))) + part
@@ -81,13 +50,14 @@ def told(value: Any) -> str:
         given = [
             f"{each.name}={told(getattr(value, each.name))}"
             for each in fields(value)
-            if not _usual(each, getattr(value, each.name))
+            if not usual(each, getattr(value, each.name))
         ]
         return f"{type(value).__name__}({', '.join(given)})"
     raise TypeError(f"{value!r}: no words for it")
 
 
-def _usual(each: Field[Any], value: Any) -> bool:
+def usual(each: Field[Any], value: Any) -> bool:
+    """Whether a field holds its default."""
     if each.default is not MISSING:
         return bool(value == each.default)
     return each.default_factory is not MISSING and bool(value == each.default_factory())
