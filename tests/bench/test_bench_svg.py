@@ -1,4 +1,5 @@
-"""How long pictures take: the whole wrap top's draft (aim: under 4 ms to write), one step, the cut lines."""
+"""How long pictures take: the whole wrap top's draft (aim: under 4 ms to write), placing the texts of one step (aims:
+20 ms for a live picture of few texts, 100 ms for the fullest step in print), the cut lines."""
 
 from __future__ import annotations
 
@@ -8,6 +9,7 @@ import pytest
 
 from kit.geometry import Cubic, Line, Path, Point
 from kit.picture.drawing import Drawing, Label, Stroke
+from kit.picture.lettered import lettered
 from kit.picture.svg_pen import svg
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Edge, Piece
@@ -48,6 +50,24 @@ def test_svg_of_a_whole_draft(benchmark: Any) -> None:
 def test_baseline_sampled_points(benchmark: Any) -> None:
     drawing = draft()
     assert benchmark(points_as_text, drawing)
+
+
+@pytest.mark.benchmark(group="placing texts")
+@pytest.mark.parametrize("texts", [12, 40])
+def test_placing_the_texts_of_a_step(benchmark: Any, texts: int) -> None:
+    """Twelve is what a live picture of a step has, forty more than any of the examples."""
+    shown = draft()
+    edges = [item.curves for item in shown.items if isinstance(item, Stroke)]
+    names = [
+        Label(f"name of line {i}", curves[0].start, "new", of=curves)
+        if i % 2
+        else Label(f"point {i}", curves[0].start, "small", of=curves[0].start)
+        for i, curves in enumerate(edges[:texts])
+    ]
+    lines = tuple(item for item in shown.items if isinstance(item, Stroke))
+    drawing = Drawing((*lines, *names), alt="A step.", title="Step")
+    made = benchmark(lettered, drawing, 640.0)
+    assert {text.item for text in made.texts} == {len(lines) + n for n in range(texts)}
 
 
 @pytest.mark.benchmark(group="cut line")
