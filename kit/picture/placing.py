@@ -34,6 +34,8 @@ WIDER = 60.0
 LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
 _FEWEST, _FEW, _MANY = 5, 14, 90
 """So many of its best places a text chooses from at first, and where it found none that is free."""
+_TOGETHER = 20
+"""So many of their places two texts look at that move together."""
 _CRAMPED = 9.0
 _ROUNDS = 6
 
@@ -270,8 +272,8 @@ def _move_pairs(texts: Sequence[_Text], pairs: _Pairs, everyone: Sequence[int]) 
     changed = False
     for i, j in pairs.clashing():
         others = [k for k in everyone if k not in (i, j)]
-        own = [pairs.cost(i, at, others) for at in range(len(texts[i].options))]
-        its = [pairs.cost(j, at, others) for at in range(len(texts[j].options))]
+        own = [pairs.cost(i, at, others) for at in range(max(texts[i].at + 1, min(len(texts[i].options), _TOGETHER)))]
+        its = [pairs.cost(j, at, others) for at in range(max(texts[j].at + 1, min(len(texts[j].options), _TOGETHER)))]
         now = own[texts[i].at] + its[texts[j].at] + pairs.between(i, texts[i].at, j, texts[j].at)
         best = (now - 1e-9, texts[i].at, texts[j].at)
         for a, cost in enumerate(own):
