@@ -1,6 +1,7 @@
 """Values of the kit told in lines of text: to be read beside the garment or the draft, and held to what was read.
 
-Lengths are mm to a tenth; a run is `piece.edge`, `piece.left.edge` on one half, with `[from..to]` for a part.
+Lengths are mm to a tenth, shares to a thousandth; a run is `piece.edge`, `piece.left.edge` on one half, with
+`[from..to]` for a part.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ import pytest
 
 from kit.geometry import Path, Point
 from kit.piece.piece import Piece
+from kit.piece.recut import EdgeChange
 from kit.sewing.run import Run
 from kit.sewing.scene import Section
 from kit.sewing.spans import Span
@@ -24,7 +26,7 @@ def told(value: Any) -> str:
     if isinstance(value, bool | str) or value is None:
         return str(value)
     if isinstance(value, int | float):
-        return f"{round(float(value), 1) + 0.0:g}"
+        return f"{round(float(value), 1 if abs(value) >= 1 else 3) + 0.0:g}"
     if isinstance(value, Point):
         return f"({told(value.x)}, {told(value.y)})"
     if isinstance(value, Path):
@@ -40,12 +42,17 @@ def told(value: Any) -> str:
         return f"{'/'.join(ply.name or ply.stuff for ply in value.plies)}; rows through {' | '.join(rows) or '-'}"
     if isinstance(value, Piece):
         return value.name
+    if isinstance(value, EdgeChange):
+        off = ", ".join(told(at.off) for at in (value.start, value.most, value.end))
+        return f"{value.was or '-'} -> {value.edge} between {value.before} and {value.after}: {value.shape} ({off})"
     if isinstance(value, Mapping):
         return "{" + ", ".join(f"{told(key)}: {told(each)}" for key, each in value.items()) + "}"
     if isinstance(value, frozenset):
         return told(tuple(sorted(value)))
     if isinstance(value, tuple | list):
         return "(" + ", ".join(map(told, value)) + ")"
+    if callable(value):
+        return f"function {getattr(value, '__name__', '')}"
     if is_dataclass(value):
         given = [
             f"{each.name}={told(getattr(value, each.name))}"

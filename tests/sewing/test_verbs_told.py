@@ -22,6 +22,7 @@ from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.make import Make
 from kit.sewing.order import sew
 from kit.sewing.verb import VERBS
@@ -50,7 +51,8 @@ class _Otherwise:
         return lambda *given, **named: written(*given, **named | self._other)
 
 
-def _worked(verb: str, argument: str = "", value: Any = None) -> list[str]:
+def _pattern(verb: str, argument: str = "", value: Any = None) -> tuple[Pattern, int]:
+    """The sampler with the example of a verb sewn, and how many operations come before it. Raises `KitError`."""
     make = Make(PIECES, STRIPS)
     names: dict[str, Any] = {piece.name: PieceHandle(piece) for piece in PIECES} | {"cm": cm, "mm": mm}
     names |= {strip.name: StripHandle(strip) for strip in STRIPS} | {"make": make}
@@ -58,18 +60,31 @@ def _worked(verb: str, argument: str = "", value: Any = None) -> list[str]:
     before = len(make.operations)
     if argument:
         names["make"] = _Otherwise(make, verb, argument, value)
+    exec(verbs_of("make")[verb].example, names)
+    record = SewRecord("step", "Step", "", "", make.operations)
+    return Pattern(LessonInfo("T", "t"), Body("W4", ()), (), PIECES, STRIPS, (), (record,)), before
+
+
+def _worked(verb: str, argument: str = "", value: Any = None) -> list[str]:
     try:
-        exec(verbs_of("make")[verb].example, names)
+        pattern, before = _pattern(verb, argument, value)
     except KitError as error:
         return [f"refused: {getattr(error.told.says, 'key', error.what)}"]
-    record = SewRecord("step", "Step", "", "", make.operations)
-    pattern = Pattern(LessonInfo("T", "t"), Body("W4", ()), (), PIECES, STRIPS, (), (record,))
     lines: list[str] = []
-    for operation in make.operations[before:]:
+    for operation in pattern.sewing[0].operations[before:]:
         lines += told_operation(operation, pattern)
         for number, scene in enumerate(operation.scenes(pattern), 1):
             lines += [f"picture {number}", *told_scene(scene)]
     return lines + [f"objection {each.code}" for each in sew(pattern)[1]]
+
+
+def _in_work(verb: str) -> list[str]:
+    pattern, before = _pattern(verb)
+    lines: list[str] = []
+    for operation in pattern.sewing[0].operations[before:]:
+        for number, scene in enumerate(shown_scenes(pattern, operation), 1):
+            lines += [f"picture {number}", *told_scene(scene)]
+    return lines or ["none"]
 
 
 def _others(verb: str) -> Iterator[tuple[str, Any]]:
@@ -94,7 +109,7 @@ def _others(verb: str) -> Iterator[tuple[str, Any]]:
 @pytest.mark.parametrize("verb", sorted(VERBS))
 def test_what_it_does(verb):
     usual = _worked(verb)
-    found = {verb: "\n".join(usual)}
+    found = {verb: "\n".join(usual), "as the cloth lies by then": "\n".join(_in_work(verb))}
     for argument, value in _others(verb):
         other = _worked(verb, argument, value)
         refused = other[0].startswith("refused")
