@@ -80,6 +80,7 @@ class Kept:
     def holds(self, found: Mapping[str, str]) -> None:
         """Fails where any block is not as it was read."""
         if not self._file.exists():
+            self._file.parent.mkdir(exist_ok=True)
             text = "\n\n".join(f"{title}\n{block}" for title, block in found.items())
             self._file.write_text(text + "\n", "utf-8")
             pytest.fail(f"{self._file.name} is written: read it")

@@ -2,8 +2,8 @@
 its pictures show; and then, for each word that an argument may be and each length that may be left out, what becomes
 otherwise.
 
-What stands in `verbs_told/` was read beside the trade's way of sewing it (common practice, no source); the lengths are
-worked from the pieces of `tests/live/sampler.py`.
+What stands in the folders `verbs_...` was read beside the trade's way of sewing it (common practice, no source); the
+lengths are worked from the pieces of `tests/live/sampler.py`.
 """
 
 from __future__ import annotations
@@ -36,6 +36,15 @@ OTHER_LENGTH = 7 * mm
 """Written for a length that may be left out: none has it by itself."""
 WAYS = ("open", "one side", "back", "front")
 """Written for a direction, which may be a piece as well."""
+
+
+VERB = sorted(VERBS)
+TOO_LONG, NOTHING = "refusal.too_wide", "refusal.zero"
+
+
+def _held(folder: str, verb: str) -> Kept:
+    """What is held of a verb, in a folder beside this file."""
+    return Kept(Path(__file__).with_name(folder) / f"{verb}.txt")
 
 
 class _Otherwise:
@@ -106,13 +115,53 @@ def _others(verb: str) -> Iterator[tuple[str, Any]]:
             yield from ((name, each) for each in WAYS if each != argument.default)
 
 
-@pytest.mark.parametrize("verb", sorted(VERBS))
+def _longest(verb: str, argument: str) -> str:
+    """From what length on an argument is refused for being too long or none, to the mm."""
+
+    def refused(mms: int) -> str:
+        try:
+            _pattern(verb, argument, mms * mm)
+        except KitError as error:
+            return getattr(error.told.says, "key", "")
+        return ""
+
+    def taken(mms: int) -> bool:
+        return refused(mms) != TOO_LONG
+
+    low, high = 1, 2000
+    if taken(high):
+        return "any"
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (middle, high) if taken(middle) else (low, middle)
+    return f"{0 if refused(0) != NOTHING else 'more than 0'} to {low}"
+
+
+@pytest.mark.parametrize("verb", VERB)
 def test_what_it_does(verb):
+    _held("verbs_told", verb).holds({verb: "\n".join(_worked(verb))})
+
+
+@pytest.mark.parametrize("verb", VERB)
+def test_what_its_pictures_show_as_the_cloth_lies_by_then(verb):
+    _held("verbs_in_work", verb).holds({verb: "\n".join(_in_work(verb))})
+
+
+@pytest.mark.parametrize("verb", VERB)
+def test_what_becomes_otherwise(verb):
     usual = _worked(verb)
-    found = {verb: "\n".join(usual), "as the cloth lies by then": "\n".join(_in_work(verb))}
+    found = {}
     for argument, value in _others(verb):
         other = _worked(verb, argument, value)
         refused = other[0].startswith("refused")
         lines = other if refused else [line for line in ndiff(usual, other) if line[0] in "+-"]
         found[f"{argument}={value}"] = "\n".join(lines) or "the same"
-    Kept(Path(__file__).with_name("verbs_told") / f"{verb}.txt").holds(found)
+    _held("verbs_otherwise", verb).holds(found or {"nothing": "may be left out"})
+
+
+@pytest.mark.parametrize("verb", VERB)
+def test_how_long_its_lengths_may_be(verb):
+    arguments = inspect.signature(VERBS[verb]).parameters.items()
+    lengths = [name for name, argument in arguments if str(argument.annotation).startswith("Size")]
+    found = [f"{name} {_longest(verb, name)}" for name in lengths]
+    _held("verbs_lengths", verb).holds({verb: "\n".join(found) or "none"})
