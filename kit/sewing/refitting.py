@@ -133,9 +133,8 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
                     yield run.piece, edge, to
                     for seam in state.seams:
                         if any((piece, name) == (run.piece, edge) for piece, _, name in seam):
-                            yield from (
-                                (p, e, max(to, getattr(operation, "wider", to))) for p, _, e in seam if e != edge
-                            )
+                            wider = max(to, getattr(operation, "wider", to))
+                            yield from ((p, e, wider) for p, _, e in seam if (p, e) != (run.piece, edge))
         elif operation.kind == "french_seam" and not getattr(operation, "left", ()):
             whole: Any = operation.entire  # its first allowances are trimmed before the second row
             left = whole.second + min(whole.first, whole.trim or whole.second)
