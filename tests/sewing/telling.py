@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import fields
 
+from kit.diagnostic import Diagnostic, Message
 from kit.lesson.pattern import Pattern
 from kit.sewing.operation import Operation
 from kit.sewing.scene import Scene
@@ -29,6 +30,17 @@ def told_operation(operation: Operation, pattern: Pattern) -> Iterator[str]:
     for name in ("joins", "uses", "effect"):
         value = getattr(operation, name)
         yield f"{name} {told(value(pattern) if callable(value) else value)}"
+
+
+def told_objection(found: Diagnostic) -> str:
+    """What speaks against an operation: its code, and the keys and values of what is said, not the words."""
+    do = found.can.key if isinstance(found.can, Message) else found.can or "-"
+    says = found.says
+    if isinstance(says, Message):
+        filled = ", ".join(f"{name} {told(value.value)}" for name, value in says.values)
+        says = f"{says.key} {{{filled}}}"
+    amount = "" if found.amount is None else f", {told(found.amount)} mm"
+    return f"{found.level} {found.code}{amount}: {says}; do {do}"
 
 
 def told_scene(scene: Scene) -> Iterator[str]:

@@ -11,6 +11,7 @@ from __future__ import annotations
 import inspect
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from difflib import ndiff
 from pathlib import Path
 from typing import Any
@@ -21,6 +22,7 @@ from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.live.verb_help import verbs_of
+from kit.piece.piece import Piece
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.make import Make
@@ -28,7 +30,7 @@ from kit.sewing.order import sew
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 from tests.live.sampler import BEFORE, PIECES, STRIPS
-from tests.sewing.telling import told_operation, told_scene
+from tests.sewing.telling import told_objection, told_operation, told_scene
 from tests.told import Kept
 
 ARGUMENT_WORDS = re.compile(r"^Literal\[([^]]+)\]( \| None)?$")
@@ -157,6 +159,34 @@ def test_what_becomes_otherwise(verb):
         lines = other if refused else [line for line in ndiff(usual, other) if line[0] in "+-"]
         found[f"{argument}={value}"] = "\n".join(lines) or "the same"
     _held("verbs_otherwise", verb).holds(found or {"nothing": "may be left out"})
+
+
+@pytest.mark.parametrize("verb", VERB)
+def test_what_speaks_against_it_out_of_its_order(verb):
+    """Without each of the steps that come before it; twice; and on a piece whose allowances are 2 mm."""
+    found = {"twice": _objections((*BEFORE.get(verb, ()), verbs_of("make")[verb].example), verb)}
+    for number, line in enumerate(BEFORE.get(verb, ())):
+        before = BEFORE[verb]
+        found[f"without {line}".replace("\n", " ")] = _objections((*before[:number], *before[number + 1 :]), verb)
+    narrow = tuple(
+        replace(piece, edges=tuple(replace(edge, allowance=edge.allowance and 2.0) for edge in piece.edges))
+        for piece in PIECES
+    )
+    found["of 2 mm"] = _objections(BEFORE.get(verb, ()), verb, narrow)
+    _held("verbs_refused", verb).holds(found)
+
+
+def _objections(before: tuple[str, ...], verb: str, pieces: tuple[Piece, ...] = PIECES) -> str:
+    make = Make(pieces, STRIPS)
+    names: dict[str, Any] = {piece.name: PieceHandle(piece) for piece in pieces} | {"cm": cm, "mm": mm}
+    names |= {strip.name: StripHandle(strip) for strip in STRIPS} | {"make": make}
+    try:
+        exec("\n".join((*before, verbs_of("make")[verb].example)), names)
+    except KitError as error:
+        return f"refused: {getattr(error.told.says, 'key', error.what)}"
+    record = SewRecord("step", "Step", "", "", make.operations)
+    pattern = Pattern(LessonInfo("T", "t"), Body("W4", ()), (), pieces, STRIPS, (), (record,))
+    return "\n".join(map(told_objection, sew(pattern)[1])) or "nothing"
 
 
 @pytest.mark.parametrize("verb", VERB)
