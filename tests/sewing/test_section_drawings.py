@@ -18,6 +18,7 @@ import pytest
 from kit.sewing import section
 from kit.sewing.scene import Section
 from kit.sewing.sections import bands, bindings, closures, finishes, folds, hems, plackets, pockets, seams
+from tests.told import Kept
 
 DRAWINGS = Path(__file__).with_name("section_drawings.txt")
 
@@ -153,4 +154,4 @@ def test_every_section_is_drawn():
         if getattr(value, "__module__", "") == module.__name__
     }
     assert {drawn.func for drawn in SECTIONS.values()} == made
-    assert list(_kept()) == list(SECTIONS)
+    Kept(DRAWINGS).holds({name: drawing(drawn()) for name, drawn in SECTIONS.items()})
