@@ -1,7 +1,7 @@
 """Every verb of the drafting bench as it is written in its own example: what becomes of the pieces, what the hand did
 and which measures are told; and then, for each word, number and length that may be left out, what becomes otherwise.
 
-What stands in `bench_told/` was read beside the draft (how a line is drawn: common practice, no source); the lines are
+What stands in `bench_told/` was made by the kit, and read in samples (common practice, no source); the lines are
 those of the blocks for W4 of the workshop's chart.
 """
 

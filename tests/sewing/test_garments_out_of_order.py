@@ -1,7 +1,7 @@
 """What speaks against the jacket, the skirt and the tote when one of their steps is left out, or sewn after the next.
 
-The objections in `out_of_order/` were read beside each step (what must be sewn before what: common practice, no
-source); their amounts are those of the pieces in `garments.py`.
+The objections in `out_of_order/` were made by the kit, and those of the jacket read beside each step (what must be sewn
+before what: common practice, no source); their amounts are those of the pieces in `garments.py`.
 """
 
 from __future__ import annotations

@@ -2,7 +2,7 @@
 its pictures show; and then, for each word that an argument may be and each length that may be left out, what becomes
 otherwise.
 
-What stands in the folders `verbs_...` was read beside the trade's way of sewing it (common practice, no source); the
+What stands in the folders `verbs_...` was made by the kit, and read in samples (common practice, no source); the
 lengths are worked from the pieces of `tests/live/sampler.py`.
 """
 
