@@ -383,13 +383,12 @@ class Player {
     const place = `${shot.kind}|${shot.key}|${shot.part}`;
     const same = this.shown?.place === place;
     this.shown = { name, place };
-    this.root.dataset.shown = index;
     this.set_up(here, shot);
-    if (same && this.share > 0) {
-      this.paint(); // other numbers or another ground: what is made stays made
-      return;
-    }
-    this.share = this.still.matches || !here.seconds ? 1 : 0;
+    const stays = same && this.share > 0; // other numbers or another ground: what is made stays made
+    if (!stays) this.share = this.still.matches || !here.seconds ? 1 : 0;
+    this.paint();
+    this.root.dataset.shown = index; // said when it stands as it is meant to
+    if (stays) return;
     this.begin();
     const next = index + 1;
     if (next < shots.length && !this.kept.has(this.name(next))) setTimeout(() => this.ask(next), 300);
