@@ -145,6 +145,7 @@ class _Letterer:
         self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
         self.numbered: dict[int, str] = {}
+        self.wide = width or 640.0  # px of the frame as it is found: less than the room where the height decides
 
     # ---- the whole --------------------------------------------------------------------------------------
 
@@ -197,7 +198,12 @@ class _Letterer:
             fits = min(1.0, height * (1 - _LEAST_SHARE) / (below + above))
             below, above = below * fits, above * fits
             unit = max(unit, (y1 - y0) / (height - below - above))
-        return unit, (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
+        short = min(self._list_width(), width or math.inf) - (x1 - x0) / unit - left - right
+        if short > 0:  # the longest line of the list is wider than the picture
+            left, right = left + short / 2, right + short / 2
+        frame = (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
+        self.wide = (frame[2] - frame[0]) / unit
+        return unit, frame
 
     def _edges(self, placed: Sequence[_Standing], unit: float) -> list[float]:
         """How many px are needed beyond the lines at the left, below, at the right and above."""
@@ -331,20 +337,27 @@ class _Letterer:
 
     def _rows(self) -> list[list[tuple[int, float]]]:
         """The rows of the list: (item, where it begins in px)."""
-        ink = self.theme.texts["small"]
-        width = (self.room[0] or 640.0) - 2 * MARGIN
+        width = self.wide - 2 * MARGIN
         rows: list[list[tuple[int, float]]] = []
         at = math.inf
         for index in self.numbered:
-            item = self.drawing.items[index]
-            assert isinstance(item, Label | Dimension)
-            wide = 1.9 * ink.size + text_width(item.text, ink.size) + 1.4 * ink.size
+            wide = self._entry_width(index)
             if at + wide > width:
                 rows.append([])
                 at = 0.0
             rows[-1].append((index, at))
             at += wide
         return rows
+
+    def _entry_width(self, index: int) -> float:
+        """px of a number, what it stands for, and the room after it."""
+        item, size = self.drawing.items[index], self.theme.texts["small"].size
+        assert isinstance(item, Label | Dimension)
+        return 1.9 * size + text_width(item.text, size) + 1.4 * size
+
+    def _list_width(self) -> float:
+        """px that the list needs at least."""
+        return max((self._entry_width(index) for index in self.numbered), default=-math.inf) + 2 * MARGIN
 
     def _list_height(self) -> float:
         count = len(self._rows())
