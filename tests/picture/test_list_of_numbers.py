@@ -15,13 +15,8 @@ def crowded(texts: int) -> Drawing:
     lines = [Stroke((Line(Point(0, y), Point(60, y + 40)),), "edge") for y in range(0, 400, 6)]
     lines += [Stroke((Line(Point(x, 0), Point(x, 440)),), "edge") for x in range(0, 61, 5)]
     spots = [Point(30, 20 + 40 * n) for n in range(texts)]
-    names = [f"edge of the facing number {n}" for n in range(texts)]
-    return Drawing(
-        (
-            *lines,
-            *(Label(name, Point(30, 20 + 40 * n), "name", of=Point(30, 20 + 40 * n)) for n, name in enumerate(names)),
-        )
-    )
+    names = [Label(f"edge of the facing number {n}", at, "name", of=at) for n, at in enumerate(spots)]
+    return Drawing((*lines, *names))
 
 
 @pytest.mark.parametrize("room", [(600.0, 220.0), (420.0, 160.0), (640.0, None), (300.0, 420.0)])
