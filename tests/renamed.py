@@ -202,7 +202,8 @@ def shape(thing: Any) -> tuple[list[str], list[float]]:
             if isinstance(thing, Stroke | Fill | Dot):
                 kinds.append(thing.role)
             for field in fields(thing):
-                if field.name != "by_hand":  # who said it is no part of the shape
+                # Who said it is no part of the shape, nor what a value keeps so as not to work it out twice.
+                if field.name != "by_hand" and not field.name.startswith("_"):
                     walk(getattr(thing, field.name))
 
     walk(thing)

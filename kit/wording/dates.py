@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date
 
+from babel.core import UnknownLocaleError
 from babel.dates import format_date, format_skeleton
 
 from kit.language import language
@@ -25,5 +26,5 @@ def date_said(text: str) -> str:
         if month := _MONTH.fullmatch(text):
             return format_skeleton("yMMMM", date(int(month[1]), int(month[2]), 1), locale=locale)
         return format_date(date.fromisoformat(text), "long", locale=locale)
-    except ValueError:
+    except (ValueError, UnknownLocaleError):  # no date, or a language whose months nobody has written down
         return text

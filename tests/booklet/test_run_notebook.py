@@ -23,10 +23,17 @@ def test_steps_know_their_cells(write_lesson: Writer) -> None:
     ran = run_notebook(read_notebook(path), path.parent, name=path.name, progress=said.append)
     pattern = ran.handover.pattern
     ids = [cell.id for cell in ran.notebook.cells]
-    assert [step.cell for step in pattern.steps] == ["hem", "true-hem", "armhole", "allowances", "allowances"]
+    assert [step.cell for step in pattern.steps] == [
+        "open-up",
+        "hem",
+        "true-hem",
+        "armhole",
+        "allowances",
+        "allowances",
+    ]
     assert [step.cell for step in pattern.sewing] == ["shoulders", "neck", "sides", "edges"]
     assert {"hem", "armhole", "shoulders"} <= set(ids)
-    assert 'Code cell 2 ("Rule the hem")' in said
+    assert 'Code cell 3 ("Rule the hem")' in said
     assert len(said) == sum(1 for cell in ran.notebook.cells if cell.cell_type == "code")
 
 
