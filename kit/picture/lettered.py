@@ -141,7 +141,7 @@ class _Letterer:
         self.drawing = drawing
         self.theme = theme
         self.room = width, height
-        self.drawn = drawing.bounds or drawn_box(drawing)
+        self.drawn = drawing.bounds or _not_flat(drawn_box(drawing))
         self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
         self.numbered: dict[int, str] = {}
@@ -424,6 +424,14 @@ class _Letterer:
                     item.text, "small", x + 1.2 * em + wide / 2, y, wide, em * LINE_HEIGHT, 0.0, em, index, "start",
                     listed=True,
                 )  # fmt: skip
+
+
+def _not_flat(box: Box) -> Box:
+    """A box of some width and height: the scale of a single line would else have no end."""
+    x0, y0, x1, y1 = box
+    least = max(x1 - x0, y1 - y0, 1.0) / 20
+    dx, dy = max(least - (x1 - x0), 0.0) / 2, max(least - (y1 - y0), 0.0) / 2
+    return (x0 - dx, y0 - dy, x1 + dx, y1 + dy)
 
 
 def _role(item: Label | Dimension) -> LabelRole:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from kit.geometry import Line, Point
-from kit.picture.drawing import Drawing, Label, Stroke
+from kit.picture.drawing import Dimension, Drawing, Label, Stroke
 from kit.picture.lettered import lettered
 from kit.picture.lettering import text_box
 
@@ -31,6 +31,15 @@ def test_every_line_of_the_list_is_inside_the_frame(texts: int, room: tuple[floa
         assert x0 <= box[0] and box[2] <= x1 + 0.01 and y0 <= box[1] and box[3] <= y1, text.text
     said = [text for text in found.texts if text.ringed and not text.listed]
     assert len(listed) == 2 * len(said)
+
+
+@pytest.mark.parametrize("end", [Point(0, 100), Point(100, 0), Point(0, 0), Point(0.001, 300)])
+@pytest.mark.parametrize("room", [(900.0, None), (900.0, 400.0), (None, 400.0)])
+def test_a_line_without_width_or_height_is_shown_at_a_sane_scale(end: Point, room: tuple[float, float]) -> None:
+    """100 mm in 900 px are at most 9 px a mm, twenty times that where it stands upright."""
+    found = lettered(Drawing((Dimension(Point(0, 0), end, "12 cm"),)), *room)
+    assert found.unit > max(end.y, end.x, 1.0) / 900 / 20
+    assert [text.text for text in found.texts] == ["12 cm"]
 
 
 def test_some_become_numbers() -> None:
