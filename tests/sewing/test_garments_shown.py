@@ -1,7 +1,7 @@
 """What every picture of the jacket, the skirt and the tote shows, in words: the layers as they lie by then, the rows,
 what is sewn on, where the cloth is folded.
 
-Each picture was read beside the step it belongs to (how cloth lies while it is sewn: common practice, no source); the
+Most pictures were read beside the step it belongs to (how cloth lies while it is sewn: common practice, no source); the
 lengths are those of the pieces in `garments.py`.
 """
 
