@@ -23,8 +23,9 @@ REASONS = {
     "geometry": (6, "a path or an outline made in code without lines or with one name twice"),
     "language.py": (6, "a catalogue that lacks a message"),
     "lesson": (
-        205,
-        "names, words and arguments written in a step; steps, exercises, presets and fittings of the author",
+        206,
+        "names, words and arguments written in a step; bounds written as functions; steps, exercises, presets and "
+        "fittings of the author",
     ),
     "live": (46, "calls in a cell, answers to exercises, options of a class"),
     "paper": (1, "a fault of the DXF writer itself"),
