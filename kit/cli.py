@@ -10,6 +10,7 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from kit.bar_cli import bar
 from kit.class_cli import add_commands
 from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
@@ -362,13 +363,6 @@ def _bodies(options: argparse.Namespace) -> int:
     from kit.language import say
 
     _say_code(options.notebook)
-    live = sys.stdout.isatty()
-
-    def done(count: int, total: int) -> None:
-        bar = "#" * (30 * count // max(total, 1))
-        line = f"  [{bar:<30}] {count} of {total} bodies"
-        print(f"\r{line}" if live else line, end="" if live and count < total else "\n", flush=True)
-
     made = work_bodies(
         options.table,
         options.notebook,
@@ -376,7 +370,7 @@ def _bodies(options: argparse.Namespace) -> int:
         units=options.units,
         timeout=options.timeout,
         progress=lambda line: print(line, flush=True),
-        done=done,
+        done=bar("bodies"),
     )
     for column, why in made["ignored"].items():
         print(f"Column '{column}' was left aside: {why}")

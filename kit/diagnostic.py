@@ -117,8 +117,8 @@ def as_value(value: Value | Message | str | int) -> Value:
     return Value(value, "count" if isinstance(value, int) else "text")
 
 
-def measured(mm: float, kind: Literal["length", "allowance", "finished", "exact"] = "length") -> Value:
-    """A length in mm."""
+def measured(mm: float, kind: Literal["length", "allowance", "finished", "exact", "least", "most"] = "length") -> Value:
+    """A length in mm; the "least" or the "most" that may be is told on the side that keeps it."""
     return Value(float(mm), kind)
 
 

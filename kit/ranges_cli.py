@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from typing import TYPE_CHECKING
 
+from kit.bar_cli import bar
 from kit.diagnostic import reading
 
 if TYPE_CHECKING:
@@ -33,15 +33,8 @@ def check_ranges(options: argparse.Namespace) -> int:
     """Prints the report; 0 when the ranges hold, 1 when they do not. `KitError` for a notebook that cannot be run."""
     from kit.booklet.ranged import ranges_of
 
-    live = sys.stdout.isatty()
-
-    def done(count: int, total: int) -> None:
-        bar = "#" * (30 * count // max(total, 1))
-        line = f"  [{bar:<30}] {count} of {total} portions"
-        print(f"\r{line}" if live else line, end="" if live and count < total else "\n", flush=True)
-
     found = ranges_of(
-        options.notebook, timeout=options.timeout, progress=lambda line: print(line, flush=True), done=done
+        options.notebook, timeout=options.timeout, progress=lambda line: print(line, flush=True), done=bar("portions")
     )
     with reading(found.system):
         for line in report(found):

@@ -19,9 +19,9 @@ from babel.numbers import get_decimal_symbol
 from kit.diagnostic import Told, message
 from kit.errors import KitError
 from kit.language import language, say
+from kit.rulers import SIXTEENTH, bought, reading, ruling
 from kit.rulers import Style as Style
 from kit.rulers import System as System
-from kit.rulers import bought, reading, ruling
 
 Said = Literal["cm", "inch", "in"]
 """A system as people say it."""
@@ -321,6 +321,19 @@ def marked(mark: int, system: System) -> str:
     if system == "inch":
         return _with_unit(mixed(Fraction(mark, 16)), "in")
     return _with_unit(str(mark), "mm") if abs(mark) < 10 else _with_unit(plain(mark / 10), "cm")
+
+
+def kept(value: float, first: System, *, least: bool) -> str:
+    """An end that must be kept, `value` mm, in both systems: each on the mark of its ruler that keeps it, above it when
+    it is the `least`, below it when it is the most. So neither text can be set and refused again.
+
+    >>> kept(58.0, "cm", least=True), kept(58.0, "inch", least=False)
+    ('5.8 cm (2 5/16 in)', '2 1/4 in (5.8 cm)')
+    """
+    marks = value, value / SIXTEENTH
+    metric, inches = (math.ceil(m - 1e-6) if least else math.floor(m + 1e-6) for m in marks)
+    said = marked(metric, "cm"), marked(inches, "inch")
+    return both_said(*said) if first == "cm" else both_said(*reversed(said))
 
 
 def system_said(units: str, where: str = "") -> System:

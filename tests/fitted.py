@@ -11,6 +11,8 @@ from typing import Any
 
 from kit.blocks.blank import blank_paper
 from kit.lesson.lesson import Lesson
+from kit.proof import prove
+from kit.prose import sentences
 from kit.units import Size, cm
 
 HEIGHT, HEM = 600.0, 300.0
@@ -91,3 +93,34 @@ def _back(draw: Callable[..., None]) -> Callable[..., None]:
         draw(top_width, back=back)
 
     return draw_back
+
+
+IN = {"top_width": (28 * cm, 25 * cm)}
+"""A try-on that takes the top in by 3 cm on each side."""
+
+
+def trial(pattern: Any) -> Any:
+    """The one try-on of a pattern."""
+    (found,) = [op for record in pattern.sewing for op in record.operations if op.kind == "try_on"]
+    return found
+
+
+def told(pattern: Any) -> list[str]:
+    """What it says."""
+    return sentences(pattern, trial(pattern))
+
+
+def codes(pattern: Any, level: str) -> list[str]:
+    return [finding.code for finding in prove(pattern) if finding.level == level]
+
+
+def top(pattern: Any) -> float:
+    return pattern.piece("front").edge("top").path.length
+
+
+def sewn(make: Any, front: Any, back: Any) -> None:
+    make.plain_seam(front.side, back.side, allowance=1.5 * cm)
+
+
+def nothing(make: Any, front: Any, back: Any) -> None:
+    """The sides are sewn before."""

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Literal, cast
 
 from kit.body.body import Body
-from kit.diagnostic import Message, Value, list_of, measure, message
+from kit.diagnostic import Message, Value, list_of, measure, measured, message
 from kit.errors import KitError, near
 from kit.lesson.parameter import Bound, Parameter
 from kit.units import Length, Size, length
@@ -113,7 +113,7 @@ def outside(known: Known) -> KitError | None:
             value, end = known.values[parameter.name], bound_value(parameter, which, known)
             if value < end - _SLACK if which == "at_least" else value > end + _SLACK:
                 causes = list_of([known.said(name) for name in bound_names(getattr(parameter, which))], "list")
-                name, told = parameter.label, parameter.told(end)
+                name, told = parameter.label, _told(parameter, which, end)
                 return KitError(
                     message(
                         f"refusal.bound_{which}", name=name, value=parameter.told(value), bound=told, causes=causes
@@ -121,6 +121,13 @@ def outside(known: Known) -> KitError | None:
                     do=message(f"refusal.bound_{which}_do", name=name, bound=told),
                 )
     return None
+
+
+def _told(parameter: Parameter, which: Which, end: float) -> Value | str:
+    """The end of a range as a value of a message, a length on the side that keeps it in both systems."""
+    if parameter.kind != "length":
+        return parameter.told(end)
+    return measured(end, "least" if which == "at_least" else "most")
 
 
 def narrowed(parameter: Parameter, known: Known) -> Parameter:

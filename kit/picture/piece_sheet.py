@@ -39,6 +39,13 @@ _EDGE_TEXT = 25.0  # mm of edge that must be there for its allowance to be writt
 
 def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Drawing:
     """One pattern piece as it is printed: cut line, stitch line, fold, grainline, notches, marks and text."""
+    items = _items(piece, pattern, _booklet_scale(piece), system)
+    return Drawing(items, alt=piece_alt(piece, pattern, system), title=piece.title)
+
+
+def piece_alt(piece: Piece, pattern: Pattern, system: System = "cm") -> str:
+    """What is to be known of a piece by whoever does not see it: how it is cut, its edges with their allowances, its
+    marks, darts and pleats."""
     alt = [say("picture.piece", number=str(piece.number), title=piece.title, cut=cut_text(piece.cut))]
     edges = []
     for edge in piece.edges:
@@ -65,7 +72,7 @@ def piece_drawing(piece: Piece, pattern: Pattern, system: System = "cm") -> Draw
         alt.append(say(f"picture.laid_{piece.grain.kind}"))
     if pattern.lesson.nap != "none":
         alt.append(say(f"picture.for_{pattern.lesson.nap}"))
-    return Drawing(_items(piece, pattern, _booklet_scale(piece), system), alt=" ".join(alt), title=piece.title)
+    return " ".join(alt)
 
 
 def _taking(name: str, taken: float, system: System) -> str:

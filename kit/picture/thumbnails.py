@@ -21,7 +21,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.chains import Chain, box, drawn
 from kit.picture.drawing import Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.lettering import Box, text_width
-from kit.picture.piece_sheet import moved, piece_lines
+from kit.picture.piece_sheet import moved, piece_alt, piece_lines
 from kit.picture.place import rectangle
 from kit.picture.text_room import room_for
 from kit.piece.piece import Strip
@@ -47,12 +47,14 @@ class Thumbnail:
 
 @dataclass(frozen=True)
 class _Part:
-    """A cut part as it is drawn: its lines, and the box around them, mm."""
+    """A cut part as it is drawn: its lines, the box around them, mm, and what is told of it to whoever does not see it
+    ("": its number and title)."""
 
     number: int
     name: str
     title: str
     lines: tuple[Stroke, ...]
+    alt: str = ""
 
     @property
     def box(self) -> Box:
@@ -88,7 +90,7 @@ def _pieces(pattern: Pattern) -> Iterator[_Part]:
         # Beside the cut line the stitch line would be a second one half a millimetre off.
         kept = [item for item in items if not (whole and item.role == "stitch" and item.name in edges)]
         lines = tuple(replace(item, role=_THIN.get(item.role, item.role)) for item in kept)
-        yield _Part(piece.number, piece.name, piece.title, lines)
+        yield _Part(piece.number, piece.name, piece.title, lines, piece_alt(piece, pattern, pattern.lesson.units))
 
 
 def _strip(strip: Strip) -> _Part:
@@ -123,7 +125,9 @@ def _drawn(part: _Part, scale: float, room: tuple[float, float], letters: float)
     middle = (x0 + x1) / 2
     bounds = (middle - wide / 2, y0 - edge - (below if part.number else 0.0), middle + wide / 2, y1 + edge)
     title = f"{part.number} {part.title}" if part.number else part.title
-    return Thumbnail(part.number, part.name, part.title, Drawing(tuple(items), title=title, alt=title, bounds=bounds))
+    return Thumbnail(
+        part.number, part.name, part.title, Drawing(tuple(items), title=title, alt=part.alt or title, bounds=bounds)
+    )
 
 
 def _number(

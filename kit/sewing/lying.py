@@ -17,9 +17,8 @@ from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Hung, Outcome
-from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie
-from kit.sewing.spans import Span, sides_of, spans
+from kit.sewing.spans import Span, spans
 from kit.sewing.state import EdgeKey, State
 
 FOLDS = ("dart", "pleated")
@@ -83,10 +82,6 @@ class Lying:
         """What the piece hangs on, where it is a band sewn on."""
         return next((hung for hung in self.state.hung if any(run.piece == piece for run in hung.band)), None)
 
-    def bands_on(self, pattern: Cut, key: EdgeKey) -> tuple[Hung, ...]:
-        """The bands that hang on an edge."""
-        return tuple(hung for hung in self.state.hung if any(_means(pattern, run, key) for run in hung.to))
-
     def open_at(self, span: Span) -> bool:
         """Whether a stretch, closed or not, is an opening of the finished garment."""
         return any(span.overlap(each) > _SAME for each in self.openings)
@@ -103,10 +98,6 @@ def _shuts(how: str) -> bool:
 
 def _on(lie: EdgeLie, span: Span) -> bool:
     return lie.edge == span.edge and min(lie.end, span.end) - max(lie.start, span.start) > _SAME
-
-
-def _means(pattern: Cut, run: Run, key: EdgeKey) -> bool:
-    return run.piece == key[0] and key[2] in run.edges and key[1] in sides_of(pattern, run)
 
 
 def _joined(found: Iterable[Span]) -> list[Span]:

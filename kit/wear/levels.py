@@ -38,7 +38,6 @@ GIRTHS: Mapping[Level, str] = {
 _KNEE = 0.28
 """The middle of the knee above the floor, as a part of the body height (common practice, no source)."""
 _UNDER_BUST = 70.0  # mm below the bust (common practice, no source)
-_SAME_LINE = 3.0  # mm within which two pieces tell the same level
 
 
 class Hung(NamedTuple):

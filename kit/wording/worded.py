@@ -7,7 +7,7 @@ import math
 from kit.diagnostic import Message, System, Value
 from kit.errors import KitError
 from kit.language import called, say
-from kit.units import Style, both, percent, plain
+from kit.units import Style, both, kept, percent, plain
 from kit.wording.lists import listed, strung
 from kit.wording.names import (
     edge_on_side,
@@ -38,6 +38,8 @@ def value_said(value: Value, system: System = "cm") -> str | int:
     if kind in _STYLES:
         return both(given, system, _STYLES[kind])
     match kind:
+        case "least" | "most":
+            return kept(given, system, least=kind == "least")
         case "text":
             return str(given)
         case "count":

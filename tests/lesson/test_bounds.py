@@ -70,6 +70,21 @@ def test_the_bound_is_told_on_the_side_that_keeps_it() -> None:
         assert lesson.work(values={**lesson.values, **good}).pieces
 
 
+def test_the_other_system_keeps_it_too() -> None:
+    """5.8 cm are 2.28 in: at least 2 5/16, at most 2 1/4. Either text can be set (1 in is 25.4 mm)."""
+    lesson = Lesson("Vest", start=bodice_block)
+    lesson.length("a", 58 * mm, least=1 * cm, most=9 * cm)
+    lesson.length("low", 6 * cm, least=0 * cm, most=9 * cm, at_least=lambda a: a)
+    lesson.length("high", 1 * cm, least=0 * cm, most=9 * cm, at_most=lambda a: a)
+    for values, told, good in (
+        ({"low": 40.0}, "2 5/16 in", {"low": 2.3125 * 25.4}),
+        ({"high": 80.0}, "2 1/4 in", {"high": 2.25 * 25.4}),
+    ):
+        with pytest.raises(KitError, match=told):
+            lesson.work(values={**lesson.values, **values})
+        assert lesson.work(values={**lesson.values, **good}).pieces
+
+
 def test_a_measurement_may_be_what_it_follows_from() -> None:
     lesson = Lesson("Vest", start=bodice_block)
     lesson.length("tie", 90 * cm, least=10 * cm, most=200 * cm, at_least=lambda waist_girth: waist_girth + 10 * cm)

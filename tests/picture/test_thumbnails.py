@@ -11,6 +11,8 @@ from kit.picture.drawing import Drawing, Label, Stroke
 from kit.picture.svg_pen import svg
 from kit.picture.thumbnails import ROOM, Thumbnail, thumbnails
 from kit.piece.allowance import cut_line
+from kit.units import show
+from kit.wording.names import edge_label
 from tests.renamed import plain_lesson, work
 
 LESSONS = ("ferry_tote", "dune_skirt", "harbour_jacket", "tideline_wrap_top", "lantern_bag", "neap_tide_wrap")
@@ -100,3 +102,17 @@ def test_letters_grow_with_the_form_and_all_fits_its_room(lesson: str) -> None:
 def test_each_shows_its_grain(lesson: str, size: str) -> None:
     for small in worked(lesson, size)[1]:
         assert any(isinstance(item, Stroke) and item.name == "grainline" for item in small.drawing.items), small.title
+
+
+@pytest.mark.parametrize("lesson", sorted({lesson for lesson, _ in ALL}))
+def test_whoever_does_not_see_it_is_told_of_its_edges_and_darts(lesson: str) -> None:
+    """The letters on a thumbnail are few; what they left out is said."""
+    pattern, made = worked(lesson, "W4")
+    told = {small.name: small.drawing.alt for small in made}
+    for piece in pattern.pieces:
+        for edge in piece.edges:
+            assert edge_label(edge) in told[piece.name]
+            if edge.allowance and edge.name != piece.fold:
+                assert show(edge.allowance, "cm", "allowance") in told[piece.name]
+        for dart in piece.darts:
+            assert dart.label in told[piece.name]

@@ -11,39 +11,12 @@ from kit.language import speaking
 from kit.proof import prove
 from kit.prose import sentences
 from kit.units import cm, mm
-from tests.fitted import tunic
-
-IN = {"top_width": (28 * cm, 25 * cm)}
+from tests.fitted import IN, codes, nothing, sewn, told, tunic
 
 
 @pytest.fixture(autouse=True)
 def alone(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(tmp_path)
-
-
-def trial(pattern):
-    (found,) = [op for record in pattern.sewing for op in record.operations if op.kind == "try_on"]
-    return found
-
-
-def told(pattern) -> list[str]:
-    return sentences(pattern, trial(pattern))
-
-
-def codes(pattern, level: str) -> list[str]:
-    return [finding.code for finding in prove(pattern) if finding.level == level]
-
-
-def top(pattern) -> float:
-    return pattern.piece("front").edge("top").path.length
-
-
-def sewn(make, front, back):
-    make.plain_seam(front.side, back.side, allowance=1.5 * cm)
-
-
-def nothing(make, front, back):
-    """The sides are sewn before."""
 
 
 # ---- what it says and proves -----------------------------------------------------------------------------------

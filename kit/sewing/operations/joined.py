@@ -15,7 +15,6 @@ from kit.sewing.rules import EndToEnd
 from kit.sewing.spans import along
 from kit.sewing.vocabulary import *
 from kit.units import Size
-from kit.units import both as in_both
 
 PINNED_EASE = 0.05
 """Share of the shorter run up to which fullness is pinned in without more ado (common practice, no source)."""
@@ -201,8 +200,3 @@ def not_basted(when: Callable[[Any], bool] | None = None) -> tuple[Rule, ...]:
     return tuple(
         Rule(Of("basted_on_line", of), "basted_otherwise", holds=False, each=True, when=when) for of in ("a", "b")
     )
-
-
-def widely(width: float) -> str:
-    """A width of stitching or allowance in both systems."""
-    return in_both(width, style="allowance")
