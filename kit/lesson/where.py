@@ -45,6 +45,12 @@ class Where:
         return self.notebook and not self.building and not self.opening
 
     @property
+    def unseen(self) -> bool:
+        """Whether nobody will ever look at a widget made here: in a build, and in a notebook that is run for its lesson
+        alone. What it would show need not be drawn."""
+        return self.building or bool(self.opening)
+
+    @property
     def file(self) -> Path | None:
         """The notebook's file, when the kernel was told of it and it is there."""
         return next((Path(name) for name in self.named if name.endswith(".ipynb") and Path(name).is_file()), None)

@@ -60,7 +60,7 @@ class ExerciseView(widgets.VBox):
             if isinstance(other, ExerciseView) and self._takes_the_place_of(other):
                 other.close()
         followers(lesson).panels.add(self)
-        if not here().building:
+        if not here().unseen:
             self._check()
 
     @property
@@ -74,7 +74,7 @@ class ExerciseView(widgets.VBox):
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: the goals are looked at again when the sliders rest."""
-        if not here().building:
+        if not here().unseen:
             self._checking.ask()
 
     def rebind(self, lesson: Lesson) -> None:

@@ -89,12 +89,13 @@ class Panel(widgets.VBox):
                 other.close()
         followers(lesson).panels.add(self)
         _open.add(self)
-        self._draw()
+        if not here().unseen:
+            self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
-        """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the panel."""
+        """Something changed: values, or (`rewritten`) steps and parameters. It is drawn where somebody looks on."""
         self._rewritten |= rewritten
-        if not here().building:
+        if not here().unseen:
             self._checking.drop()
             self.figures.drop()
             self.remedies.drop()

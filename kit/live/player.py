@@ -115,11 +115,12 @@ class Player(anywidget.AnyWidget):
         self.on_msg(self._heard)
         self.observe(self._looked, ["index", "ground"])
         self.observe(self._filmed, "film")
-        self._draw()
+        if not here().unseen:
+            self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
-        """Something changed: values, steps or parameters. A build has no use for the player."""
-        if not here().building:
+        """Something changed: values, steps or parameters. It is drawn where somebody looks on."""
+        if not here().unseen:
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:

@@ -6,12 +6,18 @@ import asyncio
 import json
 import re
 from dataclasses import replace
+from pathlib import Path
 
+import nbformat
 import pytest
 
-from kit import Body, KitError, cm, make_body, panel
+from kit import Body, KitError, cm, make_body, open_lesson, panel
+from kit.booklet.starter import start
 from kit.live import fragments, pace
+from kit.live.canvas.widget import Canvas
 from kit.live.followers import followers
+from kit.live.panel import Panel
+from kit.live.player import Player
 from kit.units import inch
 
 from .conftest import LessonMaker, until
@@ -418,12 +424,31 @@ def test_a_default_changed_in_the_notebook_counts_unless_the_slider_was_moved(ma
     assert make_lesson().values["wrap_share"] == 0.7
 
 
-def test_a_build_does_not_redraw_the_panel(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_where_nobody_looks_on_nothing_is_drawn(
+    make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """In a build, and in a notebook that another opens for its lesson; in plain Python it is."""
     lesson = make_lesson()
     monkeypatch.setenv("LESSONKIT_BUILD", "1")
     shown = panel(lesson)
     lesson.change(hem_drop=9 * cm)
-    assert shown.drawn == 1
+    assert shown.drawn == 0
+    monkeypatch.delenv("LESSONKIT_BUILD")
+    lesson.change(hem_drop=10 * cm)
+    assert shown.drawn == 1 and "<svg" in shown.picture.value
+
+    drawn: list[str] = []
+    for kind in (Panel, Canvas, Player):
+        monkeypatch.setattr(kind, "_draw", lambda shown: drawn.append(type(shown).__name__))
+    book = start("Pebble top", tmp_path)
+    read = nbformat.read(book, as_version=4)
+    (at,) = (number for number, cell in enumerate(read.cells) if cell.id == "panel")
+    read.cells[at].source = "from kit import canvas, panel, player\npanel(lesson), canvas(lesson), player(lesson)"
+    nbformat.write(read, book)
+    opened = open_lesson(book)
+    assert drawn == [] and len(opened.entries) > 1
+    opened.change(length_below_waist=12 * cm)
+    assert sorted(drawn) == ["Canvas", "Panel", "Player"]
 
 
 def test_notes_do_not_spoil_a_proof_that_passed() -> None:

@@ -17,7 +17,7 @@ from shapely import affinity
 
 from kit.geometry import Line
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
-from kit.picture.lettered import lettered
+from kit.picture.lettered import Lettered, lettered
 from kit.picture.svg_path import shifted
 from kit.picture.theme import THEME, Theme
 
@@ -89,7 +89,12 @@ class Finished:
 
 def finished(name: str, drawing: Drawing, width: float | None, height: float | None, theme: Theme = THEME) -> Finished:
     """`drawing` as it is shown in a room of so many CSS px."""
-    made = lettered(drawing, width, height, theme)
+    return as_made(name, lettered(drawing, width, height, theme))
+
+
+def as_made(name: str, made: Lettered) -> Finished:
+    """A drawing whose texts have their places."""
+    drawing = made.drawing
     texts = []
     for text in made.texts:
         item = drawing.items[text.item]

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -17,9 +18,10 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN
 from kit.booklet.handover import Handover
 from kit.booklet.run_notebook import read_notebook
+from kit.picture.lettered import Lettered
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons
-from tests.picture.label_rules import PHONE_LEAST, PRINT_LEAST, Finished, broken, finished
+from tests.picture.label_rules import PHONE_LEAST, PRINT_LEAST, Finished, as_made, broken
 
 _KINDS = {"draft": "drafting", "sew": "sewing", "sheet": "worksheet", "lay": "layout", "piece": "piece"}
 _PHONE = 350.0  # CSS px that a picture has on a phone of 390
@@ -30,21 +32,24 @@ _SCENES = ("sewing",)
 Counts = dict[str, Counter[str]]
 
 
+lessons = cache(example_lessons)
+
+
 def booklet_pictures(name: str, size: str, form: str, monkeypatch: pytest.MonkeyPatch) -> Iterator[Finished]:
     """Every picture of a lesson's booklet as it is placed on its page at last."""
     seen = {}
-    last = []
-    letter, named = drawn.lettered, drawn._named
-    monkeypatch.setattr(drawn, "lettered", lambda *given: last.append(given) or letter(*given))
+    write, named = drawn.written, drawn._named
+    last: list[Lettered] = []
+    monkeypatch.setattr(drawn, "written", lambda made, theme: last.append(made) or write(made, theme))
     monkeypatch.setattr(drawn, "_named", lambda text, key, alt: seen.update({key: last[-1]}) or named(text, key, alt))
     path: Path = EXAMPLE.parent / f"{name}.ipynb"
-    pattern = example_lessons()[name].work(workshop_chart()[size])
+    pattern = lessons()[name].work(workshop_chart()[size])
     given = Handover(pattern)
     chosen = SCREEN if form == "screen" else FORMS[form]
     compose(given, read_notebook(path), LessonFolder(path.parent), (), chosen, bought=shopping(given))
     monkeypatch.undo()
-    for key, (drawing, width, height, theme) in seen.items():
-        yield finished(key, drawing, width, height, theme)
+    for key, made in seen.items():
+        yield as_made(key, made)
 
 
 def counted(pictures: Iterator[Finished], form: str) -> Counts:
@@ -85,7 +90,7 @@ def test_texts_of_all_booklets(
     size: str, form: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     found: Counts = defaultdict(Counter)
-    for name in example_lessons():
+    for name in lessons():
         if name != "blocks_and_moves":  # it gives no allowances, and so has no booklet
             for kind, counts in counted(booklet_pictures(name, size, form, monkeypatch), form).items():
                 found[kind].update(counts)

@@ -105,12 +105,13 @@ class Canvas(anywidget.AnyWidget):
         _open.add(self)
         self.on_msg(self._heard)
         self.observe(self._looked, ["step", "layers", "drawing"])
-        self._draw()
+        if not here().unseen:
+            self._draw()
 
     def refresh(self, *, rewritten: bool = False) -> None:
-        """Something changed: values, or (`rewritten`) steps and parameters. A build has no use for the canvas."""
+        """Something changed: values, or (`rewritten`) steps and parameters. It is drawn where somebody looks on."""
         self._rewritten |= rewritten
-        if not self._own and not here().building:
+        if not self._own and not here().unseen:
             self._latest.ask()
 
     def rebind(self, lesson: Lesson) -> None:
