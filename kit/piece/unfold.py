@@ -55,7 +55,7 @@ def unfolded(piece: Piece) -> Piece:
     left = tuple(_called(edge, LEFT, edge.path.mirrored(axis).reversed()) for edge in reversed(half))
     notches = [n for n in piece.notches if n.edge in sizes]
     darts = [d for d in piece.darts if d.edge in sizes]
-    pleats = [p for p in piece.pleats if p.edge in sizes]
+    pleats = [p if p.far in sizes else _near_alone(p) for p in piece.pleats if p.edge in sizes]
     corners = [c for c in piece.corners if {c.before, c.after} <= set(sizes)]
     declared = [d for d in piece.declared if {d.before, d.after} <= set(sizes)]
     return replace(
@@ -78,8 +78,8 @@ def unfolded(piece: Piece) -> Piece:
             *(_dart(d, axis, sizes[d.edge]) for d in darts),
         ),
         pleats=(
-            *(replace(p, name=RIGHT + p.name, edge=RIGHT + p.edge) for p in pleats),
-            *(_pleat(p, axis, sizes[p.edge]) for p in pleats),
+            *(replace(p, name=RIGHT + p.name, edge=RIGHT + p.edge, far=p.far and RIGHT + p.far) for p in pleats),
+            *(_pleat(p, axis, sizes) for p in pleats),
         ),
         corners=(*(_corner(c, RIGHT) for c in corners), *(_corner(c, LEFT) for c in corners)),
         declared=(*(_declared(d, RIGHT) for d in declared), *(_declared(d, LEFT) for d in declared)),
@@ -197,8 +197,14 @@ def _dart(dart: Dart, axis: Line, size: float) -> Dart:
     )
 
 
-def _pleat(pleat: Pleat, axis: Line, size: float) -> Pleat:
+def _near_alone(pleat: Pleat) -> Pleat:
+    """A pleat that runs to the fold: opened out there is no edge any more that it ends on."""
+    return replace(pleat, far="", far_start=0.0, far_end=0.0, held="near")
+
+
+def _pleat(pleat: Pleat, axis: Line, sizes: dict[str, float]) -> Pleat:
     one, two = _both(pleat.lines, axis)
+    size, far = sizes[pleat.edge], sizes.get(pleat.far, 0.0)
     return replace(
         pleat,
         name=LEFT + pleat.name,
@@ -207,6 +213,9 @@ def _pleat(pleat: Pleat, axis: Line, size: float) -> Pleat:
         end=size - pleat.start,
         lines=(two, one),
         laid="end" if pleat.laid == "start" else "start",
+        far=pleat.far and LEFT + pleat.far,
+        far_start=far - pleat.far_end,
+        far_end=far - pleat.far_start,
     )
 
 

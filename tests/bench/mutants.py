@@ -6,7 +6,8 @@
 A mutant is one change at one place: plus for minus, a number off by one, `<` for `<=`, `and` for `or`, a negation left
 out, a loop that never runs. Places are drawn at random over all rooms (each place alike), then one of the changes
 possible there. Left out are changes that cannot be noticed or are noticed by Python itself: those in annotations and
-docstrings, `+` for `<<` and the like, decorators taken off, those of a class. The changes are made by Cosmic Ray, in
+docstrings, `+` for `<<` and the like, `is` for `==` (short texts are the same thing to Python anyway), decorators taken
+off, those of a class. The changes are made by Cosmic Ray, in
 copies of the tree, so that the checkout stays as it is.
 
 The draw goes by the text of a place's line, so that the same seed draws the same mutants wherever the code stayed
@@ -27,7 +28,7 @@ import json
 import tempfile
 import tomllib
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import asdict
 from pathlib import Path, PurePosixPath
@@ -54,6 +55,7 @@ from trials import (
 ROOMS = ("geometry", "piece", "lesson", "sewing", "proof")
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.toml")
 _PLAIN = {"Add", "Sub", "Mul", "Div"}
+_ALIKE = ({"Eq", "Is"}, {"NotEq", "IsNot"})
 _SKIPPED = ("RemoveDecorator", "ExceptionReplacer", "Variable", "Bit", "NoOp")
 
 
@@ -62,6 +64,8 @@ def sensible(operator: str) -> bool:
     name = operator.rsplit("/", 1)[-1]
     if name.startswith("ReplaceBinaryOperator_"):
         return set(name.split("_")[1:]) <= _PLAIN
+    if name.startswith("ReplaceComparisonOperator_"):
+        return set(name.split("_")[1:]) not in _ALIKE
     return not any(word in name for word in _SKIPPED)
 
 
@@ -129,10 +133,10 @@ def lots_of(path: Path, seed: int) -> list[tuple[str, Mutant]]:
     return lots
 
 
-def drawn(count: int, seed: int) -> list[Mutant]:
-    """`count` mutants at different places of all rooms, in the order of their lots."""
+def drawn(count: int, seed: int, rooms: Iterable[str] = ROOMS) -> list[Mutant]:
+    """`count` mutants at different places of some rooms, in the order of their lots."""
     lots = [
-        lot for room in ROOMS for path in sorted((ROOT / "kit" / room).rglob("*.py")) for lot in lots_of(path, seed)
+        lot for room in rooms for path in sorted((ROOT / "kit" / room).rglob("*.py")) for lot in lots_of(path, seed)
     ]
     return [mutant for _, mutant in sorted(lots, key=lambda lot: lot[0])[:count]]
 
@@ -188,6 +192,7 @@ def _score(results: list[Tried], alike: dict[tuple[str, str, str], str]) -> str:
 def main() -> int:
     asked = argparse.ArgumentParser(description=(__doc__ or "").split("\n")[0])
     asked.add_argument("--count", type=int, default=300, help="how many are drawn over all rooms")
+    asked.add_argument("--each", type=int, default=0, help="draw so many of each room instead")
     asked.add_argument("--seed", type=int, default=1)
     asked.add_argument("--jobs", type=int, default=1)
     asked.add_argument("--most", type=float, default=300.0, help="seconds for one mutant")
@@ -201,7 +206,12 @@ def main() -> int:
     rooms, without = given.rooms.split(","), given.without.split(",")
     draw = [
         mutant
-        for mutant in drawn(given.count, given.seed)
+        for lots in (
+            [drawn(given.each, given.seed, [room]) for room in rooms]
+            if given.each
+            else [drawn(given.count, given.seed)]
+        )
+        for mutant in lots
         if mutant.module.split("/")[1] in rooms and PurePosixPath(mutant.module).match(given.files)
     ]
     results, alike = Results(given.without), equivalents()

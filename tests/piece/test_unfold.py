@@ -20,7 +20,9 @@ from kit.piece.corner import Corner, Declared
 from kit.piece.dart import sewn_length
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
+from kit.piece.pleat import cap, lies
 from kit.piece.unfold import pair, unfolded
+from tests.pleated import panel, pleated
 
 
 def _up(x: float) -> Path:
@@ -183,3 +185,23 @@ def test_what_cannot_be_opened_or_paired() -> None:
         pair(replace(half(), cut=CutPlan()))
     with pytest.raises(KitError, match="not straight"):
         unfolded(replace(half(), cut=CutPlan(fold="neck")))
+
+
+def test_a_pleat_that_runs_across_ends_on_the_same_edge_of_its_own_half() -> None:
+    """A panel 300 mm wide, a pleat of 60 mm put 200 mm from its fold: on the mirrored half it lies as far from it."""
+    whole = unfolded(pleated(panel(lean=0.0), held="both"))
+    right, left = whole.pleats
+    (near,) = pleated(panel(lean=0.0), held="both").pleats
+    assert (right.far, right.far_start, right.far_end) == ("right_hem", near.far_start, near.far_end)
+    assert (left.far, left.far_start, left.far_end) == ("left_hem", 360.0 - near.far_end, 360.0 - near.far_start)
+    assert lies(whole, right) and lies(whole, left) and left.held == "both"
+    one, two = cap(whole, right, far=True), cap(whole, left, far=True)
+    assert all(Point(-p.x, p.y).close_to(q, 1e-9) for p, q in zip(two.reversed().points(), one.points(), strict=True))
+
+
+def test_a_pleat_that_runs_to_the_fold_has_no_edge_to_end_on() -> None:
+    half = pleated(panel(lean=0.0))
+    (pleat,) = half.pleats
+    to_fold = replace(pleat, edge="side", far="centre", held="both")
+    for found in unfolded(replace(half, pleats=(to_fold,))).pleats:
+        assert (found.far, found.far_start, found.far_end, found.held) == ("", 0.0, 0.0, "near")
