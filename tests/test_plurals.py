@@ -11,6 +11,7 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.html import to_html
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.booklet.screen import screen
+from kit.booklet.tables import cut_sentence
 from kit.cloth.cut_list import cut_list
 from kit.language import languages, say, speaking
 from kit.paper.papers import A4
@@ -20,7 +21,8 @@ from kit.picture.flat import laid_flat
 from kit.picture.piece_sheet import piece_drawing
 from kit.picture.sewing import scene_drawing
 from kit.proof import prove
-from kit.prose import scene_alt, sentences, step_alt, whys
+from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
+from kit.prose.worksheet import worksheet
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import sew
 from tests.example import EXAMPLE
@@ -49,14 +51,16 @@ def test_every_number_of_the_example_lessons_is_one() -> None:
     with watched() as found:
         for lesson in example_lessons().values():
             pattern = lesson.work(workshop_chart()["W4"])
-            prove(pattern)
-            cut_list(pattern)
+            list(map(str, prove(pattern)))
+            list(map(cut_sentence, cut_list(pattern)))
+            worksheet(pattern)
             laid_flat(pattern, "front", "cm")
             for piece in pattern.pieces:
                 piece_drawing(piece, pattern)
             for step in pattern.steps:
                 step_alt(step, "cm")
             for record in pattern.sewing:
+                about_minutes(sum(operation.minutes(pattern) for operation in record.operations))
                 for operation in record.operations:
                     sentences(pattern, operation)
                     whys(pattern, operation)
@@ -64,7 +68,7 @@ def test_every_number_of_the_example_lessons_is_one() -> None:
                         scene_alt(pattern, scene)
                         scene_drawing(scene, pattern)
     assert found["texts"] == []
-    assert found["said"]
+    assert set(found["said"]) >= {"phrase-minutes", "worksheet-strip"}
 
 
 def test_every_number_of_a_booklet_and_its_pages_is_one() -> None:

@@ -21,6 +21,7 @@ from kit.lesson.own_words import own_texts
 from kit.proof import prove
 from kit.resources import examples
 from tests.pseudo import CODE, OPEN, SHUT, escaped, pseudo
+from tests.unplaced import texts_unplaced
 
 UNITS = ("mm", "cm", "m", "in", "yd")
 SMALL = {*UNITS, "and", "left", "right", "about", "minutes"}  # units and phrases stay plain in the made-up language
@@ -59,7 +60,8 @@ def test_no_word_of_a_booklet_escapes_the_catalogues(lesson, form):
         assert not missing
         shape = SCREEN if form == "screen" else FORMS[form]
         findings = prove(given.pattern)
-        html = to_html(compose(given, notebook, LessonFolder(ran.folder), findings, shape), shape)
+        with texts_unplaced():
+            html = to_html(compose(given, notebook, LessonFolder(ran.folder), findings, shape), shape)
         plain = SMALL | {given.pattern.lesson.author}
         for key in [*(f"measure.{name}" for name in MEASUREMENTS), *(f"edge.{name}" for name in keys("edge"))]:
             plain |= {say(key), say(key)[:1].upper() + say(key)[1:]}
@@ -77,7 +79,7 @@ def test_nothing_of_the_kits_own_is_said_in_english(lesson, code):
     """A message that a language lacks is marked "[en]"; so is a text of the lesson without a translation: here all of
     them have one."""
     ran = ran_lesson(lesson)
-    with speaking(code):
+    with speaking(code), texts_unplaced():
         given, notebook, _ = in_language(ran.handover, ran.notebook, wrapped_words(ran), code)
         html = to_html(compose(given, notebook, LessonFolder(ran.folder), prove(given.pattern)))
     assert "[en]" not in html

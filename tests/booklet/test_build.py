@@ -20,6 +20,7 @@ from kit.booklet.build import PAGES, Built, build
 from kit.booklet.buying import Shopping
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
+from tests.unplaced import unplaced
 
 from .conftest import Writer, code, lesson_at
 
@@ -29,8 +30,8 @@ def contents(folder: Path) -> dict[str, bytes]:
 
 
 def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
-    """They take longest and play no part in whether a build is all or nothing: no cloth is reckoned, and the pattern
-    pages are a line of text that names the size."""
+    """They take longest and play no part in whether a build is all or nothing: no cloth is reckoned, no place is sought
+    for the texts of pictures, and the pattern pages are a line of text that names the size."""
 
     def pages(pattern: Pattern, out: Path, progress: object = None) -> None:
         for name in set(PAGES) - {"findings.json"}:
@@ -38,6 +39,7 @@ def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
 
     patch.setattr(building, "shopping", lambda handed: Shopping((), ()))
     patch.setattr(building, "write_pages", pages)
+    unplaced(patch)
 
 
 @pytest.fixture

@@ -35,6 +35,7 @@ from kit.resources import examples
 from kit.units import System
 from tests.example import notebook_names
 from tests.readings import far_off, length_of, lines, pairs, plain, read_two_ways, units_in
+from tests.unplaced import texts_unplaced
 
 LESSONS = sorted(path.stem for path in examples().glob("*.ipynb") if path.stem != "blocks_and_moves")
 SYSTEMS: tuple[System, ...] = ("cm", "inch")
@@ -46,6 +47,7 @@ def lesson_of(path: Path) -> tuple[Any, NotebookNode]:
     return find_lesson(notebook_names(path)), read_notebook(path)
 
 
+@cache
 def written(path: Path, size: str, units: System, code: str = "en", only: bool = False) -> tuple[str, Handover]:
     """The booklet as HTML, and what it was made from."""
     lesson, notebook = lesson_of(path)
@@ -54,7 +56,8 @@ def written(path: Path, size: str, units: System, code: str = "en", only: bool =
     given = alone(given) if only else given
     with speaking(code), reading(units):
         given, notebook, _ = spoken(given, notebook, path, code)
-        return to_html(compose(given, notebook, LessonFolder(path.parent), (), SCREEN), SCREEN), given
+        with texts_unplaced():
+            return to_html(compose(given, notebook, LessonFolder(path.parent), (), SCREEN), SCREEN), given
 
 
 _WHOLE = re.compile(r"(?:turns take|take the seam allowance of) ([^()]+?)(?: \(([^()]+)\))?\.(?!\d)")
