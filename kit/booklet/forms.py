@@ -90,6 +90,11 @@ class Form:
             return self._room(self.measure, self.depth * (0.3 if self.letters == 1 else 0.24))
         return self._room((self.measure - 5) / 2, min(70.0, self.depth * 0.28))
 
+    @property
+    def paired(self) -> bool:
+        """Whether two pictures of a step stand side by side."""
+        return self.stage.width < self.across.width * 0.75
+
 
 SCREEN = Form("screen", 210, 297, 18, 20, 20, 20, 10.5, screen=True)
 FORMS: dict[str, Form] = {

@@ -134,13 +134,15 @@ class DraftStep:
 @dataclass(frozen=True)
 class Operation:
     """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
-    new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter."""
+    new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter. `stacked`: its pictures have
+    the whole measure each, one below the other."""
 
     text: str
     pictures: tuple[Picture, ...]
     why: str = ""
     breaks: bool = False
     fitting: str = ""
+    stacked: bool = False
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,8 @@ from dataclasses import dataclass
 
 LEAST, MOST = 0.58, 2.2  # shares of a picture's usual room
 _WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 1.0, 0.3, 20.0
+_ROOMY = 0.08  # share of a page left white from which stacking its pictures is tried
+_STACKED = 1.0  # least share of stacked pictures: smaller, they would gain nothing by it
 
 
 @dataclass(frozen=True)
@@ -32,24 +34,33 @@ class Tall:
 class Unit:
     """What must stay on one page: `fixed` mm of text and space under or over its rows of pictures, and at least
     `beside` mm where text stands next to them. `keeps`: the page should not break after it (words that lead
-    on to what follows)."""
+    on to what follows). `stacked` are its pictures with the whole measure each, one below the other, where they may
+    stand so; `between` mm part one row from the next."""
 
     fixed: float
     rows: tuple[tuple[Tall, ...], ...] = ()
     beside: float = 0.0
     keeps: bool = False
+    stacked: tuple[Tall, ...] = ()
+    between: float = 0.0
 
-    def height(self, share: float) -> float:
+    def height(self, share: float, stacked: bool = False) -> float:
         """Height in mm with the pictures at `share` of their room."""
-        return self.fixed + max(self.beside, sum(max(picture.at(share) for picture in row) for row in self.rows))
+        if stacked and self.stacked:
+            each = [picture.at(share) for picture in self.stacked]
+            return self.fixed + sum(each) + self.between * (len(each) - 1)
+        rows = sum(max(picture.at(share) for picture in row) for row in self.rows)
+        return self.fixed + max(self.beside, rows + self.between * (len(self.rows) - 1))
 
 
 @dataclass(frozen=True)
 class Placing:
-    """How one unit is set: the `share` of its pictures' room, and whether it `breaks` to a new page."""
+    """How one unit is set: the `share` of its pictures' room, whether it `breaks` to a new page, and whether its
+    pictures are `stacked` one below the other."""
 
     share: float
     breaks: bool
+    stacked: bool = False
 
 
 def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -> tuple[Placing, ...]:
@@ -61,7 +72,7 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
     # The best way to fill the first n units' pages is the best way for the first m, and one page of the rest: found for
     # every n in turn (as text is broken into lines by Knuth and Plass, Software: Practice and Experience 11, 1981). A
     # page's cost is in `_filled`; trying fewer units a page stops where even the smallest pictures overflow.
-    best: list[tuple[float, int, float]] = [(0.0, 0, 1.0)] + [(float("inf"), 0, 1.0)] * count
+    best = [_Best(0.0, 0, 1.0)] + [_Best(float("inf"), 0, 1.0)] * count
     for end in range(1, count + 1):
         parted = _PARTED if units[end - 1].keeps and end < count else 0.0
         for start in range(end - 1, -1, -1):
@@ -69,23 +80,56 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
             page = units[start:end]
             if len(page) > 1 and sum(unit.height(LEAST) for unit in page) > room:
                 break
-            share, cost = _filled(page, room, last=end == count)
-            if best[start][0] + cost + parted < best[end][0]:
-                best[end] = (best[start][0] + cost + parted, start, share)
+            share, stacked, cost = _filled(page, room, last=end == count)
+            if best[start].cost + cost + parted < best[end].cost:
+                best[end] = _Best(best[start].cost + cost + parted, start, share, stacked)
     placings: list[Placing] = []
     end = count
     while end > 0:
-        _, start, share = best[end]
-        placings[:0] = [Placing(share, i == start and start > 0) for i in range(start, end)]
+        found = best[end]
+        start = found.start
+        placings[:0] = [
+            Placing(found.share, i == start and start > 0, i - start in found.stacked) for i in range(start, end)
+        ]
         end = start
     return tuple(placings)
 
 
-def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, float]:
-    """The share that fills `room` best, and what is lost with it."""
+@dataclass(frozen=True)
+class _Best:
+    """The best pages up to some unit: what they cost, where the last one starts, the share of its pictures, and which
+    of its units (counted from its first) are stacked."""
+
+    cost: float
+    start: int
+    share: float
+    stacked: frozenset[int] = frozenset()
+
+
+def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, frozenset[int], float]:
+    """The share that fills `room` best, which units are stacked for it, and what is lost with it."""
+    plain: frozenset[int] = frozenset()
+    share, cost = _shared(page, room, plain, last=last)
+    found = share, plain, cost
+    used = sum(unit.height(share) for unit in page)
+    if last or used > (1 - _ROOMY) * room:
+        return found
+    # Pictures that stand side by side as wide as they may leave white below them. One below the other each is larger:
+    # tried for one unit more at a time, the first ones first, while it makes the page better.
+    for i, unit in enumerate(page):
+        if unit.stacked:
+            tried = found[1] | {i}
+            share, cost = _shared(page, room, tried, last=last)
+            if share > _STACKED and cost < found[2]:
+                found = share, tried, cost
+    return found
+
+
+def _shared(page: Sequence[Unit], room: float, stacked: frozenset[int], *, last: bool) -> tuple[float, float]:
+    """The share that fills `room` best with those units `stacked`, and what is lost with it."""
 
     def used(share: float) -> float:
-        return sum(unit.height(share) for unit in page)
+        return sum(unit.height(share, i in stacked) for i, unit in enumerate(page))
 
     most = 1.0 if last else MOST
     if used(LEAST) >= room:

@@ -29,15 +29,24 @@ _SCRIPT = re.compile(r"<(script|foreignObject|iframe)\b", re.IGNORECASE)
 @dataclass(frozen=True)
 class Picture:
     """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`;
-    `full` is how high it would be with all the width of its room, `signs` are those of the legend that it uses."""
+    `growth` says how high it would be with another width, `signs` are those of the legend that it uses."""
 
     svg: Markup
     alt: str
     caption: str = ""
     width: float = 0.0
     height: float = 0.0
-    full: float = 0.0
+    growth: tuple[float, float] = (0.0, 0.0)
     signs: frozenset[str] = frozenset()
+
+    def height_at(self, width: float) -> float:
+        """About how high (CSS px) it would be with that `width`: its lines grow, its text does not.
+
+        >>> Picture(Markup(), "", growth=(10.0, 0.5)).height_at(200.0)
+        110.0
+        """
+        text, share = self.growth
+        return text + share * width
 
 
 @dataclass(frozen=True)
@@ -91,8 +100,9 @@ def picture(
     text = written(made, theme)
     size = _SIZE.search(text)
     width, height = (float(size[1]), float(size[2])) if size else room
-    full = made.height_at(room.width)
-    return Picture(Markup(_named(text, name, said)), said, caption, width, height, full, signs_in(drawing))
+    share = made.height_at(room.width + 1) - made.height_at(room.width)
+    growth = made.height_at(room.width) - share * room.width, share
+    return Picture(Markup(_named(text, name, said)), said, caption, width, height, growth, signs_in(drawing))
 
 
 def _named(text: str, name: str, alt: str) -> str:

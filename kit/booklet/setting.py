@@ -110,7 +110,7 @@ class Setter:
         """A row of `pictures` drawn in `room`, each with so much `around` it."""
 
         def tall(picture: Picture) -> Tall:
-            full = picture.height if picture.width > room.width - 2 else picture.full
+            full = picture.height if picture.width > room.width - 2 else picture.height_at(room.width)
             return Tall(room.height / PX, full / PX, around)
 
         return tuple(tall(picture) for picture in pictures)
@@ -222,17 +222,25 @@ class Setter:
         if narrow:
             unit = Unit(_BETWEEN, (self._row(made, room, _FRAME),), written)
         else:
-            each = 2 if form.stage.width < form.across.width * 0.75 and not single else 1
+            each = 2 if form.paired and not single else 1
             around = _FRAME + (0.0 if single else _CAPTION)
             rows = [self._row(made[i : i + each], room, around) for i in range(0, len(made), each)]
-            gaps = 2.5 + 5.0 * (len(rows) - 1) if rows else 0.0
-            unit = Unit(_BETWEEN + written + gaps, tuple(rows))
+            tall = tuple(Tall(room.height / PX, picture.height_at(form.across.width) / PX, around) for picture in made)
+            unit = Unit(
+                _BETWEEN + written + (2.5 if rows else 0.0),
+                tuple(rows),
+                stacked=tall if each == 2 else (),
+                between=5.0,
+            )
 
         def finished(place: Placing) -> Operation:
-            pictures = [
-                sketch.again(picture, self.inks, place.share) for sketch, picture in zip(sketches, made, strict=True)
-            ]
-            return Operation(text, tuple(pictures), why, place.breaks, fitting)
+            if place.stacked:
+                over = Room(form.across.width, room.height)
+                pictures = [replace(sketch, room=over).inked(self.inks, place.share) for sketch in sketches]
+            else:
+                both = zip(sketches, made, strict=True)
+                pictures = [sketch.again(picture, self.inks, place.share) for sketch, picture in both]
+            return Operation(text, tuple(pictures), why, place.breaks, fitting, place.stacked)
 
         return _Part(unit, finished)
 
