@@ -20,7 +20,7 @@ import signal
 import subprocess
 import sys
 import time
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from difflib import unified_diff
 from pathlib import Path
@@ -294,25 +294,40 @@ def tried(
 
 
 def near_by(source: str, line: int, through: dict[str, list[str]]) -> list[str]:
-    """The tests for a line that runs on import alone: of a constant those through the lines that name it, of a
-    function's default those through the function. None for a line inside a function that no test runs."""
+    """The tests for a line that none is noted for. Within a statement of several lines those through the others; of a
+    constant those through the lines that name it, of a function's default those through the function, of what else runs
+    on import alone (a function that makes fields or rules) those through the module. None for a line that never runs.
+    """
     tree = ast.parse(source)
-    inside = [n for n in ast.walk(tree) if isinstance(n, ast.FunctionDef) and n.lineno <= line <= (n.end_lineno or 0)]
-    if any(node.body[0].lineno <= line for node in inside):
+    around = [n for n in ast.walk(tree) if isinstance(n, ast.stmt) and n.lineno <= line <= (n.end_lineno or 0)]
+    whole = max(around, key=lambda n: (n.lineno, -(n.end_lineno or 0)), default=None)
+    if whole is None:
+        return []
+    body = getattr(whole, "body", None)
+    own = range(whole.lineno, body[0].lineno if body else (whole.end_lineno or 0) + 1)
+    found = _through(own, through)
+    if found:
+        return found
+    inside = [n for n in around if isinstance(n, ast.FunctionDef)]
+    if any(node.body[0].lineno <= line for node in inside) and not any(str(at) in through for at in own):
         return []
     lines: set[int] = set()
     if inside:
         lines = set(range(inside[-1].lineno, (inside[-1].end_lineno or 0) + 1))
     else:
-        of = [n for n in ast.walk(tree) if isinstance(n, ast.stmt) and n.lineno <= line <= (n.end_lineno or 0)]
-        targets = [t for n in of for t in (n.targets if isinstance(n, ast.Assign) else [getattr(n, "target", None)])]
+        targets = [
+            t for n in around for t in (n.targets if isinstance(n, ast.Assign) else [getattr(n, "target", None)])
+        ]
         names = {t.id for t in targets if isinstance(t, ast.Name)}
         for node in ast.walk(tree):
             named = getattr(node, "id", "") if isinstance(node, ast.Name) else getattr(node, "attr", "")
             if named in names and node.lineno != line:  # type: ignore[attr-defined]
                 lines.add(node.lineno)  # type: ignore[attr-defined]
-    found = [test for at in sorted(lines) for test in through.get(str(at), ())]
-    return list(dict.fromkeys(found or [test for tests in through.values() for test in tests]))
+    return _through(lines, through) or list(dict.fromkeys(test for tests in through.values() for test in tests))
+
+
+def _through(lines: Iterable[int], through: dict[str, list[str]]) -> list[str]:
+    return list(dict.fromkeys(test for at in sorted(lines) for test in through.get(str(at), ())))
 
 
 def _forget(module: Path) -> None:
