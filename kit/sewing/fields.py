@@ -286,7 +286,13 @@ def direction(*words: str, default: str, of: Sequence[str] = ()) -> Any:
 
 def flag(*, default: bool) -> Any:
     """True or False."""
-    return _field(Reads(lambda given, asked, name: bool(given), "bool", default=default, fills=_NOTHING), default)
+
+    def read(given: Any, asked: Asked, name: str) -> bool:
+        if not isinstance(given, bool):
+            read_word(given, (), name, asked.where, "Write True or False.")
+        return bool(given)
+
+    return _field(Reads(read, "bool", default=default, fills=_NOTHING), default)
 
 
 def strip(*, by_name: bool = False, default: Any = EMPTY, argument: str = "", fills: Fills | None = None) -> Any:

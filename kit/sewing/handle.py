@@ -17,7 +17,7 @@ class PieceHandle:
     >>> from kit import bodice_block, workshop_chart
     >>> front = PieceHandle(bodice_block(workshop_chart()["W4"])[0])
     >>> front.left.side
-    Run(piece='front', edges=('side',), side='left', start=None, end=None)
+    <front left side>
     """
 
     def __init__(self, piece: Piece, side: Side | None = None) -> None:
@@ -71,7 +71,8 @@ class PieceHandle:
         folds |= {pleat.name: pleat.edge for pleat in self._piece.pleats}
         if name in folds:
             return Fold(self._piece.name, name, folds[name], self._side)
-        known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks] + list(folds)
+        known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]
+        known += [notch.name for notch in self._piece.notches if notch.name] + list(folds)
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))
 
     def __repr__(self) -> str:
@@ -93,6 +94,9 @@ class StripEdges:
     @property
     def said(self) -> str:
         return f"the {self.which} of the {self.strip.replace('_', ' ')}"
+
+    def __repr__(self) -> str:
+        return f"<{self.said}>"
 
 
 class StripHandle:

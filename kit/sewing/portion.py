@@ -126,7 +126,7 @@ class Portion(Operation):
 
     def _left_at(self, number: int) -> Fact:
         """The fact that the operation is left before the stage of that number."""
-        on = " ".join(map(str, self.of.runs())) or " ".join(self.of.uses.strips)
+        on = " ".join(map(_written, self.of.runs())) or " ".join(self.of.uses.strips)
         return ("left_at", self.kind, on, str(number))
 
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
@@ -226,3 +226,8 @@ def begun(sewn: Iterable[Operation]) -> list[Portion]:
             left = [each for each in left if each.of != operation.of]
             left += [operation] if operation.left else []
     return left
+
+
+def _written(run: Run) -> str:
+    """A run as a text that no other run has."""
+    return f"{run.piece}.{run.side or 'both'}.{'+'.join(run.edges)}[{run.start}..{run.end}]"

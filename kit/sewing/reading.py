@@ -287,10 +287,11 @@ def mark_label(opening: Opening | None) -> str:
     return opening.label if isinstance(opening, Mark) else ""
 
 
-def read_word(given: object, known: Sequence[str], name: str, where: str) -> str:
+def read_word(given: object, known: Sequence[str], name: str, where: str, do: str = "") -> str:
+    """One of the words known. `KitError` with the nearest of them, or with what to `do`, for anything else."""
     if isinstance(given, str) and given in known:
         return given
-    raise KitError(f"{name} is {given!r}.", where=where, do=near(str(given), known))
+    raise KitError(f"{name} is {given!r}.", where=where, do=do or near(str(given), known))
 
 
 def in_call(where: str) -> str:

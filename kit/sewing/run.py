@@ -35,6 +35,7 @@ from kit.units import Length, Size, length
 LEAST = 0.5
 """mm a part must be long."""
 _WHOLE = 0.05  # mm from an end that is the end
+_PAST = 0.5  # mm that a part may end beyond its line before it is refused
 
 
 class Edges:
@@ -194,6 +195,11 @@ class Run(Edges):
     chain: Chain | None = field(default=None, compare=False, repr=False)
     ground: Piece | None = field(default=None, compare=False, repr=False)
 
+    def __repr__(self) -> str:
+        """As refusals quote what was written."""
+        part = "" if self.start is None and self.end is None else "part of the "
+        return f"<{part}{self.said}>"
+
     def __add__(self, other: Edges) -> Run | Chain:
         if not isinstance(other, Run | Chain):
             return NotImplemented
@@ -251,6 +257,8 @@ class Run(Edges):
                 do=message("refusal.no_part_do"),
             )
         size = math.inf if self.ground is None else size_of(self._line())
+        if size + _PAST < high < math.inf:
+            raise _past_end(high, size, self.said)
         last = named.end if named.end.at >= named.start.at else named.start
         to_end = high == math.inf or (last.what != "length" and abs(high - size) < _WHOLE)
         if to_end and low < _WHOLE:
@@ -297,6 +305,9 @@ class Chain(Edges):
     def said(self) -> str:
         return " + ".join(run.said for run in self.runs)
 
+    def __repr__(self) -> str:
+        return f"<{'' if self.stretch is None else 'part of the '}{self.said}>"
+
     @property
     def of(self) -> tuple[Run, ...]:
         """The whole runs it is a part of."""
@@ -325,12 +336,8 @@ class Chain(Edges):
     def _cut(self, stretch: Stretch) -> Chain:
         low, high = stretch.low, stretch.high
         line = self._line()
-        if high > size_of(line) + 0.5:
-            raise KitError(
-                message("refusal.part_past", end=measured(high), length=measured(size_of(line))),
-                where=self.said,
-                do=message("refusal.from_start_do"),
-            )
+        if high > size_of(line) + _PAST:
+            raise _past_end(high, size_of(line), self.said)
         if high - low < LEAST:
             raise self._no_part(stretch.start, stretch.end)
         if self.stretch is not None:
@@ -350,6 +357,14 @@ class Chain(Edges):
             runs.append(run if all_of_it else replace(run, start=near, end=far))
             ways.append(way)
         return Chain(tuple(runs), tuple(ways), stretch, self.of)
+
+
+def _past_end(end: float, size: float, where: str) -> KitError:
+    return KitError(
+        message("refusal.part_past", end=measured(end), length=measured(size)),
+        where=where,
+        do=message("refusal.from_start_do"),
+    )
 
 
 def chain_of(runs: tuple[Run, ...], other: Run | Chain) -> Chain:
@@ -436,6 +451,9 @@ class Place:
     def said(self) -> str:
         return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.mark.label}"
 
+    def __repr__(self) -> str:
+        return f"<{self.said}>"
+
 
 class MarkEnd(float):
     """One end of a mark that spans a stretch of its edge: the mm along that edge, as drafted, and a landmark that a
@@ -460,6 +478,9 @@ class MarkEnd(float):
     def said(self) -> str:
         return f"{self.place.said}, its {self.which},"
 
+    def __repr__(self) -> str:
+        return f"<{self.place.said}, its {self.which}>"
+
 
 @dataclass(frozen=True)
 class Notched:
@@ -472,6 +493,9 @@ class Notched:
     @property
     def said(self) -> str:
         return f"a notch of the {_worded(self.piece)}"
+
+    def __repr__(self) -> str:
+        return f"<{self.said}>"
 
 
 At = Size | Place | MarkEnd | Notched | Run
@@ -490,3 +514,6 @@ class Fold:
     @property
     def said(self) -> str:
         return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.name.replace('_', ' ')}"
+
+    def __repr__(self) -> str:
+        return f"<{self.said}>"

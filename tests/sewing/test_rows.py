@@ -346,3 +346,19 @@ def test_a_lesson_is_told_where_a_row_is_missing():
 
     with pytest.raises(KitError, match="the hem of front hem and back hem is finished already"):
         tabard(twice).work()
+
+
+def test_what_is_left_of_one_part_of_an_edge_is_not_left_of_the_other() -> None:
+    """A side begun below and above a slit: two seams, and the first alone is finished."""
+    table = sampler()
+    make = Make(table.PIECES, table.STRIPS)
+    front, back = (PieceHandle(piece) for piece in table.PIECES if piece.name in ("front", "back"))
+    low = front.side.before(8 * cm), back.side.before(8 * cm)
+    parts = low, (front.side.after(12 * cm), back.side.after(12 * cm))
+    begun_ones = [make.french_seam(*part, first=6 * mm, second=4 * mm, rows="first") for part in parts]
+    make.finish(begun_ones[0])
+    record = SewRecord("s", "Sampler", "", "", make.operations)
+    pattern = Pattern(LessonInfo("T", "t"), Body("W4", ()), (), table.PIECES, table.STRIPS, (), (record,))
+    state = after(State(), pattern, list(make.operations))
+    (left,) = [fact for fact in state.facts if fact[0] == "left_at"]
+    assert "front.both.side[120.0..None]" in left[2]
