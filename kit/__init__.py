@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from kit.live.canvas.widget import canvas
     from kit.live.class_lesson import class_lesson
     from kit.live.clips import lesson_clips
+    from kit.live.comparing import compare
     from kit.live.exercise import exercise
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
@@ -55,6 +56,7 @@ _HOMES = {
     "canvas": "kit.live.canvas.widget",
     "player": "kit.live.player",
     "lesson_clips": "kit.live.clips",
+    "compare": "kit.live.comparing",
     "body_form": "kit.live.body_form",
     "grows": "kit.lesson.exercise",
     "shrinks": "kit.lesson.exercise",
@@ -105,6 +107,7 @@ __all__ = [
     "canvas",
     "player",
     "lesson_clips",
+    "compare",
     "body_form",
     "grows",
     "shrinks",

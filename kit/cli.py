@@ -12,11 +12,13 @@ from typing import TYPE_CHECKING, Any
 
 from kit.bar_cli import bar
 from kit.class_cli import add_commands
+from kit.compare_cli import add_compare
 from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
+from kit.trust_cli import say_code
 from kit.words_cli import add_words
 
 if TYPE_CHECKING:
@@ -78,6 +80,7 @@ def _parser() -> argparse.ArgumentParser:
     _pages_parser(commands)
     add_commands(commands, _CODE)
     add_words(commands, _CODE)
+    add_compare(commands, _CODE)
 
     new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
     new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')
@@ -186,7 +189,7 @@ def _build(options: argparse.Namespace) -> int:
     draft = asked_draft(options)
     name = options.notebook.stem.replace("_", "-") + (f"-{options.language}" if options.language else "")
     out = options.out or Path("out") / name
-    _say_code(options.notebook)
+    say_code(options.notebook)
     built = build(
         options.notebook,
         out,
@@ -217,20 +220,6 @@ def _build(options: argparse.Namespace) -> int:
     if any(file in built.paths for file in FOLDED):
         print(say("screen.fold"))
     return 0
-
-
-def _say_code(notebook: Path) -> None:
-    """What is said before a notebook's code runs, and more when it did not come from this machine's user."""
-    from kit.booklet.origin import stranger
-
-    print("This runs the notebook's code.", flush=True)
-    reason = stranger(notebook)
-    if reason:
-        print(
-            f"Take care: {reason} Its code can do whatever you can do on this machine: read, change and send your "
-            "files. Stop now (Ctrl+C) unless you trust whoever wrote it.",
-            flush=True,
-        )
 
 
 def _pages(options: argparse.Namespace) -> int:
@@ -269,7 +258,7 @@ def _pages(options: argparse.Namespace) -> int:
     )
     out = options.out or Path("out") / options.notebook.stem.replace("_", "-")
     draft = asked_draft(options)
-    _say_code(options.notebook)
+    say_code(options.notebook)
     ran = run_notebook(
         read_notebook(options.notebook),
         options.notebook.resolve().parent,
@@ -307,7 +296,7 @@ def _check(options: argparse.Namespace) -> int:
     from kit.proof import failed, prove
 
     draft = asked_draft(options)
-    _say_code(options.notebook)
+    say_code(options.notebook)
     if options.ranges:
         return check_ranges(options)
     try:
@@ -362,7 +351,7 @@ def _bodies(options: argparse.Namespace) -> int:
     from kit.booklet.bodies import work_bodies
     from kit.language import say
 
-    _say_code(options.notebook)
+    say_code(options.notebook)
     made = work_bodies(
         options.table,
         options.notebook,

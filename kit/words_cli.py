@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from kit.errors import KitError
+from kit.trust_cli import say_code
 
 
 def add_words(commands: Any, code: str = "") -> None:
@@ -32,7 +33,7 @@ def _words(options: argparse.Namespace) -> int:
     path = path_of(options.notebook, options.language)
     read_words(path, options.language)  # a broken file is told before the notebook runs
     book = read_notebook(options.notebook)
-    print("This runs the notebook's code.", flush=True)
+    say_code(options.notebook)
     ran = run_notebook(
         book, options.notebook.resolve().parent, name=options.notebook.name, timeout=max(1, options.timeout)
     )

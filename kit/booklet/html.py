@@ -19,11 +19,11 @@ from kit.wording.lists import strung
 def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -> str:
     """The booklet as a page in one `form`, in the author's `look`."""
     look = look or BookTheme()
-    environment = _environment()
+    jinja = environment()
     given = {"form": form, "look": look, "comma_page": say("booklet.comma_page")}
     sheets = ["booklet.css.j2", "screen.css.j2" if form.screen else "print.css.j2"]
-    css = "\n".join(environment.get_template(sheet).render(given) for sheet in sheets)
-    page = environment.get_template("booklet.html.j2")
+    css = "\n".join(jinja.get_template(sheet).render(given) for sheet in sheets)
+    page = jinja.get_template("booklet.html.j2")
     narrow = not form.beside and not form.screen
     return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow)
 
@@ -52,18 +52,19 @@ def contents(book: Booklet) -> list[tuple[str, str]]:
 
 
 @lru_cache(maxsize=1)
-def _environment() -> Environment:
-    environment = Environment(
+def environment() -> Environment:
+    """The templates of `templates/booklet`: everything put into them is escaped."""
+    jinja = Environment(
         loader=FileSystemLoader(templates() / "booklet"),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.filters["fine"] = set_finely
-    environment.globals["say"] = say
-    environment.globals["see_steps"] = _see_steps
-    return environment
+    jinja.filters["fine"] = set_finely
+    jinja.globals["say"] = say
+    jinja.globals["see_steps"] = _see_steps
+    return jinja
 
 
 def _see_steps(entry: IndexEntry) -> Markup:

@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, Protocol
 
 from kit.geometry import Path, Point, Vector
 from kit.lesson.derive import inside_left
-from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
 
 OfRun = Literal["start", "middle", "end"]
@@ -22,6 +21,15 @@ TOLD = 0.8
 """Shifts up to this (mm) are not worth telling: a ruler marked in sixteenths of an inch shows none."""
 _STEPS = 32
 _CARRIED = 500.0
+
+
+class Drafted(Protocol):
+    """What has pieces to lay over those of another draft: a pattern, or what a file tells of an earlier one."""
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]: ...
+
+    def piece(self, name: str) -> Piece: ...
 
 
 @dataclass(frozen=True)
@@ -44,7 +52,7 @@ class Shift:
         return Point(self.at.x + self.dx, self.at.y + self.dy)
 
 
-def moved_pieces(before: Pattern, after: Pattern) -> tuple[str, ...]:
+def moved_pieces(before: Drafted, after: Drafted) -> tuple[str, ...]:
     """Names of the pieces that are not as they were: an edge moved by more than `LEAST`, a dart or pleat lies
     elsewhere, or the piece is in one draft only."""
     was, now = ({piece.name: piece for piece in pattern.pieces} for pattern in (before, after))
@@ -52,7 +60,7 @@ def moved_pieces(before: Pattern, after: Pattern) -> tuple[str, ...]:
     return tuple(name for name in names if name not in was or name not in now or _moved(was[name], now[name]))
 
 
-def differences(before: Pattern, after: Pattern, piece: str) -> tuple[Shift, ...]:
+def differences(before: Drafted, after: Drafted, piece: str) -> tuple[Shift, ...]:
     """For each edge of a piece that moved: the shift at its start, at its end, and in the middle where it moved
     clearly more there than at both ends. A place that stayed has a size of 0. Empty for a piece of one draft only."""
     if not all(any(p.name == piece for p in pattern.pieces) for pattern in (before, after)):

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
-from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.picture.draft import step_drawing
@@ -15,9 +14,8 @@ from kit.picture.drawing import Drawing
 from kit.picture.filming import LETTERS
 from kit.picture.sewing import scene_drawing
 from kit.picture.step_texts import Letters
-from kit.placeholder import Placeholder
-from kit.prose import fill_words, sentences, whys
 from kit.prose.alt import scene_alt
+from kit.prose.told import operation_words, own_words, paragraphs
 from kit.prose.worksheet import letters_of, worksheet
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.scene import Scene
@@ -82,7 +80,7 @@ def _draft(
         "draft",
         number,
         record.title,
-        _paragraphs(_filled(record, pattern, system)),
+        paragraphs(own_words(record, pattern, system)),
         draw=lambda: step_drawing(record, system, letters=letters().get(record.key)),
     )
 
@@ -90,14 +88,10 @@ def _draft(
 def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[PlayerPicture]:
     """A picture for each scene, with the sentences of its operation; the teacher's own words stand with the first
     picture, or with the last where they come after."""
-    own = _paragraphs(_filled(record, pattern, system))
+    own = paragraphs(own_words(record, pattern, system))
     made: list[tuple[tuple[str, ...], Callable[[], Drawing] | None]] = []
     for operation in record.operations:
-        said: tuple[str, ...] = ()
-        if record.words != "instead":
-            said = tuple(sentences(pattern, operation, system))
-        if pattern.lesson.whys:
-            said += tuple(whys(pattern, operation, system))
+        said = operation_words(record, operation, pattern, system)
         scenes = [scene for scene in shown_scenes(pattern, operation) if scene.layers or scene.strip]
         for scene in scenes:
 
@@ -116,21 +110,3 @@ def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) ->
         PlayerPicture(record.key, "sew", number, record.title, words, i, len(made), draw)
         for i, (words, draw) in enumerate(made, 1)
     ]
-
-
-def _filled(record: StepRecord | SewRecord, pattern: Pattern, system: System) -> str:
-    def refer(found: Placeholder) -> str:
-        if found.format == "piece":
-            return pattern.piece(found.name).title
-        titles = {step.key: step.title for step in pattern.steps} | {sewn.key: sewn.title for sewn in pattern.sewing}
-        return titles.get(found.name, found.name.replace("_", " "))
-
-    try:
-        return fill_words(record.text, record.values, system, refer)
-    except KitError as error:
-        raise KitError(error.what, where=record.title, do=error.do) from error
-
-
-def _paragraphs(text: str) -> tuple[str, ...]:
-    blocks = [" ".join(block.split()) for block in text.split("\n\n")]
-    return tuple(block for block in blocks if block)

@@ -3,7 +3,8 @@
 `pattern.json` is this kit's own shape, version 1, every length in millimetres rounded to 0.001:
 
     format, version, unit           "pattern-lesson-kit pattern", 1, "mm"
-    lesson                          title, slug, edition, date, author, units (the lesson's own system)
+    lesson                          title, slug, edition, date, author, units (the lesson's own system), language (of
+                                      the words in this file)
     size                            the body's name
     body                            [{name, value, estimated}]   names as in ISO 8559-1, snake case
     values                          [{name, kind, value, default, least, most, why}]   lengths in mm, shares 0..1
@@ -11,6 +12,8 @@
     strips                          [{name, title, number, length, width, cut_count, cloth, finished_length,
                                       finished_width, fold, grain, joins}]
     finished                        [{name, value}]   measurements of the finished garment
+    notions                         [text]
+    steps                           [{key, kind, title, words}]   what every step tells its reader, draft or sew
 
 A piece: name, title, role and worn (what it is and where on the body, null where not known), number, cut_count,
 mirrored, right_side_up, fold (edge name or null), cloth, interfacing (layers), edges, stitch_line, cut_line (null while
@@ -37,7 +40,7 @@ from typing import Any
 
 from kit.atomic import write_atomically
 from kit.geometry import Point
-from kit.language import say
+from kit.language import language, say
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER
 from kit.paper.printing import print_files
@@ -46,6 +49,7 @@ from kit.paper.sheet import sheet, sheet_content, sheet_pdf
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.dart import darts_lying, mouth, sewn_point
 from kit.piece.piece import Mark, Piece, Strip
+from kit.prose.told import told_steps
 
 FORMAT = "pattern-lesson-kit pattern"
 VERSION = 1
@@ -91,6 +95,7 @@ def pattern_json(pattern: Pattern) -> dict[str, Any]:
             "date": lesson.date,
             "author": lesson.author,
             "units": lesson.units,
+            "language": language(),
         },
         "size": pattern.body.name,
         "body": [
@@ -112,6 +117,11 @@ def pattern_json(pattern: Pattern) -> dict[str, Any]:
         "pieces": [_piece(piece) for piece in pattern.pieces],
         "strips": [_strip(strip) for strip in pattern.strips],
         "finished": [{"name": name, "value": _round(value)} for name, value in pattern.finished],
+        "notions": list(lesson.notions),
+        "steps": [
+            {"key": step.key, "kind": step.kind, "title": step.title, "words": list(step.words)}
+            for step in told_steps(pattern)
+        ],
     }
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from io import BytesIO
 from typing import Any
 
@@ -32,6 +32,7 @@ from kit.paper.sheet import finish
 from kit.picture.drawing import Item
 from kit.picture.piece_sheet import moved, piece_items
 from kit.piece.allowance import cut_line
+from kit.piece.moved import moved_piece
 from kit.piece.piece import Piece
 from kit.units import plain
 
@@ -80,7 +81,7 @@ def projector_sheet(pattern: Pattern, size: tuple[float, float] | None = None) -
         )
     drawn = []
     for piece in pattern.pieces:
-        lying = _turned(piece, along_cloth(piece))
+        lying = moved_piece(piece, along_cloth(piece))
         items = piece_items(lying, pattern, pattern.lesson.units, letters=_LETTERS)
         points = cut_line(lying).points(0.1)
         drawn.append((piece, items, shapely.make_valid(shapely.Polygon([(p.x, p.y) for p in points]))))
@@ -159,23 +160,6 @@ def along_cloth(piece: Piece) -> Motion:
     to = {"lengthwise": 0.0, "crosswise": math.pi / 2, "bias": math.pi / 4}[piece.grain.kind]
     angle = to - math.atan2(way.y, way.x)
     return Motion.rotation(math.remainder(angle, 2 * math.pi))
-
-
-def _turned(piece: Piece, turn: Motion) -> Piece:
-    """The piece as it lies under `turn`, so that its text is fitted level."""
-    return replace(
-        piece,
-        edges=tuple(replace(edge, path=edge.path.moved(turn)) for edge in piece.edges),
-        grain=piece.grain and replace(piece.grain, start=turn(piece.grain.start), end=turn(piece.grain.end)),
-        marks=tuple(
-            replace(mark, path=mark.path and mark.path.moved(turn), point=mark.point and turn(mark.point))
-            for mark in piece.marks
-        ),
-        darts=tuple(replace(dart, apex=turn(dart.apex)) for dart in piece.darts),
-        pleats=tuple(
-            replace(pleat, lines=(pleat.lines[0].moved(turn), pleat.lines[1].moved(turn))) for pleat in piece.pleats
-        ),
-    )
 
 
 # ---- laying ------------------------------------------------------------------------------------------------

@@ -10,8 +10,7 @@ from collections.abc import Iterable, Sequence
 
 from kit.geometry import Point
 from kit.language import say
-from kit.lesson.moved import TOLD, Shift, differences, moved_pieces
-from kit.lesson.pattern import Pattern
+from kit.lesson.moved import TOLD, Drafted, Shift, differences, moved_pieces
 from kit.picture.dart import in_step
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.rows import bounds_of_paths
@@ -29,7 +28,7 @@ _APART = 0.12
 """Two shifts nearer to each other than this share of the piece's reach are told by the larger one."""
 
 
-def fitting_drawing(before: Pattern, after: Pattern, piece: str, units: System = "cm") -> Drawing:
+def fitting_drawing(before: Drafted, after: Drafted, piece: str, units: System = "cm") -> Drawing:
     """One piece before and after a fitting, as drafted. `KitError` for a piece neither draft has."""
     was = next((p for p in before.pieces if p.name == piece), None)
     now = next((p for p in after.pieces if p.name == piece), None) or before.piece(piece)

@@ -17,6 +17,7 @@ from kit.errors import KitError
 from kit.geometry import Motion, Path, Point, Vector
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.darts_and_pleats import Dart, Pleat
+from kit.piece.moved import moved_piece
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Mark, Piece
 
@@ -211,7 +212,7 @@ def _laid(was: Piece, now: Piece) -> Piece:
         shared = _shared(was, now, step)
         if shared > best + 1.0 and _fold_on_fold(was, now, step):
             best, motion = shared, step
-    return now if motion.length == 0 else _moved(now, motion)
+    return now if motion.length == 0 else moved_piece(now, Motion.translation(motion))
 
 
 def _fold_on_fold(was: Piece, now: Piece, step: Vector) -> bool:
@@ -237,25 +238,6 @@ def _shared(was: Piece, now: Piece, step: Vector) -> float:
         if all(line.distance_to(place) < SLACK for place in places):
             found += path.length
     return found
-
-
-def _moved(piece: Piece, by: Vector) -> Piece:
-    motion = Motion.translation(by)
-    return replace(
-        piece,
-        edges=tuple(replace(edge, path=edge.path.moved(motion)) for edge in piece.edges),
-        marks=tuple(
-            replace(
-                mark,
-                path=mark.path.moved(motion) if mark.path else None,
-                point=motion(mark.point) if mark.point else None,
-            )
-            for mark in piece.marks
-        ),
-        darts=tuple(replace(dart, apex=motion(dart.apex)) for dart in piece.darts),
-        points=tuple((name, motion(point)) for name, point in piece.points),
-        guides=tuple((name, path.moved(motion)) for name, path in piece.guides),
-    )
 
 
 # ---- edges --------------------------------------------------------------------------------------------------

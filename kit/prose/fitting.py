@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from kit.language import say
 from kit.lesson.fitting import Fitting
-from kit.lesson.moved import TOLD, Shift, differences, direction, moved_edges, moved_pieces
+from kit.lesson.moved import TOLD, Drafted, Shift, differences, direction, moved_edges, moved_pieces
 from kit.lesson.pattern import Pattern, Value
 from kit.piece.piece import Piece
 from kit.units import System, both, percent
@@ -36,7 +36,7 @@ def change_words(fitting: Fitting, pattern: Pattern, system: System = "cm") -> t
     return tuple(found)
 
 
-def moved_words(before: Pattern, after: Pattern, system: System = "cm") -> tuple[str, ...]:
+def moved_words(before: Drafted, after: Drafted, system: System = "cm") -> tuple[str, ...]:
     """How each piece moved; one sentence that says so when no stitch line did."""
     found: list[str] = []
     for name in moved_pieces(before, after):
@@ -44,7 +44,7 @@ def moved_words(before: Pattern, after: Pattern, system: System = "cm") -> tuple
     return tuple(found) or (say("fitting.no_line_moves"),)
 
 
-def piece_words(before: Pattern, after: Pattern, piece: str, system: System = "cm") -> tuple[str, ...]:
+def piece_words(before: Drafted, after: Drafted, piece: str, system: System = "cm") -> tuple[str, ...]:
     """How the edges of one piece moved, a sentence or two for each."""
     was, now = (next((p for p in pattern.pieces if p.name == piece), None) for pattern in (before, after))
     if was is None or now is None:

@@ -1,0 +1,192 @@
+"""What a comparison is asked of: one notebook twice (two sizes, other values, as cut), or two notebooks or editions."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from kit.booklet.asked_draft import AskedDraft
+from kit.booklet.own_language import spoken
+from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.diagnostic import message, reading
+from kit.errors import KitError
+from kit.family.compared import Comparison, compared
+from kit.family.edition import Edition, edition_of, read_edition
+from kit.family.telling import Told, told
+from kit.language import SOURCE, languages, say, speaking
+from kit.lesson.pattern import Pattern
+from kit.prose.readings import ruling_of
+from kit.rulers import Ruling, ruled
+from kit.units import System
+
+Progress = Callable[[str], None]
+_PLAIN = AskedDraft()
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What is compared: `first` and, where there are two, `second`, each a notebook, the file of an edition or its
+    folder. One notebook is compared with itself in two `sizes`, or as it stands with the values of `draft`, or, with
+    `as_cut`, as first cut with the corrected one. `at` is the place the pieces are laid on."""
+
+    first: Path
+    second: Path | None = None
+    sizes: tuple[str, ...] = ()
+    size: str | None = None
+    draft: AskedDraft = _PLAIN
+    as_cut: bool = False
+    at: str = ""
+    units: System | None = None
+    language: str = ""
+    timeout: int = 120
+
+
+@dataclass(frozen=True)
+class Answer:
+    """The comparison, and how it reads in `language`, lengths with `system` first."""
+
+    found: Comparison
+    page: Told
+    system: System
+    language: str
+
+
+@dataclass(frozen=True)
+class _Side:
+    """One of the two: its edition, what it is called, and how its lengths are read (None: nobody worked it now)."""
+
+    edition: Edition
+    called: str = ""
+    rule: Ruling | None = None
+
+
+def compare(asked: Asked, progress: Progress = lambda line: None) -> Answer:
+    """Both worked, laid on each other and told. `KitError` for what is asked of too much or too little, a notebook that
+    cannot be run, a size that is not there, a file that is no edition."""
+    _sound(asked)
+    with speaking(asked.language or SOURCE):
+        pass  # refuses a language without a catalogue before a notebook runs
+    before, after = _twice(asked, progress) if asked.second is None else _two(asked, progress)
+    edition = after.edition
+    system = asked.units or edition.units
+    rule = after.rule or before.rule or Ruling(edition.units)
+    language = edition.language if edition.language in languages() else SOURCE
+    with speaking(language), reading(system), ruled(rule):
+        found = compared(before.edition, after.edition, asked.at, system)
+        errata = asked.second is not None and before.edition.edition != edition.edition
+        names = (before.called or _called(before.edition, found), after.called or _called(edition, found))
+        if names[0] == names[1]:
+            names = (say("family.first"), say("family.second"))
+        return Answer(found, told(found, names, system, errata=errata), system, language)
+
+
+def is_notebook(path: Path) -> bool:
+    return path.suffix.lower() == ".ipynb"
+
+
+def _sound(asked: Asked) -> None:
+    values = bool(asked.draft.preset or asked.draft.values)
+    ways = sum((bool(asked.sizes), values, asked.as_cut))
+    if asked.second is None:
+        if not is_notebook(asked.first):
+            raise KitError(message("family.one_edition"), where="compare", do=message("family.one_edition_do"))
+        if ways != 1 and not (asked.sizes and values):
+            raise KitError(message("family.one_notebook"), where="compare", do=message("family.one_notebook_do"))
+        if asked.sizes and len(asked.sizes) != 2:
+            count = len(asked.sizes)
+            raise KitError(message("family.two_sizes", count=count), where="--sizes", do=message("family.two_sizes_do"))
+    elif asked.sizes or asked.as_cut:
+        raise KitError(message("family.two_given"), where="compare", do=message("family.two_given_do"))
+
+
+# ---- one notebook, twice ----------------------------------------------------------------------------------
+
+
+def _twice(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
+    if asked.sizes:
+        ran = _ran(asked.first, asked, asked.draft, progress, sizes=asked.sizes)
+        by_name = {pattern.body.name: pattern for pattern in ran.handover.sizes}
+        if len(by_name) < 2:
+            raise KitError(message("family.one_size"), where="--sizes", do=message("family.one_size_do"))
+        one, two = (_side(by_name[size], asked, ran, by_name[size].body.said) for size in asked.sizes)
+        return one, two
+    if asked.as_cut:
+        drafts = [replace(asked.draft, draft="first"), replace(asked.draft, draft="corrected")]
+        names = ("family.as_cut", "family.corrected")
+    else:
+        drafts = [AskedDraft(draft="present"), replace(asked.draft, draft="present")]
+        names = ("family.as_it_stands", "")
+    rans = [_ran(asked.first, asked, draft, progress) for draft in drafts]
+    said = [say(name) if name else say("family.with", values=_values(asked.draft)) for name in names]
+    one, two = (_side(ran.handover.pattern, asked, ran, name) for ran, name in zip(rans, said, strict=True))
+    return one, two
+
+
+def _values(draft: AskedDraft) -> str:
+    texts = [f"{name.replace('_', ' ')} {value}" for name, value in draft.values]
+    return ", ".join([draft.preset, *texts] if draft.preset else texts)
+
+
+# ---- two ---------------------------------------------------------------------------------------------------
+
+
+def _two(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
+    """Both sides; a notebook beside an edition is worked in the edition's size and language where none is asked for."""
+    assert asked.second is not None
+    paths = (asked.first, asked.second)
+    editions = [None if is_notebook(path) else read_edition(path) for path in paths]
+    known = next((edition for edition in editions if edition is not None), None)
+    size = asked.size or (known.size if known and known.body else None)
+    language = asked.language or (known.language if known else "")
+    sides = []
+    for path, edition in zip(paths, editions, strict=True):
+        if edition is not None:
+            sides.append(_Side(edition))
+            continue
+        ran = _ran(path, replace(asked, size=size), asked.draft, progress)
+        sides.append(_side(ran.handover.pattern, replace(asked, language=language, first=path), ran))
+    return sides[0], sides[1]
+
+
+def _called(edition: Edition, found: Comparison) -> str:
+    """What an edition is called beside the other: by its title where these differ, else by its edition."""
+    if found.before.title != found.after.title:
+        return edition.title
+    if edition.date:
+        return say("family.edition_dated", edition=edition.edition, date=edition.date)
+    return say("family.edition", edition=edition.edition)
+
+
+# ---- a notebook worked -------------------------------------------------------------------------------------
+
+
+def _ran(path: Path, asked: Asked, draft: AskedDraft, progress: Progress, sizes: tuple[str, ...] = ()) -> Ran:
+    progress(f"Running {path.name} from the top")
+    return run_notebook(
+        read_notebook(path),
+        path.resolve().parent,
+        name=path.name,
+        size=asked.size,
+        units=asked.units,
+        sizes=sizes,
+        draft=draft,
+        timeout=asked.timeout,
+    )
+
+
+def _side(pattern: Pattern, asked: Asked, ran: Ran, called: str = "") -> _Side:
+    own = pattern.lesson.language
+    language = asked.language or (own if own in languages() else SOURCE)
+    with _in_words_of(pattern, language):
+        given = replace(ran.handover, pattern=pattern, sizes=(), fittings=())
+        pattern = spoken(given, ran.notebook, asked.first, language)[0].pattern
+        used = {name for row in ran.handover.chart for name, _ in row.measures}
+        return _Side(edition_of(pattern, language, used), called, ruling_of(pattern))
+
+
+@contextmanager
+def _in_words_of(pattern: Pattern, language: str) -> Iterator[None]:
+    with speaking(language), reading(pattern.lesson.units), ruled(ruling_of(pattern)):
+        yield

@@ -1,0 +1,201 @@
+"""A comparison in words: tables and sentences, for a terminal, a page or a cell."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from kit.body.measures import said as measure_said
+from kit.family.compared import Comparison, Difference, PieceDifference, StepDifference, reads
+from kit.family.edition import Edition
+from kit.language import say
+from kit.lesson.moved import moved_pieces
+from kit.picture.drawing import Drawing
+from kit.picture.fitting import fitting_drawing
+from kit.piece.piece import Piece, Strip
+from kit.prose.fitting import piece_words
+from kit.rulers import reading
+from kit.units import Style, System, marked
+from kit.wording.names import edge_said
+
+
+@dataclass(frozen=True)
+class Rows:
+    """A table: its `head`, and `rows` of as many texts."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True)
+class PieceTold:
+    """A piece: its `title`, sentences on how its lines moved, its measures, and the picture that lays one on the other
+    where a line moved."""
+
+    title: str
+    words: tuple[str, ...]
+    rows: Rows | None
+    drawing: Drawing | None
+
+
+@dataclass(frozen=True)
+class StepTold:
+    """A step that reads otherwise: its title, the sentences that were and those that are."""
+
+    title: str
+    was: tuple[str, ...]
+    now: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Told:
+    """A comparison as it is read: `lead` stands under the title; `measures` and `notions` are None where none differ;
+    `drafting` and `sewing` are the steps."""
+
+    title: str
+    lead: str
+    measures: Rows | None
+    notions: StepTold | None
+    pieces: tuple[PieceTold, ...]
+    drafting: tuple[StepTold, ...]
+    sewing: tuple[StepTold, ...]
+
+
+def told(found: Comparison, names: tuple[str, str], system: System, *, errata: bool = False) -> Told:
+    """The comparison in the language spoken now; `names` say what is compared, lengths read in `system` first.
+    `errata`: for buyers of the earlier edition, who know nothing of the lesson's parameters."""
+    before, after = names
+    lead = say("family.nothing") if found.nothing else ""
+    title = say("family.title", title=found.after.title, before=before, after=after)
+    measures = [each for each in found.measures if not (errata and each.of in ("value", "body"))]
+    if errata:
+        edition = {"title": found.after.title, "before": found.before.edition, "after": found.after.edition}
+        title = say("family.errata", edition)
+        lead = lead or say("family.errata_lead", edition)
+    notions = StepTold("", *found.notions) if any(found.notions) else None
+    return Told(
+        title,
+        lead,
+        _rows(found, measures, names, system),
+        notions,
+        tuple(_piece(found, each, names, system) for each in found.pieces),
+        tuple(_step(each) for each in found.steps if each.kind == "draft"),
+        tuple(_step(each) for each in found.steps if each.kind == "sew"),
+    )
+
+
+def lines(page: Told) -> Iterator[str]:
+    """The page as lines of text, for a terminal."""
+    yield page.title
+    if page.lead:
+        yield page.lead
+    if page.measures:
+        yield from ("", say("family.measures"), *_columns(page.measures))
+    if page.notions:
+        yield from ("", say("family.notions"), *_both(page.notions))
+    if page.pieces:
+        yield from ("", say("family.pieces"))
+    for piece in page.pieces:
+        yield from (f"  {piece.title}", *(f"    {words}" for words in piece.words))
+        if piece.rows:
+            yield from (f"  {line}" for line in _columns(piece.rows))
+    for heading, steps in (("family.drafting", page.drafting), ("family.sewing", page.sewing)):
+        if steps:
+            yield from ("", say(heading))
+        for step in steps:
+            yield from (f"  {step.title}", *_both(step))
+
+
+def _columns(table: Rows) -> Iterator[str]:
+    wide = [max(map(len, column)) for column in zip(table.head, *table.rows, strict=True)]
+    for row in (table.head, *table.rows):
+        yield "  " + "  ".join(text.ljust(width) for text, width in zip(row, wide, strict=True)).rstrip()
+
+
+def _both(step: StepTold) -> Iterator[str]:
+    for heading, words in (("family.was", step.was), ("family.now", step.now)):
+        if words:
+            yield f"    {say(heading)} {' '.join(words)}"
+
+
+# ---- parts ------------------------------------------------------------------------------------------------
+
+
+def _rows(found: Comparison, differences: Sequence[Difference], names: tuple[str, str], system: System) -> Rows | None:
+    if not differences:
+        return None
+    rows = tuple(
+        (_called(found, each), *(_value(value, each, system) for value in (each.before, each.after)), _by(each, system))
+        for each in differences
+    )
+    return Rows((say("family.measure"), *names, say("family.difference")), rows)
+
+
+def _called(found: Comparison, difference: Difference) -> str:
+    """What a measure is called; the later edition's word counts."""
+    name = difference.name
+    if difference.of == "body":
+        return _capital(measure_said(name))
+    said = next((said for edition in (found.after, found.before) if (said := _said(edition, difference))), name)
+    if difference.of in ("value", "finished"):
+        return _capital(said)
+    return say(f"family.of_{difference.of}", name=_capital(said))
+
+
+def _said(edition: Edition, difference: Difference) -> str:
+    """What one edition calls it; empty where it has it not."""
+    name = difference.name
+    if difference.piece:
+        edges = (edge for piece in edition.pieces if piece.name == difference.piece for edge in piece.edges)
+        return next((edge_said(edge) for edge in edges if edge.name == name), "")
+    if difference.of == "value":
+        return next((value.label for value in edition.values if value.name == name), "")
+    titled: tuple[Strip | Piece, ...] = (*edition.strips, *edition.pieces) if difference.of != "finished" else ()
+    return next((each.title for each in titled if each.name == name), "")
+
+
+def _value(value: float | None, found: Difference, system: System) -> str:
+    return reads(value, found.kind, system, found.of == "finished") or "–"
+
+
+def _by(found: Difference, system: System) -> str:
+    """How much more or less it is, with its sign, in the system read first: what the two readings differ by, so that
+    the row adds up. Nothing where one edition has none."""
+    if found.before is None or found.after is None:
+        return ""
+    sign = "+" if found.after > found.before else "−"
+    if found.kind != "length":
+        return sign + reads(abs(found.after - found.before), found.kind, system)
+    style: Style = "finished" if found.of == "finished" else "draft"
+    one, two = (reading(value, system, style)[system] for value in (found.before, found.after))
+    return sign + marked(abs(two - one), system)
+
+
+def _piece(found: Comparison, piece: PieceDifference, names: tuple[str, str], system: System) -> PieceTold:
+    words = piece_words(found.before, found.after, piece.name, system)
+    heading = f"{piece.title}: "  # the sentences name the piece, and stand under its title here
+    words = tuple(_capital(text.removeprefix(heading)) for text in words)
+    rows = _rows(found, piece.differences, names, system)
+    return PieceTold(piece.title, words, rows, laid_over(found, piece.name, names, system))
+
+
+def laid_over(found: Comparison, piece: str, names: tuple[str, str], system: System) -> Drawing | None:
+    """The piece of both editions over each other, what differs measured; None where no line differs or one edition
+    lacks it."""
+    if piece not in moved_pieces(found.before, found.after):
+        return None
+    if any(all(each.name != piece for each in edition.pieces) for edition in (found.before, found.after)):
+        return None
+    drawing = fitting_drawing(found.before, found.after, piece, system)
+    said = {"piece": found.after.piece(piece).title, "before": names[0], "after": names[1]}
+    words = " ".join(piece_words(found.before, found.after, piece, system))
+    return replace(drawing, title=say("family.picture", said), alt=say("family.picture_alt", {**said, "words": words}))
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _step(step: StepDifference) -> StepTold:
+    title = step.title if step.state == "changed" else say(f"family.step_{step.state}", title=step.title)
+    return StepTold(title, step.before, step.after)
