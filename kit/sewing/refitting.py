@@ -134,7 +134,7 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
                     for seam in state.seams:
                         if any((piece, name) == (run.piece, edge) for piece, _, name in seam):
                             wider = max(to, getattr(operation, "wider", to))
-                            yield from ((p, e, wider) for p, _, e in seam if (p, e) != (run.piece, edge))
+                            yield from ((p, e, wider) for p, _, e in sorted(seam) if (p, e) != (run.piece, edge))
         elif operation.kind == "french_seam" and not getattr(operation, "left", ()):
             whole: Any = operation.entire  # its first allowances are trimmed before the second row
             left = whole.second + min(whole.first, whole.trim or whole.second)
@@ -143,7 +143,7 @@ def _cut_back(pattern: Cut, done: Iterable[tuple[str, Operation]], state: State)
             for run in operation.runs():
                 for edge in run.edges:
                     yield run.piece, edge, pattern.piece(run.piece).edge(edge).allowance or 0.0
-    for fact in state.facts:
+    for fact in sorted(state.facts):
         if fact[0] == "shut_in" and len(fact) >= 4 and pattern.piece(fact[1]).has_edge(fact[3]):
             yield fact[1], fact[3], SHUT_IN
 
