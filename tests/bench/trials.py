@@ -1,11 +1,11 @@
 """One trial of a mutant: the change made in a copy of the tree, the tests that run through its line, quickest first.
 
 Which tests run through which line is measured once for a test file (coverage.py, one context a test) and kept until
-it changes or a file of the room does. The quickest of them are tried first, then the others. A line that runs on import
-alone, as that of a constant does, is tried with the tests that run through what names it. The map credits a value that
-tests share (a fixture of the session, a cache) to the test that made it, so that a fault may count as unnoticed that
-another test would have noticed: the score is a lower bound, and `--thorough` tries such a mutant with the whole
-folder.
+it changes or a file of the room does. The quickest of them are tried first, then the others as far as time allows. A
+line that runs on import alone, as that of a constant does, is tried with the tests that run through what names it. The
+map credits a value that tests share (a fixture of the session, a cache) to the test that made it, so that a fault may
+count as unnoticed that another test would have noticed: the score is a lower bound, and `--thorough` tries such a
+mutant with the whole folder.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ import signal
 import subprocess
 import sys
 import time
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import unified_diff
 from pathlib import Path
@@ -34,6 +34,8 @@ KEPT = ROOT / "out" / "mutants"
 _AT_ONCE = 8  # test files measured in one go
 FIRST_TESTS = 60
 """Tests through one line that a trial runs before all others, the quickest: most mutants are caught by one of them."""
+MOST_SECONDS = 20.0
+"""What the tests through one line may take together beyond those."""
 _COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
 _PYTEST = ("-x", "-q", "-m", "not browser", "-p", "no:cacheprovider")
 _WARM = """
@@ -186,8 +188,20 @@ def watched(room: str, tree: Path, without: Sequence[str] = ()) -> tuple[dict[st
         for module, through in seen["lines"].items():
             for line, tests in through.items():
                 found.setdefault(module, {}).setdefault(line, []).extend(tests)
-    quick = {module: {line: sorted(t, key=took.__getitem__) for line, t in at.items()} for module, at in found.items()}
+    quick = {module: {line: _within(tests, took) for line, tests in at.items()} for module, at in found.items()}
     return quick, list(dict.fromkeys(name for seen in known.values() for name in seen["modules"]))
+
+
+def _within(tests: Iterable[str], took: Mapping[str, float]) -> list[str]:
+    """The quickest tests: the first of them whatever they take, and more while all together take no longer than
+    `MOST_SECONDS`."""
+    order = sorted(tests, key=took.__getitem__)
+    spent, count = 0.0, 0
+    for count, test in enumerate(order, 1):
+        spent += took[test]
+        if count >= FIRST_TESTS and spent > MOST_SECONDS:
+            break
+    return order[:count]
 
 
 def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, dict[str, Any]]:
