@@ -73,7 +73,7 @@ def _changes(name: str, before: Piece, after: Piece) -> Iterator[str]:
             yield f"{name} {each.name}: {told(now)}"
 
 
-def _others(verb: Verb) -> Iterator[tuple[str, str]]:
+def others(verb: Verb) -> Iterator[tuple[str, str]]:
     """(argument, another value in code) for what may be left out."""
     if verb.quality:
         return
@@ -93,7 +93,7 @@ def _others(verb: Verb) -> Iterator[tuple[str, str]]:
             yield name, OTHERWISE[kind]
 
 
-def _written(example: str, name: str, argument: str, value: str) -> str:
+def written(example: str, name: str, argument: str, value: str) -> str:
     """An example with one argument of its verb written otherwise."""
     tree = ast.parse(example)
     for node in ast.walk(tree):
@@ -126,9 +126,9 @@ def test_what_becomes_otherwise(kind, name):
     verb = verbs_of(kind)[name]
     as_written = _worked(name, verb.example)
     found = {}
-    for argument, value in _others(verb):
+    for argument, value in others(verb):
         try:
-            other = _worked(name, _written(verb.example, name, argument, value))
+            other = _worked(name, written(verb.example, name, argument, value))
         except TypeError:
             continue  # the example writes that argument in its place
         lines = [line for line in ndiff(as_written, other) if line[0] in "+-"]
