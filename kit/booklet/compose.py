@@ -16,6 +16,7 @@ from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
+from kit.booklet.html import contents
 from kit.booklet.live_values import fill_title, live
 from kit.booklet.measuring import measuring, said
 from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Table, Words
@@ -44,6 +45,7 @@ from kit.picture.drawing import Label
 from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import HIGH, WIDE, legend
 from kit.picture.thumbnails import thumbnails
+from kit.picture.worn_view import worn_alt, worn_drawing
 from kit.proof import Finding
 from kit.prose import cautions, terms
 from kit.prose.readings import ruling_of
@@ -52,6 +54,8 @@ from kit.wording.dates import date_said
 
 COVER_SHARE = 0.5
 """Of the height of a page's text, what the views on the cover may take."""
+ON_BODY_SHARES = (0.19, 0.38)
+"""Of the height of a page's text, what the garment on its body takes at least and at most."""
 _MOST = 6  # findings that fit on the cover
 _PRINTING = ("alone", "squares", "rest", "join", "check")
 _READING = ("inks", "cloths", "ticks")
@@ -96,6 +100,7 @@ def _composed(
         slug=info.slug,
         cover=_cover(pattern, findings, form, inks, cover_picture(info, folder), look.logo),
         worn=pattern.body != NOBODY,
+        on_body=None,
         opening=order.opening,
         films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
@@ -126,12 +131,30 @@ def _composed(
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
+    book = replace(book, on_body=_on_body(pattern, form, inks, _room_left(book, setter)))
     return replace(book, legend=_legend(book, inks))
+
+
+def _room_left(book: Booklet, setter: Setter) -> float:
+    """mm of height that the words about the design and the contents leave of their page."""
+    form = setter.form
+    words = sum(setter.text_height(str(each.html.striptags()), 140.0) + 9.0 for each in book.opening)
+    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book)) * setter.content_height
+    return form.depth - setter.part_head("x") - words - lines - 18.0
 
 
 def _legend(book: Booklet, inks: Inks) -> tuple[Picture, ...]:
     """An example of each sign in the pictures that do not explain their own, its words as its caption."""
-    shown = (book.cover, book.finished_picture, book.cards, book.drafting, book.worksheet, book.sewing, book.fittings)
+    shown = (
+        book.cover,
+        book.on_body,
+        book.finished_picture,
+        book.cards,
+        book.drafting,
+        book.worksheet,
+        book.sewing,
+        book.fittings,
+    )
     used = frozenset[str]().union(*(each.signs for each in _pictures(shown)))
     room = Room(WIDE * PX, HIGH * PX)
     return tuple(picture(each.drawing, f"legend-{each.sign}", room, inks, each.said) for each in legend(used))
@@ -216,6 +239,17 @@ def _cover(
         photo=photo,
         logo=logo,
     )
+
+
+def _on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture | None:
+    """The garment on its body, or as it is carried, as high as there are `left` mm, within reason."""
+    drawing = worn_drawing(pattern)
+    if drawing is None:
+        return None
+    least, most = (form.depth * share for share in ON_BODY_SHARES)
+    room = Room(form.measure * PX, min(max(left, least), most) * PX)
+    key = "on_body" if drawing.alt == worn_alt(pattern, "worn") else "on_body_to_scale"
+    return picture(drawing, "on-body", room, inks, say(f"booklet.{key}", body=pattern.body.said))
 
 
 def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:

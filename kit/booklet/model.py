@@ -242,6 +242,7 @@ class Booklet:
     slug: str
     cover: Cover
     worn: bool
+    on_body: Picture | None
     opening: tuple[Words, ...]
     films: tuple[str, ...]
     cautions: tuple[tuple[str, str], ...]

@@ -92,6 +92,11 @@ class Setter:
         size = self.form.size * 2
         return lines(title, self.form.measure, size, SERIF) * size * 1.22 * MM + 9.0
 
+    @property
+    def content_height(self) -> float:
+        """Height in mm of a line of the contents."""
+        return self._line() + 2 * self.form.content_gap + 0.2
+
     def _head_height(self, title: str) -> float:
         size = self.form.size * _HEAD
         measure = self.form.measure - (9.0 if self.form.beside else 12.0)

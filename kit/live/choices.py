@@ -156,6 +156,7 @@ class Choices:
         views: list[tuple[str, View]] = [(say("panel.view_draft"), DRAFT)]
         views += [(say("panel.view_step", number=n, title=e.title), ("step", e.name)) for n, e in enumerate(steps, 1)]
         views += [(say(f"panel.view_flat_{side}"), ("flat", side)) for side in ("front", "back")]
+        views.append((say("panel.view_worn"), ("flat", "worn")))
         if list(self.view.options) != views:
             kept = self.view.value
             self._set(self.view, options=views)

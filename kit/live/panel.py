@@ -294,7 +294,13 @@ class Panel(widgets.VBox):
         if kind == "flat":
             from kit.picture.flat import laid_flat
 
-            return laid_flat(pattern, "front" if name == "front" else "back")
+            if name == "worn":
+                from kit.picture.worn_view import worn_drawing
+
+                on_body = worn_drawing(pattern)
+                if on_body is not None:
+                    return on_body
+            return laid_flat(pattern, "back" if name == "back" else "front")
         return bench_drawing(pattern, system)
 
     def _compared(self, drawing: Drawing) -> None:

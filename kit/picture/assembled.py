@@ -8,7 +8,7 @@ the sewing joins is put together; the rest is named in `left`.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from itertools import pairwise
@@ -39,7 +39,7 @@ class Flat:
     """A cut piece where it lies: whole where it is cut on the fold, else one half. `motion` takes the draft of its
     first side there; `up` is the face that is seen, `near` whether it lies uppermost. `folds` are shut; `drawn_in` is
     (height, share of its distance from x = 0) of places in the draft, where it was drawn in or out to lie edge on edge
-    with what it is sewn to."""
+    with what it is sewn to; `bent` takes a place where it lies to where it is seen on the body."""
 
     piece: Piece
     sides: tuple[Side, ...]
@@ -48,6 +48,7 @@ class Flat:
     near: bool
     folds: tuple[Shut, ...] = ()
     drawn_in: tuple[tuple[float, float], ...] = ()
+    bent: Callable[[Point], Point] | None = None
 
     @property
     def side(self) -> Side:
@@ -62,7 +63,8 @@ class Flat:
         moved = self._in(moved)
         if self.piece.fold and side is not None and side != self.side:
             moved = fold_mirror(self.piece)(moved)
-        return self.motion(moved)
+        there = self.motion(moved)
+        return there if self.bent is None else self.bent(there)
 
     def edge(self, name: str, side: Side | None = None) -> Chain:
         """An edge as it lies, run as it was drafted."""
@@ -72,7 +74,9 @@ class Flat:
         chain = edge_points(self.piece, name, self.folds)
         if self.drawn_in:
             chain = [self._in(p) for p in dense(chain, 15.0)]
-        return [motion(p) for p in chain]
+        if self.bent is None:
+            return [motion(p) for p in chain]
+        return [self.bent(motion(p)) for p in dense(chain, 8.0)]
 
     def _in(self, p: Point) -> Point:
         """A point drawn in towards x = 0 by the share of its height."""
@@ -141,15 +145,16 @@ class Flat:
 
 @dataclass(frozen=True)
 class Assembled:
-    """The garment of one view: `flats` from the bottom up, `bands` and `attached` what else belongs to it, `left` the
-    pieces and strips that no sewing step joins to it."""
+    """The garment of one view: `flats` from the bottom up, `left` the pieces that no sewing step joins to it, `within`
+    the facings seen inside. On a body, `lying` is the same garment laid flat, which tells how long things are."""
 
     pattern: Pattern
     view: View
     flats: tuple[Flat, ...]
     state: State
     left: tuple[str, ...] = ()
-    within: tuple[Flat, ...] = field(default_factory=tuple)  # facings seen inside
+    within: tuple[Flat, ...] = field(default_factory=tuple)
+    lying: Assembled | None = None
 
     @property
     def near(self) -> tuple[Flat, ...]:

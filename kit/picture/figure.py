@@ -22,10 +22,10 @@ View = Literal["front", "back"]
 _Spot = tuple[float, float]
 
 # Half outlines, the viewer's right; (x, y) in mm.
-_NECK: Sequence[_Spot] = ((50, 1520), (51, 1478), (66, 1452))
-_SHOULDER: Sequence[_Spot] = ((66, 1452), (110, 1436), (176, 1410))
-_ARM_OUT: Sequence[_Spot] = ((176, 1410), (205, 1385), (222, 1330), (246, 1230), (268, 1110), (302, 990), (326, 890))
-_HAND: Sequence[_Spot] = (
+NECK: Sequence[_Spot] = ((50, 1520), (51, 1478), (66, 1452))
+SHOULDER: Sequence[_Spot] = ((66, 1452), (110, 1436), (176, 1410))
+ARM_OUT: Sequence[_Spot] = ((176, 1410), (205, 1385), (222, 1330), (246, 1230), (268, 1110), (302, 990), (326, 890))
+HAND: Sequence[_Spot] = (
     (326, 890),
     (345, 850),
     (352, 790),
@@ -35,13 +35,13 @@ _HAND: Sequence[_Spot] = (
     (310, 800),
     (283, 893),
 )
-_ARM_IN: Sequence[_Spot] = ((283, 893), (250, 990), (204, 1110), (172, 1225), (157, 1268))
-_SIDE: Sequence[_Spot] = (
+ARM_IN: Sequence[_Spot] = ((283, 893), (250, 990), (204, 1110), (172, 1225), (157, 1268))
+SIDE: Sequence[_Spot] = (
     (157, 1268), (156, 1214), (139, 1140), (123, 1042), (146, 940), (177, 837), (178, 760), (166, 640), (146, 520),
     (138, 460), (143, 400), (146, 340), (126, 210), (108, 100), (112, 62),
 )  # fmt: skip
-_FOOT: Sequence[_Spot] = ((112, 62), (140, 26), (146, 4), (108, -4), (70, 2), (66, 40), (70, 70))
-_INSIDE: Sequence[_Spot] = (
+FOOT: Sequence[_Spot] = ((112, 62), (140, 26), (146, 4), (108, -4), (70, 2), (66, 40), (70, 70))
+INSIDE: Sequence[_Spot] = (
     (70, 70), (70, 100), (54, 210), (40, 340), (44, 400), (46, 460), (36, 540), (14, 680), (4, 762)
 )  # fmt: skip
 _WIDE: dict[str, tuple[float, float]] = {  # level -> half width of the torso there
@@ -136,8 +136,8 @@ def views(name: str) -> tuple[View, ...]:
 
 def _body(view: View) -> list[Item]:
     items: list[Item] = []
-    half = [*_run(_NECK), *_run(_SHOULDER)]
-    leg = [*_run(_SIDE), *_run(_FOOT), *_run(_INSIDE)]
+    half = [*_run(NECK), *_run(SHOULDER)]
+    leg = [*_run(SIDE), *_run(FOOT), *_run(INSIDE)]
     torso = [*half, Line(_p((176, 1410)), _p((157, 1268))), *leg]
     other = [curve.reversed() for curve in _mirrored(torso)]
     items += _head() if view == "back" else []
@@ -145,7 +145,7 @@ def _body(view: View) -> list[Item]:
     top = Line(other[-1].end, torso[0].start)
     items.append(Fill((*torso, bridge, *other, top), "frame"))
     for sign in (False, True):
-        arm = [*_run(_ARM_OUT), *_run(_HAND), *_run(_ARM_IN)]
+        arm = [*_run(ARM_OUT), *_run(HAND), *_run(ARM_IN)]
         drawn = _mirrored(arm) if sign else arm
         items.append(Fill((*drawn, Line(drawn[-1].end, drawn[0].start)), "frame"))
         items.append(Stroke(tuple(drawn), "edge"))

@@ -36,11 +36,11 @@ def _wide(strip: Strip) -> float:
     return strip.finished_width or strip.width / 4
 
 
-def _long(strip: Strip) -> float:
+def strip_length(strip: Strip) -> float:
     return strip.finished_length or strip.length
 
 
-def _band(spine: Chain, strip: Strip, name: str = "") -> Iterator[Item]:
+def strip_along(spine: Chain, strip: Strip, name: str = "") -> Iterator[Item]:
     """A strip seen from its broad side along a spine."""
     half = _wide(strip) / 2
     ring = [*beside(spine, half), *beside(spine, -half)[::-1]]
@@ -60,10 +60,10 @@ def handles(flat: Flat, garment: Assembled) -> Iterator[Item]:
         strip = pattern.strip(op.name)
         for side in flat.sides if op.to.side is None else [s for s in flat.sides if s == op.to.side]:
             (one, out), (two, _) = (flat.place(pattern, op.to, at, side) for at in op.at)
-            free = max(_long(strip) - 2 * op.lap, one.distance(two) * 1.05)
+            free = max(strip_length(strip) - 2 * op.lap, one.distance(two) * 1.05)
             lean = 0.0 if flat.near else _LEAN
             spine = _arc(one, two, out, free, lean)
-            yield from _band([one - out * 8.0, *spine, two - out * 8.0], strip)
+            yield from strip_along([one - out * 8.0, *spine, two - out * 8.0], strip)
 
 
 def handle_rows(flat: Flat, garment: Assembled) -> Iterator[Item]:
@@ -104,7 +104,7 @@ def _arc(one: Point, two: Point, out: Vector, long: float, lean: float) -> Chain
 
 
 @dataclass(frozen=True)
-class _End:
+class TieEnd:
     """A tie where it leaves an edge: the place, the way out of the piece there, its strip and piece."""
 
     at: Point
@@ -114,15 +114,15 @@ class _End:
     half: Side
 
 
-def _ends(garment: Assembled) -> list[_End]:
+def tie_ends(garment: Assembled) -> list[TieEnd]:
     """Where ties are sewn on, on every piece that lies there; on the fold a piece has one on either half."""
-    pattern, found = garment.pattern, list[_End]()
+    pattern, found = garment.pattern, list[TieEnd]()
     for op in of_kind(pattern, "attach_strip"):
         run: Run = op.to
         for flat in garment.of(run.piece):
             for side in [s for s in sides_of(pattern, run) if s in flat.sides]:
                 place, out = flat.place(pattern, run, float(op.at), side)
-                found.append(_End(place, out, pattern.strip(op.name), flat, side))
+                found.append(TieEnd(place, out, pattern.strip(op.name), flat, side))
     return found
 
 
@@ -148,8 +148,8 @@ class Wrapped:
     """Two ties tied round the body: `over` is the one outside; it meets the edge of the garment at `leaves`, the other
     comes out at `through`; `knot` is where they are tied (None: at the back), both with `left` mm to spare in all."""
 
-    over: _End
-    under: _End
+    over: TieEnd
+    under: TieEnd
     leaves: Point
     through: Point
     knot: Point | None
@@ -158,7 +158,7 @@ class Wrapped:
 
 def wrapped(garment: Assembled) -> Wrapped | None:
     """How the ties of a wrap lie; None where there are no two, or no opening for the one underneath."""
-    ends = _ends(garment)
+    ends = tie_ends(garment)
     pairs = [(a, b) for a in ends for b in ends if a.flat.piece is b.flat.piece and a.half == "right" != b.half]
     for over, under in pairs:
         if over.flat.piece.fold or not over.flat.piece.cut.mirrored:
@@ -172,10 +172,19 @@ def wrapped(garment: Assembled) -> Wrapped | None:
         held = [middle for middle, _, _ in loops(garment) if (middle.x > over.at.x) == to_right]
         leaves = min(held, key=leaves.distance) if held else leaves
         around = level[1] - level[0]
-        spare = _long(under.strip) - under.at.distance(through) - around
-        outer = _long(over.strip) - over.at.distance(leaves)
-        left = _long(over.strip) + _long(under.strip) - over.at.distance(leaves) - under.at.distance(through) - around
+        spare = strip_length(under.strip) - under.at.distance(through) - around
+        outer = strip_length(over.strip) - over.at.distance(leaves)
+        left = (
+            strip_length(over.strip)
+            + strip_length(under.strip)
+            - over.at.distance(leaves)
+            - under.at.distance(through)
+            - around
+        )
         at_side = spare > 100.0 and outer > 100.0
+        lying = wrapped(garment.lying) if garment.lying is not None else None
+        if lying is not None:  # how long things are is told by the cloth, not by how it is seen on a body
+            left, at_side = lying.left, lying.knot is not None
         knot = over.at.lerp(leaves, 0.45) if at_side else None
         return Wrapped(over, under, leaves, through, knot, left)
     return None
@@ -184,13 +193,13 @@ def wrapped(garment: Assembled) -> Wrapped | None:
 def ties_behind(garment: Assembled) -> Iterator[Item]:
     """Ties that are not tied: they hang from where they are sewn on, under the cloth."""
     if wrapped(garment) is None:
-        for end in _ends(garment):
-            yield from _band(_hanging(end), end.strip)
+        for end in tie_ends(garment):
+            yield from strip_along(_hanging(end), end.strip)
 
 
-def _hanging(end: _End) -> Chain:
+def _hanging(end: TieEnd) -> Chain:
     """A spine from where a tie is sewn on, out of the garment and down, as long as the tie."""
-    long = _long(end.strip)
+    long = strip_length(end.strip)
     side = 1.0 if end.out.x >= 0 else -1.0
     start = end.at - end.out * 12.0
     if abs(end.out.y) > abs(end.out.x):
@@ -208,12 +217,12 @@ def ties_over(garment: Assembled) -> Iterator[Item]:
         return
     strip = tied.over.strip
     if garment.view == "front":
-        yield from _band([tied.over.at - tied.over.out * _wide(strip), tied.leaves], strip)
+        yield from strip_along([tied.over.at - tied.over.out * _wide(strip), tied.leaves], strip)
         yield from _edge_of(tied, garment)
         if tied.knot is not None:
             yield from bow(tied.knot, strip, tied.left)
         return
-    yield from _band([tied.through, tied.leaves], strip)
+    yield from strip_along([tied.through, tied.leaves], strip)
     if tied.knot is None:
         yield from bow(tied.through.mid(tied.leaves), strip, tied.left)
 
@@ -222,7 +231,7 @@ def _edge_of(tied: Wrapped, garment: Assembled) -> Iterator[Item]:
     """The tie underneath where it comes out of its opening: it goes round the side at once."""
     inward = 1.0 if tied.leaves.x > tied.through.x else -1.0
     strip = tied.under.strip
-    yield from _band([tied.through - Vector(inward * 3.0, 0.0), tied.through + Vector(inward * 1.0, 0.0)], strip)
+    yield from strip_along([tied.through - Vector(inward * 3.0, 0.0), tied.through + Vector(inward * 1.0, 0.0)], strip)
 
 
 # ---- belts -------------------------------------------------------------------------------------------------
@@ -257,12 +266,21 @@ def belted(garment: Assembled) -> Iterator[Item]:
         if level is None:
             continue
         reach = garment.widest(level, 0.0)
-        if reach is None or _long(strip) < 2 * (reach[1] - reach[0]) * 0.8:
+        around = _around(garment, level)
+        if reach is None or around is None or strip_length(strip) < around * 0.8:
             continue
-        yield from _band([Point(reach[0], level), Point(reach[1], level)], strip)
+        yield from strip_along([Point(reach[0], level), Point(reach[1], level)], strip)
         if garment.view == "front":
-            left = _long(strip) - 2 * (reach[1] - reach[0])
+            left = strip_length(strip) - around
             yield from bow(Point((reach[0] + reach[1]) / 2, level), strip, left)
+
+
+def _around(garment: Assembled, level: float) -> float | None:
+    """mm all round the garment at the level of a belt."""
+    lying = garment.lying or garment
+    at = level if lying is garment else _level(lying)
+    reach = None if at is None else lying.widest(at, 0.0)
+    return None if reach is None else 2 * (reach[1] - reach[0])
 
 
 def _level(garment: Assembled) -> float | None:
@@ -308,7 +326,7 @@ def _tail(at: Point, side: float, long: float, strip: Strip) -> Iterator[Item]:
     aside = min(long * 0.22, 60.0)
     end = at + Vector(side * aside, -math.sqrt(max(long * long - aside * aside, 1.0)))
     spine = Cubic(at, at + Vector(side * aside * 0.9, -long * 0.2), end + Vector(0.0, long * 0.3), end).points(_FINE)
-    yield from _band(list(spine), strip)
+    yield from strip_along(list(spine), strip)
 
 
 def _loop(at: Point, side: float, reach: float, wide: float, strip: Strip) -> Iterator[Item]:

@@ -17,6 +17,7 @@ panel-view_draft = Die Schnittzeichnung
 panel-view_step = Schritt { $number }: { $title }
 panel-view_flat_front = Flach ausgelegt, vorn
 panel-view_flat_back = Flach ausgelegt, hinten
+panel-view_worn = Am Körper
 
 # Werte. Eine Vorgabe ist ein benannter Satz von Werten.
 panel-preset = Werte

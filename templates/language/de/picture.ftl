@@ -130,6 +130,10 @@ picture-scene_empty = Nähbild.
 
 # ---- das Kleidungsstück flach ausgelegt
 
+picture-on_body_worn = { $title } am Körper ({ $body }), von vorn und von hinten gesehen.
+picture-on_body_hand = { $title }, in der Hand getragen, von vorn und von hinten gesehen.
+picture-on_body_shoulder = { $title }, über der Schulter getragen, von vorn und von hinten gesehen.
+picture-on_body_head = { $title } auf dem Kopf, von vorn und von hinten gesehen.
 picture-flat_front = { $title }, flach ausgelegt, von vorn gesehen: { $pieces }.
 picture-flat_back = { $title }, flach ausgelegt, von hinten gesehen: { $pieces }.
 picture-flat_finished = Fertige Maße: { $sizes }.

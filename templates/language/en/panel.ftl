@@ -17,6 +17,7 @@ panel-view_draft = The draft
 panel-view_step = Step { $number }: { $title }
 panel-view_flat_front = Laid flat, front
 panel-view_flat_back = Laid flat, back
+panel-view_worn = As worn
 
 # Values. A preset is a named set of values; $title is the name the lesson gives one.
 panel-preset = Values

@@ -131,6 +131,10 @@ picture-scene_empty = Sewing picture.
 
 # ---- the garment laid flat
 
+picture-on_body_worn = { $title } as it is worn ({ $body }), seen from the front and the back.
+picture-on_body_hand = { $title }, carried in the hand, seen from the front and the back.
+picture-on_body_shoulder = { $title }, carried over the shoulder, seen from the front and the back.
+picture-on_body_head = { $title } on the head, seen from the front and the back.
 picture-flat_front = { $title } laid flat, seen from the front: { $pieces }.
 picture-flat_back = { $title } laid flat, seen from the back: { $pieces }.
 picture-flat_finished = Its finished measurements: { $sizes }.

@@ -131,6 +131,10 @@ picture-scene_empty = Imagen de costura.
 
 # ---- la prenda en plano
 
+picture-on_body_worn = { $title } sobre el cuerpo ({ $body }), por delante y por detrás.
+picture-on_body_hand = { $title }, en la mano, por delante y por detrás.
+picture-on_body_shoulder = { $title }, al hombro, por delante y por detrás.
+picture-on_body_head = { $title } en la cabeza, por delante y por detrás.
 picture-flat_front = { $title }: prenda en plano, vista por delante: { $pieces }.
 picture-flat_back = { $title }: prenda en plano, vista por detrás: { $pieces }.
 picture-flat_finished = Medidas de la prenda acabada: { $sizes }.

@@ -15,6 +15,7 @@ panel-view_draft = Le tracé
 panel-view_step = Étape { $number } : { $title }
 panel-view_flat_front = À plat, devant
 panel-view_flat_back = À plat, dos
+panel-view_worn = Porté
 
 # Valeurs.
 panel-preset = Valeurs

@@ -124,6 +124,10 @@ picture-scene_empty = Image de couture.
 
 # ---- le vêtement à plat
 
+picture-on_body_worn = { $title } sur le corps ({ $body }), de face et de dos.
+picture-on_body_hand = { $title }, à la main, de face et de dos.
+picture-on_body_shoulder = { $title }, à l’épaule, de face et de dos.
+picture-on_body_head = { $title } sur la tête, de face et de dos.
 picture-flat_front = « { $title } » à plat, vu de devant : { $pieces }.
 picture-flat_back = « { $title } » à plat, vu de dos : { $pieces }.
 picture-flat_finished = Mesures du vêtement fini : { $sizes }.
