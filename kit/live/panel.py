@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import atexit
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
 from functools import partial
 from typing import Any
 from weakref import WeakSet
@@ -18,6 +19,7 @@ import ipywidgets as widgets
 from kit.body.measures import said
 from kit.errors import KitError
 from kit.language import say
+from kit.lesson.bounds import Known, narrowed
 from kit.lesson.cells import running_cell
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
@@ -243,7 +245,17 @@ class Panel(widgets.VBox):
             self.finished.value = fragments.dimmed(self._measured) if self._measured else ""
             self._follow(None, trouble)
         self.message.value = fragments.message(trouble)
+        self._end_sliders()
         self._show_choices()
+
+    def _end_sliders(self) -> None:
+        """Each slider ends where the other values end it, as the bounds say that the lesson's author wrote."""
+        lesson = self.lesson
+        known = Known({parameter.name: parameter for parameter in lesson.parameters}, lesson.values, lesson.body)
+        for row in self.rows.values():
+            if row.parameter.at_least is not None or row.parameter.at_most is not None:
+                with suppress(KitError):  # what is wrong with a bound is told by the draft
+                    row.end(narrowed(row.parameter, known))
 
     def _follow(self, pattern: Pattern | None, trouble: str = "", *, unproved: bool = False) -> None:
         """The proof, cloth and pages follow a pattern that is another one now."""

@@ -42,6 +42,7 @@ class _Track:
     def __init__(self, parameter: Parameter, system: System, tooltip: str) -> None:
         self.scale = Scale(parameter, system)
         self.stands = self.scale.least
+        self._left: Parameter | None = None
         self.slider = widgets.FloatSlider(
             self.stands,
             min=self.scale.least,
@@ -55,7 +56,29 @@ class _Track:
 
     def place(self, value: float) -> None:
         self.stands = self.scale.number(value)
+        self._hold()
         self.slider.value = self.stands
+
+    def end(self, left: Parameter | None) -> None:
+        """Let the slider end where `left`, the parameter with the range the other values leave it, ends; None: at its
+        own ends. Where it stands it stays, even outside."""
+        self._left = left
+        self._hold()
+
+    def _hold(self) -> None:
+        scale, left = self.scale, self._left
+        low, high = scale.least, scale.most
+        if left is not None and (steps := scale.within(left.least, left.most)):
+            own = scale.parameter  # an end of its own stays where the slider has it, which may be no whole step
+            low = low if left.least <= own.least else steps[0] / scale.per_unit
+            high = high if left.most >= own.most else steps[-1] / scale.per_unit
+        low, high = min(low, self.stands), max(high, self.stands)
+        if (low, high) == (self.slider.min, self.slider.max):
+            return
+        with self.slider.hold_sync():
+            self.slider.min = min(low, self.slider.min)  # first wide enough for what stands, then as narrow as it is
+            self.slider.max = high
+            self.slider.min = low
 
 
 class Row:
@@ -82,6 +105,7 @@ class Row:
         why = parameter.why
         self._tooltip = say("panel.row_tip", name=parameter.label, why=why) if why else parameter.label
         self._tracks: dict[System, _Track] = {}
+        self._left: Parameter | None = None
         self._system = system
         self.box = widgets.Text(
             description=parameter.label.capitalize(),
@@ -117,6 +141,12 @@ class Row:
         if turned or moved:
             self._write()
         self._own = None
+
+    def end(self, left: Parameter) -> None:
+        """Let the slider end where the other values end it: `left` is the parameter with the range they leave it."""
+        self._left = None if left is self.parameter else left
+        for track in self._tracks.values():
+            track.end(self._left)
 
     def was(self, text: str) -> None:
         """Show beside the value what it was before a fitting; nothing for an empty text."""
@@ -162,6 +192,7 @@ class Row:
         if track is None:
             track = _Track(self.parameter, system, self._tooltip)
             track.place(self._value)
+            track.end(self._left)
             track.slider.observe(partial(self._slid, track), "value")
         else:
             track.place(self._value)
