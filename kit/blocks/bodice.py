@@ -48,6 +48,7 @@ FRONT_PITCH = 0.42
 """Where the armhole runs straight down, as a part of its height from the underarm up."""
 
 _ROUND = 0.5523  # handle of a cubic that follows a quarter ellipse
+_LONG_HANDLE = 0.85
 _NECK_ROUND = 0.62  # a neck curve is fuller than an ellipse, or the front neck would run almost straight
 
 MEASURES = (
@@ -67,6 +68,17 @@ MEASURES = (
 def _corner_curve(start: Point, corner: Point, end: Point, fullness: float = _ROUND) -> Cubic:
     """A curve leaving `start` toward `corner` and reaching `end` coming from it, by its handles' share."""
     return Cubic(start, start.lerp(corner, fullness), end.lerp(corner, fullness), end)
+
+
+def _bend(start: Point, corner: Point, end: Point) -> Cubic:
+    """A slight bend from `start` by way of `corner` to `end`. Where one leg is much shorter than the other, its handle
+    reaches the corner and the other's nearly does: at half their legs the whole turn would lie beside the short one,
+    on a radius of a centimetre, which no seam allowance follows."""
+    one, other = start.distance(corner), end.distance(corner)
+    uneven = abs(one - other) / (one + other)
+    short, long = (_ROUND + uneven * (most - _ROUND) for most in (1.0, _LONG_HANDLE))
+    first, second = (short, long) if one < other else (long, short)
+    return Cubic(start, start.lerp(corner, first), end.lerp(corner, second), end)
 
 
 def _neck(width: float, depth: float, slope: float) -> Cubic:
@@ -173,7 +185,7 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     corner = Point(x, frame.underarm + (frame.bust - x) * math.tan(frame.side_lean))
     if corner.y > pitch_level - 5:
         raise _refusal(body, "waist_girth", "side_leans", "bust_girth")
-    return Path((_corner_curve(tip, turn, place), _corner_curve(place, corner, underarm)))
+    return Path((_bend(tip, turn, place), _corner_curve(place, corner, underarm)))
 
 
 def _half(name: Literal["front", "back"], title: str, frame: _Frame, neck: Cubic, tip: Point, armhole: Path) -> Piece:

@@ -194,3 +194,21 @@ def test_the_block_is_a_value() -> None:
     assert set(bodice_block.measures) <= set(workshop_chart().measures)
     wider = bodice_block(changed(bust_girth=Length(920)))
     assert wider != bodice_block(body)
+
+
+def test_an_armhole_does_not_hook_at_the_shoulder_tip() -> None:
+    """A seam allowance lies on the inside of the curve, so the curve must be rounder than it is wide (geometry): by
+    2.5 cm, more than any armhole is given, in all sizes and on the ten of the 260 women farthest from the chart."""
+    from kit.geometry import tightest_of
+
+    chart = workshop_chart()
+
+    def off(body: Body) -> float:
+        near = chart.nearest(body)
+        return max(abs(body[name] / near[name] - 1) for name in ("upper_chest_girth", "waist_girth", "hip_girth"))
+
+    odd = sorted((make_body(woman, name=str(n)) for n, woman in enumerate(women())), key=off)[-10:]
+    for body in (*chart.bodies(), *odd):
+        for piece in bodice_block(body):
+            upper = Path((piece.edge("armhole").path.curves[0],))
+            assert tightest_of(upper) > 25.0, (body.name, piece.name)
