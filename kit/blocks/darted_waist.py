@@ -118,13 +118,19 @@ def root(miss: Callable[[float], float], one: float, two: float) -> float:
     return two
 
 
+_NAMES = ("waist_dart", "waist_dart_2")
+"""The darts there may be: a figure that is nearly straight needs none, and one dart spares the second."""
+
+
 def put_darts(piece: BenchPiece, waist: Waist, pressed: Pressed = "start") -> None:
-    """The darts laid on the piece's waist, pressed toward its start, and their caps drawn."""
+    """The darts laid on the piece's waist, pressed toward its start, and their caps drawn. What other figures have and
+    this one does not need is noted as spared."""
     for number, dart in enumerate(waist.darts, 1):
         path = piece.freeze().edge("waist").path
         name = "waist_dart" if len(waist.darts) == 1 else f"waist_dart_{number}"
         start, end = path.nearest(dart.first), path.nearest(dart.second)
         piece.lay_dart(Dart(name, "waist", dart.apex, start, end, pressed))
+    piece.spare_darts(*_NAMES[len(waist.darts) :])
 
 
 def refusal(body: Body, name: str, trouble: str, against: str) -> KitError:

@@ -78,12 +78,11 @@ class SkirtPlan:
 @lru_cache(maxsize=32)
 def plan(body: Body) -> SkirtPlan:
     """Everything the steps draw. `KitError` naming the measurements that do not go together."""
-    hip = (body["hip_girth"] + HIP_EASE) / 4
     half_waist = (body["waist_girth"] + WAIST_EASE) / 2
+    # A waist larger than the hip is what the skirt hangs from: it is as wide there, and falls straight.
+    hip = max((body["hip_girth"] + HIP_EASE) / 4, half_waist / 2)
     deep = body["waist_to_hip"]
     taken = 2 * hip - half_waist
-    if taken < 0:
-        raise refusal(body, "waist_girth", "no_waist_shape", "hip_girth")
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
     front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
     back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep), BACK_LEAN)
@@ -139,7 +138,8 @@ def _halves(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> tuple[tupl
 def frame(front: BenchPiece, back: BenchPiece, body: Body, waist_to_hip: Length) -> None:
     """On each piece rule the centre line up from the hem, 60 cm long on the front, a little less on the back. Rule
     the hip line square to it, {waist_to_hip} below the front waist: a quarter of the hip girth with a quarter of its
-    ease of 4 cm. Rule the hem square to the centre line, as wide as the hip line."""
+    ease of 4 cm, or a quarter of the waist with its ease where that is more. Rule the hem square to the centre line,
+    as wide as the hip line."""
     draft = plan(body)
     for piece, half in _halves(front, back, draft):
         top = half.waist.path.start

@@ -576,6 +576,14 @@ class BenchVerbs:
 
             front.slit("neck_slit", "shoulder", at=6 * cm, size=9 * cm)"""
 
+    def spare_darts(self, *names: str) -> None:
+        """Note darts that other figures have and this one does not need: steps that shape them and operations that sew them
+        pass over them.
+
+        Example::
+
+            front.spare_darts("waist_dart_2")"""
+
     def split_dart(self, name: str, *, apart: Size, share: float = 0.5, new_name: str = "", true: bool = True) -> None:
         """Take a share of a dart out as a second one on the same edge, `apart` beyond it.
 

@@ -67,6 +67,24 @@ def lay_dart(bench: OpenPiece, dart: Dart) -> None:
 
 
 @verb
+def spare_darts(bench: OpenPiece, *names: str) -> None:
+    """Note darts that other figures have and this one does not need: steps that shape them and operations that sew them
+    pass over them.
+
+    Example::
+
+        front.spare_darts("waist_dart_2")
+    """
+    piece = bench.freeze()
+    bench.lay(replace(piece, spared=tuple(dict.fromkeys((*piece.spared, *names)))))
+
+
+def _is_spared(bench: OpenPiece, name: str) -> bool:
+    """Whether this figure needs no dart of that name."""
+    return name in bench.piece.spared and all(dart.name != name for dart in bench.piece.darts)
+
+
+@verb
 def move_dart(
     bench: OpenPiece,
     name: str,
@@ -87,6 +105,8 @@ def move_dart(
     if way not in ("pivot", "slash"):
         raise KitError(f"a dart is moved by 'pivot' or 'slash', not '{way}'.", do=near(way, ("pivot", "slash")))
     edge = bench.edge_name(to)
+    if _is_spared(bench, name):
+        return
     press = pressed_way(bench, edge, pressed) if pressed else None
     piece = moves.move_dart(bench.freeze(), name, edge, bench.place_on(edge, at), way=way, pressed=press)
     bench.lay(moves.true_dart(piece, name) if true else piece)
@@ -104,6 +124,8 @@ def split_dart(
         front.split_dart("waist_dart", apart=4 * cm, share=0.5)
     """
     second = new_name or f"{name}_2"
+    if _is_spared(bench, name):
+        return spare_darts(bench, second)
     gap = distance(apart, f"{name}, apart")
     piece = moves.split_dart(bench.freeze(), name, apart=float(gap), share=share, new_name=second)
     if true:
@@ -121,6 +143,8 @@ def shorten_dart(bench: OpenPiece, name: str, by: Size) -> None:
 
         front.shorten_dart("bust_dart", 2 * cm)
     """
+    if _is_spared(bench, name):
+        return
     bench.lay(moves.shorten_dart(bench.freeze(), name, float(distance(by, f"{name}, shortened by"))))
 
 
@@ -132,6 +156,8 @@ def true_dart(bench: OpenPiece, name: str, pressed: str = "") -> None:
 
         front.true_dart("waist_dart", pressed="centre")
     """
+    if _is_spared(bench, name):
+        return
     dart = dart_of(bench.piece, name)
     bench.lay(moves.true_dart(bench.freeze(), name, pressed_way(bench, dart.edge, pressed) if pressed else None))
 
@@ -159,6 +185,8 @@ def dart_to_ease(bench: OpenPiece, name: str, over: Size | None = None) -> None:
 
 
 def _fullness(bench: OpenPiece, name: str, how: Literal["gathers", "ease"], over: Size | None) -> None:
+    if _is_spared(bench, name):
+        return
     wide = None if over is None else float(distance(over, f"{name}, over"))
     bench.lay(moves.dart_to_fullness(bench.freeze(), name, how, wide))
 

@@ -146,7 +146,8 @@ class Piece:
     `role` is what the piece is and `worn` where on the body ("front", "back" or ""): a back neck facing is a facing
     worn at the back. `landmarks` says which of its points and guides are the neck point, the bust line and the like,
     as (name, what it is); `found` names those points and guides that nobody drew, such as the waistline of a traced
-    top: whoever draws something of that name replaces it. What is made without a role has the one that name and title
+    top: whoever draws something of that name replaces it. `spared` names darts that its block draws for other
+    figures and this one does not need. What is made without a role has the one that name and title
     give (`kit.piece.role`), found here once and never None afterwards; `by_hand` says that the author set it.
 
     >>> piece = Piece("back_facing", "Back neck facing", ())
@@ -174,6 +175,7 @@ class Piece:
     by_hand: bool = False
     landmarks: tuple[tuple[str, Landmark], ...] | None = None
     found: tuple[str, ...] = ()
+    spared: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         if self.role is None:

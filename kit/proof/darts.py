@@ -21,6 +21,9 @@ def darts(pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     found: list[Diagnostic] = []
     for piece in pieces:
         sound = True
+        if piece.spared and not piece.darts:
+            says, can = message("proof.dart_spared"), message("proof.dart_spared_do")
+            found.append(Diagnostic("dart_spared", "note", says, piece.title, can=can, piece=piece.name))
         for dart in piece.darts:
             fault = _fault(piece, dart)
             if fault is not None:

@@ -71,6 +71,8 @@ class PieceHandle:
         folds |= {pleat.name: pleat.edge for pleat in self._piece.pleats}
         if name in folds:
             return Fold(self._piece.name, name, folds[name], self._side)
+        if name in self._piece.spared:
+            return Fold(self._piece.name, name, "", self._side)
         known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]
         known += [notch.name for notch in self._piece.notches if notch.name] + list(folds)
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))

@@ -504,7 +504,8 @@ At = Size | Place | MarkEnd | Notched | Run
 
 @dataclass(frozen=True)
 class Fold:
-    """A dart, pleat or tuck of a cut piece, with the half it is meant on (None: both), and the edge it opens on."""
+    """A dart, pleat or tuck of a cut piece, with the half it is meant on (None: both), and the edge it opens on: "" for
+    a dart that this figure does not need."""
 
     piece: str
     name: str

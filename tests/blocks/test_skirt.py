@@ -116,10 +116,18 @@ def test_rounder_hip_gets_more_darts() -> None:
 
 def test_impossible_body_is_told_the_measurements() -> None:
     values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
-    for waist in (1100.0, 420.0):
-        with pytest.raises(KitError) as caught:
-            skirt_block(make_body({**values, "waist_girth": Length(waist)}, name="odd"))
-        assert "waist girth" in str(caught.value) and "hip girth" in str(caught.value)
+    with pytest.raises(KitError) as caught:
+        skirt_block(make_body({**values, "waist_girth": Length(420.0)}, name="odd"))
+    assert "waist girth" in str(caught.value) and "hip girth" in str(caught.value)
+
+
+def test_a_waist_larger_than_the_hip_hangs_straight_and_needs_no_dart() -> None:
+    """A quarter of the waist with its ease of 2 cm, all the way down: (110 + 2) / 4 = 28 cm."""
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    for piece in skirt_block(make_body({**values, "waist_girth": Length(1100.0)}, name="round")):
+        assert not piece.darts and piece.spared == ("waist_dart", "waist_dart_2")
+        assert piece.edge("waist").path.length == pytest.approx(280.0, abs=0.5)
+        assert piece.edge("hem").path.length == pytest.approx(280.0, abs=0.5)
 
 
 def test_missing_measurement_is_named() -> None:

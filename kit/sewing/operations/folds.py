@@ -43,7 +43,9 @@ def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...
         elif isinstance(each, PieceHandle):
             piece, side = piece_of(each)
             names = {name: edge for k, name, edge in _all(reader.cut.piece(piece.name)) if k == kind}
-            if not names:
+            if not names and kind == "dart" and (spared := reader.cut.piece(piece.name).spared):
+                found.append(Fold(piece.name, spared[0], "", side))
+            elif not names:
                 raise KitError(f"it has no {kind}.", where=f"{where}, {piece.title}", do="Draw one, or leave it out.")
             found += [Fold(piece.name, name, edge, side) for name, edge in names.items()]
         else:
@@ -53,6 +55,8 @@ def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...
     if not found:
         raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
     for fold in found:
+        if not fold.edge:
+            continue
         (real,) = (k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name)
         if real != kind:
             raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
@@ -74,14 +78,19 @@ class Folding(Operation):
 
     folds: tuple[Fold, ...] = read_by(_read, "PieceHandle | Fold", way="rest", argument="what", needed=True)
 
+    @property
+    def real(self) -> tuple[Fold, ...]:
+        """Those that there are, without the darts this figure does not need."""
+        return tuple(fold for fold in self.folds if fold.edge)
+
     def runs(self) -> tuple[Run, ...]:
         """The edges they open on."""
-        return tuple(dict.fromkeys(_edge(fold) for fold in self.folds))
+        return tuple(dict.fromkeys(_edge(fold) for fold in self.real))
 
     def _halves(self, pattern: Cut) -> list[tuple[Fold, Fact]]:
         return [
             (fold, (self.fact, fold.piece, side, fold.name))
-            for fold in self.folds
+            for fold in self.real
             for side in sides_of(pattern, _edge(fold))
         ]
 
@@ -90,6 +99,8 @@ class Folding(Operation):
 
     def minutes(self, pattern: Cut) -> float:
         """6 minutes each: folding, sewing, tying off, pressing (common practice, no source)."""
+        if not self.real:
+            return 0.0
         return 2.0 + 6.0 * len(self._halves(pattern))
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
@@ -124,7 +135,7 @@ class Folding(Operation):
 
     def _near(self, pattern: Cut) -> tuple[Piece, Run, Run]:
         """The piece that is shown, the edge of its first fold, and the part of that edge to look at."""
-        fold = self.folds[0]
+        fold = self.real[0]
         piece, run = pattern.piece(fold.piece), shown(pattern, _edge(fold))
         it = self._whole(piece, fold.name)
         wide, size = it.end - it.start, piece.edge(fold.edge).path.length
@@ -181,10 +192,17 @@ class SewDarts(Folding):
         return dart_of(piece, name)
 
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        pieces = tuple(dict.fromkeys(fold.piece for fold in self.folds))
-        found = [Sentence("dart.fold" if len(self.folds) > 1 else "dart.fold_one", {"pieces": (pieces, "piece")})]
+        none = tuple(dict.fromkeys(fold.piece for fold in self.folds if not fold.edge))
+        spared = (Sentence("dart.spared", {"pieces": (none, "piece")}),) if none else ()
+        if not self.real:
+            return spared
+        pieces = tuple(dict.fromkeys(fold.piece for fold in self.real))
+        found = [
+            *spared,
+            Sentence("dart.fold" if len(self.real) > 1 else "dart.fold_one", {"pieces": (pieces, "piece")}),
+        ]
         pressed: list[Sentence] = []
-        for fold in self.folds:
+        for fold in self.real:
             piece = pattern.piece(fold.piece)
             dart = dart_of(piece, fold.name)
             run = (_edge(fold),)
@@ -198,15 +216,17 @@ class SewDarts(Folding):
             }
             found.append(Sentence("dart.sew", values))
             press = {name: values[name] for name in ("pieces", "edge", "toward")}
-            key = "dart.press" if len(self.folds) == 1 else "dart.press_of"
+            key = "dart.press" if len(self.real) == 1 else "dart.press_of"
             sentence = Sentence(key, press)
             if sentence not in pressed:
                 pressed.append(sentence)
         return (*found, Sentence("dart.tie", {}), *pressed, *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        if not self.real:
+            return ()
         piece, run, near = self._near(pattern)
-        darts = [dart_of(piece, fold.name) for fold in self.folds if fold.piece == piece.name]
+        darts = [dart_of(piece, fold.name) for fold in self.real if fold.piece == piece.name]
         across = through(piece, dart_fold(piece, darts[0]))
         leg = Row(run, line=staying(across, dart_legs(piece, darts[0])).reversed())
         near = self._all_near(pattern, run, darts)

@@ -1,5 +1,6 @@
 # Sätze von kit/sewing/operations/folds.py.
 
+dart-spared = { $pieces }: diese Figur braucht dort keinen Abnäher. Weiter mit dem nächsten Schritt.
 dart-fold = { $pieces }: jeden Abnäher an der Mittellinie rechts auf rechts falten, sodass seine beiden Nahtlinien aufeinanderliegen, und stecken.
 dart-fold_one = { $pieces }: den Abnäher an der Mittellinie rechts auf rechts falten, sodass seine beiden Nahtlinien aufeinanderliegen, und stecken.
 dart-sew = { $dart }: von { $edge } bis zur Spitze steppen, { $depth } lang; die Naht beginnt { $intake } neben dem Bruch, die letzten Stiche laufen genau auf dem Bruch aus.

@@ -26,6 +26,8 @@ proof-fold_not_straight = { $edge } liegt im Stoffbruch, ist aber nicht gerade.
 proof-fold_not_straight_do = Die Kante gerade ziehen oder das Teil als Paar zuschneiden.
 
 # ---- Abnäher und Falten ----
+proof-dart_spared = diese Figur braucht hier keinen Abnäher.
+proof-dart_spared_do = Was ein Schritt damit tut, wird übergangen.
 proof-dart_again_do = Den Abnäher neu zeichnen.
 proof-dart_legs = { $dart }: die Schenkel sind { $one } und { $other } lang, so schließt der Abnäher nicht.
 proof-dart_legs_do = Die Spitze oder einen Schenkel versetzen, bis beide gleich lang sind.

@@ -1,5 +1,6 @@
 # Sentences of kit/sewing/operations/folds.py.
 
+dart-spared = { $pieces }: this figure needs no dart there. Go on to the next step.
 dart-fold = Fold each dart of { $pieces } right sides together along its middle line, so that its two stitching lines lie on each other, and pin.
 dart-fold_one = Fold the dart of { $pieces } right sides together along its middle line, so that its two stitching lines lie on each other, and pin.
 dart-sew = Stitch the { $dart } from { $edge } to its point, { $depth } long: it begins { $intake } from the fold, and the last few stitches run along the very fold.

@@ -27,6 +27,8 @@ proof-fold_not_straight = the { $edge } lies on the fold but is not straight.
 proof-fold_not_straight_do = Rule it straight, or cut the piece as a pair.
 
 # ---- darts and pleats ----
+proof-dart_spared = this figure needs no dart here.
+proof-dart_spared_do = Whatever a step does with one is passed over.
 proof-dart_again_do = Draw the dart again.
 proof-dart_legs = the legs of the { $dart } are { $one } and { $other } long, so it does not close.
 proof-dart_legs_do = Move its point or a leg until both are equally long.

@@ -1,5 +1,6 @@
 # Frases para pinzas, pliegues y alforzas.
 
+dart-spared = { $pieces }: esta figura no necesita pinza ahí. Pase al paso siguiente.
 dart-fold = Doble cada pinza por su línea central, derecho con derecho, de modo que coincidan sus dos líneas de costura, y prenda con alfileres: { $pieces }.
 dart-fold_one = Doble la pinza por su línea central, derecho con derecho, de modo que coincidan sus dos líneas de costura, y prenda con alfileres: { $pieces }.
 dart-sew = Cosa la pinza ({ $dart }) desde { $edge } hasta su punta, { $depth } de largo: empieza a { $intake } del doblez y las últimas puntadas corren por el mismo filo del doblez.

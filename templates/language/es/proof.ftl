@@ -26,6 +26,8 @@ proof-fold_not_straight = el borde «{ $edge }» va al doblez, pero no es recto.
 proof-fold_not_straight_do = Trácelo recto con la regla, o corte la pieza doble y sin doblez.
 
 # ---- pinzas y pliegues ----
+proof-dart_spared = esta figura no necesita pinza aquí.
+proof-dart_spared_do = Lo que un paso haga con ella se omite.
 proof-dart_again_do = Vuelva a trazar la pinza.
 proof-dart_legs = los lados de la pinza «{ $dart }» miden { $one } y { $other }, así que no cierra.
 proof-dart_legs_do = Mueva su punta o un lado hasta que los dos midan lo mismo.

@@ -25,6 +25,8 @@ proof-fold_not_straight = le bord « { $edge } » se place au pli, mais n’
 proof-fold_not_straight_do = Le tracer à la règle, ou couper la pièce en double.
 
 # ---- pinces et plis ----
+proof-dart_spared = cette silhouette n’a pas besoin de pince ici.
+proof-dart_spared_do = Ce qu’une étape en fait est sauté.
 proof-dart_again_do = Retracer la pince.
 proof-dart_legs = les côtés de la pince « { $dart } » mesurent { $one } et { $other } : elle ne ferme pas.
 proof-dart_legs_do = Déplacer sa pointe ou un côté jusqu’à ce que les deux aient la même longueur.
