@@ -14,6 +14,7 @@ from kit.geometry.outline import Outline
 from kit.geometry.parallels import parallel
 from kit.geometry.path import Path
 from kit.geometry.point import DOWN, LEFT, RIGHT, TOLERANCE, UP, Point, Vector, place
+from kit.geometry.rounding import bent_clear, rounded, tightest_of
 from kit.geometry.square import square_curve
 
 __all__ = [
@@ -37,5 +38,8 @@ __all__ = [
     "Path",
     "parallel",
     "square_curve",
+    "bent_clear",
+    "rounded",
+    "tightest_of",
     "Outline",
 ]

@@ -13,7 +13,7 @@ from kit.diagnostic import Value, measured, message, named_edge, number
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point, Vector, parallel
 from kit.lesson import compass
-from kit.lesson.curve_ends import curve_into, curve_square_to, way_at
+from kit.lesson.curve_ends import cleared, curve_into, curve_square_to, way_at
 from kit.lesson.curving import curve
 from kit.lesson.hand import SQUARE, HandMove, Kind, Sign, end_sign, square_sign
 from kit.lesson.headings import FAR, Paper, Sheet, distance, heading, open_paper
@@ -410,12 +410,24 @@ class PaperLine:
             self._drew("mark", path.start, point, path.between(0.0, path.length * part), Length(0.0))
         return PaperPoint(self.sheet, point)
 
-    def square(self, how_far: Size, direction: str, *, at: str = "end") -> PaperLine:
-        """A straight line square to this one at its "start" or "end", toward a direction of the paper.
+    def square(
+        self,
+        how_far: Size,
+        direction: str,
+        *,
+        at: str = "end",
+        clear_of: PaperLine | None = None,
+        by: Size = Length(0.0),
+    ) -> PaperLine:
+        """A straight line square to this one at its "start" or "end", toward a direction of the paper. `clear_of`:
+        where its end would lie less than `by` outside that line, it is bent outward on a circle until it does, as an
+        armhole is; it keeps its length.
 
         Example::
 
             yoke = front.centre.square(20 * cm, "out", at="start")
+            overarm = front.neck_point.through(front.shoulder_tip, beyond=12 * cm)
+            opening = overarm.square(17 * cm, "down", clear_of=front.side, by=3 * cm)
         """
         size = distance(how_far, message("refusal.here", place=self.told))
         along = 0.0 if at == "start" else self.path.length
@@ -423,9 +435,11 @@ class PaperLine:
         normal = self.path.normal_at(along)
         if normal.dot(heading(direction, self.sheet, begin)) < 0:
             normal = normal * -1.0
-        end = begin + normal * float(size)
-        self.sheet.note(size, begin, end)
-        path = Path.of(Line(begin, end))
+        path = Path.of(Line(begin, begin + normal * float(size)))
+        if clear_of is not None:
+            path = cleared(begin, normal, size, clear_of, distance(by, "by"))
+        end = path.end
+        self.sheet.note(size, begin, end, None if path.is_straight else path)
         tangent = self.path.tangent_at(along)
         sign = Sign("square", begin, normal, tangent if at == "start" else tangent * -1.0, self.name)
         self._drew("rule", begin, end, path, size, (sign,))
@@ -471,18 +485,32 @@ class PaperLine:
         path = self.path.extended(float(size), end="start" if end == "start" else "end")
         return PaperLine(self.sheet, path, self.name)
 
-    def curve_into(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:
+    def curve_into(
+        self,
+        other: PaperLine,
+        at: Size,
+        *,
+        fullness: float = 1.0,
+        toward: str = "",
+        least_radius: Size | None = None,
+        at_most: Size | None = None,
+    ) -> PaperLine:
         """A curve that leaves the end of this line square to it and runs into `other` without a corner, `at`
         this far along `other`. It leaves on the cloth's side of an edge where it can, or `toward` "in", "out", "up",
-        "down", "inside" or "outside"; so said it may turn back a little, or in an S.
+        "down", "inside" or "outside"; so said it may turn back a little, or in an S. With `least_radius` it bends no
+        tighter: where it would, it joins `other` as much farther along, `at_most` that far; and where no smooth curve
+        has room, it is a part of a circle between two straight runs.
 
         Example::
 
             overarm = front.neck_point.through(front.shoulder_tip, beyond=25 * cm)
             wrist = overarm.square(20 * cm, "down")
             underarm = wrist.curve_into(front.side, 12 * cm)
+            underarm = wrist.curve_into(front.side, 12 * cm, least_radius=2.5 * cm)
         """
-        path = curve_into(self, other, at, fullness, toward)
+        path = curve_into(self, other, at, fullness, toward, least_radius, at_most)
+        if least_radius is not None and (far := other.path.nearest(path.end)) > float(at) + 0.05:
+            at = Length(far)
         return self._curved(path, other, at, Sign("tangent", path.end, path.end_tangent * -1.0, path.end_tangent))
 
     def curve_square_to(self, other: PaperLine, at: Size, *, fullness: float = 1.0, toward: str = "") -> PaperLine:

@@ -281,7 +281,10 @@ class Worn:
         return any(low - _TOL <= y <= high + _TOL for low, high in self._free.get((piece.name, side, edge), ()))
 
     def _is_closed(self, ends: list[tuple[Piece, Side, str, float, float]]) -> bool:
-        """Whether the cut ends all meet another: in a seam, on the fold, or one front over the other."""
+        """Whether the cut ends all meet another: in a seam, on the fold, or one front over the other. Below a hem that
+        rises there is nothing to meet."""
+        if any(edge and piece.edge(edge).role == "hem" for piece, _, edge, _, _ in ends):
+            return False
         return all(
             edge in ("", piece.fold) or not self._is_free(piece, side, edge, y) or (piece.cut.mirrored and x <= _CENTRE)
             for piece, side, edge, x, y in ends
