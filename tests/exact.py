@@ -5,7 +5,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import fields, is_dataclass
+from dataclasses import MISSING, fields, is_dataclass
+from types import ModuleType
 from typing import Any
 
 from kit.errors import KitError
@@ -89,3 +90,20 @@ def turns(holds: Callable[[float], bool], low: float, high: float) -> str:
         middle = (low + high) / 2
         low, high = (middle, high) if holds(middle) == at_low else (low, middle)
     return f"{'until' if at_low else 'from'} {number((low + high) / 2)}"
+
+
+def usual_values(*modules: ModuleType) -> dict[str, str]:
+    """{class: its fields with a usual value, and which} of the values of some modules: what told texts leave out."""
+    found: dict[str, str] = {}
+    for module in modules:
+        for name, kind in vars(module).items():
+            if not (isinstance(kind, type) and is_dataclass(kind) and kind.__module__ == module.__name__):
+                continue
+            told = []
+            for each in fields(kind):
+                value = each.default if each.default_factory is MISSING else each.default_factory()
+                if value is not MISSING:
+                    told.append(f"{each.name}: {value!r}" if isinstance(value, str) else f"{each.name}: {exact(value)}")
+            if told:
+                found[f"{module.__name__.removeprefix('kit.')}.{name}"] = "\n".join(told)
+    return found

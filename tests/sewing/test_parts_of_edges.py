@@ -24,8 +24,7 @@ from kit.sewing.order import sew
 from kit.sewing.run import Run
 from kit.sewing.spans import reach
 from kit.units import Length, cm, inch, mm
-
-from .sampler import BEFORE, PIECES, STRIPS
+from tests.live.sampler import BEFORE, PIECES, STRIPS
 
 LABELS = tomllib.loads((Path(__file__).parent / "parts_of_edges.toml").read_text("utf-8"))
 UNITS = {"cm": cm, "mm": mm, "inch": inch}
