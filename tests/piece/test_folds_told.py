@@ -57,6 +57,11 @@ def darted(piece: Piece, *places: tuple[float, float], depth: float = 110.0, **m
 PANELS = {"straight": panel(), "slanting": panel(12.0, lean=40.0), "bowed": panel(15.0, 12.0, 30.0)}
 
 
+def aside(piece: Piece, by: float) -> Piece:
+    """Its darts with their points so far aside that their legs differ a little."""
+    return replace(piece, darts=tuple(replace(d, apex=d.apex + Vector(by, 0.0)) for d in piece.darts))
+
+
 def of_darts(piece: Piece) -> Iterator[str]:
     for dart in piece.darts:
         yield f"{dart.name}: mouth {exact(darts.mouth(piece, dart))}, along {exact(darts.mouth_path(piece, dart))}"
@@ -110,6 +115,8 @@ def test_darts(name: str) -> None:
     ):
         piece = darted(PANELS[name], *places, **more)  # type: ignore[arg-type]
         found[title] = (line for part in (of_darts(piece), of_edge(piece, "waist")) for line in part)
+    unlike = aside(darted(PANELS[name], (100.0, 120.0)), 2.0)
+    found["legs a little unlike"] = (line for part in (of_darts(unlike), of_edge(unlike, "waist")) for line in part)
     told(f"darts {name}", found)
 
 
@@ -135,6 +142,7 @@ def test_runs_over_darts(name: str) -> None:
     found["darts at both corners"] = of_run(folded(at_corners, ("waist",)))
     found["darts at both corners, the side"] = of_run(folded(at_corners, ("side",)))
     found["darts at both corners, back"] = of_run(folded(at_corners, ("waist",)).reversed())
+    found["legs a little unlike"] = of_run(folded(aside(piece, 2.0), ("side", "waist")))
     told(f"runs {name}", found)
 
 

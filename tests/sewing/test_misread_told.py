@@ -57,7 +57,7 @@ def _kinds() -> Iterator[tuple[str, str]]:
                 continue
             words = str(argument.annotation).startswith("Literal")  # one of a few words: all are read alike
             kind = ("words" if words else str(argument.annotation), argument.kind, argument.default is argument.empty)
-            if kind not in seen:
+            if kind not in seen or argument.annotation == "int":  # each says itself what it counts
                 seen.add(kind)
                 yield verb, name
 

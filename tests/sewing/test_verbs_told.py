@@ -117,26 +117,39 @@ def _others(verb: str) -> Iterator[tuple[str, Any]]:
             yield from ((name, each) for each in WAYS if each != argument.default)
 
 
-def _longest(verb: str, argument: str) -> str:
-    """From what length on an argument is refused for being too long or none, to the mm."""
+def _refused(verb: str, argument: str, mms: int) -> str:
+    try:
+        _pattern(verb, argument, mms * mm)
+    except KitError as error:
+        return getattr(error.told.says, "key", "refused")
+    return ""
 
-    def refused(mms: int) -> str:
-        try:
-            _pattern(verb, argument, mms * mm)
-        except KitError as error:
-            return getattr(error.told.says, "key", "")
-        return ""
+
+def _longest(verb: str, argument: str) -> str:
+    """From what length on an argument is refused for being too long or none, to the mm; and under which it is refused
+    for another reason."""
 
     def taken(mms: int) -> bool:
-        return refused(mms) != TOO_LONG
+        return _refused(verb, argument, mms) != TOO_LONG
 
+    least = f", not under {found}" if (found := _shortest(verb, argument)) > 1 else ""
     low, high = 1, 2000
     if taken(high):
-        return "any"
+        return f"any{least}"
     while high - low > 1:
         middle = (low + high) // 2
         low, high = (middle, high) if taken(middle) else (low, middle)
-    return f"{0 if refused(0) != NOTHING else 'more than 0'} to {low}"
+    return f"{0 if _refused(verb, argument, 0) != NOTHING else 'more than 0'} to {low}{least}"
+
+
+def _shortest(verb: str, argument: str) -> int:
+    """The least length that is taken, mm; 0 where none is found."""
+    high = next((mms for mms in (1, 2, 4, 8, 16, 32, 64, 128) if not _refused(verb, argument, mms)), 0)
+    low = high // 2
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (low, middle) if not _refused(verb, argument, middle) else (middle, high)
+    return high
 
 
 @pytest.mark.parametrize("verb", VERB)
