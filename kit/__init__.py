@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from kit.live.clips import lesson_clips
     from kit.live.comparing import compare
     from kit.live.exercise import exercise
+    from kit.live.grade_table import grade_table
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
     from kit.live.player import player
@@ -57,6 +58,7 @@ _HOMES = {
     "player": "kit.live.player",
     "lesson_clips": "kit.live.clips",
     "compare": "kit.live.comparing",
+    "grade_table": "kit.live.grade_table",
     "body_form": "kit.live.body_form",
     "grows": "kit.lesson.exercise",
     "shrinks": "kit.lesson.exercise",
@@ -108,6 +110,7 @@ __all__ = [
     "player",
     "lesson_clips",
     "compare",
+    "grade_table",
     "body_form",
     "grows",
     "shrinks",

@@ -16,6 +16,7 @@ from kit.compare_cli import add_compare
 from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
+from kit.grade_cli import add_grade
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
 from kit.trust_cli import say_code
@@ -81,6 +82,7 @@ def _parser() -> argparse.ArgumentParser:
     add_commands(commands, _CODE)
     add_words(commands, _CODE)
     add_compare(commands, _CODE)
+    add_grade(commands, _CODE)
 
     new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
     new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')

@@ -28,7 +28,7 @@ FLOORS = (
     ("booklet",),
     ("family",),
     ("live",),
-    ("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "trust_cli", "bar_cli"),
+    ("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli", "bar_cli"),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but
 for the command line, which is one room in several files. An import for types alone counts like any other."""

@@ -27,7 +27,9 @@ from kit.units import System, both, percent
 
 State = Literal["changed", "new", "gone"]
 Kind = Literal["length", "share", "count"]
-Of = Literal["body", "value", "finished", "edge", "allowance", "extra", "notch", "strip_length", "strip_width", "cut"]
+Of = Literal[
+    "body", "value", "finished", "edge", "dart", "allowance", "extra", "notch", "strip_length", "strip_width", "cut"
+]
 Thing = TypeVar("Thing")
 Pair = tuple[float | None, float | None]
 _SENTENCE = re.compile(r"(?<=[.!?…])\s+")
@@ -207,6 +209,10 @@ def _of_piece(was: Piece, now: Piece) -> Iterator[Difference]:
     for edge in was.edges:
         if edge.name not in names.values():
             yield from _of_edge(edge, None, edge.name, now.name)
+    darts = [{dart.name: dart for dart in piece.darts} for piece in (was, now)]
+    for name in dict.fromkeys([*darts[1], *darts[0]]):
+        intake = _read(darts[0].get(name), darts[1].get(name), lambda dart: dart.end - dart.start)
+        yield Difference("dart", name, *intake, piece=now.name)
     yield from _notches(was, now, names)
 
 

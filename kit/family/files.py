@@ -1,4 +1,4 @@
-"""A comparison as files: a page to print, a picture of each piece, and plain data."""
+"""Comparisons and grades as files: a page to print, pictures, tables and plain data."""
 
 from __future__ import annotations
 
@@ -13,6 +13,8 @@ from kit.booklet.pictures import Inks, picture
 from kit.booklet.typeset import set_in_type
 from kit.family.compared import Comparison, Difference
 from kit.family.edition import Edition
+from kit.family.grade_told import GradeTold, grade_csv, grade_html, grade_text
+from kit.family.grading import Grade
 from kit.family.telling import Told
 from kit.language import language
 from kit.lesson.moved import differences
@@ -28,7 +30,7 @@ _PAPERS: dict[System, str] = {"cm": "A4", "inch": "Letter"}
 def comparison_files(found: Comparison, page: Told, system: System) -> dict[str, bytes]:
     """comparison.pdf, comparison.json, and for every piece that moved a picture piece-NAME.svg. The page is on A4, or
     on Letter where inches are read first."""
-    made = {"comparison.pdf": _pdf(page, system)}
+    made = {"comparison.pdf": _pdf(comparison_html(page, system), "comparison")}
     text = json.dumps(comparison_json(found), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
     made["comparison.json"] = text.encode()
     for told, piece in zip(page.pieces, found.pieces, strict=True):
@@ -98,10 +100,19 @@ def comparison_json(found: Comparison) -> dict[str, Any]:
     }
 
 
-def _pdf(page: Told, system: System) -> bytes:
-    html = comparison_html(page, system)
+def grade_files(found: Grade, page: GradeTold, edition: Edition, system: System) -> dict[str, bytes]:
+    """grade.pdf, grade.csv and grade.json. The page lies on its side, on A4 or, for inches, on Letter."""
+    return {
+        "grade.pdf": _pdf(grade_html(page, system), "grade"),
+        "grade.csv": grade_csv(found, edition).encode("utf-8-sig"),  # so that a spreadsheet knows its letters
+        "grade.json": grade_text(found).encode(),
+    }
+
+
+def _pdf(html: str, name: str) -> bytes:
+    """A page set in type; it may read no file."""
     with tempfile.TemporaryDirectory(prefix="lessonkit-") as folder:
-        return set_in_type(html, Path(folder), Path(folder), "comparison").pdf
+        return set_in_type(html, Path(folder), Path(folder), name).pdf
 
 
 def _named(edition: Edition) -> dict[str, str]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from kit.body.measures import said as measure_said
-from kit.family.compared import Comparison, Difference, PieceDifference, StepDifference, reads
+from kit.family.compared import Comparison, Difference, Of, PieceDifference, StepDifference, reads
 from kit.family.edition import Edition
 from kit.language import say
 from kit.lesson.moved import moved_pieces
@@ -133,24 +133,29 @@ def _rows(found: Comparison, differences: Sequence[Difference], names: tuple[str
 
 def _called(found: Comparison, difference: Difference) -> str:
     """What a measure is called; the later edition's word counts."""
-    name = difference.name
-    if difference.of == "body":
-        return _capital(measure_said(name))
-    said = next((said for edition in (found.after, found.before) if (said := _said(edition, difference))), name)
-    if difference.of in ("value", "finished"):
-        return _capital(said)
-    return say(f"family.of_{difference.of}", name=_capital(said))
+    return measure_called(difference.of, difference.name, difference.piece, (found.after, found.before))
 
 
-def _said(edition: Edition, difference: Difference) -> str:
+def measure_called(of: Of, name: str, piece: str, editions: Sequence[Edition]) -> str:
+    """What the measure of `name` is called, by the first of `editions` that has it; the piece it is on is not named."""
+    if of == "body":
+        return capital(measure_said(name))
+    said = next((said for edition in editions if (said := _said(edition, of, name, piece))), name)
+    return capital(said) if of in ("value", "finished") else say(f"family.of_{of}", name=capital(said))
+
+
+def _said(edition: Edition, of: Of, name: str, piece: str) -> str:
     """What one edition calls it; empty where it has it not."""
-    name = difference.name
-    if difference.piece:
-        edges = (edge for piece in edition.pieces if piece.name == difference.piece for edge in piece.edges)
-        return next((edge_said(edge) for edge in edges if edge.name == name), "")
-    if difference.of == "value":
+    if piece:
+        on = next((each for each in edition.pieces if each.name == piece), None)
+        if on is None:
+            return ""
+        if of == "dart":
+            return next((dart.label for dart in on.darts if dart.name == name), "")
+        return next((edge_said(edge) for edge in on.edges if edge.name == name), "")
+    if of == "value":
         return next((value.label for value in edition.values if value.name == name), "")
-    titled: tuple[Strip | Piece, ...] = (*edition.strips, *edition.pieces) if difference.of != "finished" else ()
+    titled: tuple[Strip | Piece, ...] = (*edition.strips, *edition.pieces) if of != "finished" else ()
     return next((each.title for each in titled if each.name == name), "")
 
 
@@ -174,7 +179,7 @@ def _by(found: Difference, system: System) -> str:
 def _piece(found: Comparison, piece: PieceDifference, names: tuple[str, str], system: System) -> PieceTold:
     words = piece_words(found.before, found.after, piece.name, system)
     heading = f"{piece.title}: "  # the sentences name the piece, and stand under its title here
-    words = tuple(_capital(text.removeprefix(heading)) for text in words)
+    words = tuple(capital(text.removeprefix(heading)) for text in words)
     rows = _rows(found, piece.differences, names, system)
     return PieceTold(piece.title, words, rows, laid_over(found, piece.name, names, system))
 
@@ -192,7 +197,8 @@ def laid_over(found: Comparison, piece: str, names: tuple[str, str], system: Sys
     return replace(drawing, title=say("family.picture", said), alt=say("family.picture_alt", {**said, "words": words}))
 
 
-def _capital(text: str) -> str:
+def capital(text: str) -> str:
+    """The text with a capital letter at its beginning."""
     return text[:1].upper() + text[1:]
 
 

@@ -90,6 +90,7 @@ class Lesson:
         cover_alt: str = "",
         variations: Sequence[tuple[str, str]] = (),
         stretch: float = 0.0,
+        size_breaks: Sequence[str] = (),
     ) -> None:
         _check_start(start, title)
         info = checked(
@@ -123,6 +124,7 @@ class Lesson:
                 cover=cover,
                 cover_alt=cover_alt,
                 variations=variations,  # type: ignore[arg-type]
+                size_breaks=size_breaks,  # type: ignore[arg-type]
             )
         )
         check_cover(info)

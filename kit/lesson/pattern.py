@@ -52,6 +52,7 @@ class LessonInfo:
     stretched: (stretched - relaxed) / relaxed. `cover` is a picture in the lesson's folder, told in `cover_alt`.
     `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
     `kit.sewing.handling.KINDS`.
+    `size_breaks` are the sizes from which the steps between sizes are meant to be others.
     `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
     that nothing stands in brackets beside it."""
 
@@ -88,6 +89,7 @@ class LessonInfo:
     videos: tuple[Video, ...] = ()
     own: System | Literal[""] = ""
     alone: bool = False
+    size_breaks: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -62,3 +62,26 @@ family-no_lesson = es gibt keine Lektion zum Vergleichen.
 family-no_lesson_do = Eine Lektion angeben: compare(lesson, sizes=("W3", "W5")).
 family-no_other = es ist nicht gesagt, womit die Lektion verglichen wird.
 family-no_other_do = compare(lesson, sizes=("W3", "W5")) oder compare(lesson, seam=1 * cm) schreiben, oder eine andere Lektion oder den Ordner eines früheren Laufs nennen.
+family-of_dart = { $name }, Breite am offenen Ende
+family-of_piece = { $piece }: { $name }
+family-grade = { $title }: Gradierung
+family-grade_unit = { $unit ->
+    [inch] Werte in Zoll, darunter jeweils der Sprung von der Größe davor
+   *[cm] Werte in cm, darunter jeweils der Sprung von der Größe davor
+}
+family-grade_breaks = Ab hier sind andere Sprünge gewollt: { $sizes }.
+family-grade_same = In jeder Größe gleich
+family-grade_even = Jeder Sprung passt zu seinen Nachbarn.
+family-grade_follows = Ungleichmäßig, weil es die Körpermaße selbst sind
+family-grade_jump = { $name }: von { $before } auf { $size } springt es um { $step }, daneben um { $usual }.
+family-grade_turn = { $name }: von { $before } auf { $size } geht es in die andere Richtung, { $step }, daneben um { $usual }.
+family-grade_scales = { $name }: in { $before } und { $size } nicht gleich ({ $step }). Soll es gleich sein, herausnehmen, was es der Größe folgen lässt.
+family-grade_missing = { $name }: von { $before } und { $size } hat es nur eine.
+family-grade_because = Ebenso das Körpermaß: { $name }.
+family-no_grade_do = Eine Gradierung braucht zwei Größen oder mehr; die Maßtabelle der Lektion prüfen.
+family-not_drafted = { $size } fehlt, weil sich die Größe nicht konstruieren lässt: { $why }
+family-grade_off =
+    { $way ->
+        [above] { $name }: { $size } ist um { $by } größer, als { $before } und { $after } erwarten lassen.
+       *[below] { $name }: { $size } ist um { $by } kleiner, als { $before } und { $after } erwarten lassen.
+    }

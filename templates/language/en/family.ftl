@@ -66,3 +66,29 @@ family-no_lesson = there is no lesson to compare.
 family-no_lesson_do = Give a lesson: compare(lesson, sizes=("W3", "W5")).
 family-no_other = it is not said what the lesson is compared with.
 family-no_other_do = Write compare(lesson, sizes=("W3", "W5")), compare(lesson, seam=1 * cm), or name another lesson or the folder of an earlier build.
+# The grade: a lesson in all its sizes (lessonkit grade).
+family-of_dart = { $name }, width at its open end
+# $piece is a title, $name a measure on it.
+family-of_piece = { $piece }: { $name }
+family-grade = { $title }: the grade
+family-grade_unit = { $unit ->
+    [inch] values in inches, under each the step from the size before
+   *[cm] values in cm, under each the step from the size before
+}
+family-grade_breaks = Other steps are meant from here on: { $sizes }.
+family-grade_same = The same in every size
+family-grade_even = Every step is like its neighbours.
+family-grade_follows = Uneven because the body's own measurements are
+family-grade_jump = { $name }: from { $before } to { $size } it steps by { $step }, beside steps of { $usual }.
+family-grade_turn = { $name }: from { $before } to { $size } it goes the other way, { $step }, beside steps of { $usual }.
+family-grade_scales = { $name }: it is not the same in { $before } and { $size } ({ $step }). If it is meant to be, take out what makes it follow the size.
+family-grade_missing = { $name }: one of { $before } and { $size } has it, the other has not.
+family-grade_because = So does the measurement: { $name }.
+family-no_grade_do = A grade needs two sizes and more; check the lesson's size chart.
+family-not_drafted = { $size } is left out, for it cannot be drafted: { $why }
+# One size lies off the line of the two beside it. $way is above or below.
+family-grade_off =
+    { $way ->
+        [above] { $name }: { $size } is { $by } more than { $before } and { $after } lead to expect.
+       *[below] { $name }: { $size } is { $by } less than { $before } and { $after } lead to expect.
+    }

@@ -62,3 +62,26 @@ family-no_lesson = no hay ninguna lección que comparar.
 family-no_lesson_do = Indique una lección: compare(lesson, sizes=("W3", "W5")).
 family-no_other = no se dice con qué se compara la lección.
 family-no_other_do = Escriba compare(lesson, sizes=("W3", "W5")) o compare(lesson, seam=1 * cm), o indique otra lección o la carpeta de una compilación anterior.
+family-of_dart = { $name }, ancho en su extremo abierto
+family-of_piece = { $piece }: { $name }
+family-grade = { $title }: el escalado
+family-grade_unit = { $unit ->
+    [inch] valores en pulgadas; debajo, lo que cambia desde la talla anterior
+   *[cm] valores en cm; debajo, lo que cambia desde la talla anterior
+}
+family-grade_breaks = A partir de aquí se quieren otros incrementos: { $sizes }.
+family-grade_same = Igual en todas las tallas
+family-grade_even = Cada incremento concuerda con los de al lado.
+family-grade_follows = Desigual porque lo son las propias medidas del cuerpo
+family-grade_jump = { $name }: de { $before } a { $size } cambia { $step }, junto a incrementos de { $usual }.
+family-grade_turn = { $name }: de { $before } a { $size } va en sentido contrario, { $step }, junto a incrementos de { $usual }.
+family-grade_scales = { $name }: no es igual en { $before } y { $size } ({ $step }). Si debe serlo, quite lo que hace que siga a la talla.
+family-grade_missing = { $name }: de { $before } y { $size }, solo una lo tiene.
+family-grade_because = También la medida: { $name }.
+family-no_grade_do = Un escalado necesita dos tallas o más; revise la tabla de tallas de la lección.
+family-not_drafted = Falta { $size }, porque no se puede trazar: { $why }
+family-grade_off =
+    { $way ->
+        [above] { $name }: { $size } tiene { $by } más de lo que hacen esperar { $before } y { $after }.
+       *[below] { $name }: { $size } tiene { $by } menos de lo que hacen esperar { $before } y { $after }.
+    }

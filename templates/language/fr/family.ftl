@@ -62,3 +62,26 @@ family-no_lesson = il n’y a pas de leçon à comparer.
 family-no_lesson_do = Donnez une leçon : compare(lesson, sizes=("W3", "W5")).
 family-no_other = il n’est pas dit à quoi la leçon est comparée.
 family-no_other_do = Écrivez compare(lesson, sizes=("W3", "W5")) ou compare(lesson, seam=1 * cm), ou indiquez une autre leçon ou le dossier d’une fabrication précédente.
+family-of_dart = { $name }, largeur à son ouverture
+family-of_piece = { $piece } : { $name }
+family-grade = { $title } : la gradation
+family-grade_unit = { $unit ->
+    [inch] valeurs en pouces ; dessous, l’écart avec la taille d’avant
+   *[cm] valeurs en cm ; dessous, l’écart avec la taille d’avant
+}
+family-grade_breaks = D’autres écarts sont voulus à partir d’ici : { $sizes }.
+family-grade_same = Pareil dans toutes les tailles
+family-grade_even = Chaque écart ressemble à ses voisins.
+family-grade_follows = Irrégulier parce que les mesures du corps le sont
+family-grade_jump = { $name } : de { $before } à { $size }, l’écart est de { $step }, à côté d’écarts de { $usual }.
+family-grade_turn = { $name } : de { $before } à { $size }, cela va dans l’autre sens, { $step }, à côté d’écarts de { $usual }.
+family-grade_scales = { $name } : différent en { $before } et en { $size } ({ $step }). S’il doit rester pareil, retirez ce qui lui fait suivre la taille.
+family-grade_missing = { $name } : de { $before } et { $size }, une seule l’a.
+family-grade_because = La mesure aussi : { $name }.
+family-no_grade_do = Une gradation demande deux tailles ou plus ; vérifiez le tableau des tailles de la leçon.
+family-not_drafted = { $size } manque, car elle ne peut pas être tracée : { $why }
+family-grade_off =
+    { $way ->
+        [above] { $name } : { $size } a { $by } de plus que ne le laissent attendre { $before } et { $after }.
+       *[below] { $name } : { $size } a { $by } de moins que ne le laissent attendre { $before } et { $after }.
+    }
