@@ -148,7 +148,11 @@ def _pages_parser(commands: Any) -> None:
     )
     pages.add_argument("--scale", metavar="SCALE", help="1, 1/2 or 1/4: for drafting practice in class")
     pages.add_argument("--whole", action="store_true", help="draw pieces cut on the fold whole")
-    pages.add_argument("--sizes", metavar="SIZES", help="several sizes of the lesson's chart, such as W1,W4, or all")
+    pages.add_argument(
+        "--sizes",
+        metavar="SIZES",
+        help="several sizes of the lesson's chart, such as W1,W4, or all; W4/W6 is W4 above the waist and W6 below it",
+    )
     pages.add_argument("--nested", action="store_true", help="lay the sizes over one another, each on its own layer")
     pages.add_argument("--each", action="store_true", help="with --nested, write every size by itself as well")
     pages.add_argument(
@@ -166,7 +170,11 @@ def _pages_parser(commands: Any) -> None:
 
 
 def _choices(command: argparse.ArgumentParser) -> None:
-    command.add_argument("--size", metavar="SIZE", help="size of the lesson's chart (as saved beside it when left out)")
+    command.add_argument(
+        "--size",
+        metavar="SIZE",
+        help="size of the lesson's chart (as saved when left out); W4/W6 is W4 above the waist and W6 below it",
+    )
     read = command.add_mutually_exclusive_group()
     read.add_argument("--units", choices=("cm", "inch"), help="units read first (as saved when left out)")
     if command.prog.split()[-1] != "check":
@@ -276,6 +284,7 @@ def _pages(options: argparse.Namespace) -> int:
     chart = [row.name for row in given.chart]
     if not chart and (sizes or options.size):
         print("note: this lesson uses no measurement of the body, so it has one size; these pages are that one.")
+    chart += [pattern.body.name for pattern in patterns if chart and pattern.body.name not in chart]  # sizes between
     with ruled(ruling_of(given.pattern)):
         made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
     for pattern in patterns:

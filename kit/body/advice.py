@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from kit.body.between import SIGN
 from kit.body.body import Body
 from kit.body.chart import KEYS, SizeChart
 from kit.body.measures import said
@@ -62,7 +63,11 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     sentences = [_draw(fits[lead], chart, system)]
     if fuller > 0:
         sentences.append(say("body.advice_fuller_bust", off=both(fuller, system), size=size))
-    sentences += _blends(fits, size, chart, lead, system)
+    blends = list(_blends(fits, size, chart, lead, system))
+    between = _between(fits, size) if blends else ""
+    sentences += blends
+    if between in chart:
+        sentences.append(say("body.advice_one_draft", size=between))
     sentences += _lengths(taken, size, chart, system)
     return Advice(size, tuple(fits.values()), tuple(sentences))
 
@@ -107,6 +112,14 @@ def _blends(fits: dict[str, Fit], size: str, chart: SizeChart, lead: str, system
             continue
         way = "out" if chart.sizes.index(fit.size) > drawn else "in"
         yield say(key, measure=said(name), value=both(fit.value, system), size=fit.size, way=way)
+
+
+def _between(fits: dict[str, Fit], size: str) -> str:
+    """The name of the size between that these blends make, as the chart knows it."""
+    waist, hip = (fits.get(name) for name in ("waist_girth", "hip_girth"))
+    at = waist.size if waist else ""
+    below = hip.size if hip else at
+    return SIGN.join((size, at, below) if at not in ("", below) else (size, below))
 
 
 def _lengths(taken: dict[str, float], size: str, chart: SizeChart, system: System) -> Iterator[str]:

@@ -16,12 +16,13 @@ from __future__ import annotations
 
 import csv
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache, cached_property
 from importlib.resources import files
 from pathlib import Path
 
+from kit.body.between import SIGN, between, parts
 from kit.body.body import Body, Measure
 from kit.body.measures import MEASUREMENTS, measurement, plausible, said
 from kit.diagnostic import message
@@ -38,7 +39,8 @@ _UNITS = {"cm": 10.0, "mm": 1.0, "in": 25.4, "inch": 25.4, "inches": 25.4}
 class SizeChart:
     """Measurements by size. `sizes` are the column names; `rows` are (measurement, value in mm per size).
 
-    `chart["W4"]` is that size's `Body`. Raises `KitError` when built from rows that are no sound chart: an
+    `chart["W4"]` is that size's `Body`, `chart["W4/W6"]` one that is W4 above the waist and W6 below it (see
+    `kit.body.between`). Raises `KitError` when built from rows that are no sound chart: an
     unknown measurement, a missing or implausible value, a girth that falls, no bust girth.
 
     >>> chart = SizeChart("Club", ("S", "M"), (("bust_girth", (840.0, 920.0)), ("waist_girth", (660.0, 740.0))))
@@ -59,6 +61,11 @@ class SizeChart:
         return dict(self.rows)
 
     @property
+    def _columns(self) -> Iterator[tuple[str, tuple[float, ...]]]:
+        """Each size with its values, in the order of the rows."""
+        return zip(self.sizes, zip(*self.table.values(), strict=True), strict=True)
+
+    @property
     def names(self) -> tuple[str, ...]:
         """The sizes' names, small to large."""
         return self.sizes
@@ -69,10 +76,16 @@ class SizeChart:
         return tuple(name for name, _ in self.rows)
 
     def __contains__(self, size: object) -> bool:
-        return size in self.sizes
+        return size in self.sizes or (isinstance(size, str) and parts(size, self.sizes) is not None)
 
     def __getitem__(self, size: str) -> Body:
-        """That size's body. Raises `KitError` with the nearest name for a size the chart has not."""
+        """That size's body, or one between two sizes. Raises `KitError` with the nearest name for a size the chart has
+        not."""
+        named = parts(size, self.sizes)
+        if named is not None:
+            columns = {each: dict(zip(self.table, column, strict=True)) for each, column in self._columns}
+            values = between(columns, *named)
+            return Body(SIGN.join(filter(None, named)), tuple(Measure(name, value) for name, value in values.items()))
         if size not in self.sizes:
             raise KitError(message("body.no_such_size", size=size), where=self.title, do=known_near(size, self.sizes))
         column = self.sizes.index(size)
@@ -81,6 +94,20 @@ class SizeChart:
     def bodies(self) -> tuple[Body, ...]:
         """Every size's body, small to large."""
         return tuple(self[size] for size in self.sizes)
+
+    def ordered(self, sizes: Iterable[str]) -> tuple[str, ...]:
+        """Some of its sizes, and sizes between, from small to large: one between stands behind the smaller of its two.
+
+        >>> workshop_chart().ordered(["W6", "W4/W6", "W4"])
+        ('W4', 'W4/W6', 'W6')
+        """
+
+        def rank(size: str) -> tuple[int, str]:
+            named = parts(size, self.sizes)
+            least = min(self.sizes.index(each) for each in filter(None, named or (size,)))
+            return least, size if named else ""
+
+        return tuple(sorted(sizes, key=rank))
 
     def place(self, name: str, value: float) -> float:
         """Where `value` (mm) of a rising measurement stands among the columns: 0 is the first size, 1.5 halfway

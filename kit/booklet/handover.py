@@ -155,24 +155,22 @@ def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
 def _sizes(lesson: Any, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
     names: Sequence[str] = lesson.sizes.names
     for size in sizes:
-        if size not in names and size.lower() != "all" and size != DRAFTED:
+        if size not in lesson.sizes and size.lower() != "all" and size != DRAFTED:
             raise KitError(
                 message("body.no_such_size", size=size), where="--sizes", do=known_near(size, [*names, "all"])
             )
-    asked = sizes
-    if any(size.lower() == "all" or size == DRAFTED for size in sizes):
-        sizes = names
+    whole = any(size.lower() == "all" or size == DRAFTED for size in sizes)
+    named = [size for size in sizes if size in lesson.sizes]
     worked: list[Pattern] = []
-    for name in names:
-        if name in sizes:
-            try:
-                pattern: Pattern = lesson.work(body=lesson.sizes[name])
-            except KitError as error:
-                if DRAFTED in asked:
-                    continue  # the booklet's chart of finished measurements says so
-                raise error.at(f"Size {name}") from None
-            if all(pattern.body.name != other.body.name for other in worked):  # a lesson may know one size only
-                worked.append(in_system(as_asked(pattern, draft), lesson.units))
+    for name in lesson.sizes.ordered(dict.fromkeys([*names, *named] if whole else named)):
+        try:
+            pattern: Pattern = lesson.work(body=lesson.sizes[name])
+        except KitError as error:
+            if DRAFTED in sizes:
+                continue  # the booklet's chart of finished measurements says so
+            raise error.at(f"Size {name}") from None
+        if all(pattern.body.name != other.body.name for other in worked):  # a lesson may know one size only
+            worked.append(in_system(as_asked(pattern, draft), lesson.units))
     return worked
 
 

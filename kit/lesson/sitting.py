@@ -58,7 +58,7 @@ def sat_down(definition: Definition, size: str = "", folder: Path | None = None)
     path = sidecar.path_for(definition.info.slug, folder)
     saved = sidecar.read(path)
     names = list(definition.chart.names)
-    wanted = saved.size if saved.size in names else size or names[len(names) // 2]
+    wanted = saved.size if saved.size in definition.chart else size or names[len(names) // 2]
     units: System = "inch" if (saved.units or definition.info.units) == "inch" else "cm"
     return Sitting(definition.chart[wanted], units, path, saved, saved)
 
@@ -74,9 +74,9 @@ def resumed(new: Sitting, former: Sitting, chart: SizeChart, before: SizeChart) 
     """`new`, the lesson's cell having been run again, going on as `former` was. A size of the chart as it was `before`
     is that of the `chart` now."""
     body = new.body
-    if former.body.name not in before.names:
+    if former.body.name not in before:
         body = former.body
-    elif former.body.name in chart.names:
+    elif former.body.name in chart:
         body = chart[former.body.name]
     return replace(
         new, body=body, units=former.units, opened=former.opened, moved=dict(former.moved), begun=former.begun
@@ -88,7 +88,7 @@ def chosen(
 ) -> Sitting:
     """With another body, or another size of the `chart`, or units. `KitError` for an unknown size."""
     if body is None and size:
-        if size not in chart.names:
+        if size not in chart:
             raise KitError(message("body.no_such_size", size=size), do=known_near(size, chart.names))
         body = chart[size]
     return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else system_said(units))
@@ -97,7 +97,7 @@ def chosen(
 def save(sitting: Sitting, definition: Definition) -> None:
     """Write size, units and the values that differ from their defaults into the sidecar file: a default changed later
     in the notebook then counts."""
-    size = sitting.body.name if sitting.body.name in definition.chart.names else ""
+    size = sitting.body.name if sitting.body.name in definition.chart else ""
     values, defaults = sitting.values(definition.parameters), definition.defaults
     moved = {name: value for name, value in values.items() if value != defaults[name]}
     sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved)

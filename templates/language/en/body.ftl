@@ -10,6 +10,7 @@ body-advice_between = Draw size { $size }: the { $measure }, { $value }, lies be
 body-advice_beyond = Beyond the largest size by the { $measure }, { $value }: { $size } is { $off } too small. Draft from your own measurements instead of a size.
 body-advice_below = Below the smallest size by the { $measure }, { $value }: { $size } is { $off } too large. Draft from your own measurements instead of a size.
 body-advice_fuller_bust = The bust is { $off } fuller than size { $size } allows for: keep the shoulders of { $size } and add at the bust.
+body-advice_one_draft = Drawn as one, with nothing left to blend, that is size { $size }.
 # The side seam of the size drawn goes over to that of another size: out to a larger one, in to a smaller one.
 body-advice_waist =
     { $way ->

@@ -10,6 +10,7 @@ body-advice_between = Trace la talla { $size }: la medida «{ $measure }», { $v
 body-advice_beyond = Por encima de la talla más grande según la medida «{ $measure }», { $value }: a la talla { $size } le faltan { $off }. Trace con sus propias medidas en lugar de una talla.
 body-advice_below = Por debajo de la talla más pequeña según la medida «{ $measure }», { $value }: a la talla { $size } le sobran { $off }. Trace con sus propias medidas en lugar de una talla.
 body-advice_fuller_bust = El pecho tiene { $off } más de lo que prevé la talla { $size }: conserve los hombros de la talla { $size } y añada en el pecho.
+body-advice_one_draft = Trazada de una vez, sin nada que unir a mano, es la talla { $size }.
 # La costura lateral pasa a la de otra talla: hacia fuera a una mayor, hacia dentro a una menor.
 body-advice_waist =
     { $way ->

@@ -10,6 +10,7 @@ body-advice_between = Tracer la taille { $size } : la mesure « { $measure }�
 body-advice_beyond = Au-delà de la plus grande taille d’après la mesure « { $measure } », { $value } : la taille { $size } est trop petite de { $off }. Tracer d’après ses propres mesures et non d’après une taille.
 body-advice_below = En deçà de la plus petite taille d’après la mesure « { $measure } », { $value } : la taille { $size } est trop grande de { $off }. Tracer d’après ses propres mesures et non d’après une taille.
 body-advice_fuller_bust = La poitrine a { $off } de plus que ne le prévoit la taille { $size } : garder les épaules de la taille { $size } et ajouter à la poitrine.
+body-advice_one_draft = Tracée d’un seul tenant, sans raccord à faire, c’est la taille { $size }.
 # La couture de côté passe à celle d’une autre taille, vers l’extérieur pour une plus grande, vers l’intérieur pour une plus petite.
 body-advice_waist =
     { $way ->
