@@ -67,6 +67,14 @@ def _parser() -> argparse.ArgumentParser:
         "(18 pt on A4) or letter-large, fold (A5 laid on A4 to fold and staple) or fold-letter; all",
     )
     build.add_argument(
+        "--for",
+        dest="audience",
+        choices=("class", "buyers"),
+        default="class",
+        help="class (when left out): all that is known, with the log of the fittings, the worksheet and the index of "
+        "measures; buyers: what one sews by, the worksheet for drafting by hand a file of its own",
+    )
+    build.add_argument(
         "--language",
         metavar="CODE",
         help="language of booklet and pages, such as es (that of the lesson's own words when left out)",
@@ -207,6 +215,7 @@ def _build(options: argparse.Namespace) -> int:
         units=options.units,
         only=options.only,
         forms=options.forms,
+        audience=options.audience,
         language=options.language,
         draft=draft,
         timeout=options.timeout,

@@ -21,6 +21,7 @@ from time import perf_counter
 from kit.atomic import make_folder, write_atomically
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.asked_forms import ALL, EPUB, FOLDED, HTML, AskedForms, asked_forms
+from kit.booklet.audience import Audience
 from kit.booklet.buying import Shopping, shopping
 from kit.booklet.compose import compose
 from kit.booklet.epub import epub
@@ -29,6 +30,7 @@ from kit.booklet.forms import FORMS, SCREEN, Form
 from kit.booklet.handover import DRAFTED, alone
 from kit.booklet.html import to_html
 from kit.booklet.impose import impose
+from kit.booklet.model import Booklet
 from kit.booklet.own_language import spoken
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
@@ -44,6 +46,8 @@ from kit.prose.readings import ruling_of
 from kit.rulers import ruled
 from kit.units import System
 
+SHEET = "worksheet-"
+"""What the worksheet of a print form is called, where it is a file of its own."""
 PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findings.json")
 
 
@@ -76,6 +80,7 @@ def build(
     units: System | None = None,
     only: System | None = None,
     forms: str = "",
+    audience: Audience = "class",
     language: str | None = None,
     draft: AskedDraft | None = None,
     progress: Callable[[str], None] = lambda line: None,
@@ -84,9 +89,10 @@ def build(
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
     `size` and `units` None: as saved beside the notebook; `only` one system, nothing in brackets. `forms` as in
-    `wanted`; `language` None: that of the lesson's own words, or English where there is no catalogue for it; `draft`
-    its values, and whether as first cut or as corrected (None: corrected). Raises `KitError` for whatever stops the
-    build; nothing in `out` has changed then.
+    `wanted`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language` None:
+    that of the lesson's own words, or English where there is no catalogue for it; `draft` its values, and whether as
+    first cut or as corrected (None: corrected). Raises `KitError` for whatever stops the build; nothing in `out` has
+    changed then.
     """
     began = perf_counter()
     timings: dict[str, float] = {}
@@ -132,7 +138,7 @@ def build(
             progress("Laying the pieces on the cloth")
             bought = shopping(ran.handover)
         made, lesson = Path(scratch), LessonFolder(notebook.resolve().parent)
-        writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress)
+        writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
         with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
             try:
                 setting = writing.begin_prints(pool)
@@ -147,6 +153,7 @@ def build(
         data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}
         data["findings"] = [finding.as_dict() for finding in findings]
         write_atomically(made / "findings.json", json.dumps(data, indent=1, ensure_ascii=False) + "\n")
+        names = (*names, *(path.name for path in sorted(made.glob(f"{SHEET}*.pdf"))))
         missing = [name for name in names if not (made / name).is_file()]
         if missing:
             raise KitError(f"the build did not make {', '.join(missing)}.", do="Build again.")
@@ -180,13 +187,20 @@ class _Writing:
     made: Path
     stage: _Stages
     progress: Callable[[str], None]
+    audience: Audience = "class"
 
-    def page(self, form: Form) -> str:
-        """The booklet's HTML in one form."""
+    def book(self, form: Form) -> Booklet:
+        """The booklet in one form."""
         with self.stage("pictures and words"):
-            ran, look = self.ran, self.look
-            book = compose(ran.handover, ran.notebook, self.lesson, self.findings, form, look, self.bought)
-            return to_html(book, form, look)
+            ran = self.ran
+            return compose(
+                ran.handover, ran.notebook, self.lesson, self.findings, form, self.look, self.bought, self.audience
+            )
+
+    def page(self, book: Booklet, form: Form, *, sheet_only: bool = False) -> str:
+        """Its HTML, or that of the worksheet which is a file of its own."""
+        with self.stage("pictures and words"):
+            return to_html(book, form, self.look, sheet_only=sheet_only)
 
     def begin_prints(self, pool: ThreadPoolExecutor) -> dict[str, Future[Set]]:
         """Compose every print form and hand it to the typesetter; the work goes on while other things are made."""
@@ -194,8 +208,12 @@ class _Writing:
         (self.made / "set").mkdir()
         for key in self.asked.prints:
             self.progress(f"Writing the booklet ({key})")
-            html = self.page(FORMS[key])
-            setting[key] = pool.submit(set_in_type, html, self.lesson.folder, self.made / "set", f"booklet-{key}")
+            book, scratch = self.book(FORMS[key]), self.made / "set"
+            html = self.page(book, FORMS[key])
+            setting[key] = pool.submit(set_in_type, html, self.lesson.folder, scratch, f"booklet-{key}")
+            if book.apart:
+                html = self.page(book, FORMS[key], sheet_only=True)
+                setting[f"{SHEET}{key}"] = pool.submit(set_in_type, html, self.lesson.folder, scratch, f"{SHEET}{key}")
         return setting
 
     def screen(self) -> None:
@@ -203,7 +221,7 @@ class _Writing:
         if HTML not in self.asked.files and EPUB not in self.asked.files:
             return
         self.progress("Writing the booklet (screen)")
-        html = self.page(SCREEN)
+        html = self.page(self.book(SCREEN), SCREEN)
         if HTML in self.asked.files:
             with self.stage(HTML):
                 write_atomically(self.made / HTML, screen(html))
@@ -218,6 +236,9 @@ class _Writing:
                 self.progress(f"Setting the booklet in type ({key})")
             done = future.result()
             self.lesson.left_out += done.left_out
+            if key.startswith(SHEET):
+                write_atomically(self.made / f"{key}.pdf", done.pdf)
+                continue
             timings[f"booklet-{key}.pdf"] = done.seconds
             if f"booklet-{key}.pdf" in self.asked.files:
                 write_atomically(self.made / f"booklet-{key}.pdf", done.pdf)

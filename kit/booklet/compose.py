@@ -9,6 +9,7 @@ from markupsafe import Markup
 from nbformat import NotebookNode
 
 from kit.body.body import NOBODY
+from kit.booklet.audience import Audience, cells_for, for_buyers
 from kit.booklet.author import cover_picture, photos_for, video_marks
 from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size, shopping
 from kit.booklet.fetch import LessonFolder
@@ -69,12 +70,16 @@ def compose(
     form: Form = SCREEN,
     look: BookTheme | None = None,
     bought: Shopping | None = None,
+    audience: Audience = "class",
 ) -> Booklet:
     """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
-    `findings` are the proof's; `bought` its lays and lengths, when they are known already. Raises `KitError` when a
-    piece cannot be drawn with its allowances."""
+    `findings` are the proof's; `bought` its lays and lengths, when they are known already. What only
+    a class wants is left out for "buyers" (kit/booklet/audience.py). Raises `KitError` when a piece cannot be drawn
+    with its allowances."""
+    cells = cells_for(notebook, audience)
     with naming(dict(given.names)), ruled(ruling_of(given.pattern)):
-        return _composed(given, notebook, folder, findings, form, look or BookTheme(), bought or shopping(given))
+        bought = bought or shopping(given)
+        return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience)
 
 
 def _composed(
@@ -85,6 +90,7 @@ def _composed(
     form: Form,
     look: BookTheme,
     bought: Shopping,
+    audience: Audience,
 ) -> Booklet:
     pattern = given.pattern
     info = pattern.lesson
@@ -131,6 +137,8 @@ def _composed(
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
     )
+    if audience == "buyers":
+        book = for_buyers(book)
     book = replace(book, on_body=_on_body(pattern, form, inks, _room_left(book, setter)))
     return replace(book, legend=_legend(book, inks))
 

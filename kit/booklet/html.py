@@ -16,8 +16,9 @@ from kit.resources import templates
 from kit.wording.lists import strung
 
 
-def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -> str:
-    """The booklet as a page in one `form`, in the author's `look`."""
+def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *, sheet_only: bool = False) -> str:
+    """The booklet as a page in one `form`, in the author's `look`; or `sheet_only`, its worksheet for drafting by
+    hand."""
     look = look or BookTheme()
     jinja = environment()
     given = {"form": form, "look": look, "comma_page": say("booklet.comma_page")}
@@ -25,7 +26,7 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None) -
     css = "\n".join(jinja.get_template(sheet).render(given) for sheet in sheets)
     page = jinja.get_template("booklet.html.j2")
     narrow = not form.beside and not form.screen
-    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow)
+    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow, sheet_only=sheet_only)
 
 
 def contents(book: Booklet) -> list[tuple[str, str]]:

@@ -234,7 +234,7 @@ class IndexEntry:
 
 @dataclass(frozen=True)
 class Booklet:
-    """A whole booklet, in the order it is printed."""
+    """A whole booklet, in the order it is printed; `apart` is a worksheet that is a file of its own."""
 
     title: str
     language: str
@@ -272,3 +272,4 @@ class Booklet:
     licence: str
     credits: tuple[str, ...]
     left_out: tuple[str, ...] = field(default=())
+    apart: tuple[SheetStep, ...] = field(default=())

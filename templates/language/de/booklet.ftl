@@ -53,8 +53,8 @@ booklet-proof_failed = Prüfung nicht bestanden
 booklet-do_not_cut = Nach diesem Schnitt nicht zuschneiden. Die Prüfung fand:
 booklet-more_findings =
     { $count ->
-        [one] Und eines mehr: `lessonkit check` ausführen oder findings.json ansehen.
-       *[other] Und { $count } mehr: `lessonkit check` ausführen oder findings.json ansehen.
+        [one] Und eines mehr: siehe findings.json.
+       *[other] Und { $count } mehr: siehe findings.json.
     }
 
 ## Bevor es losgeht

@@ -113,7 +113,7 @@ paper-gauge_sheet_long = Druckerprüfung, lange Seite des Papiers
 paper-gauge_metric = %, bei 100 mm auf dem Lineal
 paper-gauge_inch = %, bei 4 Zoll auf dem Lineal
 paper-gauge_zero = Die Null des Lineals an die Linie an diesem Ende legen.
-paper-gauge_how = Zu klein oder zu groß gedruckt? Misst ein Prüfbalken 97 mm, hat der Drucker mit 97 % gedruckt: zuerst nach einer Skalierung in den Einstellungen suchen. Einen Drucker, der nicht folgt, gleichen eigens erstellte Seiten aus: lessonkit pages mit --printer-scale 97%, oder 97%,98.5% für die kurze und die lange Seite des Papiers.
+paper-gauge_how = Zu klein oder zu groß gedruckt? Misst ein Prüfbalken 97 mm, hat der Drucker mit 97 % gedruckt: zuerst nach einer Skalierung in den Einstellungen suchen. Einen Drucker, der nicht folgt, gleichen eigens erstellte Seiten aus: dort, woher der Schnitt kommt, um Seiten für 97 % bitten, oder für 97 % an der kurzen und 98,5 % an der langen Seite des Papiers, wie die Balken es zeigen.
 paper-gauge_corrected = Diese Seiten sind für einen Drucker gemacht, der mit { $scale } % druckt. Dort stimmt das Testquadrat, und die Prüfung zeigt, was ausgeglichen wurde. Auf jedem anderen Drucker werden sie falsch.
 paper-gauge_corrected_two = Diese Seiten sind für einen Drucker gemacht, der an der kurzen Seite des Papiers mit { $short } % und an der langen mit { $long } % druckt. Dort stimmt das Testquadrat, und die Prüfung zeigt, was ausgeglichen wurde. Auf jedem anderen Drucker werden sie falsch.
 

@@ -53,8 +53,8 @@ booklet-proof_failed = Proof failed
 booklet-do_not_cut = Do not cut from this pattern. The proof found:
 booklet-more_findings =
     { $count ->
-        [one] And one more: run `lessonkit check`, or see findings.json.
-       *[other] And { $count } more: run `lessonkit check`, or see findings.json.
+        [one] And one more: see findings.json.
+       *[other] And { $count } more: see findings.json.
     }
 
 ## Before you begin
@@ -222,7 +222,7 @@ booklet-fitting_on = { $title }, { $date }
 
 booklet-index_intro = Measures in alphabetical order, with the steps that use them.
 booklet-licence = Licence
-booklet-made_with = Drafted, proved and set from one notebook. Every picture and number in it follows the draft.
+booklet-made_with = Drafted, proved and set from one source. Every picture and number in it follows the draft.
 # Where a point lies, read after its letter; $name is what the point is called.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }

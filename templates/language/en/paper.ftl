@@ -114,7 +114,7 @@ paper-gauge_sheet_long = Printer gauge, the paper's long side
 paper-gauge_metric = %, at the ruler's 100 mm
 paper-gauge_inch = %, at the ruler's 4 in
 paper-gauge_zero = Lay the ruler's zero on the line at this end.
-paper-gauge_how = Printed too small or too large? If a gauge bar measures 97 mm your printer printed at 97 %: look for a scaling setting first. A printer that will not obey is put right by pages made for it: lessonkit pages with --printer-scale 97%, or 97%,98.5% for the paper's short and long side.
+paper-gauge_how = Printed too small or too large? If a gauge bar measures 97 mm your printer printed at 97 %: look for a scaling setting first. A printer that will not obey is put right by pages made for it: ask whoever made the pattern for pages at 97 %, or at 97 % along the paper's short side and 98.5 % along its long side, as the bars say.
 paper-gauge_corrected = These pages are made for a printer that prints at { $scale } %. There the test square is true and the gauge reads what was corrected. On any other printer they come out wrong.
 paper-gauge_corrected_two = These pages are made for a printer that prints at { $short } % along the paper's short side and { $long } % along its long side. There the test square is true and the gauge reads what was corrected. On any other printer they come out wrong.
 

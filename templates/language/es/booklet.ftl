@@ -53,8 +53,8 @@ booklet-proof_failed = Comprobación no superada
 booklet-do_not_cut = No corte con este patrón. La comprobación ha encontrado:
 booklet-more_findings =
     { $count ->
-        [one] Y uno más: ejecute `lessonkit check`, o vea findings.json.
-       *[other] Y { $count } más: ejecute `lessonkit check`, o vea findings.json.
+        [one] Y uno más: vea findings.json.
+       *[other] Y { $count } más: vea findings.json.
     }
 
 ## Antes de empezar

@@ -114,7 +114,7 @@ paper-gauge_sheet_long = Control de la impresora, el lado largo del papel
 paper-gauge_metric = %, en los 100 mm de la regla
 paper-gauge_inch = %, en las 4 pulg. de la regla
 paper-gauge_zero = Ponga el cero de la regla en la línea de este extremo.
-paper-gauge_how = ¿Ha salido pequeño o grande? Si una barra de control mide 97 mm, su impresora ha impreso al 97 %: busque primero un ajuste de escala. Si la impresora no obedece, se corrige con páginas hechas para ella: lessonkit pages con --printer-scale 97%, o 97%,98.5% para el lado corto y el largo del papel.
+paper-gauge_how = ¿Ha salido pequeño o grande? Si una barra de control mide 97 mm, su impresora ha impreso al 97 %: busque primero un ajuste de escala. Si la impresora no obedece, se corrige con páginas hechas para ella: pida a quien hizo el patrón páginas para el 97 %, o para el 97 % en el lado corto del papel y el 98,5 % en el largo, según indiquen las barras.
 paper-gauge_corrected = Estas páginas están hechas para una impresora que imprime al { $scale } %. En ella el cuadrado de prueba es exacto y el control indica lo que se corrigió. En cualquier otra impresora salen mal.
 paper-gauge_corrected_two = Estas páginas están hechas para una impresora que imprime al { $short } % en el lado corto del papel y al { $long } % en el largo. En ella el cuadrado de prueba es exacto y el control indica lo que se corrigió. En cualquier otra impresora salen mal.
 

@@ -50,8 +50,8 @@ booklet-proof_failed = Vérification non réussie
 booklet-do_not_cut = Ne pas couper d’après ce patron. La vérification a trouvé :
 booklet-more_findings =
     { $count ->
-        [one] Et encore un constat : lancer `lessonkit check`, ou voir findings.json.
-       *[other] Et encore { $count } constats : lancer `lessonkit check`, ou voir findings.json.
+        [one] Et encore un constat : voir findings.json.
+       *[other] Et encore { $count } constats : voir findings.json.
     }
 
 ## Avant de commencer
@@ -215,7 +215,7 @@ booklet-fitting_on = { $title }, { $date }
 
 booklet-index_intro = Mesures par ordre alphabétique, avec les étapes où elles servent.
 booklet-licence = Licence
-booklet-made_with = Tracé, vérifié et mis en page à partir d’un seul notebook. Toutes les images et tous les nombres suivent le tracé.
+booklet-made_with = Tracé, vérifié et mis en page à partir d’une seule source. Toutes les images et tous les nombres suivent le tracé.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name } : { $across }, { $above }
 booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de couper. Tracer d’abord sur papier, coudre une fois dans un tissu bon marché, et seulement ensuite couper le bon.
