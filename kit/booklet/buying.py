@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from kit.booklet.forms import PX, Form, Room
+from kit.booklet.forms import PHONE, PX, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.model import Table
 from kit.booklet.pictures import Inks, Picture, picture
@@ -12,8 +12,14 @@ from kit.cloth.lay import Lay, lays
 from kit.cloth.yardage import Yardage, notes, yardage
 from kit.language import say
 from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Drawing
 from kit.picture.lay import lay_drawing, shared_scale
+from kit.picture.theme import THEME
 from kit.units import both, stacked
+
+_LEAST, _PHONE_LEAST = 9.4, 10.5
+"""The smaller of the two sizes of text in a layout, in CSS px: a little over 7 pt, and 11 px once letters are enlarged
+for the page."""
 
 
 @dataclass(frozen=True)
@@ -76,8 +82,18 @@ def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> 
     if not bought.lays:
         return ()
     room = Room((form.measure - 1) * PX, (form.depth - 24) * PX)
-    scale = shared_scale(bought.lays, room)
+    wide = _drawn(pattern, bought, room, inks)
+    narrow = _drawn(pattern, bought, PHONE, inks, _PHONE_LEAST) if inks.phone else [None] * len(wide)
+    high = Room(room.width, 4 * room.height)
     return tuple(
-        picture(lay_drawing(lay, pattern, room=room, scale=scale), f"lay-{i}", Room(room.width, 4 * room.height), inks)
-        for i, lay in enumerate(bought.lays)
+        picture(drawing, f"lay-{i}", high, inks, narrow=small, phone=PHONE.times(4))
+        for i, (drawing, small) in enumerate(zip(wide, narrow, strict=True))
     )
+
+
+def _drawn(pattern: Pattern, bought: Shopping, room: Room, inks: Inks, least: float = _LEAST) -> list[Drawing]:
+    """The layouts at one scale, for a picture as wide as `room` with the letters that all pictures have there."""
+    letters = inks.theme.texts["small"].size / THEME.texts["small"].size
+    given = Room(room.width / letters, room.height / letters)
+    scale = shared_scale(bought.lays, given)
+    return [lay_drawing(lay, pattern, room=given, scale=scale, least=least) for lay in bought.lays]

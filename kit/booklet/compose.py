@@ -15,7 +15,7 @@ from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size,
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
-from kit.booklet.forms import PX, SCREEN, Form, Room
+from kit.booklet.forms import PHONE, PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.html import contents
 from kit.booklet.live_values import fill_title, live
@@ -263,14 +263,15 @@ def _on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture |
 def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
     """The garment laid flat with its finished measurements, from the side where more of them can be drawn."""
     room = Room(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
-    letters = 1.06 * form.letters
     seen: tuple[View, ...] = ("back", "front")
-    drawings = {view: laid_flat(pattern, view, pattern.lesson.units, room, letters) for view in seen}
+    system = pattern.lesson.units
+    drawings = {view: laid_flat(pattern, view, system, (room.width / form.letters, room.height)) for view in seen}
     lines = {view: sum(isinstance(item, Label) for item in drawing.items) for view, drawing in drawings.items()}
     view = max(drawings, key=lambda view: lines[view])
     if not lines[view] or not pattern.finished:
         return None
-    return picture(drawings[view], "finished", room, inks, say(f"booklet.laid_flat_{view}"))
+    narrow = laid_flat(pattern, view, system, PHONE) if inks.phone else None
+    return picture(drawings[view], "finished", room, inks, say(f"booklet.laid_flat_{view}"), narrow=narrow)
 
 
 def _body(pattern: Pattern) -> str:

@@ -35,6 +35,7 @@ body { margin: 0; background: none; }
 section, .cover, main { box-shadow: none; max-width: none; width: auto; height: auto; }
 .cover, .cover * { position: static; }
 figure svg, img { max-width: 100%; height: auto; }
+figure svg.phone { display: block; width: 100%; max-width: 120mm; }
 """
 
 
@@ -122,7 +123,10 @@ def _blocks(parent: Element) -> list[Element]:
 
 
 def _clean(element: Element) -> None:
-    """Take out what belongs to the screen page alone."""
+    """Take out what belongs to the screen page alone, and of a picture made for two screens the one for the wider."""
+    if "two" in element.get("class", "").split():
+        for child in [item for item in element if name(item) == "svg" and item.get("class") != "phone"]:
+            element.remove(child)
     for child in list(element):
         if name(child) in _DROPPED and not child.tag.startswith(f"{{{SVG}}}"):
             element.remove(child)

@@ -101,7 +101,9 @@ class Form:
         return self.stage.width < self.across.width * 0.75
 
 
-SCREEN = Form("screen", 210, 297, 18, 20, 20, 20, 10.5, screen=True)
+PHONE = Room(334.0, 520.0)
+"""What a picture gets on a screen 390 CSS px wide: its width beside the page's margins and the picture's frame."""
+SCREEN = Form("screen", 184, 297, 18, 20, 20, 20, 10.5, screen=True)
 FORMS: dict[str, Form] = {
     "a4": Form("a4", 210, 297, 20, 21, 22, 18, 10.2),
     "letter": Form("letter", 215.9, 279.4, 19, 20, 23, 19, 10.2),

@@ -3,6 +3,7 @@ no other picture on the page has."""
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
@@ -10,10 +11,10 @@ from html import escape
 
 from markupsafe import Markup
 
-from kit.booklet.forms import Form, Room
-from kit.picture.drawing import Drawing
+from kit.booklet.forms import PHONE, Form, Room
+from kit.picture.drawing import Dimension, Drawing, Label
 from kit.picture.legend import signs_in
-from kit.picture.lettered import lettered
+from kit.picture.lettered import Growth, growth_of, lettered
 from kit.picture.svg_pen import written
 from kit.picture.theme import THEME, Theme
 
@@ -29,36 +30,29 @@ _SCRIPT = re.compile(r"<(script|foreignObject|iframe)\b", re.IGNORECASE)
 @dataclass(frozen=True)
 class Picture:
     """A finished picture: inline `svg` of `width` x `height` CSS px, alternative text `alt`, an optional `caption`;
-    `growth` says how high it would be with another width, `signs` are those of the legend that it uses."""
+    `signs` are those of the legend that it uses. `phone` is it once more for a narrow screen ("": it is the same)."""
 
     svg: Markup
     alt: str
     caption: str = ""
     width: float = 0.0
     height: float = 0.0
-    growth: tuple[float, float] = (0.0, 0.0)
     signs: frozenset[str] = frozenset()
-
-    def height_at(self, width: float) -> float:
-        """About how high (CSS px) it would be with that `width`: its lines grow, its text does not.
-
-        >>> Picture(Markup(), "", growth=(10.0, 0.5)).height_at(200.0)
-        110.0
-        """
-        text, share = self.growth
-        return text + share * width
+    phone: str = ""
 
 
 @dataclass(frozen=True)
 class Inks:
-    """The inks and letters of a booklet's pictures: the author's theme, letters enlarged for the form."""
+    """The inks and letters of a booklet's pictures: the author's theme, letters enlarged for the form. `phone`: each
+    picture is also made for a narrow screen."""
 
     theme: Theme = THEME
+    phone: bool = False
 
     @classmethod
     def of(cls, theme: Theme, form: Form) -> Inks:
         texts = {role: replace(text, size=text.size * 1.06 * form.letters) for role, text in theme.texts.items()}
-        return cls(replace(theme, font=FONT, texts=texts))
+        return cls(replace(theme, font=FONT, texts=texts), form.screen)
 
 
 @dataclass(frozen=True)
@@ -71,16 +65,16 @@ class Sketch:
     caption: str = ""
     alt: str = ""
 
-    def inked(self, inks: Inks, share: float = 1.0) -> Picture:
-        """The picture with so much of its room's height."""
-        room = self.room.times(share)
-        return picture(self.draw(room), self.name, room, inks, self.caption, self.alt)
+    def growth(self, inks: Inks) -> Growth:
+        """About how high the picture is with all of some width, told before it is inked."""
+        return growth_of(self.draw(self.room), self.room.width, self.room.height, inks.theme)
 
-    def again(self, made: Picture, inks: Inks, share: float) -> Picture:
-        """What `inked` gives for `share`; it is `made`, the picture at its usual height, where that fills the width and
-        has the height it needs."""
-        filled = made.width > self.room.width - 2 and made.height <= round(self.room.height * share)
-        return made if share == 1.0 or filled else self.inked(inks, share)
+    def inked(self, inks: Inks, share: float = 1.0, most: float = math.inf) -> Picture:
+        """The picture with so much of its room's height, and no more than `most` CSS px of it."""
+        room = self.room.times(share)
+        room = Room(room.width, min(room.height, most))
+        narrow = self.draw(PHONE) if inks.phone else None
+        return picture(self.draw(room), self.name, room, inks, self.caption, self.alt, narrow=narrow)
 
 
 def picture(
@@ -91,18 +85,30 @@ def picture(
     caption: str = "",
     alt: str = "",
     paper: str = "#ffffff",
+    narrow: Drawing | None = None,
+    phone: Room = PHONE,
 ) -> Picture:
     """`drawing` fitted inside `room` on `paper`. `name` makes its ids its own; `alt` replaces the drawing's own
-    alternative text."""
+    alternative text. A narrow screen gets it with its texts placed anew, as they keep their size there, or the drawing
+    `narrow`, in the room `phone`."""
     said = alt or drawing.alt or drawing.title or caption
     theme = replace(inks.theme, paper=paper)
-    made = lettered(replace(drawing, alt=said), round(room.width), round(room.height), theme)
-    text = written(made, theme)
+    text = _named(_inked(drawing, said, room, theme), name, said)
     size = _SIZE.search(text)
     width, height = (float(size[1]), float(size[2])) if size else room
-    share = made.height_at(room.width + 1) - made.height_at(room.width)
-    growth = made.height_at(room.width) - share * room.width, share
-    return Picture(Markup(_named(text, name, said)), said, caption, width, height, growth, signs_in(drawing))
+    other = ""
+    if (
+        inks.phone
+        and not 0.85 <= width / PHONE.width <= 1.0
+        and any(isinstance(item, Label | Dimension) for item in drawing.items)
+    ):
+        small = _named(_inked(narrow or drawing, said, phone, theme), f"{name}-phone", said)
+        other = Markup(small.replace("<svg ", '<svg class="phone" ', 1))
+    return Picture(Markup(text), said, caption, width, height, signs_in(drawing), other)
+
+
+def _inked(drawing: Drawing, alt: str, room: Room, theme: Theme) -> str:
+    return written(lettered(replace(drawing, alt=alt), round(room.width), round(room.height), theme), theme)
 
 
 def _named(text: str, name: str, alt: str) -> str:

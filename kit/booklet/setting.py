@@ -16,7 +16,7 @@ from kit.booklet.forms import PX, Form, Room
 from kit.booklet.measuring import said
 from kit.booklet.model import Block, DraftStep, Mark, Operation, Photo, SewStep, Words
 from kit.booklet.paging import Placing, Tall, Unit
-from kit.booklet.pictures import Inks, Picture, Sketch
+from kit.booklet.pictures import Inks, Sketch
 from kit.booklet.tables import number
 from kit.booklet.type import SERIF, lines
 from kit.language import say
@@ -24,6 +24,7 @@ from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.lesson.tried import counting
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
+from kit.picture.lettered import Growth
 from kit.picture.sewing import Lettered, staged
 from kit.picture.step_texts import Letters
 from kit.picture.svg_pen import bounds_of
@@ -111,14 +112,9 @@ class Setter:
     def _numbers_across(self) -> int:
         return max(1, int((self.form.measure - self._indent()) // (self.form.size * 4.6)))
 
-    def _row(self, pictures: Sequence[Picture], room: Room, around: float) -> tuple[Tall, ...]:
-        """A row of `pictures` drawn in `room`, each with so much `around` it."""
-
-        def tall(picture: Picture) -> Tall:
-            full = picture.height if picture.width > room.width - 2 else picture.height_at(room.width)
-            return Tall(room.height / PX, full / PX, around)
-
-        return tuple(tall(picture) for picture in pictures)
+    def _row(self, growths: Sequence[Growth], room: Room, around: float) -> tuple[Tall, ...]:
+        """A row of pictures that grow so, drawn in `room`, each with so much `around` it."""
+        return tuple(Tall(room.height / PX, growth.at(room.width) / PX, around) for growth in growths)
 
     # ---- words ------------------------------------------------------------------------------------------
 
@@ -147,19 +143,19 @@ class Setter:
         across = many or _is_wide(drawing) or not form.beside
         room = form.full if many else form.across if across and form.beside else form.step
         sketch = Sketch(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
-        made = sketch.inked(self.inks)
+        growth = sketch.growth(self.inks)
         values = step_numbers(record, self.pattern)
         text = self.fill(record.text, record.values, f"step {record.title}")
         photos, marks = self.photos_of(record.key), self.marks_of(record.key)
         measure = form.measure - self._indent() - (0.0 if across else form.picture_width + 6.0)
         written = self.text_height(str(text.striptags()), measure) + self._numbers_height(len(values), not across)
         fixed = self._head_height(record.title) + _AFTER + self._extras_height(photos, marks)
-        row = self._row([made], room, _FRAME)
+        row = self._row([growth], room, _FRAME)
         unit = Unit(fixed + written + 3.0, (row,)) if across else Unit(fixed, (row,), written)
 
         def block(placed: Sequence[Placing]) -> DraftStep:
             (place,) = placed
-            picture = sketch.again(made, self.inks, place.share)
+            picture = sketch.inked(self.inks, place.share, growth.at(room.width))
             return DraftStep(
                 count, record.key, record.title, text, values, picture, across, photos, marks, place.breaks
             )
@@ -214,7 +210,7 @@ class Setter:
 
             drawn = self._in_room(staged(scene, pattern, system))
             sketches.append(Sketch(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
-        made = [sketch.inked(self.inks) for sketch in sketches]
+        growths = [sketch.growth(self.inks) for sketch in sketches]
         text = "" if silent else " ".join(sentences(pattern, operation, system))
         why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
         narrow = single and form.beside
@@ -225,26 +221,24 @@ class Setter:
         # One picture stands beside its text where the form is wide enough, so both share the height; several stand
         # under it in rows, two in a row where they fit, and the row may be parted from the text by a page's end.
         if narrow:
-            unit = Unit(_BETWEEN, (self._row(made, room, _FRAME),), written)
+            unit = Unit(_BETWEEN, (self._row(growths, room, _FRAME),), written)
         else:
             each = 2 if form.paired and not single else 1
             around = _FRAME + (0.0 if single else _CAPTION)
-            rows = [self._row(made[i : i + each], room, around) for i in range(0, len(made), each)]
-            tall = tuple(Tall(room.height / PX, picture.height_at(form.across.width) / PX, around) for picture in made)
+            rows = [self._row(growths[i : i + each], room, around) for i in range(0, len(growths), each)]
             unit = Unit(
                 _BETWEEN + written + (2.5 if rows else 0.0),
                 tuple(rows),
-                stacked=tall if each == 2 else (),
+                stacked=self._row(growths, Room(form.across.width, room.height), around) if each == 2 else (),
                 between=5.0,
             )
 
         def finished(place: Placing) -> Operation:
-            if place.stacked:
-                over = Room(form.across.width, room.height)
-                pictures = [replace(sketch, room=over).inked(self.inks, place.share) for sketch in sketches]
-            else:
-                both = zip(sketches, made, strict=True)
-                pictures = [sketch.again(picture, self.inks, place.share) for sketch, picture in both]
+            over = Room(form.across.width if place.stacked else room.width, room.height)
+            pictures = [
+                replace(sketch, room=over).inked(self.inks, place.share, growth.at(over.width))
+                for sketch, growth in zip(sketches, growths, strict=True)
+            ]
             return Operation(text, tuple(pictures), why, place.breaks, fitting, place.stacked)
 
         return _Part(unit, finished)

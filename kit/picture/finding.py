@@ -12,7 +12,7 @@ from kit.errors import KitError
 from kit.geometry import Arc, Line, Motion, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Drawing, Fill, FillRole, Item, Label, Stroke
+from kit.picture.drawing import Area, Drawing, Fill, FillRole, Item, Label, Stroke
 from kit.picture.lettering import upright
 from kit.picture.place import moved_curves, rectangle
 from kit.picture.rows import bounds_of_paths
@@ -90,10 +90,11 @@ def corner_drawing(kink: Kink, alt: str = "") -> Drawing:
         at = tip + way * (_NEAR * 0.62) + side * (_NEAR * 0.09)
         title = title_said(run.piece.title or run.piece.name)
         name = say("picture.corner_edge", edge=edge_label(run.piece.edge(corner.beside)), piece=title)
-        items.append(Label(name, at, "small", upright(math.atan2(way.y, way.x))))
+        curves = (Line(tip, tip + way * (_NEAR * 1.2)),)
+        items.append(Label(name, at, "small", upright(math.atan2(way.y, way.x)), of=curves))
     key = "picture.corner_differs" if kink.turned_under else "picture.corner_bends"
     head = say(key, degrees=f"{abs(kink.degrees):.0f}")
-    items.append(Label(head, tip + seam * (-_NEAR * 0.22), "new"))
+    items.append(Label(head, tip + seam * (-_NEAR * 0.22), "new", of=tip))
     middle = tip + seam * (_NEAR * 0.25)
     box = (middle.x - _NEAR, middle.y - _NEAR * 0.8, middle.x + _NEAR, middle.y + _NEAR * 0.8)
     items.append(Stroke(rectangle(*box), "page", closed=True))
@@ -141,7 +142,8 @@ def _edge_drawing(finding: Finding, pattern: Pattern) -> Drawing | None:
         items.append(Stroke(edge.path.curves, role, name=f"{piece.name}.{edge.name}"))  # type: ignore[arg-type]
     x0, y0, x1, y1 = bounds_of_paths(edge.path for edge in piece.edges)
     size = max(x1 - x0, y1 - y0)
-    items.append(Label(piece.title or piece.name, Point((x0 + x1) / 2, (y0 + y1) / 2), "ghost"))
+    outline = Area(tuple(curve for edge in piece.edges for curve in edge.path.curves))
+    items.append(Label(piece.title or piece.name, Point((x0 + x1) / 2, (y0 + y1) / 2), "ghost", of=outline))
     if piece.has_edge(finding.edge):
         path = piece.edge(finding.edge).path
         half = path.length / 2
@@ -149,5 +151,6 @@ def _edge_drawing(finding: Finding, pattern: Pattern) -> Drawing | None:
         inward = Point((x0 + x1) / 2, (y0 + y1) / 2) - path.at(half)
         side = way.left() * (1.0 if way.left().dot(inward) > 0 else -1.0)
         at = path.at(half) + side * (size * 0.04)
-        items.append(Label(edge_label(piece.edge(finding.edge)), at, "new", upright(math.atan2(way.y, way.x))))
+        lie = upright(math.atan2(way.y, way.x))
+        items.append(Label(edge_label(piece.edge(finding.edge)), at, "new", lie, of=path.curves))
     return Drawing(tuple(items), str(finding), finding.where or piece.title)

@@ -12,7 +12,7 @@ from kit.geometry import Point
 from kit.language import say
 from kit.lesson.moved import TOLD, Drafted, Shift, differences, moved_pieces
 from kit.picture.dart import in_step
-from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
+from kit.picture.drawing import Area, Dimension, Dot, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.rows import bounds_of_paths
 from kit.piece.piece import Piece
 from kit.prose.fitting import piece_words
@@ -53,7 +53,9 @@ def fitting_drawing(before: Drafted, after: Drafted, piece: str, units: System =
         items.append(Stroke(edge.path.curves, role, name=f"{piece}.{edge.name}"))
     for dart in now.darts:
         items += in_step(now, dart, "kept" if was and dart in was.darts else "new")
-    items.append(Label(now.title, middle, "ghost"))
+    items.append(
+        Label(now.title, middle, "ghost", of=Area(tuple(curve for edge in now.edges for curve in edge.path.curves)))
+    )
     for shift in shown(shifts, reach):
         items += _dimension(shift, units, reach, middle)
     words = " ".join(piece_words(before, after, piece, units))

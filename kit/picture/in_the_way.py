@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
+from itertools import accumulate
+from operator import add
 
 from kit.geometry import Curve, Line
 from kit.picture.dimension_line import dimension_curves
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Stroke
 from kit.picture.drawn_lines import Box, DrawnLines, Spot
 from kit.picture.lettering import Turned
-from kit.picture.standing import within
 
 Runs = Callable[[int, Sequence[Curve]], Sequence[Sequence[Spot]]]
 """The curves of the item of that index as lines of points."""
@@ -20,6 +21,7 @@ _WEIGHTS = {
     "kept": 1.2, "hidden": 0.9, "old_row": 1.0, "removed": 0.8, "guide": 0.12, "leader": 0.5, "page": 0.8,
 }  # fmt: skip
 _OTHER, _PLY, _DOT = 1.2, 2.0, 1.5
+_CELLS = 160
 _DOT_SIZE = 3.0  # CSS px from its middle
 _CLOTH = frozenset(("right_side", "wrong_side", "interfacing", "facing", "strip", "lining"))
 
@@ -96,32 +98,67 @@ def _upright(item: Fill) -> Box | None:
 
 
 class SeenCloth:
-    """Where cloth is seen, asked at a few places of a box of text."""
+    """Where cloth is seen, on a grid: how much of a box of text lies on it. `cell` is the side of its cells in mm."""
 
-    def __init__(self, drawing: Drawing) -> None:
+    def __init__(self, drawing: Drawing, cell: float) -> None:
         self.any = any(isinstance(item, Fill) and item.role in _CLOTH for item in drawing.items)
-        self.areas: list[tuple[bool, Box, Sequence[Spot]]] = []
+        outlines = []
         for item in drawing.items if self.any else ():
             if isinstance(item, Fill):
                 (*_, outline) = flattened(item.curves, 1.0) or [()]
                 if len(outline) > 2:
-                    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
-                    box = (min(xs), min(ys), max(xs), max(ys))
-                    self.areas.append((item.role in _CLOTH, box, outline))
-        self.areas.reverse()
+                    outlines.append((item.role in _CLOTH, outline))
+        cloth = [spot for is_cloth, outline in outlines if is_cloth for spot in outline]
+        self.any = bool(cloth)
+        if not cloth:
+            return
+        self.x, self.y = min(x for x, _ in cloth), min(y for _, y in cloth)
+        wide, high = max(x for x, _ in cloth) - self.x, max(y for _, y in cloth) - self.y
+        self.cell = cell = max(cell, wide / _CELLS, high / _CELLS)
+        self.columns, self.rows = int(wide / cell) + 1, int(high / cell) + 1
+        seen = [bytearray(self.columns) for _ in range(self.rows)]
+        for is_cloth, outline in outlines:
+            self._paint(seen, outline, is_cloth)
+        sums = [0] * (self.columns + 1)
+        self.sums = [sums]
+        for row in seen:
+            sums = list(map(add, sums, accumulate(row, initial=0)))
+            self.sums.append(sums)
+
+    def _paint(self, seen: Sequence[bytearray], outline: Sequence[Spot], cloth: bool) -> None:
+        """The cells whose middle lies inside the outline (even-odd), over what was painted before."""
+        cell, left, low = self.cell, self.x, self.y
+        crossings: list[list[float]] = [[] for _ in range(self.rows)]
+        ax, ay = outline[-1]
+        for bx, by in outline:
+            if ay != by:
+                y0, y1 = (ay, by) if ay < by else (by, ay)
+                first = max(math.ceil((y0 - low) / cell - 0.5), 0)
+                last = min(math.ceil((y1 - low) / cell - 0.5), self.rows)
+                slope = (bx - ax) / (by - ay)
+                for row in range(first, last):
+                    crossings[row].append(ax + (low + (row + 0.5) * cell - ay) * slope)
+            ax, ay = bx, by
+        ink = b"\1" if cloth else b"\0"
+        for line, found in zip(seen, crossings, strict=True):
+            found.sort()
+            for x0, x1 in zip(found[::2], found[1::2], strict=False):
+                first = max(math.ceil((x0 - left) / cell - 0.5), 0)
+                last = min(math.ceil((x1 - left) / cell - 0.5), self.columns)
+                if first < last:
+                    line[first:last] = ink * (last - first)
 
     def share(self, box: Turned) -> float:
+        """How much (0..1) of the level box round a box of text is cloth."""
         x, y, wide, high, angle = box
-        c, s = math.cos(angle), math.sin(angle)
-        hits = 0
-        for across in (-0.5, -0.25, 0.0, 0.25, 0.5):
-            for up in (-0.5, 0.5):
-                a, b = across * wide, up * high
-                hits += self._on_cloth(x + a * c - b * s, y + a * s + b * c)
-        return hits / 10
-
-    def _on_cloth(self, x: float, y: float) -> bool:
-        for cloth, box, outline in self.areas:  # the uppermost first
-            if box[0] <= x <= box[2] and box[1] <= y <= box[3] and within(outline, x, y):
-                return cloth
-        return False
+        if angle:
+            c, s = abs(math.cos(angle)), abs(math.sin(angle))
+            wide, high = c * wide + s * high, s * wide + c * high
+        cell = self.cell
+        x, y = x - self.x, y - self.y
+        i0, i1 = max(int((x - wide / 2) // cell), 0), min(math.ceil((x + wide / 2) / cell), self.columns)
+        j0, j1 = max(int((y - high / 2) // cell), 0), min(math.ceil((y + high / 2) / cell), self.rows)
+        if i0 >= i1 or j0 >= j1:
+            return 0.0
+        low, top = self.sums[j0], self.sums[j1]
+        return min(1.0, (top[i1] - top[i0] - low[i1] + low[i0]) * cell * cell / (wide * high))

@@ -31,7 +31,7 @@ from kit.wording.lists import strung
 ROOM = (560.0, 820.0)
 """CSS pixels that a picture may take where nothing else is said: the text of a printed page."""
 _LEAST_PX = 1.8  # mm: however small the cloth, a pixel is no less
-_TEXT, _SMALL, _LEAST = 12.5, 10.5, 9.4
+_TEXT, _SMALL = 11.0, 9.4
 _LEADING = 1.2
 _LEFT, _RIGHT, _END = 40.0, 48.0, 24.0  # px beside the cloth and beyond its end
 _SHORT = 110.0  # px of cloth beside which a length can be written
@@ -50,16 +50,18 @@ def lay_drawing(
     system: System | None = None,
     room: tuple[float, float] = ROOM,
     scale: float = 0.0,
+    least: float = _SMALL,
 ) -> Drawing:
     """The picture of `lay`, in mm of cloth. Lengths are written in both systems, `system` (the lesson's own when None)
     first. `room` is the width and height in CSS pixels that the picture may take: its letters are sized for that, and
     it fills the width. `scale` is the mm of cloth that a pixel stands for, where several pictures share one
-    (`shared_scale`); by itself a picture is drawn as large as its room allows."""
+    (`shared_scale`); by itself a picture is drawn as large as its room allows. `least` is the smaller of
+    its two sizes of text, in CSS px."""
     chosen = system or pattern.lesson.units
-    plan = _Plan(lay, pattern, chosen, room, scale)
+    plan = _Plan(lay, pattern, chosen, room, scale, least)
     drawing = plan.drawing()
     while not scale and plan.height > room[1] * plan.px:  # more lines of text than were reckoned with
-        plan = _Plan(lay, pattern, chosen, room, plan.px * 1.05)
+        plan = _Plan(lay, pattern, chosen, room, plan.px * 1.05, least)
         drawing = plan.drawing()
     return drawing
 
@@ -106,8 +108,11 @@ class _Plan:
     """One picture being put together, from the top down. A part of the cloth is drawn by `go`, from where it lies
     with its beginning at y = 0 and, folded, its fold at x = 0."""
 
-    def __init__(self, lay: Lay, pattern: Pattern, system: System, room: tuple[float, float], px: float = 0.0) -> None:
+    def __init__(
+        self, lay: Lay, pattern: Pattern, system: System, room: tuple[float, float], px: float, small: float
+    ) -> None:
         self.lay = lay
+        self.small = small
         self.system = system
         self.squares = {strip.name for strip in pattern.strips if strip.square}
         self.parts = _parts(lay)
@@ -131,7 +136,7 @@ class _Plan:
             width=both(lay.width, self.system, "finished"),
             length=_up(lay.length, self.system),
         )
-        self._lines([heading], "title", _TEXT + 1.0)
+        self._lines([heading], "title", _TEXT)
         for key, begin, end, folded in self.parts:
             self.top -= 6.0 * self.px
             stuff = "interfacing" if lay.cloth == "interfacing" else "cloth"
@@ -210,8 +215,8 @@ class _Plan:
 
     def _beside(self, key: str, at: Point, room: float) -> None:
         """A word along the cloth, where it is long enough for it."""
-        if text_width(say(key), _SMALL * self.px) < room:
-            self.items.append(Label(say(key), self.go(at), "small", math.pi / 2, _SMALL * self.px))
+        if text_width(say(key), self.small * self.px) < room:
+            self.items.append(Label(say(key), self.go(at), "small", math.pi / 2, self.small * self.px))
 
     def _measures(self, across: float, along: float, folded: bool) -> None:
         px = self.px
@@ -226,9 +231,19 @@ class _Plan:
         self._measure(Point(across, along), Point(across, 0.0), _up(along, self.system), 30.0 * px)
         x, middle = -27.0 * px, along / 2
         reach = min(along * 0.4, 95.0 * px)
-        way = Line(self.go(Point(x, middle - reach)), self.go(Point(x, middle + reach)))
-        self.items.append(Stroke((way,), "grain", arrow="end" if self.lay.nap else "both", name="grain of the cloth"))
-        self._beside("lay.grain_nap" if self.lay.nap else "lay.grain", Point(x, middle), along * 0.6)
+        said = "lay.grain_nap" if self.lay.nap else "lay.grain"
+        half = text_width(say(said), self.small * px) / 2 + 3.0 * px
+        low, high = (self.go(Point(x, middle + way * reach)) for way in (-1.0, 1.0))
+        name = "grain of the cloth"
+        if half < reach - 12.0 * px:  # parted by its name
+            self._beside(said, Point(x, middle), along)
+            below, above = (self.go(Point(x, middle + way * half)) for way in (-1.0, 1.0))
+            tail: Literal["", "end"] = "" if self.lay.nap else "end"
+            self.items.append(Stroke((Line(below, low),), "grain", arrow=tail, name=name))
+            self.items.append(Stroke((Line(above, high),), "grain", arrow="end", name=name))
+        else:
+            arrow: Literal["end", "both"] = "end" if self.lay.nap else "both"
+            self.items.append(Stroke((Line(low, high),), "grain", arrow=arrow, name=name))
 
     def _measure(self, a: Point, b: Point, text: str, offset: float) -> None:
         self.items.append(Dimension(self.go(a), self.go(b), text, offset))
@@ -307,7 +322,7 @@ class _Plan:
             if number:
                 self.unnamed[each.number] = each.title
             clear = self._clear(area, (fixed, grain))
-            if not (note and self._set([number or title, *note], 1, _LEAST * self.px, clear, angles)):
+            if not (note and self._set([number or title, *note], 1, self.small * self.px, clear, angles)):
                 self._number(number or title, clear.buffer(1.2 * self.px), area, angles)
         if grain:
             arrow: Literal["end", "both"] = "end" if self.lay.nap else "both"
@@ -323,7 +338,7 @@ class _Plan:
         return clear
 
     def _told(self, title: str, note: Sequence[str], clear: Any, angles: Sequence[float]) -> bool:
-        for size in (_TEXT, _SMALL, _LEAST):
+        for size in (_TEXT, self.small):
             em = size * self.px
             for count in (1, 2, 3):
                 head = broken(title, count, em)
@@ -332,11 +347,11 @@ class _Plan:
         return False
 
     def _number(self, number: str, clear: Any, area: Any, angles: Sequence[float]) -> None:
-        for size in (_TEXT, _SMALL, _LEAST):
+        for size in (_TEXT, self.small):
             if self._set([number], 1, size * self.px, clear, angles):
                 return
         spot = area.representative_point()
-        self.items.append(Label(number, Point(spot.x, spot.y), "name", 0.0, _LEAST * self.px))
+        self.items.append(Label(number, Point(spot.x, spot.y), "name", 0.0, self.small * self.px))
 
     def _set(self, lines: Sequence[str], bold: int, em: float, clear: Any, angles: Sequence[float]) -> bool:
         """Write `lines` (so many of them bold) where they are furthest from every line; False when there is no room."""

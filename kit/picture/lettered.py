@@ -11,16 +11,20 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import chain
+from typing import NamedTuple
 
 from kit.geometry import Curve, Point
 from kit.picture.dimension_line import dimension_curves, set_off
 from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, LabelRole, Stroke
-from kit.picture.drawn_lines import Spot
+from kit.picture.drawn_lines import DrawnLines, Spot
 from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
 from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
 from kit.picture.placing import Place, Waiting, arrange, taking_room
 from kit.picture.standing import (
+    ASIDE,
+    LED,
     Way,
     along_line,
     as_number,
@@ -29,6 +33,7 @@ from kit.picture.standing import (
     in_area,
     in_margin,
     led,
+    near_first,
     round_point,
     round_window,
     where_it_was_put,
@@ -39,6 +44,8 @@ CSS_PER_MM = 96 / 25.4
 MARGIN = 10.0
 HEADS = 26.0
 """CSS px between the ends of a dimension line from which on it has arrow heads; a shorter one has ticks."""
+_RING = 0.95  # size of a number in its ring, in that of the text it stands for
+_SLACK = 4.0  # CSS px of its margin that a text may take
 _HEAD = 6.5
 _NEAR = 3.4  # CSS px that a dimension's text stands off its line at most; 1 mm of print is 3.8
 _LEAST_SHARE = 0.4  # of the width for the lines, whatever their texts ask for
@@ -67,25 +74,12 @@ class Written:
 
 @dataclass(frozen=True)
 class Lettered:
-    """A drawing, its frame in mm, mm per CSS px, and all its texts. `edges` are the CSS px it takes for text at the
-    left, below, at the right and above, whatever its scale."""
+    """A drawing, its frame in mm, mm per CSS px, and all its texts."""
 
     drawing: Drawing
     bounds: Box
     unit: float
     texts: tuple[Written, ...]
-    edges: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
-
-    def height_at(self, width: float) -> float:
-        """About how high (CSS px) the picture would be with that width: its lines grow, its text does not.
-
-        >>> Lettered(Drawing(()), (0, 0, 60, 30), 0.5, (), (20, 0, 0, 10)).height_at(220)
-        110.0
-        """
-        left, below, right, above = self.edges
-        x0, y0, x1, y1 = self.bounds
-        wide, high = (x1 - x0) / self.unit - left - right, (y1 - y0) / self.unit - below - above
-        return below + above + max(width - left - right, 1.0) * high / max(wide, 1.0)
 
 
 def lettered(
@@ -100,6 +94,32 @@ def lettered(
     ['neck point']
     """
     return _Letterer(drawing, width, height, theme).done()
+
+
+class Growth(NamedTuple):
+    """How high a picture is with some width, in CSS px: its lines grow, its `text` does not.
+
+    >>> Growth(10.0, 0.5).at(200.0)
+    110.0
+    """
+
+    text: float
+    share: float
+
+    def at(self, width: float) -> float:
+        return self.text + self.share * width
+
+
+def growth_of(drawing: Drawing, width: float, height: float, theme: Theme = THEME) -> Growth:
+    """About how high `drawing` would be with all of about `width`, told before its texts have their places. `height` is
+    what it will have at most; all in CSS px.
+
+    >>> from kit.geometry import Line
+    >>> wide = Drawing((Stroke((Line(Point(0, 0), Point(400, 100)),), "cut"),))
+    >>> round(growth_of(wide, 420.0, 300.0).at(420.0))
+    130
+    """
+    return _Letterer(drawing, width, height, theme).growth()
 
 
 def drawn_box(drawing: Drawing) -> Box:
@@ -145,6 +165,7 @@ class _Letterer:
         self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
         self.numbered: dict[int, str] = {}
+        self.around: tuple[DrawnLines, SeenCloth] | None = None
         self.wide = width or 640.0  # px of the frame as it is found: less than the room where the height decides
 
     # ---- the whole --------------------------------------------------------------------------------------
@@ -163,21 +184,40 @@ class _Letterer:
         # text reaches. A first round at the scale of the lines alone tells which sides need room, the next places the
         # texts in it; one more where that shows that a side needs more, or that texts fit nowhere and become numbers,
         # with a list that needs room as well.
-        inner = (width or height or 1.0) - 2 * MARGIN
-        unit = self._unit(self.drawn) * (width or height or 1.0) / max(inner, 1.0)
-        edges = self._edges(self._placed(None, unit, roughly=True), unit)
+        edges = self._first_edges()
         for left in (2, 1, 0):
             unit, frame = self._frame(edges)
             placed = self._placed(frame, unit, self._list_height(), numbers=left > 0 and not self.numbered)
             numbered, before = self._numbers(placed), self.numbered
             self.numbered = numbered
             wanted = self._edges(placed, unit)
-            if numbered == before and all(a <= b + 0.5 for a, b in zip(wanted, edges, strict=True)):
+            if numbered == before and all(a <= b + _SLACK for a, b in zip(wanted, edges, strict=True)):
                 break
             edges = [max(two) for two in zip(edges, wanted, strict=True)]
+        return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
+
+    def growth(self) -> Growth:
+        width, _ = self.room
+        assert width is not None
         x0, y0, x1, y1 = self.drawn
-        sides = ((x0 - frame[0]) / unit, (y0 - frame[1]) / unit, (frame[2] - x1) / unit, (frame[3] - y1) / unit)
-        return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame), sides)
+        share = (y1 - y0) / max(x1 - x0, 1e-6)
+        if not self.grows:
+            return Growth(0.0, share)
+        edges = self._first_edges()
+        self.room = width, None
+        unit, frame = self._frame(edges)
+        again = self._edges(self._placed(frame, unit, roughly=True), unit)
+        _, (x0, y0, x1, y1) = self._frame([max(two) for two in zip(edges, again, strict=True)])
+        found = width * (y1 - y0) / (x1 - x0)
+        # Texts that are in each other's way will need a little more, which is much for a flat picture.
+        more = MARGIN if found < width * 0.3 else 0.0
+        return Growth(found + more - share * width, share)
+
+    def _first_edges(self) -> list[float]:
+        """What texts need at every side, as seen at the scale of the lines alone, each where it would stand best."""
+        size = self.room[0] or self.room[1] or 1.0
+        unit = self._unit(self.drawn) * size / max(size - 2 * MARGIN, 1.0)
+        return self._edges(self._placed(None, unit, roughly=True), unit)
 
     def _unit(self, box: Box) -> float:
         width, height = self.room
@@ -230,12 +270,12 @@ class _Letterer:
             return fixed
         limits = frame and (frame[0], frame[1] + listed * unit, frame[2], frame[3])
         waiting = [self._waiting(i, item, unit, numbers) for i, item in moving]
-        cloth = SeenCloth(self.drawing)
+        lines, cloth = self._in_the_way(unit)
         width, height = self.room
         covered = cloth.share if cloth.any else None
         found = arrange(
             waiting,
-            lines_in_the_way(self.drawing, unit, self.theme.texts["small"].size * unit, self._runs),
+            lines,
             limits,
             [one.place.box for one in fixed],
             covered,
@@ -295,14 +335,16 @@ class _Letterer:
         of = item.of
         if isinstance(of, Point):
             spot = of.x, of.y
-            return _cheapest(round_point(spot, size, em, _toward(of, item.at)), in_margin(spot, size, em, self.drawn))
+            near = round_point(spot, size, em, _toward(of, item.at))
+            return near_first(near, ASIDE, partial(in_margin, spot, size, em, self.drawn))
         if isinstance(of, Area):
             outline = self._points(index, of.curves)
             spot = (of.at.x, of.at.y) if of.at is not None else centre(outline)
             window = self.drawing.window
             if window is not None:
                 return round_window(spot, size, em, window, self.drawn)
-            return _cheapest(in_area(outline, size, em), led(spot, size, em), in_margin(spot, size, em, self.drawn))
+            aside = partial(in_margin, spot, size, em, self.drawn)
+            return near_first(in_area(outline, size, em), LED, partial(led, spot, size, em), aside)
         if of:
             way = Way(self._points(index, of))
             middle = way.at(way.length / 2)
@@ -310,10 +352,17 @@ class _Letterer:
             along = along_line(way, size, em, out)
             if item.role == "order":  # a number stands upright
                 along = (place._replace(angle=0.0) for place in along)
-            return _cheapest(along, in_margin(middle, size, em, self.drawn))
+            return near_first(along, ASIDE, partial(in_margin, middle, size, em, self.drawn))
         return where_it_was_put(item.at.x, item.at.y, item.angle, size, em)
 
     # ---- what is in the way -----------------------------------------------------------------------------
+
+    def _in_the_way(self, unit: float) -> tuple[DrawnLines, SeenCloth]:
+        """Lines and cloth, which stay the same in mm at every scale but for their dots."""
+        if self.around is None:
+            em = self.theme.texts["small"].size * unit
+            self.around = lines_in_the_way(self.drawing, unit, em, self._runs), SeenCloth(self.drawing, em / 3)
+        return self.around
 
     def _points(self, index: int, curves: Sequence[Curve]) -> tuple[Spot, ...]:
         """The line through `curves`, flat enough for text, worked out once."""
@@ -353,7 +402,7 @@ class _Letterer:
         """px of a number, what it stands for, and the room after it."""
         item, size = self.drawing.items[index], self.theme.texts["small"].size
         assert isinstance(item, Label | Dimension)
-        return 1.9 * size + text_width(item.text, size) + 1.4 * size
+        return 1.9 * size + text_width(_in_one(item), size) + 1.4 * size
 
     def _list_width(self) -> float:
         """px that the list needs at least."""
@@ -377,7 +426,7 @@ class _Letterer:
                         place.wide,
                         place.high,
                         0.0,
-                        em * 0.92,
+                        em * _RING,
                         one.item,
                         leader=place.leader,
                         ringed=True,
@@ -414,14 +463,14 @@ class _Letterer:
                     em * 1.3,
                     em * 1.3,
                     0.0,
-                    em * 0.92,
+                    em * _RING,
                     index,
                     ringed=True,
                     listed=True,
                 )
-                wide = text_width(item.text, em) + 0.12 * em
+                wide = text_width(_in_one(item), em) + 0.12 * em
                 yield Written(
-                    item.text, "small", x + 1.2 * em + wide / 2, y, wide, em * LINE_HEIGHT, 0.0, em, index, "start",
+                    _in_one(item), "small", x + 1.2 * em + wide / 2, y, wide, em * LINE_HEIGHT, 0.0, em, index, "start",
                     listed=True,
                 )  # fmt: skip
 
@@ -432,6 +481,11 @@ def _not_flat(box: Box) -> Box:
     least = max(x1 - x0, y1 - y0, 1.0) / 20
     dx, dy = max(least - (x1 - x0), 0.0) / 2, max(least - (y1 - y0), 0.0) / 2
     return (x0 - dx, y0 - dy, x1 + dx, y1 + dy)
+
+
+def _in_one(item: Label | Dimension) -> str:
+    """A text in one line of the list."""
+    return item.text.replace("\n", " ")
 
 
 def _role(item: Label | Dimension) -> LabelRole:
@@ -446,12 +500,6 @@ def _stands(item: Label | Dimension) -> bool:
 def _tells(item: Label | Dimension) -> bool:
     """Whether a text is long enough to be worth a number and a line of the list; small print is not."""
     return len(item.text) > 3 and (isinstance(item, Dimension) or (item.of is not None and item.role != "small"))
-
-
-def _cheapest(*kinds: Iterator[Place]) -> Iterator[Place]:
-    from heapq import merge
-
-    return merge(*kinds, key=lambda place: place.cost)
 
 
 def _toward(start: Point, end: Point) -> Spot | None:

@@ -9,7 +9,7 @@ from kit.geometry import Point
 from kit.language import say
 from kit.lesson.moved import LEAST
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Drawing, Item, Label, Stroke, StrokeRole
+from kit.picture.drawing import Area, Drawing, Item, Label, Stroke, StrokeRole
 from kit.picture.fitting import room_of
 from kit.piece.piece import Edge, Piece
 
@@ -71,6 +71,13 @@ def overlay_drawing(before: Pattern, after: Pattern, piece: str) -> Drawing | No
         role: StrokeRole = "new" if fresh else "fold" if edge.name == now.fold else "kept"
         items.append(Stroke(edge.path.curves, role, name=f"{piece}.{edge.name}"))
     bounds, middle = room_of(was, now)
-    items.append(Label(now.title, Point(*middle), "ghost"))
+    items.append(
+        Label(
+            now.title,
+            Point(*middle),
+            "ghost",
+            of=Area(tuple(curve for edge in now.edges for curve in edge.path.curves)),
+        )
+    )
     alt = say("fitting.alt_moving", piece=now.title)
     return Drawing(tuple(items), alt, say("fitting.title", piece=now.title), bounds)

@@ -17,14 +17,14 @@ import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import partial
-from heapq import heappush, heapreplace
+from heapq import heappop, heappush, heapreplace
 from itertools import pairwise
 from typing import NamedTuple
 
 from kit.picture.drawn_lines import DrawnLines, Spot, inside_share
 from kit.picture.lettering import Box, Turned, text_box, turned_overlap
 
-LINE, TOUCHED = 4.0, 1.5
+LINE, TOUCHED = 5.0, 4.0
 """What an em of line under a text costs, and what a line costs that is touched at all."""
 OVER_TEXT, ON_TEXT = 30.0, 25.0
 """What an em2 of one text on another costs, and what it costs that they touch at all."""
@@ -32,12 +32,13 @@ OUTSIDE, CUT, ON_CLOTH = 60.0, 6.0, 12.0
 WIDER = 60.0
 """What it costs to take room from the lines at a side: this times the square of the share of the picture it takes."""
 LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
-_FEWEST, _FEW, _MANY = 5, 14, 90
+_FEWEST, _FEW, _MANY = 1, 8, 40
 """So many of its best places a text chooses from at first, and where it found none that is free."""
 _TOGETHER = 20
 """So many of their places two texts look at that move together."""
-_CRAMPED = 9.0
+_CRAMPED = 8.0
 _ROUNDS = 6
+_NOWHERE: Box = (math.inf, math.inf, -math.inf, -math.inf)
 
 
 class Place(NamedTuple):
@@ -108,33 +109,31 @@ def arrange(
     everyone = list(range(len(texts)))
     # The text that loses most by its second place is set first.
     order = sorted(everyone, key=lambda i: (-_regret(texts[i]), i))
-    pairs = _Pairs(texts)
-    done: list[int] = []
+    pairs = _Pairs(texts, standing=False)
     for i in order:
-        texts[i].at = pairs.best(i, done)[0]
-        done.append(i)
+        pairs.put(i, pairs.best(i)[0])
     _settle(texts, pairs, order)
-    cramped = [] if roughly else [i for i in everyone if pairs.cost(i, texts[i].at, everyone) > _CRAMPED]
+    cramped = [] if roughly else [i for i in everyone if pairs.cost(i, texts[i].at) > _CRAMPED]
     if cramped:
         for i in cramped:
             place = texts[i].place
             texts[i] = look(waiting[i], _MANY)
             texts[i].at = next(k for k, (_, other) in enumerate(texts[i].options) if other == place)
-        pairs = _Pairs(texts)
+        pairs = _Pairs(texts, standing=True)
         _settle(texts, pairs, order)
-    return [(text.place, pairs.cost(i, text.at, everyone)) for i, text in enumerate(texts)]
+    return [(text.place, pairs.cost(i, text.at)) for i, text in enumerate(texts)]
 
 
 def _settle(texts: Sequence[_Text], pairs: _Pairs, order: Sequence[int]) -> None:
     """Lets every text look for a better place beside all others until none finds one."""
-    everyone = list(range(len(texts)))
     for _ in range(_ROUNDS):
         changed = False
         for i in order:
-            at, cost = pairs.best(i, everyone)
-            if at != texts[i].at and cost < pairs.cost(i, texts[i].at, everyone) - 1e-9:
-                texts[i].at, changed = at, True
-        changed |= _move_pairs(texts, pairs, everyone)
+            at, cost = pairs.best(i)
+            if at != texts[i].at and cost < pairs.cost(i, texts[i].at) - 1e-9:
+                pairs.put(i, at)
+                changed = True
+        changed |= _move_pairs(texts, pairs)
         if not changed:
             break
 
@@ -150,30 +149,49 @@ def _looked_at(
 ) -> _Text:
     """The text with its `most` best places and what each costs beside lines, edge and standing texts."""
     em = text.em
-    found: list[tuple[float, Place]] = []
+    found: list[tuple[float, int, Place]] = []
     worst: list[float] = []  # of the best so far, the worst first (negative: a heap)
-    for place in text.places():
-        # None of the rest can be better than those found: they cost as much by themselves.
-        if len(worst) == most and place.cost >= -worst[0]:
+    # Places wait in the order of what they cost at least, which is quickly known; most are never looked at closely.
+    queue: list[tuple[float, int, float, bool, Place]] = []
+    places = iter(text.places())
+    coming = next(places, None)
+    count, enough = 0, math.inf
+    while True:
+        while coming is not None and coming.cost < enough and not (queue and queue[0][0] <= coming.cost):
+            place, coming = coming, next(places, None)
+            count += 1
+            cost = place.cost
+            if limits is not None:
+                beyond = _beyond(place, limits)
+                if beyond:
+                    cost += OUTSIDE * beyond + (CUT if beyond > 0.005 else 0.0)
+            if grows is not None:
+                cost += grows(place)
+            if standing and cost < enough:
+                for other in standing:
+                    shared = turned_overlap(place.box, other)
+                    if shared > 1e-9:
+                        cost += ON_TEXT + OVER_TEXT * shared / em**2
+            if cost >= enough:
+                continue
+            # A hair of paper round the text: a line that touches it is read as part of a letter.
+            wide = place.wide + em * 0.2
+            least, most_under = lines.between(place.x, place.y, wide, place.high, place.angle, text.owner)
+            at_least = cost + TOUCHED + LINE * least / em if least else cost
+            if at_least < enough:
+                heappush(queue, (at_least, count, cost, most_under > 0.0, place))
+        if not queue or queue[0][0] >= enough:
             break
-        # What is quickly known comes first: most places are given up before their lines are looked at.
-        cost, enough = place.cost, -worst[0] if len(worst) == most else math.inf
-        if limits is not None:
-            beyond = _beyond(place, limits)
-            cost += OUTSIDE * beyond + (CUT if beyond > 0.005 else 0.0)
-        if grows is not None:
-            cost += grows(place)
-        for other in standing:
-            shared = turned_overlap(place.box, other)
-            if shared > 1e-9:
-                cost += ON_TEXT + OVER_TEXT * shared / em**2
-        if cost >= enough:
-            continue
-        # A hair of paper round the text: a line that touches it is read as part of a letter.
-        wide = place.wide + em * 0.2
-        under = lines.under(place.x, place.y, wide, place.high, place.angle, text.owner, (enough - cost) / LINE * em)
-        if under:
-            cost += TOUCHED + LINE * under / em
+        at_least, number, cost, near, place = heappop(queue)
+        if most == _FEWEST:
+            return _Text(em, [(at_least, place)])
+        if near and most > _FEWEST:
+            wide = place.wide + em * 0.2
+            under = lines.under(
+                place.x, place.y, wide, place.high, place.angle, text.owner, (enough - cost) / LINE * em
+            )
+            if under:
+                cost += TOUCHED + LINE * under / em
         if covered is not None and cost < enough:
             share = covered(place.box)
             cost += share and ON_CLOTH * (0.5 + share)
@@ -187,13 +205,19 @@ def _looked_at(
                     cost += LEADER_TEXT * bool(_crosses_box((ax, ay), (bx, by), other))
         if cost >= enough:
             continue
-        found.append((cost, place))
+        found.append((cost, number, place))
         if len(worst) < most:
             heappush(worst, -cost)
         else:
             heapreplace(worst, -cost)
-    found.sort(key=lambda one: one[0])
-    return _Text(em, found[:most])
+        if len(worst) == most:
+            enough = -worst[0]
+    found.sort(key=_by_cost)
+    return _Text(em, [(cost, place) for cost, _, place in found[:most]])
+
+
+def _by_cost(one: tuple[float, int, Place]) -> tuple[float, int]:
+    return one[:2]
 
 
 def _regret(text: _Text) -> float:
@@ -205,7 +229,13 @@ def taking_room(drawn: Box, wide: float, high: float) -> Callable[[Place], float
     as large as it likes: so much less room is left for them."""
 
     def cost(place: Place) -> float:
-        x0, y0, x1, y1 = text_box(*place.box)
+        x, y, half_x, half_y = place.x, place.y, place.wide / 2, place.high / 2
+        if place.angle:
+            x0, y0, x1, y1 = text_box(*place.box)
+        else:
+            x0, y0, x1, y1 = x - half_x, y - half_y, x + half_x, y + half_y
+        if x0 >= drawn[0] and x1 <= drawn[2] and y0 >= drawn[1] and y1 <= drawn[3]:
+            return 0.0
         across = max(0.0, drawn[0] - x0, x1 - drawn[2]) / wide if wide else 0.0
         up = max(0.0, drawn[1] - y0, y1 - drawn[3]) / high if high else 0.0
         return WIDER * (across * across + up * up)
@@ -214,45 +244,63 @@ def taking_room(drawn: Box, wide: float, high: float) -> Callable[[Place], float
 
 
 class _Pairs:
-    """What two places do to each other, worked out once for each pair."""
+    """What two places do to each other, worked out once for each pair, and what every text does to the others where
+    they stand now."""
 
-    def __init__(self, texts: Sequence[_Text]) -> None:
+    def __init__(self, texts: Sequence[_Text], standing: bool) -> None:
         self.texts = texts
         self._known: dict[tuple[int, int, int, int], float] = {}
+        self._boxes = [[_reach(place) for _, place in text.options] for text in texts]
+        whole = [_round(boxes) for boxes in self._boxes]
         # Only texts whose places come near each other are ever asked about.
-        reach = [_reach(text) for text in texts]
         self._near = [
-            frozenset(
-                j for j, b in enumerate(reach) if j != i and a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
-            )
-            for i, a in enumerate(reach)
+            [j for j, b in enumerate(whole) if j != i and a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]]
+            for i, a in enumerate(whole)
         ]
+        self._now = [boxes[text.at] if standing else _NOWHERE for text, boxes in zip(texts, self._boxes, strict=True)]
+
+    def put(self, i: int, at: int) -> None:
+        self.texts[i].at = at
+        self._now[i] = self._boxes[i][at]
+
+    def away(self, i: int) -> None:
+        """Text i stands nowhere until it is put again."""
+        self._now[i] = _NOWHERE
 
     def between(self, i: int, a: int, j: int, b: int) -> float:
+        one, two = self._boxes[i][a], self._boxes[j][b]
+        if one[0] >= two[2] or two[0] >= one[2] or one[1] >= two[3] or two[1] >= one[3]:
+            return 0.0
         if i > j:
             i, a, j, b = j, b, i, a
         key = (i, a, j, b)
         cost = self._known.get(key)
         if cost is None:
-            one, two = self.texts[i], self.texts[j]
-            cost = self._known[key] = _clash(one.options[a][1], two.options[b][1], min(one.em, two.em))
+            first, second = self.texts[i], self.texts[j]
+            cost = self._known[key] = _clash(first.options[a][1], second.options[b][1], min(first.em, second.em))
         return cost
 
-    def cost(self, i: int, at: int, others: Iterable[int]) -> float:
-        near, texts = self._near[i], self.texts
+    def cost(self, i: int, at: int, enough: float = math.inf) -> float:
+        """What text i costs at a place beside all others where they stand; of more than `enough` only so much that it
+        is more."""
+        texts, now = self.texts, self._now
         total = texts[i].options[at][0]
-        for j in others:
-            if j in near:
+        x0, y0, x1, y1 = self._boxes[i][at]
+        for j in self._near[i]:
+            left, low, right, top = now[j]
+            if left < x1 and x0 < right and low < y1 and y0 < top:
                 total += self.between(i, at, j, texts[j].at)
+                if total >= enough:
+                    break
         return total
 
-    def best(self, i: int, others: Sequence[int]) -> tuple[int, float]:
-        """The place of text i that costs least beside the `others`."""
+    def best(self, i: int) -> tuple[int, float]:
+        """The place of text i that costs least beside the others."""
         found, least = 0, math.inf
         for at, (own, _) in enumerate(self.texts[i].options):
             if own >= least:
                 break
-            cost = self.cost(i, at, others)
+            cost = self.cost(i, at, least - 1e-9)
             if cost < least - 1e-9:
                 found, least = at, cost
         return found, least
@@ -262,27 +310,29 @@ class _Pairs:
         return [
             (i, j)
             for i, near in enumerate(self._near)
-            for j in sorted(near)
+            for j in near
             if i < j and self.between(i, texts[i].at, j, texts[j].at) > 0.0
         ]
 
 
-def _move_pairs(texts: Sequence[_Text], pairs: _Pairs, everyone: Sequence[int]) -> bool:
+def _move_pairs(texts: Sequence[_Text], pairs: _Pairs) -> bool:
     """Moves two texts together that are in each other's way, or one and whoever stands where it would go."""
     changed = False
     for i, j in pairs.clashing():
-        others = [k for k in everyone if k not in (i, j)]
-        own = [pairs.cost(i, at, others) for at in range(max(texts[i].at + 1, min(len(texts[i].options), _TOGETHER)))]
-        its = [pairs.cost(j, at, others) for at in range(max(texts[j].at + 1, min(len(texts[j].options), _TOGETHER)))]
-        now = own[texts[i].at] + its[texts[j].at] + pairs.between(i, texts[i].at, j, texts[j].at)
-        best = (now - 1e-9, texts[i].at, texts[j].at)
+        one, two = texts[i].at, texts[j].at
+        pairs.away(i)
+        pairs.away(j)
+        own = [pairs.cost(i, at) for at in range(max(one + 1, min(len(texts[i].options), _TOGETHER)))]
+        its = [pairs.cost(j, at) for at in range(max(two + 1, min(len(texts[j].options), _TOGETHER)))]
+        now = own[one] + its[two] + pairs.between(i, one, j, two)
+        best = (now - 1e-9, one, two)
         for a, cost in enumerate(own):
             for b, other in enumerate(its):
                 if cost + other < best[0]:
                     best = min(best, (cost + other + pairs.between(i, a, j, b), a, b))
-        if (best[1], best[2]) != (texts[i].at, texts[j].at):
-            texts[i].at, texts[j].at = best[1], best[2]
-            changed = True
+        changed |= (best[1], best[2]) != (one, two)
+        pairs.put(i, best[1])
+        pairs.put(j, best[2])
     return changed
 
 
@@ -303,18 +353,17 @@ def _clash(a: Place, b: Place, em: float) -> float:
     return cost
 
 
-def _reach(text: _Text) -> Box:
-    """All that the places of a text may touch."""
-    xs: list[float] = []
-    ys: list[float] = []
-    for _, place in text.options:
-        half = math.hypot(place.wide, place.high) / 2 if place.angle else 0.0
-        xs += (place.x - (half or place.wide / 2), place.x + (half or place.wide / 2))
-        ys += (place.y - (half or place.high / 2), place.y + (half or place.high / 2))
-        for x, y in place.leader:
-            xs.append(x)
-            ys.append(y)
-    return (min(xs), min(ys), max(xs), max(ys))
+def _reach(place: Place) -> Box:
+    """All that a text may touch at a place, its leader with it."""
+    x0, y0, x1, y1 = text_box(*place.box)
+    for x, y in place.leader:
+        x0, y0, x1, y1 = min(x0, x), min(y0, y), max(x1, x), max(y1, y)
+    return (x0, y0, x1, y1)
+
+
+def _round(boxes: Sequence[Box]) -> Box:
+    """The box round boxes."""
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
 def _beyond(place: Place, limits: Box) -> float:
@@ -323,6 +372,14 @@ def _beyond(place: Place, limits: Box) -> float:
     if place.angle:
         c, s = abs(math.cos(place.angle)), abs(math.sin(place.angle))
         wide, high = wide * c + high * s, wide * s + high * c
+    x, y = place.x, place.y
+    if (
+        x - wide / 2 >= limits[0]
+        and x + wide / 2 <= limits[2]
+        and y - high / 2 >= limits[1]
+        and y + high / 2 <= limits[3]
+    ):
+        return 0.0
     across = min(place.x + wide / 2, limits[2]) - max(place.x - wide / 2, limits[0])
     up = min(place.y + high / 2, limits[3]) - max(place.y - high / 2, limits[1])
     if across <= 0.0 or up <= 0.0:

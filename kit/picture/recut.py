@@ -12,7 +12,7 @@ from typing import Any
 
 from kit.geometry import Curve, Line, Point
 from kit.language import say
-from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
+from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.piece import Piece
 from kit.piece.recut import SLACK, EdgeChange, PieceChange, Station, areas, without_extra
@@ -57,7 +57,14 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
     for line in now.edges:
         role: StrokeRole = "new" if line.name in moved else "fold" if line.name == now.fold else "stitch"
         items.append(Stroke(line.path.curves, role, name=f"{now.name}.{line.name}"))
-    items.append(Label(name, now.outline.label_point(), "name"))
+    items.append(
+        Label(
+            name,
+            now.outline.label_point(),
+            "name",
+            of=Area(tuple(curve for edge in now.edges for curve in edge.path.curves)),
+        )
+    )
     for each in change.moved:
         for at in told_at(each):
             items += _distance(each, at, system, reach, middle)

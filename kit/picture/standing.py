@@ -10,7 +10,8 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from functools import partial
 from heapq import merge
 from itertools import accumulate, pairwise
 
@@ -60,6 +61,17 @@ class Way:
         return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), math.atan2(dy, dx), left, right
 
 
+def near_first(near: Iterable[Place], floor: float, *later: Callable[[], Iterable[Place]]) -> Iterator[Place]:
+    """Places by rising cost; those of `later`, which cost at least `floor`, are thought of only when need be."""
+    rest = iter(near)
+    for place in rest:
+        if place.cost > floor:
+            yield from merge((place, *rest), *(places() for places in later), key=_cost)
+            return
+        yield place
+    yield from merge(*(places() for places in later), key=_cost)
+
+
 def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
     """Along a line on either side of it, `outward` first (a direction); where the line is shorter than the text,
     beside its middle; then level; then with a leader."""
@@ -68,14 +80,15 @@ def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> 
     found: list[Place] = []
     short = max(0.0, wide - way.length) / em
     for share in shares:
-        for gap in (0.2, 0.75):
-            (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
-            for side, bulge in ((1.0, left), (-1.0, right)):
-                nx, ny = -math.sin(angle) * side, math.cos(angle) * side
+        (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
+        lie, sx, sy = upright(angle), -math.sin(angle), math.cos(angle)
+        for side, bulge in ((1.0, left), (-1.0, right)):
+            nx, ny = sx * side, sy * side
+            inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
+            cost = abs(share - 0.5) * 2.0 + inner * 0.7 + short * 0.5 + bulge / em * 0.3
+            for gap in (0.2, 0.75):
                 away = bulge + high / 2 + gap * em
-                inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
-                cost = abs(share - 0.5) * 2.0 + (gap - 0.2) * 1.5 + inner * 0.7 + short * 0.5 + bulge / em * 0.3
-                found.append(Place(x + nx * away, y + ny * away, wide, high, upright(angle), NEAR + cost))
+                found.append(Place(x + nx * away, y + ny * away, wide, high, lie, NEAR + cost + (gap - 0.2) * 1.5))
     for share in (0.5, 0.3, 0.7):
         (x, y), angle, _, _ = way.chord(way.length * share, em)
         for side in (1.0, -1.0):
@@ -84,11 +97,8 @@ def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> 
             inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
             cost = 1.0 + abs(share - 0.5) * 2.0 + inner * 0.7
             found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, NEAR + cost))
-    yield from merge(
-        sorted(found, key=_cost),
-        *(led(way.at(way.length * share), size, em, abs(share - 0.5)) for share in (0.5, 0.25, 0.75)),
-        key=_cost,
-    )
+    far = (partial(led, way.at(way.length * share), size, em, abs(share - 0.5)) for share in (0.5, 0.25, 0.75))
+    yield from near_first(sorted(found, key=_cost), LED, *far)
 
 
 def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
@@ -106,7 +116,7 @@ def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) 
                 NEAR + away + (gap - 0.42) * 2.5,
             )  # fmt: skip
             found.append(to)
-    yield from merge(sorted(found, key=_cost), led(spot, size, em), key=_cost)
+    yield from near_first(sorted(found, key=_cost), LED, partial(led, spot, size, em))
 
 
 def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> Iterator[Place]:
@@ -165,15 +175,16 @@ def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> 
         x, y = way.at(along)
         _, angle, _, _ = way.chord(min(max(along, em / 4), way.length), em / 2)
         dx, dy = math.cos(angle) * sign, math.sin(angle) * sign
-        reach = wide / 2 + gap + heads * 0.35
+        reach = wide / 2 + gap
         found.append(Place(x + dx * reach, y + dy * reach, wide, high, upright(angle), 1.3))
         for sx, sy in ((0.0, 0.0), (dy, -dx), (-dy, dx)):
             vx, vy = dx + sx, dy + sy
-            reach_x = vx and (wide / 2 + gap) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
-            reach_y = vy and (high / 2 + gap) * (1 if vy > 0 else -1) * min(1.0, abs(vy) * 1.2)
+            off = gap * 0.7 if sx or sy else gap
+            reach_x = vx and (wide / 2 + off) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
+            reach_y = vy and (high / 2 + off) * (1 if vy > 0 else -1) * min(1.0, abs(vy) * 1.2)
             found.append(Place(x + reach_x, y + reach_y, wide, high, 0.0, 1.5 + 0.3 * bool(sx or sy)))
     middle = way.at(way.length / 2)
-    yield from merge(sorted(found, key=_cost), led(middle, size, em, 0.5), key=_cost)
+    yield from near_first(sorted(found, key=_cost), LED, partial(led, middle, size, em, 0.5))
 
 
 def where_it_was_put(x: float, y: float, angle: float, size: Size, em: float) -> Iterator[Place]:

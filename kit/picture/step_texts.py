@@ -93,7 +93,7 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
     """Everything dimensioned on a piece: the measures of the step by name, what the hand measured off on its way to a
     point, and the sides of a rectangle ruled on fresh paper."""
     found = []
-    silent = _told_by_neighbour(piece) if piece.name in record.allowed else set()
+    silent = _told_elsewhere(piece) if piece.name in record.allowed else set()
     for spot in record.spots:
         if spot.piece == piece.name and not (spot.allowance and not spot.extra and spot.name in silent):
             bare = piece.name in record.allowed and spot.allowance
@@ -125,25 +125,16 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
     return found
 
 
-def _told_by_neighbour(piece: Piece) -> set[str]:
-    """The allowances that another edge tells: of neighbouring edges with the same width the longest names it."""
-    edges = [edge for edge in piece.edges if edge.allowance and edge.name != piece.fold]
-    whole = len(edges) == len(piece.edges)
-    runs: list[list[Edge]] = []
+def _told_elsewhere(piece: Piece) -> set[str]:
+    """The allowances that another edge of the piece tells: of all edges with the same width the longest names it."""
+    told: dict[float, Edge] = {}
     for edge in piece.edges:
-        if not edge.allowance or edge.name == piece.fold:
-            runs.append([])
-        elif runs and runs[-1] and abs((runs[-1][-1].allowance or 0.0) - edge.allowance) < 0.01:
-            runs[-1].append(edge)
-        else:
-            runs.append([edge])
-    if whole and len(runs) > 1 and abs((runs[0][0].allowance or 0.0) - (runs[-1][-1].allowance or 0.0)) < 0.01:
-        runs[0] = [*runs.pop(), *runs[0]]
-    silent: set[str] = set()
-    for run in runs:
-        told = max(run, key=lambda edge: edge.path.length, default=None)
-        silent |= {f"{edge.name}_allowance" for edge in run if edge is not told}
-    return silent
+        if edge.allowance and edge.name != piece.fold:
+            width = round(edge.allowance, 2)
+            if width not in told or edge.path.length > told[width].path.length + 0.01:
+                told[width] = edge
+    names = {edge.name for edge in told.values()}
+    return {f"{edge.name}_allowance" for edge in piece.edges if edge.name not in names}
 
 
 def _told(found: Iterable[Measure], start: Point, end: Point) -> bool:

@@ -180,7 +180,7 @@ def _ticks(run: Folded, places: list[float], motion: Motion, size: float) -> lis
 def _numbered(run: Folded, at: float, number: int, size: float) -> Label:
     d = min(max(at, 0.0), run.length)
     inward = run.path.normal_at(d) * (1.0 if run.cloth_left else -1.0)
-    return Label(str(number), run.path.at(d) + inward * (size * 0.05), "measure")
+    return Label(str(number), run.path.at(d) + inward * (size * 0.05), "measure", of=run.path.at(d))
 
 
 # ---- the rulers -------------------------------------------------------------------------------------------

@@ -299,21 +299,27 @@
   );
   view.addEventListener("touchend", () => (pinch = null));
 
+  /** The picture of a figure that this screen shows. */
+  const seen = (holder) => [...holder.querySelectorAll(":scope > svg, :scope > img")].find((one) => one.getBoundingClientRect().width > 0);
+
   for (const picture of document.querySelectorAll("figure > svg, figure > img, .teacher-picture > img")) {
     const holder = picture.parentElement;
     const said = holder.querySelector("figcaption, .caption");
     const title = picture.querySelector("title");
     const alt = (title ? title.textContent : picture.getAttribute("alt")) || "";
-    const show = () => enlarge(picture, said ? said.textContent : "");
+    if (holder.classList.contains("can-enlarge")) continue; // of two pictures for two screens the first stands for both
+    const show = () => enlarge(seen(holder) || picture, said ? said.textContent : "");
     const label = alt ? say("enlarge", { picture: alt }) : say("enlarge_plain");
     holder.classList.add("can-enlarge");
     holder.append(button("⤢", show, { class: "enlarge", "aria-label": label }));
-    picture.addEventListener("click", () => {
-      if (!shown) {
-        holder.querySelector(".enlarge").focus({ preventScroll: true });
-        show();
-      }
-    });
+    for (const one of holder.querySelectorAll(":scope > svg, :scope > img")) {
+      one.addEventListener("click", () => {
+        if (!shown) {
+          holder.querySelector(".enlarge").focus({ preventScroll: true });
+          show();
+        }
+      });
+    }
   }
 
   // ---- tables wider than the screen: scrolled sideways, by keyboard too --------------------------------------

@@ -9,7 +9,7 @@ import math
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import Any
 
 import shapely
@@ -105,33 +105,54 @@ def as_made(name: str, made: Lettered) -> Finished:
     return Finished(name, drawing, made.unit, made.bounds, texts)
 
 
-def broken(picture: Finished, least: float) -> Counter[str]:
-    """How often each rule is broken in a picture. `least` is the least type size in CSS px."""
+def broken(picture: Finished, least: float, seen: list[str] | None = None) -> Counter[str]:
+    """How often each rule is broken in a picture, and in `seen` where. `least` is the least type size in CSS px."""
     found: Counter[str] = Counter()
+
+    def is_(rule: str, text: str, times: float = 1) -> None:
+        if times:
+            found[rule] += int(times)
+            if seen is not None:
+                seen.append(f"{picture.name}: {rule}: {text!r}")
+
     for text in picture.texts:
         over = list(picture.crossed(text))
-        found["text over a line"] += bool(over)
+        is_("text over a line", text.text, bool(over))
         item = text.item
         if isinstance(item, Dimension) and text.leader is None and not text.note:
             away = dimension_line(item, picture.unit, legs=False).distance(text.box) / picture.unit / _PER_MM
-            found["14 dimension text off its line"] += away > 1.0
+            is_("14 dimension text off its line", text.text, away > 1.0)
         if isinstance(item, Dimension):
-            found["14 dimension text over an outline"] += any(role in OUTLINES for role, _ in over)
-        found["15 text too small"] += text.size < least - 0.05
+            is_("14 dimension text over an outline", text.text, any(role in OUTLINES for role, _ in over))
+        is_("15 text too small", text.text, text.size < least - 0.05)
         outside = text.box.difference(picture.frame.buffer(0.5 * picture.unit))
-        found["text outside the picture"] += outside.area > 0.01 * text.box.area
+        is_("text outside the picture", text.text, outside.area > 0.01 * text.box.area)
         if not picture.cloth.is_empty:
-            found["13 plate over cloth"] += picture.cloth.intersection(text.box).area > 0.02 * text.box.area
+            on = picture.cloth.intersection(text.box).area
+            is_("13 plate over cloth", text.text, on > 0.02 * text.box.area)
     for a, b in combinations(picture.texts, 2):
         if a.box.intersects(b.box):
-            found["two texts overlap"] += a.box.intersection(b.box).area > 0.02 * min(a.box.area, b.box.area)
+            shared = a.box.intersection(b.box).area
+            is_("two texts overlap", f"{a.text} / {b.text}", shared > 0.02 * min(a.box.area, b.box.area))
     leaders = [text.leader for text in picture.texts if text.leader is not None]
-    found["13 leaders cross"] += sum(a.crosses(b) for a, b in combinations(leaders, 2))
-    sizes = {round(text.size, 1) for text in picture.texts if not text.note}
-    found["15 more than two sizes"] += len(sizes) > 2
-    allowances = [item.text for item in picture.drawing.items if isinstance(item, Dimension) and not item.offset]
-    found["14 equal allowance named again"] += sum(n - 1 for n in Counter(allowances).values())
-    return +found
+    is_("13 leaders cross", "", sum(a.crosses(b) for a, b in combinations(leaders, 2)))
+    sizes = sorted(text.size for text in picture.texts if not text.note)
+    steps = sum(b - a > 0.3 for a, b in pairwise(sizes))
+    is_("15 more than two sizes", str([round(size, 1) for size in sizes]), steps > 1)
+    is_("14 equal allowance named again", "", _named_again(picture))
+    return found
+
+
+def _named_again(picture: Finished) -> int:
+    """How many allowances say what another of the same piece says. Whose an allowance is tells the nearest named line:
+    names begin with the piece's."""
+    lines = [(item.name.partition(".")[0], line) for _, line, item in picture.lines if "." in getattr(item, "name", "")]
+    said: Counter[tuple[str, str]] = Counter()
+    for item in picture.drawing.items:
+        if isinstance(item, Dimension) and not item.offset and lines:
+            at = shapely.Point(item.start.x, item.start.y)
+            said[min(lines, key=lambda one: one[1].distance(at))[0], item.text] += 1
+    return sum(n - 1 for n in said.values())
 
 
 def turned(x: float, y: float, wide: float, high: float, angle: float) -> Any:

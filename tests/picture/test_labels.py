@@ -1,5 +1,6 @@
-"""Text in the finished pictures of the example booklets, counted by rule and kind of picture. A quick run looks at one
-lesson on A4; the whole set, all examples in three sizes on paper and on the screen, is marked slow."""
+"""Text in the finished pictures of the example booklets, counted by rule and kind of picture, on paper and on a phone
+390 CSS px wide. A quick run looks at one lesson in each form; the whole set, all examples in three sizes, is marked
+slow. A table tells the counts, and every broken rule with its picture and text."""
 
 from __future__ import annotations
 
@@ -24,10 +25,12 @@ from tests.lesson_words import example_lessons
 from tests.picture.label_rules import PHONE_LEAST, PRINT_LEAST, Finished, as_made, broken
 
 _KINDS = {"draft": "drafting", "sew": "sewing", "sheet": "worksheet", "lay": "layout", "piece": "piece"}
-_PHONE = 350.0  # CSS px that a picture has on a phone of 390
-_NEVER = ("text over a line", "13 plate over cloth", "two texts overlap", "text outside the picture")
-_SCENES = ("sewing",)
-"""Kinds in whose pictures none of these rules may be broken more often than in two of a hundred texts."""
+_SHARES = {"text over a line": 0.04, "13 plate over cloth": 0.04}
+"""So many of a kind's texts may break a rule; others 2 in a hundred. Over a line: letters and short names of points
+where three or four lines meet within a finger's breadth have no other place near enough. Over cloth: pieces of a layout
+that lie on it."""
+_SHARE = 0.02
+_NEVER = ("15 text too small", "15 more than two sizes")
 
 Counts = dict[str, Counter[str]]
 
@@ -52,33 +55,40 @@ def booklet_pictures(name: str, size: str, form: str, monkeypatch: pytest.Monkey
         yield as_made(key, made)
 
 
-def counted(pictures: Iterator[Finished], form: str) -> Counts:
+def counted(pictures: Iterator[Finished], form: str, seen: list[str]) -> Counts:
     found: Counts = defaultdict(Counter)
+    least = PHONE_LEAST if form == "screen" else PRINT_LEAST
     for picture in pictures:
         kind = next((said for start, said in _KINDS.items() if picture.name.startswith(start)), "other")
-        wide = (picture.bounds[2] - picture.bounds[0]) / picture.unit
-        least = PRINT_LEAST if form != "screen" else PHONE_LEAST * max(wide / _PHONE, 1.0)
-        found[kind].update({"pictures": 1, "texts": len(picture.texts), **broken(picture, least)})
+        rules = broken(picture, least, seen)
+        found[kind].update({"pictures": 1, "texts": len(picture.texts), **rules})
     return found
 
 
-def told(found: Counts, capsys: pytest.CaptureFixture[str], of: str) -> None:
+def told(found: Counts, seen: list[str], capsys: pytest.CaptureFixture[str], of: str) -> None:
     with capsys.disabled():
         print(f"\n  {of}")
         for kind, counts in sorted(found.items()):
             print(f"    {kind}: " + ", ".join(f"{rule} {n}" for rule, n in counts.items()))
+        for line in seen:
+            print(f"      {line}")
 
 
 def held(found: Counts) -> None:
-    for kind in _SCENES:
-        for rule in _NEVER:
-            assert found[kind][rule] <= 0.02 * found[kind]["texts"], (kind, rule, found[kind])
-        assert found[kind]["13 leaders cross"] <= 0.02 * found[kind]["texts"]
+    for kind, counts in found.items():
+        for rule, count in counts.items():
+            if rule in _NEVER:
+                assert not count, (kind, rule, counts)
+            elif rule not in ("pictures", "texts"):
+                most = max(1.0, _SHARES.get(rule, _SHARE) * counts["texts"])
+                assert count <= most, (kind, rule, counts)
 
 
-def test_texts_of_one_booklet(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
-    found = counted(booklet_pictures("dune_skirt", "W4", "a4", monkeypatch), "a4")
-    told(found, capsys, "dune_skirt W4 a4")
+@pytest.mark.parametrize("form", ["a4", "screen"])
+def test_texts_of_one_booklet(form: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    seen: list[str] = []
+    found = counted(booklet_pictures("ferry_tote", "W4", form, monkeypatch), form, seen)
+    told(found, seen, capsys, f"ferry_tote W4 {form}")
     assert sum(counts["pictures"] for counts in found.values()) > 30
     held(found)
 
@@ -90,9 +100,10 @@ def test_texts_of_all_booklets(
     size: str, form: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     found: Counts = defaultdict(Counter)
+    seen: list[str] = []
     for name in lessons():
         if name != "blocks_and_moves":  # it gives no allowances, and so has no booklet
-            for kind, counts in counted(booklet_pictures(name, size, form, monkeypatch), form).items():
+            for kind, counts in counted(booklet_pictures(name, size, form, monkeypatch), form, seen).items():
                 found[kind].update(counts)
-    told(found, capsys, f"all examples {size} {form}")
+    told(found, seen, capsys, f"all examples {size} {form}")
     held(found)

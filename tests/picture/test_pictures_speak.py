@@ -55,7 +55,9 @@ def lessons() -> dict[str, Lesson]:
 
 
 def texts(drawing: Drawing) -> list[str]:
-    return [item.text for item in drawing.items if isinstance(item, Label | Dimension)] + [drawing.title, drawing.alt]
+    """All texts of a picture, those in several lines as one."""
+    written = [item.text.replace("\n", " ") for item in drawing.items if isinstance(item, Label | Dimension)]
+    return [*written, drawing.title, drawing.alt]
 
 
 def strays(drawing: Drawing, allowed: set[str]) -> list[str]:

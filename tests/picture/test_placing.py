@@ -16,6 +16,7 @@ from shapely import affinity
 from kit.geometry import Line, Point
 from kit.picture.drawing import Area, Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.drawn_lines import DrawnLines, inside_span
+from kit.picture.in_the_way import SeenCloth
 from kit.picture.lettered import lettered
 from kit.picture.place import rectangle
 from kit.picture.placing import Place, Waiting, arrange
@@ -43,6 +44,32 @@ def test_length_of_lines_under_a_box(points: Any, box: Any, cell: float) -> None
     wanted = sum(shapely.LineString(two).intersection(turned(box)).length for two in pairwise(points))
     assert lines.under(*box) == pytest.approx(1.5 * wanted, abs=1e-5)
     assert lines.under(*box, owner=-1) == 0.0
+
+
+@given(spots, boxes, st.floats(2, 20))
+def test_what_is_quickly_known_of_lines_under_a_box(points: Any, box: Any, cell: float) -> None:
+    """The least and the most stand on either side of what lies there."""
+    lines = DrawnLines(cell, worth=0)
+    lines.add(points, 1.5)
+    least, most = lines.between(*box)
+    assert least - 1e-6 <= lines.under(*box) <= most + 1e-6
+    assert lines.between(*box, owner=-1)[0] == pytest.approx(0.0, abs=1e-6)
+
+
+@given(st.lists(st.tuples(number, number), min_size=3, max_size=9, unique=True), boxes)
+def test_how_much_of_a_box_is_cloth(points: Any, box: Any) -> None:
+    """Reference: shapely, to a cell of the grid round the cloth's edge."""
+    area = shapely.Polygon(points)
+    if not area.is_valid or area.area < 1.0:
+        return
+    curves = tuple(Line(Point(*a), Point(*b)) for a, b in pairwise([*points, points[0]]))
+    cloth = SeenCloth(Drawing((Fill(curves, "right_side"),)), 0.5)
+    x0, y0, x1, y1 = turned(box).bounds
+    level = shapely.box(x0, y0, x1, y1)
+    least = area.buffer(-1.2 * cloth.cell).intersection(level.buffer(-0.1 * cloth.cell)).area
+    most = area.buffer(1.2 * cloth.cell).intersection(level.buffer(1.2 * cloth.cell)).area
+    share = cloth.share(box) * level.area
+    assert min(least, level.area) - 1e-6 <= share <= most + 1e-6
 
 
 @given(spots, boxes, boxes)
