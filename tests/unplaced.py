@@ -13,7 +13,7 @@ import pytest
 
 import kit.booklet.pictures as pictures
 from kit.picture.drawing import Dimension, Drawing, Label
-from kit.picture.lettered import Lettered, Written, drawn_box
+from kit.picture.lettered import Growth, Lettered, Written, drawn_box
 from kit.picture.theme import THEME, Theme
 
 
@@ -33,9 +33,16 @@ def lettered(
     return Lettered(drawing, bounds, unit, tuple(texts))
 
 
+def growth_of(drawing: Drawing, width: float, height: float, theme: Theme = THEME) -> Growth:
+    """As `kit.picture.lettered.growth_of`, its texts left out."""
+    x0, y0, x1, y1 = drawing.bounds or drawn_box(drawing)
+    return Growth(0.0, (y1 - y0) / max(x1 - x0, 1e-6))
+
+
 def unplaced(patch: pytest.MonkeyPatch) -> None:
     """Booklets are composed without the search while `patch` holds."""
     patch.setattr(pictures, "lettered", lettered)
+    patch.setattr(pictures, "growth_of", growth_of)
 
 
 @contextmanager
