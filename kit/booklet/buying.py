@@ -17,9 +17,9 @@ from kit.picture.lay import lay_drawing, shared_scale
 from kit.picture.theme import THEME
 from kit.units import both, stacked
 
-_LEAST, _PHONE_LEAST = 9.4, 10.5
-"""The smaller of the two sizes of text in a layout, in CSS px: a little over 7 pt, and 11 px once letters are enlarged
-for the page."""
+_LEAST, _SCREEN_LEAST = 9.4, 10.5
+"""The smaller of the two sizes of text in a layout, in CSS px: on paper a little over 7 pt, on a screen 11 px once
+letters are enlarged for the form."""
 
 
 @dataclass(frozen=True)
@@ -83,7 +83,7 @@ def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> 
         return ()
     room = Room((form.measure - 1) * PX, (form.depth - 24) * PX)
     wide = _drawn(pattern, bought, room, inks)
-    narrow = _drawn(pattern, bought, PHONE, inks, _PHONE_LEAST) if inks.phone else [None] * len(wide)
+    narrow = _drawn(pattern, bought, PHONE, inks) if inks.phone else [None] * len(wide)
     high = Room(room.width, 4 * room.height)
     return tuple(
         picture(drawing, f"lay-{i}", high, inks, narrow=small, phone=PHONE.times(4))
@@ -91,9 +91,10 @@ def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> 
     )
 
 
-def _drawn(pattern: Pattern, bought: Shopping, room: Room, inks: Inks, least: float = _LEAST) -> list[Drawing]:
+def _drawn(pattern: Pattern, bought: Shopping, room: Room, inks: Inks) -> list[Drawing]:
     """The layouts at one scale, for a picture as wide as `room` with the letters that all pictures have there."""
     letters = inks.theme.texts["small"].size / THEME.texts["small"].size
     given = Room(room.width / letters, room.height / letters)
     scale = shared_scale(bought.lays, given)
+    least = _SCREEN_LEAST if inks.phone else _LEAST
     return [lay_drawing(lay, pattern, room=given, scale=scale, least=least) for lay in bought.lays]
