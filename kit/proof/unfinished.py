@@ -30,7 +30,7 @@ def unfinished(pattern: Pattern, state: State) -> list[Diagnostic]:
         )
         for piece, mouth in never_folded(state, pattern)
     ]
-    waiting = {key for key in state.unpressed if not state.touches(("half_sewn", *key))}
+    waiting = {key for key in state.edges("unpressed") if not state.touches(("half_sewn", *key))}
     edges = sorted({(piece, edge) for piece, _, edge in waiting})
     found += [
         Diagnostic(

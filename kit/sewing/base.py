@@ -144,7 +144,9 @@ class Operation:
 
     def outcome(self, pattern: Cut) -> Outcome:
         """All that it changes, for the state of the garment to take."""
-        return Outcome(self.closes(pattern), self.joins, self.uses, self.effect(pattern))
+        gaps = (span for run in self.entire.gaps(pattern) for span in spans(pattern, run))
+        left = (*self.entire.opens(pattern), *gaps)
+        return Outcome(self.closes(pattern), self.joins, self.uses, self.effect(pattern), left)
 
     def wants(self, pattern: Cut) -> tuple[Fact, ...]:
         """Facts that must hold once the garment is finished because this was done: what it prepared must be used."""

@@ -108,8 +108,8 @@ def _meet(lying: Lying, one: Leg, end: End, two: Leg, other: End) -> bool:
         return bool(one.piece.fold) and mine == theirs == one.piece.fold
     if not mine or not theirs:
         return False
-    seam = frozenset({(one.piece.name, one.side, mine), (two.piece.name, two.side, theirs)})
-    return seam in lying.state.seams and not lying.open_at(_corner(one, end, mine))
+    here, there = _corner(one, end, mine), _corner(two, other, theirs)
+    return lying.state.sewn_there(here.key, here.start, there.key, there.start) and not lying.open_at(here)
 
 
 def _touch(one: Leg, end: End, two: Leg, other: End) -> bool:

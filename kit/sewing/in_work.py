@@ -296,7 +296,7 @@ class _Look:
         bring, or bends so much that opened out it does not lie flat."""
         path = path_of(self.pattern, on)
         chord = path.end - path.start
-        waits = key in self.lying.state.unpressed and not scene.arrows
+        waits = self.lying.state.touches(("unpressed", *key)) and not scene.arrows
         if waits or chord.length < 1.0:
             return True
         bow = max(abs(chord.unit().cross(path.at(path.length * s) - path.start)) for s in (0.25, 0.5, 0.75))

@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import weakref
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from itertools import pairwise
 from typing import Any
 
 from kit.errors import KitError
 from kit.piece.piece import Piece, Side
+from kit.sewing import stretches
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Hung, Outcome
@@ -39,12 +41,20 @@ class Lying:
         found: list[EdgeLie] = []
         turned = [span for each in self.state.turned for span in spans(pattern, each.run) if span.piece == piece.name]
         for edge in piece.edges:
-            for span in _joined(done.span for done in self.state.on((piece.name, side, edge.name)) if _shuts(done.how)):
-                found.append(self._lie(pattern, piece, span))
+            key = (piece.name, side, edge.name)
+            for whole in _joined(done.span for done in self.state.on(key) if _shuts(done.how)):
+                found += [self._lie(pattern, piece, span) for span in self._apart(key, whole, edge.path.length)]
             for span in turned:  # pressed under, and sewn later
                 if (span.side, span.edge) == (side, edge.name) and not any(_on(lie, span) for lie in found):
                     found.append(self._lie(pattern, piece, span))
         return tuple(found)
+
+    def _apart(self, key: EdgeKey, whole: Span, size: float) -> list[Span]:
+        """A closed stretch as those of its parts that lie at an edge and those that do not."""
+        ends = [end for part in stretches.parts(self.state.facts, ("faced", *key), size) for end in part[:2]]
+        inner = [end for end in ends if whole.start + _SAME < end < whole.end - _SAME]
+        places = sorted({whole.start, *inner, whole.end})
+        return [replace(whole, start=low, end=high) for low, high in pairwise(places)]
 
     def _lie(self, pattern: Cut, piece: Piece, span: Span) -> EdgeLie:
         key = (span.piece, span.side, span.edge)
@@ -55,10 +65,10 @@ class Lying:
                 return EdgeLie(span.edge, span.start, span.end, "turned", turned.deep, turned.row)
         if any(run.piece == span.piece and span.edge in run.edges for hung in self.state.hung for run in hung.to):
             return EdgeLie(span.edge, span.start, span.end, "hung")
-        if key in self.state.faced:
+        if self.state.holds(stretches.of_span("faced", span, piece.edge(span.edge).path.length)):
             return EdgeLie(span.edge, span.start, span.end, "faced")
         hemmed = any(done.how == "hemmed" and done.span.overlap(span) > _SAME for done in self.state.on(key))
-        if hemmed and not self.partners(key):
+        if hemmed and not self.state.across((span,)):
             return EdgeLie(span.edge, span.start, span.end, "turned", min(allowance, _DEEP))
         if not self.partners(key):
             return EdgeLie(span.edge, span.start, span.end, "faced")

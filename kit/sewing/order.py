@@ -59,11 +59,11 @@ def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnosti
         for name in neighbours(piece, run.edges):
             for side in sides_of(pattern, run):
                 key = (run.piece, side, name)
-                fact: Fact = ("half_sewn", *key)
+                facts: list[Fact] = [("half_sewn", *key), ("unpressed", *key)]
                 if run.start is None and run.end is None:  # a whole edge ends at the corner with that one
-                    fact = at_place(pattern, fact, corner(pattern, run, name))
-                half = state.touches(fact)
-                if half or key in state.unpressed:
+                    facts = [at_place(pattern, fact, corner(pattern, run, name)) for fact in facts]
+                half, waits = map(state.touches, facts)
+                if half or waits:
                     code = "half_sewn" if half else "not_pressed"
                     found[key] = trouble(
                         code,

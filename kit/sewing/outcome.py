@@ -84,9 +84,10 @@ class Effect:
 @dataclass(frozen=True)
 class Outcome:
     """All that one operation changes: the stretches it closes, the pairs of runs it joins, the pieces and strips it
-    uses, and its further effect."""
+    uses, its further effect, and the stretches of what it joins that it has `left` as openings and gaps."""
 
     closes: tuple[Closing, ...] = ()
     joins: tuple[tuple[Run, Run], ...] = ()
     uses: Uses = Uses()
     effect: Effect = Effect()
+    left: tuple[Span, ...] = ()

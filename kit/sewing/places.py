@@ -17,7 +17,9 @@ from kit.sewing.outcome import How
 from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
 from kit.sewing.seam_walk import as_sewn
-from kit.sewing.spans import runs_opposed
+from kit.sewing.spans import corner as corner
+from kit.sewing.spans import minus as minus
+from kit.sewing.spans import runs_opposed, touching
 from kit.sewing.state import Done, EdgeKey
 from kit.sewing.trouble import refuse as refuse
 from kit.sewing.vocabulary import (
@@ -27,7 +29,6 @@ from kit.sewing.vocabulary import (
     KitError,
     Run,
     Sentence,
-    Span,
     State,
     both_sides,
     neighbours,
@@ -37,7 +38,6 @@ from kit.sewing.vocabulary import (
     spans,
 )
 
-_MEET = 0.1  # mm between ends that meet
 NARROWEST_GAP = 25.0
 """mm of gap through which a small piece can still be turned (common practice, no source)."""
 
@@ -63,23 +63,6 @@ def around(pattern: Cut, run: Run, at: float, width: float) -> Run:
     return part(pattern, run, low, low + width)
 
 
-def minus(whole: Iterable[Span], cut: Iterable[Span]) -> tuple[Span, ...]:
-    """The spans with others taken out."""
-    found = list(whole)
-    for out in cut:
-        left: list[Span] = []
-        for span in found:
-            if span.overlap(out) <= 0:
-                left.append(span)
-                continue
-            if out.start - span.start > 1e-6:
-                left.append(replace(span, end=out.start))
-            if span.end - out.end > 1e-6:
-                left.append(replace(span, start=out.end))
-        found = left
-    return tuple(found)
-
-
 def closed_but(pattern: Cut, runs: Iterable[Run], gaps: Iterable[Run], how: How) -> tuple[Closing, ...]:
     """Runs closed except where a gap is left."""
     whole = [span for run in runs for span in spans(pattern, run)]
@@ -87,18 +70,6 @@ def closed_but(pattern: Cut, runs: Iterable[Run], gaps: Iterable[Run], how: How)
 
 
 # ---- the extension of a band ----------------------------------------------------------------------------------
-
-
-def _touching(pattern: Cut, at: Run, name: str) -> bool | None:
-    """Whether an edge touches the run `at` with its start (True) or its end (False); None: not at all."""
-    piece = pattern.piece(at.piece)
-    path, other = path_of(pattern, at), piece.edge(name).path
-    for end in (path.start, path.end):
-        if other.start.distance(end) < _MEET:
-            return True
-        if other.end.distance(end) < _MEET:
-            return False
-    return None
 
 
 def beside(pattern: Cut, at: Run, size: float) -> tuple[Run, ...]:
@@ -109,7 +80,7 @@ def beside(pattern: Cut, at: Run, size: float) -> tuple[Run, ...]:
         if name == piece.fold:
             continue
         long = piece.edge(name).path.length
-        low = 0.0 if _touching(pattern, at, name) else long - size
+        low = 0.0 if touching(pattern, at, name) else long - size
         found.append(Run(at.piece, (name,), at.side, low, low + size))
     return tuple(found)
 
@@ -118,21 +89,16 @@ def without_end(pattern: Cut, run: Run, at: Run | None, size: float) -> tuple[Ru
     """A band's long edge without the `size` mm next to its end `at`."""
     if at is None or size <= 0 or run.piece != at.piece or len(run.edges) != 1:
         return (run,)
-    touching = _touching(pattern, at, run.edges[0])
-    if touching is None:
+    there = touching(pattern, at, run.edges[0])
+    if there is None:
         return (run,)
     long = pattern.piece(run.piece).edge(run.edges[0]).path.length
-    low, high = (size, long) if touching else (0.0, long - size)
+    low, high = (size, long) if there else (0.0, long - size)
     short = replace(run, start=max(low, run.start or 0.0), end=min(high, long if run.end is None else run.end))
     halves = sides_of(pattern, run)
     if at.side is None or len(halves) == 1:
         return (short,)
     return tuple(replace(short if side == at.side else run, side=side) for side in halves)
-
-
-def corner(pattern: Cut, run: Run, name: str) -> float:
-    """mm along the edge `name`, a neighbour of the run, where the two meet."""
-    return 0.0 if _touching(pattern, run, name) else pattern.piece(run.piece).edge(name).path.length
 
 
 def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
@@ -168,8 +134,11 @@ def free_ends(state: State, pattern: Cut, runs: tuple[Run, ...]) -> dict[EdgeKey
         for name in neighbours(pattern.piece(run.piece), run.edges)
         if name != pattern.piece(run.piece).fold
     }
-    inner = [seam for seam in state.seams if len(seam & ends.keys()) == 2]
-    return {end: at for end, at in ends.items() if not any(end in seam for seam in inner)}
+    return {
+        end: at
+        for end, at in ends.items()
+        if not any(state.sewn_there(end, at, other, to) for other, to in ends.items() if other != end)
+    }
 
 
 def closed_at(state: State, end: EdgeKey, at: float) -> tuple[Done, ...]:

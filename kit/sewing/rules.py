@@ -15,14 +15,14 @@ from itertools import islice, pairwise
 from typing import Any, Literal, NamedTuple, Protocol
 
 from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
-from kit.piece.piece import Side, Strip
+from kit.piece.piece import Strip
 from kit.sewing.cut import Cut
 from kit.sewing.facts import edge_facts, facts_of, half_facts, place_facts
 from kit.sewing.mark_spot import ground
 from kit.sewing.named import placed
 from kit.sewing.outcome import Fact
 from kit.sewing.run import Place, Run
-from kit.sewing.spans import run_length, sides_of, whole_length
+from kit.sewing.spans import minus, run_length, spans, whole_length
 from kit.sewing.state import TOLERANCE, State
 from kit.sewing.trouble import refuse, trouble
 
@@ -117,16 +117,14 @@ class Closed:
 
 @dataclass(frozen=True)
 class Seamed:
-    """Every edge of a field's runs is joined to another edge by a seam."""
+    """Each run of a field lies in a seam all along; openings and gaps that a seam has left are part of it."""
 
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        def seamed(run: Run, side: Side) -> bool:
-            return all(any((run.piece, side, edge) in seam for seam in state.seams) for edge in run.edges)
-
         for run in _row(getattr(operation, self.of)):
-            yield Case(all(seamed(run, side) for side in sides_of(pattern, run)), run)
+            left = minus(spans(pattern, run), state.seamed)
+            yield Case(all(span.length <= TOLERANCE for span in left), run)
 
 
 @dataclass(frozen=True)
@@ -137,8 +135,7 @@ class Pressed:
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         for run in _row(getattr(operation, self.of)):
-            keys = ((run.piece, side, edge) for side in sides_of(pattern, run) for edge in run.edges)
-            yield Case(state.unpressed.isdisjoint(keys), run)
+            yield Case(not any(map(state.touches, facts_of(pattern, (run,), "unpressed"))), run)
 
 
 @dataclass(frozen=True)

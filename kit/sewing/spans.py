@@ -6,7 +6,8 @@ each edge is turned round where needed so that one ends where the next begins.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError
@@ -33,6 +34,19 @@ class Span:
     @property
     def length(self) -> float:
         return self.end - self.start
+
+    @property
+    def key(self) -> tuple[str, Side, str]:
+        """The edge it lies on."""
+        return self.piece, self.side, self.edge
+
+    @property
+    def ends(self) -> tuple[float, float]:
+        return self.start, self.end
+
+    def holds(self, at: float, slack: float = 0.0) -> bool:
+        """Whether the place `at` mm along the edge lies in it."""
+        return self.start - slack <= at <= self.end + slack
 
     def overlap(self, other: Span) -> float:
         """mm that both cover; 0 on different edges."""
@@ -81,25 +95,46 @@ def sides_of(pattern: Cut, run: Run) -> tuple[Side, ...]:
 def spans(pattern: Cut, run: Run, start: float | None = None, end: float | None = None) -> tuple[Span, ...]:
     """The run as parts of edges, for each half it means. `start` and `end` (mm along the run itself) take
     out a part of it. Raises `KitError` where edges do not follow or the part lies beyond them."""
-    piece = pattern.piece(run.piece)
     low, high = reach(pattern, run)
     if end is not None:
         high = min(high, low + end)
     if start is not None:
         low += start
-    found: list[Span] = []
-    for side in sides_of(pattern, run):
-        walked = 0.0
-        for name, path, forward in _oriented(piece, run):
-            size = path.length
-            near, far = max(low - walked, 0.0), min(high - walked, size)
-            walked += size
-            if far - near > 1e-6:
-                found.append(
-                    Span(run.piece, side, name, near, far)
-                    if forward
-                    else Span(run.piece, side, name, size - far, size - near)
-                )
+    return tuple(span for side in sides_of(pattern, run) for span, _ in _walked(pattern, run, side, low, high))
+
+
+def walked_spans(pattern: Cut, run: Run, side: Side) -> tuple[tuple[Span, bool], ...]:
+    """The run on one half as parts of edges in its order, each with whether it is walked as drafted."""
+    return _walked(pattern, run, side, *reach(pattern, run))
+
+
+def _walked(pattern: Cut, run: Run, side: Side, low: float, high: float) -> tuple[tuple[Span, bool], ...]:
+    found: list[tuple[Span, bool]] = []
+    walked = 0.0
+    for name, path, forward in _oriented(pattern.piece(run.piece), run):
+        size = path.length
+        near, far = max(low - walked, 0.0), min(high - walked, size)
+        walked += size
+        if far - near > 1e-6:
+            ends = (near, far) if forward else (size - far, size - near)
+            found.append((Span(run.piece, side, name, *ends), forward))
+    return tuple(found)
+
+
+def minus(whole: Iterable[Span], cut: Iterable[Span]) -> tuple[Span, ...]:
+    """The spans with others taken out."""
+    found = list(whole)
+    for out in cut:
+        left: list[Span] = []
+        for span in found:
+            if span.overlap(out) <= 0:
+                left.append(span)
+                continue
+            if out.start - span.start > 1e-6:
+                left.append(replace(span, end=out.start))
+            if span.end - out.end > 1e-6:
+                left.append(replace(span, start=out.end))
+        found = left
     return tuple(found)
 
 
@@ -157,3 +192,20 @@ def neighbours(piece: Piece, edges: tuple[str, ...]) -> tuple[str, ...]:
     count = len(names)
     beside = {(i + step) % count for i in inside for step in (-1, 1)} - inside
     return tuple(names[i] for i in sorted(beside))
+
+
+def touching(pattern: Cut, at: Run, name: str) -> bool | None:
+    """Whether an edge touches the run `at` with its start (True) or its end (False); None: not at all."""
+    piece = pattern.piece(at.piece)
+    path, other = path_of(pattern, at), piece.edge(name).path
+    for end in (path.start, path.end):
+        if other.start.distance(end) < _MEET:
+            return True
+        if other.end.distance(end) < _MEET:
+            return False
+    return None
+
+
+def corner(pattern: Cut, run: Run, name: str) -> float:
+    """mm along the edge `name`, a neighbour of the run, where the two meet."""
+    return 0.0 if touching(pattern, run, name) else pattern.piece(run.piece).edge(name).path.length

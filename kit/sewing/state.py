@@ -8,20 +8,22 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import NamedTuple
 
 from kit.piece.piece import Piece, Side
 from kit.sewing import stretches
 from kit.sewing.cut import Cut
+from kit.sewing.joins import EdgeKey as EdgeKey
+from kit.sewing.joins import Join, joins_of
 from kit.sewing.outcome import Fact, How, Hung, Outcome, Turned
 from kit.sewing.refit import Refit
 from kit.sewing.run import Run
-from kit.sewing.spans import Span, neighbours, sides_of, spans
+from kit.sewing.spans import Span, corner, minus, neighbours, sides_of, spans
 
 TOLERANCE = 0.5  # mm along a stitch line that may stay unaccounted for
 
 Part = tuple[str, Side]
-EdgeKey = tuple[str, Side, str]
 
 
 class Done(NamedTuple):
@@ -34,25 +36,52 @@ class Done(NamedTuple):
 
 @dataclass(frozen=True)
 class State:
-    """`closed` stretches in sewing order; `seams` pairs of joined edges; `fused` pieces; `made` strips and
-    how many of each are `attached`; `handled` pieces; `faced` edges; `unpressed` edges whose seam waits for the
-    iron; `facts` that hold (see `outcome.Fact`); `inside_out` pieces that lie wrong side out; `turned` what lies folded
-    over to the wrong side; `hung` bands that hang on the garment; `refits` what try-ons have changed of the cloth since
-    it was cut, in their order."""
+    """`closed` stretches in sewing order; `joins` stretches sewn to each other; `laid` edges of pieces sewn onto a
+    place of another; `fused` pieces; `made` strips and how many of each are `attached`; `handled` pieces; `facts` that
+    hold (see `outcome.Fact`), those of stretches that lie at an edge ("faced") or whose seam waits for the iron
+    ("unpressed") among them; `inside_out` pieces that lie wrong side out; `turned` what lies folded over to the wrong
+    side; `hung` bands that hang on the garment; `refits` what try-ons have changed of the cloth since it was cut, in
+    their order."""
 
     closed: tuple[Done, ...] = ()
-    seams: frozenset[frozenset[EdgeKey]] = frozenset()
+    joins: frozenset[Join] = frozenset()
+    laid: frozenset[frozenset[EdgeKey]] = frozenset()
     fused: tuple[str, ...] = ()
     made: tuple[str, ...] = ()
     attached: tuple[tuple[str, int], ...] = ()
     handled: frozenset[str] = frozenset()
-    faced: frozenset[EdgeKey] = frozenset()
-    unpressed: frozenset[EdgeKey] = frozenset()
     facts: frozenset[Fact] = frozenset()
     inside_out: frozenset[str] = frozenset()
     turned: tuple[Turned, ...] = ()
     hung: tuple[Hung, ...] = ()
     refits: tuple[Refit, ...] = ()
+
+    @cached_property
+    def seams(self) -> frozenset[frozenset[EdgeKey]]:
+        """Pairs of edges that are joined somewhere along them."""
+        return self.laid | {join.keys for join in self.joins}
+
+    @cached_property
+    def seamed(self) -> tuple[Span, ...]:
+        """The stretches that lie in a seam, with the openings and gaps in it."""
+        return tuple(span for join in self.joins for span in (join.a, join.b))
+
+    def edges(self, what: str) -> frozenset[EdgeKey]:
+        """The edges that a fact is true of, all along or in part."""
+        return frozenset((fact[1], fact[2], fact[3]) for fact in self.facts if fact[0] == what)  # type: ignore[misc]
+
+    def sewn_there(self, one: EdgeKey, at: float, two: EdgeKey, to: float) -> bool:
+        """Whether two edges are sewn to each other at the places `at` of the one and `to` of the other (mm)."""
+        return any(join.meets(one, at, two, to) for join in self.joins)
+
+    def across(self, found: Iterable[Span]) -> tuple[Span, ...]:
+        """What lies opposite some stretches along the seams they are in."""
+        every = ((join, span) for span in found for join in self.joins)
+        return tuple(there for join, span in every if (there := join.across(span)) is not None)
+
+    def opposite(self, pattern: Cut, run: Run) -> tuple[Run, ...]:
+        """What lies opposite a run along the seams it is in, as parts of edges."""
+        return tuple(Run(span.piece, (span.edge,), span.side, *span.ends) for span in self.across(spans(pattern, run)))
 
     def holds(self, fact: Fact) -> bool:
         """Whether a fact is true of all it is asked of: of a whole edge, or of the stretch it tells."""
@@ -116,57 +145,52 @@ class State:
     def continuous(self, pattern: Cut, a: Run, b: Run) -> bool:
         """Whether two runs lie end to end on the garment so far: a seam joins an edge beside the one with an
         edge beside the other."""
-        first, second = pattern.piece(a.piece), pattern.piece(b.piece)
         if a.piece == b.piece:
             return True
-        for left in neighbours(first, a.edges):
-            for right in neighbours(second, b.edges):
-                for i in sides_of(pattern, a):
-                    for j in sides_of(pattern, b):
-                        if frozenset({(a.piece, i, left), (b.piece, j, right)}) in self.seams:
-                            return True
-        return False
+        return any(self._meet(pattern, a, i, b, j) for i in sides_of(pattern, a) for j in sides_of(pattern, b))
 
     def meets(self, pattern: Cut, a: Run, b: Run) -> bool:
         """Whether two runs named as one line lie end to end by now on every half they mean: over a fold, or with a seam
         between an edge beside the one and an edge beside the other. Two halves of one piece are one cloth only where it
         was cut on the fold."""
-        first, second = pattern.piece(a.piece), pattern.piece(b.piece)
-        beside, beyond = neighbours(first, a.edges), neighbours(second, b.edges)
-        if a.piece == b.piece and first.fold and first.fold in beside and first.fold in beyond:
+        piece = pattern.piece(a.piece)
+        if a.piece == b.piece and piece.fold and all(piece.fold in neighbours(piece, run.edges) for run in (a, b)):
             return True
         mine, theirs = sides_of(pattern, a), sides_of(pattern, b)
         shared = [(side, side) for side in mine if side in theirs] if len(mine) == len(theirs) > 1 else []
-        return all(
-            any(
-                frozenset({(a.piece, i, left), (b.piece, j, right)}) in self.seams
-                for left in beside
-                for right in beyond
+        return all(self._meet(pattern, a, i, b, j) for i, j in shared or [(i, j) for i in mine for j in theirs])
+
+    def _meet(self, pattern: Cut, a: Run, i: Side, b: Run, j: Side) -> bool:
+        """Whether an edge beside one run, on one half each, is sewn to an edge beside another where they end."""
+        first, second = (replace(run, start=None, end=None) for run in (a, b))
+        return any(
+            self.sewn_there(
+                (a.piece, i, left), corner(pattern, first, left), (b.piece, j, right), corner(pattern, second, right)
             )
-            for i, j in shared or [(i, j) for i in mine for j in theirs]
+            for left in neighbours(pattern.piece(a.piece), a.edges)
+            for right in neighbours(pattern.piece(b.piece), b.edges)
         )
 
     def after(self, outcome: Outcome, pattern: Cut, step: str = "") -> State:
         """The garment once an operation with that outcome is done in the step of that title."""
         uses, effect = outcome.uses, outcome.effect
         again = {(effect.also[what], *rest) for what, *rest in self.facts if what in effect.also}
-        seams = set(self.seams)
-        for a, b in outcome.joins:
-            seams.update(_pairs(pattern, a, b))
-        for a, b in effect.laid:
-            seams.update(_pairs(pattern, a, b))
+        joins = set(self.joins).union(*(joins_of(pattern, a, b, outcome.left) for a, b in outcome.joins))
+        laid = set(self.laid).union(*(_pairs(pattern, a, b) for a, b in effect.laid))
+        faced = _told(pattern, "faced", (span for run in effect.faced for span in spans(pattern, run)))
+        waiting = minus((span for run in effect.unpressed for span in spans(pattern, run)), outcome.left)
+        made = replace(self, joins=frozenset(joins), laid=frozenset(laid))
+        iron = tuple(span for run in effect.pressed for span in spans(pattern, run))
+        ironed = _told(pattern, "unpressed", iron + made.across(iron))
+        facts = stretches.without(self.facts, effect.undone) | set(effect.facts) | again | set(faced)
         return replace(
-            self,
+            made,
             closed=self.closed + tuple(Done(c.span, c.how, step) for c in outcome.closes),
-            seams=frozenset(seams),
             fused=self.fused + tuple(uses.interfacing),
             made=self.made + effect.made,
             attached=self.attached + tuple(effect.attached.items()),
             handled=self.handled | set(uses.pieces),
-            faced=self.faced | edge_keys(pattern, effect.faced),
-            unpressed=(self.unpressed | edge_keys(pattern, effect.unpressed))
-            - with_partners(seams, edge_keys(pattern, effect.pressed)),
-            facts=stretches.without(self.facts, effect.undone) | set(effect.facts) | again,
+            facts=stretches.without(facts | set(_told(pattern, "unpressed", waiting)), ironed),
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
             turned=self.turned + effect.turned,
             hung=self.hung + effect.hung,
@@ -174,14 +198,9 @@ class State:
         )
 
 
-def edge_keys(pattern: Cut, runs: tuple[Run, ...]) -> frozenset[EdgeKey]:
-    """(piece, side, edge) of every edge the runs mean."""
-    return frozenset((run.piece, side, edge) for run in runs for side in sides_of(pattern, run) for edge in run.edges)
-
-
-def with_partners(seams: Iterable[frozenset[EdgeKey]], keys: frozenset[EdgeKey]) -> frozenset[EdgeKey]:
-    """The edges and those seamed to them: an iron presses both sides of a seam."""
-    return keys.union(*(seam for seam in seams if seam & keys))
+def _told(pattern: Cut, what: str, found: Iterable[Span]) -> tuple[Fact, ...]:
+    """A fact of stretches of edges."""
+    return tuple(stretches.of_span(what, span, pattern.piece(span.piece).edge(span.edge).path.length) for span in found)
 
 
 def _pairs(pattern: Cut, a: Run, b: Run) -> set[frozenset[EdgeKey]]:

@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from kit.sewing.outcome import Fact
+from kit.sewing.spans import Span
 
 SLACK = 0.5
 """mm of an edge that may stay unaccounted for."""
@@ -42,6 +43,11 @@ def of_stretch(fact: Fact, stretch: Stretch) -> Fact:
     return fact if stretch.whole else (*fact, stretch.said)
 
 
+def of_span(what: str, span: Span, size: float) -> Fact:
+    """A fact of a stretch of an edge that is `size` mm long."""
+    return of_stretch((what, *span.key), Stretch(span.start, span.end, size))
+
+
 def parted(fact: Fact) -> tuple[Fact, Stretch | None]:
     """(the fact of the whole edge, its stretch) of a fact; None where it is of the whole."""
     if not fact[-1].startswith(_SIGN):
@@ -49,6 +55,12 @@ def parted(fact: Fact) -> tuple[Fact, Stretch | None]:
     ends, size = fact[-1][1:].split("/")
     start, end = ends.split(":")
     return fact[:-1], Stretch(float(start), float(end), float(size))
+
+
+def parts(facts: Iterable[Fact], whole: Fact, size: float) -> list[Stretch]:
+    """The stretches of an edge, `size` mm long, that a fact is true of, in their order."""
+    known = frozenset(facts)
+    return [Stretch(0.0, size, size)] if whole in known else _parts(known, whole)
 
 
 def _parts(facts: Iterable[Fact], whole: Fact) -> list[Stretch]:

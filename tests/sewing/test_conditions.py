@@ -10,6 +10,7 @@ import pytest
 from kit.diagnostic import measured
 from kit.geometry import Path, Point
 from kit.piece.piece import CutPlan, Edge, Mark, Piece, Strip
+from kit.sewing.joins import Join
 from kit.sewing.outcome import Fact
 from kit.sewing.reading import CutPieces
 from kit.sewing.rules import (
@@ -101,7 +102,7 @@ def test_raw_and_closed(state: State, raw: list[bool], all_closed: list[bool]) -
 
 
 def seams(*found: tuple[tuple[str, str, str], tuple[str, str, str]]) -> State:
-    return State(seams=frozenset(frozenset(seam) for seam in found))  # type: ignore[misc]
+    return State(joins=frozenset(Join(*(Span(*key, 0, 1000) for key in seam)) for seam in found))  # type: ignore[arg-type]
 
 
 def test_seamed_on_every_half_and_every_edge() -> None:
@@ -123,7 +124,7 @@ def test_inside_out() -> None:
 
 def test_pressed_along_the_run() -> None:
     for key, wanted in ((("front", "left", "hem"), [False, True]), (("front", "right", "hem"), [True, True])):
-        assert holds(Pressed("edges"), State(unpressed=frozenset({key}))) == wanted  # type: ignore[arg-type]
+        assert holds(Pressed("edges"), facts(("unpressed", *key))) == wanted
 
 
 @pytest.mark.parametrize(("slack", "fits"), [(0.0, False), (12.4, False), (12.5, True), (13.0, True)])

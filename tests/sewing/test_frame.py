@@ -16,6 +16,7 @@ from kit.sewing import mark_spot
 from kit.sewing.ends import turnings
 from kit.sewing.facts import facts_of, half_facts, lacking, place_facts
 from kit.sewing.handle import PieceHandle, StripHandle
+from kit.sewing.joins import Join
 from kit.sewing.named import edge_of, edge_on, placed, row
 from kit.sewing.open_folds import open_folds
 from kit.sewing.order import sew
@@ -189,7 +190,7 @@ def test_closed_and_raw_within_half_a_millimetre(end: float, covered: float, is_
 
 
 def seamed(*seams: tuple[tuple[str, str, str], tuple[str, str, str]]) -> State:
-    return State(seams=frozenset(frozenset(seam) for seam in seams))  # type: ignore[misc]
+    return State(joins=frozenset(Join(*(Span(*key, 0, 1000) for key in seam)) for seam in seams))  # type: ignore[arg-type]
 
 
 def test_what_hangs_together() -> None:
@@ -264,12 +265,13 @@ def test_what_an_operation_leaves() -> None:
     assert state.seams == {frozenset({("front", "left", "hem"), ("back", "right", "hem")})}
     assert (state.made, state.fused, state.handled) == (("tie", "loop"), ("front",), {"back", "front"})
     assert state.count("tie") == 2 and state.count("loop") == 0 and state.after(outcome, CUT).count("tie") == 4
-    assert state.faced == {("front", "left", "hem")} == state.unpressed
-    assert state.facts == {("new",), ("kept",)} and state.inside_out == {"front"}
+    assert state.edges("faced") == {("front", "left", "hem")} == state.edges("unpressed")
+    told = {(what, "front", "left", "hem") for what in ("faced", "unpressed")}
+    assert state.facts == {("new",), ("kept",)} | told and state.inside_out == {"front"}
     ironed = state.after(Outcome(effect=Effect(pressed=(Run("back", ("hem",)),))), CUT)
-    assert ironed.unpressed == set()  # an iron presses both sides of a seam
+    assert ironed.edges("unpressed") == set()  # an iron presses both sides of a seam
     other = state.after(Outcome(effect=Effect(pressed=(Run("back", ("side",)),))), CUT)
-    assert other.unpressed == state.unpressed
+    assert other.facts == state.facts
 
 
 def test_pairs_of_halves_are_joined_side_by_side() -> None:

@@ -97,7 +97,7 @@ def test_a_seam_left_for_later_is_pressed_before_it_is_crossed(sewn, pair):
     assert sewn(pair, plain(press="later"), hem).codes == ["not_pressed", "not_pressed"]
     found = sewn(pair, plain(press="later"), press)
     assert found.codes == []
-    assert found.state.unpressed == frozenset()  # an iron presses both sides of a seam
+    assert found.state.edges("unpressed") == frozenset()  # an iron presses both sides of a seam
     assert sewn(pair, plain(press="later"), press, hem).codes == []
     assert sewn(pair, press, plain(press="later")).codes == ["pressed_early"]
     assert sewn(pair, plain(press="later"), press, press, hem).codes == []  # pressing twice does no harm

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import combinations
 
 from kit.sewing.before import state_before
 from kit.sewing.operations.bands import SeamBand, SetBand, marked_fold
 from kit.sewing.operations.turned import right_side_out
-from kit.sewing.places import alike_of, around, sewn_length
+from kit.sewing.places import alike_of, around, corner, sewn_length
 from kit.sewing.reaching import Beyond, at_end, overlap, shorter
 from kit.sewing.reading import in_call
 from kit.sewing.rules import Pressed
@@ -120,12 +121,12 @@ def seams_met(pattern: Cut, state: State, over: Run) -> tuple[list[EdgeKey], int
     mine = {(over.piece, side, name) for name in over.edges}
     held = sorted({key for seam in state.seams if seam & mine for key in seam - mine})
     beside = {
-        (piece, half, name)
+        (piece, half, name): corner(pattern, Run(piece, (edge,)), name)
         for piece, half, edge in held
         for name in neighbours(pattern.piece(piece), (edge,))
         if (piece, half, name) not in held
     }
-    return held, sum(len(seam & beside) == 2 for seam in state.seams)
+    return held, sum(state.sewn_there(*one, *two) for one, two in combinations(beside.items(), 2))
 
 
 def _meets_seams(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:

@@ -14,7 +14,6 @@ from kit.sewing.facts import facts_of
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.rules import whole as whole_piece
 from kit.sewing.stage import Stage
-from kit.sewing.state import edge_keys, with_partners
 from kit.sewing.vocabulary import *
 
 
@@ -209,7 +208,7 @@ class AttachFacing(Seam):
 def _turned(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
     """The edges are faced already."""
     for run in row.along:
-        yield Case(all((span.piece, span.side, span.edge) in state.faced for span in spans(pattern, run)), run)
+        yield Case(all(map(state.holds, facts_of(pattern, (run,), "faced"))), run)
 
 
 def _on_the_garment(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
@@ -258,9 +257,8 @@ class Understitch(Operation):
     def pressed_away(self, pattern: Cut) -> bool:
         """Whether a step of its own has pressed the allowances towards the facing."""
         state = state_before(pattern, self)
-        keys = edge_keys(pattern, self.along)
-        reached = {("pressed_towards", *key) for key in with_partners(state.seams, keys)}
-        return any(map(state.touches, reached))
+        reached = [found for run in self.along for found in (run, *state.opposite(pattern, run))]
+        return any(map(state.touches, facts_of(pattern, reached, "pressed_towards")))
 
     def before_turning(self, pattern: Cut) -> bool:
         """Whether the facing is not turned in yet, so that it need not be folded back."""

@@ -6,17 +6,19 @@ from collections.abc import Iterable
 from typing import Literal
 
 from kit.sewing import section
+from kit.sewing.facts import facts_of
 from kit.sewing.sections import seams as shapes
-from kit.sewing.state import edge_keys, with_partners
 from kit.sewing.vocabulary import *
 
 
 def _faced(press: Press, state: State, pattern: Cut) -> Iterable[Case]:
     """The seam lies at an edge: what was sewn to it has been turned to the inside."""
     for run in press.seams:
-        keys = with_partners(state.seams, edge_keys(pattern, (run,)))
-        waiting = any(state.touches(("half_sewn", *key)) for key in keys)
-        yield Case(bool(keys & state.faced) and not waiting, run)
+        here = (run, *state.opposite(pattern, run))
+        waiting = any(map(state.touches, facts_of(pattern, here, "half_sewn")))
+        at_edge = all(map(state.holds, facts_of(pattern, (run,), "faced")))
+        at_edge = at_edge or all(map(state.holds, facts_of(pattern, here[1:], "faced")))
+        yield Case(at_edge and not waiting, run)
 
 
 @operation
