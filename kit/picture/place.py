@@ -1,9 +1,4 @@
-"""Where cloth lies in a sewing picture: which way round a piece is seen, and its outline as a layer.
-
-Seen from in front, the wearer's left is at +x (the viewer's right). A front piece as drafted (x > 0, right side
-up) is the wearer's left front; a back piece as drafted is the wearer's right back, for it is seen from behind.
-A facing's right side faces the wearer, so it is the other way round.
-"""
+"""Where cloth lies in a sewing picture: a piece as it is seen (`kit.piece.seen`), and its outline as a layer."""
 
 from __future__ import annotations
 
@@ -16,26 +11,11 @@ from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Item, Stroke
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
 from kit.piece.piece import Piece, Side, Strip
+from kit.piece.seen import as_drafted as as_drafted
+from kit.piece.seen import is_back as is_back
+from kit.piece.seen import is_facing as is_facing
 
 _AXIS = (Point(0.0, 0.0), Point(0.0, 1.0))
-
-
-def is_back(piece: Piece) -> bool:
-    """Whether a piece is worn at the back."""
-    return piece.worn == "back"
-
-
-def is_facing(piece: Piece) -> bool:
-    """Whether a piece is a facing."""
-    return piece.role == "facing"
-
-
-def as_drafted(piece: Piece, side: Side, wrong_up: bool) -> bool:
-    """Whether the half `side` with that face up is seen as it was drafted (else as its mirror image)."""
-    drafted = side == "left"
-    for turned in (is_back(piece), is_facing(piece), wrong_up):
-        drafted ^= turned
-    return drafted
 
 
 def flat_motion(piece: Piece, side: Side, wrong_up: bool) -> Motion:

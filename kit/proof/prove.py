@@ -11,6 +11,7 @@ from kit.lesson.pattern import Pattern
 from kit.pausing import pause_here
 from kit.piece.piece import Piece
 from kit.piece.recut import without_extra
+from kit.proof.band_way import band_ways
 from kit.proof.corners import corners
 from kit.proof.darts import darts
 from kit.proof.double_darts import drawn as double_darts
@@ -82,6 +83,7 @@ _DRAFT: Mapping[str, Check] = {
 _SEWN: Mapping[str, Check] = {
     "order": lambda case: order(case.sewn[1]),
     "halves": lambda case: crossed_halves(case.pattern),
+    "band_ways": lambda case: band_ways(case.pattern),
     "seam_lengths": lambda case: seam_lengths(case.pattern),
     "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
     "allowances": lambda case: allowances(case.pattern),

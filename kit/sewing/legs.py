@@ -226,17 +226,17 @@ def _distinct(found: Iterable[Landmark]) -> tuple[Landmark, ...]:
 # ---- their names ------------------------------------------------------------------------------------------------
 
 
-def named_landmark(line: Line, landmark: Landmark) -> NamedLandmark:
-    """A landmark as a value of a message: a mark of two ends by the upper or lower one, a length by the edge it is
-    measured from and whether it lies below or above it, as the piece is drafted."""
+def named_landmark(line: Line, landmark: Landmark, end: End = "start") -> NamedLandmark:
+    """A landmark as a value of a message: a mark of two ends by the upper or lower one, a length by the edge at that
+    `end` of the line, from which it is measured, and whether it lies below or above it, as the piece is drafted."""
     halves = len({leg.side for leg in line}) > 1
     if landmark.what == "length":
-        here, there = line[0].point("start"), _point(line, landmark.at)
-        up = there.y - here.y
-        steep = not halves and abs(up) > _STEEP * landmark.at
+        leg, at = (line[0], landmark.at) if end == "start" else (line[-1], size_of(line) - landmark.at)
+        up = _point(line, landmark.at).y - leg.point(end).y
+        steep = not halves and abs(up) > _STEEP * at
         way = ("above" if up > 0 else "below") if steep else "from"
-        side = (line[0].side or "") if halves else ""
-        return NamedLandmark("length", _edge(line[0].piece, line[0].beside("start")), way, mm=landmark.at, side=side)
+        side = (leg.side or "") if halves else ""
+        return NamedLandmark("length", _edge(leg.piece, leg.beside(end)), way, mm=at, side=side)
     side = (landmark.side or "") if halves else ""
     piece = next((leg.piece for leg in line if leg.piece.name == landmark.piece), line[0].piece)
     if landmark.what == "mark":

@@ -12,6 +12,7 @@ from kit.sewing.run import Chain, Place, Run
 from kit.sewing.spans import Span
 
 _AT_END = 0.5  # mm from an end that is told as that end
+_NEAR_END = 4.0  # times as far from the start as from the end, and a part's end is measured from there
 
 
 def edge_of(piece: Piece, name: str) -> Value:
@@ -39,6 +40,8 @@ def part_of(pattern: Cut, line: Run | Chain) -> tuple[NamedLandmark, NamedLandma
         return None
     legs = line_of(pattern, line)
     start, end = (tip(legs, each.which) if each.what == "tip" and each.which else each for each in found)
+    if end.what == "length" != start.what and end.at > _NEAR_END * (size_of(legs) - end.at):
+        return named_landmark(legs, start), named_landmark(legs, end, "end")
     return named_landmark(legs, start), named_landmark(legs, end)
 
 
