@@ -14,8 +14,9 @@ from typing import Any
 
 from kit.geometry import Cubic, Path, Point, Vector
 from kit.picture.assembled import Assembled, Flat, of_kind
-from kit.picture.chains import Chain, beside, drawn
+from kit.picture.chains import Chain, beside, drawn, length, part
 from kit.picture.drawing import Fill, FillRole, Item, Stroke
+from kit.picture.place import slant_of
 from kit.piece.piece import Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.spans import path_of, sides_of
@@ -40,10 +41,15 @@ def strip_length(strip: Strip) -> float:
     return strip.finished_length or strip.length
 
 
-def strip_along(spine: Chain, strip: Strip, name: str = "") -> Iterator[Item]:
-    """A strip seen from its broad side along a spine."""
+def strip_along(spine: Chain, strip: Strip, name: str = "", slant: float = 0.0) -> Iterator[Item]:
+    """A strip seen from its broad side along a spine, its far end slanted by `slant` mm: the edge that lies lower there
+    is the longer one, as when it hangs."""
     half = _wide(strip) / 2
-    ring = [*beside(spine, half), *beside(spine, -half)[::-1]]
+    sides = [beside(spine, half), beside(spine, -half)]
+    if slant > 0:
+        upper = max(sides, key=lambda side: (round(side[-1].y, 3), -abs(side[-1].x)))
+        sides = [part(side, 0.0, max(length(side) - slant, 0.0)) if side is upper else side for side in sides]
+    ring = [*sides[0], *sides[1][::-1]]
     yield Fill(drawn(ring, True), strip_cloth(strip), name or strip.name)
     yield Stroke(drawn(ring, True), "edge", closed=True, name=name or strip.name)
 
@@ -194,7 +200,7 @@ def ties_behind(garment: Assembled) -> Iterator[Item]:
     """Ties that are not tied: they hang from where they are sewn on, under the cloth."""
     if wrapped(garment) is None:
         for end in tie_ends(garment):
-            yield from strip_along(_hanging(end), end.strip)
+            yield from strip_along(_hanging(end), end.strip, slant=slant_of(end.strip, garment.pattern))
 
 
 def _hanging(end: TieEnd) -> Chain:
@@ -216,15 +222,16 @@ def ties_over(garment: Assembled) -> Iterator[Item]:
     if tied is None:
         return
     strip = tied.over.strip
+    slants = (slant_of(tied.over.strip, garment.pattern), slant_of(tied.under.strip, garment.pattern))
     if garment.view == "front":
         yield from strip_along([tied.over.at - tied.over.out * _wide(strip), tied.leaves], strip)
         yield from _edge_of(tied, garment)
         if tied.knot is not None:
-            yield from bow(tied.knot, strip, tied.left)
+            yield from bow(tied.knot, strip, tied.left, slants)
         return
     yield from strip_along([tied.through, tied.leaves], strip)
     if tied.knot is None:
-        yield from bow(tied.through.mid(tied.leaves), strip, tied.left)
+        yield from bow(tied.through.mid(tied.leaves), strip, tied.left, slants)
 
 
 def _edge_of(tied: Wrapped, garment: Assembled) -> Iterator[Item]:
@@ -272,7 +279,8 @@ def belted(garment: Assembled) -> Iterator[Item]:
         yield from strip_along([Point(reach[0], level), Point(reach[1], level)], strip)
         if garment.view == "front":
             left = strip_length(strip) - around
-            yield from bow(Point((reach[0] + reach[1]) / 2, level), strip, left)
+            slants = (slant_of(strip, garment.pattern), 0.0)  # a belt is slanted at one of its ends
+            yield from bow(Point((reach[0] + reach[1]) / 2, level), strip, left, slants)
 
 
 def _around(garment: Assembled, level: float) -> float | None:
@@ -295,15 +303,16 @@ def _level(garment: Assembled) -> float | None:
     return None
 
 
-def bow(at: Point, strip: Strip, left: float) -> Iterator[Item]:
-    """A bow, or a knot with two ends where less is left: `left` mm of both ends together are to be tied."""
+def bow(at: Point, strip: Strip, left: float, slants: tuple[float, float] = (0.0, 0.0)) -> Iterator[Item]:
+    """A bow, or a knot with two ends where less is left: `left` mm of both ends together are to be tied; each of the
+    two is slanted by so many mm."""
     wide = _wide(strip)
     reach = max(_LOOP, wide * 2.2)
     spare = left - _KNOT
     tied = spare > max(_BOW, 4 * reach + 160.0)
     tail = max((spare - (4 * reach if tied else 0.0)) / 2, wide * 1.5)
-    for side in (-1.0, 1.0):
-        yield from _tail(at, side, tail, strip)
+    for side, slant in zip((-1.0, 1.0), slants, strict=True):
+        yield from _tail(at, side, tail, strip, slant)
     if tied:
         for side in (-1.0, 1.0):
             yield from _loop(at, side, reach, wide, strip)
@@ -321,12 +330,12 @@ def _soft(value: float) -> float:
     return math.copysign(abs(value) ** 0.6, value)
 
 
-def _tail(at: Point, side: float, long: float, strip: Strip) -> Iterator[Item]:
+def _tail(at: Point, side: float, long: float, strip: Strip, slant: float) -> Iterator[Item]:
     """An end that hangs from the knot."""
     aside = min(long * 0.22, 60.0)
     end = at + Vector(side * aside, -math.sqrt(max(long * long - aside * aside, 1.0)))
     spine = Cubic(at, at + Vector(side * aside * 0.9, -long * 0.2), end + Vector(0.0, long * 0.3), end).points(_FINE)
-    yield from strip_along(list(spine), strip)
+    yield from strip_along(list(spine), strip, slant=slant)
 
 
 def _loop(at: Point, side: float, reach: float, wide: float, strip: Strip) -> Iterator[Item]:

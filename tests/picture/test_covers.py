@@ -14,11 +14,14 @@ from shapely.ops import unary_union
 
 from kit.booklet.compose import COVER_SHARE
 from kit.booklet.forms import FORMS, PX
+from kit.geometry import Point
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import assembled
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.svg_pen import svg
+from kit.picture.tied import bow
+from kit.piece.piece import Strip
 from kit.sewing.order import operations
 from kit.units import both
 from tests.renamed import plain_lesson, work
@@ -292,3 +295,17 @@ def test_names_of_measures_stand_outside_the_garment(lesson: str) -> None:
         for item in drawing.items:
             if isinstance(item, Label):
                 assert item.at.x < x0 if item.anchor == "end" else item.at.x > x1
+
+
+def test_the_ends_that_hang_from_a_bow_are_slanted_as_they_are_made() -> None:
+    """Cut off aslant by 40 mm, an end 30 mm wide has 600 mm² less cloth; the other is as it was."""
+    strip = Strip("tie", "Tie", 900.0, 80.0, 1, finished_length=880.0, finished_width=30.0)
+
+    def tails(*slants: float) -> list[float]:
+        fills = [item for item in bow(Point(0.0, 0.0), strip, 600.0, slants) if isinstance(item, Fill)]
+        return [
+            Polygon([(p.x, p.y) for curve in fill.curves for p in curve.points(1.0)[:-1]]).area for fill in fills[:2]
+        ]
+
+    (left, right), (cut, kept) = tails(0.0, 0.0), tails(40.0, 0.0)
+    assert left - cut == pytest.approx(40.0 * 30.0 / 2, rel=0.1) and kept == pytest.approx(right)
