@@ -243,7 +243,7 @@ class WholeEdges:
 class Rule:
     """A condition that must hold before an operation is done; with `holds=False`, that must not.
 
-    `says` and `do` are the keys of other messages than `<code>` and `<code>_do`. `tells` names what fills the message:
+    `says` and `do` are the keys of other messages than `<code>` and, of what is said, `<says>_do`. `tells` names what fills the message:
     place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or a field of the
     operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that breaks it is told,
     not the first alone. `when`: the rule is asked only where this is true of the operation. `on`: the field whose first
@@ -277,7 +277,7 @@ class Rule:
         run = self._run(operation, pattern, case)
         of = (operation, pattern, case, run)
         says = message(f"sewing_trouble.{self.says or self.code}", **self._values(self.tells, *of))
-        do = message(f"sewing_trouble.{self.do or f'{self.code}_do'}", **self._values(self.do_tells, *of))
+        do = message(f"sewing_trouble.{self.do or f'{self.says or self.code}_do'}", **self._values(self.do_tells, *of))
         if isinstance(case.at, Strip):
             piece, edge = (run.piece, run.edges[0]) if self.on else ("", "")
             return trouble(

@@ -56,8 +56,8 @@ def early(what: str) -> tuple[Rule, Rule]:
     """The rules that all layers lie at a mark before it is worked."""
     band, edge = "worked_before_band", "worked_at_raw_edge"
     return (
-        Rule(First(_layers_missing, "band"), f"{what}_early", says=band, do=f"{band}_do", tells=("piece", "place")),
-        Rule(First(_layers_missing, "edge"), f"{what}_early", says=edge, do=f"{edge}_do", tells=("edge", "place")),
+        Rule(First(_layers_missing, "band"), f"{what}_early", says=band, tells=("piece", "place")),
+        Rule(First(_layers_missing, "edge"), f"{what}_early", says=edge, tells=("edge", "place")),
     )
 
 

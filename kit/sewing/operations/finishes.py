@@ -78,7 +78,7 @@ class Topstitch(Operation):
     also = (Also("apart", _APART),)
     why = ("why",)
     rules = (
-        Rule(Closed("along"), "edge_still_raw", says="topstitched_raw", do="topstitched_raw_do", each=True),
+        Rule(Closed("along"), "edge_still_raw", says="topstitched_raw", each=True),
         Rule(Pressed("along"), "topstitched_unpressed", each=True),
     )
 

@@ -49,7 +49,7 @@ class PocketBag(Seam):
     wanted = (Of("bag_closed", "a", each="half"),)
     rules = (
         whole_edges("a"),
-        Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", do="bag_whole_seam_do", each=True),
+        Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", each=True),
     )
 
     a: tuple[Run, ...] = meets(
@@ -155,7 +155,7 @@ class PocketSeam(Seam):
         Rule(Of("pocket_bag", "bags", each="half"), "bag_not_set", tells=("piece",), each=True),
         Rule(Asking(_where_bags_are), "mouth_moved", tells=("start", "end")),
         Rule(Asking(_equal_bags), "bags_unequal", tells=("gap",)),
-        Rule(Asking(_part_of_seam), "mouth_whole_edge", says="mouth_whole_seam", do="mouth_whole_seam_do", tells=()),
+        Rule(Asking(_part_of_seam), "mouth_whole_edge", says="mouth_whole_seam", tells=()),
     )
 
     allowance: float = width()

@@ -62,7 +62,6 @@ class InvisibleZip(Zip):
             Asking(_too_short),
             "zip_short",
             says="zip_ends_short",
-            do="zip_ends_short_do",
             tells=("length",),
             do_tells=("least", "opening"),
         ),

@@ -180,7 +180,7 @@ def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case
 
 
 def _full(kind: str, code: str, *tells: str) -> Rule:
-    return Rule(First(fullness, kind), code, says=kind, do=f"{kind}_do", tells=("place", *tells))
+    return Rule(First(fullness, kind), code, says=kind, tells=("place", *tells))
 
 
 _FIRST = (

@@ -43,7 +43,7 @@ def _long_stitches(made: DrawnUp, run: Run) -> Scene:
 def _ready(fact: str) -> tuple[Rule, ...]:
     """What long stitches need: an edge that is raw and has none of them yet."""
     return (
-        Rule(Raw("along"), f"{fact}_late", says="drawn_up_late", do="drawn_up_late_do", each=True, ends="next"),
+        Rule(Raw("along"), f"{fact}_late", says="drawn_up_late", each=True, ends="next"),
         Rule(Of(fact, "whole", each="run"), f"{fact}_twice", holds=False, do="do_take_one_operation_out", each=True),
     )
 

@@ -81,7 +81,6 @@ class PlainSeam(OpenSeam):
             Asking(_bound),
             "binding_short",
             says="binding_short_seam",
-            do="binding_short_seam_do",
             tells=("wanted", "left"),
             when=lambda seam: seam.binding,
         ),

@@ -58,7 +58,6 @@ class SetInSleeve(Seam):
             Asking(_drawn_in),
             "not_eased_yet",
             says="cap_not_eased",
-            do="cap_not_eased_do",
             tells=("ease",),
             when=lambda sleeve: sleeve.ease > 0,
         ),

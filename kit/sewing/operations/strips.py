@@ -128,7 +128,6 @@ class AttachStrip(OnRun):
             "edge_still_raw",
             holds=False,
             says="strip_edge_raw",
-            do="strip_edge_raw_do",
             on="to",
             when=lambda made: made.method == "stitched_on",
         ),

@@ -67,7 +67,6 @@ class AttachHandle(OnRun):
             Asking(_reaches),
             "place_outside_run",
             says="end_outside_run",
-            do="end_outside_run_do",
             tells=("at", "place", "size"),
             ends="all",
         ),
@@ -76,14 +75,12 @@ class AttachHandle(OnRun):
             Asking(_finished),
             "edge_still_raw",
             says="handle_edge_raw",
-            do="handle_edge_raw_do",
             when=lambda handle: handle.method == "stitched_on",
         ),
         Rule(
             Asking(_raw),
             "edge_closed_already",
             says="handle_edge_closed",
-            do="handle_edge_closed_do",
             when=lambda handle: handle.method != "stitched_on",
         ),
     )

@@ -69,7 +69,7 @@ def _sewn_and_in_reach(kind: str) -> tuple[Rule, ...]:
         ends="next",
     )
     shut_in = Of("shut_in", "along", each="run")
-    late = Rule(shut_in, f"{kind}_late", holds=False, says="cut_into_late", do="cut_into_late_do", each=True)
+    late = Rule(shut_in, f"{kind}_late", holds=False, says="cut_into_late", each=True)
     return (early, late)
 
 

@@ -136,7 +136,7 @@ class TurnOut(Operation):
     pictures = seen("through", lambda turn, run: laid(run, arrows=((run, "out"),), section=shapes.turned_out()))
     rules = (
         Rule(InsideOut(("pieces",)), "right_side_out_already", tells=("piece",), each=True, on="through"),
-        Rule(Asking(_still_open), "gap_shut", says="turned_gap_shut", do="turned_gap_shut_do", each=True),
+        Rule(Asking(_still_open), "gap_shut", says="turned_gap_shut", each=True),
     )
 
     pieces: tuple[str, ...] = whole_pieces(like="make.turn_out(collar, through=...)")

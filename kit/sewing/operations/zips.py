@@ -103,8 +103,15 @@ class Zip(Operation):
     also: ClassVar[tuple[Also, ...]] = (Also("top", lambda zip, pattern: zip.top(pattern)),)
     rules: ClassVar[Rules] = (
         Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
-        Rule(First(_misfit, "long"), "zip_long", says="zip_length", tells=("length", "opening")),
-        Rule(First(_misfit, "short"), "zip_short", says="zip_length", tells=("length", "opening"), do_tells=("most",)),
+        Rule(First(_misfit, "long"), "zip_long", says="zip_length", do="zip_long_do", tells=("length", "opening")),
+        Rule(
+            First(_misfit, "short"),
+            "zip_short",
+            says="zip_length",
+            do="zip_short_do",
+            tells=("length", "opening"),
+            do_tells=("most",),
+        ),
         Rule(First(_beyond, "below"), "seam_below_zip"),
         Rule(First(_beyond, "above"), "zip_late", tells=("edge",)),
     )
