@@ -17,7 +17,7 @@ from kit.errors import KitError, near
 from kit.lesson.fitting import SAME, number_of
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern, SewRecord, Tried
-from kit.sewing.operations.try_ons import Stage, TryOn
+from kit.sewing.operations.try_ons import Met, TryOn
 from kit.sewing.refit import Turn
 from kit.sewing.refitting import refit
 
@@ -76,7 +76,7 @@ def with_tries(pattern: Pattern, values: Values, parameters: Sequence[Parameter]
             if abs((was := before[ask.parameter.name]) - (now := after[ask.parameter.name])) > SAME
         )
         one, two = worked(before), worked(after)
-        stage: Stage = "changed" if turns or _stands(each, before) else "elsewhere"
+        stage: Met = "changed" if turns or _stands(each, before) else "elsewhere"
         why, change = "", None
         if isinstance(one, KitError) or isinstance(two, KitError):
             stage, why = "refused", str(one if isinstance(one, KitError) else two)

@@ -35,14 +35,16 @@ from kit.sewing.state import State
 Words = tuple[str, ...]
 Rules = tuple[Rule, ...]
 """The types of `tools` and its like, and of `rules`: written in a class that others build on."""
+MINDS = {"machine": "needle", "iron": "iron", "scissors": "scissors"}
+"""Tool: what to mind with it."""
 
 
 @dataclass(frozen=True, kw_only=True)
 class Operation:
     """Base of all operations. `kind` is the key by which sentences and pictures know it; `called` its name in refusals
     (else `kind`); `seam_class` its ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where
-    sure; `cautions`, `tools` and `notions` are keys of templates/language; `crosses`: a seam that runs into it must
-    have been pressed.
+    sure; `cautions`, `tools` and `notions` are keys of templates/language (what to mind follows from the tools, unless
+    it is told); `crosses`: a seam that runs into it must have been pressed.
 
     `says` and `why` are its sentences in order: keys of its own family in templates/language ("press" is
     `<kind>-press`), fields in braces put in ("why_{corners}"). `gives`, `undoes` and `wanted` are facts: those that
@@ -71,6 +73,11 @@ class Operation:
     work: ClassVar[tuple[float, float]] = (4.0, 6.0)
     also: ClassVar[tuple[Also, ...]] = ()
     pictures: ClassVar[Seen] = Seen()
+
+    def __init_subclass__(cls, **more: Any) -> None:
+        super().__init_subclass__(**more)
+        if "tools" in vars(cls) and "cautions" not in vars(cls):
+            cls.cautions = tuple(MINDS[tool] for tool in MINDS if tool in cls.tools)
 
     @classmethod
     def agree(cls, asked: Asked) -> None:

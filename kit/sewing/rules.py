@@ -243,12 +243,13 @@ class WholeEdges:
 class Rule:
     """A condition that must hold before an operation is done; with `holds=False`, that must not.
 
-    `says` and `do` are the keys of other messages than `<code>` and, of what is said, `<says>_do`. `tells` names what fills the message:
-    place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or a field of the
-    operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that breaks it is told,
-    not the first alone. `when`: the rule is asked only where this is true of the operation. `on`: the field whose first
-    run it is told of, where that is not the one that broke it. `ends`: once it is broken the rules after it are not
-    asked any more, of that run ("run") or at all ("all"), or the next alone is not asked of that run ("next")."""
+    `says` and `do` are the keys of other messages than `<code>` and, of what is said, `<says>_do`. `tells` names what
+    fills the message: place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or
+    a field of the operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that
+    breaks it is told, not the first alone. `when`: the rule is asked only where this is true of the operation. `on`:
+    the field whose first run it is told of, where that is not the one that broke it. `ends`: once it is broken the
+    rules after it are not asked any more, of that run ("run") or at all ("all"), or the next alone is not asked of that
+    run ("next")."""
 
     condition: Condition
     code: str

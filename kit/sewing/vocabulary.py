@@ -4,9 +4,16 @@ Only what most of them need: the frame, the words for fields, the rules, runs an
 message is made of. What one family needs alone it imports by name.
 """
 
-from kit.diagnostic import Diagnostic, measured, message, titled
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from typing import Any, ClassVar
+
+from kit.diagnostic import Diagnostic, Value, measured, message, titled
 from kit.errors import KitError
+from kit.geometry import Path
+from kit.sewing.before import state_before
 from kit.sewing.cut import Cut
+from kit.sewing.facts import facts_of, place_facts
 from kit.sewing.fields import (
     Asked,
     direction,
@@ -42,7 +49,7 @@ from kit.sewing.operation import (
     shown,
     taken,
 )
-from kit.sewing.outcome import Closing, Effect, Fact, Uses
+from kit.sewing.outcome import Closing, Effect, Fact, Turned, Uses
 from kit.sewing.reading import DEEPEST_HEM, FINISHES
 from kit.sewing.rules import (
     Asking,
@@ -64,10 +71,23 @@ from kit.sewing.run import Place, Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.scenes import folded_over, laid, lined, opened, seen, together, turned_up
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans
+from kit.sewing.stage import Stage
 from kit.sewing.state import State
 from kit.units import mm
 
 __all__ = [
+    "replace",
+    "Iterable",
+    "Iterator",
+    "Any",
+    "ClassVar",
+    "Stage",
+    "facts_of",
+    "place_facts",
+    "state_before",
+    "Path",
+    "Value",
+    "Turned",
     "Diagnostic",
     "measured",
     "message",

@@ -8,13 +8,10 @@ set on before its ends are stitched.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator
-from dataclasses import replace
+from collections.abc import Collection
 from typing import NamedTuple
 
-from kit.geometry import Path
 from kit.piece.piece import Piece
-from kit.sewing.before import state_before
 from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.drawn import fits
 from kit.sewing.operations.joined import in_rows
@@ -70,7 +67,6 @@ class BandEnds(Operation):
 
     kind = "band_ends"
     seam_class = "1"
-    cautions = ("needle", "scissors", "iron")
     tools = ("machine", "pins", "iron", "scissors")
     says = (
         lambda band, pattern: band.told(("fold_marked" if band.off_the_middle(pattern) else "fold",), pattern),
@@ -244,7 +240,6 @@ class SetBand(Operation):
     # a is the band's edge without what reaches beyond; both allowances are pressed into the band
     kind = "set_band"
     seam_class = "1"
-    cautions = ("needle", "scissors", "iron")
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
     says = (
@@ -265,13 +260,7 @@ class SetBand(Operation):
     rules = (whole_edges("a"), in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), *fits("band_length"))
 
     a: tuple[Run, ...] = meets(
-        "b",
-        argument="band",
-        closes="sewn",
-        takes="allowance",
-        becomes="faced",
-        role="band",
-        fills={"band": "piece"},
+        "b", argument="band", closes="sewn", takes="allowance", becomes="faced", role="band", fills={"band": "piece"}
     )
     b: tuple[Run, ...] = meets(
         "a", argument="to", closes="sewn", takes="allowance", becomes="faced", fills={"edge": "place"}

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from kit.sewing.operations.strips import ATTACHED, ON_THE_RUN, OnRun, spotted
 from kit.sewing.places import part
 from kit.sewing.vocabulary import *

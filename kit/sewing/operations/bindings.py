@@ -2,17 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import replace
-from typing import Any
-
-from kit.diagnostic import Value
 from kit.piece.strips import binding
-from kit.sewing.before import state_after, state_before
+from kit.sewing.before import state_after
 from kit.sewing.places import closed_at, free_ends, inside, sewn_length
 from kit.sewing.reading import read_word
 from kit.sewing.sections import bindings as section
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
@@ -80,26 +74,14 @@ class EdgeStrip(Operation):
     when its ends are turned in, "caught" when later seams catch them; where nothing is said, what the edge asks for
     (`ending`)."""
 
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
     also = (Also("turned", TURNED_END),)
     rules = (
         in_a_row("edges"),
-        Rule(
-            Asking(_enough),
-            "too_few_strips",
-            says="too_few_strips_bound",
-            tells=("count", "cut"),
-        ),
+        Rule(Asking(_enough), "too_few_strips", says="too_few_strips_bound", tells=("count", "cut")),
         Rule(Asking(_wide_enough), "binding_width", tells=("width", "finished", "cut_width")),
-        Rule(
-            Asking(_long_enough),
-            "binding_short",
-            says="binding_short_edge",
-            tells=("length", "needed"),
-            on="edges",
-        ),
+        Rule(Asking(_long_enough), "binding_short", says="binding_short_edge", tells=("length", "needed"), on="edges"),
         Rule(Asking(_bends), "binding_not_bias", tells=("place", "piece")),
     )
 

@@ -2,13 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import ClassVar
-
-from kit.diagnostic import Value
-from kit.geometry import Path, Point, Vector
-from kit.sewing.facts import place_facts
+from kit.geometry import Point, Vector
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import ground, halves, nearest, spot
 from kit.sewing.scene import Face, ThingKind

@@ -2,12 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-
 from kit.sewing.fields import part
 from kit.sewing.operations.hems import clipped
-from kit.sewing.outcome import Turned
 from kit.sewing.places import alike, closed_but, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
@@ -32,7 +28,6 @@ class Casing(Operation):
 
     kind = "casing"
     seam_class = "6.03.01"
-    cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     crosses = True
     says = (

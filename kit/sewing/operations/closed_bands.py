@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
 from itertools import combinations
 
-from kit.sewing.before import state_before
 from kit.sewing.operations.bands import SeamBand, SetBand, marked_fold
 from kit.sewing.operations.turned import right_side_out
 from kit.sewing.places import alike_of, around, corner, sewn_length
@@ -150,7 +147,6 @@ class CloseBand(Operation):
     # "edgestitch"ed or stitched in the "groove" of the seam from the right side, or slip stitched by "hand"
     kind = "close_band"
     seam_class = "2"
-    cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron", "hand_needle")
     crosses = True
     says = ("turn", "pin", "{method}", alike_of("inner"))

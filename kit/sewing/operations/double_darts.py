@@ -4,8 +4,6 @@ From the middle outwards, so that both halves run out along the fold: common pra
 
 from __future__ import annotations
 
-from typing import ClassVar
-
 from kit.piece.double_dart import DoubleDart, double_dart
 from kit.sewing.mark_spot import ground, halves
 from kit.sewing.operations.buttons import once

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-from typing import Any, ClassVar
-
 from kit.sewing.fields import part
 from kit.sewing.operations.casings import EDGE
 from kit.sewing.places import inside, sewn_length

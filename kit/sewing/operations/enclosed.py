@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import Any
-
 from kit.sewing import section
 from kit.sewing.fields import width as _width
 from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pressed, pressing
@@ -12,7 +9,6 @@ from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, Ope
 from kit.sewing.reading import read_word
 from kit.sewing.scene import Face
 from kit.sewing.sections import seams as shapes
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 LEAST_TURN = 3.0  # mm of cloth that can be turned under and held (common practice, no source)
@@ -33,7 +29,6 @@ class MockFrenchSeam(OpenSeam):
     kind = "mock_french_seam"
     called = "mock French seam"
     seam_class = "1"
-    cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     stages = (
         Stage("first", (pinned("right"), "sew", left_open), closes={"a": "sewn", "b": "sewn"}, joins=True),
@@ -115,7 +110,6 @@ class FlatFelledSeam(OpenSeam):
     kind = "flat_felled_seam"
     called = "flat-felled seam"
     seam_class = "2.04"
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     stages = (
         Stage(
@@ -224,7 +218,6 @@ class LappedSeam(OpenSeam):
     # a is turned under at its stitch line, so that the stitch lines meet; not turned, a second row holds the other edge
     kind = "lapped_seam"
     seam_class = "2"
-    cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     stages = (
         Stage("fold", ("turn",), sews=False, when=lambda seam: seam.turned),
@@ -252,9 +245,7 @@ class LappedSeam(OpenSeam):
         *not_basted(),
         Rule(
             Suits(
-                lambda seam: seam.edgestitch < seam.allowance,
-                of="a",
-                by=lambda seam: seam.edgestitch - seam.allowance,
+                lambda seam: seam.edgestitch < seam.allowance, of="a", by=lambda seam: seam.edgestitch - seam.allowance
             ),
             "lapped_row",
             tells=("edgestitch", "allowance"),

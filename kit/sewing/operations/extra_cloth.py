@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import replace
-
 from kit.piece.piece import Piece
 from kit.piece.recut import PieceChange
 from kit.sewing.rules import whole_edges
@@ -39,7 +36,6 @@ class TrimToFit(Operation):
 
     kind = "trim_to_fit"
     stitch_type = ""
-    cautions = ("scissors",)
     tools = ("scissors",)
     notions = ()
     says = (lambda made, pattern: made.widths(pattern), both("along"))

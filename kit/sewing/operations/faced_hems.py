@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import eased, matched
 from kit.sewing.sections import hems as shapes
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 
@@ -48,10 +45,7 @@ class FacedHem(AttachFacing):
     )
     why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"), Of("shut_in", "free", when=lambda hem: hem.turn > 0))
-    rules = (
-        in_a_row("free"),
-        Rule(Closed("free"), "free_edge_raw", each=True, when=lambda hem: hem.turn == 0),
-    )
+    rules = (in_a_row("free"), Rule(Closed("free"), "free_edge_raw", each=True, when=lambda hem: hem.turn == 0))
 
     allowance: float = width()
     free: tuple[Run, ...] = row(by_name=True, said="free edge")
@@ -78,7 +72,4 @@ class FacedHem(AttachFacing):
         garment = shown(pattern, self.b[-1])
         free = shown(pattern, self.free[0], garment.side)
         down = Row(free, inset=1.5, style="hand" if self.by == "hand" else "machine")
-        return (
-            replace(first, pins=(garment,)),
-            replace(last, rows=(*last.rows, down), section=shapes.faced_down()),
-        )
+        return (replace(first, pins=(garment,)), replace(last, rows=(*last.rows, down), section=shapes.faced_down()))

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from kit.sewing import section
-from kit.sewing.outcome import Turned
 from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
@@ -21,7 +18,6 @@ class FinishFacing(Operation):
     """
 
     kind = "finish_facing"  # turned: ISO 4916 6.02.01, from memory
-    cautions = ("needle", "iron")
     tools = ("machine", "iron")
     says = (
         Say("guide", lambda made: made.turned),
@@ -34,11 +30,7 @@ class FinishFacing(Operation):
     rules = (
         # It can be finished piece by piece; joined first, the seam between two facings has its ends under the finish.
         Rule(
-            EndToEnd("outer"),
-            "facing_apart",
-            tells=("place", "other"),
-            when=lambda made: not made.apart,
-            level="note",
+            EndToEnd("outer"), "facing_apart", tells=("place", "other"), when=lambda made: not made.apart, level="note"
         ),
     )
 

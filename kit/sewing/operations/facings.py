@@ -2,18 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import Any, ClassVar
-
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
-from kit.sewing.before import state_before
 from kit.sewing.caught import with_caught
-from kit.sewing.facts import facts_of
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.rules import whole as whole_piece
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 
@@ -76,7 +70,6 @@ class Fuse(Interfacing):
 
     kind = "fuse"
     stitch_type = ""
-    cautions = ("iron",)
     tools = ("iron", "press_cloth")
     notions = ("interfacing",)
     says = ("lay", "press")
@@ -99,7 +92,6 @@ class FaceWithInterfacing(Operation):
     # the interfacing's plain side lies on the facing's right side, and is fused only when it is turned
     kind = "face_with_interfacing"
     seam_class = "1"
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "press_cloth", "scissors")
     notions = ("thread", "interfacing")
     says = ("lay", "sew", Say("clip", lambda facing: facing.clip), "turn", "fuse", both("outer"))
@@ -146,7 +138,6 @@ class AttachFacing(Seam):
 
     kind = "attach_facing"
     seam_class = "1"
-    cautions = ("needle", "iron", "scissors")
     tools: ClassVar[Words] = ("machine", "pins", "iron", "scissors")
     stages: ClassVar[tuple[Stage, ...]] = (
         Stage("stitch", ("pin", matched, "sew"), closes=_BOTH, joins=True, brings=("faced",), work=2.0),

@@ -6,11 +6,9 @@ practice, no source."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import pairwise
-from typing import ClassVar
 
-from kit.diagnostic import Value, as_value
+from kit.diagnostic import as_value
 from kit.sewing.facts import at_place
 from kit.sewing.fields import places as marked
 from kit.sewing.mark_spot import halves, nearest, spot

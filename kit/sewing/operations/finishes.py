@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from kit.sewing import section
-from kit.sewing.facts import facts_of
 from kit.sewing.rules import Pressed
 from kit.sewing.vocabulary import *
 

@@ -6,9 +6,7 @@ last with the shield out of the way) is common practice, no source."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-from kit.geometry import Cubic, Path, parallel
+from kit.geometry import Cubic, parallel
 from kit.piece.role import PieceRole
 from kit.sewing import section as seams
 from kit.sewing.fields import part

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import ClassVar
-
 from kit.diagnostic import Told, named_edge
-from kit.geometry import Path
 from kit.piece.dart import dart_of
 from kit.piece.dart import depth as dart_depth
 from kit.piece.dart import fold_line as dart_fold

@@ -2,13 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import ClassVar
-
 from kit.geometry import parallel
 from kit.sewing.operations.hems import BEGUN, TURNED, Hem, stitched
 from kit.sewing.sections import hems as shapes
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
@@ -153,7 +149,6 @@ class RolledHem(Hem):
     """
 
     kind = "rolled_hem"
-    cautions = ("needle", "scissors")
     tools = ("machine", "scissors", "hand_needle")
     says = (*BEGUN, "stay", "trim", "roll", "slip")
     stages = ()  # rolled a little at a time, each bit sewn at once

@@ -2,15 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-from typing import ClassVar
-
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.outcome import Turned
 from kit.sewing.places import Ring
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
@@ -60,7 +54,6 @@ class Hem(Operation):
     # second: the finished hem, stitched near the inner fold; 0: turned once; catching: facing ends folded in with it;
     # ring: the edge is a closed ring already, as at a sleeve or cuff
     kind = "hem"
-    cautions = ("needle", "iron")
     tools: ClassVar[Words] = ("machine", "pins", "iron")
     crosses = True
     stages: ClassVar[tuple[Stage, ...]] = (

@@ -7,10 +7,6 @@ stretch is closed once.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import Any
-
 from kit.sewing import section
 from kit.sewing.fields import EMPTY, opening
 from kit.sewing.operations.joined import Seam, pinned, pressing
@@ -47,21 +43,13 @@ class PocketBag(Seam):
     why = ("why",)
     gives = (Of("pocket_bag", "a", each="half"),)
     wanted = (Of("bag_closed", "a", each="half"),)
-    rules = (
-        whole_edges("a"),
-        Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", each=True),
-    )
+    rules = (whole_edges("a"), Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", each=True))
 
     a: tuple[Run, ...] = meets(
         "b", argument="bag", marked="b", closes="sewn", takes="allowance", role="pocket", fills={"bag": "piece"}
     )
     b: tuple[Run, ...] = meets(
-        "a",
-        argument="to",
-        marked="b",
-        closes="sewn",
-        takes="allowance",
-        fills={"garment": "piece", "edge": "edge"},
+        "a", argument="to", marked="b", closes="sewn", takes="allowance", fills={"garment": "piece", "edge": "edge"}
     )
     allowance: float = width()
     finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
@@ -81,14 +69,7 @@ class PocketBag(Seam):
         bag, garment = shown(pattern, self.a[0]), shown(pattern, self.b[0])
         return (
             together(garment, bag, Row(garment), pins=(garment,), section=section.superimposed("main", "lining")),
-            opened(
-                garment,
-                bag,
-                Row(garment, ink="old"),
-                up="right",
-                arrows=((bag, "in"),),
-                section=shapes.bag_sewn(),
-            ),
+            opened(garment, bag, Row(garment, ink="old"), up="right", arrows=((bag, "in"),), section=shapes.bag_sewn()),
         )
 
 

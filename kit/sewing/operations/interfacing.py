@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from kit.sewing.operations.facings import INTERFACED, Interfacing
 from kit.sewing.vocabulary import *
 
@@ -26,15 +24,11 @@ class BasteInterfacing(Interfacing):
     """
 
     kind = "baste_interfacing"
-    cautions = ("needle", "scissors")
     tools = ("machine", "pins", "scissors")
     notions = ("thread", "sewn_in_interfacing")
     says = ("lay", "sew", "trim")
     why = ("why",)
-    rules = (
-        *INTERFACED,
-        Rule(Asking(_beyond_cloth), "basting_outside_cloth", tells=("distance",), each=True),
-    )
+    rules = (*INTERFACED, Rule(Asking(_beyond_cloth), "basting_outside_cloth", tells=("distance",), each=True))
 
     pieces: tuple[str, ...] = pieces(like="make.baste_interfacing(collar)")
     distance: float = width(default=3 * mm)

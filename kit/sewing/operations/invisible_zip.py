@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from kit.sewing.operations.zips import TOP, Zip, closed_above, equal_sides
 from kit.sewing.places import minus
 from kit.sewing.sections import closures as section
@@ -58,13 +56,7 @@ class InvisibleZip(Zip):
     why = ("why", "why_seam")
     rules = (
         Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
-        Rule(
-            Asking(_too_short),
-            "zip_short",
-            says="zip_ends_short",
-            tells=("length",),
-            do_tells=("least", "opening"),
-        ),
+        Rule(Asking(_too_short), "zip_short", says="zip_ends_short", tells=("length",), do_tells=("least", "opening")),
         Rule(Asking(_seam_below), "seam_before_zip"),
         Rule(First(closed_above, "above"), "zip_late", tells=("edge",)),
     )

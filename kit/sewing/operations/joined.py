@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from dataclasses import replace
-from typing import Any
+from collections.abc import Callable
 
 from kit.diagnostic import per_cent
-from kit.sewing.facts import drawn_up_to, facts_of
+from kit.sewing.facts import drawn_up_to
 from kit.sewing.joined_lengths import gaps_of, pairs, stitch_length
 from kit.sewing.operation import Telling
 from kit.sewing.reading import Reader, read_size

@@ -2,13 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-from typing import Any, ClassVar
-
 from kit.sewing import section
 from kit.sewing.scene import StripShape
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 _CUT_FOR = {
@@ -60,7 +55,6 @@ def _comes_out(make: MakeStrip, state: State, pattern: Cut) -> Iterable[Case]:
 class MakeStrip(Operation):
     """Base of the ways of making a strip; all of its `count` are made at once."""
 
-    cautions: ClassVar[tuple[str, ...]] = ("needle", "iron")
     tools: ClassVar[tuple[str, ...]] = ("machine", "iron")
     rules: ClassVar[tuple[Rule, ...]] = (
         Rule(Made("name"), "strip_made_twice", holds=False, tells=()),
@@ -165,7 +159,6 @@ class TurnStrip(MakeStrip):
 
     kind = "turn_strip"
     seam_class = "1"
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "iron", "scissors", "turner")
     stages = (
         Stage(

@@ -3,15 +3,11 @@ down before the last row. A gap for turning is another thing: it stays raw until
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import Any
-
 from kit.sewing.fields import opening
 from kit.sewing.operations.joined import Seam
 from kit.sewing.places import NARROWEST_GAP, around, closed_but, on_both
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import seams as shapes
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 LEAST_ALLOWANCE = 6.0
@@ -156,10 +152,7 @@ AGAIN = Say("opening.again", lambda seam: seam.is_open)
 """The next row stops there too."""
 UNTRIMMED = Say("opening.untrimmed", lambda seam: seam.is_open)
 OPENED = Stage(
-    "opening",
-    (clipped, "opening.turn"),
-    closes={"a": "hemmed", "b": "hemmed"},
-    when=lambda seam: seam.is_open,
+    "opening", (clipped, "opening.turn"), closes={"a": "hemmed", "b": "hemmed"}, when=lambda seam: seam.is_open
 )
 """The stage between two rows in which the allowances of an opening are clipped, turned under and stitched."""
 GAP_WIDE = Rule(Asking(_wide_enough), "gap_narrow", tells=("size",), do_tells=("least",))

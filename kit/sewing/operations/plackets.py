@@ -5,12 +5,7 @@ that keeps it inside) is common practice, no source."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import ClassVar
-
 from kit.diagnostic import as_value
-from kit.geometry import Path
 from kit.piece.slit import Slit, slit_of
 from kit.sewing.fields import mark
 from kit.sewing.mark_spot import halves
@@ -62,7 +57,6 @@ def _wide(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
 class Placket(Operation):
     """Base: a slit that is sewn round, cut open and finished; a `strip` for each half binds what it binds of it."""
 
-    cautions = ("scissors", "needle", "iron")
     tools = ("machine", "pins", "iron", "scissors", "chalk")
     why: ClassVar[Keys] = ("why",)
     gives = (Of("slit_finished", "slit"),)

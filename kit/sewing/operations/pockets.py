@@ -2,15 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-
-from kit.diagnostic import Value
-from kit.geometry import Path, parallel
+from kit.geometry import parallel
 from kit.sewing import section
-from kit.sewing.facts import place_facts
 from kit.sewing.fields import mark
-from kit.sewing.outcome import Turned
 from kit.sewing.placement import laid_on
 from kit.sewing.places import sewn_length
 from kit.sewing.sections import pockets as shapes
@@ -33,7 +27,6 @@ class PocketHem(Operation):
 
     kind = "pocket_hem"
     seam_class = "6.03.01"
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "iron", "scissors")
     says = ("turn", "fold", "ends", "out", "sew")
     why = ("why",)
@@ -93,7 +86,6 @@ class FoldPocket(Operation):
 
     kind = "fold_pocket"
     stitch_type = ""
-    cautions = ("iron", "scissors")
     tools = ("iron", "scissors")
     notions = ()
     says = (Say("prepare_{corners}", lambda fold: fold.corners != "square"), "press", "{corners}")

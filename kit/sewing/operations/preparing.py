@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from dataclasses import replace
-from typing import Any, ClassVar
+from collections.abc import Callable
 
 from kit.diagnostic import number, per_cent
 from kit.sewing import section
 from kit.sewing.base import over_the_fold
-from kit.sewing.facts import drawn_facts, facts_of
+from kit.sewing.facts import drawn_facts
 from kit.sewing.operations.joined import EASED_EASE, stitch_length
 from kit.sewing.sections import folds as shapes
 from kit.sewing.vocabulary import *
@@ -288,7 +286,6 @@ class RemoveBasting(Operation):
 
     kind = "remove_basting"
     stitch_type = ""
-    cautions = ("scissors",)
     tools = ("scissors",)
     notions = ()
     says = ("pull", both("along"))

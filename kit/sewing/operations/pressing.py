@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from typing import Literal
 
 from kit.sewing import section
-from kit.sewing.facts import facts_of
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
@@ -34,7 +32,6 @@ class Press(Operation):
 
     kind = "press"
     stitch_type = ""
-    cautions = ("iron",)
     tools = ("iron", "press_cloth")
     notions = ()
     says = ("{towards}", both("seams"))

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from kit.sewing.portion import Portion, until
 from kit.sewing.portion import begun as unfinished
 from kit.sewing.reading import Reader, Runs

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
-from dataclasses import replace
 from typing import Literal
 
 from kit.sewing import section
@@ -25,7 +23,6 @@ from kit.sewing.operations.openings import (
 )
 from kit.sewing.places import around, minus, on_both
 from kit.sewing.sections import seams as shapes
-from kit.sewing.stage import Stage
 from kit.sewing.vocabulary import *
 
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
@@ -53,7 +50,6 @@ class PlainSeam(OpenSeam):
 
     kind = "plain_seam"
     seam_class = "1.01.01"
-    cautions = ("needle", "iron")
     tools = ("machine", "pins", "iron")
     says = (
         pinned("right"),
@@ -225,7 +221,6 @@ class FrenchSeam(OpenSeam):
     kind = "french_seam"
     called = "French seam"
     seam_class = "1"
-    cautions = ("needle", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     stages = (
         Stage("first", (pinned("wrong"), "first", left_open), closes={"a": "sewn", "b": "sewn"}, joins=True),

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
 from itertools import islice
 
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import replace
-from typing import Any, ClassVar
-
 from kit.sewing import section
 from kit.sewing.handle import StripEdges
 from kit.sewing.reading import Reader
@@ -75,7 +71,6 @@ class OnStrip(Operation):
     """Base: the allowances of the edges `strips` are cut back, one of them or both, `to` a width."""
 
     stitch_type = ""
-    cautions = ("scissors",)
     tools = ("scissors",)
     notions = ()
     says = (lambda cut, pattern: cut.cuts(pattern),)

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from dataclasses import replace
-from typing import Any, Self
+from collections.abc import Callable
+from typing import Self
 
 from kit.diagnostic import as_value
-from kit.sewing.facts import facts_of
 from kit.sewing.places import around
 from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-from typing import Any
-
 from kit.sewing.operations.strips import ATTACHED, OnRun, fixed_by
 from kit.sewing.places import around
 from kit.sewing.vocabulary import *
@@ -63,13 +59,7 @@ class AttachHandle(OnRun):
     also = (Also("spots", lambda handle, pattern: (handle.to, *handle.at), "spots"),)
     rules = (
         *ATTACHED,
-        Rule(
-            Asking(_reaches),
-            "place_outside_run",
-            says="end_outside_run",
-            tells=("at", "place", "size"),
-            ends="all",
-        ),
+        Rule(Asking(_reaches), "place_outside_run", says="end_outside_run", tells=("at", "place", "size"), ends="all"),
         Rule(Asking(_free), "handle_twice", do="do_take_one_operation_out"),
         Rule(
             Asking(_finished),

@@ -6,11 +6,6 @@ across) is common practice, no source."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import Any
-
-from kit.geometry import Path
 from kit.sewing.operations.plackets import Placket
 from kit.sewing.sections import plackets as section
 from kit.sewing.vocabulary import *

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import Any, ClassVar, Literal
+from typing import Literal
 
 from kit.sewing import section
 from kit.sewing.curves import Bend as Way
@@ -91,7 +90,6 @@ class OnAllowance(Operation):
     """Scissors on the allowances along sewn edges. They close nothing and take nothing."""
 
     stitch_type = ""
-    cautions = ("scissors",)
     tools = ("scissors",)
     notions = ()
     says: ClassVar[Keys] = (lambda cut, pattern: cut.told((cut.curve(pattern),), pattern), both("along"))
@@ -326,6 +324,7 @@ class TackDown(Operation):
 
     kind = "tack_down"
     stitch_type = ""
+    cautions = ("needle",)
     tools = ("hand_needle",)
     says = ("sew", both("to"))
     why = ("why",)

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import Any, Literal
+from typing import Literal
 
-from kit.diagnostic import Message, Value, named_edge
+from kit.diagnostic import Message, named_edge
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.recut import SLACK, TOLD, EdgeChange, PieceChange
 from kit.sewing.new_lines import NEAR, narrow_places, new_lines, runs_there
@@ -19,7 +18,7 @@ from kit.units import Size
 LEAST_LEFT = 6.0
 """mm of allowance that a plain seam can be sewn and finished with (common practice, no source)."""
 
-Stage = Literal["", "changed", "corrected", "elsewhere", "refused"]
+Met = Literal["", "changed", "corrected", "elsewhere", "refused"]
 Asks = tuple[str, Any, Any]
 
 
@@ -48,7 +47,7 @@ class TryOn(Operation):
     note: str = ""
     asks: tuple[Asks, ...] = ()
     leave: tuple[Run, ...] = ()
-    stage: Stage = ""
+    stage: Met = ""
     refit: Refit | None = None
     why_refused: Message | str = ""
 

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import Any, ClassVar
-
 from kit.sewing import section
 from kit.sewing.caught import with_caught
 from kit.sewing.curves import Bend, needs_scissors, tightest
@@ -50,7 +46,6 @@ class SeamToTurn(Seam):
     # class 1, from memory
     kind = "seam_to_turn"
     seam_class = "1"
-    cautions = ("needle", "scissors", "iron")
     tools = ("machine", "pins", "iron", "scissors")
     says: ClassVar[Keys] = (
         pinned("right"),
@@ -123,7 +118,6 @@ class TurnOut(Operation):
     kind = "turn_out"
     stitch_type = ""
     work = (5.0, 0.0)
-    cautions = ("iron",)
     tools = ("turner", "iron")
     notions = ()
     says = (

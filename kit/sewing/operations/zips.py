@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
-from typing import ClassVar
-
-from kit.geometry import Path, parallel
+from kit.geometry import parallel
 from kit.sewing.fields import part
 from kit.sewing.operation import Telling
 from kit.sewing.places import minus
@@ -229,6 +225,7 @@ class CentredZip(Zip):
     """
 
     kind = "centred_zip"
+    cautions = Zip.cautions
     tools = ("machine", "zip_foot", "pins", "iron", "seam_ripper")
     says = ("baste", "press", flush("lay"), "stitch", "open")
 
