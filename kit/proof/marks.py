@@ -6,6 +6,7 @@ from kit.diagnostic import Diagnostic, measured, message
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern, SewRecord
 from kit.piece.folded import Folded
+from kit.piece.piece import Mark, Piece
 from kit.sewing.named import edge_of, placed
 from kit.sewing.operation import Operation
 from kit.sewing.operations.joined import Seam
@@ -13,6 +14,7 @@ from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import as_sewn, walk_folded
 from kit.sewing.spans import Span, spans
+from kit.sewing.state import State
 
 TOLERANCE = 0.5  # mm along the stitch line
 
@@ -74,7 +76,28 @@ def _opens(operation: Operation, pattern: Pattern) -> tuple[Span, ...]:
     return (*operation.opens(pattern), *raw)
 
 
-def openings(pattern: Pattern) -> list[Diagnostic]:
+def _meant(piece: Piece, span: Span) -> list[Mark]:
+    """The openings marked on an edge that a stretch left open may be: those it overlaps, else the one that lies
+    nearest."""
+    marks = [mark for mark in piece.marks if mark.kind == "opening" and mark.edge == span.edge]
+    there = [mark for mark in marks if min(mark.end, span.end) - max(mark.start, span.start) > TOLERANCE]
+    return there or sorted(marks, key=lambda mark: abs(mark.start + mark.end - span.start - span.end))[:1]
+
+
+def _hemmed(piece: Piece, mark: Mark, state: State) -> bool:
+    """Whether an opening that no seam leaves is one all the same: the seam stops beside it, and its edge is hemmed,
+    faced or bound by itself."""
+    size = piece.edge(mark.edge).path.length
+    for side in piece.sides:
+        done = [each.span for each in state.on((piece.name, side, mark.edge)) if each.how in ("hemmed", "faced")]
+        own = Span(piece.name, side, mark.edge, mark.start, mark.end)
+        held = sum(span.overlap(own) for span in done)
+        if held > own.length - TOLERANCE and sum(span.length for span in done) < size - TOLERANCE:
+            return True
+    return False
+
+
+def openings(pattern: Pattern, state: State) -> list[Diagnostic]:
     """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
     # Both ways are walked: from the seams to the marks (is what a seam leaves open what was marked?), noting which
     # marks were met, and then over all marks: one that no seam met is sewn shut.
@@ -84,9 +107,7 @@ def openings(pattern: Pattern) -> list[Diagnostic]:
         try:
             for span in _opens(operation, pattern):
                 piece = pattern.piece(span.piece)
-                for mark in piece.marks:
-                    if mark.kind != "opening" or mark.edge != span.edge:
-                        continue
+                for mark in _meant(piece, span):
                     left_open.add((piece.name, mark.name))
                     off = max(abs(mark.start - span.start), abs(mark.end - span.end))
                     if off > TOLERANCE:
@@ -115,7 +136,8 @@ def openings(pattern: Pattern) -> list[Diagnostic]:
             continue  # told by the sewing order
     for piece in pattern.pieces:
         for mark in piece.marks:
-            if mark.kind == "opening" and (piece.name, mark.name) not in left_open:
+            met = mark.kind != "opening" or (piece.name, mark.name) in left_open
+            if not met and not _hemmed(piece, mark, state):
                 found.append(
                     Diagnostic(
                         "opening_sewn_shut",

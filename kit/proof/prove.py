@@ -93,7 +93,7 @@ _SEWN: Mapping[str, Check] = {
     "raw_inside": lambda case: raw_inside(case.pattern, case.sewn[0]),
     "extra_cloth": lambda case: extra_cloth(case.whole, case.sewn[0]),
     "fold_true": lambda case: fold_true(case.pattern, case.sound),
-    "openings": lambda case: openings(case.pattern),
+    "openings": lambda case: openings(case.pattern, case.sewn[0]),
     "notches": lambda case: notch_pairs(case.pattern),
     "notions": lambda case: notions(case.pattern),
     "corners": lambda case: corners(case.pattern) if not case.outlines else [],

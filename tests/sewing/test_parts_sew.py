@@ -63,3 +63,37 @@ def test_an_order_that_would_sew_is_let_pass_and_another_is_not(sewn, vest, case
     unpressed = [each.code for each in prove(found.pattern) if each.code == "never_pressed"]
     against = found.codes + (unpressed if not found.codes else [])
     assert (not against) == case["sews"], against
+
+
+# ---- beside a slit --------------------------------------------------------------------------------------------------
+
+
+def beside_the_slit(*more):
+    """The sides sewn down to the slit, the slit hemmed by itself."""
+    lines = [
+        "make.plain_seam(front.side.before(front.slit), back.side.before(back.slit), allowance=15 * mm, "
+        "opening=(8 * cm, 23 * cm))",
+        "make.narrow_hem(front.side.after(front.slit.start), back.side.after(back.slit.start), turn=5 * mm)",
+    ]
+    return [written(line) for line in (*lines, *more)]
+
+
+def test_hems_beside_a_slit_are_rows_of_their_own(sewn, vest):
+    """Front and back are hemmed alike; nothing will be sewn where they end (common practice, no source)."""
+    hems = "make.hem(front.hem, back.hem, first=5 * mm, second=15 * mm)"
+    assert sewn(vest, *beside_the_slit(hems)).codes == []
+    assert sewn(vest, written(hems)).codes == ["not_joined_yet"]  # the sides are still to come
+
+
+def test_a_slit_beside_an_opening_is_neither_moved_nor_sewn_shut(sewn, vest):
+    found = sewn(vest, *beside_the_slit())
+    assert not [each for each in prove(found.pattern) if each.code.startswith("opening")]
+    shut = sewn(vest, written("make.plain_seam(front.side, back.side, allowance=15 * mm, opening=front.pocket)"))
+    codes = [(each.piece, each.code) for each in prove(shut.pattern) if each.code.startswith("opening")]
+    assert codes == [("front", "opening_sewn_shut"), ("back", "opening_sewn_shut")]
+
+
+def test_an_opening_in_a_part_of_a_seam_is_measured_from_the_edge_beside_it(sewn, vest):
+    line = "make.plain_seam(front.side.after(5 * cm), back.side.after(5 * cm), allowance=15 * mm, opening=front.pocket)"
+    (said,) = (text for text in sewn(vest, written(line)).said if "unsewn" in text)
+    assert "8 cm" in said and "23 cm" in said and "measured from the shoulder" in said

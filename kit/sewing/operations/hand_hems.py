@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kit.geometry import parallel
-from kit.sewing.operations.hems import BEGUN, TURNED, Hem, stitched
+from kit.sewing.operations.hems import BEGUN, ONE_ROW_EACH, TURNED, Hem, stitched
 from kit.sewing.sections import hems as shapes
 from kit.sewing.vocabulary import *
 
@@ -157,7 +157,7 @@ class RolledHem(Hem):
     work = (5.0, 30.0)
     gives = (Of("shut_in", "edges"),)
     rules = (
-        in_a_row("edges"),
+        ONE_ROW_EACH,
         *Hem.rules,
         Rule(
             Excess(lambda hem: hem.first - MOST_ROLLED, of="edges", values={"most": _MOST}),

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.places import Ring
+from kit.sewing.places import Ring, raw_beside
+from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
@@ -29,9 +30,20 @@ TURNED = (
 """How the edge is turned up, once or twice."""
 
 
+def _one_row_each(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:
+    """By the time they are stitched edges named together are one row, or each is a row of its own: beside a slit its
+    ends are finished edges, where nothing will be sewn any more."""
+    for case in EndToEnd("edges").cases(hem, state, pattern):
+        own = not case.holds and raw_beside(state, pattern, hem.edges) is None
+        yield case._replace(holds=True) if own else case
+
+
+ONE_ROW_EACH = Rule(Asking(_one_row_each), "not_joined_yet", tells=("place", "other"), each=True)
+
+
 def stitched(*says: str | Say, press: str = "press") -> Stage:
-    """The second stage of a hem, what is folded being stitched: by then its edges lie end to end."""
-    return Stage("stitch", (*says, press), rules=(in_a_row("edges"),))
+    """The second stage of a hem, what is folded being stitched."""
+    return Stage("stitch", (*says, press), rules=(ONE_ROW_EACH,))
 
 
 def _hanging(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:

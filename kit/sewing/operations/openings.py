@@ -91,7 +91,7 @@ def left_raw(seam: Any, pattern: Cut) -> Iterator[Sentence]:
 
 
 def _left(seam: Seam, stretch: tuple[float, float] | None, what: str, marked: bool, pattern: Cut) -> Iterator[Sentence]:
-    """It is measured from an edge beside the seam that is named; along a part of an edge from where that begins."""
+    """It is measured from an edge beside the seam that is named, of a part of an edge too."""
     if stretch is None:
         return
     (run,) = seam.a
@@ -101,6 +101,8 @@ def _left(seam: Seam, stretch: tuple[float, float] | None, what: str, marked: bo
     if start < _END or last:
         key = "next" if beside else "end" if last else "start"
     else:
+        low = run.start or 0.0
+        start, end, beside = start + low, end + low, _beside(pattern, replace(run, start=None, end=None), last)
         key = f"{'mark' if marked else 'part'}{'_from' if beside else ''}"
     values = {**seam.values(pattern), "edge": ((run,), "edge"), "beside": (beside, "edge")}
     values |= {"from": (start, "length"), "to": (end, "length")}
