@@ -53,6 +53,12 @@ class PieceHandle:
                     do=f"Write its cutting plan in a drafting step: {name}.cut(2, mirrored=True) for a pair, or "
                     f'{name}.cut(1, fold="centre").',
                 )
+            if self._piece.cut.count > 1:
+                name, count = self._piece.name, self._piece.cut.count
+                raise KitError(
+                    f"{self._piece.title} has no {side} half: its {count} layers are cut alike.",
+                    do=f"For a left and a right one write {name}.cut({count}, mirrored=True).",
+                )
             raise KitError(f"{self._piece.title} has no {side} half: it is cut as one single layer.")
         return PieceHandle(self._piece, side)
 

@@ -74,8 +74,8 @@ _Links = dict[tuple[_Node, End], tuple[_Node, End]]
 def _stationed(pattern: Cut, hung: Hung, walk: list[tuple[_Node, End]], links: _Links) -> list[Station]:
     """The edges of one walk, each with its place along the band. Which end of the walk the band begins at follows from
     the order in which the edges were named; where that leaves it open it is the wearer's left."""
-    named = {run.piece: number for number, run in reversed(list(enumerate(hung.to)))}
-    order = [named[node[0]] for node, _ in walk]
+    runs = list(enumerate(hung.to))
+    order = [next(number for number, run in runs if _is_of(node, run)) for node, _ in walk]
     half = len(order) // 2
     if half and (sum(order[:half]), walk[0][0][1] == "right") > (sum(order[-half:]), walk[-1][0][1] == "right"):
         walk = [(node, "end" if end == "start" else "start") for node, end in reversed(walk)]
@@ -93,6 +93,11 @@ def _stationed(pattern: Cut, hung: Hung, walk: list[tuple[_Node, End]], links: _
         found.append(Station(*node, *((at, far) if entered == "start" else (far, at)), free))
         at = far
     return found
+
+
+def _is_of(node: _Node, run: Run) -> bool:
+    """Whether an edge of one half is one of a run's."""
+    return node[0] == run.piece and node[2] in run.edges and run.side in (None, node[1])
 
 
 _ENDS: tuple[End, End] = ("start", "end")

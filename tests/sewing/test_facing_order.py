@@ -90,7 +90,8 @@ def test_a_facing_is_set_in_the_order_of_the_trade(sewn, neck):
     assert found.codes == []
     assert not any("Trim" in line or "Clip" in line or "press" in line for line in told(found, stitch, steps))
     assert told(found, understitch, steps) == [
-        "Stitch on the facing, 2 mm (1/16 in) beside the seam, through the facing and the allowances only."
+        "Stitch on the front facing and the back facing, 2 mm (1/16 in) beside the seam, through that layer and the "
+        "allowances only."
     ]
     assert told(found, turn, steps)[1:3] == ["Turn the facing to the inside.", "Do not press it yet."]
     assert told(found, press, steps)[0].startswith("Roll the seam along")
@@ -102,7 +103,7 @@ def test_each_part_may_be_left_out(sewn, neck, gone):
     found = sewn(neck, *steps)
     assert found.codes == []
     if gone is away:
-        assert told(found, understitch, steps)[0] == "Open the facing out and press the allowances towards it."
+        assert told(found, understitch, steps)[0].startswith("Open out the front facing and the back facing and press")
 
 
 @pytest.mark.parametrize("number", range(1, 5))

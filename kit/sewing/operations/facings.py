@@ -233,6 +233,7 @@ class Understitch(Operation):
         lambda row, pattern: row.told(() if row.pressed_away(pattern) else ("press",), pattern),
         "sew",
         lambda row, pattern: row.told(() if row.before_turning(pattern) else ("roll",), pattern),
+        both("along"),
     )
     why = ("why",)
     gives = (Of("understitched", "along"),)

@@ -77,7 +77,8 @@ class Seam(Operation):
         first, second = self._names()
         alike = {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}
         if first == second and alike:
-            return Sentence(f"pin_{faces}_same_piece", self._place())
+            both_halves = {"edge": (tuple(replace(run, side=None) for run in self.a), "edge")}
+            return Sentence(f"pin_{faces}_same_piece", self._place() | both_halves)
         if alike:
             return Sentence(f"pin_{faces}", self._place())
         return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})

@@ -19,7 +19,7 @@ attach_facing-turn = Den Beleg nach innen wenden und bügeln, die Naht genau an 
 attach_facing-turn_only = Den Beleg nach innen wenden.
 attach_facing-why = Verschieden breit zurückgeschnittene Lagen bilden keinen Wulst; durch die Einschnitte liegt eine runde Zugabe nach dem Wenden flach.
 
-understitch-press = Den Beleg aufklappen und die Nahtzugaben zu ihm hin bügeln.
-understitch-sew = Auf dem Beleg { $distance } neben der Naht untersteppen, nur durch den Beleg und die Nahtzugaben.
-understitch-roll = Den Beleg wieder nach innen legen und bügeln: die Naht rollt von selbst außer Sicht.
+understitch-press = { $facing } aufklappen und die Nahtzugaben dorthin bügeln.
+understitch-sew = Untersteppen: { $distance } neben der Naht auf { $facing } steppen, nur durch diese Lage und die Nahtzugaben.
+understitch-roll = { $facing } wieder nach innen legen und bügeln: die Naht rollt von selbst außer Sicht.
 understitch-why = Diese Naht zieht die Kante ein wenig nach innen, sodass der Beleg nicht hervorrollt.

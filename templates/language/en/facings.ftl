@@ -19,7 +19,7 @@ attach_facing-turn = Turn the facing to the inside and press, the seam at the ve
 attach_facing-turn_only = Turn the facing to the inside.
 attach_facing-why = Layers trimmed to different widths make no ridge; clips let a curved allowance lie flat once it is turned.
 
-understitch-press = Open the facing out and press the allowances towards it.
-understitch-sew = Stitch on the facing, { $distance } beside the seam, through the facing and the allowances only.
-understitch-roll = Fold the facing back inside and press: the seam rolls out of sight by itself.
+understitch-press = Open out { $facing } and press the allowances towards that side.
+understitch-sew = Stitch on { $facing }, { $distance } beside the seam, through that layer and the allowances only.
+understitch-roll = Fold { $facing } back inside and press: the seam rolls out of sight by itself.
 understitch-why = The row pulls the seam a little to the inside, so that the facing cannot roll out and show.

@@ -19,7 +19,7 @@ attach_facing-turn_only = Doble la vista hacia el interior.
 attach_facing-turn = Doble la vista hacia el interior y planche, con la costura justo en el borde.
 attach_facing-why = Las capas recortadas a distinto ancho no hacen relieve; los cortes dejan que un margen curvo quede plano una vez vuelto.
 
-understitch-press = Abra la vista y planche los márgenes hacia ella.
-understitch-sew = Haga el bajopespunte sobre la vista, a { $distance } de la costura, solo por la vista y los márgenes.
-understitch-roll = Vuelva a doblar la vista hacia dentro y planche: la costura se esconde sola.
+understitch-press = Abra { $facing } y planche los márgenes hacia ese lado.
+understitch-sew = Haga el bajopespunte sobre { $facing }, a { $distance } de la costura, solo por esa capa y los márgenes.
+understitch-roll = Vuelva a doblar { $facing } hacia dentro y planche: la costura se esconde sola.
 understitch-why = El bajopespunte lleva la costura un poco hacia dentro, para que la vista no se salga ni se vea.
