@@ -126,6 +126,8 @@ def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
             count = max(int(a.distance(b) / _STEP), 1)
             points += [a.lerp(b, step / count) for step in range(count)]
         moved = [warp(p) for p in (*points, own[-1])]
+        if found:  # where a warp jumps at a corner the line goes on from where it was
+            moved.insert(0, found[-1].end)
         found += [Line(a, b) for a, b in pairwise(moved) if a.distance(b) > 1e-6]
     if not found:
         start = warp(path.start)
