@@ -71,7 +71,7 @@ def test_a_lapped_zip_is_sewn_under_first_and_over_last(garments):
     begins = (
         "Press the",
         "Lay the fold of",
-        "With the zip foot edgestitch that fold",
+        "With the zip foot edgestitch the fold",
         "Lay the",
         "From the right side",
     )

@@ -127,7 +127,16 @@ def test_the_author_says_which_side_laps(garments, sewn):
 
 def test_what_is_said_in_order(garments, sewn):
     said = sewn(pieces(garments), crotch, lower_end, fly()).said
-    order = ("Pin", "Press", "Lay that fold", "underneath", "zip foot", "Lap", "out of the way", "to the facing alone")
+    order = (
+        "Pin",
+        "Press",
+        "Lay the fold of",
+        "underneath",
+        "zip foot",
+        "Lap",
+        "out of the way",
+        "to the facing alone",
+    )
     order += ("chalk the curve", "bar across", "second bar")
     assert [word for word, line in zip(order, said, strict=True) if word not in line] == []
     assert len(sewn(pieces(garments), crotch, fly(shield=False)).said) == len(said) - 3

@@ -57,6 +57,7 @@ class SeamToTurn(Seam):
         lambda seam, pattern: alike(pattern, seam.a),
     )
     why: ClassVar[Keys] = ("seam_to_turn.why",)
+    also = (Also("from", lambda seam, pattern: (seam.a[0], seam.gap[0] if seam.gap else 0.0), "spot"),)
     wanted = (Of("turned_out", "pieces", each="piece"),)
     rules: ClassVar[Rules] = (GAP_WIDE,)
 

@@ -16,7 +16,7 @@ wide_hem-press = Nur den Bruch bügeln, damit sich die obere Kante auf der recht
 wide_hem-why = Ein breiter Saum beschwert das Kleidungsstück, sodass es gut fällt, und lässt Stoff zum späteren Verlängern.
 
 rolled_hem-stay = { $row } neben der Schnittkante eine feine Naht steppen: { $edge }.
-rolled_hem-trim = Immer nur ein kleines Stück weit bis dicht an diese Naht zurückschneiden.
+rolled_hem-trim = Immer nur ein kleines Stück weit bis dicht an die feine Naht zurückschneiden.
 rolled_hem-roll = Die Kante mit angefeuchtetem Daumen und Zeigefinger über die Naht nach links einrollen, sodass beide verschwinden; das braucht insgesamt { $first }.
 rolled_hem-slip = Die Rolle von Hand mit Staffierstichen annähen: durch die Rolle, dann durch einen Faden des Stoffes.
 rolled_hem-why = Ein Rollsaum ist der feinste Saum für durchscheinende Stoffe: er ist kaum breiter, als ein Faden dick ist.

@@ -1,7 +1,7 @@
 # Sätze von kit/sewing/operations/turned.py.
 
 seam_to_turn-sew = Im Abstand von { $allowance } zur Kante steppen. An den Ecken mit der Nadel im Stoff anhalten, das Füßchen heben und drehen.
-seam_to_turn-sew_gap = Im Abstand von { $allowance } zur Kante steppen, aber zum Wenden { $size } offen lassen, ab { $from } vom Anfang der Kante ({ $edge }). An beiden Enden der Öffnung verriegeln.
+seam_to_turn-sew_gap = Im Abstand von { $allowance } zur Kante steppen, aber zum Wenden { $size } offen lassen ({ $edge }), ab hier: { $from }. An beiden Enden der Öffnung verriegeln.
 seam_to_turn-extra = Unterhalb des Übertritts um die Ecke weitersteppen, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.
 seam_to_turn-trim = Die Nahtzugaben zurückschneiden, eine schmaler als die andere, und die Ecken bis dicht an die Stiche abschrägen.
 seam_to_turn-clip = Die Zugaben an Innenrundungen bis fast an die Stiche einschneiden, in der engsten Rundung etwa alle { $spacing }.

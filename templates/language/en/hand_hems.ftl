@@ -16,7 +16,7 @@ wide_hem-press = Press the fold only, so that the top edge leaves no mark on the
 wide_hem-why = A deep hem weighs the garment down so that it hangs well, and leaves cloth for letting down later.
 
 rolled_hem-stay = Stitch a fine row { $row } from { $edge } as cut.
-rolled_hem-trim = Trim close to that row, a little at a time.
+rolled_hem-trim = Trim close to the fine row, a little at a time.
 rolled_hem-roll = With a moist thumb and finger roll the edge to the wrong side over the row, so that both disappear; it takes { $first } in all.
 rolled_hem-slip = Slip-stitch the roll by hand: through the roll, then through one thread of the cloth.
 rolled_hem-why = A rolled edge is the finest hem for sheer cloth: it is hardly wider than a thread is thick.

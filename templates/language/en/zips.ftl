@@ -3,7 +3,7 @@
 lapped_zip-press = Press { $over } under along its stitch line, { $allowance } wide. Press { $under } under a little outside its stitch line.
 lapped_zip-under = Lay the fold of { $under } close beside the teeth of the closed zip, { $length } long, its slider { $top } below the stitch line at the top, and pin.
 lapped_zip-under_flush = Lay the fold of { $under } close beside the teeth of the closed zip, { $length } long, its slider at the stitch line at the top, and pin.
-lapped_zip-stitch_under = With the zip foot edgestitch that fold to the tape.
+lapped_zip-stitch_under = With the zip foot edgestitch the fold of { $under } to the tape.
 lapped_zip-lay = Lay { $over } over the zip, its fold on the stitch line of the other side, so that the teeth are covered; pin or baste.
 lapped_zip-stitch_over = From the right side stitch { $lap } from the fold: across below the end of the zip, pivot, and up to the top. Open the zip to pass its slider.
 lapped_zip-why = The lap hides the teeth; the under fold lies a little further out, so that the lap still covers it when the zip is strained.

@@ -16,7 +16,7 @@ wide_hem-press = Planche solo el doblez, para que el borde de arriba no se marqu
 wide_hem-why = Un dobladillo ancho da peso a la prenda para que caiga bien y deja tela para alargarla más adelante.
 
 rolled_hem-stay = Haga una costura fina a { $row } del canto cortado: { $edge }.
-rolled_hem-trim = Recorte muy cerca de esa costura, poco a poco.
+rolled_hem-trim = Recorte muy cerca de la costura fina, poco a poco.
 rolled_hem-roll = Con el pulgar y el índice humedecidos, enrolle el borde hacia el revés por encima de la costura, hasta que ambos desaparezcan; ocupa { $first } en total.
 rolled_hem-slip = Cosa a mano el borde enrollado con puntada escondida: por dentro del borde y después por un hilo de la tela.
 rolled_hem-why = El borde enrollado es el dobladillo más fino para telas transparentes: apenas es más ancho que el grueso de un hilo.

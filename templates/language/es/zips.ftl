@@ -3,7 +3,7 @@
 lapped_zip-press = Planche { $over } hacia el revés por su línea de costura, { $allowance } de ancho. Planche { $under } hacia el revés un poco por fuera de su línea de costura.
 lapped_zip-under = Coloque el doblez de { $under } muy cerca de los dientes de la cremallera cerrada, de { $length } de largo, con el cursor { $top } por debajo de la línea de costura de arriba, y prenda con alfileres.
 lapped_zip-under_flush = Coloque el doblez de { $under } muy cerca de los dientes de la cremallera cerrada, de { $length } de largo, con el cursor en la línea de costura de arriba, y prenda con alfileres.
-lapped_zip-stitch_under = Con el prensatelas para cremalleras, pespuntee al filo ese doblez sobre la cinta.
+lapped_zip-stitch_under = Con el prensatelas para cremalleras, pespuntee al filo el doblez de { $under } sobre la cinta.
 lapped_zip-lay = Coloque { $over } sobre la cremallera, con el doblez en la línea de costura del otro lado, de modo que los dientes queden cubiertos; prenda con alfileres o hilvane.
 lapped_zip-stitch_over = Pespuntee por el derecho a { $lap } del doblez: de través por debajo del final de la cremallera, gire y suba hasta arriba. Abra la cremallera para pasar el cursor.
 lapped_zip-why = La solapa tapa los dientes; el doblez de abajo queda un poco más afuera, para que la solapa lo cubra también cuando la cremallera tira.

@@ -16,7 +16,7 @@ wide_hem-press = Repasser seulement le pli, pour que le bord supérieur ne marqu
 wide_hem-why = Un ourlet profond leste le vêtement, qui tombe bien, et garde du tissu pour le rallonger plus tard.
 
 rolled_hem-stay = Faire une piqûre à petits points à { $row } du bord coupé : { $edge }.
-rolled_hem-trim = Recouper au ras de cette piqûre, petit à petit.
+rolled_hem-trim = Recouper au ras de la piqûre à petits points, petit à petit.
 rolled_hem-roll = Du pouce et de l’index humides, rouler le bord sur l’envers par-dessus la piqûre, jusqu’à ce que tous deux disparaissent ; cela prend { $first } en tout.
 rolled_hem-slip = Coudre le roulotté à la main au point coulé : dans le rouleau, puis dans un seul fil du tissu.
 rolled_hem-why = Un bord roulotté est l’ourlet le plus fin pour un tissu transparent : il est à peine plus large qu’un fil.
