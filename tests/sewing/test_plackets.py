@@ -134,6 +134,7 @@ def test_it_is_sewn_round_before_it_is_cut(garments, sewn):
     done = sewn((sleeve(garments),), bound, strips=(cut(),))
     said = done.said
     order = ("Do not cut yet", "one stitch across the end", "small scissors", "straight line", "9 mm", "slant", "baste")
+    order = (*order, "left and the right side alike")
     assert [word for word, line in zip(order, said, strict=True) if word not in line] == []
     assert "8 cm" in said[0] and "scissors" in done.last.cautions
     state = done.state
@@ -239,6 +240,7 @@ def test_a_tower_is_sewn_in_this_order(garments, sewn):
         "other side",
         "triangle",
         "across",
+        "left and the right side alike",
     )
     assert [word for word, line in zip(order, said, strict=True) if word not in line] == []
     box = done.last.rows_round(done.pattern)

@@ -73,6 +73,7 @@ class Placket(Operation):
         Also("wide", lambda made, pattern: made.finished(pattern)),
         Also("edge", lambda made, pattern: made.edge(pattern), "place"),
     )
+    lastly: ClassVar[Keys] = (lambda made, pattern: both_sides(pattern, made.edge(pattern)),)
     sides: ClassVar[int] = 2
 
     name: str = strip(argument="strip", fills={"strip": "strip"})

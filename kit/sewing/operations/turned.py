@@ -10,7 +10,7 @@ from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.openings import GAP_WIDE
 from kit.sewing.operations.trimming import spacing
-from kit.sewing.places import NARROWEST_GAP, alike, closed_but, on_both, opening_run
+from kit.sewing.places import NARROWEST_GAP, alike, alike_of, closed_but, on_both, opening_run
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
 from kit.sewing.vocabulary import *
@@ -125,6 +125,7 @@ class TurnOut(Operation):
         "turn",
         Say("press", lambda turn: turn.press == "edge"),
         lambda turn, pattern: (Sentence("press_later", {}),) if turn.press == "later" else (),
+        alike_of("through"),
     )
     why = ("why",)
     gives = (Of("turned_out", "pieces", each="piece"),)
