@@ -257,7 +257,9 @@ class _Look:
                 there.add((partner[0], partner[1]))
                 on = Run(*key[:1], (key[2],), key[1], *part)
                 other = Run(partner[0], (partner[2],), partner[1], *self._same_part(key, part, partner))
-                return [self._dressed(Layer(other, up=layer.up, stuff=self._stuff(partner[0]), on=on, how="open"))]
+                under = any(edge == key[2] for edge, _ in layer.turn)  # its own edge there may be raw still
+                stuff = self._stuff(partner[0])
+                return [self._dressed(Layer(other, up=layer.up, stuff=stuff, on=on, how="open", ring=under))]
         return []
 
     def _one_cloth(self, partner: EdgeKey, key: EdgeKey) -> bool:

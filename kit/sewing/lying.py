@@ -19,6 +19,7 @@ from kit.sewing import stretches
 from kit.sewing.cut import Cut
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Hung, Outcome
+from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie
 from kit.sewing.spans import Span, spans
 from kit.sewing.state import EdgeKey, State
@@ -39,39 +40,46 @@ class Lying:
     def edges(self, pattern: Cut, piece: Piece, side: Side) -> tuple[EdgeLie, ...]:
         """How the edges of one half lie that are no cut edges any more, in the order of its outline."""
         found: list[EdgeLie] = []
-        turned = [span for each in self.state.turned for span in spans(pattern, each.run) if span.piece == piece.name]
+        turned = self._on_piece(pattern, piece.name, (each.run for each in self.state.turned))
+        hung = self._on_piece(pattern, piece.name, (run for each in self.state.hung for run in each.to))
         for edge in piece.edges:
             key = (piece.name, side, edge.name)
-            for whole in _joined(done.span for done in self.state.on(key) if _shuts(done.how)):
-                found += [self._lie(pattern, piece, span) for span in self._apart(key, whole, edge.path.length)]
+            done = [each.span for each in self.state.on(key) if _shuts(each.how)]
+            rows = [span for join in self.state.joins for span in (join.a, join.b) if span.key == key]
+            ends = [end for span in (*done, *rows, *turned, *hung) if span.key == key for end in span.ends]
+            for what in ("faced", "shut_in"):
+                parts = stretches.parts(self.state.facts, (what, *key), edge.path.length)
+                ends += [end for part in parts for end in part[:2]]
+            for whole in _joined(done):
+                inner = {round(end, 1) for end in ends if whole.start + _SAME < end < whole.end - _SAME}
+                places = pairwise((whole.start, *sorted(inner), whole.end))
+                lies = (self._lie(pattern, piece, replace(whole, start=low, end=high)) for low, high in places)
+                found += _alike(lies)
             for span in turned:  # pressed under, and sewn later
-                if (span.side, span.edge) == (side, edge.name) and not any(_on(lie, span) for lie in found):
+                if span.key == key and not any(_on(lie, span) for lie in found):
                     found.append(self._lie(pattern, piece, span))
         return tuple(found)
 
-    def _apart(self, key: EdgeKey, whole: Span, size: float) -> list[Span]:
-        """A closed stretch as those of its parts that lie at an edge and those that do not."""
-        ends = [end for part in stretches.parts(self.state.facts, ("faced", *key), size) for end in part[:2]]
-        inner = [end for end in ends if whole.start + _SAME < end < whole.end - _SAME]
-        places = sorted({whole.start, *inner, whole.end})
-        return [replace(whole, start=low, end=high) for low, high in pairwise(places)]
+    def _on_piece(self, pattern: Cut, name: str, runs: Iterable[Run]) -> list[Span]:
+        return [span for run in runs if run.piece == name for span in spans(pattern, run)]
 
     def _lie(self, pattern: Cut, piece: Piece, span: Span) -> EdgeLie:
-        key = (span.piece, span.side, span.edge)
+        size = piece.edge(span.edge).path.length
         allowance = float(piece.edge(span.edge).allowance or 0.0)
-        shut_in = ("shut_in", *key) in self.state.facts
         for turned in reversed(self.state.turned):
             if any(span.overlap(each) > _SAME for each in spans(pattern, turned.run)):
                 return EdgeLie(span.edge, span.start, span.end, "turned", turned.deep, turned.row)
-        if any(run.piece == span.piece and span.edge in run.edges for hung in self.state.hung for run in hung.to):
+        hung = self._on_piece(pattern, piece.name, (run for each in self.state.hung for run in each.to))
+        if any(span.overlap(each) > _SAME for each in hung):
             return EdgeLie(span.edge, span.start, span.end, "hung")
-        if self.state.holds(stretches.of_span("faced", span, piece.edge(span.edge).path.length)):
+        if self.state.holds(stretches.of_span("faced", span, size)):
             return EdgeLie(span.edge, span.start, span.end, "faced")
-        hemmed = any(done.how == "hemmed" and done.span.overlap(span) > _SAME for done in self.state.on(key))
+        hemmed = any(done.how == "hemmed" and done.span.overlap(span) > _SAME for done in self.state.on(span.key))
         if hemmed and not self.state.across((span,)):
             return EdgeLie(span.edge, span.start, span.end, "turned", min(allowance, _DEEP))
-        if not self.partners(key):
+        if not self.partners(span.key):
             return EdgeLie(span.edge, span.start, span.end, "faced")
+        shut_in = self.state.touches(stretches.of_span("shut_in", span, size))
         return EdgeLie(span.edge, span.start, span.end, "seamed", allowance / 2 if shut_in else allowance)
 
     def partners(self, key: EdgeKey) -> tuple[EdgeKey, ...]:
@@ -108,6 +116,17 @@ def _shuts(how: str) -> bool:
 
 def _on(lie: EdgeLie, span: Span) -> bool:
     return lie.edge == span.edge and min(lie.end, span.end) - max(lie.start, span.start) > _SAME
+
+
+def _alike(found: Iterable[EdgeLie]) -> list[EdgeLie]:
+    """Stretches of one edge that follow one another, those that lie alike as one."""
+    out: list[EdgeLie] = []
+    for lie in found:
+        if out and replace(out[-1], end=lie.end) == replace(lie, start=out[-1].start):
+            out[-1] = replace(out[-1], end=lie.end)
+        else:
+            out.append(lie)
+    return out
 
 
 def _joined(found: Iterable[Span]) -> list[Span]:

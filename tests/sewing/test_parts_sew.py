@@ -9,6 +9,7 @@ import pytest
 
 from kit.piece.piece import CutPlan, Mark
 from kit.proof import prove
+from kit.sewing.lying import Lying
 from kit.units import cm, mm
 
 CASES = tomllib.loads(Path(__file__).with_name("data").joinpath("parts_sew.toml").read_text(encoding="utf-8"))["case"]
@@ -97,3 +98,16 @@ def test_an_opening_in_a_part_of_a_seam_is_measured_from_the_edge_beside_it(sewn
     line = "make.plain_seam(front.side.after(5 * cm), back.side.after(5 * cm), allowance=15 * mm, opening=front.pocket)"
     (said,) = (text for text in sewn(vest, written(line)).said if "unsewn" in text)
     assert "8 cm" in said and "23 cm" in said and "measured from the shoulder" in said
+
+
+def test_an_edge_lies_stretch_by_stretch(sewn, vest):
+    """Sewn, with an opening from 8 to 23 cm, down to a slit that is hemmed: three ways in one edge."""
+    found = sewn(vest, *beside_the_slit())
+    lies = [lie for lie in Lying(found.state).edges(found.pattern, vest[0], "left") if lie.edge == "side"]
+    assert [(lie.start, lie.end, lie.way) for lie in lies] == [
+        (0.0, 80.0, "seamed"),
+        (80.0, 230.0, "turned"),
+        (230.0, 300.0, "seamed"),
+        (300.0, 400.0, "turned"),
+    ]
+    assert [lie.row for lie in lies] == [0.0, 0.0, 0.0, 3.0]  # the hem's row, 2 mm from its inner fold
