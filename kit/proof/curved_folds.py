@@ -10,12 +10,14 @@ from itertools import pairwise
 from kit.diagnostic import Diagnostic, Level, Told, measured, message, named_edge, per_cent
 from kit.errors import KitError
 from kit.geometry import Path
+from kit.lesson.pattern import Pattern
 from kit.piece.allowance import allowance_of
 from kit.piece.dart import closed_edge
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
 from kit.sewing.ends import Turning, Turnings, allowed
 from kit.sewing.operations.facings import AttachFacing
+from kit.sewing.order import operations
 
 EASES = 0.05
 """The share of its length by which cloth can be eased in, or drawn out, without pleats (common practice, no source)."""
@@ -45,14 +47,35 @@ class CurvedFit:
         return abs(self.sharp_share) <= EASES
 
 
-def curved_edges(piece: Piece, order: Turnings) -> Iterator[CurvedFit]:
-    """The curved hems of a piece, and the curved edges of facings that are turned without being clipped."""
+def cut_into(pattern: Pattern) -> frozenset[tuple[str, str]]:
+    """(piece, edge) of the edges whose allowances scissors cut into in a step of its own, and of those sewn to them:
+    both allowances of a seam are clipped."""
+    sewn = [operation for _, operation in operations(pattern)]
+    own = {
+        (run.piece, edge)
+        for each in sewn
+        if each.kind in ("clip", "clip_first", "notch_curve")
+        for run in each.runs()
+        for edge in run.edges
+    }
+    pairs = [
+        {(run.piece, edge) for run in runs for edge in run.edges}
+        for each in sewn
+        if isinstance(each, AttachFacing)
+        for runs in each.joins
+    ]
+    return frozenset(own.union(*(pair for pair in pairs if pair & own)))
+
+
+def curved_edges(piece: Piece, order: Turnings, cut: frozenset[tuple[str, str]] = frozenset()) -> Iterator[CurvedFit]:
+    """The curved hems of a piece, and the curved edges of facings that are turned without being clipped: by that step,
+    or by one of its own (`cut`)."""
     for edge in piece.edges:
         turning = order.get((piece.name, edge.name, "start")) or order.get((piece.name, edge.name, "end"))
         if turning is None or not allowed(piece, edge) or edge.path.is_straight:
             continue
         facing = turning.operation if isinstance(turning.operation, AttachFacing) else None
-        if turning.hem or (facing is not None and not facing.clip):
+        if turning.hem or (facing is not None and not facing.clip and (piece.name, edge.name) not in cut):
             depth = turning.folds[-1] if len(turning.folds) > 1 else allowance_of(piece, edge)
             try:
                 yield curved_fit(piece, edge, turning, depth)

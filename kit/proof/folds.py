@@ -19,7 +19,7 @@ from kit.lesson.pattern import Pattern
 from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
-from kit.proof.curved_folds import curved_edges, fit_findings, fold_finding
+from kit.proof.curved_folds import curved_edges, cut_into, fit_findings, fold_finding
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
@@ -31,7 +31,7 @@ _FAR = 1000.0
 
 def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Diagnostic]:
     """What the folded allowances of `pieces` (sound ones of the pattern) have against them."""
-    order = turnings(pattern)
+    order, cut = turnings(pattern), cut_into(pattern)
     found: list[Diagnostic] = []
     for piece in pieces:
         if not has_allowances(piece):
@@ -42,7 +42,7 @@ def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Diagnostic]:
             continue  # told with the cut lines
         for end in folded_ends(piece, line, order):
             found += _end_findings(piece, end)
-        for fit in curved_edges(piece, order):
+        for fit in curved_edges(piece, order, cut):
             found += fit_findings(piece, fit)
     return found
 

@@ -17,6 +17,7 @@ from kit.sewing.spans import Span, spans
 from kit.sewing.state import State
 
 TOLERANCE = 0.5  # mm along the stitch line
+_UNSEWN = State()
 
 
 def notches(pattern: Pattern) -> list[Diagnostic]:
@@ -97,7 +98,7 @@ def _hemmed(piece: Piece, mark: Mark, state: State) -> bool:
     return False
 
 
-def openings(pattern: Pattern, state: State) -> list[Diagnostic]:
+def openings(pattern: Pattern, state: State = _UNSEWN) -> list[Diagnostic]:
     """Openings marked on a piece that no seam leaves open, and marks that differ on the two sides of a seam."""
     # Both ways are walked: from the seams to the marks (is what a seam leaves open what was marked?), noting which
     # marks were met, and then over all marks: one that no seam met is sewn shut.

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from kit.diagnostic import as_value, message, titled
 from kit.errors import KitError, near
 from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.run import Fold, Notched, Place, Run
@@ -55,10 +56,8 @@ class PieceHandle:
                 )
             if self._piece.cut.count > 1:
                 name, count = self._piece.name, self._piece.cut.count
-                raise KitError(
-                    f"{self._piece.title} has no {side} half: its {count} layers are cut alike.",
-                    do=f"For a left and a right one write {name}.cut({count}, mirrored=True).",
-                )
+                says = message(f"refusal.cut_alike_{side}", count=as_value(count), piece=titled(self._piece.title))
+                raise KitError(says, do=message("refusal.cut_alike_do", call=f"{name}.cut({count}, mirrored=True)"))
             raise KitError(f"{self._piece.title} has no {side} half: it is cut as one single layer.")
         return PieceHandle(self._piece, side)
 

@@ -39,7 +39,7 @@ class Join(NamedTuple):
     def across(self, span: Span) -> Span | None:
         """What lies opposite a stretch, of what of it is sewn here."""
         for own, other in ((self.a, self.b), (self.b, self.a)):
-            if own.overlap(span) > 0 and not self.left:
+            if own.overlap(span) > _AT and not self.left:
                 return _opposite(own, other, self.opposed, span)
         return None
 

@@ -8,6 +8,8 @@ import pickle
 import pytest
 
 from kit.errors import KitError
+from kit.piece.piece import CutPlan
+from kit.sewing.handle import PieceHandle
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 
@@ -167,3 +169,10 @@ def test_an_operation_is_read_by_the_reader_that_make_holds(wrap):
     for name, function in VERBS.items():
         (first, *_) = inspect.signature(function).parameters.values()
         assert (first.name, first.annotation) == ("reader", "Reader"), name
+
+
+def test_layers_cut_alike_have_no_left_half(garments):
+    """Two layers that are no mirror images: the teacher is told the one word that is missing."""
+    piece = garments.rectangle("flap", 100, 50, {"low": 10, "one": 10, "top": 10, "two": 10}, cut=CutPlan(2, said=True))
+    with pytest.raises(KitError, match=r"no left half: its 2 layers are cut alike.*flap.cut\(2, mirrored=True\)"):
+        _ = PieceHandle(piece).left

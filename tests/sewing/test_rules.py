@@ -57,7 +57,8 @@ def test_there_are_rules() -> None:
 @pytest.mark.parametrize(("kind", "rule"), RULES)
 def test_a_rule_has_its_two_messages_and_fills_their_places(kind: type[Operation], rule: Rule) -> None:
     known = messages()
-    says, do = rule.says or rule.code, rule.do or f"{rule.code}_do"
+    says = rule.says or rule.code
+    do = rule.do or f"{says}_do"
     assert says in known and do in known
     assert (known[says], known[do]) == (set(rule.tells), set(rule.do_tells))
 

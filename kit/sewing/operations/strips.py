@@ -56,6 +56,8 @@ ON_THE_RUN = Rule(Asking(_reaches), "place_outside_run", tells=("at", "place", "
 class OnRun(Operation):
     """A made strip fixed to a run; `halves` is how many strips that makes, one for each half the run means."""
 
+    lastly: ClassVar[Keys] = (lambda made, pattern: both_sides(pattern, (made.run,)),)
+
     name: str = strip(argument="strip", fills={"strip": "strip"})
     halves: int = fixed(1)
 

@@ -54,7 +54,7 @@ class AttachHandle(OnRun):
     # side, so that the hem turned over them catches them; "stitched_on" lays them `lap` mm over the finished edge
     kind = "attach_handle"
     cautions = ("needle", "pins")
-    says = ("{method}_place", "twist", "{method}_sew", both("to"))
+    says = ("{method}_place", "twist", "{method}_sew")
     why = ("why",)
     also = (Also("spots", lambda handle, pattern: (handle.to, *handle.at), "spots"),)
     rules = (

@@ -359,3 +359,6 @@ refusal-bound_at_most = { $name }: { $value } ist zu viel; mit { $causes } sind 
 refusal-bound_at_most_do = { $name } auf höchstens { $bound } stellen oder ändern, wovon es abhängt.
 refusal-no_answer = das Notebook hat keine Antwort gegeben.
 refusal-no_answer_do = Noch einmal ausführen.
+refusal-cut_alike_left = { $piece } hat keine linke Hälfte: Die { $count } Lagen werden gleich zugeschnitten.
+refusal-cut_alike_right = { $piece } hat keine rechte Hälfte: Die { $count } Lagen werden gleich zugeschnitten.
+refusal-cut_alike_do = Für eine linke und eine rechte Hälfte schreiben Sie { $call }.

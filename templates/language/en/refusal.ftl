@@ -359,3 +359,6 @@ refusal-bound_at_most = { $name } is { $value }, and with { $causes } it can be 
 refusal-bound_at_most_do = Make { $name } at most { $bound }, or change what it follows from.
 refusal-no_answer = the notebook gave no answer.
 refusal-no_answer_do = Run it again.
+refusal-cut_alike_left = { $piece } has no left half: its { $count } layers are cut alike.
+refusal-cut_alike_right = { $piece } has no right half: its { $count } layers are cut alike.
+refusal-cut_alike_do = For a left and a right one write { $call }.

@@ -359,3 +359,6 @@ refusal-bound_at_most = { $name }: { $value } es demasiado; con { $causes } son 
 refusal-bound_at_most_do = Ponga { $name } en { $bound } como máximo, o cambie aquello de lo que depende.
 refusal-no_answer = el cuaderno no dio respuesta.
 refusal-no_answer_do = Ejecútelo otra vez.
+refusal-cut_alike_left = { $piece } no tiene mitad izquierda: sus { $count } capas se cortan iguales.
+refusal-cut_alike_right = { $piece } no tiene mitad derecha: sus { $count } capas se cortan iguales.
+refusal-cut_alike_do = Para una izquierda y una derecha escriba { $call }.

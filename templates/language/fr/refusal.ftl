@@ -359,3 +359,6 @@ refusal-bound_at_most = { $name } : { $value }, c’est trop ; avec { $causes },
 refusal-bound_at_most_do = Mettre { $name } à { $bound } au plus, ou changer ce dont cela dépend.
 refusal-no_answer = le notebook n’a pas donné de réponse.
 refusal-no_answer_do = L’exécuter encore une fois.
+refusal-cut_alike_left = { $piece } n’a pas de moitié gauche : ses { $count } épaisseurs sont coupées identiques.
+refusal-cut_alike_right = { $piece } n’a pas de moitié droite : ses { $count } épaisseurs sont coupées identiques.
+refusal-cut_alike_do = Pour une gauche et une droite, écrire { $call }.
