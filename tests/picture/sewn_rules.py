@@ -130,7 +130,7 @@ def cut_edges_of_sewn_cloth(picture: Picture) -> Iterator[str]:
 def partners_missing(picture: Picture) -> Iterator[str]:
     """Where an edge that was sewn to another piece is seen, that piece is in the picture too, unless it lies inside."""
     there = {fill.name for fill in picture.fills()}
-    faced = {key for key in picture.state.faced}
+    faced = picture.state.edges("faced")
     near = {layer.run.piece for layer in picture.scene.layers if not layer.ring}  # of a far side one sees an edge
     for stroke in picture.strokes("crease"):
         parts = stroke.name.split(".")

@@ -6,8 +6,11 @@ source.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from kit.geometry import Cubic, Path, Vector
 from kit.picture.sewing import scene_drawing
 from kit.piece.piece import CutPlan
 from kit.proof import prove
@@ -233,3 +236,26 @@ def test_a_sleeve_seam_cut_through():
     assert [opened.at(x) for x in (-3.0, 3.0)] == [("body", "body"), ("sleeve", "sleeve")]
     assert (in_.at(-3.0), in_.at(3.0)) == (("body",), ("body", "sleeve", "sleeve"))
     assert (out.at(3.0), out.at(-3.0)) == (("sleeve",), ("sleeve", "body", "body"))
+
+
+def bent(piece):
+    """The piece with its neck hollowed by 25 mm, as necks are."""
+
+    def hollow(edge):
+        one, two = edge.path.start, edge.path.end
+        down = Vector(15.0, -40.0)
+        return replace(edge, path=Path.of(Cubic(one, one.lerp(two, 0.3) + down, one.lerp(two, 0.7) + down, two)))
+
+    return replace(piece, edges=tuple(hollow(edge) if edge.name == "neck" else edge for edge in piece.edges))
+
+
+def test_clips_of_a_step_of_their_own_let_a_facing_lie_flat(sewn, neck):
+    """Both allowances of a seam are clipped, whichever edge is named."""
+    pieces = tuple(map(bent, neck))
+
+    def not_flat(*steps):
+        return {each.piece for each in prove(sewn(pieces, seams, *steps).pattern) if each.code == "facing_not_flat"}
+
+    bare = not_flat(*(step for step in ORDER if step is not clip))
+    assert bare == {"front", "back", "front_facing", "back_facing"}
+    assert not_flat(*ORDER) == set()
