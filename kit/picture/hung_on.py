@@ -10,6 +10,7 @@ from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import Chain, crossings, drawn
 from kit.picture.drawing import Fill, Item, Stroke
 from kit.picture.on_body import Bent
+from kit.picture.place import slant_of
 from kit.picture.tied import bow, strip_along, strip_length, tie_ends
 from kit.picture.wearer import Wearer
 from kit.piece.piece import Piece
@@ -100,7 +101,9 @@ def open_behind(garment: Assembled) -> Iterator[Item]:
             reach = bent.behind(y)
             yield from strip_along([Point(-reach, y), Point(reach, y)], strip)
             shared = dict(bent.widths)[min(dict(bent.widths), key=lambda level: abs(level - y))]
-            yield from bow(Point(0.0, y), strip, sum(strip_length(end.strip) for end in ends) - 2 * reach / shared)
+            left = sum(strip_length(end.strip) for end in ends) - 2 * reach / shared
+            one, two = (slant_of(end.strip, garment.pattern) for end in ends)
+            yield from bow(Point(0.0, y), strip, left, (one, two))
 
 
 def _edges(flat: Flat, bent: Bent) -> Iterator[Item]:
