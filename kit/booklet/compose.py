@@ -19,6 +19,7 @@ from kit.booklet.forms import PHONE, PX, SCREEN, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.html import contents
 from kit.booklet.live_values import fill_title, live
+from kit.booklet.marking import marking
 from kit.booklet.measuring import measuring, said
 from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Table, Words
 from kit.booklet.pictures import COVER, Inks, Picture, picture
@@ -48,7 +49,7 @@ from kit.picture.legend import HIGH, WIDE, legend
 from kit.picture.thumbnails import thumbnails
 from kit.picture.worn_view import worn_alt, worn_drawing
 from kit.proof import Finding
-from kit.prose import cautions, terms
+from kit.prose import about_minutes, cautions, terms
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
 from kit.wording.dates import date_said
@@ -106,6 +107,7 @@ def _composed(
         slug=info.slug,
         cover=_cover(pattern, findings, form, inks, cover_picture(info, folder), look.logo),
         worn=pattern.body != NOBODY,
+        time=_time(pattern),
         on_body=None,
         opening=order.opening,
         films=tuple(video.address for video in info.videos),
@@ -122,6 +124,7 @@ def _composed(
         cloth=cloth(pattern, lengths(pattern, bought), _split(lengths_by_size(pattern, bought), form)),
         lays=lay_pictures(pattern, bought, form, inks),
         cut_table=cut_table(pattern),
+        marking=marking(pattern),
         strip_table=strip_table(pattern),
         cards=cards,
         printing=tuple(say(f"booklet.printing_{key}") for key in _PRINTING),
@@ -143,11 +146,17 @@ def _composed(
     return replace(book, legend=_legend(book, inks))
 
 
+def _time(pattern: Pattern) -> str:
+    """How long all the sewing takes, roughly; nothing where there is none."""
+    minutes = sum(operation.minutes(pattern) for record in pattern.sewing for operation in record.operations)
+    return about_minutes(minutes) if minutes else ""
+
+
 def _room_left(book: Booklet, setter: Setter) -> float:
     """mm of height that the words about the design and the contents leave of their page."""
     form = setter.form
     words = sum(setter.text_height(str(each.html.striptags()), 140.0) + 9.0 for each in book.opening)
-    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book)) * setter.content_height
+    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book, form)) * setter.content_height
     return form.depth - setter.part_head("x") - words - lines - 18.0
 
 

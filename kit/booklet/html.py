@@ -26,19 +26,23 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *
     css = "\n".join(jinja.get_template(sheet).render(given) for sheet in sheets)
     page = jinja.get_template("booklet.html.j2")
     narrow = not form.beside and not form.screen
-    return page.render(book=book, css=Markup(css), contents=contents(book), narrow=narrow, sheet_only=sheet_only)
+    return page.render(book=book, css=Markup(css), contents=contents(book, form), narrow=narrow, sheet_only=sheet_only)
 
 
-def contents(book: Booklet) -> list[tuple[str, str]]:
-    """(id, title) of every part, in order."""
+def contents(book: Booklet, form: Form) -> list[tuple[str, str]]:
+    """(id, title) of every part, in order. How to print stands early where pages are large enough for it to share one
+    with how to begin, else before the drafting."""
+    early = form.beside or form.screen
     parts: list[tuple[str, str, object]] = [
         ("begin", say("booklet.begin"), True),
+        ("printing", say("booklet.printing"), early),
         ("measuring", say("booklet.measure"), book.measuring),
         ("sizes", say("booklet.sizes"), True),
         ("cloth", say("booklet.cloth_and_notions"), True),
         ("lays", say("booklet.lays"), book.lays),
         ("pieces", say("booklet.pieces"), True),
-        ("printing", say("booklet.printing"), True),
+        ("marking", say("booklet.marking"), True),
+        ("printing", say("booklet.printing"), not early),
         ("drafting", book.drafting.title, book.drafting.blocks),
         ("worksheet", say("booklet.worksheet"), book.worksheet),
         ("sewing", book.sewing.title, book.sewing.blocks),

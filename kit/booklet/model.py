@@ -88,6 +88,15 @@ class Measuring:
 
 
 @dataclass(frozen=True)
+class Marking:
+    """Cutting out and marking: the `allowances` in one line, the `steps` in order, what is marked on which piece."""
+
+    allowances: str
+    steps: tuple[str, ...]
+    table: Table | None
+
+
+@dataclass(frozen=True)
 class PieceCard:
     """One pattern piece among the thumbnails: `cuts` are sentences such as "Cut 1 on the fold"."""
 
@@ -242,6 +251,7 @@ class Booklet:
     slug: str
     cover: Cover
     worn: bool
+    time: str
     on_body: Picture | None
     opening: tuple[Words, ...]
     films: tuple[str, ...]
@@ -258,6 +268,7 @@ class Booklet:
     cloth: Cloth
     lays: tuple[Picture, ...]
     cut_table: Table
+    marking: Marking
     strip_table: Table | None
     cards: tuple[PieceCard, ...]
     printing: tuple[str, ...]

@@ -233,3 +233,27 @@ booklet-tried_on_in = Anprobiert in Schritt { $number }
 booklet-needle = Nadel und Stich
 booklet-needle_for = Nadelstärke { $needle }, Stichlänge { $stitch } mm. Beides auf zwei Lagen eines Stoffrests erproben.
 booklet-fine_seams = So feiner Stoff verträgt schmale Nähte, { $near } bis { $far } neben Kante oder Bruch.
+
+booklet-marking = Zuschneiden und markieren
+booklet-allowances_line = Die Zugaben sind in den Teilen enthalten: { $seams }.
+booklet-allowances_line_hems = Die Zugaben sind in den Teilen enthalten: Nähte { $seams }; Säume { $hems }.
+booklet-marking_cut_out = Jedes Teil an der äußeren Linie ausschneiden, die Schere flach auf dem Tisch. Das Papier bleibt darauf, bis alles markiert ist.
+booklet-marking_notch = Jeden Knips höchstens 3 mm tief einschneiden, im rechten Winkel zur Kante; ein doppelter Knips sind zwei Schnitte.
+booklet-marking_mark = Jede Markierung mit Kreide oder mit einem Faden durch beide Lagen auf die linke Seite übertragen; die Kreide zuerst an einem Stoffrest versuchen.
+booklet-marking_interface = Die Einlage nach denselben Teilen zuschneiden und zu ihnen legen, damit nichts auf das falsche Teil gebügelt wird.
+booklet-marking_table = Was auf welchem Teil markiert wird
+booklet-notches = Knipse
+booklet-marks = Markierungen
+booklet-interfacing = Einlage
+booklet-notches_on =
+    { $kind ->
+        [double] { $edge }: { $count } doppelt
+       *[single] { $edge }: { $count }
+    }
+booklet-is_interfacing = ist Einlage
+booklet-interfaced_layers =
+    { $count ->
+        [one] 1 Lage
+       *[other] { $count } Lagen
+    }
+booklet-time_in_all = Das Nähen dauert insgesamt { $time }, ohne Zuschneiden und ohne Anproben.

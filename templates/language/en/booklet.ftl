@@ -236,3 +236,27 @@ booklet-needle = Needle and stitch
 # $needle: sizes such as 80/12; $stitch: a length in mm.
 booklet-needle_for = A needle { $needle }, stitches { $stitch } mm long. Try both on two layers of a scrap.
 booklet-fine_seams = Cloth as fine as this takes narrow rows, { $near } to { $far } from the edge or the fold.
+
+booklet-marking = Cut and mark
+booklet-allowances_line = Allowances are included in the pieces: { $seams }.
+booklet-allowances_line_hems = Allowances are included in the pieces: seams { $seams }; hems { $hems }.
+booklet-marking_cut_out = Cut along the outer line of each piece, the scissors flat on the table. Leave the paper on until all is marked.
+booklet-marking_notch = Snip each notch no more than 3 mm (1/8 in) deep, square to the edge; a double notch is two snips.
+booklet-marking_mark = Carry every mark over to the wrong side with chalk, or with a thread through both layers; try the chalk on a scrap first.
+booklet-marking_interface = Cut the interfacing by the same pieces and lay it with them, so that nothing is fused to the wrong one.
+booklet-marking_table = What each piece is marked with
+booklet-notches = Notches
+booklet-marks = Marks
+booklet-interfacing = Interfacing
+booklet-notches_on =
+    { $kind ->
+        [double] { $edge }: { $count } double
+       *[single] { $edge }: { $count }
+    }
+booklet-is_interfacing = is interfacing
+booklet-interfaced_layers =
+    { $count ->
+        [one] 1 layer
+       *[other] { $count } layers
+    }
+booklet-time_in_all = The sewing takes { $time } in all, without cutting out and without fittings.

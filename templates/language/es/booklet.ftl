@@ -234,3 +234,30 @@ booklet-tried_on_in = Se prueba en el paso { $number }
 booklet-needle = Aguja y puntada
 booklet-needle_for = Aguja { $needle }, puntada de { $stitch } mm. Prueba las dos en dos capas de un retal.
 booklet-fine_seams = Una tela tan fina pide costuras estrechas, a { $near } o { $far } del borde o del doblez.
+
+booklet-marking = Cortar y marcar
+booklet-allowances_line = Los márgenes están incluidos en las piezas: { $seams }.
+booklet-allowances_line_hems = Los márgenes están incluidos en las piezas: costuras { $seams }; dobladillos { $hems }.
+booklet-marking_cut_out = Corte cada pieza por su línea exterior, con las tijeras apoyadas en la mesa. Deje el papel hasta que todo esté marcado.
+booklet-marking_notch = Dé en cada piquete un corte de 3 mm (1/8 pulg) como máximo, en ángulo recto con el borde; un piquete doble son dos cortes.
+booklet-marking_mark = Pase todas las marcas al revés con jaboncillo o con un hilo a través de las dos capas; pruebe antes el jaboncillo en un retal.
+booklet-marking_interface = Corte la entretela con las mismas piezas y déjela junto a ellas, para que nada se pegue donde no toca.
+booklet-marking_table = Qué se marca en cada pieza
+booklet-notches = Piquetes
+booklet-marks = Marcas
+booklet-interfacing = Entretela
+booklet-notches_on =
+    { $kind ->
+        [double] { $edge }: { $count } { $count ->
+            [one] doble
+           *[other] dobles
+        }
+       *[single] { $edge }: { $count }
+    }
+booklet-is_interfacing = es entretela
+booklet-interfaced_layers =
+    { $count ->
+        [one] 1 capa
+       *[other] { $count } capas
+    }
+booklet-time_in_all = La costura lleva en total { $time }, sin contar el corte ni las pruebas.

@@ -1,0 +1,74 @@
+"""Cutting out and marking, a step of its own before the sewing: the allowances in a line, and for each piece every
+notch, mark, dart and pleat, and its interfacing."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from kit.booklet.model import Marking, Table
+from kit.language import say
+from kit.lesson.pattern import Pattern
+from kit.piece.dart import darts_lying
+from kit.piece.piece import Piece
+from kit.units import both
+from kit.wording.lists import listed, strung
+from kit.wording.names import edge_label
+
+_STEPS = ("cut_out", "notch", "mark", "interface")
+
+
+def marking(pattern: Pattern) -> Marking:
+    """What is done between the cutting layout and the first seam; a step is left out that no piece asks for."""
+    pieces = sorted(pattern.pieces, key=lambda piece: piece.number)
+    rows = tuple(
+        (str(piece.number), piece.title, _notches(piece), _marks(piece), _interfaced(piece)) for piece in pieces
+    )
+    asked = (True, *(any(row[i] for row in rows) for i in (2, 3, 4)))
+    steps = tuple(say(f"booklet.marking_{key}") for key, wanted in zip(_STEPS, asked, strict=True) if wanted)
+    columns = [0, 1, *(i for i in (2, 3, 4) if asked[i - 1])]
+    heads = [say(f"booklet.{key}") for key in ("no", "piece", "notches", "marks", "interfacing")]
+    kept = tuple(tuple(row[i] or "–" for i in columns) for row in rows)
+    table = Table(say("booklet.marking_table"), tuple(heads[i] for i in columns), kept) if any(asked[1:]) else None
+    return Marking(_allowances(pattern), steps, table)
+
+
+def _allowances(pattern: Pattern) -> str:
+    """The allowances of seams and of hems in one line; nothing where there are none yet."""
+    system = pattern.lesson.units
+    found: dict[bool, list[float]] = {True: [], False: []}
+    for piece in pattern.pieces:
+        for edge in piece.edges:
+            if edge.allowance and edge.name != piece.fold:
+                found[edge.role == "hem"].append(edge.allowance + edge.extra)
+    said = {hem: listed([both(mm, system, "allowance") for mm in sorted(set(mms))]) for hem, mms in found.items()}
+    if not (said[True] or said[False]):
+        return ""
+    if not said[True] or not said[False]:
+        return say("booklet.allowances_line", seams=said[True] or said[False])
+    return say("booklet.allowances_line_hems", seams=said[False], hems=said[True])
+
+
+def _notches(piece: Piece) -> str:
+    """Its notches, edge by edge: how many, and whether they are double."""
+    counted = Counter((notch.edge, notch.kind) for notch in piece.notches if piece.has_edge(notch.edge))
+    return strung(
+        [
+            say("booklet.notches_on", edge=edge_label(piece.edge(edge)), kind=kind, count=count)
+            for (edge, kind), count in counted.items()
+        ]
+    )
+
+
+def _marks(piece: Piece) -> str:
+    """The names of what is marked inside it."""
+    names = [mark.label for mark in piece.marks]
+    names += [dart.name.replace("_", " ") for dart in darts_lying(piece)]
+    names += [pleat.name.replace("_", " ") for pleat in piece.pleats]
+    return strung(list(dict.fromkeys(names)))
+
+
+def _interfaced(piece: Piece) -> str:
+    plan = piece.cut
+    if plan.cloth == "interfacing":
+        return say("booklet.is_interfacing")
+    return say("booklet.interfaced_layers", count=plan.interfacing) if plan.interfacing else ""
