@@ -10,10 +10,13 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying
 from kit.piece.piece import Piece
+from kit.sewing.order import operations
 from kit.units import both
 from kit.wording.lists import listed, strung
 from kit.wording.names import edge_label
 
+_SNIP = 3.0
+"""mm that a notch is snipped, at most (common practice, no source)."""
 _STEPS = ("cut_out", "notch", "mark", "interface")
 
 
@@ -24,7 +27,8 @@ def marking(pattern: Pattern) -> Marking:
         (str(piece.number), piece.title, _notches(piece), _marks(piece), _interfaced(piece)) for piece in pieces
     )
     asked = (True, *(any(row[i] for row in rows) for i in (2, 3, 4)))
-    steps = tuple(say(f"booklet.marking_{key}") for key, wanted in zip(_STEPS, asked, strict=True) if wanted)
+    deep = both(_SNIP, pattern.lesson.units, "allowance")
+    steps = tuple(say(f"booklet.marking_{key}", deep=deep) for key, wanted in zip(_STEPS, asked, strict=True) if wanted)
     columns = [0, 1, *(i for i in (2, 3, 4) if asked[i - 1])]
     heads = [say(f"booklet.{key}") for key in ("no", "piece", "notches", "marks", "interfacing")]
     kept = tuple(tuple(row[i] or "–" for i in columns) for row in rows)
@@ -35,11 +39,18 @@ def marking(pattern: Pattern) -> Marking:
 def _allowances(pattern: Pattern) -> str:
     """The allowances of seams and of hems in one line; nothing where there are none yet."""
     system = pattern.lesson.units
+    hemmed = {
+        (run.piece, edge)
+        for _, operation in operations(pattern)
+        if operation.kind.endswith("hem")
+        for run in operation.runs()
+        for edge in run.edges
+    }
     found: dict[bool, list[float]] = {True: [], False: []}
     for piece in pattern.pieces:
         for edge in piece.edges:
             if edge.allowance and edge.name != piece.fold:
-                found[edge.role == "hem"].append(edge.allowance + edge.extra)
+                found[edge.role == "hem" or (piece.name, edge.name) in hemmed].append(edge.allowance + edge.extra)
     said = {hem: listed([both(mm, system, "allowance") for mm in sorted(set(mms))]) for hem, mms in found.items()}
     if not (said[True] or said[False]):
         return ""
