@@ -227,7 +227,11 @@ class _Writing:
                 write_atomically(self.made / HTML, screen(html))
         if EPUB in self.asked.files:
             with self.stage(EPUB):
-                write_atomically(self.made / EPUB, epub(html, rights=self.ran.handover.pattern.lesson.licence))
+                write_atomically(self.made / EPUB, self._epub(html))
+
+    def _epub(self, html: str) -> bytes:
+        info = self.ran.handover.pattern.lesson
+        return epub(html, rights=info.licence, date=info.date)
 
     def end_prints(self, setting: dict[str, Future[Set]], timings: dict[str, float]) -> None:
         """Wait for the print forms and write them."""

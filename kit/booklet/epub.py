@@ -18,6 +18,7 @@ from urllib.parse import unquote
 from xml.etree.ElementTree import Element
 from xml.sax.saxutils import escape
 
+from kit.booklet.moment import moment_of
 from kit.booklet.xhtml import OPS, SVG, XHTML, name, parse, serialise, text
 from kit.language import say
 
@@ -48,10 +49,10 @@ class _Document:
     body: tuple[Element, ...]
 
 
-def epub(html: str, *, rights: str = "", modified: datetime | None = None) -> bytes:
+def epub(html: str, *, rights: str = "", date: str = "", modified: datetime | None = None) -> bytes:
     """The screen page `html` as an EPUB. Its title, language, author and description are the page's own; the lesson and
     edition the page names make its identifier, the same for every build of that edition. `rights` is the licence;
-    `modified` is now when left out."""
+    `modified` is left out for `moment_of` the lesson's `date`."""
     page = parse(html)
     head = next(child for child in page if name(child) == "head")
     body = next(child for child in page if name(child) == "body")
@@ -60,7 +61,7 @@ def epub(html: str, *, rights: str = "", modified: datetime | None = None) -> by
     title = next((text(item) for item in head if name(item) == "title"), "") or lesson
     language = page.get("lang") or "en"
     style = "\n".join(item.text or "" for item in head if name(item) == "style")
-    moment = (modified or datetime.now(UTC)).astimezone(UTC)
+    moment = (modified or moment_of(date, html.encode())).astimezone(UTC)
     documents = _documents(body, title)
     pictures = _take_pictures(documents)
     _point_across(documents)

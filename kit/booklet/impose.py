@@ -93,7 +93,7 @@ def impose(pdf: bytes, paper: Sheet = "a4", back_cover: bool = False) -> bytes:
             DisplayDocTitle=True, Duplex=pikepdf.Name.DuplexFlipShortEdge, PrintScaling=pikepdf.Name("/None")
         )
         out = io.BytesIO()
-        made.save(out, object_stream_mode=pikepdf.ObjectStreamMode.generate)
+        made.save(out, object_stream_mode=pikepdf.ObjectStreamMode.generate, deterministic_id=True)
     return out.getvalue()
 
 

@@ -29,7 +29,9 @@ def finish(pdf: bytes) -> bytes:
             if "/Annots" in page:
                 page.Tabs = Name.S
         out = io.BytesIO()
-        document.save(out, compress_streams=True, object_stream_mode=pikepdf.ObjectStreamMode.generate)
+        document.save(
+            out, compress_streams=True, object_stream_mode=pikepdf.ObjectStreamMode.generate, deterministic_id=True
+        )
     return out.getvalue()
 
 

@@ -127,6 +127,13 @@ def test_a_failed_build_keeps_the_last_good_output(built: tuple[Path, Path], mon
     assert contents(out) == good
 
 
+def test_a_notebook_gives_the_same_bytes_whenever_it_is_built(built: tuple[Path, Path]) -> None:
+    path, out = built
+    good = contents(out)
+    build(path, out, forms="html,epub")
+    assert contents(out) == good
+
+
 def test_a_form_that_cannot_be_set_keeps_the_last_good_output(
     built: tuple[Path, Path], monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -15,7 +15,9 @@ from xml.etree import ElementTree
 import pytest
 
 from kit.booklet.epub import epub
+from kit.booklet.moment import moment_of
 from kit.booklet.xhtml import parse, serialise
+from kit.errors import KitError
 
 from .conftest import PNG, lesson_at, markdown, screen_html
 
@@ -84,6 +86,34 @@ def test_the_metadata(package: ElementTree.Element, page: str) -> None:
     for name in ("accessMode", "accessibilityFeature", "accessibilityHazard", "accessModeSufficient"):
         assert any(key == f"schema:{name}" and text for key, text in meta), name
     assert ("schema:accessibilityFeature", "alternativeText") in meta
+
+
+def test_the_moment_is_of_the_notebook_and_not_of_the_build(page: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """SOURCE_DATE_EPOCH: reproducible-builds.org; the second 1234567890 is 23:31:30 on 13 February 2009 (POSIX.1)."""
+
+    def modified(made: bytes) -> str:
+        with zipfile.ZipFile(io.BytesIO(made)) as book:
+            assert {item.date_time[:3] for item in book.infolist()} <= {(2026, 11, 1), (2009, 2, 13)}
+            package = ElementTree.fromstring(book.read("EPUB/package.opf"))
+        found = package.find(".//opf:meta[@property='dcterms:modified']", NS)
+        assert found is not None
+        return found.text or ""
+
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    made = epub(page, date="2026-11")
+    assert epub(page, date="2026-11") == made and modified(made).startswith("2026-11-01T")
+    assert modified(epub(page.replace("lawn", "voile"), date="2026-11")) != modified(made)
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1234567890")
+    assert modified(epub(page, date="2026-11")) == "2009-02-13T23:31:30Z"
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "yesterday")
+    with pytest.raises(KitError, match="'yesterday', which is no number of seconds"):
+        epub(page)
+
+
+@pytest.mark.parametrize("date", ["", "spring 2026", "1066-10-14", "2026-13"])
+def test_a_lesson_without_a_day_has_one_that_a_zip_file_can_tell(date: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    assert moment_of(date, b"a top").date().isoformat() == "1980-01-01"
 
 
 def test_the_identifier_belongs_to_the_edition(page: str) -> None:

@@ -98,3 +98,8 @@ def test_what_cannot_be_folded() -> None:
         sides(4 * MOST_SHEETS + 1)
     with pytest.raises(KitError, match="without pages"):
         sides(0)
+
+
+def test_the_same_booklet_gives_the_same_sheets() -> None:
+    small = booklet(6, "a4")
+    assert impose(small, "a4") == impose(small, "a4")

@@ -362,3 +362,5 @@ refusal-no_answer_do = Noch einmal ausführen.
 refusal-cut_alike_left = { $piece } hat keine linke Hälfte: Die { $count } Lagen werden gleich zugeschnitten.
 refusal-cut_alike_right = { $piece } hat keine rechte Hälfte: Die { $count } Lagen werden gleich zugeschnitten.
 refusal-cut_alike_do = Für eine linke und eine rechte Hälfte schreiben Sie { $call }.
+refusal-no_moment = { $name } ist „{ $said }“; das ist keine Zahl von Sekunden.
+refusal-no_moment_do = Ganze Sekunden seit Anfang 1970 angeben oder die Angabe weglassen.

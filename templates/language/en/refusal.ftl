@@ -362,3 +362,5 @@ refusal-no_answer_do = Run it again.
 refusal-cut_alike_left = { $piece } has no left half: its { $count } layers are cut alike.
 refusal-cut_alike_right = { $piece } has no right half: its { $count } layers are cut alike.
 refusal-cut_alike_do = For a left and a right one write { $call }.
+refusal-no_moment = { $name } is '{ $said }', which is no number of seconds.
+refusal-no_moment_do = Give whole seconds since the beginning of 1970, or leave it unset.

@@ -362,3 +362,5 @@ refusal-no_answer_do = L’exécuter encore une fois.
 refusal-cut_alike_left = { $piece } n’a pas de moitié gauche : ses { $count } épaisseurs sont coupées identiques.
 refusal-cut_alike_right = { $piece } n’a pas de moitié droite : ses { $count } épaisseurs sont coupées identiques.
 refusal-cut_alike_do = Pour une gauche et une droite, écrire { $call }.
+refusal-no_moment = { $name } vaut « { $said } », ce qui n’est pas un nombre de secondes.
+refusal-no_moment_do = Donner des secondes entières depuis le début de 1970, ou supprimer cette variable.
