@@ -60,7 +60,7 @@ PARTS = (
     Part(
         "browser",
         "JupyterLab, Voila and booklets in Chromium",
-        (*PYTEST, *NO_NOTEBOOKS, "-v", "-m", "browser"),
+        (*PYTEST, *NO_NOTEBOOKS, "-v", "tests/browser"),
         row=1,
     ),
 )

@@ -92,3 +92,12 @@ def test_code_is_compiled_once_and_nothing_is_left_beside_it(
     monkeypatch.delenv("PYTHONDONTWRITEBYTECODE")
     assert check.main([]) == 0
     assert len(list((tmp_path / "__pycache__").glob("imported*.pyc"))) == 1
+
+
+def test_what_needs_a_browser_lies_where_its_part_looks(root: Path, check: ModuleType) -> None:
+    """That part collects one folder, and all others leave out what is marked."""
+    marked = {path for path in (root / "tests").rglob("test_*.py") if "mark.browser" in path.read_text("utf-8")}
+    marked -= {path for path in marked if "bench" in path.parts} | {Path(__file__).resolve()}
+    folder = {path for path in (root / "tests" / "browser").glob("test_*.py")}
+    assert marked == folder != set()
+    assert next(part for part in check.PARTS if part.name == "browser").command[-1] == "tests/browser"

@@ -122,7 +122,8 @@ def test_a_new_lesson_starts_and_builds_from_the_wheel(python: Path, tmp_path: P
     command = python.parent / "lessonkit"
     run(command, "new", "demo", cwd=tmp_path)
     (notebook,) = tmp_path.rglob("*.ipynb")
-    run(command, "build", notebook, "--size", "W4", "--units", "cm", "--out", tmp_path / "out", cwd=tmp_path)
+    forms = ("--forms", "a4,html,epub")
+    run(command, "build", notebook, "--size", "W4", "--units", "cm", *forms, "--out", tmp_path / "out", cwd=tmp_path)
     assert {"booklet-a4.pdf", "booklet.html", "booklet.epub", "pages-a4.pdf", "pattern.json"} <= files(tmp_path / "out")
 
 

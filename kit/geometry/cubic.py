@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
+from functools import lru_cache
 from itertools import pairwise
 
 from kit.diagnostic import message, number
@@ -243,7 +244,7 @@ class Cubic(Curve):
     def length(self) -> float:
         known = self._length
         if known is None:
-            known = self.length_between(0.0, 1.0)
+            known = _whole_length(self)
             object.__setattr__(self, "_length", known)
         return known
 
@@ -308,9 +309,11 @@ class Cubic(Curve):
         d, length = self.on(distance), self.length
         if d <= 0.0 or length <= 0.0:
             return 0.0
-        if d >= length:
-            return 1.0
-        low, high, t = 0.0, 1.0, d / length
+        return 1.0 if d >= length else _parameter_at(self, d)
+
+    def _searched(self, d: float) -> float:
+        """The parameter at a distance between 0 and the length."""
+        low, high, t = 0.0, 1.0, d / self.length
         done, at = 0.0, 0.0  # length `done` is known up to the parameter `at`
         # Newton's method, for the derivative of the length is the speed, kept in a bracket that shrinks: near a cusp
         # the speed is almost nothing and a step would leave the curve. Only the stretch since the last try is measured.
@@ -564,3 +567,18 @@ def _extent(first: float, last: float, a: float, b: float, c: float, d: float) -
             value = ((a * t + b) * t + c) * t + d
             low, high = min(low, value), max(high, value)
     return low, high
+
+
+# Lessons are worked again and again with curves that did not change, and every view of a pattern asks for the same
+# places on them: four of ten parameters are asked for again in one work and its proof, nine of ten in a search for
+# remedies. A curve is a value, so what is known of it is known of its equals.
+
+
+@lru_cache(maxsize=4096)
+def _whole_length(curve: Cubic) -> float:
+    return curve.length_between(0.0, 1.0)
+
+
+@lru_cache(maxsize=16384)
+def _parameter_at(curve: Cubic, distance: float) -> float:
+    return curve._searched(distance)

@@ -5,7 +5,7 @@ slow. A table tells the counts, and every broken rule with its picture and text.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import cache
 from pathlib import Path
 
@@ -13,12 +13,13 @@ import pytest
 
 import kit.booklet.pictures as drawn
 from kit.body import workshop_chart
-from kit.booklet.buying import shopping
+from kit.booklet.buying import Shopping, shopping
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN
 from kit.booklet.handover import Handover
 from kit.booklet.run_notebook import read_notebook
+from kit.picture.drawing import Drawing
 from kit.picture.lettered import Lettered
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons
@@ -38,18 +39,40 @@ Counts = dict[str, Counter[str]]
 lessons = cache(example_lessons)
 
 
-def booklet_pictures(name: str, size: str, form: str, monkeypatch: pytest.MonkeyPatch) -> Iterator[Finished]:
+@cache
+def worked(name: str, size: str) -> tuple[Handover, Shopping]:
+    """A lesson worked, and its cloth, which are the same in every form."""
+    given = Handover(lessons()[name].work(workshop_chart()[size]))
+    return given, shopping(given)
+
+
+def once(letter: Callable[..., Lettered]) -> Callable[..., Lettered]:
+    """`letter`, asked once for a drawing and its room: a variation draws many steps as its parent does."""
+    known: dict[tuple[Drawing, str], Lettered] = {}
+
+    def lettered(drawing: Drawing, *room: object) -> Lettered:
+        key = drawing, repr(room)
+        if key not in known:
+            known[key] = letter(drawing, *room)
+        return known[key]
+
+    return lettered
+
+
+def booklet_pictures(
+    name: str, size: str, form: str, monkeypatch: pytest.MonkeyPatch, letter: Callable[..., Lettered] = drawn.lettered
+) -> Iterator[Finished]:
     """Every picture of a lesson's booklet as it is placed on its page at last."""
     seen = {}
     write, named = drawn.written, drawn._named
     last: list[Lettered] = []
     monkeypatch.setattr(drawn, "written", lambda made, theme: last.append(made) or write(made, theme))
     monkeypatch.setattr(drawn, "_named", lambda text, key, alt: seen.update({key: last[-1]}) or named(text, key, alt))
+    monkeypatch.setattr(drawn, "lettered", letter)
     path: Path = EXAMPLE.parent / f"{name}.ipynb"
-    pattern = lessons()[name].work(workshop_chart()[size])
-    given = Handover(pattern)
+    given, bought = worked(name, size)
     chosen = SCREEN if form == "screen" else FORMS[form]
-    compose(given, read_notebook(path), LessonFolder(path.parent), (), chosen, bought=shopping(given))
+    compose(given, read_notebook(path), LessonFolder(path.parent), (), chosen, bought=bought)
     monkeypatch.undo()
     for key, made in seen.items():
         yield as_made(key, made)
@@ -101,9 +124,11 @@ def test_texts_of_all_booklets(
 ) -> None:
     found: Counts = defaultdict(Counter)
     seen: list[str] = []
+    letter = once(drawn.lettered)
     for name in lessons():
         if name != "blocks_and_moves":  # it gives no allowances, and so has no booklet
-            for kind, counts in counted(booklet_pictures(name, size, form, monkeypatch), form, seen).items():
+            pictures = booklet_pictures(name, size, form, monkeypatch, letter)
+            for kind, counts in counted(pictures, form, seen).items():
                 found[kind].update(counts)
     told(found, seen, capsys, f"all examples {size} {form}")
     held(found)
