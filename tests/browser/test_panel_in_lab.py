@@ -133,11 +133,11 @@ def test_the_picture_and_the_sliders_stay_where_they_are(lesson: Notebook) -> No
 
 
 def test_what_the_proof_finds_is_marked_beside_its_value(lesson: Notebook, out_folder: Path) -> None:
-    """Where the sleeve ends beside the body, the underarm is too tight a curve for its allowance."""
+    """The opening of a short sleeve is bent outward, and a deep hem does not lie flat on it."""
     type_in(lesson, SLEEVE, "13 cm")
     row = lesson.panel.locator(".lessonkit-row").filter(has=lesson.page.get_by_label(SLEEVE, exact=True))
-    expect(row).to_contain_text("To put right: ")
-    expect(lesson.panel.get_by_text(re.compile(r"Depends on: .*sleeve length"))).to_be_visible()
+    expect(row).to_contain_text("Look again: ")
+    expect(lesson.panel.get_by_text(re.compile(r"Depends on: .*sleeve length")).first).to_be_visible()  # front, back
     row.scroll_into_view_if_needed()
     shot(lesson, out_folder, "finding")
     button(lesson, "Undo").click()
@@ -190,6 +190,16 @@ def test_a_cancelled_fitting_puts_the_values_back(lesson: Notebook) -> None:
     expect(lesson.box(SLEEVE)).to_have_value(sleeve)
     button(lesson, "After try-on").click()
     expect(lesson.panel.locator(".lessonkit-try-on")).to_be_hidden()
+
+
+def test_a_slider_ends_where_the_other_values_end_it(lesson: Notebook) -> None:
+    """The hem drop is at least the opening and the hem rise: 4 and 1.8 cm, then 8 and 1.8."""
+    handle = lesson.handle(HEM)
+    expect(handle).to_have_attribute("aria-valuemin", "5.8")
+    type_in(lesson, "Opening size", "8 cm")
+    expect(handle).to_have_attribute("aria-valuemin", "9.8")
+    type_in(lesson, "Opening size", "4 cm")
+    expect(handle).to_have_attribute("aria-valuemin", "5.8")
 
 
 def test_the_page_reported_no_error(lesson: Notebook) -> None:
