@@ -137,7 +137,7 @@ def test_what_the_proof_finds_is_marked_beside_its_value(lesson: Notebook, out_f
     type_in(lesson, SLEEVE, "13 cm")
     row = lesson.panel.locator(".lessonkit-row").filter(has=lesson.page.get_by_label(SLEEVE, exact=True))
     expect(row).to_contain_text("Look again: ")
-    expect(lesson.panel.get_by_text(re.compile(r"Depends on: .*sleeve length")).first).to_be_visible()  # front, back
+    expect(lesson.panel.get_by_text(re.compile(r"Depends on: .*sleeve hem")).first).to_be_visible()  # front, back
     row.scroll_into_view_if_needed()
     shot(lesson, out_folder, "finding")
     button(lesson, "Undo").click()
