@@ -21,6 +21,8 @@ FARTHEST = 3.0
 """The end of an allowance may lie this many times both widths together from the corner."""
 _FAR = 2000.0
 
+_HAIR = 1e-9  # of a curve
+
 
 @dataclass(frozen=True)
 class Meeting:
@@ -184,9 +186,10 @@ class _Side:
         (i, t), (j, s) = a, b
         if i == j:
             return Path((self.curves[i].between(t, s),))
-        parts = [self.curves[i].between(t, 1.0)] if t < 1.0 else []
+        # A hair short of a curve's end is its end: an arc through no angle cannot be drawn.
+        parts = [self.curves[i].between(t, 1.0)] if t < 1.0 - _HAIR else []
         parts += self.curves[i + 1 : j]
-        parts += [self.curves[j].between(0.0, s)] if s > 0.0 else []
+        parts += [self.curves[j].between(0.0, s)] if s > _HAIR else []
         return Path.of(*parts)
 
     def cut_to(self, height: float) -> Path | None:

@@ -7,8 +7,9 @@ from functools import cache
 
 import pytest
 
-from kit.body import make_body
+from kit.body import make_body, workshop_chart
 from kit.lesson.lesson import Lesson
+from kit.lesson.working import work
 from kit.proof.prove import errors
 from tests.body import survey
 from tests.example import EXAMPLE, notebook_names
@@ -41,3 +42,14 @@ def test_what_needs_no_dart_says_so_and_is_passed_over() -> None:
     said = [sentence.key for op in record.operations for sentence in op.sentences(pattern)]
     assert "dart.spared" in said
     assert not list(errors(pattern))
+
+
+def test_an_opening_that_is_hardly_bent_can_be_cut_out() -> None:
+    """A sleeve opening bent on a circle of 3.6 m: where its allowance ends a hair short of the arc, what is left of
+    the arc turns through nothing, and is left out."""
+    values = {"shoulder_lift": 24.0, "sleeve_length": 161.0, "sleeve_ease": 62.0, "hem_drop": 223.0, "hem_rise": 26.0}
+    values |= {"underarm_drop": 149.0, "underarm_round": 40.0, "back_neck_drop": 31.0, "seam": 6.0, "side_seam": 24.0}
+    values |= {"hem_allowance": 31.0, "pocket_width": 117.0, "pocket_depth": 138.0, "pocket_hem": 18.0}
+    jacket = lesson_of("harbour_jacket")
+    pattern = work(jacket.definition, workshop_chart()["W4"], {**jacket.definition.defaults, **values})
+    assert not [str(finding) for _, finding in errors(pattern)]
