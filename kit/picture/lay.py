@@ -323,7 +323,8 @@ class _Plan:
                 self.unnamed[each.number] = each.title
             clear = self._clear(area, (fixed, grain))
             if not (note and self._set([number or title, *note], 1, self.small * self.px, clear, angles)):
-                self._number(number or title, clear.buffer(1.2 * self.px), area, angles)
+                over = self._number(number or title, clear.buffer(1.2 * self.px), area, angles)
+                grain = _beside(grain, over, 8.0 * self.px) if grain and over is not None else grain
         if grain:
             arrow: Literal["end", "both"] = "end" if self.lay.nap else "both"
             self.items.append(Stroke((Line(grain[0], grain[1]),), "grain", arrow=arrow, name="grainline"))
@@ -346,12 +347,16 @@ class _Plan:
                     return True
         return False
 
-    def _number(self, number: str, clear: Any, area: Any, angles: Sequence[float]) -> None:
+    def _number(self, number: str, clear: Any, area: Any, angles: Sequence[float]) -> Any:
+        """Write the number where it has room. In a piece smaller than its number it stands in the middle all the same,
+        and the box it takes there is given back."""
         for size in (_TEXT, self.small):
             if self._set([number], 1, size * self.px, clear, angles):
-                return
-        spot = area.representative_point()
-        self.items.append(Label(number, Point(spot.x, spot.y), "name", 0.0, self.small * self.px))
+                return None
+        spot, em = area.representative_point(), self.small * self.px
+        self.items.append(Label(number, Point(spot.x, spot.y), "name", 0.0, em))
+        wide, high = text_width(number, em) + em * 0.2, em * _LEADING
+        return shapely.box(spot.x - wide / 2, spot.y - high / 2, spot.x + wide / 2, spot.y + high / 2)
 
     def _set(self, lines: Sequence[str], bold: int, em: float, clear: Any, angles: Sequence[float]) -> bool:
         """Write `lines` (so many of them bold) where they are furthest from every line; False when there is no room."""
@@ -369,6 +374,14 @@ class _Plan:
                 offset += em * _LEADING
             return True
         return False
+
+
+def _beside(ends: Sequence[Point], box: Any, least: float) -> list[Point]:
+    """The longest part of a straight line that lies beside a box; nothing when that is shorter than `least`."""
+    line = shapely.LineString([(point.x, point.y) for point in ends]).difference(box)
+    parts = [part for part in getattr(line, "geoms", [line]) if part.length >= least]
+    longest = max(parts, key=lambda part: part.length, default=None)
+    return [] if longest is None else [Point(*spot) for spot in longest.coords]
 
 
 def _parted(curve: Any, foot: Point, top: Point) -> tuple[Any, ...]:
