@@ -194,7 +194,19 @@ class _Letterer:
             if numbered == before and all(a <= b + _SLACK for a, b in zip(wanted, edges, strict=True)):
                 break
             edges = [max(two) for two in zip(edges, wanted, strict=True)]
+        else:
+            frame = self._wider(frame, wanted, unit)
         return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
+
+    def _wider(self, frame: Box, wanted: Sequence[float], unit: float) -> Box:
+        """The frame with what texts still want at both sides, where its height decided and its room is wider."""
+        width, _ = self.room
+        x0, y0, x1, y1 = frame
+        left = max(0.0, x0 - self.drawn[0] + wanted[0] * unit)
+        right = max(0.0, self.drawn[2] + wanted[2] * unit - x1)
+        free = max(0.0, (width or math.inf) * unit - (x1 - x0))
+        share = min(1.0, free / (left + right)) if left + right > 0.0 else 0.0
+        return (x0 - left * share, y0, x1 + right * share, y1)
 
     def growth(self) -> Growth:
         width, _ = self.room
