@@ -57,7 +57,7 @@ def told(value: Any) -> str:
         given = [
             f"{each.name}={told(getattr(value, each.name))}"
             for each in fields(value)
-            if not usual(each, getattr(value, each.name))
+            if each.repr and not usual(each, getattr(value, each.name))
         ]
         return f"{type(value).__name__}({', '.join(given)})"
     raise TypeError(f"{value!r}: no words for it")

@@ -70,6 +70,7 @@ INKS: dict[StrokeRole, Ink] = {
     "pin": Ink(0.3),
     "trim": Ink(0.2, 0.25, (2.4, 1.6)),
     "page": Ink(0.15, 0.6),
+    "ply_face": Ink(0.8, 0.0),
     "ply_main": Ink(0.3, 0.0),
     "ply_facing": Ink(0.3, 0.2),
     "ply_interfacing": Ink(0.3, 0.4, (1.0, 0.6)),

@@ -194,9 +194,9 @@ def finished_state(pattern: Pattern) -> State:
     return state
 
 
-def assembled(pattern: Pattern, view: View) -> Assembled:
-    """The finished garment of a pattern, seen from the front or the back."""
-    state = finished_state(pattern)
+def assembled(pattern: Pattern, view: View, state: State | None = None) -> Assembled:
+    """The garment of a pattern as `state` has it, finished when None, seen from the front or the back."""
+    state = finished_state(pattern) if state is None else state
     shown = [piece for piece in pattern.pieces if piece.cut.cloth == "main" and piece.role not in _INSIDE]
     body = [piece for piece in shown if _is_body(piece)]
     flats = _stack(body or _largest(shown, state), view, state, pattern)

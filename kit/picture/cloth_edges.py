@@ -7,7 +7,7 @@ back lies over the wrong side and is drawn from there.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -55,9 +55,10 @@ def _entire(piece: Piece, lies: Iterable[EdgeLie]) -> set[str]:
     return {name for name, end in reached.items() if end > piece.edge(name).path.length - _SAME}
 
 
-def folded_line(piece: Piece, lies: Iterable[EdgeLie]) -> CutLine:
-    """The cut line of a drafted half, on the stitch line where an edge is sewn from end to end."""
-    return layer_line(piece, dict.fromkeys(_entire(piece, lies), 0.0))
+def folded_line(piece: Piece, lies: Iterable[EdgeLie], trimmed: Mapping[str, float] | None = None) -> CutLine:
+    """The cut line of a drafted half, on the stitch line where an edge is sewn from end to end; allowances `trimmed` to
+    so many mm are cut back."""
+    return layer_line(piece, dict(trimmed or {}) | dict.fromkeys(_entire(piece, lies), 0.0))
 
 
 def half_bits(piece: Piece, side: Side, lies: Sequence[EdgeLie], line: CutLine) -> list[Bit]:

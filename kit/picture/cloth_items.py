@@ -5,12 +5,16 @@ from __future__ import annotations
 
 from itertools import groupby
 
-from kit.geometry import Line, parallel
+from kit.errors import KitError
+from kit.geometry import Line, Motion, Path, parallel
 from kit.picture.darts_shut import ShutFold, all_of, warped
 from kit.picture.drawing import Fill, FillRole, Item, Stroke, StrokeRole
-from kit.picture.place import is_facing, polyline, widths_of
+from kit.picture.layer_outline import cut_back
+from kit.picture.place import is_facing, layer_line, polyline, widths_of
 from kit.picture.placed import Placed, half_motion
-from kit.piece.piece import Side
+from kit.piece.allowance import notch_lines
+from kit.piece.dart import darts_lying, legs
+from kit.piece.piece import Notch, Side
 from kit.sewing.scene import Face
 
 _FILLS: dict[tuple[str, str], FillRole] = {
@@ -40,14 +44,20 @@ def cloth(p: Placed, face: str) -> FillRole:
     return _FILLS[stuff, face]
 
 
-def layer_items(p: Placed, below: list[Placed], folds: tuple[str, ...]) -> list[Item]:
-    """One layer as it lies over those `below`; the darts and pleats among `folds` are sewn in this step."""
+def layer_items(p: Placed, below: list[Placed], folds: tuple[str, ...], covered: bool = False) -> list[Item]:
+    """One layer as it lies over those `below`; the darts and pleats among `folds` are sewn in this step. It is
+    `covered` where a layer above is trimmed with it."""
     layer = p.layer
     items: list[Item] = [Fill(p.outline, cloth(p, layer.up), name=p.piece.name)]
     items += _edges(p)
-    for flap in p.flaps:
-        items.append(Fill(flap, cloth(p, OTHER[layer.up]), name=f"{p.piece.name}.turned"))
+    for number, flap in enumerate(p.flaps):
+        # Pressed to one side, what lies on top is the other piece's allowance: it runs on over the seam unturned.
+        face = layer.up if number in p.lain else OTHER[layer.up]
+        items.append(Fill(flap, cloth(p, face), name=f"{p.piece.name}.turned"))
         items.append(Stroke(flap, "edge", closed=True, name=f"{p.piece.name}.flap"))
+    items += trimmed_items(p, covered)
+    items += notch_items(p)
+    items += open_darts(p)
     items += _held(p)
     items += fold_items(p, folds)
     under = [q for q in below if q.layer.ring and q.base is p]
@@ -63,6 +73,76 @@ def _edges(p: Placed) -> list[Item]:
         Stroke(tuple(c for bit in bits for c in bit.curves), kind, name=f"{p.piece.name}.{side}.{edge}")
         for (kind, side, edge), bits in groupby(p.bits, key=lambda bit: (bit.kind, bit.side, bit.edge))
     ]
+
+
+def trimmed_items(p: Placed, covered: bool) -> list[Item]:
+    """Where this step trims an allowance: the new cut, unless it is `covered` by that of the layer above, and pale the
+    edge that falls away."""
+    items: list[Item] = []
+    for side in _halves(p):
+        cut = cut_back(p, p.layer.trimmed, side)
+        if not cut:
+            continue
+        before, after = layer_line(p.piece), layer_line(p.piece, cut)
+        for name in cut:
+            there = f"{p.piece.name}.{name}"
+            items.append(Stroke(p.lay(before.edge(name), side).curves, "removed", name=f"trimmed {there}"))
+            if not covered:
+                items.append(Stroke(p.lay(after.edge(name), side).curves, "new", name=f"trim {there}"))
+    return items
+
+
+def notch_items(p: Placed) -> list[Item]:
+    """The notches of the layer where its edge is still a cut edge."""
+    if p.layer.stuff == "interfacing" or p.layer.ring or p.layer.fold is not None:
+        return []
+    try:
+        notches = notch_lines(p.piece)
+    except KitError:  # it does not lie on its edge: the proof tells of it
+        return []
+    items: list[Item] = []
+    for notch in notches:
+        for side in _halves(p):
+            if not notch_is_seen(p, notch.notch, side):
+                continue
+            for line in notch.lines:
+                cut = Path((line,))
+                if notch.notch.edge in p.opened:  # on its allowance, which lies back on the piece
+                    path = p.piece.edge(notch.notch.edge).path
+                    at = path.nearest(line.start)
+                    foot = path.at(at)
+                    cut = cut.moved(Motion.reflection(foot, foot + path.tangent_at(at)))
+                if p.shows(cut):
+                    items.append(
+                        Stroke(p.lay(cut, side).curves, "notch", name=f"notch {p.piece.name}.{notch.notch.edge}")
+                    )
+    return items
+
+
+def open_darts(p: Placed) -> list[Item]:
+    """The legs of darts that are still to be sewn."""
+    if p.layer.stuff == "interfacing" or p.layer.fold is not None or p.layer.along is not None:
+        return []
+    return [
+        Stroke(p.lay(leg, side).curves, "mark", name=f"leg {p.piece.name}.{dart.name}")
+        for dart in darts_lying(p.piece)
+        if dart.name not in p.layer.shut
+        for side in _halves(p)
+        for leg in legs(p.piece, dart)
+    ]
+
+
+def notch_is_seen(p: Placed, notch: Notch, side: Side) -> bool:
+    """Whether a notch lies on an edge that is neither sewn nor turned there, nor trimmed away."""
+    edge, at = notch.edge, notch.distance
+    layer = p.layer
+    if edge in p.opened and (layer.up == "right" or layer.lain is not None):
+        return False
+    if any(edge == name for name, _ in layer.turn):
+        return False
+    if any(edge in run.edges for run, _ in (*layer.back, *layer.trimmed, *layer.creased)):
+        return False
+    return not any(lie.edge == edge and lie.start - 1.0 <= at <= lie.end + 1.0 for lie in p.layer.lies)
 
 
 def _halves(p: Placed) -> tuple[Side, ...]:

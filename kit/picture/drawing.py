@@ -40,6 +40,7 @@ StrokeRole = Literal[
     "pin",
     "trim",  # where a page is cut
     "page",
+    "ply_face",  # its right side there
     "ply_main",  # one layer of cloth in a cross-section
     "ply_facing",
     "ply_interfacing",

@@ -69,7 +69,8 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
         box = box_of(on.outline)
         box = grown(box, 0.2 * max(box[2] - box[0], box[3] - box[1]))
         return (whole if area_of(box) > 0.7 * area_of(whole) else box), whole
-    focus = straightest(scene.focus, pattern) if opened_at(scene, scene.focus) else scene.focus
+    opening = not scene.rows and scene.focus.start is not None  # all of what is folded back, and nothing is sewn
+    focus = straightest(scene.focus, pattern) if opened_at(scene, scene.focus) and not opening else scene.focus
     lines = along_line(focus, pattern)
     boxes = [p.lay(path_of(pattern, run), run.side).bounds() for run in lines]
     banded = any(layer.along is not None and layer.along.outward for layer in scene.layers)

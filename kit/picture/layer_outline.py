@@ -10,7 +10,8 @@ from kit.picture.bent import across, bent
 from kit.picture.cloth_edges import Bit, Flap, closed_ring, flaps_of, folded_line, half_bits, mirrored
 from kit.picture.place import fold_mirror, moved_curves, polyline, widths_of
 from kit.picture.placed import Placed, area_of, box_of
-from kit.piece.piece import Side
+from kit.piece.piece import Piece, Side
+from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie
 from kit.sewing.spans import path_of, spans
 
@@ -43,7 +44,8 @@ def _lies(p: Placed, pattern: Pattern, side: Side) -> list[tuple[EdgeLie, bool]]
         add(name, "turned", depth, not layer.ring)
     for edge in piece.edges:  # a set has an order of its own
         if edge.name in p.opened and edge.name not in {lie.edge for lie, _ in found}:
-            add(edge.name, "seamed", widths[edge.name], wrong)
+            lain = widths[edge.name] if layer.lain is None else layer.lain
+            add(edge.name, "seamed", lain, wrong or layer.lain is not None)
     for lie in layer.lies:
         taken = [each for each, _ in found if each.edge == lie.edge]
         if taken and lie.start < 0.5 and lie.end > piece.edge(lie.edge).path.length - 0.5:
@@ -54,12 +56,26 @@ def _lies(p: Placed, pattern: Pattern, side: Side) -> list[tuple[EdgeLie, bool]]
     return found
 
 
+def cut_back(p: Placed, given: tuple[tuple[Run, float], ...], side: Side) -> dict[str, float]:
+    """{edge: mm outside its stitch line} of the edges of one half that are `trimmed` or `creased` from end to end."""
+    return {
+        name: to for run, to in given for name in run.edges if run.side in (None, side) and not parted(p.piece, run)
+    }
+
+
+def parted(piece: Piece, run: Run) -> bool:
+    """Whether a run takes a part of its edges only."""
+    size = sum(piece.edge(name).path.length for name in run.edges)
+    return (run.start or 0.0) > 0.5 or (run.end is not None and run.end < size - 0.5)
+
+
 def outline(p: Placed, pattern: Pattern) -> None:
     """The layer's outline and what is folded back at its edges: a hem folds on its stitch line, and an allowance
     pressed open, seen from the wrong side, lies back on its own piece."""
     halves: tuple[Side, ...] = (p.side,)
     if p.piece.fold:
         halves = (p.side, "left" if p.side == "right" else "right")
+    layer_of = p.layer
     bits: list[Bit] = []
     before: tuple[list[tuple[EdgeLie, bool]], list[Bit], list[Flap]] | None = None
     for number, side in enumerate(halves):
@@ -68,11 +84,18 @@ def outline(p: Placed, pattern: Pattern) -> None:
             own, shown = [replace(bit, side=side) for bit in before[1]], before[2]
         else:
             all_lies = [lie for lie, _ in lies]
-            line = folded_line(p.piece, all_lies)
-            own = half_bits(p.piece, side, all_lies, line)
+            creased = cut_back(p, layer_of.creased, side)
+            line = folded_line(p.piece, all_lies, cut_back(p, layer_of.trimmed, side) | creased)
+            own = [
+                replace(bit, kind="crease") if bit.edge in creased else bit
+                for bit in half_bits(p.piece, side, all_lies, line)
+            ]
             shown = flaps_of(p.piece, side, all_lies, [lie for lie, seen in lies if seen], line)
             before = lies, own, shown
-        p.flaps += [p.lay(Path(flap.curves), side).curves for flap in shown]
+        for flap in shown:
+            p.flaps.append(p.lay(Path(flap.curves), side).curves)
+            if p.layer.lain and flap.edge in p.opened:
+                p.lain.add(len(p.flaps) - 1)
         bits += mirrored(own, p.piece) if number else own
     if p.layer.fold is None:
         # the other half of a piece on the fold comes mirrored in the draft; its darts are taken at its own half

@@ -11,10 +11,11 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from typing import Literal, cast, get_args
 
-from kit.geometry import Arc, Cubic, Line, Point
+from kit.geometry import Arc, Cubic, Line, Point, Vector
 from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, FillRole, Item, Stroke, StrokeRole
 from kit.picture.place import rectangle
+from kit.picture.scene_signs import CUT
 
 CLOTH: tuple[FillRole, ...] = ("right_side", "wrong_side", "interfacing", "facing", "strip", "lining")
 LINES: tuple[StrokeRole, ...] = (
@@ -44,7 +45,7 @@ LINES: tuple[StrokeRole, ...] = (
     "press",
     "pin",
 )
-CUT_THROUGH = ("ply", "needle")
+CUT_THROUGH = ("ply", "ply_face", "needle", "cut_mark")
 POINTS = ("point_new", "point_kept")
 CORNERS = ("sign_square", "sign_tangent")
 SIGNS: tuple[str, ...] = (*CLOTH, *LINES, *CORNERS, *POINTS, *CUT_THROUGH)
@@ -80,13 +81,17 @@ def _sign(item: Item) -> str:
     if isinstance(item, Stroke):
         if item.role == "sign":
             return "sign_tangent" if ".tangent." in item.name else "sign_square"
-        return "ply" if item.role.startswith("ply_") else item.role
+        if item.name == CUT:
+            return "cut_mark"
+        return "ply" if item.role.startswith("ply_") and item.role != "ply_face" else item.role
     return item.role if isinstance(item, Fill) else ""
 
 
 def legend(signs: Collection[str] | None = None) -> tuple[Example, ...]:
     """An example of each of the `signs`, of all when None, in the order of the list."""
     wanted = SIGNS if signs is None else [sign for sign in SIGNS if sign in signs]
+    if signs is not None and "ply_face" in signs:  # it shows cloth that is cut through as well
+        wanted = [sign for sign in wanted if sign != "ply"]
     return tuple(_example(sign) for sign in wanted)
 
 
@@ -105,6 +110,14 @@ def _items(sign: str) -> Iterable[Item]:
         return [Dot(Point(WIDE / 2, middle), "new" if sign == "point_new" else "kept")]
     if sign == "ply":
         return [_line(2.0, middle, WIDE - 2.0, middle, "ply_main", 2.4)]
+    if sign == "ply_face":
+        ply = _line(2.0, middle, WIDE - 2.0, middle, "ply_main", 2.4)
+        return [ply, _line(2.0, middle + 1.2, WIDE - 2.0, middle + 1.2, "ply_face")]
+    if sign == "cut_mark":
+        ends = [_line(WIDE / 2, y, WIDE / 2, y + way * 2.0, "symbol") for y, way in ((middle, 1.0), (middle, -1.0))]
+        tips = [Point(WIDE / 2, middle + way * 2.0) for way in (1.0, -1.0)]
+        looks = [Stroke((Line(tip, tip + Vector(3.2, 0.0)),), "symbol", arrow="end") for tip in tips]
+        return [*ends, *looks]
     if sign == "needle":
         return [
             _line(2.0, middle + 1.7, WIDE - 2.0, middle + 1.7, "ply_main", 2.0),

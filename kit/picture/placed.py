@@ -32,6 +32,7 @@ class Placed:
     outline: tuple[Curve, ...] = ()
     bits: list[Bit] = field(default_factory=list)
     flaps: list[tuple[Curve, ...]] = field(default_factory=list)
+    lain: set[int] = field(default_factory=set)  # flaps that are the other piece's allowance, pressed over to this one
     opened: set[str] = field(default_factory=set)
     parts: dict[str, dict[Side, tuple[float, float]]] = field(default_factory=dict)
     shift: Motion = field(default_factory=Motion.identity)

@@ -13,11 +13,12 @@ from kit.picture.drawing import Fill, FillRole, Item, Stroke
 from kit.picture.shut import FINE
 from kit.piece.allowance import hem_edges
 from kit.piece.darts_and_pleats import Dart
-from kit.piece.piece import Piece
+from kit.piece.piece import Piece, Side
 from kit.sewing.run import Place, Run
 from kit.sewing.spans import path_of
 
 _SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "rolled_hem")
+_SIDES: tuple[Side, ...] = ("right", "left")
 _BESIDE = 2.0  # mm from its edge that a row which holds a turned edge lies
 
 
@@ -108,26 +109,41 @@ def _seen_rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:
     return found
 
 
+def outlines_on(flat: Flat, garment: Assembled) -> Iterator[tuple[str, Chain]]:
+    """The outline of a piece where it lies, and of the pockets and bands that are sewn to it by now, each with the
+    name of its piece."""
+    pattern, state = garment.pattern, garment.state
+    yield flat.piece.name, flat.ring
+    for op, _, ring in _pocket_rings(flat, pattern):
+        if any(state.on((run.piece, side, edge)) for run in op.edges for edge in run.edges for side in _SIDES):
+            yield op.edges[0].piece, ring
+    hung = {run.piece for each in state.hung for run in each.band}
+    yield from ((name, ring) for name, ring in _band_rings(flat, garment) if name in hung)
+
+
 # ---- pockets -----------------------------------------------------------------------------------------------
 
 
-def _pockets(flat: Flat, pattern: Pattern) -> Iterator[Item]:
-    if flat.up == "wrong":
-        return
-    hems = {run.piece: op.first + op.second for op in of_kind(pattern, "pocket_hem") for run in op.runs()}
-    for op in of_kind(pattern, "patch_pocket"):
+def _pocket_rings(flat: Flat, pattern: Pattern) -> Iterator[tuple[Any, Side, Chain]]:
+    """(operation, half, outline) of the patch pockets on a piece that shows its right side."""
+    for op in of_kind(pattern, "patch_pocket") if flat.up == "right" else ():
         path = op.at.mark.path
         if op.at.piece != flat.piece.name or path is None or op.at.side not in (None, *flat.sides):
             continue
-        name = op.edges[0].piece
-        sewn = {edge for run in op.edges for edge in run.edges}
         for side in flat.sides if op.at.side is None else (op.at.side,):
             ring = [flat.put(p, side) for p in path.points(FINE)]
-            ring = ring[:-1] if ring[0].distance(ring[-1]) < 0.5 else ring
-            yield Fill(drawn(ring, True), "right_side", name)
-            yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
-            mouth = [edge.name for edge in pattern.piece(name).edges if edge.name not in sewn]
-            yield from _pocket_rows(ring, op.distance, hems.get(name, 0.0) if mouth else 0.0, name)
+            yield op, side, ring[:-1] if ring[0].distance(ring[-1]) < 0.5 else ring
+
+
+def _pockets(flat: Flat, pattern: Pattern) -> Iterator[Item]:
+    hems = {run.piece: op.first + op.second for op in of_kind(pattern, "pocket_hem") for run in op.runs()}
+    for op, _, ring in _pocket_rings(flat, pattern):
+        name = op.edges[0].piece
+        sewn = {edge for run in op.edges for edge in run.edges}
+        yield Fill(drawn(ring, True), "right_side", name)
+        yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
+        mouth = [edge.name for edge in pattern.piece(name).edges if edge.name not in sewn]
+        yield from _pocket_rows(ring, op.distance, hems.get(name, 0.0) if mouth else 0.0, name)
 
 
 def _pocket_rows(ring: Chain, distance: float, hem: float, name: str) -> Iterator[Item]:
@@ -154,6 +170,12 @@ def _long(side: tuple[Point, Point]) -> float:
 
 
 def _bands(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    for name, ring in _band_rings(flat, garment):
+        yield Fill(drawn(ring, True), cloth(flat), name)
+        yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
+
+
+def _band_rings(flat: Flat, garment: Assembled) -> Iterator[tuple[str, Chain]]:
     """Bands, cuffs and waistbands along its edges, as wide as they are finished, in one piece over a fold."""
     pattern = garment.pattern
     for op in of_kind(pattern, "set_band"):
@@ -163,10 +185,7 @@ def _bands(flat: Flat, garment: Assembled) -> Iterator[Item]:
             if run.piece != flat.piece.name:
                 continue
             for chain in flat.run(pattern, run):
-                outer = _outside(flat, chain, wide)
-                ring = [*chain, *outer[::-1]]
-                yield Fill(drawn(ring, True), cloth(flat), name)
-                yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
+                yield name, [*chain, *_outside(flat, chain, wide)[::-1]]
 
 
 def _outside(flat: Flat, chain: Chain, wide: float) -> Chain:

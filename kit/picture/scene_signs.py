@@ -71,16 +71,18 @@ def cut_mark(scene: Scene, placed: list[Placed], pattern: Pattern, extent: float
         return []
     at = part[0] + (part[1] - part[0]) * 0.88
     foot, way = lies.at(at), lies.normal_at(at)
-    near, far = extent * 0.035, extent * 0.075
-    return [
-        Stroke((Line(foot + way * (near * side), foot + way * (far * side)),), "symbol", name=CUT)
-        for side in (1.0, -1.0)
-    ]
+    near, far, look = extent * 0.035, extent * 0.07, lies.tangent_at(at) * (-extent * 0.03)
+    found: list[Item] = []
+    for side in (1.0, -1.0):  # as in a plan: the ends of the cut, and arrows the way it is looked at
+        inner, outer = foot + way * (near * side), foot + way * (far * side)
+        found.append(Stroke((Line(inner, outer),), "symbol", name=CUT))
+        found.append(Stroke((Line(outer, outer + look),), "symbol", arrow="end", name=CUT))
+    return found
 
 
 def turned_over(window: Box) -> tuple[list[Item], Box]:
     """A bent arrow below the picture at its left, and what it means; with the window that has room for it."""
-    size = max(window[2] - window[0], window[3] - window[1]) * 0.03
+    size = max(window[2] - window[0], window[3] - window[1]) * 0.042
     foot = window[1] - size * 3.0
     centre = Point(window[0] + size * 2.0, foot + size * 1.3)
     bow = Arc(centre, size, math.radians(200), math.radians(-220))

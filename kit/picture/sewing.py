@@ -21,6 +21,7 @@ from kit.picture.framing import windows
 from kit.picture.inset import panel
 from kit.picture.laid import along_line, place_all, slide
 from kit.picture.layer_names import half_said, layer_names
+from kit.picture.locator import locator_items
 from kit.picture.place import slant_of, strip_outline, widths_of
 from kit.picture.placed import Box, Placed, area_of, box_of, find
 from kit.picture.recut import recut_drawing
@@ -28,6 +29,7 @@ from kit.picture.scene_signs import around, cut_mark, outside, press_items, turn
 from kit.picture.sewn_on import pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.picture.strip_alone import strip_alone
+from kit.picture.tried_on import try_on_drawing
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene, StripShape, Thing
@@ -60,6 +62,9 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         recut = recut_drawing(scene.recut, system, sewn=scene.resewn, title=there)
         recut = replace(recut, alt=alt or recut.alt, title=title or recut.title)
         return lambda fit: recut
+    if scene.worn:
+        tried = try_on_drawing(scene, pattern, alt, title)
+        return lambda fit: tried
     placed = place_all(scene, pattern)
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)
@@ -67,7 +72,8 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     slide(placed, pattern, paths, extent, scene.focus)
     items: list[Item] = []
     for number, p in enumerate(placed):
-        items.extend(layer_items(p, placed[:number], scene.folds if p is placed[-1] else ()))
+        covered = any(q.layer.trimmed for q in placed[number + 1 :])
+        items.extend(layer_items(p, placed[:number], scene.folds if p is placed[-1] else (), covered))
     if scene.strip:
         extra, window = _strip_items(scene, pattern, placed, window if placed else None)
         items.extend(extra)
@@ -98,9 +104,15 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
 
     names = layer_names(placed, window)
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
-    extra, bounds = panel(scene.section, placed if locate else [], window, whole)
-    drawing = Drawing((*items, *signs, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
-    return lambda fit: drawing
+
+    def located(frame: Box) -> list[Item]:
+        return locator_items(scene, pattern, placed, frame, window, whole)
+
+    def fitted(fit: tuple[float, float]) -> Drawing:
+        extra, bounds = panel(scene.section, located if locate else None, window, fit, scene.faces)
+        return Drawing((*items, *signs, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
+
+    return fitted
 
 
 def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:

@@ -16,6 +16,7 @@ from kit.sewing.scene import Thing
 from kit.sewing.spans import path_of
 
 _PINS = 5
+_TEETH = 0.12  # of a zip's width from its middle to the edge of its teeth
 
 
 def pin_items(run: Run, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
@@ -75,7 +76,7 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         Stroke(band, "edge", closed=True, name=name),
     ]
     if thing.kind == "zip":
-        items += _teeth(line, thing.width * 0.28, name)
+        items += _teeth(line, thing.width * _TEETH, name)
     if thing.kind == "elastic":
         items += [Stroke((tick,), "symbol") for tick in _ticks(line, thing.width * 0.8, 6.0)]
     return items

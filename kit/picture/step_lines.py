@@ -144,15 +144,25 @@ def guides_shown(piece: Piece, record: StepRecord) -> list[tuple[str, Path]]:
 
 
 def guides_within(piece: Piece) -> list[tuple[str, Path]]:
-    """Guides that lie by the piece: those of a half that was cut away are left out."""
+    """Guides that lie on the piece or beside it: those of what was cut away are left out."""
     x0, y0, x1, y1 = bounds_of_paths(edge.path for edge in piece.edges)
     wide, high = (x1 - x0) * 0.06 + 5.0, (y1 - y0) * 0.06 + 5.0
     out = []
     for name, path in piece.guides:
         a, b, c, d = path.bounds()
-        if a > x0 - wide and c < x1 + wide and b > y0 - high and d < y1 + high:
+        near = a > x0 - wide and c < x1 + wide and b > y0 - high and d < y1 + high
+        if near and (not piece.edges or _on_paper(piece, path, min(wide, high))):
             out.append((name, path))
     return out
+
+
+def _on_paper(piece: Piece, path: Path, room: float) -> bool:
+    """Whether a line lies on the piece somewhere, or runs along its outline within `room`."""
+    spots = [path.at(path.length * share / 8) for share in range(9)]
+    edges = [edge.path for edge in piece.edges]
+    if any(piece.outline.contains(spot) for spot in spots):
+        return True
+    return all(min(edge.at(edge.nearest(spot)).distance(spot) for edge in edges) < room for spot in spots)
 
 
 def cut_of(piece: Piece, record: StepRecord) -> CutLine | None:

@@ -50,6 +50,11 @@ def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float, w
                 if row.ink == "new":
                     items.append(Dot(shapes[0][0].start, "new", START))
                 continue
+            if row.ink == "new" and row.inset < 0 and row.line is None and not row.goes_on:
+                stitch = p.shown(path) if p.shows(path) else path  # where the seam itself will run
+                items.append(
+                    Stroke(p.lay(stitch, side).moved(slid).curves, "stitch", name=f"stitch line {row.run.said}")
+                )
             for part in _gapped(line, row.gap, path.length):
                 if not p.shows(part):
                     continue

@@ -15,6 +15,8 @@ from kit.sewing.scene import StripShape
 _FOLDS = {"in_four": (-0.25, 0.0, 0.25)}
 """Where a strip is folded, as shares of its width off the middle; else along the middle."""
 _RIGHT = Vector(1.0, 0.0)
+BECOMES = "becomes"
+"""The name of the arrow from what is cut to what is made: no pressing arrow."""
 
 
 def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
@@ -29,7 +31,7 @@ def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
     made, drawn = (_tube if shape.tube else _made)(strip, shape, low, low + deep)
     items += drawn
     down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
-    items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "press", arrow="end"))
+    items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "symbol", arrow="end", name=BECOMES))
     above, below = strip.width / 2 + gap * 0.35, low - gap * 0.35
     items.append(Label(say("picture.strip_as_cut", strip=strip.title), Point(strip.length / 2, above), "name"))
     items.append(Label(say(f"picture.strip_{_called(strip, shape)}"), Point(strip.length / 2, below), "name"))

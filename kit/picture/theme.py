@@ -87,6 +87,7 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "trim": Line(GREY, 0.8, (1, 3)),
         "page": Line(PALE, 0.8),
         "measure": Line(INK, 0.8),
+        "ply_face": Line(INK, 2.8, (), False),
         "ply_main": Line(INK, 1.0),
         "ply_facing": Line(INK, 1.0),
         "ply_interfacing": Line(INK, 1.0),

@@ -13,21 +13,25 @@ from dataclasses import dataclass, field, replace
 
 from kit.errors import KitError
 from kit.piece.piece import Side
+from kit.sewing.beside_others import alike_before, turned
 from kit.sewing.cut import Cut
 from kit.sewing.legs import End, Leg, run_legs
 from kit.sewing.lying import Lying, lying_before
 from kit.sewing.on_band import band_layers
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Hung
+from kit.sewing.right_sides import in_cloth, right_sides
 from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie, Face, Layer, Row, Scene, Stuff
 from kit.sewing.spans import Span, path_of, run_length, runs_opposed, sides_of
-from kit.sewing.state import EdgeKey
+from kit.sewing.state import EdgeKey, State
 
 LONG = 180.0
 """mm of a run that are shown whole."""
 CROP = 120.0
 """mm of a longer one that are shown."""
+_CLOSE = 10.0  # mm from the stitch line within which trimming and folding is seen from near
+_NEARER = 55.0  # mm of a run that are shown then
 _NEAR = 60.0  # mm from what is shown within which a corner is seen
 _BESIDE = 80.0  # mm of a seam along which two pieces are laid beside each other at a corner
 _ROUND = 0.15  # share of its chord that a seam may bow and still be laid open
@@ -39,22 +43,32 @@ _OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
 def shown_scenes(pattern: Cut, operation: Operation) -> tuple[Scene, ...]:
     """The scenes of an operation in a pattern's sewing order, with the cloth as it lies by then. Raises `KitError` as
     `Operation.scenes` does."""
-    look = _Look(pattern, operation, lying_before(pattern, operation))
+    before = lying_before(pattern, operation)
+    look = _Look(pattern, operation, before)
     found: list[Scene] = []
+    sewn = before.state
+    again = alike_before(pattern, operation)
     for scene in operation.scenes(pattern):
-        made = look.at(scene)
-        found.append(replace(made, over=True) if found and _turned(found[-1], made) else made)
+        if scene.once and again:
+            continue
+        made = replace(look.at(scene), sewn=sewn, faces=right_sides(scene), section=in_cloth(pattern, scene))
+        if not found:
+            sewn = _after(pattern, operation, before)
+        found.append(replace(made, over=True) if found and turned(found[-1], made) else made)
     return tuple(found)
 
 
-def _turned(one: Scene, two: Scene) -> bool:
-    """Whether the piece the work is on shows its other face: of what lies on top, what was seen before."""
-    faces = {(layer.run.piece, layer.run.side): layer.up for layer in one.layers if layer.stuff != "interfacing"}
-    for layer in reversed(two.layers):
-        before = faces.get((layer.run.piece, layer.run.side))
-        if before is not None and layer.stuff != "interfacing":
-            return before != layer.up
-    return False
+def _after(pattern: Cut, operation: Operation, before: Lying) -> State:
+    """The garment when the first row of an operation is sewn: what its later pictures show."""
+    try:
+        return before.state.after(operation.outcome(pattern), pattern)
+    except KitError:
+        return before.state
+
+
+def _close(layer: Layer) -> tuple[float, ...]:
+    """mm from the stitch line to where a layer's allowance is trimmed, folded or lies over in this step."""
+    return (*(mm for _, mm in (*layer.trimmed, *layer.creased)), layer.lain or 0.0)
 
 
 @dataclass(frozen=True)
@@ -68,7 +82,7 @@ class _Look:
 
     def at(self, scene: Scene) -> Scene:
         """The scene with the cloth as it lies."""
-        if scene.recut is not None or not scene.layers:
+        if scene.recut is not None or scene.worn or not scene.layers:
             return scene
         scene = band_layers(self.pattern, self.lying, self._hung(), scene)
         scene = self._cropped(scene)
@@ -138,12 +152,23 @@ class _Look:
         focus = scene.focus
         if focus is None or focus.start is not None or focus.end is not None:
             return scene
-        if any(layer.how == "open" and layer.along is None for layer in scene.layers) or scene.things:
+        if scene.things:
             return scene
         try:
             size, path = run_length(self.pattern, focus), path_of(self.pattern, focus)
         except KitError:
             return scene
+        narrow = [mm for layer in scene.layers for mm in _close(layer) if 0 < mm <= _CLOSE]
+        if len(scene.layers) > 1:  # a row in an allowance that is trimmed or shut in later
+            narrow += [row.inset for row in scene.rows if row.ink == "new" and -_CLOSE <= row.inset < 0]
+        crop = _NEARER if narrow else CROP
+        if any(layer.how == "open" and layer.along is None for layer in scene.layers):
+            if not narrow or size < LONG:
+                return scene
+            left = next((row.gap for row in scene.rows if row.gap is not None), (size, size))
+            low, high = max((0.0, left[0]), (left[1], size), key=lambda part: part[1] - part[0])
+            middle = min(max((low + high) / 2, crop / 2), size - crop / 2)
+            return replace(scene, focus=replace(focus, start=middle - crop / 2, end=middle + crop / 2))
         chord = path.end - path.start
         if size < LONG or chord.length < 1.0:
             return scene
@@ -152,17 +177,17 @@ class _Look:
             return scene
         gap = next((row.gap for row in scene.rows if row.gap is not None), None)
         if gap is not None:
-            low = max(min(gap[0] - CROP / 2, size - CROP), 0.0)
-            return replace(scene, focus=replace(focus, start=low, end=min(low + CROP, size)))
+            low = max(min(gap[0] - crop / 2, size - crop), 0.0)
+            return replace(scene, focus=replace(focus, start=low, end=min(low + crop, size)))
         ends = self._ends(focus)
         faced = [end for end, edge in ends.items() if edge and self._way(self._key(focus, edge)) == "faced"]
         if len(scene.layers) > 1 and faced and all(layer.on in (None, focus) for layer in scene.layers):
-            low = 0.0 if faced[0] == "start" else size - CROP
-            return replace(scene, focus=replace(focus, start=low, end=low + CROP))
+            low = 0.0 if faced[0] == "start" else size - crop
+            return replace(scene, focus=replace(focus, start=low, end=low + crop))
         sewn = [end for end, edge in ends.items() if edge and self._way(self._key(focus, edge)) in ("seamed", "hung")]
         if "start" in sewn or not sewn:
-            return replace(scene, focus=replace(focus, start=0.0, end=CROP))
-        return replace(scene, focus=replace(focus, start=size - CROP, end=size))
+            return replace(scene, focus=replace(focus, start=0.0, end=crop))
+        return replace(scene, focus=replace(focus, start=size - crop, end=size))
 
     # ---- what hangs together --------------------------------------------------------------------------------------
 

@@ -5,13 +5,14 @@ An operation describes its scene; `kit.picture` draws it from the real pieces.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
 
 from kit.geometry import Path
 from kit.piece.recut import PieceChange
 from kit.sewing.run import Run
+from kit.sewing.state import State
 
 Face = Literal["right", "wrong"]
 Ink = Literal["new", "old"]
@@ -82,7 +83,10 @@ class Layer:
     which the part to the right of it, as the line runs, is folded over to the viewer. How the piece has come to lie by
     now: `lies` are its edges that are sewn already, `shut` its darts and pleats that are, `fused` says that its wrong
     side is interfacing, `along` that it is a band and how it follows the run `on`. With `ring` it is the far side of a
-    tube, and `place` is the line on the layer `on` that its outline lies on (a pocket's)."""
+    tube, and `place` is the line on the layer `on` that its outline lies on (a pocket's). Allowances `trimmed` are cut
+    back in this step to that many mm, those `creased` end at a fold so far outside their stitch line: (run, mm). Where
+    a seam opened out is pressed to one side, `lain` mm of it lie over this piece (0: none on this one); None where each
+    allowance lies back on its own piece."""
 
     run: Run
     up: Face = "right"
@@ -98,6 +102,9 @@ class Layer:
     along: Along | None = None
     ring: bool = False
     place: Path | None = None
+    trimmed: tuple[tuple[Run, float], ...] = ()
+    creased: tuple[tuple[Run, float], ...] = ()
+    lain: float | None = None
 
 
 @dataclass(frozen=True)
@@ -220,14 +227,17 @@ class StripShape:
 
 @dataclass(frozen=True)
 class Scene:
-    """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all), `arrows`
-    pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown, its `shape` how it
-    lies by itself, `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a piece whose cloth is
-    cut: the old line, the new one and what is trimmed; `resewn` are its edges that a row lies along. `stage` is the
-    stage of the operation that it shows ("": its last). `folds` are darts and pleats of the last layer that this step
-    has sewn; `over` says that the work was turned over since the picture before. A band's picture is seen from the
-    `inside` of the garment or from outside; with `beside` what is sewn to the focus is laid open beside it, although it
-    will lie inside."""
+    """`layers` from the bottom up, `rows` of stitching, `focus` the run the picture is centred on (None: all),
+    `arrows` pressing or folding directions (from run, "in" or "out"), `strip` names a strip that is shown, its
+    `shape` how it lies by itself, `pins` runs that are pinned, `things` what is sewn on. With `recut` it shows a
+    piece whose cloth is cut: the old line, the new one and what is trimmed; `resewn` are its edges that a row lies
+    along. `stage` is the stage of the operation that it shows ("": its last). `folds` are darts and pleats of the
+    last layer that this step has sewn; `over` says that the work was turned over since the picture before. A band's
+    picture is seen from the `inside` of the garment or from outside; with `beside` what is sewn to the focus is
+    laid open beside it, although it will lie inside. With `worn` the garment is seen as it is tried on; what is
+    shown `once` is left out where an operation of the same step was alike. `sewn` is the garment as it is at that
+    moment (None: nobody has asked). `faces` tells on which side of its course (+1 left, -1 right) each ply of the
+    section has its right side, 0 where it is not told."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -245,3 +255,7 @@ class Scene:
     over: bool = False
     inside: bool = False
     beside: bool = False
+    worn: bool = False
+    once: bool = False
+    sewn: State | None = field(default=None, repr=False, compare=False)
+    faces: tuple[int, ...] = field(default=(), repr=False, compare=False)

@@ -9,6 +9,7 @@ centred where its first row is stitched, without rows on the run it is about, un
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 from typing import Literal, NamedTuple, TypedDict, Unpack
 
 from kit.geometry import Path
@@ -42,6 +43,7 @@ class Shows(TypedDict, total=False):
     folds: tuple[str, ...]
     inside: bool
     beside: bool
+    once: bool
 
 
 _OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
@@ -79,6 +81,23 @@ def together(
 def opened(lower: Run, upper: Run, *rows: Row, up: Face = "wrong", **more: Unpack[Shows]) -> Scene:
     """Two pieces opened out on either side of their seam, the same face `up`."""
     return _scene((Layer(lower, up=up), Layer(upper, up=up, on=lower, how="open")), rows, upper, more)
+
+
+def over_to_one_side(scene: Scene, first: Run, press: str, deep: float) -> Scene:
+    """A seam opened out whose allowances lie over one of its pieces, the one named by `press`, else that of the run
+    `first`; `deep` mm are seen there."""
+    to = press if press in {layer.run.piece for layer in scene.layers} else first.piece
+    chosen = next((n for n, layer in reversed(list(enumerate(scene.layers))) if layer.run.piece == to), 0)
+    lain = (deep if number == chosen else 0.0 for number in range(len(scene.layers)))
+    layers = tuple(replace(layer, lain=mm) for layer, mm in zip(scene.layers, lain, strict=True))
+    return replace(scene, layers=layers)
+
+
+def pressed_over(lower: Run, upper: Run, press: str, deep: float, *rows: Row, **more: Unpack[Shows]) -> Scene:
+    """A seam whose rows are sewn, opened out and pressed to one side; `deep` mm of it are seen."""
+    to = lower if press == lower.piece and press != upper.piece else upper
+    shows: Shows = {"arrows": ((to, "in"),), **more}
+    return over_to_one_side(opened(lower, upper, *rows, **shows), to, press, deep)
 
 
 def sewn_shut(run: Run, names: Iterable[str], *rows: Row, up: Face = "right", **more: Unpack[Shows]) -> Scene:

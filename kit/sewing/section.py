@@ -87,6 +87,16 @@ def folded_in_four(both: bool = True) -> Section:
     return Section((Ply("strip", ply, _BOTH),), rows if both else rows[:1])
 
 
+def folding_in_four(both: bool = True) -> Section:
+    """A strip on its way to `folded_in_four`, from left to right: folded in two to crease its middle; opened, its long
+    edges folded in to the crease; folded again and stitched."""
+    made = folded_in_four(both)
+    creased = ((-26.0, 1.4), (-34.0, 1.4), (-34.0, 0.0), (-26.0, 0.0))
+    inward = ((-14.4, 1.4), (-22.0, 1.4), (-22.0, 0.0), (-6.0, 0.0), (-6.0, 1.4), (-13.6, 1.4))
+    before = (Ply("strip", creased, _BOTH, "in two"), Ply("strip", inward, _BOTH, "edges in"))
+    return Section((*before, *made.plies), made.stitches)
+
+
 def tube() -> Section:
     """A strip folded in two, right sides together, and seamed along its raw edges."""
     ply = ((4.0, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0))

@@ -95,7 +95,7 @@ def pictures(
             state = state_before(pattern, operation)
             before: Picture | None = None
             for number, scene in enumerate(scenes(pattern, operation)):
-                if scene.recut is not None or not scene.layers:
+                if scene.recut is not None or scene.worn or not scene.layers:
                     continue
                 drawing = scene_drawing(scene, pattern)
                 key = f"{lesson} {record.key} {operation.kind} {counts[operation.kind]}"
@@ -280,7 +280,7 @@ def rows_without_signs(picture: Picture) -> Iterator[str]:
 def work_too_small(picture: Picture) -> Iterator[str]:
     """The rows, arrows and new things of the step take up two fifths of the picture's width or height."""
     signs = ("turn over", "cut mark")
-    work = [s.curves for s in picture.strokes(*NEW, "press", "symbol", "pin") if s.name and s.name not in signs]
+    work = [s.curves for s in picture.strokes(*NEW, "new", "press", "symbol", "pin") if s.name and s.name not in signs]
     laid_on = [layer.run.piece for layer in picture.scene.layers if layer.stuff == "interfacing"]
     work += [fill.curves for fill in picture.fills() if fill.name in laid_on]
     strips = {strip.name for strip in picture.pattern.strips}
@@ -388,6 +388,18 @@ def against(picture: Picture, label: dict[str, Any]) -> Iterator[str]:
     if label.get("ring") and not any(s.name.startswith("below ") for s in picture.strokes("hidden")):
         yield "no far side of a tube"
     yield from bands_unfolded(picture, set(label.get("folded", ())))
+    for name in label.get("trimmed", ()):
+        if not any(s.name == f"trimmed {name}" and picture.seen(s).length > LEAST for s in picture.strokes("removed")):
+            yield f"nothing falls away of {name}"
+    if label.get("trimmed") and not any(s.name.startswith("trim ") for s in picture.strokes("new")):
+        yield "no new cut"
+    for name in label.get("notches", ()):
+        if not any(s.name == f"notch {name}" and picture.seen(s).length > 0.5 for s in picture.strokes("notch")):
+            yield f"no notch on {name}"
+    flaps = {fill.name for fill in picture.fills() if fill.name.endswith(".turned")}
+    for name in label.get("over_seam", ()):
+        if flaps != {f"{name.split('.')[0]}.turned"}:
+            yield f"the allowances lie over {sorted(flaps)}"
     if label.get("over") and not any(s.name == "turn over" for s in picture.strokes("symbol")):
         yield "no sign that it is turned over"
 

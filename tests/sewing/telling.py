@@ -49,7 +49,7 @@ def told_scene(scene: Scene) -> Iterator[str]:
     for key in ("layers", "rows", "things"):
         for each in getattr(scene, key):
             yield f"  {key[:-1]} {told(each)}"
-    for each in fields(scene):
+    for each in (each for each in fields(scene) if each.repr):
         value = getattr(scene, each.name)
         if each.name not in ("layers", "rows", "things") and not usual(each, value):
             yield f"  {each.name} {told(value)}"

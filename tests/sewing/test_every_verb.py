@@ -62,21 +62,21 @@ CASES = {
         "make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)",
         {"front.shoulder": 10, "back.shoulder": 10},
         both("sewn", SHOULDER, "front.shoulder", "back.shoulder"),
-        ("wr", "rw"),  # wrong sides together first
-        (((-4, M),), ((0, M),)),
+        ("wr", "wr", "rw", "ww"),  # wrong sides together first; trimmed; turned; opened out and pressed
+        (((-4, M),), (), ((0, M),), ()),
     ),
     "mock_french_seam": Sewn(
         "make.mock_french_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)",
         {"front.shoulder": 15, "back.shoulder": 15},
         both("sewn", SHOULDER, "front.shoulder", "back.shoulder"),
-        ("rw", "rw"),
+        ("rw", "rw", "ww"),
         (((0, M),),),
     ),
     "flat_felled_seam": Sewn(
         "make.flat_felled_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, lap=back)",
         {"front.shoulder": 15, "back.shoulder": 15},
         both("sewn", SHOULDER, "front.shoulder", "back.shoulder"),
-        ("wr", "rr"),  # wrong sides together, so that the fell lies outside
+        ("wr", "wr", "rr"),  # wrong sides together, so that the fell lies outside
         (((0, M),),),
     ),
     "lapped_seam": Sewn(
@@ -163,8 +163,8 @@ CASES = {
             **both("faced", 250, "skirt_front.hem"),
             **both("hemmed", 250, "hem_facing.upper"),
         },
-        ("rw", "wr"),
-        (((0, M),), ((1.5, H),)),
+        ("rw", "rw", "wr"),
+        (((0, M),), (), ((1.5, H),)),
     ),
     "casing": Sewn(
         "make.casing(tote.top, first=1 * cm, depth=3 * cm)",
@@ -190,7 +190,7 @@ CASES = {
             **both("faced", FRONT_NECK, "front.neck"),
             **both("faced", BACK_NECK, "back.neck"),
         },
-        ("rw", "wr"),
+        ("rw", "rw", "wr"),
         (((0, M),), ()),
         BEFORE["attach_facing"],
     ),
@@ -301,8 +301,12 @@ CASES = {
         "make.lapped_zip(skirt_back.left.zip_opening, skirt_back.right.zip_opening, allowance=2 * cm, length=19 * cm)",
         {"skirt_back.centre": 20},
         {"skirt_back.centre": ("sewn", 400)},
-        ("w", "rr"),  # the zip is sewn under from inside, the lap over it from the right side
-        (((2, M),), ((0, M),)),  # beside the fold; along the lap, half an inch from its fold, and across
+        (
+            "ww",
+            "w",
+            "rr",
+        ),  # both folds are pressed, the zip is sewn under from inside, the lap over it from the right side
+        ((), ((2, M),), ((0, M),)),  # beside the fold; along the lap, half an inch from its fold, and across
         BEFORE["lapped_zip"],
     ),
     "centred_zip": Sewn(

@@ -27,7 +27,7 @@ def test_french_seam_order_agrees_with_the_1921_handbook(book_seam):
 
 def test_french_seam_faces_agree_with_the_1921_handbook(book_seam):
     seam, pattern = book_seam
-    first, second = seam.scenes(pattern)
+    first, _trimmed, second, _pressed = seam.scenes(pattern)
     # wrong sides together: the two faces that show outside are right sides, below turned away, above up
     assert [layer.up for layer in first.layers] == ["wrong", "right"]
     assert [layer.up for layer in second.layers] == ["right", "wrong"]
@@ -35,7 +35,7 @@ def test_french_seam_faces_agree_with_the_1921_handbook(book_seam):
 
 def test_french_seam_rows_lie_where_the_1921_handbook_puts_them(book_seam):
     seam, pattern = book_seam
-    first, second = seam.scenes(pattern)
+    first, _trimmed, second, _pressed = seam.scenes(pattern)
     allowance = seam.takes(pattern)[("front", "overarm")]
     assert allowance == pytest.approx(float(BOOK_FIRST + BOOK_SECOND))
     (row,) = first.rows
@@ -46,7 +46,7 @@ def test_french_seam_rows_lie_where_the_1921_handbook_puts_them(book_seam):
 
 
 def test_french_seam_section_shuts_the_raw_edges_between_the_plies(book_seam):
-    section = book_seam[0].scenes(book_seam[1])[1].section
+    section = book_seam[0].scenes(book_seam[1])[2].section
     second_row = min(section.stitches)
     for ply in (each.path for each in section.plies):
         raw_end, crease = ply[-1][0], max(x for x, _ in ply)

@@ -8,6 +8,7 @@ from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pre
 from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
 from kit.sewing.reading import read_word
 from kit.sewing.scene import Face
+from kit.sewing.scenes import over_to_one_side, pressed_over
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
@@ -81,10 +82,18 @@ class MockFrenchSeam(OpenSeam):
         row = Row(a, gap=self.opening)
         sewn = replace(row, ink="old")
         before = together(b, a, row, section=section.superimposed(), pins=(a,), stage="first")
-        turned = tuple(replace(layer, back=self.back(pattern, layer.run)) for layer in before.layers)
+        turned = tuple(
+            replace(layer, back=self.back(pattern, layer.run), creased=((layer.run, self.left),))
+            for layer in before.layers
+        )
         folds = replace(row, inset=-(self.left - 1.5))
         after = Scene(turned, (sewn, folds), focus=a, section=shapes.mock_french())
-        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
+        return (
+            before,
+            *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()),
+            after,
+            pressed_over(b, a, self.press, self.left, sewn, section=shapes.enclosed_pressed(), once=True),
+        )
 
 
 def _on_top(given: Any, asked: Asked, name: str) -> str:
@@ -201,8 +210,15 @@ class FlatFelledSeam(OpenSeam):
         before = together(b, a, row, facing=inside, section=section.superimposed(), pins=(a,), stage="first")
         stop = None if self.opening is None else gap_along(pattern, a, b, self.opening)
         fell = Row(b, inset=self.width - FELL_EDGE, gap=stop)
+        trimmed = together(b, a, sewn, facing=inside, section=shapes.felled_trimmed(), stage="second", once=True)
+        layers = (replace(trimmed.layers[0], trimmed=((b, self.trim),)), trimmed.layers[1])
         after = opened(b, a, sewn, fell, up=up, arrows=((b, "in"),), section=shapes.felled())
-        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
+        return (
+            before,
+            *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()),
+            replace(trimmed, layers=layers),
+            after if self.is_open else over_to_one_side(after, b, b.piece, self.width),
+        )
 
 
 @operation

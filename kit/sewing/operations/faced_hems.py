@@ -68,8 +68,12 @@ class FacedHem(AttachFacing):
         return found | taken(self.free, self.turn) if self.turn > 0 else found
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        first, last = super().scenes(pattern)
+        first, *between, last = super().scenes(pattern)
         garment = shown(pattern, self.b[-1])
         free = shown(pattern, self.free[0], garment.side)
         down = Row(free, inset=1.5, style="hand" if self.by == "hand" else "machine")
-        return (replace(first, pins=(garment,)), replace(last, rows=(*last.rows, down), section=shapes.faced_down()))
+        return (
+            replace(first, pins=(garment,)),
+            *between,
+            replace(last, rows=(*last.rows, down), section=shapes.faced_down()),
+        )

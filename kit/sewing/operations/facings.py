@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from kit.piece.piece import interfacing_cut
 from kit.piece.role import PieceRole
 from kit.sewing import section
 from kit.sewing.caught import with_caught
+from kit.sewing.curves import tightest
 from kit.sewing.operations.joined import Seam, matched
+from kit.sewing.operations.trimming import snips, spacing
 from kit.sewing.rules import whole as whole_piece
+from kit.sewing.sections.finishes import graded
 from kit.sewing.vocabulary import *
 
 
@@ -184,6 +189,7 @@ class AttachFacing(Seam):
         )
         return (
             with_caught(pattern, self, stitched),
+            *self._cut_back(pattern),
             together(
                 garment,
                 facing,
@@ -194,6 +200,30 @@ class AttachFacing(Seam):
                 section=section.faced(),
             ),
         )
+
+    def _cut_back(self, pattern: Cut) -> tuple[Scene, ...]:
+        """Before it is turned: the facing's allowance trimmed, the curve clipped; seen where the first runs meet."""
+        if not (self.grade or self.clip):
+            return ()
+        facing, garment = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        curved = self.clip and tightest(pattern, garment, "in") is not None
+        cuts = snips(pattern, garment, spacing(pattern, (garment,), "in")) if curved else ()
+        if not (self.grade or cuts):
+            return ()
+        scene = together(
+            garment,
+            facing,
+            Row(garment, ink="old"),
+            stuff="facing",
+            section=graded("facing") if self.grade else section.superimposed("main", "facing"),
+            things=cuts,
+            focus=garment,
+            stage="trim",
+        )
+        if not self.grade:
+            return (scene,)
+        upper = replace(scene.layers[1], trimmed=((facing, self.allowance / 2),))
+        return (replace(scene, layers=(scene.layers[0], upper)),)
 
 
 def _turned(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:

@@ -124,7 +124,7 @@ class FoldStrip(MakeStrip):
 
     @property
     def section(self) -> Section:
-        return section.folded_in_four(self.sides == "both sides")
+        return section.folding_in_four(self.sides == "both sides")
 
     @property
     def shape(self) -> StripShape:

@@ -18,13 +18,16 @@ from kit.sewing.operations.openings import (
     WITHIN,
     OpenSeam,
     clipped,
+    gap_along,
     left_open,
     left_raw,
 )
 from kit.sewing.places import around, minus, on_both
+from kit.sewing.scenes import over_to_one_side, pressed_over
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
+_OVER_EDGE = 1.5  # mm inside a raw edge that the middle of its zigzag is drawn
 NARROWEST = 3.0  # mm; a French seam's second row shuts in no less (common practice, no source)
 
 
@@ -176,8 +179,11 @@ class PlainSeam(OpenSeam):
         pressed = {"open": (a, b), "one side": (a,), "later": ()}.get(
             self.press, (a,) if self.press == a.piece else (b,)
         )
+        first = with_caught(pattern, self, together(b, a, Row(a, gap=left), section=section.superimposed()))
+        if self.press == "later" and not self.is_open:  # the pieces still lie on each other
+            return (first,)
         return (
-            with_caught(pattern, self, together(b, a, Row(a, gap=left), section=section.superimposed())),
+            first,
             self._opened(pattern, a, b, rows, tuple((run, "in") for run in pressed)),
         )
 
@@ -185,7 +191,14 @@ class PlainSeam(OpenSeam):
         self, pattern: Cut, a: Run, b: Run, rows: tuple[Row, ...], arrows: tuple[tuple[Run, Literal["in"]], ...]
     ) -> Scene:
         """The seam opened out and pressed; where an opening was left, it is that which is seen."""
+        if self.finish in ("zigzag", "overlock") and not self.is_open:
+            edges = (a, b) if self.press == "open" else (a,) if self.press != b.piece else (b,)
+            ends = {a: self.gap, b: gap_along(pattern, a, b, self.gap) if self.gap else None}
+            far = self.allowance - _OVER_EDGE
+            rows += tuple(Row(run, inset=far, ink="old", zigzag=True, gap=ends[run]) for run in edges)
         scene = opened(b, a, *rows, arrows=arrows, section=self._section())
+        if self.press not in ("open", "later") and not self.is_open:
+            scene = over_to_one_side(scene, a, self.press, self.allowance)
         mine = [shown(pattern, run) for run in self.openings(pattern) if (run.piece, run.edges) == (a.piece, a.edges)]
         return replace(scene, focus=around(pattern, a, *_middle(pattern, a, mine[0]))) if mine else scene
 
@@ -286,14 +299,36 @@ class FrenchSeam(OpenSeam):
         outer = Row(a, inset=-self.second, gap=self.opening)
         before = together(b, a, outer, facing="wrong", section=section.french_first(), stage="first")
         sewn = replace(outer, ink="old")
+        trimmed = together(b, a, sewn, facing="wrong", section=shapes.french_trimmed(), stage="second", once=True)
+        cut = tuple(replace(each, trimmed=((each.run, self.second + self.narrowed),)) for each in trimmed.layers)
         after = Scene(
-            layers=(
-                Layer(b, up="right", back=self.back(pattern, b)),
-                Layer(a, up="wrong", on=b, how="together", back=self.back(pattern, a)),
+            layers=tuple(
+                replace(each, back=self.back(pattern, each.run), creased=((each.run, self.second),))
+                for each in together(b, a).layers
             ),
             rows=(sewn, Row(a, gap=self.opening)),
             focus=a,
             section=section.french_second(),
             stage="second",
         )
-        return (before, *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()), after)
+        return (
+            before,
+            *((self.opening_scene(pattern, a, sewn),) if self.is_open else ()),
+            replace(trimmed, layers=cut),
+            after,
+            pressed_over(
+                b,
+                a,
+                self.press,
+                self.second,
+                Row(a, ink="old", gap=self.opening),
+                section=shapes.enclosed_pressed(),
+                stage="second",
+                once=True,
+            ),
+        )
+
+    @property
+    def narrowed(self) -> float:
+        """mm left of the first allowances outside the first row before the second is sewn."""
+        return self.trim if self.trim is not None else max(min(self.first, self.second) - 1.0, 1.0)

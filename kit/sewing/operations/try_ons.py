@@ -18,6 +18,7 @@ from kit.units import Size
 LEAST_LEFT = 6.0
 """mm of allowance that a plain seam can be sewn and finished with (common practice, no source)."""
 
+_NOT_SEEN = ("facing", "lining", "interfacing", "bag")
 Met = Literal["", "changed", "corrected", "elsewhere", "refused"]
 Asks = tuple[str, Any, Any]
 
@@ -161,7 +162,14 @@ class TryOn(Operation):
         for name in self.uses.pieces:
             piece = pattern.piece(name)
             found.append(Layer(shown(pattern, Run(name, (piece.edges[0].name,))), up="right"))
-        marked = (Scene(layers=tuple(found)),) if found else ()
+        body = [piece for piece in pattern.pieces if piece.worn and piece.role not in _NOT_SEEN]
+        tried = tuple(Layer(shown(pattern, Run(piece.name, (piece.edges[0].name,)))) for piece in body)
+        hems = tuple(Run(piece.name, (edge.name,)) for piece in body for edge in piece.edges if edge.role == "hem")
+        marked: tuple[Scene, ...] = ()
+        if tried:  # where nothing else is looked for, it is hung and its hem levelled
+            marked = (Scene(layers=tried, worn=True, pins=() if self.asks else hems),)
+        if found:
+            marked = (*marked, Scene(layers=tuple(found)))
         if self.refit is None or self.stage != "changed":
             return marked
         sewn = {(run.piece, run.edges[0]) for run in (*self.refit.unpicked, *self.refit.basted)}

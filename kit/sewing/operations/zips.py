@@ -18,6 +18,7 @@ LONGEST = 1200.0  # mm
 LEAST_ALLOWANCE = 10.0
 """mm of allowance under which a zip's tape finds nothing to be sewn to (common practice, no source)."""
 EDGE = 2.0  # mm from the fold to the row beside the teeth
+TEETH = 4.0  # mm from the middle of a zip to a fold laid close beside its teeth (common practice, no source)
 _END = 0.5
 
 
@@ -195,22 +196,33 @@ class LappedZip(Zip):
     says = ("press", flush("under"), "stitch_under", "lay", "stitch_over")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        """From inside the zip on the side that lies under, the row beside its fold; from the right side the lap over
-        it, with the row down and across below the zip."""
+        """From inside both folds pressed; then the zip on the side that lies under, its teeth beside the fold and the
+        row on the tape; from the right side the lap over it, with the row down and across below the zip."""
         over, under = shown(pattern, self.over), shown(pattern, self.under)
-        below = Thing("zip", under, self.line(pattern, under), 25.0)
+        pressed = opened(under, over, up="wrong", arrows=((over, "in"), (under, "in")), focus=under)
+        turned = tuple(replace(each, back=((each.run, self.allowance),)) for each in pressed.layers)
+        below = Thing("zip", under, self._beyond_fold(pattern, under), 25.0)
         sewn = laid(under, Row(under, inset=EDGE), up="wrong", things=(below,))
         folded = Layer(under, up="wrong", back=((under, self.allowance),))
         laps = opened(under, over, Row(over, line=self._down(pattern, over)), up="right", section=section.zip_lapped())
         sides = tuple(replace(each, back=((each.run, self.allowance),)) for each in laps.layers)
-        return replace(sewn, layers=(folded,)), replace(laps, layers=sides, focus=over)
+        return replace(pressed, layers=turned), replace(sewn, layers=(folded,)), replace(laps, layers=sides, focus=over)
+
+    def _beyond_fold(self, pattern: Cut, under: Run) -> Path:
+        """The middle of the zip, whose teeth lie close beside the fold of the side that lies under."""
+        line = self.line(pattern, under)
+        return parallel(line, -TEETH if self._is_left(pattern, under, line) else TEETH)
+
+    def _is_left(self, pattern: Cut, run: Run, line: Path) -> bool:
+        """Whether the piece lies left of its line."""
+        return pattern.piece(run.piece).outline.contains(
+            line.at(line.length / 2) + line.normal_at(line.length / 2) * 2.0
+        )
 
     def _down(self, pattern: Cut, over: Run) -> Path:
         """The row that shows: down beside the fold and across to it at the lower end."""
         line = self.line(pattern, over)
-        piece = pattern.piece(over.piece)
-        left = piece.outline.contains(line.at(line.length / 2) + line.normal_at(line.length / 2) * 2.0)
-        row = parallel(line, self.lap if left else -self.lap)
+        row = parallel(line, self.lap if self._is_left(pattern, over, line) else -self.lap)
         return row.joined(Path.line(row.end, line.end)) if row.end.distance(line.end) > 0.5 else row
 
 

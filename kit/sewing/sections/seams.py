@@ -25,6 +25,26 @@ def bound_open() -> Section:
     return Section(tuple(plies), ((-3.6, -2.1, 2.1), (3.6, -2.1, 2.1)))
 
 
+def french_trimmed() -> Section:
+    """After the first row of a French seam: both allowances cut back close to it."""
+    plies = tuple(Ply("main", ((-9.0, y), (1.2, y)), _END, name) for y, name in ((0.0, "lower"), (1.4, "upper")))
+    return Section(plies, ((0.0, -0.8, 2.2),))
+
+
+def felled_trimmed() -> Section:
+    """After the first row of a felled seam: the lower allowance cut back to half of the upper one."""
+    lower = Ply("main", ((-9.0, 0.0), (2.2, 0.0)), _END, "lower")
+    upper = Ply("main", ((-9.0, 1.4), (5.0, 1.4)), _END, "upper")
+    return Section((lower, upper), ((0.0, -0.8, 2.2),))
+
+
+def enclosed_pressed() -> Section:
+    """A seam that shuts in its raw edges, opened out and pressed to the left."""
+    left = Ply("main", ((-12.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-7.0, 1.4), (-7.0, 2.8), (-2.6, 2.8)), _END, "left")
+    right = Ply("main", ((10.0, 5.6), (-7.6, 5.6), (-7.6, 4.2), (-2.6, 4.2)), _END, "right")
+    return Section((left, right), ((-0.9, 0.7, 6.3), (-6.0, 2.1, 4.9)))
+
+
 def mock_french() -> Section:
     """Both allowances turned in towards each other and stitched together along their folds."""
     lower = Ply("main", ((-8.0, 0.0), (8.0, 0.0), (8.0, 1.4), (4.0, 1.4)), _END, "lower")

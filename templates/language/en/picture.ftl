@@ -180,6 +180,8 @@ picture-legend_pin = pinned here
 picture-legend_point_new = new point
 picture-legend_point_kept = point from before
 picture-legend_ply = cloth, cut through
+picture-legend_ply_face = right side of the cloth, cut through
+picture-legend_cut_mark = cross-section taken here, seen this way
 picture-legend_needle = stitching, cut through
 
 # ---- the measuring figure

@@ -1,0 +1,57 @@
+"""What a cross-section has from the scene it stands beside: which cloth each ply is, and where its right side lies."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from kit.sewing.cut import Cut
+from kit.sewing.scene import Layer, Ply, Scene, Section
+
+
+def in_cloth(pattern: Cut, scene: Scene) -> Section | None:
+    """The section of a scene. Its plies told apart as a facing are so only where a facing is in the scene: a band or a
+    pocket is cut from the main cloth."""
+    section = scene.section
+    if section is None or any(
+        layer.stuff == "facing" or pattern.piece(layer.run.piece).role == "facing" for layer in scene.layers
+    ):
+        return section
+    plies = tuple(replace(ply, stuff="main") if ply.stuff == "facing" else ply for ply in section.plies)
+    return replace(section, plies=plies)
+
+
+def right_sides(scene: Scene) -> tuple[int, ...]:
+    """+1 for each ply of the scene's section whose right side lies left of its course, -1 for one on the right; ()
+    where the layers of the scene do not tell it. A section is cut as it is looked at, what is nearest on top: so the
+    cloth that goes on into the garment has on top the face that its layer shows."""
+    if scene.section is None:
+        return ()
+    plies = [ply for ply in scene.section.plies if ply.stuff in ("main", "facing", "lining")]
+    layers = [layer for layer in scene.layers if layer.stuff != "interfacing" and not layer.ring]
+    if len(plies) != len(layers) or len(plies) != len(scene.section.plies) or not all(map(_going_on, plies)):
+        return ()
+    if any(layer.fold is not None or layer.along is not None or layer.place is not None for layer in layers):
+        return ()
+    if len({layer.up for layer in layers}) == 1:
+        return tuple(_side(ply, layers[0]) for ply in plies)
+    if len(plies) != 2 or layers[1].how != "together":
+        return ()
+    upper = max(range(2), key=lambda number: _end(plies[number])[0][1])
+    return tuple(_side(ply, layers[1] if number == upper else layers[0]) for number, ply in enumerate(plies))
+
+
+def _going_on(ply: Ply) -> bool:
+    """Whether just one of its ends goes on into the garment."""
+    return ply.raw[0] != ply.raw[1]
+
+
+def _end(ply: Ply) -> tuple[tuple[float, float], tuple[float, float]]:
+    """The end that goes on into the garment, and the next corner."""
+    return (ply.path[0], ply.path[1]) if not ply.raw[0] else (ply.path[-1], ply.path[-2])
+
+
+def _side(ply: Ply, layer: Layer) -> int:
+    here, there = _end(ply)
+    along = there[0] - here[0] if not ply.raw[0] else here[0] - there[0]  # the way the course runs there
+    top = 1 if along > 0 else -1
+    return top if layer.up == "right" else -top

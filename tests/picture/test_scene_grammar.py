@@ -1,0 +1,237 @@
+"""What a sewing picture tells besides its cloth: where on the garment the work is, how its layers lie, what falls away.
+
+Rules 3, 5, 8, 16 and 17 of a picture grammar made by looking at every picture of the booklets; facts of the trade are
+common practice, no source, where nothing else stands beside them.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from kit.body import workshop_chart
+from kit.lesson.pattern import Pattern
+from kit.picture.drawing import Dot, Drawing, Fill, Stroke
+from kit.picture.locator import SPOT
+from kit.picture.sewing import scene_drawing, staged
+from kit.picture.tried_on import FLOOR, RISE
+from kit.sewing.before import state_before
+from kit.sewing.in_work import shown_scenes
+from kit.sewing.right_sides import right_sides
+from kit.sewing.scene import Scene
+from tests.lesson_words import example_lessons
+
+PX = 96 / 25.4
+STAGE = (295.0, 264.0)  # CSS px of one of two pictures beside each other on A4
+
+
+@pytest.fixture(scope="module")
+def worked() -> dict[str, Pattern]:
+    body = workshop_chart()["W4"]
+    return {name: example_lessons()[name].work(body) for name in ("ferry_tote", "dune_skirt")}
+
+
+def scenes(pattern: Pattern, kind: str, number: int = 0) -> tuple[Scene, ...]:
+    found = [each for record in pattern.sewing for each in record.operations if each.kind == kind]
+    return shown_scenes(pattern, found[number])
+
+
+def box(item: Stroke | Fill) -> tuple[float, float, float, float]:
+    boxes = [curve.bounds() for curve in item.curves]
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
+def strokes(drawing: Drawing, *roles: str, name: str = "") -> list[Stroke]:
+    found = [item for item in drawing.items if isinstance(item, Stroke) and item.role in roles]
+    return [item for item in found if item.name.startswith(name)]
+
+
+# ---- 17: the locator ------------------------------------------------------------------------------------------
+
+
+def located(pattern: Pattern, scene: Scene) -> tuple[set[str], Drawing]:
+    drawing = staged(scene, pattern)(STAGE)
+    found = strokes(drawing, "kept", name="locator ")
+    return {item.name.removeprefix("locator ") for item in found}, drawing
+
+
+def test_the_plan_shows_the_garment_as_it_is_by_then(worked: dict[str, Pattern]) -> None:
+    """The skirt's first dart is sewn on one piece; its zip in a skirt without a band; its button on one with a band."""
+    skirt = worked["dune_skirt"]
+    assert located(skirt, scenes(skirt, "dart")[0])[0] == {"front"}
+    zipped = located(skirt, scenes(skirt, "lapped_zip")[-1])[0]
+    assert zipped >= {"front", "back"} and "waistband" not in zipped
+    assert located(skirt, scenes(skirt, "buttons")[0])[0] >= {"front", "back", "waistband"}
+
+
+def test_the_place_of_the_work_lies_on_the_garment(worked: dict[str, Pattern]) -> None:
+    """A spot within the outline and no wider than it; at the hem it is low, at the waist it is high."""
+    skirt = worked["dune_skirt"]
+    high: dict[str, float] = {}
+    for kind in ("hem", "close_band", "lapped_zip"):
+        _, drawing = located(skirt, scenes(skirt, kind)[-1])
+        boxes = [box(item) for item in strokes(drawing, "kept", name="locator ")]
+        x0, y0 = min(b[0] for b in boxes), min(b[1] for b in boxes)
+        x1, y1 = max(b[2] for b in boxes), max(b[3] for b in boxes)
+        (spot,) = [item.at for item in drawing.items if isinstance(item, Dot) and item.name == SPOT]
+        room = (x1 - x0) * 0.03
+        assert x0 - room <= spot.x <= x1 + room and y0 - room <= spot.y <= y1 + room, kind
+        high[kind] = (spot.y - y0) / (y1 - y0)
+    assert high["hem"] < 0.15 < 0.6 < high["lapped_zip"] < high["close_band"]
+
+
+def test_a_skirt_is_upright_in_every_plan(worked: dict[str, Pattern]) -> None:
+    """However the pieces are turned in the picture, the garment stands: it is widest at the hem, as it was drafted."""
+    skirt = worked["dune_skirt"]
+    for scene in (*scenes(skirt, "plain_seam", 0)[1:], *scenes(skirt, "close_band"), *scenes(skirt, "hem")):
+        _, drawing = located(skirt, scene)
+        outline = max(strokes(drawing, "kept", name="locator front"), key=lambda item: box(item)[2] - box(item)[0])
+        points = [point for curve in outline.curves for point in (curve.start, curve.end)]
+        middle = (box(outline)[1] + box(outline)[3]) / 2
+        low, high = [p.x for p in points if p.y < middle], [p.x for p in points if p.y > middle]
+        assert max(low) - min(low) > max(high) - min(high)
+
+
+# ---- 16: cross-sections ---------------------------------------------------------------------------------------
+
+
+def test_a_section_takes_the_column_and_its_caption_stays_in_it(worked: dict[str, Pattern]) -> None:
+    """At the size of the page: a third of the column at least, no cloth thinner than a line of text is high, nothing
+    over the next column."""
+    for pattern in worked.values():
+        for record in pattern.sewing:
+            for operation in record.operations:
+                for scene in shown_scenes(pattern, operation):
+                    if scene.section is None or scene.recut is not None or not scene.layers:
+                        continue
+                    drawing = staged(scene, pattern)(STAGE)
+                    assert drawing.bounds is not None and drawing.window is not None
+                    x0, y0, x1, y1 = drawing.bounds
+                    unit = max((x1 - x0) / STAGE[0], (y1 - y0) / STAGE[1]) * PX
+                    plies = [box(item) for item in strokes(drawing, *PLIES)]
+                    wide = (max(b[2] for b in plies) - min(b[0] for b in plies)) / unit
+                    thick = min(item.thickness or 0.0 for item in strokes(drawing, *PLIES)) / unit
+                    assert wide > 25.0 and thick > 0.9, (operation.kind, wide, thick)
+                    under = max(b[3] for b in plies) < drawing.window[1]
+                    assert under or min(b[0] for b in plies) > drawing.window[2], operation.kind
+                    assert x0 - 0.1 <= min(b[0] for b in plies) and max(b[2] for b in plies) <= x1 + 0.1
+
+
+PLIES = ("ply_main", "ply_facing", "ply_interfacing", "ply_strip", "ply_lining")
+
+
+def tops(scene: Scene) -> list[tuple[str, int]]:
+    assert scene.section is not None
+    return [(ply.name, side) for ply, side in zip(scene.section.plies, right_sides(scene), strict=True)]
+
+
+def test_right_sides_face_each_other_in_a_plain_seam_and_lie_outside_in_a_french_one(
+    worked: dict[str, Pattern],
+) -> None:
+    """Both plies run from the garment at the left to the raw edge at the right: +1, their left, is their upper side.
+    Common practice, no source."""
+    plain, french = scenes(worked["dune_skirt"], "plain_seam")[0], scenes(worked["ferry_tote"], "french_seam")
+    assert tops(plain) == [("lower", 1), ("upper", -1)]
+    assert tops(french[0]) == [("lower", -1), ("upper", 1)]
+    assert tops(french[2]) == [("lower", 1), ("upper", -1)]
+
+
+def test_where_the_layers_do_not_tell_it_no_right_side_is_claimed(worked: dict[str, Pattern]) -> None:
+    zip = scenes(worked["dune_skirt"], "lapped_zip")[-1]
+    assert zip.section is not None and right_sides(zip) == ()
+
+
+# ---- 5, 8: trimmed, creased, pressed over ---------------------------------------------------------------------
+
+
+def test_a_french_seam_is_one_thing_a_picture(worked: dict[str, Pattern]) -> None:
+    """First row; trimmed; turned, second row; pressed. What is trimmed is narrower than the second row takes, so that
+    no raw edge shows (A Complete Course in Dressmaking, vol. 1, 1921, p. 98)."""
+    tote = worked["ferry_tote"]
+    first, trim, second, pressed = scenes(tote, "french_seam")
+    (seam, *_) = [each for each in tote.sewing[0].operations if each.kind == "french_seam"]
+    assert [len([row for row in each.rows if row.ink == "new"]) for each in (first, trim, second, pressed)][::3] == [
+        1,
+        0,
+    ]
+    for layer in trim.layers[:2]:
+        ((_, left),) = layer.trimmed
+        assert left - seam.second < seam.second and left > seam.second
+    assert {mm for layer in second.layers for _, mm in layer.creased} == {seam.second}
+    assert sorted(layer.lain for layer in pressed.layers[:2] if layer.lain is not None) == [0.0, seam.second]
+    assert any(each.over for each in (second, pressed))
+
+
+def test_what_is_trimmed_falls_away_outside_the_new_cut(worked: dict[str, Pattern]) -> None:
+    tote = worked["ferry_tote"]
+    drawing = scene_drawing(scenes(tote, "french_seam")[1], tote)
+    (cut,) = strokes(drawing, "new", name="trim ")
+    gone = strokes(drawing, "removed", name="trimmed ")
+    assert len(gone) == 2
+    assert all(box(item)[1] < box(cut)[1] for item in gone)  # the bottom of the bag: outside is below
+
+
+def test_a_seam_pressed_to_one_side_lies_over_that_piece_alone(worked: dict[str, Pattern]) -> None:
+    tote = worked["ferry_tote"]
+    drawing = scene_drawing(scenes(tote, "french_seam")[3], tote)
+    flaps = [item for item in drawing.items if isinstance(item, Fill) and item.name.endswith(".turned")]
+    assert [flap.name for flap in flaps] == ["back.turned"]
+    assert flaps[0].role == "wrong_side"  # the other piece's allowance runs on over the seam unturned
+
+
+# ---- zips, notches --------------------------------------------------------------------------------------------
+
+
+def test_the_row_beside_a_zip_runs_clear_of_its_teeth(worked: dict[str, Pattern]) -> None:
+    folds, tape, lap = scenes(worked["dune_skirt"], "lapped_zip")
+    assert folds.arrows and not folds.rows and not folds.things
+    assert [thing.kind for thing in tape.things] == ["zip"]
+    drawing = scene_drawing(tape, worked["dune_skirt"])
+    (row,) = [item for item in strokes(drawing, "row") if item.name]
+    teeth = max(strokes(drawing, "symbol", name="zip on"), key=lambda item: len(item.curves))
+    nearest = min(a.start.distance(b.start) for a in row.curves for b in teeth.curves)
+    assert nearest > 2.0
+    assert lap.rows and lap.over
+
+
+def test_a_notch_is_seen_on_either_layer_while_its_edge_is_cut(worked: dict[str, Pattern]) -> None:
+    """On the cut edge before the seam, on the allowance when it is pressed open; gone when it is sewn."""
+    skirt = worked["dune_skirt"]
+    together, opened = scenes(skirt, "plain_seam", 0)
+    for scene in (together, opened):
+        drawing = scene_drawing(scene, skirt)
+        assert {item.name for item in strokes(drawing, "notch", name="notch ")} >= {
+            "notch front.side",
+            "notch back.side",
+        }
+    hem = scene_drawing(scenes(skirt, "hem")[-1], skirt)
+    assert not strokes(hem, "notch", name="notch front.side")
+
+
+# ---- trying on ------------------------------------------------------------------------------------------------
+
+
+def test_a_try_on_shows_the_garment_so_far_and_its_hem_levelled_from_the_floor(worked: dict[str, Pattern]) -> None:
+    """The band is on and the hem is not sewn: it is pinned at places as high above one floor as they are marked."""
+    skirt = worked["dune_skirt"]
+    (scene,) = scenes(skirt, "try_on")
+    drawing = scene_drawing(scene, skirt)
+    names = {item.name for item in drawing.items if isinstance(item, Fill)}
+    assert names >= {"front", "back", "waistband"}
+    floors = strokes(drawing, "guide", name=FLOOR)
+    assert len(floors) == 2  # front and back
+    rises = strokes(drawing, "check", name=RISE)
+    assert len(rises) >= 6
+    assert {round(item.curves[0].start.y, 3) for item in rises} == {round(box(floors[0])[1], 3)}
+    assert len(strokes(drawing, "pin")) == len(rises)
+
+
+def test_a_try_on_that_changes_a_value_asks_for_that_and_levels_no_hem() -> None:
+    wrap = example_lessons()["neap_tide_wrap"].work(workshop_chart()["W4"])
+    operations = [each for record in wrap.sewing for each in record.operations]
+    operation: Any = next(each for each in operations if each.kind == "try_on" and each.asks)
+    first: Any = shown_scenes(wrap, operation)[0]
+    assert first.worn and not first.pins
+    assert state_before(wrap, operation).seams
+    assert not strokes(scene_drawing(first, wrap), "check", name=RISE)
