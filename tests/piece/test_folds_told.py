@@ -316,8 +316,17 @@ def test_from_where_on() -> None:
     def aside(by: float) -> Dart:
         return replace(dart, apex=Point(190 + by, 290))
 
+    def lying(start: float, end: float) -> bool:
+        """Whether a dart lies on its edge, as is asked of one and of all."""
+        placed = replace(dart, start=start, end=end)
+        on_it = accepted(lambda: darts.mouth(piece, placed))
+        assert on_it == bool(darts.darts_lying(replace(piece, darts=(placed,))))
+        return on_it
+
     run = folded(piece, ("waist",))
     found = {
+        "a dart before its edge": turns(lambda by: lying(-by, 20.0), 0.0, 5.0),
+        "a dart beyond its edge": turns(lambda by: lying(280.0, 300.0 + by), 0.0, 5.0),
         "a dart's point aside": turns(lambda by: accepted(lambda: darts.closing(piece, aside(by))), 0.0, 20.0),
         "a pleat's line longer": turns(lambda by: accepted(lambda: pleats.closing(piece, leg(by))), 0.0, 5.0),
         "edges apart": turns(lambda by: accepted(lambda: folded(apart(by), ("hem", "side"))), 0.0, 5.0),
