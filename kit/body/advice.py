@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from kit.body.between import SIGN
 from kit.body.body import Body
-from kit.body.chart import KEYS, SizeChart
+from kit.body.chart import SizeChart
 from kit.body.measures import said
 from kit.diagnostic import message
 from kit.errors import KitError
@@ -55,7 +55,7 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     ('W5', 'Draw size W5 by the bust girth, 94 cm (37 in).')
     """
     taken = {m.name: m.value for m in body.measures if not m.estimated}
-    fits = {name: _fit(name, taken[name], chart) for name in KEYS if name in taken and name in chart.table}
+    fits = {name: _fit(name, taken[name], chart) for name in chart.keys if name in taken}
     if not fits:
         raise KitError(message("body.no_advice"), where=body.name, do=message("body.no_advice_do"))
     lead, fuller = _lead(fits, chart)
@@ -85,7 +85,7 @@ def _lead(fits: dict[str, Fit], chart: SizeChart) -> tuple[str, float]:
         fuller = fits["bust_girth"].value - chart.table["bust_girth"][column]
         if fuller > _FULLER:
             return "upper_chest_girth", fuller
-    return next(name for name in KEYS if name in fits), 0.0
+    return next(name for name in chart.keys if name in fits), 0.0
 
 
 def _draw(fit: Fit, chart: SizeChart, system: System) -> str:

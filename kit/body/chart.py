@@ -17,14 +17,14 @@ from __future__ import annotations
 import csv
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, cached_property
 from importlib.resources import files
 from pathlib import Path
 
 from kit.body.between import SIGN, between, parts
 from kit.body.body import Body, Measure
-from kit.body.measures import MEASUREMENTS, measurement, plausible, said
+from kit.body.measures import MEASUREMENTS, Measurement, measurement, said
 from kit.diagnostic import message
 from kit.errors import KitError, known_near
 from kit.units import both, parse
@@ -37,11 +37,12 @@ _UNITS = {"cm": 10.0, "mm": 1.0, "in": 25.4, "inch": 25.4, "inches": 25.4}
 
 @dataclass(frozen=True)
 class SizeChart:
-    """Measurements by size. `sizes` are the column names; `rows` are (measurement, value in mm per size).
+    """Measurements by size. `sizes` are the column names; `rows` are (measurement, value in mm per size); `own` are
+    those of a lesson's own that stand among them.
 
     `chart["W4"]` is that size's `Body`, `chart["W4/W6"]` one that is W4 above the waist and W6 below it (see
     `kit.body.between`). Raises `KitError` when built from rows that are no sound chart: an
-    unknown measurement, a missing or implausible value, a girth that falls, no bust girth.
+    unknown measurement, a missing or implausible value, a girth that falls, no girth at all.
 
     >>> chart = SizeChart("Club", ("S", "M"), (("bust_girth", (840.0, 920.0)), ("waist_girth", (660.0, 740.0))))
     >>> chart["M"]["bust_girth"], chart.place("bust_girth", 880.0), "L" in chart
@@ -51,6 +52,7 @@ class SizeChart:
     title: str
     sizes: tuple[str, ...]
     rows: tuple[tuple[str, tuple[float, ...]], ...]
+    own: tuple[Measurement, ...] = ()
 
     def __post_init__(self) -> None:
         _check(self)
@@ -74,6 +76,24 @@ class SizeChart:
     def measures(self) -> tuple[str, ...]:
         """The measurements the chart has."""
         return tuple(name for name, _ in self.rows)
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """The girths a body's place is found by: those of `KEYS` that it has; without them, as in a chart of heads, its
+        other girths."""
+        known = tuple(name for name in KEYS if name in self.table)
+        return known or tuple(name for name in self.table if self.measurement(name).kind == "girth")
+
+    def measurement(self, name: str) -> Measurement:
+        """What a measurement is, a lesson's own too. Raises `KitError` with the nearest name for one there is not."""
+        return next((one for one in self.own if one.name == name), None) or measurement(name)
+
+    def with_own(self, measurement: Measurement, values: tuple[float, ...]) -> SizeChart:
+        """The chart with a measurement of a lesson's own, `values` in mm by size. Raises `KitError` as for any row."""
+        rows = tuple(row for row in self.rows if row[0] != measurement.name)
+        own = tuple(one for one in self.own if one.name != measurement.name)
+        new = (*own, measurement) if measurement.title else own  # the kit's own need no words
+        return replace(self, rows=(*rows, (measurement.name, values)), own=new)
 
     def __contains__(self, size: object) -> bool:
         return size in self.sizes or (isinstance(size, str) and parts(size, self.sizes) is not None)
@@ -135,7 +155,7 @@ class SizeChart:
         'W4'
         """
         measured = {m.name: m.value for m in body.measures if not m.estimated}
-        shared = [name for name in KEYS if name in measured and name in self.table]
+        shared = [name for name in self.keys if name in measured]
         if not shared:
             raise KitError(message("body.no_size_girth"), where=body.name, do=message("body.no_size_girth_do"))
 
@@ -154,10 +174,11 @@ def _check(chart: SizeChart) -> None:
                 f"the size name '{size}' is empty or stands twice.", where=chart.title, do="Name each column once."
             )
     seen: set[str] = set()
+    girths: list[str] = []
     for name, values in chart.rows:
-        where = f"{chart.title}, {said(name)}"
+        where = f"{chart.title}, {next((one.said for one in chart.own if one.name == name), said(name))}"
         try:
-            measurement(name)
+            row = chart.measurement(name)
         except KitError as error:
             raise error.at(chart.title) from None
         if name in seen:
@@ -169,21 +190,24 @@ def _check(chart: SizeChart) -> None:
             )
         for size, value in zip(chart.sizes, values, strict=True):
             try:
-                plausible(name, value)
+                row.plausible(value)
             except KitError as error:
                 raise error.at(f"{chart.title}, size {size}") from None
-        if MEASUREMENTS[name].kind == "girth":
+        if row.kind == "girth" and name in MEASUREMENTS:
+            girths.append(name)
             _rises(chart, name, values, where)
-    if "bust_girth" not in seen:
+    if not girths:
         raise KitError(
-            "the chart has no row 'bust_girth'.", where=chart.title, do="A chart needs the bust girth of every size."
+            "the chart has no girth.",
+            where=chart.title,
+            do="A chart needs a girth of every size, such as a row bust_girth, or head_girth for hats.",
         )
 
 
 def _rises(chart: SizeChart, name: str, values: tuple[float, ...], where: str) -> None:
     for i in range(1, len(values)):
         falls = values[i] < values[i - 1]
-        if falls or (values[i] == values[i - 1] and name in KEYS):
+        if falls or (values[i] == values[i - 1] and name in chart.keys):
             raise KitError(
                 f"it {'falls' if falls else 'stays'} from {both(values[i - 1])} in size {chart.sizes[i - 1]} "
                 f"to {both(values[i])} in size {chart.sizes[i]}.",

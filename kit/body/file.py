@@ -9,7 +9,8 @@
     waist_girth = "31 1/2 in"
 
 Each length keeps the unit it was typed in; a bare number is in the file's `units`. Only what was measured is
-kept: the rest is estimated again when the file is loaded.
+kept: the rest is estimated again when the file is loaded. Measurements of a lesson's own stand under `[own]`; whoever
+works that lesson knows what they are.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ from __future__ import annotations
 import json
 import re
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, cast
 
@@ -27,13 +29,13 @@ from kit.body.make import make_body
 from kit.body.measures import MEASUREMENTS, measurement
 from kit.diagnostic import measure, message
 from kit.errors import KitError, known_near
-from kit.units import Length, System, parse
+from kit.units import Length, System, length, parse
 
 _HEAD = """\
 # A body for pattern lessons. Every length keeps its unit ("96 cm", "37 3/4 in"); measurements that are
 # left out are estimated from the size chart and said to be estimated.
 """
-_KEYS = ("name", "units", "measured")
+_KEYS = ("name", "units", "measured", "own")
 _LARGEST = 1_000_000  # bytes; a body is about one thousand
 
 
@@ -54,7 +56,10 @@ def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
     if not taken:
         raise KitError(message("body.nothing_to_save"), where=body.name, do=message("body.nothing_to_save_do"))
     lines = [_HEAD, f"name = {_string(body.name)}", f'units = "{units}"', "", "[measured]"]
-    lines += [f"{measurement(measure.name).name} = {_string(_written(measure, units))}" for measure in taken]
+    own = [measure for measure in taken if measure.name not in MEASUREMENTS]
+    lines += [f"{measure.name} = {_string(_written(measure, units))}" for measure in taken if measure not in own]
+    if own:
+        lines += ["", "[own]", *(f"{measure.name} = {_string(_written(measure, units))}" for measure in own)]
     return write_atomically(path, "\n".join(lines) + "\n")
 
 
@@ -85,13 +90,21 @@ def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
         raise KitError(
             message("body.file_name", name=repr(name)), where=where, do=message("body.write_do", line='name = "Edda"')
         )
-    measured = data.get("measured")
-    if not isinstance(measured, dict) or not measured:
+    own = data.get("own", {})
+    measured = data.get("measured", {} if own else None)
+    if not isinstance(measured, dict) or not isinstance(own, dict) or not {**measured, **own}:
         raise KitError(
             message("body.file_empty"), where=where, do=message("body.write_do", line='[measured] bust_girth = "96 cm"')
         )
     try:
-        return make_body({key: _read(key, value, units) for key, value in measured.items()}, chart, name)
+        for key in measured:
+            if key not in own:
+                (measurement if chart is None else chart.measurement)(key)
+        texts = {key: _read(key, value, units) for key, value in {**measured, **own}.items()}
+        known = {key: text for key, text in texts.items() if key in measured or (chart and key in chart.table)}
+        body = make_body(known, chart, name)
+        more = [Measure(key, float(length(text)), typed=str(text)) for key, text in texts.items() if key not in known]
+        return replace(body, measures=(*body.measures, *more)) if more else body
     except KitError as error:
         raise error.at(where) from None
 
@@ -125,7 +138,6 @@ def _table(path: Path) -> dict[str, Any]:
 
 
 def _read(name: str, value: object, units: str) -> Length | str:
-    measurement(name)
     example = message("body.write_do", line=f'{name} = "{"37 3/4 in" if units == "inch" else "96 cm"}"')
     if isinstance(value, bool) or not isinstance(value, str | int | float):
         raise KitError(

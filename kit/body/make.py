@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from kit.body.body import Body, Measure
-from kit.body.chart import KEYS, SizeChart, workshop_chart
-from kit.body.measures import MEASUREMENTS, measurement, plausible
-from kit.diagnostic import Told, measure, message
+from kit.body.chart import SizeChart, workshop_chart
+from kit.body.measures import MEASUREMENTS
+from kit.diagnostic import Told, message
 from kit.errors import KitError
 from kit.units import Length, length
 
@@ -33,10 +34,10 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     chart = workshop_chart() if chart is None else chart
     label: Told = name or message("body.no_body_name")
     try:
-        given = {key: _given(key, value) for key, value in values.items()}
+        given = {key: _given(key, value, chart) for key, value in values.items()}
     except KitError as error:
         raise error.at(label) from None
-    key = next((k for k in KEYS if k in given and k in chart.table), None)
+    key = next((k for k in chart.keys if k in given), None)
     if key is None:
         raise KitError(
             message("body.no_girth"),
@@ -46,7 +47,7 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     place = chart.place(key, given[key])
     stature = _stature(given, chart, place)
     measures = []
-    for row in MEASUREMENTS.values():
+    for row in (*MEASUREMENTS.values(), *chart.own):
         if row.name in given:
             typed = values[row.name]
             text = typed.strip() if isinstance(typed, str) else ""
@@ -57,12 +58,38 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     return Body(name or "Body", tuple(measures))
 
 
-def _given(name: str, value: Length | str) -> float:
-    measurement(name)
+def completed(body: Body, chart: SizeChart, names: Iterable[str] | None = None) -> Body:
+    """`body` with every measurement of those `names` (None: the chart's `own`) that it has not: of a size its value, of
+    anybody else an estimate, read at the place of the first girth that decides. Raises `KitError` for a value that no
+    person measures.
+
+    >>> from kit import cm
+    >>> from kit.body.measures import Measurement
+    >>> brow = Measurement("brow_girth", 400, 700, "girth", title="brow girth")
+    >>> chart = workshop_chart().with_own(brow, tuple(530.0 + 5 * place for place in range(10)))
+    >>> completed(make_body({"bust_girth": 90 * cm}), chart)["brow_girth"], completed(chart["W1"], chart)["brow_girth"]
+    (545.0, 530.0)
+    """
+    found = []
+    for row in chart.own if names is None else map(chart.measurement, names):
+        if row.name in body:
+            row.plausible(body[row.name])
+        elif body.name in chart and not body.estimated:
+            found.append(Measure(row.name, chart[body.name][row.name]))
+        else:
+            key = next((key for key in chart.keys if key in body), None)
+            if key is not None:
+                value = chart.read(row.name, chart.place(key, body[key]))
+                found.append(Measure(row.name, min(max(value, row.least), row.most), estimated=True))
+    return replace(body, measures=(*body.measures, *found)) if found else body
+
+
+def _given(name: str, value: Length | str, chart: SizeChart) -> float:
+    row = chart.measurement(name)
     try:
-        return plausible(name, float(length(value)))
+        return row.plausible(float(length(value)))
     except KitError as error:
-        raise error if error.where else error.at(message("refusal.here", place=measure(name))) from None
+        raise error if error.where else error.at(message("refusal.here", place=row.told)) from None
 
 
 def _stature(given: Mapping[str, float], chart: SizeChart, place: float) -> float:

@@ -1,4 +1,5 @@
-"""The measurement table: what each measurement is called, how it is taken, and what a person can measure.
+"""The measurement table: what each measurement is called, how it is taken, and what a person can measure. A lesson may
+have measurements of its own besides, with their words in them.
 
 Names follow ISO 8559-1:2017 where it has the measurement (written in snake case in code); `named` says how sure
 the spelling is. What people read is in templates/language; the notes are in our own words. The plausible ranges are
@@ -14,28 +15,58 @@ from kit.diagnostic import Value, measure, measured, message
 from kit.errors import KitError, known_near
 from kit.language import say
 
+_SLIPS = (
+    (10.0, "slip_cm_as_mm"),
+    (0.1, "slip_mm_as_cm"),
+    (2.54, "slip_inch_as_cm"),
+    (25.4, "slip_inch_as_mm"),
+    (1 / 2.54, "slip_cm_as_inch"),
+)
+
 
 @dataclass(frozen=True)
 class Measurement:
     """One row of the table: `name` in code, plausible `least` and `most` in mm. `kind` is girth (around), width
     (across) or height (along the body). `named` is where the name comes from: "ISO 8559-1", "ISO 8559-1, from memory"
-    (not checked against its text), or "common practice" (a term of the trade)."""
+    (not checked against its text), or "common practice" (a term of the trade). A lesson's own has its words in `title`
+    and `text`."""
 
     name: str
     least: float
     most: float
     kind: str
     named: str = "ISO 8559-1, from memory"
+    title: str = ""
+    text: str = ""
 
     @property
     def said(self) -> str:
         """Its name as people say it in the spoken language."""
-        return say(f"measure.{self.name}")
+        return self.title or say(f"measure.{self.name}")
 
     @property
     def note(self) -> str:
         """How it is taken, in the spoken language."""
-        return say(f"measure_note.{self.name}")
+        return self.text if self.title else say(f"measure_note.{self.name}")
+
+    @property
+    def told(self) -> Value | str:
+        """Its name as a value of a message."""
+        return self.title or measure(self.name)
+
+    def plausible(self, value: float) -> float:
+        """`value` (mm) when a person can measure that; raises `KitError` naming the measurement, its value and the
+        plausible range otherwise."""
+        if self.least <= value <= self.most:
+            return float(value)
+        slip = next((key for factor, key in _SLIPS if self.least <= value * factor <= self.most), "measure_again")
+        hint = message(f"body.{slip}")
+        how = self.text if self.title else Value(f"measure_note.{self.name}", "key")
+        raise KitError(
+            message("body.not_plausible", value=measured(value), least=measured(self.least), most=measured(self.most)),
+            where=message("refusal.here", place=self.told),
+            do=message("phrase.then", first=hint, then=how) if how else hint,
+        )
 
 
 _TABLE = (
@@ -71,6 +102,8 @@ _TABLE = (
     Measurement("head_girth", 300, 750, "girth"),
     Measurement("hand_girth", 90, 320, "girth"),
     Measurement("heel_girth", 150, 480, "girth", "common practice"),
+    Measurement("foot_girth", 130, 400, "girth", "common practice"),
+    Measurement("shoulder_girth", 600, 1900, "girth", "common practice"),
 )
 
 MEASUREMENTS: dict[str, Measurement] = {row.name: row for row in _TABLE}
@@ -90,25 +123,7 @@ def said(name: str) -> str:
     return row.said if row else name.replace("_", " ")
 
 
-_SLIPS = (
-    (10.0, "slip_cm_as_mm"),
-    (0.1, "slip_mm_as_cm"),
-    (2.54, "slip_inch_as_cm"),
-    (25.4, "slip_inch_as_mm"),
-    (1 / 2.54, "slip_cm_as_inch"),
-)
-
-
 def plausible(name: str, value: float) -> float:
     """`value` (mm) when a person can measure that; raises `KitError` naming the measurement, its value and
     the plausible range otherwise."""
-    row = measurement(name)
-    if row.least <= value <= row.most:
-        return float(value)
-    slip = next((key for factor, key in _SLIPS if row.least <= value * factor <= row.most), "measure_again")
-    hint = message(f"body.{slip}")
-    raise KitError(
-        message("body.not_plausible", value=measured(value), least=measured(row.least), most=measured(row.most)),
-        where=message("refusal.here", place=measure(name)),
-        do=message("phrase.then", first=hint, then=Value(f"measure_note.{name}", "key")),
-    )
+    return measurement(name).plausible(value)

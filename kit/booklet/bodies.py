@@ -14,7 +14,7 @@ import json
 import re
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Literal
 
@@ -66,6 +66,8 @@ _SAME: Mapping[str, str] = {
         "head_girth": "head head_circumference hat_size",
         "hand_girth": "hand hand_circumference palm_girth",
         "heel_girth": "heel heel_circumference heel_ankle_girth heel_and_instep foot_and_heel",
+        "foot_girth": "foot foot_circumference ball_girth",
+        "shoulder_girth": "shoulders shoulder_circumference",
     }.items()
     for other in others.split()
 }
@@ -82,12 +84,14 @@ _UNCLEAR: Mapping[str, str] = {
 @dataclass(frozen=True)
 class Row:
     """One person of the table: its `line` in the file, `name`, `values` in mm by measurement, and the `trouble`
-    that its cells make, empty when they can be read."""
+    that its cells make, empty when they can be read. `more` are cells of columns the kit does not know, read as lengths
+    by their headings: a lesson may have measurements of its own."""
 
     line: int
     name: str
     values: tuple[tuple[str, float], ...]
     trouble: str = ""
+    more: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -137,6 +141,10 @@ def parse_people(text: str, units: Unit = "cm", where: str = "the table") -> Peo
     header = lines[0][1]
     columns, labels, ignored = _columns(header, where)
     rows = [_row(line, cells, header, columns, labels, units) for line, cells in lines[1:]]
+    unknown = [index for index, text in enumerate(header) if text in dict(ignored)]
+    rows = [
+        replace(row, more=_more(cells, header, unknown, units)) for row, (_, cells) in zip(rows, lines[1:], strict=True)
+    ]
     taken = tuple((header[index], name) for index, (name, _) in columns.items())
     return People(tuple(rows), taken, tuple(ignored))
 
@@ -227,6 +235,19 @@ def _row(
     return Row(line, name, tuple(values), " ".join(troubles))
 
 
+def _more(
+    cells: Sequence[str], header: Sequence[str], columns: Sequence[int], units: Unit
+) -> tuple[tuple[str, float], ...]:
+    """The cells of those columns that are lengths, by the key of their heading."""
+    found = []
+    for index in columns:
+        key, unit = _heading(header[index])
+        with suppress(KitError, IndexError):
+            if cells[index]:
+                found.append((key, _length(cells[index], unit or units)))
+    return tuple(found)
+
+
 def _length(text: str, unit: Unit) -> float:
     if unit == "mm" and text[-1].isdigit():
         text += " mm"
@@ -247,6 +268,7 @@ def send(namespace: Mapping[str, Any], rows: str) -> None:
             "lesson": lesson.info.title,
             "values": {name: round(value, 3) for name, value in lesson.values.items()},
             "rows": [work_row(lesson, name, values) for name, values in json.loads(rows)],
+            "own": [one.name for one in lesson.sizes.own],
         }
     except KitError as error:
         answer = {"refused": [error.what, error.where, error.do]}
@@ -271,7 +293,8 @@ def _tried(lesson: Any, name: str, values: Mapping[str, float]) -> dict[str, Any
     found["finished"], found["remedies"] = {}, []
     body = None
     try:
-        body = make_body({key: Length(value) for key, value in values.items()}, lesson.sizes, name)
+        known = {*MEASUREMENTS, *(one.name for one in lesson.sizes.own)}
+        body = make_body({key: Length(value) for key, value in values.items() if key in known}, lesson.sizes, name)
         found["checks"] = [str(doubt) for doubt in check_body(body, lesson.units)]
         found["estimated"] = [m.name for m in body.estimated if m.name in lesson.measures]
         pattern = lesson.work(body=body)
@@ -341,7 +364,7 @@ def work_bodies(
 
 
 def _question(portion: Sequence[Row]) -> str:
-    rows = json.dumps([[row.name, dict(row.values)] for row in portion])
+    rows = json.dumps([[row.name, {**dict(row.more), **dict(row.values)}] for row in portion])
     return f"import kit.booklet.bodies\nkit.booklet.bodies.send(globals(), {rows!r})"
 
 
@@ -349,6 +372,7 @@ def _report(
     people: People, worked: Mapping[int, dict[str, Any]], first: Mapping[str, Any], table: Path, notebook: Path
 ) -> dict[str, Any]:
     rows = []
+    own = {column: key for column, _ in people.ignored if (key := _heading(column)[0]) in first.get("own", ())}
     for row in people.rows:
         empty = {
             "drafted": False,
@@ -363,7 +387,11 @@ def _report(
             {
                 "line": row.line,
                 "name": row.name,
-                "measured": {name: round(value, 2) for name, value in row.values},
+                "measured": {
+                    name: round(value, 2)
+                    for name, value in (*row.values, *row.more)
+                    if name in {*own.values()} | MEASUREMENTS.keys()
+                },
                 **worked.get(row.line, empty),
             }
         )
@@ -374,8 +402,8 @@ def _report(
         "table": table.name,
         "lengths": "mm",
         "values": first.get("values", {}),
-        "columns": {column: name for column, name in people.taken},
-        "ignored": {column: why for column, why in people.ignored},
+        "columns": {**dict(people.taken), **own},
+        "ignored": {column: why for column, why in people.ignored if column not in own},
         "counts": {
             "rows": len(rows),
             "drafted": len(drafted),

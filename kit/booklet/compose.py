@@ -318,7 +318,8 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
 
 def _index(pattern: Pattern, at: dict[str, int]) -> tuple[IndexEntry, ...]:
     """Every parameter and body measurement with the steps that use it, by name."""
-    labels = {value.name: value.label for value in pattern.values}
+    labels = {one.name: one.said for one in pattern.lesson.measurements}
+    labels |= {value.name: value.label for value in pattern.values}
     found: dict[str, list[tuple[int, str]]] = {}
     for step in pattern.steps:
         for name in dict.fromkeys((*step.uses, *(name for name, _, _ in step.values))):

@@ -13,11 +13,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
+from kit.body.measures import MEASUREMENTS
 from kit.booklet.asked_draft import AskedDraft, Draft, as_asked, in_system, set_values, stand_at
 from kit.diagnostic import message, reading
 from kit.errors import KitError, known_near
 from kit.lesson.another import find_lesson
 from kit.lesson.fitting import Change, Fitting
+from kit.lesson.following import followed as measures_followed
 from kit.lesson.pattern import Pattern
 from kit.proof.remedy import Remedy
 from kit.units import System
@@ -178,6 +180,8 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     used = list(dict.fromkeys(name for step in pattern.steps for name in step.uses))
     wanted = [*getattr(lesson.start, "measures", ()), *used, *(name for _, name in pattern.over)]
     rows: list[SizeRow] = []
+    followed = {name for one in lesson.parameters for name in measures_followed(one)}
+    wanted += [name for name in lesson.measures if name not in MEASUREMENTS or name in followed]
     if not any(name in lesson.sizes[lesson.sizes.names[0]] for name in wanted):
         return rows
     for body in (lesson.sizes[name] for name in lesson.sizes.names):

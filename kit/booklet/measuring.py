@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from kit.body.measures import MEASUREMENTS
+from collections.abc import Sequence
+
+from kit.body.measures import MEASUREMENTS, Measurement
 from kit.booklet.forms import PX, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.model import Measuring, Tape
@@ -12,17 +14,28 @@ from kit.picture.figure import View, measuring_figure, views
 from kit.units import both
 
 
-def said(name: str) -> str:
-    """A measurement's or parameter's name as people read it at the head of a row: bust_girth -> Bust girth."""
-    text = MEASUREMENTS[name].said if name in MEASUREMENTS else name.replace("_", " ").strip()
+def said(name: str, own: Sequence[Measurement] = ()) -> str:
+    """A measurement's or parameter's name as people read it at the head of a row: bust_girth -> Bust girth. `own` are
+    the lesson's own measurements."""
+    text = named(name, own)
     return text[:1].upper() + text[1:]
+
+
+def named(name: str, own: Sequence[Measurement] = ()) -> str:
+    """A measurement's or parameter's name inside a sentence."""
+    known = _named(own)
+    return known[name].said if name in known else name.replace("_", " ").strip()
+
+
+def _named(own: Sequence[Measurement]) -> dict[str, Measurement]:
+    return {**MEASUREMENTS, **{one.name: one for one in own}}
 
 
 def used_measures(given: Handover) -> tuple[str, ...]:
     """The measurements the lesson's block and steps use, in the order of the measurement table."""
     asked = {name for row in given.chart for name, _ in row.measures}
     asked |= {name for step in given.pattern.steps for name in step.uses}
-    return tuple(name for name in MEASUREMENTS if name in asked)
+    return tuple(name for name in _named(given.pattern.lesson.measurements) if name in asked)
 
 
 def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
@@ -33,18 +46,20 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
         return None
     body, system = given.pattern.body, given.pattern.lesson.units
     own = body.estimated or all(row.name != body.name for row in given.chart)
+    owned = given.pattern.lesson.measurements
     guessed = {measure.name for measure in body.estimated}
     tapes = tuple(
         Tape(
             number,
-            said(name),
-            MEASUREMENTS[name].note,
+            said(name, owned),
+            _named(owned)[name].note,
             both(body[name], system) if own and name in body else "",
             name in guessed,
         )
         for number, name in enumerate(names, 1)
     )
-    return Measuring(_side(names, "front", form, inks), _side(names, "back", form, inks), tapes)
+    drawn = tuple(name for name in names if name in MEASUREMENTS)  # the lesson's own come last, and have no tape
+    return Measuring(_side(drawn, "front", form, inks), _side(drawn, "back", form, inks), tapes)
 
 
 def _side(names: tuple[str, ...], view: View, form: Form, inks: Inks) -> Picture | None:

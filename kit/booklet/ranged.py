@@ -103,7 +103,7 @@ def told(lesson: Any, portion: int) -> Told:
             moves = [
                 reach
                 for body in bodies[portion::_SIZES]
-                for reach in reaches(lesson.definition, body, lesson.values, lesson.units)
+                for reach in reaches(lesson.definition, body, lesson.values_for(body), lesson.units)
             ]
             return Told(*head, reaches=tuple(map(_plain, moves)))
         number = portion - _SIZES
@@ -123,7 +123,7 @@ def bodies_of(lesson: Any) -> tuple[Body, ...]:
 
 def _plain(reach: Reach) -> Reach:
     """Without what cannot leave the kernel: functions written in the notebook."""
-    return replace(reach, parameter=replace(reach.parameter, at_least=None, at_most=None))
+    return replace(reach, parameter=replace(reach.parameter, at_least=None, at_most=None, follows=None))
 
 
 # ---- outside it -------------------------------------------------------------------------------------------

@@ -261,6 +261,7 @@ def step_numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str],
     system = pattern.lesson.units
     wanted = {*names(record.text), *record.uses}
     labels = {spot.name: place_said(spot, record.pieces) for spot in record.spots}
+    labels |= {one.name: one.said for one in pattern.lesson.measurements}
     labels |= {value.name: value.label for value in pattern.values}
     guessed = {measure.name for measure in pattern.body.estimated}
 

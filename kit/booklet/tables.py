@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from kit.body.measures import MEASUREMENTS
 from kit.booklet.handover import Handover
-from kit.booklet.measuring import said, used_measures
+from kit.booklet.measuring import named, said, used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import Cut, cut_list
 from kit.cloth.needle import FINE_ROWS, Setting, setting_for
@@ -20,6 +19,7 @@ from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
 from kit.wear.finished import fitted
 from kit.wording.lists import listed, strung
+from kit.wording.worded import worded
 
 
 def _order(system: System) -> str:
@@ -38,7 +38,12 @@ def size_table(given: Handover) -> Table | None:
         return None
     for name in names:
         by_size = [dict(row.measures).get(name) for row in given.chart]
-        rows.append((said(name), *("–" if value is None else stacked(value, system) for value in by_size)))
+        rows.append(
+            (
+                said(name, given.pattern.lesson.measurements),
+                *("–" if value is None else stacked(value, system) for value in by_size),
+            )
+        )
     sizes = [row.name for row in given.chart]
     mine = given.pattern.body.name
     note = _order(system)
@@ -56,17 +61,22 @@ def body_table(given: Handover) -> Table | None:
     body, system = given.pattern.body, given.pattern.lesson.units
     if any(row.name == body.name for row in given.chart) and not body.estimated:
         return None
+    own = given.pattern.lesson.measurements
     wanted = set(used_measures(given)) or {measure.name for measure in body.measures}
     used = [measure for measure in body.measures if measure.name in wanted]
     if not used:
         return None
     rows = tuple(
-        (said(m.name), both(m.value, system, "draft"), say("booklet.estimated" if m.estimated else "booklet.measured"))
+        (
+            said(m.name, own),
+            both(m.value, system, "draft"),
+            say("booklet.estimated" if m.estimated else "booklet.measured"),
+        )
         for m in used
     )
     note = ""
     if any(measure.estimated for measure in used):
-        names = listed([MEASUREMENTS[m.name].said if m.name in MEASUREMENTS else m.name for m in used if m.estimated])
+        names = listed([named(m.name, own) for m in used if m.estimated])
         note = say("booklet.estimated_note", names=names)
     head = (say("booklet.measurement"), say("booklet.value"), "")
     return Table(say("booklet.measurements_of", name=body.name), head, rows, note=note)
@@ -106,7 +116,12 @@ def ease_table(pattern: Pattern) -> Table | None:
     system = pattern.lesson.units
     own = pattern.lesson.own or system
     rows = tuple(
-        (title, said(over), both(pattern.body[over], system), both(_ease(pattern, title, over, own), system))
+        (
+            title,
+            said(over, pattern.lesson.measurements),
+            both(pattern.body[over], system),
+            both(_ease(pattern, title, over, own), system),
+        )
         for title, over, _ in ease(pattern)
     )
     rows += tuple(
@@ -135,11 +150,16 @@ def choice_table(pattern: Pattern) -> Table | None:
         return None
     system = pattern.lesson.units
     rows = tuple(
-        (said(value.label), number(value.value, value.kind, system), _range(value, system), value.why)
+        (said(value.label), number(value.value, value.kind, system), _range(value, system), _reason(value, system))
         for value in pattern.values
     )
     head = tuple(say(f"booklet.{key}") for key in ("choice", "here", "range", "why"))
     return Table(say("booklet.choices"), head, rows, kind="plain choices")
+
+
+def _reason(value: Value, system: System) -> str:
+    """Why there is this choice, and what of the body it follows from."""
+    return " ".join(filter(None, (value.why, value.follows and worded(value.follows, system))))
 
 
 def number(value: float, kind: str, system: System) -> str:

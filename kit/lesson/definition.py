@@ -11,13 +11,18 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
+from kit.body.body import NOBODY, Body
 from kit.body.chart import SizeChart, workshop_chart
+from kit.body.make import completed
 from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
 from kit.lesson import exercise, presets
+from kit.lesson.bounds import bound_names
 from kit.lesson.cells import added, earlier
 from kit.lesson.exercise import Exercise
 from kit.lesson.fitting import Written
+from kit.lesson.following import fitted_all, followed
+from kit.lesson.own_measure import OwnMeasure
 from kit.lesson.parameter import Parameter, with_parameter
 from kit.lesson.pattern import LessonInfo, Photo, Video
 from kit.lesson.presets import Preset
@@ -35,7 +40,8 @@ def slug(title: str) -> str:
 class Definition:
     """What a lesson says of itself (`info`), the block it starts from (`start`: a body gives pieces), its `parameters`
     and `entries` (steps, sewing steps, finished measurements), the chart of `sizes` readers choose from (None: the
-    workshop's own), and the presets, fittings, exercises, photos and films its author wrote."""
+    workshop's own), the presets, fittings, exercises, photos and films its author wrote, and the measurements of its
+    `own`."""
 
     info: LessonInfo
     start: Any
@@ -47,20 +53,44 @@ class Definition:
     exercises: tuple[Exercise, ...] = ()
     photos: tuple[Added[Photo], ...] = ()
     videos: tuple[Added[Video], ...] = ()
+    own: tuple[OwnMeasure, ...] = ()
 
     # ---- what can be asked of it ----------------------------------------------------------------------------
 
     @property
     def chart(self) -> SizeChart:
-        """The chart its readers choose from."""
-        return self.sizes if self.sizes is not None else workshop_chart()
+        """The chart its readers choose from, with the measurements of the lesson's own."""
+        chart = self.sizes if self.sizes is not None else workshop_chart()
+        for one in self.own:
+            chart = one.added_to(chart)
+        return chart
 
     @property
     def measures(self) -> tuple[str, ...]:
         """The body measurements its block and its steps use, in the order of the measurement table."""
         asked = [name for entry in self.entries for name in (*entry.uses, entry.over)]
         used = {*getattr(self.start, "measures", ()), *asked}
-        return tuple(name for name in MEASUREMENTS if name in used)
+        for one in self.parameters:
+            used |= {*followed(one), *(name for end in (one.at_least, one.at_most) if end for name in bound_names(end))}
+        if not used & {*MEASUREMENTS} and any(one.sizes for one in self.parameters):
+            used |= {*self.chart.keys[:1]}  # what stands for each size needs a place among them
+        return tuple(name for name in (*MEASUREMENTS, *self.own_names) if name in used)
+
+    @property
+    def own_names(self) -> tuple[str, ...]:
+        """The measurements it has of its own, that the kit's table has not."""
+        return tuple(one.name for one in self.own if one.name not in MEASUREMENTS)
+
+    def completed(self, body: Body) -> Body:
+        """`body` with the measurements of the lesson's own, estimated where it has them not. `KitError` for one that no
+        person measures."""
+        return completed(body, self.chart, [one.name for one in self.own]) if self.own and body != NOBODY else body
+
+    def fitted(self, body: Body) -> Definition:
+        """As it is for a body: parameters that follow from measurements have that body's values as their own."""
+        if not any(parameter.is_following for parameter in self.parameters):
+            return self
+        return replace(self, parameters=fitted_all(self.parameters, self.completed(body), self.chart))
 
     @property
     def defaults(self) -> dict[str, float]:
@@ -80,6 +110,14 @@ class Definition:
 
     def with_parameter(self, new: Parameter) -> Definition:
         return replace(self, parameters=with_parameter(self.parameters, new))
+
+    def with_own(self, new: OwnMeasure) -> Definition:
+        """With a measurement of its own. `KitError` for the name of a parameter."""
+        if any(parameter.name == new.name for parameter in self.parameters):
+            raise KitError(f"'{new.name}' is a parameter.", where=f"Measurement '{new.name}'", do="Name it otherwise.")
+        left = replace(self, own=added(self.own, new, lambda one: one.name))
+        left.chart  # noqa: B018  # refuses a row that does not stand
+        return left
 
     def with_entry(self, new: Entry, *, after: str = "") -> Definition:
         """With a step, right behind the one named `after` or where its cell belongs. Photos and films that an earlier
@@ -132,6 +170,8 @@ def as_read(definition: Definition, saved: Iterable[str], recorded: Mapping[str,
     """The definition as it is worked: its entries in the order of the `saved` notebook's cells, its photos and films
     told in `info`. `recorded` are the seconds of a film kept beside the notebook, by step."""
     info = published(definition.info, definition.photos, definition.videos, definition.entries, recorded)
+    own = tuple(one.measurement for one in definition.own if one.name not in MEASUREMENTS)
+    info = replace(info, measurements=own) if own else info
     return replace(definition, info=info, entries=ordered(definition.entries, saved))
 
 
@@ -170,4 +210,5 @@ def adopted(new: Definition, former: Definition, cell: str) -> Definition:
         exercises=others(former.exercises),
         photos=others(former.photos),
         videos=others(former.videos),
+        own=(*new.own, *others(former.own)),
     )

@@ -23,8 +23,11 @@ from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
 from kit.lesson.exercise import Exercise, Goal, exercise_of
 from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
+from kit.lesson.following import following_parameter, follows
 from kit.lesson.listener import Listener, Nobody, Walk, listener_of
+from kit.lesson.own_measure import OwnMeasure, own_measure
 from kit.lesson.parameter import Bound, Parameter, Setting, given_values, in_units, parameter_of
+from kit.lesson.parameter import Kind as ParameterKind
 from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
 from kit.lesson.presets import Preset, preset_of
 from kit.lesson.publishing import Added, check_cover, check_references, checked, photo_of, video_of, widths
@@ -36,6 +39,10 @@ from kit.units import Said, Size, System, length, system_said
 
 F = TypeVar("F", bound=Callable[..., Any])
 WORDS: tuple[str, ...] = get_args(Words)
+BySize = Mapping[str, Any] | Sequence[Any]
+"""One value for each size of the chart: by its name, or in their order."""
+Following = Callable[..., Any] | BySize
+"""A value that follows from the body: a function of measurements, or one for each size."""
 
 
 class Lesson:
@@ -148,7 +155,7 @@ class Lesson:
     def length(
         self,
         name: str,
-        default: Size,
+        default: Size | Following,
         *,
         least: Size,
         most: Size,
@@ -159,15 +166,22 @@ class Lesson:
     ) -> Parameter:
         """A parameter that is a length. Its three lengths carry a unit; a bare number is refused. `at_least` and
         `at_most` say what other values leave of its range, as a function that names them: `at_least=lambda hem_rise:
-        hem_rise + 5 * mm`; a setting that breaks it is refused with the slider's name."""
+        hem_rise + 5 * mm`; a setting that breaks it is refused with the slider's name.
+
+        `default` may follow from the body: a function that names measurements, `lambda waist_girth: waist_girth / 2 +
+        40 * cm`, or one length for each size, `{"S": 12 * cm, "M": 13 * cm}`. It stands until its slider is moved."""
         where = f"Parameter '{name}'"
+        if follows(default):
+            ends = (float(length(least, where)), float(length(most, where)))
+            return self._follow(name, "length", default, ends, (why, said), at_least, at_most)
+        default = cast("Size", default)
         own, low, high = (float(length(value, where)) for value in (default, least, most))
         return self._offer(bounded(parameter_of(name, "length", own, low, high, why, said), at_least, at_most))
 
     def share(
         self,
         name: str,
-        default: float,
+        default: float | Following,
         *,
         least: float = 0.0,
         most: float = 1.0,
@@ -176,14 +190,17 @@ class Lesson:
         at_least: Bound | None = None,
         at_most: Bound | None = None,
     ) -> Parameter:
-        """A parameter that is a part of something, 0 to 1, shown in per cent. Bounds that follow from other values as
-        for a length."""
+        """A parameter that is a part of something, 0 to 1, shown in per cent. Bounds and a value that follow as for a
+        length."""
+        if follows(default):
+            return self._follow(name, "share", default, (least, most), (why, said), at_least, at_most)
+        default = cast("float", default)
         return self._offer(bounded(parameter_of(name, "share", default, least, most, why, said), at_least, at_most))
 
     def count(
         self,
         name: str,
-        default: int,
+        default: int | Following,
         *,
         least: int = 0,
         most: int = 99,
@@ -192,8 +209,43 @@ class Lesson:
         at_least: Bound | None = None,
         at_most: Bound | None = None,
     ) -> Parameter:
-        """A parameter that is a whole number. Bounds that follow from other values as for a length."""
+        """A parameter that is a whole number. Bounds and a value that follow as for a length."""
+        if follows(default):
+            return self._follow(name, "count", default, (least, most), (why, said), at_least, at_most)
+        default = cast("int", default)
         return self._offer(bounded(parameter_of(name, "count", default, least, most, why, said), at_least, at_most))
+
+    def measurement(self, name: str, values: Size | BySize, *, note: str = "", said: str = "") -> OwnMeasure:
+        """A measurement of the lesson's own, which the kit's table has not: steps ask for it by `name`, `note` says how
+        it is taken, `said` what people call it. `values` are lengths, one for each size of the chart: a list in their
+        order, or `{"S": 54 * cm, "M": 57 * cm}`. It stands in size chart, body form, body file and booklet like any
+        other; of a body that was not measured there it is estimated from the chart. Of the table's own it gives a chart
+        the values it lacks. Raises `KitError` without a note, and for a size that has no value.
+
+        >>> from kit import blank_paper, cm, read_chart
+        >>> hats = read_chart("measure,S,M,L\\nhead_girth,55,57,59", "Hats")
+        >>> lesson = Lesson("Brim hat", start=blank_paper, sizes=hats)
+        >>> crown = [17 * cm, 17.5 * cm, 18 * cm]
+        >>> made = lesson.measurement("crown_height", crown, note="From the brow line up to the top of the head.")
+        >>> lesson.sizes["L"]["crown_height"]
+        180.0
+        """
+        new = own_measure(name, values, note, said, self._definition.chart, *running_cell())
+        self._write(self._definition.with_own(new))
+        return new
+
+    def _follow(
+        self,
+        name: str,
+        kind: ParameterKind,
+        default: Any,
+        ends: tuple[float, float],
+        words: tuple[str, str],
+        at_least: Bound | None,
+        at_most: Bound | None,
+    ) -> Parameter:
+        new = bounded(following_parameter(name, kind, default, ends, words, self._definition.chart), at_least, at_most)
+        return self._offer(new)
 
     def _offer(self, new: Parameter) -> Parameter:
         self._write(self._definition.with_parameter(new))
@@ -328,7 +380,7 @@ class Lesson:
 
     def use_preset(self, title: str) -> None:
         """Set every parameter as that preset says. `KitError` with the near title for one that is not offered."""
-        values = self._definition.preset_values(title)
+        values = self._definition.fitted(self.body).preset_values(title)
         if values:
             self._move(values, whole=True)
 
@@ -340,7 +392,14 @@ class Lesson:
 
     def _move(self, values: Mapping[str, float], *, whole: bool) -> None:
         before = self.values
-        self._sitting = replace(self._sitting, moved={**self._sitting.moved, **values})
+        moved = {**self._sitting.moved, **values}
+        saved = self._sitting.saved
+        # What is set to just what it follows from goes on following.
+        own = {p.name for p in self.parameters if p.is_following and abs(moved.get(p.name, -1.0) - p.default) < 1e-6}
+        if own:
+            saved = replace(saved, values={name: value for name, value in saved.values.items() if name not in own})
+        kept = {name: value for name, value in moved.items() if name not in own}
+        self._sitting = replace(self._sitting, moved=kept, saved=saved)
         self._listener.moved(before, whole=whole)
 
     def undo(self) -> bool:
@@ -353,7 +412,9 @@ class Lesson:
 
     def choose(self, *, size: str = "", body: Body | None = None, units: Said | None = None) -> None:
         """Choose a size of the chart or a body, and the units read first."""
-        self._sitting = sitting_down.chosen(self._sitting, self.sizes, size=size, body=body, units=units)
+        new = sitting_down.chosen(self._sitting, self.sizes, size=size, body=body, units=units)
+        self._definition.completed(new.body)  # refused before anything is changed
+        self._sitting = new
         self._listener.moved(self.values, whole=False)
 
     def save(self) -> None:
@@ -364,11 +425,9 @@ class Lesson:
     def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
-        pattern = work(
-            self.definition,
-            (body or self.body) if self.measures else NOBODY,
-            self.values if values is None else values,
-        )
+        worn = (body or self.body) if self.measures else NOBODY
+        given = self.values_for(worn) if values is None else values
+        pattern = work(self.definition, worn, given)
         check_references(pattern)
         return pattern
 
@@ -435,7 +494,7 @@ class Lesson:
     def definition(self) -> Definition:
         """The lesson as a value, as it is worked: steps in the order of the saved notebook, photos and films told in
         its `info`."""
-        return as_read(self._definition, saved_cells(), self._sitting.saved.marks)
+        return as_read(self._definition.fitted(self.body), saved_cells(), self._sitting.saved.marks)
 
     @property
     def sitting(self) -> Sitting:
@@ -463,8 +522,8 @@ class Lesson:
 
     @property
     def parameters(self) -> tuple[Parameter, ...]:
-        """The numbers a reader may change."""
-        return self._definition.parameters
+        """The numbers a reader may change; those that follow from the body as for the one chosen."""
+        return self._definition.fitted(self.body).parameters
 
     @property
     def entries(self) -> tuple[Entry, ...]:
@@ -502,10 +561,15 @@ class Lesson:
         """The current value of every parameter: moved in this session, else saved, else its default."""
         return self._sitting.values(self.parameters)
 
+    def values_for(self, body: Body) -> dict[str, float]:
+        """Every parameter's value with another body in it: what was moved stays, what follows from the body follows."""
+        parameters = self._definition.fitted(body).parameters
+        return {**{p.name: p.default for p in parameters}, **self._sitting.set_values(parameters)}
+
     @property
     def body(self) -> Body:
         """The body or size chosen."""
-        return self._sitting.body
+        return self._definition.completed(self._sitting.body)
 
     @property
     def units(self) -> System:

@@ -17,7 +17,7 @@ from typing import Any, NamedTuple, TypeVar
 from babel.messages.catalog import Catalog
 
 from kit.body.body import Body
-from kit.body.measures import MEASUREMENTS
+from kit.body.measures import MEASUREMENTS, Measurement
 from kit.diagnostic import Message
 from kit.errors import KitError
 from kit.language import SOURCE, keys, languages, say, says, speaking
@@ -274,6 +274,8 @@ class _Walk:
                 return self._info(thing)
             case Photo():
                 return self._said(thing, "alt", "caption")
+            case Measurement():
+                return {"title": self._say(thing.title, "name"), "text": self._say(thing.text, "how it is taken")}
             case StepRecord() | SewRecord():
                 text = self._say(thing.text, "words", True)
                 return {"title": self._say(thing.title, "title"), "text": text}
@@ -385,6 +387,8 @@ def _place_of(thing: Any) -> str:
             return f"Strip '{thing.name}'"
         case Value():
             return f"Parameter '{thing.name}'"
+        case Measurement():
+            return f"Measurement '{thing.name}'"
         case Photo():
             return f"Photo '{thing.file}'"
         case Fitting():

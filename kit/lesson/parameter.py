@@ -25,7 +25,8 @@ Bound = Callable[..., Any]
 class Parameter:
     """A parameter: `name` as steps use it; `default`, `least` and `most` in mm for a length, 0..1 for a
     share, whole for a count; `why` its reason; `said` the name as people say it. `at_least` and `at_most` narrow that
-    range by what other values leave (kit/lesson/bounds.py)."""
+    range by what other values leave (kit/lesson/bounds.py). `follows` (a function of measurements) or `sizes` (size,
+    value) say what its own value follows from (kit/lesson/following.py)."""
 
     name: str
     kind: Kind
@@ -36,6 +37,13 @@ class Parameter:
     said: str = ""
     at_least: Bound | None = None
     at_most: Bound | None = None
+    follows: Bound | None = None
+    sizes: tuple[tuple[str, float], ...] = ()
+
+    @property
+    def is_following(self) -> bool:
+        """Whether its own value follows from the body."""
+        return self.follows is not None or bool(self.sizes)
 
     @property
     def label(self) -> str:

@@ -9,6 +9,7 @@ from functools import cached_property
 from typing import Any, Literal
 
 from kit.body.body import Body
+from kit.body.measures import Measurement
 from kit.diagnostic import Message
 from kit.errors import KitError, near
 from kit.geometry import Path, Point
@@ -50,8 +51,8 @@ class LessonInfo:
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
     washing it, `shrinkage` (0..1) is how much it loses in length, `stretch` by which part it is longer across when
     stretched: (stretched - relaxed) / relaxed. `cover` is a picture in the lesson's folder, told in `cover_alt`.
-    `variations` are (title, words). `handling` is what is told of the handling of the cloth, of
-    `kit.sewing.handling.KINDS`.
+    `variations` are (title, words), `measurements` the lesson's own. `handling` is what is told of the handling of the
+    cloth, of `kit.sewing.handling.KINDS`.
     `size_breaks` are the sizes from which the steps between sizes are meant to be others.
     `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
     that nothing stands in brackets beside it."""
@@ -85,6 +86,7 @@ class LessonInfo:
     cover: str = ""
     cover_alt: str = ""
     variations: tuple[tuple[str, str], ...] = ()
+    measurements: tuple[Measurement, ...] = ()
     photos: tuple[Photo, ...] = ()
     videos: tuple[Video, ...] = ()
     own: System | Literal[""] = ""
@@ -94,7 +96,8 @@ class LessonInfo:
 
 @dataclass(frozen=True)
 class Value:
-    """One parameter's value for this pattern. `kind` length is in mm; share is 0..1; count is whole."""
+    """One parameter's value for this pattern. `kind` length is in mm; share is 0..1; count is whole. `follows` says
+    what of the body it follows from; nothing once it was moved."""
 
     name: str
     value: float
@@ -104,6 +107,7 @@ class Value:
     most: float
     why: str = ""
     said: str = ""
+    follows: Message | None = None
 
     @property
     def label(self) -> str:

@@ -38,6 +38,14 @@ class Sitting:
         """The current value of every parameter: moved in this session, else saved, else its default."""
         return {p.name: self.moved.get(p.name, sidecar.within(p, self.saved)) for p in parameters}
 
+    def set_values(self, parameters: Sequence[Parameter]) -> dict[str, float]:
+        """The values that were moved, in this session or before it: what remains when another body is put in."""
+        kept = {p.name: sidecar.within(p, self.saved) for p in parameters if p.name in self.saved.values}
+        return {
+            **kept,
+            **{name: value for name, value in self.moved.items() if any(p.name == name for p in parameters)},
+        }
+
     def opened_values(self, parameters: Sequence[Parameter]) -> dict[str, float]:
         """Every parameter as the sidecar file had it when the lesson was opened."""
         return {p.name: sidecar.within(p, self.opened) for p in parameters}
@@ -98,6 +106,7 @@ def save(sitting: Sitting, definition: Definition) -> None:
     """Write size, units and the values that differ from their defaults into the sidecar file: a default changed later
     in the notebook then counts."""
     size = sitting.body.name if sitting.body.name in definition.chart else ""
+    definition = definition.fitted(sitting.body)
     values, defaults = sitting.values(definition.parameters), definition.defaults
     moved = {name: value for name, value in values.items() if value != defaults[name]}
     sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved)

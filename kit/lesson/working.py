@@ -20,10 +20,12 @@ from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.bounds import Known, outside
 from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
+from kit.lesson.following import told as follows_said
 from kit.lesson.hand import HandMove, carried_out, ends_of
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.own_code import stopped
-from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord
+from kit.lesson.parameter import Parameter
+from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord, Value
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.lesson.tried import with_tries
@@ -39,6 +41,8 @@ class _Table:
     """The growing state while a lesson is worked."""
 
     def __init__(self, definition: Definition, body: Body, values: Mapping[str, float]) -> None:
+        definition = definition.fitted(body)
+        body = definition.completed(body)
         self.definition = definition
         self.body = body
         self.parameters = {p.name: p for p in definition.parameters}
@@ -79,6 +83,7 @@ def work(definition: Definition, body: Body, values: Mapping[str, float], *, who
     """The pattern of a lesson for a body and parameter values (name -> mm, share or count; missing ones take
     their default). `whole=False` is for a lesson still being written: its outlines need not close yet. Raises
     `KitError` with the step and what to do for whatever cannot be drafted."""
+    definition = definition.fitted(body)
     pattern = _worked(definition, body, values, whole)
     return _tried(pattern, definition, body, values, whole)
 
@@ -109,8 +114,8 @@ class Reworking:
     values outside their range and for a body that the block refuses."""
 
     def __init__(self, definition: Definition, body: Body, values: Mapping[str, float]) -> None:
-        self.definition, self.body, self.values = definition, body, dict(values)
         self._table = _Table(definition, body, values)
+        self.definition, self.body, self.values = self._table.definition, self._table.body, dict(values)
         self._before: list[tuple[dict[str, Piece], dict[str, Strip], _Made]] = []
         self.pattern, _, self.refused = self._work(self._table, _Made(), 0, keep=True)
         self.reached = len(self._before) - 1
@@ -190,7 +195,7 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
     pieces = _numbered(tuple(table.pieces.values()))
     offset = max((p.number for p in pieces), default=0)
     strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
-    shown = tuple(p.valued(table.values[p.name]) for p in definition.parameters)
+    shown = tuple(_shown(p, table.values[p.name], definition) for p in definition.parameters)
     over = tuple((entry.title, entry.over) for entry in definition.entries if entry.kind == "finished" and entry.over)
     pattern = Pattern(
         definition.info,
@@ -209,6 +214,14 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
         for piece in pattern.pieces:
             _check_closed(piece, body != NOBODY)
     return pattern
+
+
+def _shown(parameter: Parameter, value: float, definition: Definition) -> Value:
+    """A parameter's value in the pattern; what it follows from, where it was not moved."""
+    shown = parameter.valued(value)
+    if parameter.is_following and abs(value - parameter.default) < 1e-6:
+        return replace(shown, follows=follows_said(parameter, definition.chart))
+    return shown
 
 
 def _titled(steps: Sequence[StepRecord], pieces: Sequence[Piece]) -> tuple[StepRecord, ...]:
@@ -354,7 +367,8 @@ def _allowances(piece: Piece) -> set[tuple[str, float, float]]:
 
 
 def _labelled(spots: tuple[StepMeasure, ...], table: _Table) -> tuple[StepMeasure, ...]:
-    labels = {name: p.label for name, p in table.parameters.items()}
+    labels = {one.name: one.measurement.said for one in table.definition.own if one.measurement.title}
+    labels |= {name: p.label for name, p in table.parameters.items()}
     seen: dict[tuple[object, ...], StepMeasure] = {}
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))

@@ -21,8 +21,8 @@ from kit.body.chart import KEYS
 from kit.body.check import check_body
 from kit.body.file import load_body, save_body, units_of
 from kit.body.make import make_body
-from kit.body.measures import MEASUREMENTS, plausible
-from kit.diagnostic import list_of, measure, message
+from kit.body.measures import MEASUREMENTS, Measurement
+from kit.diagnostic import as_value, list_of, message
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
@@ -57,6 +57,7 @@ class BodyForm(widgets.VBox):
         self.body: Body | None = None
         self.boxes: dict[str, widgets.Text] = {}
         self.hints: dict[str, widgets.HTML] = {}
+        self.known: dict[str, Measurement] = {**MEASUREMENTS, **{one.name: one for one in lesson.sizes.own}}
         self._busy = False
         self._build()
         super().__init__([self._head, self.message, self._middle, self.advice])
@@ -106,7 +107,7 @@ class BodyForm(widgets.VBox):
             ]
         )
         self._rows: dict[str, widgets.VBox] = {}
-        for name, row in MEASUREMENTS.items():
+        for name, row in self.known.items():
             box = widgets.Text(
                 description=row.said.capitalize(),
                 tooltip=row.note,
@@ -154,17 +155,18 @@ class BodyForm(widgets.VBox):
     def shown(self) -> tuple[str, ...]:
         """The measurements shown: those the lesson uses, the girths a size is found by and the height; or all."""
         if self.more.value:
-            return tuple(MEASUREMENTS)
-        used = {*self.lesson.measures, *KEYS, "height"}
+            return tuple(self.known)
+        used = {*self.lesson.measures, *self.lesson.sizes.keys, "height"}
         used |= {name for name, box in self.boxes.items() if box.value.strip()}
-        return tuple(name for name in MEASUREMENTS if name in used)
+        return tuple(name for name in self.known if name in used)
 
     def _arrange(self) -> None:
         names = self.shown
         for number, name in enumerate(names, 1):
-            self.boxes[name].description = f"{number}  {MEASUREMENTS[name].said.capitalize()}"
+            self.boxes[name].description = f"{number}  {self.known[name].said.capitalize()}"
         self._list.children = [self._rows[name] for name in names]
-        pictures = [fragments.picture(measuring_figure(names, view), _FIGURE) for view in ("front", "back")]
+        drawn = [name for name in names if name in MEASUREMENTS]  # a lesson's own come last, and have no tape
+        pictures = [fragments.picture(measuring_figure(drawn, view), _FIGURE) for view in ("front", "back")]
         self._figure.value = f'<div style="display:flex;flex-wrap:wrap;gap:8px">{"".join(pictures)}</div>'
 
     def _read(self) -> None:
@@ -176,7 +178,7 @@ class BodyForm(widgets.VBox):
             if not box.value.strip():
                 continue
             try:
-                plausible(name, float(parse(box.value, system)))
+                self.known[name].plausible(float(parse(box.value, system)))
                 good[name] = box.value
             except KitError as error:
                 wrong[name] = f"{error.what} {error.do}"
@@ -192,7 +194,7 @@ class BodyForm(widgets.VBox):
 
     def _show_row(self, name: str, wrong: str, system: System) -> None:
         # Only the hint changes: a change to the box itself would wipe what is being typed in it just then.
-        hint, row = self.hints[name], MEASUREMENTS[name]
+        hint, row = self.hints[name], self.known[name]
         value = self.body[name] if self.body is not None and name in self.body else None
         guessed = self.body is not None and name in {measure.name for measure in self.body.estimated}
         if wrong:
@@ -205,7 +207,7 @@ class BodyForm(widgets.VBox):
         hint.value = f'<div style="font-size:12px;line-height:1.3;opacity:.8">{said}</div>'
 
     def _show_advice(self, system: System) -> None:
-        if self.body is None:
+        if self.body is None or not any(key in KEYS for key in self.lesson.sizes.keys):
             self.advice.value = ""
             return
         doubts = "".join(fragments.message(str(doubt)) for doubt in check_body(self.body, system))
@@ -241,7 +243,9 @@ class BodyForm(widgets.VBox):
         wrong = [name for name, box in self.boxes.items() if box.value.strip() and not self._is_measured(name)]
         if wrong:
             raise KitError(
-                message("body.box_unusable", measures=list_of([measure(name) for name in wrong], "string")),
+                message(
+                    "body.box_unusable", measures=list_of([as_value(self.known[name].told) for name in wrong], "string")
+                ),
                 do=message("body.box_unusable_do"),
             )
         if self.body is None:

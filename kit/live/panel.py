@@ -8,8 +8,9 @@ box; the last good picture stays, dimmed, until the value is moved back.
 from __future__ import annotations
 
 import atexit
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import suppress
+from dataclasses import replace
 from functools import partial
 from typing import Any
 from weakref import WeakSet
@@ -21,7 +22,9 @@ from kit.errors import KitError
 from kit.language import say
 from kit.lesson.bounds import Known, narrowed
 from kit.lesson.cells import running_cell
+from kit.lesson.following import told as follows_from
 from kit.lesson.lesson import Lesson
+from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.where import here
 from kit.lesson.working import work
@@ -41,6 +44,7 @@ from kit.proof.finding import Finding, failed
 from kit.proof.remedy import Remedy
 from kit.units import Length
 from kit.wording.lists import strung
+from kit.wording.worded import worded
 
 _SAVE_AFTER = 0.5  # seconds of rest
 _CHECK_AFTER = 0.35
@@ -57,6 +61,20 @@ def panel(lesson: Lesson) -> Panel:
         )
     with in_words_of(lesson):
         return Panel(lesson)
+
+
+def _lasting(parameter: Parameter) -> Parameter:
+    """A parameter without the value that changes with the body: its row stays."""
+    return replace(parameter, default=parameter.least) if parameter.is_following else parameter
+
+
+def _follows(lesson: Lesson, values: Mapping[str, float]) -> dict[str, str]:
+    """By parameter what its value follows from, where it was not moved."""
+    return {
+        parameter.name: worded(said, lesson.units)
+        for parameter in lesson.parameters
+        if (said := follows_from(parameter, lesson.sizes)) and abs(values[parameter.name] - parameter.default) < 1e-6
+    }
 
 
 class Panel(widgets.VBox):
@@ -163,9 +181,10 @@ class Panel(widgets.VBox):
         """Rows, views and presets as the lesson has them now."""
         lesson = self.lesson
         values = lesson.values
-        if [row.parameter for row in self.rows.values()] != list(lesson.parameters):
+        parameters = [_lasting(parameter) for parameter in lesson.parameters]
+        if [row.parameter for row in self.rows.values()] != parameters:
             old, self.rows = self.rows, {}
-            for parameter in lesson.parameters:
+            for parameter in parameters:
                 row = old.get(parameter.name)
                 if row is None or row.parameter != parameter:
                     row = Row(parameter, values[parameter.name], lesson.units, self._slid, self._refused)
@@ -336,9 +355,11 @@ class Panel(widgets.VBox):
         lesson = self.lesson
         values = lesson.values
         before = self.tried_on.before()
+        follows = _follows(lesson, values)
         for name, row in self.rows.items():
             if name in values:
                 row.show(values[name], lesson.units)
+                row.follow(follows.get(name, ""))
                 row.was(before.get(name, ""))
         self.choices.show()
         self.tried_on.show()
@@ -354,7 +375,8 @@ class Panel(widgets.VBox):
 
     def _estimates(self) -> str:
         body, used = self.lesson.body, self.lesson.measures
-        names = strung([said(measure.name) for measure in body.estimated if measure.name in used])
+        own = {one.name: one.said for one in self.lesson.sizes.own}
+        names = strung([own.get(one.name) or said(one.name) for one in body.estimated if one.name in used])
         return say("panel.estimates", name=body.name, measures=names) if names else ""
 
     def _check(self) -> Iterator[Show]:

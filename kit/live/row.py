@@ -101,6 +101,7 @@ class Row:
         self._writing = False
         self._language = language()
         self._before = ""
+        self._follows = ""
         self._mark: Mark | None = None
         why = parameter.why
         self._tooltip = say("panel.row_tip", name=parameter.label, why=why) if why else parameter.label
@@ -154,6 +155,12 @@ class Row:
             self._before = text
             self._write()
 
+    def follow(self, text: str) -> None:
+        """Say beneath the value what of the body it follows from; nothing for an empty text: it was moved."""
+        if text != self._follows:
+            self._follows = text
+            self._explain()
+
     def mark(self, mark: Mark | None) -> None:
         """Show what the proof has to say about this value, or that it has nothing to say. The row keeps its height."""
         if mark == self._mark:
@@ -169,7 +176,7 @@ class Row:
 
     def _explain(self) -> None:
         """The reason of the parameter, or over it, on the same room, what the proof says."""
-        mark, why = self._mark, escape(self.parameter.why)
+        mark, why = self._mark, escape(" ".join(filter(None, (self.parameter.why, self._follows))))
         if mark is None:
             self._why.value = f'<div style="{_SMALL};min-height:15px;opacity:.75">{why}</div>'
             return

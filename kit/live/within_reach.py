@@ -249,7 +249,9 @@ def _offered(lesson: Lesson, step: Step, pattern: Pattern | None) -> dict[str, T
             Thing(parameter.name, kind, "parameter", f"{said}, {parameter.why}" if parameter.why else said),
         )
     for measure in lesson.body.measures:
-        said = f"{both(lesson.body[measure.name], units)}, {MEASUREMENTS[measure.name].said}"
+        named = {one.name: one for one in lesson.sizes.own} | MEASUREMENTS
+        what = named[measure.name].said if measure.name in named else measure.name.replace("_", " ")
+        said = f"{both(lesson.body[measure.name], units)}, {what}"
         found.setdefault(measure.name, Thing(measure.name, "length", "measurement", said))
     if step.way == "step":
         found.setdefault("body", Thing("body", "body", "body", "all measurements: body.name"))

@@ -51,6 +51,7 @@ _WIDE: dict[str, tuple[float, float]] = {  # level -> half width of the torso th
     "waist_girth": (1042, 123),
     "hip_girth": (837, 177),
     "head_girth": (1612, 71),
+    "shoulder_girth": (1362, 214),
 }
 _LEG: dict[str, tuple[float, float, float]] = {  # level -> inner and outer edge of the leg
     "thigh_girth": (728, 7, 176),
@@ -58,6 +59,7 @@ _LEG: dict[str, tuple[float, float, float]] = {  # level -> inner and outer edge
     "calf_girth": (345, 40, 146),
     "ankle_girth": (104, 70, 108),
     "heel_girth": (46, 67, 124),
+    "foot_girth": (22, 67, 142),
 }
 _ARM: dict[str, tuple[_Spot, tuple[float, float]]] = {  # centre, half width, lean of the arm's axis (dx for dy = -1)
     "upper_arm_girth": ((197, 1262), (41, 6)),

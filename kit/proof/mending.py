@@ -67,8 +67,8 @@ def remedies(
             f"remedies are found for a lesson, not for {type(lesson).__name__}.",
             do="Write remedies(lesson), with the lesson's own name.",
         )
-    chosen = lesson.values if values is None else values
     worn = (body or lesson.body) if lesson.measures else NOBODY
+    chosen = lesson.values_for(worn) if values is None else values
     return latest(tuple(mending(lesson.definition, worn, chosen, system=lesson.units, count=count)))
 
 
@@ -91,6 +91,7 @@ def mending(
     enough. Can be stopped at any `pause_here`. Yields nothing for a sound draft, for values outside their range and
     for a body that the block refuses.
     """
+    definition = definition.fitted(body)
     whole = {parameter.name: values.get(parameter.name, parameter.default) for parameter in definition.parameters}
     try:
         trials = _Trials(definition, body, whole, system)

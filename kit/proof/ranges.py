@@ -86,6 +86,7 @@ def reaches(
     >>> reach.whole, reach.parameter.most > reach.most
     (False, True)
     """
+    definition = definition.fitted(body)
     now = {parameter.name: values.get(parameter.name, parameter.default) for parameter in definition.parameters}
     try:
         again = Reworking(definition, body, now)
@@ -157,6 +158,7 @@ def mixtures(
     """`count` settings drawn at random inside the ranges, each worked for one body. `mend`: for those that fail a
     remedy is looked for, which takes some fifty times as long as to work one. The draws are those of `seed` and the
     body's name. Can be stopped at any `pause_here`."""
+    definition = definition.fitted(body)
     chance = random.Random(f"{seed} {body.name}")
     for _ in range(count):
         pause_here()

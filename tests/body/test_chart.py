@@ -119,7 +119,7 @@ def test_loading_a_file(tmp_path) -> None:
         ("measure,S,M\nbust_girth,80,90,100\n", ["3 values for 2 sizes"]),
         ("measure,S,M\nbust_girth,80,ninety\n", ["line 2", "column M", "'ninety'"]),
         ("measure,S,M\nbust_girth,80,900\n", ["size M", "bust girth", "900 cm", "mm typed as cm"]),
-        ("measure,S,M\nwaist_girth,60,70\n", ["no row 'bust_girth'"]),
+        ("measure,S,M\nback_width,30,31\n", ["no girth", "head_girth"]),
         ("measure,S\nbust_girth,80\nbust_girth,81\n", ["stands twice"]),
         ("unit,ell\nmeasure,S\nbust_girth,80\n", ["'ell'"]),
     ],

@@ -23,9 +23,9 @@ REASONS = {
     "geometry": (6, "a path or an outline made in code without lines or with one name twice"),
     "language.py": (6, "a catalogue that lacks a message"),
     "lesson": (
-        206,
-        "names, words and arguments written in a step; bounds written as functions; steps, exercises, presets and "
-        "fittings of the author",
+        220,
+        "names, words and arguments written in a step; bounds, and values that follow, written as functions; "
+        "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
     "live": (46, "calls in a cell, answers to exercises, options of a class"),
     "paper": (1, "a fault of the DXF writer itself"),

@@ -64,3 +64,7 @@ measure-hand_girth = Handumfang
 measure_note-hand_girth = Um die flache Hand über die Knöchel, ohne den Daumen.
 measure-heel_girth = Fersenumfang
 measure_note-heel_girth = Um Ferse und Spann bei gestrecktem Fuß: so viel muss durch den Hosensaum.
+measure-foot_girth = Fußumfang
+measure_note-foot_girth = Um die breiteste Stelle des Fußes, über Ballen und Spann, auf dem Fuß stehend.
+measure-shoulder_girth = Schulterumfang
+measure_note-shoulder_girth = Um beide Schultern und Arme an der breitesten Stelle, Arme hängen lassen, Maßband waagerecht: so viel muss durch ein Kleidungsstück, das über den Kopf angezogen wird.

@@ -34,6 +34,8 @@ panel-redo_tip = Die zuletzt zurückgenommene Änderung wieder ausführen
 
 # Eine Zeile: der Name eines Parameters und warum es ihn gibt.
 panel-row_tip = { $name }: { $why }
+panel-follows = Folgt aus: { $measures }.
+panel-follows_size = Hat für jede Größe einen Wert.
 # Neben einem Wert während einer Anprobe: was er vorher war.
 panel-before = vorher { $value }
 # Neben einem Wert, zu dem die Prüfung etwas sagt.

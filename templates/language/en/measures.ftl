@@ -65,3 +65,7 @@ measure-hand_girth = hand girth
 measure_note-hand_girth = Around the flat hand over the knuckles, without the thumb.
 measure-heel_girth = heel girth
 measure_note-heel_girth = Around heel and instep, the foot stretched: what a trouser hem must pass.
+measure-foot_girth = foot girth
+measure_note-foot_girth = Around the broadest part of the foot, over ball and instep, standing on it.
+measure-shoulder_girth = shoulder girth
+measure_note-shoulder_girth = Around both shoulders and arms where they are broadest, arms hanging, tape level: what must pass a garment that is put on over the head.

@@ -34,6 +34,8 @@ panel-redo_tip = Make the change taken back last again
 
 # A row: the name of a parameter, and why it is there.
 panel-row_tip = { $name }: { $why }
+panel-follows = Follows from your { $measures }.
+panel-follows_size = It has a value for each size.
 # Beside a value during a fitting: what it was before.
 panel-before = was { $value }
 # Beside a value that the proof has something to say about.

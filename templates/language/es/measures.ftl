@@ -64,3 +64,7 @@ measure-hand_girth = contorno de mano
 measure_note-hand_girth = Alrededor de la mano plana por los nudillos, sin el pulgar.
 measure-heel_girth = contorno de talón
 measure_note-heel_girth = Alrededor del talón y del empeine con el pie estirado: lo que debe pasar por el bajo del pantalón.
+measure-foot_girth = contorno de pie
+measure_note-foot_girth = Alrededor de la parte más ancha del pie, por la planta y el empeine, apoyando el pie.
+measure-shoulder_girth = contorno de hombros
+measure_note-shoulder_girth = Alrededor de los dos hombros y brazos por la parte más ancha, con los brazos caídos y la cinta horizontal: lo que debe pasar por una prenda que se mete por la cabeza.

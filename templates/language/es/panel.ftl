@@ -34,6 +34,8 @@ panel-redo_tip = Vuelve a hacer el último cambio deshecho
 
 # Una fila: el nombre de un parámetro y por qué está ahí.
 panel-row_tip = { $name }: { $why }
+panel-follows = Sale de sus medidas ({ $measures }).
+panel-follows_size = Tiene un valor para cada talla.
 # Junto a un valor durante una prueba: cuánto era antes.
 panel-before = antes { $value }
 # Junto a un valor del que la comprobación tiene algo que decir.

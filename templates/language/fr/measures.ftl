@@ -64,3 +64,7 @@ measure-hand_girth = tour de main
 measure_note-hand_girth = Autour de la main à plat, sur les jointures, sans le pouce.
 measure-heel_girth = tour de talon
 measure_note-heel_girth = Autour du talon et du cou-de-pied, le pied tendu : ce qui doit passer par le bas du pantalon.
+measure-foot_girth = tour de pied
+measure_note-foot_girth = Autour de l’endroit le plus large du pied, sur l’avant-pied et le cou-de-pied, en appui sur le pied.
+measure-shoulder_girth = tour d’épaules
+measure_note-shoulder_girth = Autour des deux épaules et des bras à l’endroit le plus large, bras pendants, mètre ruban horizontal : ce qui doit passer dans un vêtement enfilé par la tête.
