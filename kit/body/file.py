@@ -100,10 +100,10 @@ def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
         for key in measured:
             if key not in own:
                 (measurement if chart is None else chart.measurement)(key)
-        texts = {key: _read(key, value, units) for key, value in {**measured, **own}.items()}
-        known = {key: text for key, text in texts.items() if key in measured or (chart and key in chart.table)}
+        lengths = {key: _read(key, value, units) for key, value in {**measured, **own}.items()}
+        known = {key: text for key, text in lengths.items() if key in measured or (chart and key in chart.table)}
         body = make_body(known, chart, name)
-        more = [Measure(key, float(length(text)), typed=str(text)) for key, text in texts.items() if key not in known]
+        more = [Measure(key, float(length(text)), typed=str(text)) for key, text in lengths.items() if key not in known]
         return replace(body, measures=(*body.measures, *more)) if more else body
     except KitError as error:
         raise error.at(where) from None

@@ -159,7 +159,8 @@ def choice_table(pattern: Pattern) -> Table | None:
 
 def _reason(value: Value, system: System) -> str:
     """Why there is this choice, and what of the body it follows from."""
-    return " ".join(filter(None, (value.why, value.follows and worded(value.follows, system))))
+    follows = worded(value.follows, system) if value.follows else ""
+    return " ".join(filter(None, (value.why, follows)))
 
 
 def number(value: float, kind: str, system: System) -> str:
