@@ -101,9 +101,9 @@ def load_body(path: str | Path, chart: SizeChart | None = None) -> Body:
             if key not in own:
                 (measurement if chart is None else chart.measurement)(key)
         lengths = {key: _read(key, value, units) for key, value in {**measured, **own}.items()}
-        known = {key: text for key, text in lengths.items() if key in measured or (chart and key in chart.table)}
-        body = make_body(known, chart, name)
-        more = [Measure(key, float(length(text)), typed=str(text)) for key, text in lengths.items() if key not in known]
+        given = {key: text for key, text in lengths.items() if key in measured or (chart and key in chart.table)}
+        body = make_body(given, chart, name)
+        more = [Measure(key, float(length(text)), typed=str(text)) for key, text in lengths.items() if key not in given]
         return replace(body, measures=(*body.measures, *more)) if more else body
     except KitError as error:
         raise error.at(where) from None
