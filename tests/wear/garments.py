@@ -1,4 +1,4 @@
-"""The garments of `data/garments.toml`: each the text of an example lesson's notebook, or of a short lesson in
+"""The garments of `data/garments.toml` and `data/moved.toml`: each the text of an example lesson's notebook, or of a short lesson in
 `lessons/`, with a small change, worked."""
 
 from __future__ import annotations
@@ -6,6 +6,7 @@ from __future__ import annotations
 import json
 import re
 import tomllib
+from collections import Counter
 from collections.abc import Iterator, Mapping
 from functools import cache
 from pathlib import Path
@@ -34,13 +35,14 @@ class Labelled(NamedTuple):
 
 
 def labelled() -> Iterator[Labelled]:
-    data: Mapping[str, list[dict[str, Any]]] = tomllib.loads(
-        (HERE / "data" / "garments.toml").read_text(encoding="utf-8")
-    )
-    for base, rows in data.items():
-        for number, row in enumerate(rows, 1):
-            changes = tuple((each["out"], each["put"]) for each in (row, *row.get("more", ())))
-            yield Labelled(base, number, row["worn"], row["why"], changes)
+    numbers: Counter[str] = Counter()
+    for file in ("garments.toml", "moved.toml"):
+        data: Mapping[str, list[dict[str, Any]]] = tomllib.loads((HERE / "data" / file).read_text(encoding="utf-8"))
+        for base, rows in data.items():
+            for row in rows:
+                numbers[base] += 1
+                changes = tuple((each["out"], each["put"]) for each in (row, *row.get("more", ())))
+                yield Labelled(base, numbers[base], row["worn"], row["why"], changes)
 
 
 @cache
