@@ -28,7 +28,7 @@ from kit.lesson.listener import Listener, Nobody, Walk, listener_of
 from kit.lesson.own_measure import OwnMeasure, own_measure
 from kit.lesson.parameter import Bound, Parameter, Setting, given_values, in_units, parameter_of
 from kit.lesson.parameter import Kind as ParameterKind
-from kit.lesson.pattern import LessonInfo, Nap, Pattern, Words
+from kit.lesson.pattern import Fit, LessonInfo, Nap, Pattern, Words
 from kit.lesson.presets import Preset, preset_of
 from kit.lesson.publishing import Added, check_cover, check_references, checked, photo_of, video_of, widths
 from kit.lesson.sitting import Sitting, sat_down
@@ -52,8 +52,9 @@ class Lesson:
     is told of handling the cloth: "stretch" (edges that lie across the grain), "curve" (a curve sewn to a straighter
     edge), "cloth" (needle and stitch for its weight); `language` is that of the lesson's own words (BCP 47);
     `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `stretch`, 0 to 2, how much farther round it goes when
-    it is stretched across (0.4: 10 cm become 14), 0 for woven cloth; `cover` is a picture in the lesson's folder, told
-    in `cover_alt`; `variations` are (title, words). The rest is printed in the booklet.
+    it is stretched across (0.4: 10 cm become 14), 0 for woven cloth; `fit` is how it means to fit, "close", "easy" or
+    "loose", and asks the ease of that in every size; `cover` is a picture in the lesson's folder, told in `cover_alt`;
+    `variations` are (title, words). The rest is printed in the booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -98,6 +99,7 @@ class Lesson:
         variations: Sequence[tuple[str, str]] = (),
         stretch: float = 0.0,
         size_breaks: Sequence[str] = (),
+        fit: str = "",
     ) -> None:
         _check_start(start, title)
         info = checked(
@@ -126,6 +128,7 @@ class Lesson:
                 prewash=prewash,
                 shrinkage=shrinkage,
                 stretch=stretch,
+                fit=cast("Fit", fit),
                 licence=licence,
                 credits=credits,  # type: ignore[arg-type]
                 cover=cover,

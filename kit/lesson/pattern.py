@@ -43,6 +43,10 @@ class Video:
     marks: tuple[tuple[str, float], ...] = ()
 
 
+Fit = Literal["close", "easy", "loose"]
+"""How a garment means to fit: with how much wearing ease."""
+
+
 @dataclass(frozen=True)
 class LessonInfo:
     """What a lesson says of itself. `edition` and `date` are printed on every piece and page; `start_notes` are what
@@ -51,7 +55,8 @@ class LessonInfo:
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
     washing it, `shrinkage` (0..1) is how much it loses in length, `stretch` by which part it is longer across when
     stretched: (stretched - relaxed) / relaxed. `cover` is a picture in the lesson's folder, told in `cover_alt`.
-    `variations` are (title, words), `measurements` the lesson's own. `handling` is what is told of the handling of the
+    `variations` are (title, words), `measurements` the lesson's own. `fit` says how
+    much wearing ease it means to have; nothing where it does not say. `handling` is what is told of the handling of the
     cloth, of `kit.sewing.handling.KINDS`.
     `size_breaks` are the sizes from which the steps between sizes are meant to be others.
     `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
@@ -81,6 +86,7 @@ class LessonInfo:
     prewash: str = ""
     shrinkage: float = 0.0
     stretch: float = 0.0
+    fit: Fit | Literal[""] = ""
     licence: str = ""
     credits: tuple[str, ...] = ()
     cover: str = ""

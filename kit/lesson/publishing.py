@@ -14,7 +14,7 @@ from typing import Any, Generic, TypeVar, get_args
 from urllib.parse import urlsplit
 
 from kit.errors import KitError, near
-from kit.lesson.pattern import LessonInfo, Nap, Pattern, Photo, SewRecord, StepRecord, Video
+from kit.lesson.pattern import Fit, LessonInfo, Nap, Pattern, Photo, SewRecord, StepRecord, Video
 from kit.lesson.steps import Entry
 from kit.placeholder import references
 from kit.sewing.handling import KINDS
@@ -23,6 +23,7 @@ from kit.units import length, system_said
 MOST_SHRINKAGE = 0.3
 MOST_STRETCH = 2.0
 NAPS: tuple[str, ...] = get_args(Nap)
+FITS: tuple[str, ...] = get_args(Fit)
 _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
@@ -65,6 +66,8 @@ def checked(info: LessonInfo) -> LessonInfo:
             where=where,
             do="Say one_way for cloth whose pile or print must run one way, print for a pattern to be matched too.",
         )
+    if info.fit and info.fit not in FITS:
+        raise KitError(f"fit is {info.fit!r}.", where=where, do='Say "close", "easy" or "loose", or leave it out.')
     for name in _TEXTS:
         if not isinstance(getattr(info, name), str):
             raise KitError(

@@ -3,14 +3,15 @@ hat; elastic and bands.
 
 Least wearing ease of woven clothes for women: bodice bust 1 1/2 in, dress waist 3/4 in, skirt or trouser waist 1/2 in,
 hip 2 in (Central Washington University, costume construction text, chapter 16). Teachers differ, so that less than half
-of it is told.
+of it is told, unless the lesson calls itself close, easy or loose: then it must have what that wants.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from kit.diagnostic import Diagnostic, measure, measured, message
+from kit.diagnostic import Diagnostic, Value, measure, measured, message
+from kit.lesson.pattern import Fit
 from kit.piece.role import Landmark
 from kit.sewing.operations.bands import SetBand
 from kit.sewing.operations.drawn_in import JOIN, ThreadElastic
@@ -26,6 +27,14 @@ INCH = 25.4
 LEAST_EASE: Mapping[Level, float] = {"bust": 1.5 * INCH, "waist": 0.75 * INCH, "hip": 2 * INCH}
 SKIRT_WAIST = 0.5 * INCH
 TOLD_BELOW = 0.5
+STYLES: Mapping[Fit, Mapping[Level, float]] = {
+    "close": LEAST_EASE,
+    "easy": {"bust": 3 * INCH, "waist": 1 * INCH, "hip": 2.75 * INCH},
+    "loose": {"bust": 5 * INCH, "waist": 2 * INCH, "hip": 4 * INCH},
+}
+"""Least ease by style. Easy: 3 to 4 in at the bust (W. Hamilton, New Mexico State University, Extension Guide C-228),
+at waist and hip the most of the text named above. Loose: 20 to 30 % more than 4 in at the bust (raglan and dolman
+sleeves, Anthropometry, Apparel Sizing and Design, pp. 226-228); waist and hip common practice, no source."""
 _CLOSE = 4.0  # mm by which a girth may miss the body's
 STRIDE = 0.88
 """The least hem at the knee, as a part of the hip, with which a step can be taken (common practice, no source)."""
@@ -84,12 +93,24 @@ def sizes(worn: Worn) -> list[Diagnostic]:
             continue
         body = worn.body[name]
         least = SKIRT_WAIST if level == "waist" and hangs else LEAST_EASE[level]
+        style = worn.pattern.lesson.fit
+        called = STYLES[style][level] if style and not (level == "waist" and hangs) else 0.0
         if girth * worn.gives < body - _CLOSE:
             says = message("wear.too_small", part=measure(name), need=measured(body), has=measured(girth))
             can = message("wear.too_small_do", amount=measured(body - girth), ease=measured(least))
             missing = body - girth
             found.append(
                 told("too_small", "error", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
+            )
+        elif worn.gives == 1.0 and girth < body + called - _CLOSE:
+            ease = measured(max(girth - body, 0.0))
+            says = message(
+                "wear.ease_style", part=measure(name), ease=ease, least=measured(called), style=Value(style, "word")
+            )
+            can = message("wear.ease_small_do", amount=measured(body + called - girth))
+            missing = body + called - girth
+            found.append(
+                told("ease_style", "warning", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
             )
         elif worn.gives == 1.0 and girth < body + TOLD_BELOW * least - _CLOSE:
             ease = measured(max(girth - body, 0.0))

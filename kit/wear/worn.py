@@ -5,9 +5,12 @@ from __future__ import annotations
 from kit.diagnostic import Diagnostic
 from kit.lesson.pattern import Pattern
 from kit.sewing.state import State
+from kit.wear.covers import buttons, wraps
 from kit.wear.dressing import limbs, no_way_on
 from kit.wear.fit import elastic, hat, sizes, stride
 from kit.wear.girth import Worn
+from kit.wear.hand import loops, pockets, tie_openings
+from kit.wear.moved import bare_armhole, cap_ease, raised_arm, seated
 from kit.wear.shell import is_worn
 from kit.wear.tied import belts, straps, ties
 
@@ -30,7 +33,9 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
     # What is too small to be worn does not pass either: that is told once.
     ways = [way for way in no_way_on(garment) if way.code != "no_way_on" or not small & set(way.measures)]
     found = [*ways, *limbs(garment), *size, *hat(garment), *elastic(garment), *stride(garment)]
-    return [*found, *ties(garment), *belts(garment), *straps(garment)]
+    found += [*ties(garment), *belts(garment), *straps(garment)]
+    found += [*pockets(garment), *loops(garment), *tie_openings(garment), *wraps(garment), *buttons(garment)]
+    return [*found, *raised_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
 
 
 def is_finished(pattern: Pattern, state: State) -> bool:

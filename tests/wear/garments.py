@@ -1,5 +1,5 @@
-"""The garments of `data/garments.toml` and `data/moved.toml`: each the text of an example lesson's notebook, or of a short lesson in
-`lessons/`, with a small change, worked."""
+"""The garments of `data/garments.toml` and `data/moved.toml`: each the text of an example lesson's notebook, or of a
+short lesson in `lessons/`, with a small change, worked."""
 
 from __future__ import annotations
 

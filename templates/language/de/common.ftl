@@ -84,6 +84,9 @@ word-thing-binding = Einfassstreifen
 word-thing-clips = Einschnitte in der Nahtzugabe
 word-thing-caught = zwischen den Lagen gefasstes Ende eines Streifens
 word-thing-wedges = aus der Nahtzugabe geschnittene Keile
+word-close = körpernah
+word-easy = bequem
+word-loose = weit
 
 edge-outer = Außenkante
 edge-inner = Innenkante

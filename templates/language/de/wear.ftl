@@ -49,6 +49,31 @@ wear-belt_short_do = Um { $amount } länger zuschneiden.
 wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden bilden eine Schlinge von { $has }; ein Kopf von { $head } muss hindurch.
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
 
+# ---- getragen und bewegt ----
+wear-ease_style = sie heißt { $style }, hat aber { $ease } Mehrweite zum { $part }; so ein Sitz braucht mindestens { $least }.
+wear-pocket_low = eine Tasche öffnet sich { $has } unter der Taille; die hängende Hand greift bis { $least } hinein.
+wear-pocket_low_do = Mindestens { $amount } höher setzen.
+wear-pocket_narrow = ein Tascheneingriff ist { $has } lang; die flache Hand braucht { $need }.
+wear-pocket_narrow_do = Den Eingriff { $amount } länger machen.
+wear-loop_small = eine Gürtelschlaufe ist mit eingeschlagenen Enden { $has } lang; der Gürtel ({ $strip }) von { $wide } Breite passt nicht hindurch.
+wear-loop_small_do = Die Schlaufe { $amount } länger zuschneiden und etwas mehr für die Dicke des Gürtels.
+wear-tie_opening = die Öffnung in der Naht ist { $has } lang; das Bindeband ({ $strip }) von { $wide } Breite verklemmt sich darin.
+wear-tie_opening_do = Mindestens { $least } offen lassen oder das Band schmaler machen.
+wear-wrap_low = die Vorderteile treffen sich { $meets } über der Taille, und die Brust endet { $bust } darüber: nichts bedeckt sie.
+wear-wrap_low_do = Die Halskante so zeichnen, dass sich die Vorderteile mindestens { $amount } höher kreuzen, oder sie weiter übereinanderlegen.
+wear-wrap_thigh = nur Bänder halten die Vorderteile, und am Oberschenkel liegen sie { $has } übereinander; Schritt und Stuhl verlangen { $least }.
+wear-wrap_thigh_do = Jedes Vorderteil { $half } weiter über die Mitte reichen lassen.
+wear-button_bust = der Knopf, der der Brusthöhe am nächsten liegt, ist { $off } von ihr entfernt; bei mehr als { $most } klafft die Vorderkante dort.
+wear-button_bust_do = Einen Knopf auf Brusthöhe setzen, { $height } über der Taille, und die anderen von dort aus verteilen.
+wear-arm_raised = von der Taille die Seite hinauf und den Unterarm des Ärmels hinunter misst es { $has }, der Körper { $need }: ein gehobener Arm zieht es { $up } hoch.
+wear-arm_raised_do = Armloch und Ärmel unter dem Arm höher legen, oder die Armkugel flacher und den Ärmel weiter machen, bis beide Längen um { $amount } wachsen.
+wear-cap_ease = die Armkugel ist { $ease } länger als das Armloch; dieser Stoff lässt höchstens { $most } ohne Fältchen einhalten.
+wear-cap_ease_do = Die Armkugel { $amount } kürzer zeichnen oder sie kräuseln und einen Puffärmel daraus machen.
+wear-armhole_low = ein Armloch ohne Ärmel endet { $has } unter der Achsel und lässt die Seite frei; üblich sind höchstens { $most }.
+wear-armhole_low_do = Es { $amount } höher legen.
+wear-crotch_short = von der Oberkante vorn zwischen den Beinen hindurch zur hinteren misst sie { $has }, der Körper dort { $need }: beim Sitzen schneidet sie ein.
+wear-crotch_short_do = Die Schrittnaht { $amount } länger machen: ihren Bogen vertiefen oder die hintere Taille erhöhen.
+
 # ---- fertige Maße ----
 wear-finished_bust_girth = Fertige Weite an der Brust
 wear-finished_waist_girth = Fertige Weite in der Taille

@@ -91,6 +91,9 @@ word-thing-binding = binding strip
 word-thing-clips = row of clips in the allowance
 word-thing-caught = end of a strip caught between the layers
 word-thing-wedges = row of wedges cut out of the allowance
+word-close = close
+word-easy = easy
+word-loose = loose
 
 # What people call an edge that the lesson gives no words of its own, by its name.
 

@@ -50,6 +50,31 @@ wear-belt_short_do = Cut it { $amount } longer.
 wear-strap_small = the strap ({ $strip }) and the edge between its ends make a loop of { $has }, and a head of { $head } must pass.
 wear-strap_small_do = Cut the strap { $amount } longer.
 
+# ---- worn and moved in ----
+wear-ease_style = called { $style } fitting, it has { $ease } of ease for the { $part }; that style wants { $least } at least.
+wear-pocket_low = a pocket opens { $has } below the waist; a hanging hand reaches in down to { $least }.
+wear-pocket_low_do = Lay it { $amount } higher at least.
+wear-pocket_narrow = the mouth of a pocket is { $has } long; a flat hand wants { $need }.
+wear-pocket_narrow_do = Make the mouth { $amount } longer.
+wear-loop_small = a belt loop is { $has } long when its ends are turned under; the belt ({ $strip }), { $wide } wide, does not go through.
+wear-loop_small_do = Cut the loop { $amount } longer, and a little more for the thickness of the belt.
+wear-tie_opening = the opening in the seam is { $has } long; the tie ({ $strip }), { $wide } wide, jams in it.
+wear-tie_opening_do = Leave at least { $least } open, or make the tie narrower.
+wear-wrap_low = the fronts of the wrap meet { $meets } above the waist, and the breasts end { $bust } above it: nothing covers them.
+wear-wrap_low_do = Draw the neck edge so that the fronts cross at least { $amount } higher, or let them overlap by more.
+wear-wrap_thigh = only ties hold the fronts together, and at the thigh they lie { $has } over one another; a step and a chair want { $least }.
+wear-wrap_thigh_do = Let each front pass the centre by { $half } more.
+wear-button_bust = the button nearest to the bust lies { $off } from it; with more than { $most } the front gapes there.
+wear-button_bust_do = Put a button at the bust, { $height } above the waist, and share out the others from there.
+wear-arm_raised = from the waist up the side and down the underarm of the sleeve it measures { $has }, the body { $need }: an arm that is raised lifts it by { $up }.
+wear-arm_raised_do = Raise the underarm of bodice and sleeve, or make the cap lower and the sleeve wider, until the two lengths grow by { $amount }.
+wear-cap_ease = the sleeve cap is { $ease } longer than the armhole; this cloth takes { $most } of ease at most without puckers.
+wear-cap_ease_do = Draw the cap { $amount } shorter, or gather it and make a puffed sleeve of it.
+wear-armhole_low = an armhole without a sleeve ends { $has } below the armpit and bares the side; { $most } are the most that is usual.
+wear-armhole_low_do = Raise it by { $amount }.
+wear-crotch_short = from the upper edge in front between the legs to the one behind it measures { $has }, and the body { $need } there: it cuts in when one sits.
+wear-crotch_short_do = Make the crotch seam { $amount } longer: deepen its curve, or raise the back waist.
+
 # ---- finished measurements ----
 wear-finished_bust_girth = Finished girth at the bust
 wear-finished_waist_girth = Finished girth at the waist

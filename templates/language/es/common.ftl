@@ -89,6 +89,9 @@ word-thing-binding = tira para ribetear
 word-thing-clips = hilera de cortes en el margen
 word-thing-caught = extremo de una tira sujeto entre las capas
 word-thing-wedges = hilera de cuñas recortadas en el margen
+word-close = ceñido
+word-easy = cómodo
+word-loose = amplio
 
 # Cómo se llama un borde para el que la lección no tiene palabras propias.
 

@@ -49,6 +49,31 @@ wear-belt_short_do = Córtelo { $amount } más largo.
 wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman un aro de { $has }, y debe pasar una cabeza de { $head }.
 wear-strap_small_do = Corte el tirante { $amount } más largo.
 
+# ---- puesta y en movimiento ----
+wear-ease_style = se dice de ajuste { $style } y tiene { $ease } de holgura para el { $part }; ese ajuste pide { $least } como mínimo.
+wear-pocket_low = un bolsillo se abre { $has } por debajo de la cintura; la mano caída alcanza hasta { $least }.
+wear-pocket_low_do = Póngalo al menos { $amount } más arriba.
+wear-pocket_narrow = la boca de un bolsillo mide { $has }; la mano plana pide { $need }.
+wear-pocket_narrow_do = Haga la boca { $amount } más larga.
+wear-loop_small = una trabilla mide { $has } con los extremos remetidos; el cinturón ({ $strip }), de { $wide } de ancho, no pasa.
+wear-loop_small_do = Corte la trabilla { $amount } más larga, y algo más por el grosor del cinturón.
+wear-tie_opening = la abertura de la costura mide { $has }; el lazo ({ $strip }), de { $wide } de ancho, se atasca en ella.
+wear-tie_opening_do = Deje abiertos al menos { $least }, o haga el lazo más estrecho.
+wear-wrap_low = los delanteros cruzados se encuentran { $meets } por encima de la cintura y el pecho acaba { $bust } por encima: nada lo cubre.
+wear-wrap_low_do = Dibuje el escote de modo que los delanteros se crucen al menos { $amount } más arriba, o que monten más.
+wear-wrap_thigh = solo los lazos sujetan los delanteros, y en el muslo montan { $has }; un paso y una silla piden { $least }.
+wear-wrap_thigh_do = Haga que cada delantero pase del centro { $half } más.
+wear-button_bust = el botón más próximo a la línea de pecho está a { $off }; a más de { $most }, el delantero se abre ahí.
+wear-button_bust_do = Ponga un botón a la altura del pecho, { $height } por encima de la cintura, y reparta los demás a partir de él.
+wear-arm_raised = de la cintura por el costado y por la costura inferior de la manga mide { $has }, el cuerpo { $need }: al levantar un brazo, la prenda sube { $up }.
+wear-arm_raised_do = Suba la axila del cuerpo y de la manga, o haga la copa más baja y la manga más ancha, hasta que los dos largos crezcan { $amount }.
+wear-cap_ease = la copa de la manga es { $ease } más larga que la sisa; esta tela admite { $most } de embebido como máximo sin fruncirse.
+wear-cap_ease_do = Dibuje la copa { $amount } más corta, o frúnzala y hágala manga abullonada.
+wear-armhole_low = una sisa sin manga acaba { $has } por debajo de la axila y deja el costado al aire; lo habitual son { $most } como máximo.
+wear-armhole_low_do = Súbala { $amount }.
+wear-crotch_short = del borde superior de delante, entre las piernas, al de detrás mide { $has }, y el cuerpo { $need }: al sentarse se clava.
+wear-crotch_short_do = Alargue la costura de tiro { $amount }: haga la curva más honda o suba la cintura de atrás.
+
 # ---- medidas de la prenda acabada ----
 wear-finished_bust_girth = Contorno acabado en el pecho
 wear-finished_waist_girth = Contorno acabado en la cintura

@@ -98,6 +98,9 @@ word-thing-binding = bande de biais
 word-thing-clips = suite de crans dans la marge
 word-thing-caught = extrémité d’une bande prise entre les épaisseurs
 word-thing-wedges = suite de coins en V coupés dans la marge
+word-close = ajusté
+word-easy = aisé
+word-loose = ample
 
 edge-outer = bord extérieur
 edge-inner = bord intérieur

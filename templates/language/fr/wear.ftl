@@ -49,6 +49,31 @@ wear-belt_short_do = La couper plus longue de { $amount }.
 wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour de { $has }, et une tête de { $head } doit passer.
 wear-strap_small_do = Couper la bride plus longue de { $amount }.
 
+# ---- porté et en mouvement ----
+wear-ease_style = le vêtement est dit { $style } et a { $ease } d’aisance pour le { $part } ; cette coupe en demande au moins { $least }.
+wear-pocket_low = une poche s’ouvre { $has } sous la taille ; la main pendante y entre jusqu’à { $least }.
+wear-pocket_low_do = La placer au moins { $amount } plus haut.
+wear-pocket_narrow = l’ouverture d’une poche mesure { $has } ; la main à plat demande { $need }.
+wear-pocket_narrow_do = Allonger l’ouverture de { $amount }.
+wear-loop_small = un passant mesure { $has } une fois ses bouts repliés ; la ceinture ({ $strip }), large de { $wide }, n’y passe pas.
+wear-loop_small_do = Couper le passant { $amount } plus long, et un peu plus pour l’épaisseur de la ceinture.
+wear-tie_opening = l’ouverture dans la couture mesure { $has } ; le lien ({ $strip }), large de { $wide }, s’y coince.
+wear-tie_opening_do = Laisser au moins { $least } ouverts, ou faire le lien plus étroit.
+wear-wrap_low = les devants croisés se rejoignent { $meets } au-dessus de la taille, et la poitrine finit { $bust } au-dessus : rien ne la couvre.
+wear-wrap_low_do = Tracer l’encolure de façon que les devants se croisent au moins { $amount } plus haut, ou les superposer davantage.
+wear-wrap_thigh = seuls des liens tiennent les devants, et à la cuisse ils se superposent de { $has } ; un pas et une chaise demandent { $least }.
+wear-wrap_thigh_do = Faire dépasser le milieu à chaque devant de { $half } de plus.
+wear-button_bust = le bouton le plus proche de la ligne de poitrine en est à { $off } ; au-delà de { $most }, le devant bâille à cet endroit.
+wear-button_bust_do = Placer un bouton à hauteur de poitrine, { $height } au-dessus de la taille, et répartir les autres à partir de là.
+wear-arm_raised = de la taille, par le côté et le dessous de la manche, il mesure { $has }, le corps { $need } : un bras levé le fait remonter de { $up }.
+wear-arm_raised_do = Remonter le dessous de bras du corsage et de la manche, ou faire la tête plus basse et la manche plus large, jusqu’à gagner { $amount } sur ces deux longueurs.
+wear-cap_ease = la tête de manche est plus longue que l’emmanchure de { $ease } ; ce tissu s’embout de { $most } au plus sans faire de plis.
+wear-cap_ease_do = Tracer la tête { $amount } plus courte, ou la froncer en manche ballon.
+wear-armhole_low = une emmanchure sans manche finit { $has } sous l’aisselle et découvre le côté ; l’usage est de { $most } au plus.
+wear-armhole_low_do = La remonter de { $amount }.
+wear-crotch_short = du bord supérieur devant, entre les jambes, à celui de derrière, il mesure { $has } et le corps { $need } : assis, il serre.
+wear-crotch_short_do = Allonger la couture d’enfourchure de { $amount } : creuser sa courbe ou remonter la taille dos.
+
 # ---- mesures du vêtement fini ----
 wear-finished_bust_girth = Tour fini à la poitrine
 wear-finished_waist_girth = Tour fini à la taille

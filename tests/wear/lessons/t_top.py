@@ -1,5 +1,5 @@
-"""A boxy top with straight set-in sleeves (invented), drawn on blank paper of straight lines, so that every length of it
-can be worked by hand."""
+"""A boxy top with straight set-in sleeves (invented), drawn on blank paper of straight lines, so that every length of
+it can be worked by hand."""
 
 from kit import Lesson, blank_paper, cm, mm
 

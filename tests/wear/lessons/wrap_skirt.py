@@ -1,5 +1,5 @@
-"""A wrap skirt (invented), drawn on blank paper: its two fronts lie over one another, and two ties at the corners of the
-waist hold them."""
+"""A wrap skirt (invented), drawn on blank paper: its two fronts lie over one another, and two ties at the corners of
+the waist hold them."""
 
 from kit import Lesson, blank_paper, cm, mm
 
