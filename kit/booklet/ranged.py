@@ -19,6 +19,7 @@ from kit.booklet.run_notebook import read_notebook, run_and_ask
 from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.lesson.another import find_lesson
+from kit.lesson.lesson import values_for
 from kit.proof.ranges import Mixture, Reach, mixtures, reaches
 from kit.units import System
 
@@ -103,7 +104,7 @@ def told(lesson: Any, portion: int) -> Told:
             moves = [
                 reach
                 for body in bodies[portion::_SIZES]
-                for reach in reaches(lesson.definition, body, lesson.values_for(body), lesson.units)
+                for reach in reaches(lesson.definition, body, values_for(lesson, body), lesson.units)
             ]
             return Told(*head, reaches=tuple(map(_plain, moves)))
         number = portion - _SIZES

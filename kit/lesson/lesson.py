@@ -429,7 +429,7 @@ class Lesson:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
         ones). Raises `KitError` for what cannot be drafted."""
         worn = (body or self.body) if self.measures else NOBODY
-        given = self.values_for(worn) if values is None else values
+        given = values_for(self, worn) if values is None else values
         pattern = work(self.definition, worn, given)
         check_references(pattern)
         return pattern
@@ -564,11 +564,6 @@ class Lesson:
         """The current value of every parameter: moved in this session, else saved, else its default."""
         return self._sitting.values(self.parameters)
 
-    def values_for(self, body: Body) -> dict[str, float]:
-        """Every parameter's value with another body in it: what was moved stays, what follows from the body follows."""
-        parameters = self._definition.fitted(body).parameters
-        return {**{p.name: p.default for p in parameters}, **self._sitting.set_values(parameters)}
-
     @property
     def body(self) -> Body:
         """The body or size chosen."""
@@ -605,6 +600,12 @@ def _put_together(kind: type[L], definition: Definition, sitting: Sitting) -> L:
 def rewrite(lesson: Lesson, **changes: Any) -> None:
     """Put other things in the place of what was written: `rewrite(lesson, entries=...)`, fields of a `Definition`."""
     lesson._write(replace(lesson._definition, **changes))
+
+
+def values_for(lesson: Lesson, body: Body) -> dict[str, float]:
+    """Every parameter's value with another body in it: what was moved stays, what follows from the body follows."""
+    parameters = lesson._definition.fitted(body).parameters
+    return {**{p.name: p.default for p in parameters}, **lesson._sitting.set_values(parameters)}
 
 
 def unheard(lesson: Lesson) -> Lesson:

@@ -20,7 +20,7 @@ from dataclasses import dataclass, replace
 from kit.body.body import NOBODY, Body
 from kit.errors import KitError
 from kit.lesson.definition import Definition
-from kit.lesson.lesson import Lesson
+from kit.lesson.lesson import Lesson, values_for
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
@@ -68,7 +68,7 @@ def remedies(
             do="Write remedies(lesson), with the lesson's own name.",
         )
     worn = (body or lesson.body) if lesson.measures else NOBODY
-    chosen = lesson.values_for(worn) if values is None else values
+    chosen = values_for(lesson, worn) if values is None else values
     return latest(tuple(mending(lesson.definition, worn, chosen, system=lesson.units, count=count)))
 
 

@@ -35,6 +35,7 @@ STYLES: Mapping[Fit, Mapping[Level, float]] = {
 """Least ease by style. Easy: 3 to 4 in at the bust (W. Hamilton, New Mexico State University, Extension Guide C-228),
 at waist and hip the most of the text named above. Loose: 20 to 30 % more than 4 in at the bust (raglan and dolman
 sleeves, Anthropometry, Apparel Sizing and Design, pp. 226-228); waist and hip common practice, no source."""
+_LOW_ARMHOLE = 80.0  # mm that an armhole ends below the bust and is still measured for it
 _CLOSE = 4.0  # mm by which a girth may miss the body's
 STRIDE = 0.88
 """The least hem at the knee, as a part of the hip, with which a step can be taken (common practice, no source)."""
@@ -52,6 +53,12 @@ def levels_worn(worn: Worn) -> Iterator[tuple[Level, float]]:
     for level, height in worn.heights.items():
         if level == "waist" and waist is not None:
             yield level, waist
+        elif level == "waist" and not has_neck(worn) and opens_all_the_way(worn):
+            continue  # of a wrap that hangs from its ties: as wide as it is tied
+        elif level == "bust" and 0.0 < height - worn.underarm < _LOW_ARMHOLE:
+            at = worn.round(worn.underarm - 3.0)  # the armhole is deeper: the tape is laid right below it
+            if at is not None and at.closed:
+                yield level, at.girth
         elif level in ("bust", "under_bust", "waist", "hip") and low <= height <= high:
             at = worn.round(height)
             if at is not None and at.closed:

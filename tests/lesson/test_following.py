@@ -9,6 +9,7 @@ from kit.booklet.tables import choice_table
 from kit.errors import KitError
 from kit.language import speaking
 from kit.lesson.following import told
+from kit.lesson.lesson import values_for
 from kit.proof.ranges import drawn, reaches
 from kit.wording.worded import worded
 
@@ -95,7 +96,7 @@ def test_ranges_are_tried_from_the_value_that_follows() -> None:
             piece.allow(neck=6 * mm, shoulder=1 * cm, armhole=5 * mm, side=1 * cm, hip=3 * cm)
 
     body = workshop_chart()["W9"]
-    (reach,) = reaches(lesson.definition, body, lesson.values_for(body), samples=3)
+    (reach,) = reaches(lesson.definition, body, values_for(lesson, body), samples=3)
     assert reach.whole
     import random
 
