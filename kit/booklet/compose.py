@@ -46,6 +46,7 @@ from kit.picture.assembled import View
 from kit.picture.drawing import Label
 from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import HIGH, WIDE, legend
+from kit.picture.stretch_gauge import stretch_gauge
 from kit.picture.thumbnails import thumbnails
 from kit.picture.worn_view import worn_alt, worn_drawing
 from kit.proof import Finding
@@ -121,7 +122,10 @@ def _composed(
         finished_picture=_finished_picture(pattern, form, inks),
         ease_table=ease_table(pattern),
         choices=choice_table(pattern),
-        cloth=cloth(pattern, lengths(pattern, bought), _split(lengths_by_size(pattern, bought), form)),
+        cloth=replace(
+            cloth(pattern, lengths(pattern, bought), _split(lengths_by_size(pattern, bought), form)),
+            gauge=_gauge(pattern, form, inks),
+        ),
         lays=lay_pictures(pattern, bought, form, inks),
         cut_table=cut_table(pattern),
         marking=marking(pattern),
@@ -314,6 +318,15 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
         )
         for small in thumbnails(pattern, room, form.letters)
     )
+
+
+def _gauge(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
+    """What the stretch of the cloth is measured on; None for woven cloth."""
+    if not pattern.lesson.stretch:
+        return None
+    drawing = stretch_gauge(pattern.lesson.stretch, pattern.lesson.units)
+    room = Room(form.measure * PX, 34.0 * PX)
+    return picture(drawing, "stretch-gauge", room, inks, say("booklet.stretch_gauge_note"))
 
 
 def _index(pattern: Pattern, at: dict[str, int]) -> tuple[IndexEntry, ...]:

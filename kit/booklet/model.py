@@ -183,7 +183,8 @@ class Part:
 
 @dataclass(frozen=True)
 class Cloth:
-    """Cloth and notions. `advice` are (label, text) pairs: fibre, weight, drape, what to avoid, washing first."""
+    """Cloth and notions. `advice` are (label, text) pairs: fibre, weight, drape, what to avoid, washing first; `gauge`
+    is what its stretch is measured on."""
 
     words: str
     advice: tuple[tuple[str, str], ...]
@@ -191,6 +192,7 @@ class Cloth:
     by_size: tuple[Table, ...]
     notions: tuple[str, ...]
     tools: tuple[str, ...] = ()
+    gauge: Picture | None = None
 
 
 @dataclass(frozen=True)

@@ -10,6 +10,7 @@ from kit.cloth.needle import FINE_ROWS, Setting, setting_for
 from kit.language import keys, say
 from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, Value
+from kit.picture.stretch_gauge import RELAXED
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
@@ -18,7 +19,7 @@ from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
 from kit.wear.finished import fitted
-from kit.wording.lists import listed, strung
+from kit.wording.lists import listed, strung, two_sentences
 from kit.wording.worded import worded
 
 
@@ -160,7 +161,7 @@ def choice_table(pattern: Pattern) -> Table | None:
 def _reason(value: Value, system: System) -> str:
     """Why there is this choice, and what of the body it follows from."""
     follows = worded(value.follows, system) if value.follows else ""
-    return " ".join(filter(None, (value.why, follows)))
+    return two_sentences(value.why, follows)
 
 
 def number(value: float, kind: str, system: System) -> str:
@@ -186,7 +187,24 @@ def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -
     advice = [(say(f"booklet.{key}"), text) for key, text in given if text]
     if "cloth" in info.handling and (setting := setting_for(info.weight)):
         advice.append((say("booklet.needle"), _needle(setting, info.units)))
+    advice += _stretch(pattern)
     return Cloth(info.cloth, tuple(advice), lengths, by_size, _notions(pattern), tuple(tools(pattern)))
+
+
+def _stretch(pattern: Pattern) -> list[tuple[str, str]]:
+    """How far the cloth must stretch, how that is measured, and how such cloth is sewn."""
+    info = pattern.lesson
+    if not info.stretch and not info.stretch_along:
+        return []
+    ends = (RELAXED, RELAXED * (1.0 + info.stretch))
+    relaxed, stretched = (both(mm, info.units) for mm in ends)
+    said = [say("booklet.stretch_across", relaxed=relaxed, stretched=stretched, share=percent(info.stretch))]
+    if info.stretch_along:
+        said.append(say("booklet.stretch_along", share=percent(info.stretch_along)))
+    return [
+        (say("booklet.stretch"), " ".join(said)),
+        (say("booklet.stretch_sewing"), say("booklet.stretch_seams")),
+    ]
 
 
 def _needle(setting: Setting, system: System) -> str:

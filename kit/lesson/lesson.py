@@ -52,9 +52,10 @@ class Lesson:
     is told of handling the cloth: "stretch" (edges that lie across the grain), "curve" (a curve sewn to a straighter
     edge), "cloth" (needle and stitch for its weight); `language` is that of the lesson's own words (BCP 47);
     `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `stretch`, 0 to 2, how much farther round it goes when
-    it is stretched across (0.4: 10 cm become 14), 0 for woven cloth; `fit` is how it means to fit, "close", "easy" or
-    "loose", and asks the ease of that in every size; `cover` is a picture in the lesson's folder, told in `cover_alt`;
-    `variations` are (title, words). The rest is printed in the booklet.
+    it is stretched across (0.4: 10 cm become 14), 0 for woven cloth, `stretch_along` how much longer along the grain;
+    `fit` is how it means to fit, "close", "easy" or "loose", and asks the ease of that in every size; `cover` is a
+    picture in the lesson's folder, told in `cover_alt`; `variations` are (title, words). The rest is printed in the
+    booklet.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -99,6 +100,7 @@ class Lesson:
         variations: Sequence[tuple[str, str]] = (),
         stretch: float = 0.0,
         size_breaks: Sequence[str] = (),
+        stretch_along: float = 0.0,
         fit: str = "",
     ) -> None:
         _check_start(start, title)
@@ -128,6 +130,7 @@ class Lesson:
                 prewash=prewash,
                 shrinkage=shrinkage,
                 stretch=stretch,
+                stretch_along=stretch_along,
                 fit=cast("Fit", fit),
                 licence=licence,
                 credits=credits,  # type: ignore[arg-type]

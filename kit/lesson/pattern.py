@@ -54,7 +54,8 @@ class LessonInfo:
     cloth whose pile or print must run the same way in every piece, print for a pattern to be matched as well.
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
     washing it, `shrinkage` (0..1) is how much it loses in length, `stretch` by which part it is longer across when
-    stretched: (stretched - relaxed) / relaxed. `cover` is a picture in the lesson's folder, told in `cover_alt`.
+    stretched: (stretched - relaxed) / relaxed, `stretch_along` the same along the grain. `cover` is a picture in the
+    lesson's folder, told in `cover_alt`.
     `variations` are (title, words), `measurements` the lesson's own. `fit` says how
     much wearing ease it means to have; nothing where it does not say. `handling` is what is told of the handling of the
     cloth, of `kit.sewing.handling.KINDS`.
@@ -86,6 +87,7 @@ class LessonInfo:
     prewash: str = ""
     shrinkage: float = 0.0
     stretch: float = 0.0
+    stretch_along: float = 0.0
     fit: Fit | Literal[""] = ""
     licence: str = ""
     credits: tuple[str, ...] = ()

@@ -91,7 +91,13 @@ def checked(info: LessonInfo) -> LessonInfo:
             do='Write a language tag (BCP 47) such as "en", "de" or "pt-BR".',
         )
     return replace(
-        info, units=units, shrinkage=_shrinkage(info), stretch=_stretch(info), variations=_variations(info), **lists
+        info,
+        units=units,
+        shrinkage=_shrinkage(info),
+        stretch=_stretch(info),
+        stretch_along=_stretch(info, "stretch_along"),
+        variations=_variations(info),
+        **lists,
     )
 
 
@@ -135,11 +141,11 @@ def _shrinkage(info: LessonInfo) -> float:
     return float(given)
 
 
-def _stretch(info: LessonInfo) -> float:
-    given = info.stretch
+def _stretch(info: LessonInfo, name: str = "stretch") -> float:
+    given = getattr(info, name)
     if isinstance(given, bool) or not isinstance(given, int | float) or not 0.0 <= given <= MOST_STRETCH:
         raise KitError(
-            f"stretch is {given!r}; it lies between 0 and {MOST_STRETCH:g}.",
+            f"{name} is {given!r}; it lies between 0 and {MOST_STRETCH:g}.",
             where=info.title,
             do="Write 0.4 for cloth of which 10 cm, folded across, can be stretched to 14 cm.",
         )

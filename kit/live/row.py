@@ -15,6 +15,7 @@ from kit.language import language, say, speaking
 from kit.lesson.parameter import Parameter
 from kit.lesson.scale import Scale
 from kit.units import System
+from kit.wording.lists import two_sentences
 
 _BOX_WIDTH, _NAME_WIDTH, _OTHER_WIDTH = "248px", "150px", "80px"
 _PLAIN_EDGE, _NAMED_EDGE, _BROUGHT_EDGE = "4px solid transparent", "4px solid #d9b44a", "4px solid #b3541e"
@@ -176,7 +177,7 @@ class Row:
 
     def _explain(self) -> None:
         """The reason of the parameter, or over it, on the same room, what the proof says."""
-        mark, why = self._mark, escape(" ".join(filter(None, (self.parameter.why, self._follows))))
+        mark, why = self._mark, escape(two_sentences(self.parameter.why, self._follows))
         if mark is None:
             self._why.value = f'<div style="{_SMALL};min-height:15px;opacity:.75">{why}</div>'
             return

@@ -30,7 +30,7 @@ class CurvedFit:
     """A curved allowance folded back by `depth` mm: by how much in mm its turned edge is longer (a want where less
     than 0) than the garment line it lies on, overall (`surplus`) and as a share of that line (`share`); over the
     `WINDOW` where the curve is sharpest, in mm (`sharp_surplus`) and as a share (`sharp_share`), `at` mm along the
-    edge. `widest` is the depth in mm that would lie flat there."""
+    edge. `widest` is the depth in mm that would lie flat there; `eases` the share that this cloth takes up."""
 
     edge: Edge
     turning: Turning
@@ -41,10 +41,11 @@ class CurvedFit:
     sharp_share: float
     at: float
     widest: float
+    eases: float = EASES
 
     @property
     def lies_flat(self) -> bool:
-        return abs(self.sharp_share) <= EASES
+        return abs(self.sharp_share) <= self.eases
 
 
 def cut_into(pattern: Pattern) -> frozenset[tuple[str, str]]:
@@ -67,9 +68,11 @@ def cut_into(pattern: Pattern) -> frozenset[tuple[str, str]]:
     return frozenset(own.union(*(pair for pair in pairs if pair & own)))
 
 
-def curved_edges(piece: Piece, order: Turnings, cut: frozenset[tuple[str, str]] = frozenset()) -> Iterator[CurvedFit]:
+def curved_edges(
+    piece: Piece, order: Turnings, cut: frozenset[tuple[str, str]] = frozenset(), eases: float = EASES
+) -> Iterator[CurvedFit]:
     """The curved hems of a piece, and the curved edges of facings that are turned without being clipped: by that step,
-    or by one of its own (`cut`)."""
+    or by one of its own (`cut`). `eases` is the share of its length that the cloth takes up."""
     for edge in piece.edges:
         turning = order.get((piece.name, edge.name, "start")) or order.get((piece.name, edge.name, "end"))
         if turning is None or not allowed(piece, edge) or edge.path.is_straight:
@@ -78,12 +81,12 @@ def curved_edges(piece: Piece, order: Turnings, cut: frozenset[tuple[str, str]] 
         if turning.hem or (facing is not None and not facing.clip and (piece.name, edge.name) not in cut):
             depth = turning.folds[-1] if len(turning.folds) > 1 else allowance_of(piece, edge)
             try:
-                yield curved_fit(piece, edge, turning, depth)
+                yield curved_fit(piece, edge, turning, depth, eases)
             except KitError:
                 continue  # told with the darts
 
 
-def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float) -> CurvedFit:
+def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float, eases: float = EASES) -> CurvedFit:
     """How a curved edge folded back by `depth` mm lies, its darts sewn."""
     path = closed_edge(piece, edge.name)
     turns = list(_turns(path, inside_left(piece)))
@@ -102,7 +105,7 @@ def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float) -> Curv
             worst, at, span = far - heading, (start + end) / 2, end - start
     bend = worst / span
     most = abs(bend)
-    widest = math.inf if most < 1e-9 else EASES / (most * (2 + EASES if bend > 0 else 2 - EASES))
+    widest = math.inf if most < 1e-9 else eases / (most * (2 + eases if bend > 0 else 2 - eases))
     return CurvedFit(
         edge,
         turning,
@@ -113,6 +116,7 @@ def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float) -> Curv
         sharp_share=_share(depth, bend),
         at=at,
         widest=widest,
+        eases=eases,
     )
 
 
@@ -151,9 +155,9 @@ def fit_findings(piece: Piece, fit: CurvedFit) -> list[Diagnostic]:
         sharp=measured(abs(fit.sharp_surplus)),
         window=measured(WINDOW),
         share=per_cent(abs(fit.sharp_share) if known else 1.0),
-        eases=per_cent(EASES),
+        eases=per_cent(fit.eases),
     )
-    spread = abs(fit.share) <= EASES
+    spread = abs(fit.share) <= fit.eases
     if spread and hem:
         then = message("proof.fold_can_be_eased" if long else "proof.fold_can_be_drawn_out")
     else:

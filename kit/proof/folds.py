@@ -19,8 +19,9 @@ from kit.lesson.pattern import Pattern
 from kit.piece.allowance import CutLine, allowance_of, cut_line, has_allowances
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Piece
-from kit.proof.curved_folds import curved_edges, cut_into, fit_findings, fold_finding
+from kit.proof.curved_folds import EASES, curved_edges, cut_into, fit_findings, fold_finding
 from kit.sewing.ends import Choice, Turning, Turnings, allowed, chosen, meetings, turnings
+from kit.sewing.stretching import eased_by_hand
 
 TOLERANCE = 0.5  # mm that a folded end may lie beside the garment's edge
 TRUE_ANGLE = 3.0  # degrees that the end of a curved hem may lie beside its mirror image
@@ -42,7 +43,7 @@ def fold_true(pattern: Pattern, pieces: tuple[Piece, ...]) -> list[Diagnostic]:
             continue  # told with the cut lines
         for end in folded_ends(piece, line, order):
             found += _end_findings(piece, end)
-        for fit in curved_edges(piece, order, cut):
+        for fit in curved_edges(piece, order, cut, eased_by_hand(pattern, EASES)):
             found += fit_findings(piece, fit)
     return found
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from kit.diagnostic import Diagnostic, Value, measure, measured, message
+from kit.diagnostic import Diagnostic, Value, measure, measured, message, per_cent
 from kit.lesson.pattern import Fit
 from kit.piece.role import Landmark
 from kit.sewing.operations.bands import SetBand
@@ -35,6 +35,9 @@ STYLES: Mapping[Fit, Mapping[Level, float]] = {
 """Least ease by style. Easy: 3 to 4 in at the bust (W. Hamilton, New Mexico State University, Extension Guide C-228),
 at waist and hip the most of the text named above. Loose: 20 to 30 % more than 4 in at the bust (raglan and dolman
 sleeves, Anthropometry, Apparel Sizing and Design, pp. 226-228); waist and hip common practice, no source."""
+SPENT = 0.5
+"""The part of the stretch across that a garment may spend on the body standing still; the rest is for breath and
+movement (common practice, no source)."""
 _LOW_ARMHOLE = 80.0  # mm that an armhole ends below the bust and is still measured for it
 _CLOSE = 4.0  # mm by which a girth may miss the body's
 STRIDE = 0.88
@@ -108,6 +111,15 @@ def sizes(worn: Worn) -> list[Diagnostic]:
             missing = body - girth
             found.append(
                 told("too_small", "error", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
+            )
+        elif worn.gives > 1.0 and body / girth - 1.0 > SPENT * (worn.gives - 1.0) + 0.002:
+            spent, stretch = per_cent(body / girth - 1.0), per_cent(worn.gives - 1.0)
+            least_girth = body / (1.0 + SPENT * (worn.gives - 1.0))
+            says = message("wear.stretch_spent", part=measure(name), spent=spent, stretch=stretch)
+            can = message("wear.ease_small_do", amount=measured(least_girth - girth))
+            missing = least_girth - girth
+            found.append(
+                told("stretch_spent", "warning", says, can, amount=missing, piece=piece, edge=edge, measures=(name,))
             )
         elif worn.gives == 1.0 and girth < body + called - _CLOSE:
             ease = measured(max(girth - body, 0.0))

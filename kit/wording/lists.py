@@ -35,3 +35,14 @@ def _sound(text: str) -> str:
     letters = unicodedata.normalize("NFD", text.casefold())
     plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
     return "i" if re.match(r"[^\w]*h?i(?![aeou])", plain) else "other"
+
+
+def two_sentences(one: str, other: str) -> str:
+    """Two texts one behind the other, the first closed by a full stop; either may be empty.
+
+    >>> two_sentences("shade for the eyes", "Follows from your head girth."), two_sentences("", "Both.")
+    ('shade for the eyes. Follows from your head girth.', 'Both.')
+    """
+    if not one or not other:
+        return one or other
+    return f"{one if one[-1] in '.!?…' else one + '.'} {other}"

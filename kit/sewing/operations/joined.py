@@ -11,6 +11,7 @@ from kit.sewing.operation import Telling
 from kit.sewing.reading import Reader, read_size
 from kit.sewing.rules import EndToEnd
 from kit.sewing.spans import along
+from kit.sewing.stretching import eased_by_hand, eased_by_stitching
 from kit.sewing.vocabulary import *
 from kit.units import Size
 
@@ -164,11 +165,14 @@ def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case
         if not seam.ease or least <= 0:
             continue
         share = (most - least) / least
-        wanted = ("gathered",) if share > EASED_EASE else ("eased", "gathered")
+        eased = eased_by_stitching(pattern, EASED_EASE)
+        wanted = ("gathered",) if share > eased else ("eased", "gathered")
         edges = facts_of(pattern, longer, "eased")
         # A cap is eased between its notches, a waist gathered across its middle: some of each edge is enough.
-        if share > PINNED_EASE and not all(any(state.touches((what, *edge[1:])) for what in wanted) for edge in edges):
-            kind = "seam_not_gathered" if share > EASED_EASE else "seam_not_eased"
+        if share > eased_by_hand(pattern, PINNED_EASE) and not all(
+            any(state.touches((what, *edge[1:])) for what in wanted) for edge in edges
+        ):
+            kind = "seam_not_gathered" if share > eased else "seam_not_eased"
             yield kind, Case(False, longer[0], amount=most - least, values={"share": per_cent(share)})
         for side in sides_of(pattern, longer[0]) if len(longer) == 1 else ():
             to = drawn_up_to(state, longer[0], side)

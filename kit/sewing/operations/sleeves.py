@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from itertools import islice
 
+from kit.sewing.joined_lengths import stitch_length
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
 from kit.sewing.places import Ring, facts_of
 from kit.sewing.sections import bands as section
+from kit.sewing.spans import sides_of
+from kit.sewing.stretching import across, eased_by_hand
 from kit.sewing.vocabulary import *
 
 
@@ -15,7 +18,11 @@ def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
 
 
 def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]:
-    """A cap that is longer has its ease stitching, or the seam itself has been refused for want of it."""
+    """A cap that is longer has its ease stitching, or the seam itself has been refused for want of it; cloth that
+    stretches by enough takes it up as it is sewn."""
+    armhole = stitch_length(pattern, sleeve.b) / len(sides_of(pattern, sleeve.b[0]))  # on one half, as its ease is
+    if across(pattern) and sleeve.ease <= eased_by_hand(pattern, 0.0) * armhole:
+        return
     ready = any(all(map(state.touches, facts_of(pattern, sleeve.a, what))) for what in ("eased", "gathered"))
     told = any(kind.startswith("seam_not") for kind, _ in islice(fullness(sleeve, state, pattern), 1))
     yield Case(ready or told, sleeve.a[0], amount=sleeve.ease, values={"ease": measured(sleeve.ease)})

@@ -230,6 +230,17 @@ booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder gesch
 # Verweise zwischen einer Anprobe im Nähen und dem Kapitel der Anproben; im Druck folgt die Seite.
 booklet-see_fitting = Was diese Anprobe geändert hat
 booklet-tried_on_in = Anprobiert in Schritt { $number }
+booklet-stretch = Dehnung
+booklet-stretch_across = Den Stoff quer falten, weg von der Kante, und { $relaxed } des Bruchs entspannt auf die Skala unten legen. Sanft gezogen muss er { $stretched } erreichen ({ $share }) und zurückgehen.
+booklet-stretch_along = Im Fadenlauf gibt er { $share } nach.
+booklet-stretch_sewing = Dehnbare Nähte
+booklet-stretch_seams = Mit einer Kugelspitznadel nähen, die die Maschen auseinanderschiebt, und mit schmalem Zickzack, Stretchstich oder Overlock; Säume mit Zwillingsnadel oder Zickzack. Eine einfache gerade Naht reißt, wenn sie gedehnt wird. Schultern mit Band sichern und den Stoff beim Nähen nicht ziehen.
+booklet-stretch_gauge = Dehnungsskala
+booklet-stretch_relaxed = entspannt, { $length }
+booklet-stretch_reach = mindestens { $length }
+booklet-stretch_here = hier festhalten
+booklet-stretch_gauge_note = Sie stimmt, wie groß sie auch gedruckt ist: nur die beiden Längen zählen im Verhältnis.
+booklet-stretch_gauge_alt = Ein Balken mit drei Marken: an der ersten den Bruch festhalten, bis zur zweiten reicht er entspannt, gedehnt muss er die dritte erreichen.
 booklet-needle = Nadel und Stich
 booklet-needle_for = Nadelstärke { $needle }, Stichlänge { $stitch } mm. Beides auf zwei Lagen eines Stoffrests erproben.
 booklet-fine_seams = So feiner Stoff verträgt schmale Nähte, { $near } bis { $far } neben Kante oder Bruch.

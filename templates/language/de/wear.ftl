@@ -50,6 +50,7 @@ wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden 
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
 
 # ---- getragen und bewegt ----
+wear-stretch_spent = für den { $part } ist der Stoff schon im Stehen um { $spent } gedehnt, von { $stretch }, die er hergibt: zum Atmen und Greifen bleibt zu wenig.
 wear-ease_style = sie heißt { $style }, hat aber { $ease } Mehrweite zum { $part }; so ein Sitz braucht mindestens { $least }.
 wear-pocket_low = eine Tasche öffnet sich { $has } unter der Taille; die hängende Hand greift bis { $least } hinein.
 wear-pocket_low_do = Mindestens { $amount } höher setzen.

@@ -232,6 +232,17 @@ booklet-how_to_use_plain = Read a whole step before you draw or cut. Draft on pa
 # References between a try-on in the sewing and the chapter of fittings; in print the page follows.
 booklet-see_fitting = What this fitting changed
 booklet-tried_on_in = Tried on in step { $number }
+booklet-stretch = Stretch
+booklet-stretch_across = Fold the cloth crosswise, away from the edge, and lay { $relaxed } of the fold, relaxed, on the gauge below. Drawn gently, it must reach { $stretched } ({ $share }) and go back.
+booklet-stretch_along = Along the grain it gives { $share } as well.
+booklet-stretch_sewing = Seams that stretch
+booklet-stretch_seams = Sew with a ball-point needle, which parts the loops of the cloth, and with a narrow zigzag, a stretch stitch or an overlock; turn hems with a twin needle or a zigzag. A plain straight row breaks when it is stretched. Hold shoulders with tape, and do not pull the cloth as it is fed.
+booklet-stretch_gauge = Stretch gauge
+booklet-stretch_relaxed = relaxed, { $length }
+booklet-stretch_reach = at least { $length }
+booklet-stretch_here = hold here
+booklet-stretch_gauge_note = It tells the truth however large it is printed: only the two lengths compare.
+booklet-stretch_gauge_alt = A bar with three marks: hold the fold at the first, its relaxed length ends at the second, and stretched it must reach the third.
 booklet-needle = Needle and stitch
 # $needle: sizes such as 80/12; $stitch: a length in mm.
 booklet-needle_for = A needle { $needle }, stitches { $stitch } mm long. Try both on two layers of a scrap.

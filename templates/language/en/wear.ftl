@@ -51,6 +51,7 @@ wear-strap_small = the strap ({ $strip }) and the edge between its ends make a l
 wear-strap_small_do = Cut the strap { $amount } longer.
 
 # ---- worn and moved in ----
+wear-stretch_spent = for the { $part } the cloth is stretched by { $spent } standing still, of the { $stretch } it gives: too little is left to breathe and reach with.
 wear-ease_style = called { $style } fitting, it has { $ease } of ease for the { $part }; that style wants { $least } at least.
 wear-pocket_low = a pocket opens { $has } below the waist; a hanging hand reaches in down to { $least }.
 wear-pocket_low_do = Lay it { $amount } higher at least.

@@ -231,6 +231,17 @@ booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace p
 # Remisiones entre una prueba en la costura y el capítulo de las pruebas; en papel sigue la página.
 booklet-see_fitting = Lo que cambió esta prueba
 booklet-tried_on_in = Se prueba en el paso { $number }
+booklet-stretch = Elasticidad
+booklet-stretch_across = Doble la tela a lo ancho, lejos del borde, y ponga { $relaxed } del doblez, sin tensar, sobre la escala de abajo. Estirada con suavidad debe llegar a { $stretched } ({ $share }) y volver.
+booklet-stretch_along = Al hilo da además { $share }.
+booklet-stretch_sewing = Costuras elásticas
+booklet-stretch_seams = Cosa con aguja de punta de bola, que separa las mallas, y con zigzag estrecho, puntada elástica u overlock; los dobladillos, con aguja doble o zigzag. Una costura recta se rompe al estirarla. Sujete los hombros con cinta y no tire de la tela al coser.
+booklet-stretch_gauge = Escala de elasticidad
+booklet-stretch_relaxed = sin tensar, { $length }
+booklet-stretch_reach = al menos { $length }
+booklet-stretch_here = sujete aquí
+booklet-stretch_gauge_note = Vale a cualquier tamaño de impresión: solo importa la proporción de los dos largos.
+booklet-stretch_gauge_alt = Una barra con tres marcas: en la primera se sujeta el doblez, hasta la segunda llega sin tensar y estirado debe alcanzar la tercera.
 booklet-needle = Aguja y puntada
 booklet-needle_for = Aguja { $needle }, puntada de { $stitch } mm. Prueba las dos en dos capas de un retal.
 booklet-fine_seams = Una tela tan fina pide costuras estrechas, a { $near } o { $far } del borde o del doblez.

@@ -50,6 +50,7 @@ wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman 
 wear-strap_small_do = Corte el tirante { $amount } más largo.
 
 # ---- puesta y en movimiento ----
+wear-stretch_spent = para el { $part } la tela ya se estira { $spent } estando quieta, de los { $stretch } que da: queda poco para respirar y moverse.
 wear-ease_style = se dice de ajuste { $style } y tiene { $ease } de holgura para el { $part }; ese ajuste pide { $least } como mínimo.
 wear-pocket_low = un bolsillo se abre { $has } por debajo de la cintura; la mano caída alcanza hasta { $least }.
 wear-pocket_low_do = Póngalo al menos { $amount } más arriba.

@@ -223,6 +223,17 @@ booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de coupe
 # Renvois entre un essayage dans la couture et le chapitre des essayages ; sur papier la page suit.
 booklet-see_fitting = Ce que cet essayage a changé
 booklet-tried_on_in = Essayé à l’étape { $number }
+booklet-stretch = Élasticité
+booklet-stretch_across = Plier le tissu en travers, loin du bord, et poser { $relaxed } du pli, au repos, sur l’échelle ci-dessous. Étiré doucement, il doit atteindre { $stretched } ({ $share }) et revenir.
+booklet-stretch_along = Dans le droit fil, il donne aussi { $share }.
+booklet-stretch_sewing = Coutures extensibles
+booklet-stretch_seams = Coudre avec une aiguille à pointe ronde, qui écarte les mailles, et un zigzag étroit, un point extensible ou un surjet ; les ourlets à l’aiguille double ou au zigzag. Une couture droite casse quand on l’étire. Maintenir les épaules par un ruban et ne pas tirer le tissu en cousant.
+booklet-stretch_gauge = Échelle d’élasticité
+booklet-stretch_relaxed = au repos, { $length }
+booklet-stretch_reach = au moins { $length }
+booklet-stretch_here = tenir ici
+booklet-stretch_gauge_note = Elle est juste quelle que soit la taille d’impression : seul compte le rapport des deux longueurs.
+booklet-stretch_gauge_alt = Une barre à trois repères : tenir le pli au premier ; au repos il atteint le deuxième et, étiré, il doit arriver au troisième.
 booklet-needle = Aiguille et point
 booklet-needle_for = Aiguille { $needle }, point de { $stitch } mm. Essayez les deux sur deux épaisseurs d'une chute.
 booklet-fine_seams = Un tissu aussi fin demande des coutures étroites, à { $near } ou { $far } du bord ou du pli.

@@ -50,6 +50,7 @@ wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour
 wear-strap_small_do = Couper la bride plus longue de { $amount }.
 
 # ---- porté et en mouvement ----
+wear-stretch_spent = pour le { $part }, le tissu est étiré de { $spent } au repos, sur { $stretch } qu’il peut donner : il en reste trop peu pour respirer et bouger.
 wear-ease_style = le vêtement est dit { $style } et a { $ease } d’aisance pour le { $part } ; cette coupe en demande au moins { $least }.
 wear-pocket_low = une poche s’ouvre { $has } sous la taille ; la main pendante y entre jusqu’à { $least }.
 wear-pocket_low_do = La placer au moins { $amount } plus haut.
