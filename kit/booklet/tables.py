@@ -137,7 +137,9 @@ def ease_table(pattern: Pattern) -> Table | None:
     if not rows:
         return None
     head = tuple(say(f"booklet.{key}") for key in ("garment", "goes_over", "body_value", "ease_value"))
-    return Table(say("booklet.ease"), head, rows, note=say("booklet.ease_note"), kind="plain ease")
+    fit = say(f"booklet.fit_{pattern.lesson.fit}") if pattern.lesson.fit else ""
+    note = " ".join(filter(None, (say("booklet.ease_note"), fit)))
+    return Table(say("booklet.ease"), head, rows, note=note, kind="plain ease")
 
 
 def _ease(pattern: Pattern, title: str, over: str, own: System) -> float:
@@ -198,7 +200,10 @@ def _stretch(pattern: Pattern) -> list[tuple[str, str]]:
         return []
     ends = (RELAXED, RELAXED * (1.0 + info.stretch))
     relaxed, stretched = (both(mm, info.units) for mm in ends)
-    said = [say("booklet.stretch_across", relaxed=relaxed, stretched=stretched, share=percent(info.stretch))]
+    said = []
+    if info.stretch:
+        share = percent(info.stretch)
+        said.append(say("booklet.stretch_across", relaxed=relaxed, stretched=stretched, share=share))
     if info.stretch_along:
         said.append(say("booklet.stretch_along", share=percent(info.stretch_along)))
     return [

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from itertools import pairwise
+
 from kit.diagnostic import Diagnostic, measure, measured, message
 from kit.sewing.operations.buttons import Buttons
 from kit.sewing.operations.fasteners import Fasteners
@@ -17,6 +20,12 @@ THIGH = 0.2
 chair do not part them (common practice, no source)."""
 AT_BUST = 60.0
 """mm from the bust within which a front that is buttoned has a button (common practice, no source)."""
+
+
+GAPES, SHORT = 15.0, 25.0
+"""mm by which the edge of a wrap may be longer than the body, before it stands away, and shorter, before it pulls: it
+lies on the slant and gives (common practice, no source)."""
+_HIGH, _BEYOND = 200.0, 20.0  # mm of a front from waist to neck point, and past the centre, at least
 
 
 def wraps(worn: Worn) -> list[Diagnostic]:
@@ -53,6 +62,34 @@ def _thigh(worn: Worn, piece: str) -> list[Diagnostic]:
     says = message("wear.wrap_thigh", has=measured(at.overlap), least=measured(need))
     can = message("wear.wrap_thigh_do", half=measured((need - at.overlap) / 2))
     return [told("wrap_thigh", "warning", says, can, amount=need - at.overlap, piece=piece, measures=("hip_girth",))]
+
+
+def gape(worn: Worn) -> list[Diagnostic]:
+    """The free neck edge of a front that wraps, against the body it lies on: heights on paper are taken as the body's,
+    measured from the neck over the bust to the waist, widths as they are."""
+    measured_there = {each.name for each in worn.body.measures if not each.estimated}
+    if "front_waist_length" not in measured_there or worn.gives > 1.1:
+        return []
+    for piece in worn.torso:
+        neck = piece.point_of("neck_point")
+        high = worn.up(piece, neck.y) if neck is not None else 0.0
+        if not piece.cut.mirrored or high < _HIGH:
+            continue
+        longer = worn.body["front_waist_length"] / high
+        for edge in piece.edges:
+            points = edge.path.points(0.5)
+            if edge.role != "neck" or min(point.x for point in points) > -_BEYOND:
+                continue
+            body = sum(math.hypot(b.x - a.x, (b.y - a.y) * longer) for a, b in pairwise(points))
+            more = edge.path.length - body
+            if -SHORT <= more <= GAPES:
+                return []
+            kind = "wrap_gapes" if more > 0 else "wrap_pulls"
+            says = message(f"wear.{kind}", has=measured(edge.path.length), body=measured(body))
+            can = message(f"wear.{kind}_do", amount=measured(abs(more)))
+            place = {"piece": piece.name, "edge": edge.name}
+            return [told(kind, "warning", says, can, amount=abs(more), measures=("front_waist_length",), **place)]
+    return []
 
 
 def _buttons(worn: Worn) -> list[tuple[str, str, float]]:

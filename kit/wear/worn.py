@@ -5,7 +5,7 @@ from __future__ import annotations
 from kit.diagnostic import Diagnostic
 from kit.lesson.pattern import Pattern
 from kit.sewing.state import State
-from kit.wear.covers import buttons, wraps
+from kit.wear.covers import buttons, gape, wraps
 from kit.wear.dressing import limbs, no_way_on
 from kit.wear.fit import elastic, hat, sizes, stride
 from kit.wear.girth import Worn
@@ -34,7 +34,14 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
     ways = [way for way in no_way_on(garment) if way.code != "no_way_on" or not small & set(way.measures)]
     found = [*ways, *limbs(garment), *size, *hat(garment), *elastic(garment), *stride(garment)]
     found += [*ties(garment), *belts(garment), *straps(garment)]
-    found += [*pockets(garment), *loops(garment), *tie_openings(garment), *wraps(garment), *buttons(garment)]
+    found += [
+        *pockets(garment),
+        *loops(garment),
+        *tie_openings(garment),
+        *wraps(garment),
+        *gape(garment),
+        *buttons(garment),
+    ]
     return [*found, *raised_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from kit import Lesson, blank_paper, cm, load_body, make_body, mm, read_chart, save_body
-from kit.booklet.bodies import parse_people, work_row
+from kit.booklet.bodies import _report, parse_people, work_row
 from kit.booklet.handover import work as hand_over
 from kit.booklet.measuring import said, used_measures
 from kit.booklet.tables import body_table, size_table
@@ -103,6 +103,16 @@ def test_a_table_of_people_may_have_a_column_for_it() -> None:
     found = work_row(lesson, row.name, {**dict(row.more), **dict(row.values)})
     assert found["drafted"] and found["estimated"] == []
     assert work_row(lesson, row.name, dict(row.values))["estimated"] == ["crown_height"]
+
+
+def test_the_report_on_people_counts_its_column_as_taken(tmp_path) -> None:
+    people = parse_people("name,head,crown height (cm),shoe\nAnn,58,20,39\n")
+    (row,) = people.rows
+    worked = {row.line: work_row(hat(), row.name, {**dict(row.more), **dict(row.values)})}
+    made = _report(people, worked, {"own": ["crown_height"]}, tmp_path / "class.csv", tmp_path / "hat.ipynb")
+    assert made["columns"] == {"head": "head_girth", "crown height (cm)": "crown_height"}
+    assert list(made["ignored"]) == ["shoe"]
+    assert made["rows"][0]["measured"] == {"head_girth": 580.0, "crown_height": 200.0}
 
 
 def test_the_tables_own_measurements_may_be_given_to_a_chart_that_lacks_them() -> None:

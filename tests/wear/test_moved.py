@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import math
 from dataclasses import replace
 from pathlib import Path
 
@@ -114,6 +115,14 @@ def test_amounts_are_what_is_missing() -> None:
     assert amount("a pocket at the hip 7", "pocket_narrow") == pytest.approx(body["hand_girth"] / 2 + 10.0 - 70.0)
     assert amount("the fronts overlap by 12", "wrap_thigh") == pytest.approx(THIGH * body["hip_girth"] - 120.0)
     assert amount("an armhole that ends 12.5", "armhole_low") == pytest.approx(125.0 - 2 * INCH, abs=1.0)
+
+
+def test_the_edge_of_a_wrap_lacks_what_a_longer_front_has_along_it() -> None:
+    """From the neck point 43.5 cm above the waist to a corner 23.6 cm across, the edge leans: of what the front is longer
+    it lacks 43.5 parts of its 49.5 (the hypotenuse)."""
+    (garment,) = [each for each in labelled() if "pulls across the bust" in each.why]
+    lean = 435.5 / math.hypot(435.5, 236.0)
+    assert told(garment.base, *garment.changes)["wrap_pulls"].amount == pytest.approx((490.0 - 435.5) * lean, abs=5.0)
 
 
 def test_a_longer_body_finds_the_crotch_short() -> None:

@@ -77,6 +77,11 @@ def test_the_booklet_says_how_it_is_measured_and_sewn(language: str) -> None:
     assert "14 cm" in said and "40" in said
 
 
+def test_cloth_that_gives_along_the_grain_alone_is_said_so() -> None:
+    pattern = lesson_of("tunic", (('units="cm", size="W4",', 'units="cm", size="W4", stretch_along=0.2,'),)).work()
+    assert dict(cloth(pattern, None, ()).advice)["Stretch"] == "Along the grain it gives 20%."
+
+
 def test_a_stretch_there_is_not_is_refused() -> None:
     with pytest.raises(KitError, match="stretch_along"):
         lesson_of("tunic", (('units="cm", size="W4",', 'units="cm", size="W4", stretch_along=20,'),))
