@@ -118,8 +118,8 @@ def test_amounts_are_what_is_missing() -> None:
 
 
 def test_the_edge_of_a_wrap_lacks_what_a_longer_front_has_along_it() -> None:
-    """From the neck point 43.5 cm above the waist to a corner 23.6 cm across, the edge leans: of what the front is longer
-    it lacks 43.5 parts of its 49.5 (the hypotenuse)."""
+    """From the neck point 43.5 cm above the waist to a corner 23.6 cm across, the edge leans: of what the front is
+    longer it lacks 43.5 parts of its 49.5 (the hypotenuse)."""
     (garment,) = [each for each in labelled() if "pulls across the bust" in each.why]
     lean = 435.5 / math.hypot(435.5, 236.0)
     assert told(garment.base, *garment.changes)["wrap_pulls"].amount == pytest.approx((490.0 - 435.5) * lean, abs=5.0)
