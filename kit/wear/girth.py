@@ -282,8 +282,11 @@ class Worn:
 
     def _is_closed(self, ends: list[tuple[Piece, Side, str, float, float]]) -> bool:
         """Whether the cut ends all meet another: in a seam, on the fold, or one front over the other. Below a hem that
-        rises there is nothing to meet."""
-        if any(edge and piece.edge(edge).role == "hem" for piece, _, edge, _, _ in ends):
+        rises there is nothing to meet; the front edge of a wrap, though, may be turned like a hem."""
+        if any(
+            edge and piece.edge(edge).role == "hem" and not (piece.cut.mirrored and x <= _CENTRE)
+            for piece, _, edge, x, _ in ends
+        ):
             return False
         return all(
             edge in ("", piece.fold) or not self._is_free(piece, side, edge, y) or (piece.cut.mirrored and x <= _CENTRE)
