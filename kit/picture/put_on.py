@@ -13,6 +13,7 @@ from kit.picture.drawing import Fill, FillRole, Item, Stroke
 from kit.picture.shut import FINE
 from kit.piece.allowance import hem_edges
 from kit.piece.darts_and_pleats import Dart
+from kit.piece.double_dart import double_darts
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Place, Run
 from kit.sewing.spans import path_of
@@ -36,6 +37,7 @@ def on_piece(flat: Flat, garment: Assembled) -> Iterator[Item]:
     yield Fill(drawn(flat.ring, True), cloth(flat), name)
     yield from _pockets(flat, garment.pattern)
     yield from _folds(flat)
+    yield from _double_darts(flat, garment)
     yield from _rows(flat, garment.pattern)
     yield Stroke(drawn(flat.ring, True), "edge", closed=True, name=f"{name}.{flat.side}")
     yield from _bands(flat, garment)
@@ -62,6 +64,16 @@ def _folds(flat: Flat) -> Iterator[Item]:
             edge = flat.edge(fold.edge, side)
             line[0] = min(edge, key=line[0].distance)
             yield Stroke(drawn(line), "symbol", name=f"{flat.piece.name}.{fold.name}")
+
+
+def _double_darts(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """Darts with two points that are sewn: the one line that their two sides have become, from point to point."""
+    for dart in double_darts(flat.piece):
+        for side in flat.sides:
+            if any(fact[1:] == (flat.piece.name, side, dart.mark.name) for fact in garment.state.facts):
+                line = [dart.top, dart.one.mid(dart.other), dart.bottom]
+                name = f"{flat.piece.name}.{dart.mark.name}"
+                yield Stroke(drawn([flat.put(p, side) for p in line]), "symbol", name=name)
 
 
 def _held(piece: Piece, name: str) -> float:

@@ -16,10 +16,12 @@ from kit.body.body import NOBODY
 from kit.lesson.pattern import Pattern
 from kit.picture.chains import length
 from kit.picture.drawing import Fill, Stroke
+from kit.picture.flat import laid_flat
 from kit.picture.on_body import Bent
 from kit.picture.tied import wrapped
 from kit.picture.wearer import Wearer
 from kit.picture.worn_view import WornView, worn_drawing, worn_view
+from kit.piece.double_dart import double_darts
 from kit.wear.girth import Worn
 from tests.renamed import plain_lesson, work
 from tests.wear.garments import lesson_of
@@ -213,6 +215,22 @@ def test_front_and_back_have_one_scale_and_one_level(lesson: str, size: str) -> 
     ys = [p.y for item in drawing.items if isinstance(item, Stroke) and item.name != "body"
           for c in item.curves for p in c.points(1.0)]  # fmt: skip
     assert min(ys) >= drawing.bounds[1] and max(ys) <= drawing.bounds[3], "cut off"
+
+
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_darts_with_two_points_are_one_line_each_on_cover_and_body(view: str) -> None:
+    pattern = short("shift")
+    cover, worn = laid_flat(pattern, view), worn_view(pattern, view)  # type: ignore[arg-type]
+    assert worn is not None
+    for piece in pattern.pieces:
+        for dart in double_darts(piece):
+            name = f"{piece.name}.{dart.mark.name}"
+            for items in (cover.items, worn.items):
+                lines = [item for item in items if isinstance(item, Stroke) and item.name == name]
+                assert len(lines) == 2, "one on either half"
+                for line in lines:
+                    ys = [p.y for c in line.curves for p in c.points(1.0)]
+                    assert max(ys) - min(ys) == pytest.approx(dart.top.y - dart.bottom.y, abs=0.5)
 
 
 # ---- what is not on the trunk ------------------------------------------------------------------------------
