@@ -72,9 +72,9 @@ def _notches(piece: Piece) -> str:
 
 def _marks(piece: Piece) -> str:
     """The names of what is marked inside it."""
-    names = [mark.label for mark in piece.marks]
-    names += [dart.name.replace("_", " ") for dart in darts_lying(piece)]
-    names += [pleat.name.replace("_", " ") for pleat in piece.pleats]
+    names = [edge_label(mark) for mark in piece.marks]
+    names += [edge_label(dart) for dart in darts_lying(piece)]
+    names += [edge_label(pleat) for pleat in piece.pleats]
     return strung(list(dict.fromkeys(names)))
 
 

@@ -242,11 +242,11 @@ booklet-needle_for = Aiguille { $needle }, point de { $stitch } mm. Essayez les 
 booklet-fine_seams = Un tissu aussi fin demande des coutures étroites, à { $near } ou { $far } du bord ou du pli.
 
 booklet-marking = Couper et marquer
-booklet-allowances_line = Les marges sont comprises dans les pièces : { $seams }.
-booklet-allowances_line_hems = Les marges sont comprises dans les pièces : coutures { $seams } ; ourlets { $hems }.
+booklet-allowances_line = Les marges sont comprises dans les pièces : { $seams }.
+booklet-allowances_line_hems = Les marges sont comprises dans les pièces : coutures { $seams } ; ourlets { $hems }.
 booklet-marking_cut_out = Couper chaque pièce sur sa ligne extérieure, les ciseaux à plat sur la table. Laisser le papier jusqu’à ce que tout soit marqué.
-booklet-marking_notch = Cranter chaque repère sur { $deep } au plus, à angle droit du bord ; un cran double, ce sont deux coups de ciseaux.
-booklet-marking_mark = Reporter toutes les marques sur l’envers à la craie ou par un fil à travers les deux épaisseurs ; essayer d’abord la craie sur une chute.
+booklet-marking_notch = Cranter chaque repère sur { $deep } au plus, à angle droit du bord ; un cran double, ce sont deux coups de ciseaux.
+booklet-marking_mark = Reporter toutes les marques sur l’envers à la craie ou par un fil à travers les deux épaisseurs ; essayer d’abord la craie sur une chute.
 booklet-marking_interface = Couper l’entoilage d’après les mêmes pièces et le poser avec elles, pour que rien ne soit thermocollé ailleurs.
 booklet-marking_table = Ce qui est marqué sur chaque pièce
 booklet-notches = Crans
@@ -254,11 +254,11 @@ booklet-marks = Marques
 booklet-interfacing = Entoilage
 booklet-notches_on =
     { $kind ->
-        [double] { $edge } : { $count } { $count ->
+        [double] { $edge } : { $count } { $count ->
             [one] double
            *[other] doubles
         }
-       *[single] { $edge } : { $count }
+       *[single] { $edge } : { $count }
     }
 booklet-is_interfacing = est l’entoilage
 booklet-interfaced_layers =

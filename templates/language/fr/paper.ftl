@@ -110,7 +110,7 @@ paper-gauge_sheet_long = Réglette, grand côté du papier
 paper-gauge_metric = %, règle à 100 mm
 paper-gauge_inch = %, règle à 4 po
 paper-gauge_zero = Zéro de la règle sur le trait de ce bout.
-paper-gauge_how = Imprimé trop petit ou trop grand ? Si une réglette mesure 97 mm, l’imprimante a imprimé à 97 % : chercher d’abord un réglage d’échelle. Pour une imprimante qui n’obéit pas, il faut des pages à sa mesure ; demander à l’auteur du patron des pages pour 97 %, ou pour 97 % sur le petit côté du papier et 98,5 % sur le grand, d’après les réglettes.
+paper-gauge_how = Imprimé trop petit ou trop grand ? Si une réglette mesure 97 mm, l’imprimante a imprimé à 97 % : chercher d’abord un réglage d’échelle. Pour une imprimante qui n’obéit pas, il faut des pages à sa mesure ; demander à l’auteur du patron des pages pour 97 %, ou pour 97 % sur le petit côté du papier et 98,5 % sur le grand, d’après les réglettes.
 paper-gauge_corrected = Ces pages sont faites pour une imprimante qui imprime à { $scale } %. Sur elle, le carré de contrôle est juste et la réglette montre ce qui a été corrigé. Sur toute autre imprimante, elles sortent fausses.
 paper-gauge_corrected_two = Ces pages sont faites pour une imprimante qui imprime à { $short } % sur le petit côté du papier et à { $long } % sur le grand. Sur elle, le carré de contrôle est juste et la réglette montre ce qui a été corrigé. Sur toute autre imprimante, elles sortent fausses.
 
