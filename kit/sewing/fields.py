@@ -285,10 +285,10 @@ def direction(*words: str, default: str, of: Sequence[str] = ()) -> Any:
 
 
 def flag(*, default: bool) -> Any:
-    """True or False."""
+    """True or False; 1 and 0 say the same, as they do in Python."""
 
     def read(given: Any, asked: Asked, name: str) -> bool:
-        if not isinstance(given, bool):
+        if not isinstance(given, int) or given not in (0, 1):
             read_word(given, (), name, asked.where, "Write True or False.")
         return bool(given)
 
