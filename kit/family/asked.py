@@ -7,6 +7,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from kit.body.between import SIGN
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.own_language import spoken
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
@@ -14,7 +15,7 @@ from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.family.compared import Comparison, compared
 from kit.family.edition import Edition, edition_of, read_edition
-from kit.family.telling import Told, told
+from kit.family.telling import Told, called, told
 from kit.language import SOURCE, languages, say, speaking
 from kit.lesson.pattern import Pattern
 from kit.prose.readings import ruling_of
@@ -72,13 +73,12 @@ def compare(asked: Asked, progress: Progress = lambda line: None) -> Answer:
     edition = after.edition
     system = asked.units or edition.units
     rule = after.rule or before.rule or Ruling(edition.units)
-    language = edition.language if edition.language in languages() else SOURCE
+    language = asked.language or (edition.language if edition.language in languages() else SOURCE)
     with speaking(language), reading(system), ruled(rule):
         found = compared(before.edition, after.edition, asked.at, system)
         errata = asked.second is not None and before.edition.edition != edition.edition
-        names = (before.called or _called(before.edition, found), after.called or _called(edition, found))
-        if names[0] == names[1]:
-            names = (say("family.first"), say("family.second"))
+        by_edition = called(before.edition, edition)
+        names = (before.called or by_edition[0], after.called or by_edition[1])
         return Answer(found, told(found, names, system, errata=errata), system, language)
 
 
@@ -110,7 +110,11 @@ def _twice(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
         by_name = {pattern.body.name: pattern for pattern in ran.handover.sizes}
         if len(by_name) < 2:
             raise KitError(message("family.one_size"), where="--sizes", do=message("family.one_size_do"))
-        one, two = (_side(by_name[size], asked, ran, by_name[size].body.said) for size in asked.sizes)
+        wanted = [SIGN.join(part.strip() for part in size.split(SIGN)) for size in asked.sizes]
+        if len(by_name) > 2 or not all(size in by_name for size in wanted):  # "all" is more than two
+            count = len(by_name)
+            raise KitError(message("family.two_sizes", count=count), where="--sizes", do=message("family.two_sizes_do"))
+        one, two = (_side(by_name[size], asked, ran, by_name[size].body.said) for size in wanted)
         return one, two
     if asked.as_cut:
         drafts = [replace(asked.draft, draft="first"), replace(asked.draft, draft="corrected")]
@@ -148,15 +152,6 @@ def _two(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
         ran = _ran(path, replace(asked, size=size), asked.draft, progress)
         sides.append(_side(ran.handover.pattern, replace(asked, language=language, first=path), ran))
     return sides[0], sides[1]
-
-
-def _called(edition: Edition, found: Comparison) -> str:
-    """What an edition is called beside the other: by its title where these differ, else by its edition."""
-    if found.before.title != found.after.title:
-        return edition.title
-    if edition.date:
-        return say("family.edition_dated", edition=edition.edition, date=edition.date)
-    return say("family.edition", edition=edition.edition)
 
 
 # ---- a notebook worked -------------------------------------------------------------------------------------

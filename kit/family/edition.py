@@ -32,7 +32,8 @@ _LARGEST = 50_000_000
 @dataclass(frozen=True)
 class Edition:
     """One edition of a lesson, worked for one `size`. `body` and `finished` are (name, mm), `language` is that of its
-    words; `steps` is empty for a file of before steps were written to it."""
+    words; `steps` is empty for a file of before steps were written to it. `own_measures` says what the lesson's own
+    measurements are called: (name, in words); a file has their names alone."""
 
     title: str
     edition: str
@@ -47,6 +48,7 @@ class Edition:
     finished: tuple[tuple[str, float], ...]
     notions: tuple[str, ...] = ()
     steps: tuple[ToldStep, ...] = ()
+    own_measures: tuple[tuple[str, str], ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""
@@ -71,6 +73,7 @@ def edition_of(pattern: Pattern, language: str, used: Collection[str] | None = N
         pattern.finished,
         tuple(lesson.notions),
         told_steps(pattern),
+        tuple((each.name, each.said) for each in lesson.measurements),
     )
 
 

@@ -86,23 +86,31 @@ class Grade:
         return tuple(each for each in self.uneven if not each.follows)
 
 
-def grade(editions: Sequence[Edition], breaks: Sequence[str] = ()) -> Grade:
+def grade(editions: Sequence[Edition], breaks: Sequence[str] = (), chart: Sequence[str] = ()) -> Grade:
     """The grade of a lesson worked in several sizes, the smallest first. `breaks` are sizes from which the steps are
-    meant to be others. `KitError` for fewer than two sizes, and for a break that is no size."""
+    meant to be others; `chart` names every size there is, those that cannot be drafted too. `KitError` for fewer than
+    two sizes, and for a break that is no size."""
     names = tuple(edition.size for edition in editions)
     if len(set(names)) < 2:
         raise KitError(message("family.one_size"), where="grade", do=message("family.no_grade_do"))
+    known = tuple(chart) or names
     for size in breaks:
-        if size not in names:
-            raise KitError(message("body.no_such_size", size=size), where="size_breaks", do=known_near(size, names))
+        if size not in known:
+            raise KitError(message("body.no_such_size", size=size), where="size_breaks", do=known_near(size, known))
+    breaks = [_drafted(size, known, names) for size in breaks]
     tables = [dict(measured(edition)) for edition in editions]
     rows = []
     for key in dict.fromkeys(key for table in tables for key in table):
         of, name, piece, kind = key
         rows.append(GradeRow(of, name, piece, kind, tuple(table.get(key) for table in tables)))
-    parts = _parts(len(names), [names.index(size) for size in breaks])
+    parts = _parts(len(names), [names.index(size) for size in breaks if size])
     found = [uneven for row in rows for uneven in _uneven(row, parts)]
-    return Grade(editions[0].title, names, tuple(rows), tuple(_explained(found)), tuple(breaks))
+    return Grade(editions[0].title, names, tuple(rows), tuple(_explained(found)), tuple(filter(None, breaks)))
+
+
+def _drafted(size: str, known: Sequence[str], names: Sequence[str]) -> str:
+    """The size a break is at where that size could not be drafted: the next larger one; "" for none."""
+    return next((each for each in known[known.index(size) :] if each in names), "")
 
 
 Key = tuple[Of, str, str, Kind]
@@ -198,10 +206,17 @@ def _stands_out(step: float, beside: Sequence[float], all_of: Sequence[float]) -
 
 
 def _explained(found: Sequence[Uneven]) -> Iterator[Uneven]:
-    """Each with the measurement of the body that stumbles at the same place, or right beside it, where one does."""
+    """Each with the measurement of the body that stumbles at the same size, where one does. One size that is off puts
+    two steps out, so that it also explains a step to that size or from it."""
     body = [each for each in found if each.row.of == "body"]
     for each in found:
         cause = ""
         if each.row.of != "body" and each.why in ("off", "jump", "turn"):
-            cause = next((other.row.name for other in body if abs(other.at - each.at) <= 1), "")
+            cause = next((other.row.name for other in body if _may_follow(each, other)), "")
         yield Uneven(each.row, each.at, each.why, each.step, each.usual, cause)
+
+
+def _may_follow(each: Uneven, body: Uneven) -> bool:
+    if each.at == body.at:
+        return True
+    return "off" in (each.why, body.why) and each.why != body.why and abs(each.at - body.at) == 1

@@ -63,7 +63,7 @@ def graded(
         given = spoken(ran.handover, ran.notebook, notebook, told_in)[0] if language else ran.handover
         used = {name for row in given.chart for name, _ in row.measures}
         editions = [edition_of(each, told_in, used) for each in given.sizes]
-        found = grade(editions, pattern.lesson.size_breaks)
+        found = grade(editions, pattern.lesson.size_breaks, [row.name for row in given.chart])
         left = tuple(say("family.not_drafted", size=row.name, why=row.trouble) for row in given.chart if row.trouble)
         system = pattern.lesson.units
         return Graded(found, grade_told(found, editions[0], system), editions[0], system, told_in, left)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -16,6 +17,7 @@ from kit.piece.piece import Piece, Strip
 from kit.prose.fitting import piece_words
 from kit.rulers import reading
 from kit.units import Style, System, marked
+from kit.wording.dates import date_said
 from kit.wording.names import edge_said
 
 
@@ -84,6 +86,21 @@ def told(found: Comparison, names: tuple[str, str], system: System, *, errata: b
     )
 
 
+def called(before: Edition, after: Edition) -> tuple[str, str]:
+    """What two editions are called beside each other: by their titles where these differ, else by edition and date,
+    else the first and the second."""
+    if before.title != after.title:
+        return before.title, after.title
+
+    def name(edition: Edition) -> str:
+        if edition.date:
+            return say("family.edition_dated", edition=edition.edition, date=date_said(edition.date))
+        return say("family.edition", edition=edition.edition)
+
+    names = name(before), name(after)
+    return (say("family.first"), say("family.second")) if names[0] == names[1] else names
+
+
 def lines(page: Told) -> Iterator[str]:
     """The page as lines of text, for a terminal."""
     yield page.title
@@ -139,7 +156,8 @@ def _called(found: Comparison, difference: Difference) -> str:
 def measure_called(of: Of, name: str, piece: str, editions: Sequence[Edition]) -> str:
     """What the measure of `name` is called, by the first of `editions` that has it; the piece it is on is not named."""
     if of == "body":
-        return capital(measure_said(name))
+        own = next((said for edition in editions for own, said in edition.own_measures if own == name), "")
+        return capital(own or measure_said(name))
     said = next((said for edition in editions if (said := _said(edition, of, name, piece))), name)
     return capital(said) if of in ("value", "finished") else say(f"family.of_{of}", name=capital(said))
 
@@ -178,8 +196,9 @@ def _by(found: Difference, system: System) -> str:
 
 def _piece(found: Comparison, piece: PieceDifference, names: tuple[str, str], system: System) -> PieceTold:
     words = piece_words(found.before, found.after, piece.name, system)
-    heading = f"{piece.title}: "  # the sentences name the piece, and stand under its title here
-    words = tuple(capital(text.removeprefix(heading)) for text in words)
+    # The sentences name the piece, and stand under its title here; a language may put a blank before the colon.
+    heading = re.compile(rf"{re.escape(piece.title)}\s*:\s*")
+    words = tuple(capital(heading.sub("", text, count=1)) if heading.match(text) else text for text in words)
     rows = _rows(found, piece.differences, names, system)
     return PieceTold(piece.title, words, rows, laid_over(found, piece.name, names, system))
 

@@ -12,7 +12,7 @@ from kit.diagnostic import message
 from kit.errors import KitError
 from kit.family.compared import Comparison, compared
 from kit.family.edition import Edition, edition_of, read_edition
-from kit.family.telling import PieceTold, Rows, StepTold, lines, told
+from kit.family.telling import PieceTold, Rows, StepTold, called, lines, told
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Setting, given_values
@@ -73,7 +73,7 @@ def compare(
         before, after, names = _sides(first, second, tuple(sizes), values)
         found = compared(before, after, at, system)
         if not all(names):
-            names = _called(before, after)
+            names = called(before, after)
         errata = not isinstance(first, Lesson) and before.edition != after.edition
         page = told(found, names, system, errata=errata)
         tables = "".join(
@@ -136,14 +136,6 @@ def _edition(side: Lesson | str | Path) -> Edition:
 def _of(pattern: Pattern, lesson: Lesson) -> Edition:
     with ruled(ruling_of(pattern)):
         return edition_of(pattern, spoken_by(lesson), lesson.measures)
-
-
-def _called(before: Edition, after: Edition) -> tuple[str, str]:
-    if before.title != after.title:
-        return before.title, after.title
-    if before.edition != after.edition:
-        return say("family.edition", edition=before.edition), say("family.edition", edition=after.edition)
-    return say("family.first"), say("family.second")
 
 
 # ---- as HTML -----------------------------------------------------------------------------------------------

@@ -57,7 +57,7 @@ def grade_table(lesson: Lesson) -> ShownGrade:
                 continue
             with ruled(ruling_of(pattern)):
                 editions.append(edition_of(pattern, spoken_by(lesson), lesson.measures))
-        found = grade(editions, lesson.info.size_breaks)
+        found = grade(editions, info.size_breaks, lesson.sizes.names)
         page = grade_told(found, editions[0], lesson.units)
         text = "\n".join((*left, *lines(page)))
         return ShownGrade(found, text, _html(page, left))

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 import shapely
 
-from kit import KitError, bodice_block, cm, workshop_chart
+from kit import KitError, bodice_block, cm, mm, workshop_chart
 from kit.cli import main
 from kit.family.asked import Asked, compare
 from kit.family.compared import Comparison, Difference, compared
@@ -140,6 +140,25 @@ def test_it_is_told_in_every_language_and_escaped() -> None:
         assert "<b>" not in html and "<i>" not in html and "&lt;b&gt;Vest" in html
         assert "[en]" not in text.replace("Vest [en]", "")
         assert html.count("<svg") == 2
+
+
+def test_a_piece_is_not_named_twice() -> None:
+    """Its sentences stand under its title; French puts a blank before the colon."""
+    lesson = vest()
+    found = compared(edition(lesson), edition(lesson, drop=35.0))
+    for code in languages():
+        with speaking(code):
+            (front,) = told(found, ("1", "2"), "cm").pieces
+        assert front.words and not any("Front bodice" in text for text in front.words), code
+
+
+def test_a_measurement_of_the_lessons_own_is_called_by_its_name() -> None:
+    lesson = vest()
+    lesson.measurement("crown", 170 * mm, note="Over the head.", said="crown of the head")
+    one = replace(edition(lesson), body=(("crown", 170.0),), own_measures=(("crown", "crown of the head"),))
+    page = told(compared(one, replace(one, body=(("crown", 180.0),))), ("1", "2"), "cm")
+    assert page.measures is not None and page.measures.rows[0][0] == "Crown of the head"
+    assert edition_of(lesson.work(), "en").own_measures == one.own_measures
 
 
 def test_a_row_adds_up() -> None:

@@ -132,6 +132,26 @@ def test_a_declared_break_is_no_jump() -> None:
         grade(paced, ["W77"])
 
 
+def test_a_break_at_a_size_that_cannot_be_drafted_is_at_the_next() -> None:
+    paced = [replace(each, finished=(("Length", 600.0 + 8 * n + 30 * (n > 5)),)) for n, each in enumerate(vests())]
+    names = [edition.size for edition in vests()]
+    without = [edition for edition in paced if edition.size != "W7"]
+    assert not grade(without, ["W6", "W7", "W9"], names).uneven
+    assert grade(without, ["W7"], names).breaks == ("W8",)
+
+
+def test_another_measurement_explains_nothing() -> None:
+    """The body's bust is off in W3; a length that jumps at W5 has another cause."""
+
+    def off(number: int, edition: Edition) -> Edition:
+        bust = 780.0 + 40 * number + (20 if number == 2 else 0)
+        length = 600.0 + 8 * number + (25 if number >= 4 else 0)
+        return replace(edition, body=(("bust_girth", bust),), finished=(("Length", length),))
+
+    found = grade([off(number, edition) for number, edition in enumerate(vests())])
+    assert told_of(found) == [("off", "W3", "bust_girth"), ("jump", "W5", "Length")]
+
+
 def test_what_one_size_lacks_is_told() -> None:
     def fewer(number: int, edition: Edition) -> Edition:
         return edition if number < 7 else replace(edition, finished=())

@@ -10,7 +10,7 @@ body-advice_between = Größe { $size } zeichnen: { $measure }, { $value }, lieg
 body-advice_beyond = Über die größte Größe hinaus: { $measure }, { $value }; { $size } ist um { $off } zu klein. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
 body-advice_below = Unter der kleinsten Größe: { $measure }, { $value }; { $size } ist um { $off } zu groß. Statt einer Größe die eigenen Maße zur Schnittzeichnung nehmen.
 body-advice_fuller_bust = Die Brust ist um { $off } stärker, als Größe { $size } vorsieht: die Schultern der Größe { $size } beibehalten und an der Brust zugeben.
-body-advice_one_draft = In einem konstruiert, ohne etwas überzublenden, ist das die Größe { $size }.
+body-advice_one_draft = In einem Zug konstruiert, ohne Übergänge zu zeichnen, ist das die Größe { $size }.
 # Die Seitennaht geht in die einer anderen Größe über: nach außen zur größeren, nach innen zur kleineren.
 body-advice_waist =
     { $way ->

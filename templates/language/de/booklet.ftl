@@ -234,34 +234,37 @@ booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder gesch
 booklet-see_fitting = Was diese Anprobe geändert hat
 booklet-tried_on_in = Anprobiert in Schritt { $number }
 booklet-stretch = Dehnung
-booklet-stretch_across = Den Stoff quer falten, weg von der Kante, und { $relaxed } des Bruchs entspannt auf die Skala unten legen. Sanft gezogen muss er { $stretched } erreichen ({ $share }) und zurückgehen.
-booklet-stretch_along = Im Fadenlauf gibt er { $share } nach.
+booklet-stretch_across = Den Stoff quer falten, abseits der Kanten, und { $relaxed } des Bruchs entspannt auf die Skala unten legen. Sanft gedehnt muss er { $stretched } erreichen ({ $share }) und wieder zurückgehen.
+booklet-stretch_along = Im Fadenlauf dehnt sich der Stoff um { $share }.
 booklet-stretch_sewing = Dehnbare Nähte
 booklet-stretch_seams = Mit einer Kugelspitznadel nähen, die die Maschen auseinanderschiebt, und mit schmalem Zickzack, Stretchstich oder Overlock; Säume mit Zwillingsnadel oder Zickzack. Eine einfache gerade Naht reißt, wenn sie gedehnt wird. Schultern mit Band sichern und den Stoff beim Nähen nicht ziehen.
 booklet-stretch_gauge = Dehnungsskala
 booklet-stretch_relaxed = entspannt, { $length }
 booklet-stretch_reach = mindestens { $length }
 booklet-stretch_here = hier festhalten
-booklet-stretch_gauge_note = Sie stimmt, wie groß sie auch gedruckt ist: nur die beiden Längen zählen im Verhältnis.
+booklet-stretch_gauge_note = Sie stimmt in jeder Druckgröße: Es zählt nur das Verhältnis der beiden Längen.
 booklet-stretch_gauge_alt = Ein Balken mit drei Marken: an der ersten den Bruch festhalten, bis zur zweiten reicht er entspannt, gedehnt muss er die dritte erreichen.
 booklet-needle = Nadel und Stich
 booklet-needle_for = Nadelstärke { $needle }, Stichlänge { $stitch } mm. Beides auf zwei Lagen eines Stoffrests erproben.
 booklet-fine_seams = So feiner Stoff verträgt schmale Nähte, { $near } bis { $far } neben Kante oder Bruch.
 
 booklet-marking = Zuschneiden und markieren
-booklet-allowances_line = Die Zugaben sind in den Teilen enthalten: { $seams }.
-booklet-allowances_line_hems = Die Zugaben sind in den Teilen enthalten: Nähte { $seams }; Säume { $hems }.
+booklet-allowances_line = Die Nahtzugaben sind in den Schnittteilen enthalten: { $seams }.
+booklet-allowances_line_hems = Naht- und Saumzugaben sind in den Schnittteilen enthalten: Nähte { $seams }; Säume { $hems }.
 booklet-marking_cut_out = Jedes Teil an der äußeren Linie ausschneiden, die Schere flach auf dem Tisch. Das Papier bleibt darauf, bis alles markiert ist.
-booklet-marking_notch = Jeden Knips höchstens { $deep } tief einschneiden, im rechten Winkel zur Kante; ein doppelter Knips sind zwei Schnitte.
-booklet-marking_mark = Jede Markierung mit Kreide oder mit einem Faden durch beide Lagen auf die linke Seite übertragen; die Kreide zuerst an einem Stoffrest versuchen.
+booklet-marking_notch = Jedes Passzeichen höchstens { $deep } tief einknipsen, im rechten Winkel zur Kante; ein doppeltes Passzeichen sind zwei Knipse.
+booklet-marking_mark = Jede Markierung mit Kreide oder mit einem Faden durch beide Lagen auf die linke Seite übertragen; die Kreide zuerst an einem Stoffrest ausprobieren.
 booklet-marking_interface = Die Einlage nach denselben Teilen zuschneiden und zu ihnen legen, damit nichts auf das falsche Teil gebügelt wird.
 booklet-marking_table = Was auf welchem Teil markiert wird
-booklet-notches = Knipse
+booklet-notches = Passzeichen
 booklet-marks = Markierungen
 booklet-interfacing = Einlage
 booklet-notches_on =
     { $kind ->
-        [double] { $edge }: { $count } doppelt
+        [double] { $edge }: { $count } { $count ->
+            [one] doppeltes
+           *[other] doppelte
+        }
        *[single] { $edge }: { $count }
     }
 booklet-is_interfacing = ist Einlage

@@ -30,7 +30,7 @@ family-step_new = Neu: { $title }
 family-step_gone = Entfällt: { $title }
 family-was = Bisher:
 family-now = Jetzt:
-family-picture = { $piece }: { $before } gestrichelt, { $after } ausgezogen
+family-picture = { $piece }: { $before } gestrichelt, { $after } durchgezogen
 family-picture_alt = { $piece }, { $before } gestrichelt und { $after } darüber; was abweicht, ist kräftig gezeichnet. { $words }
 family-no_such_place = kein Teil von beiden hat eine Stelle „{ $place }“.
 family-edition_missing = es gibt keine Datei „{ $file }“.
@@ -48,7 +48,7 @@ family-edition_version_do = Das Kit verwenden, mit dem er erzeugt wurde, oder ei
 family-one_edition = eine Ausgabe allein lässt sich nicht vergleichen.
 family-one_edition_do = Danach ein Notebook oder eine andere Ausgabe nennen.
 family-one_notebook = es ist nicht gesagt, womit das Notebook verglichen wird.
-family-one_notebook_do = Eines angeben: --sizes W3,W4, --values sleeve_length=45cm, --preset „Langer Ärmel“ oder --as-cut, oder ein zweites Notebook oder eine Ausgabe nennen.
+family-one_notebook_do = Eines angeben: --sizes W3,W4, --values sleeve_length=45cm, --preset "Langer Ärmel" oder --as-cut, oder ein zweites Notebook oder eine Ausgabe nennen.
 family-two_sizes = { $count ->
     [one] eine Größe ist angegeben.
    *[other] { $count } Größen sind angegeben.

@@ -180,7 +180,7 @@ picture-legend_point_new = neuer Punkt
 picture-legend_point_kept = früherer Punkt
 picture-legend_ply = Stoff, im Schnitt gesehen
 picture-legend_ply_face = rechte Stoffseite, im Schnitt gesehen
-picture-legend_cut_mark = hier ist der Schnitt, so gesehen
+picture-legend_cut_mark = Querschnitt an dieser Stelle, in dieser Richtung gesehen
 picture-legend_needle = Naht, im Schnitt gesehen
 
 # ---- die Maßfigur

@@ -218,9 +218,9 @@ proof-listed_cord = kordel | schnur | cord
 proof-listed_bias_binding = schrägband | schrägstreifen | einfassband | bias binding
 proof-listed_hem_tape = saumband | hem tape
 proof-halves_crossed = { $edge } wird an { $other } ({ $piece }) genäht: Eins von beiden liegt dann mit der linken Seite nach außen.
-proof-halves_crossed_do = Nähen Sie links an links und rechts an rechts.
-proof-band_way = { $piece }: In der Reihenfolge, in der die Kanten genannt sind, liegt { $end } hier: { $place }. So gezeichnet und mit der bedruckten Seite auf der rechten Stoffseite zugeschnitten, kommt dieses Ende hier zu liegen: { $other }.
-proof-band_way_do = Nennen Sie die Kanten in umgekehrter Reihenfolge, oder zeichnen Sie das Teil mit diesem Ende auf der anderen Seite.
+proof-halves_crossed_do = Links an links und rechts an rechts nähen.
+proof-band_way = { $piece }: In der Reihenfolge, in der die Kanten genannt sind, liegt { $end } hier: { $place }. So gezeichnet und mit der bedruckten Seite nach oben auf der rechten Stoffseite zugeschnitten, kommt dieses Ende hier zu liegen: { $other }.
+proof-band_way_do = Die Kanten in umgekehrter Reihenfolge nennen oder das Teil mit diesem Ende auf der anderen Seite zeichnen.
 
 # ---- Anprobezugaben, und Fassungen, die eine Anprobe ändert ----
 proof-extra_left = diese Kante ist für die Anprobe { $amount } breiter zugeschnitten, und das wird nie abgeschnitten: { $edge }.

@@ -50,9 +50,9 @@ wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden 
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
 
 # ---- getragen und bewegt ----
-wear-stretch_spent = für den { $part } ist der Stoff schon im Stehen um { $spent } gedehnt, von { $stretch }, die er hergibt: zum Atmen und Greifen bleibt zu wenig.
-wear-ease_style = sie heißt { $style }, hat aber { $ease } Mehrweite zum { $part }; so ein Sitz braucht mindestens { $least }.
-wear-pocket_low = eine Tasche öffnet sich { $has } unter der Taille; die hängende Hand greift bis { $least } hinein.
+wear-stretch_spent = für den { $part } ist der Stoff schon im Stehen um { $spent } gedehnt, von { $stretch }, die er hergibt: Zum Atmen und Greifen bleibt zu wenig.
+wear-ease_style = soll { $style } sitzen, hat aber beim Maß „{ $part }“ { $ease } Bequemlichkeit; so ein Sitz braucht mindestens { $least }.
+wear-pocket_low = eine Tasche öffnet sich { $has } unter der Taille; bei hängendem Arm greift die Hand nur bis { $least } darunter hinein.
 wear-pocket_low_do = Mindestens { $amount } höher setzen.
 wear-pocket_narrow = ein Tascheneingriff ist { $has } lang; die flache Hand braucht { $need }.
 wear-pocket_narrow_do = Den Eingriff { $amount } länger machen.
@@ -60,23 +60,23 @@ wear-loop_small = eine Gürtelschlaufe ist mit eingeschlagenen Enden { $has } la
 wear-loop_small_do = Die Schlaufe { $amount } länger zuschneiden und etwas mehr für die Dicke des Gürtels.
 wear-tie_opening = die Öffnung in der Naht ist { $has } lang; das Bindeband ({ $strip }) von { $wide } Breite verklemmt sich darin.
 wear-tie_opening_do = Mindestens { $least } offen lassen oder das Band schmaler machen.
-wear-wrap_low = die Vorderteile treffen sich { $meets } über der Taille, und die Brust endet { $bust } darüber: nichts bedeckt sie.
+wear-wrap_low = die Vorderteile treffen sich { $meets } über der Taille, die Brust endet { $bust } über der Taille: Nichts bedeckt sie.
 wear-wrap_low_do = Die Halskante so zeichnen, dass sich die Vorderteile mindestens { $amount } höher kreuzen, oder sie weiter übereinanderlegen.
-wear-wrap_gapes = die Kante der Wickelfront ist vom Hals an { $has } lang, der Körper darunter { $body }: sie steht ab.
-wear-wrap_gapes_do = { $amount } mit einem Abnäher herausnehmen, der in Seite oder Taille gelegt wird, oder auf Band einhalten.
-wear-wrap_pulls = die Kante der Wickelfront ist vom Hals an { $has } lang, der Körper darunter { $body }: sie spannt über der Brust und rutscht hoch.
-wear-wrap_pulls_do = Das Vorderteil über der Brust um { $amount } verlängern: auf Brusthöhe quer durchschneiden und spreizen, die Seite mit einem Abnäher halten.
-wear-wrap_thigh = nur Bänder halten die Vorderteile, und am Oberschenkel liegen sie { $has } übereinander; Schritt und Stuhl verlangen { $least }.
+wear-wrap_gapes = die Wickelkante ist vom Hals an { $has } lang, der Körper darunter { $body }: Sie steht ab.
+wear-wrap_gapes_do = { $amount } mit einem Abnäher herausnehmen, der in die Seitennaht oder in die Taille verlegt wird, oder auf Band einhalten.
+wear-wrap_pulls = die Wickelkante ist vom Hals an { $has } lang, der Körper darunter { $body }: Sie spannt über der Brust und rutscht hoch.
+wear-wrap_pulls_do = Das Vorderteil über der Brust um { $amount } verlängern: auf Brusthöhe quer durchschneiden und spreizen, die Länge der Seitennaht mit einem Abnäher erhalten.
+wear-wrap_thigh = nur Bänder halten die Vorderteile, und am Oberschenkel liegen sie { $has } übereinander; zum Gehen und Sitzen braucht es { $least }.
 wear-wrap_thigh_do = Jedes Vorderteil { $half } weiter über die Mitte reichen lassen.
 wear-button_bust = der Knopf, der der Brusthöhe am nächsten liegt, ist { $off } von ihr entfernt; bei mehr als { $most } klafft die Vorderkante dort.
 wear-button_bust_do = Einen Knopf auf Brusthöhe setzen, { $height } über der Taille, und die anderen von dort aus verteilen.
-wear-arm_raised = von der Taille die Seite hinauf und den Unterarm des Ärmels hinunter misst es { $has }, der Körper { $need }: ein gehobener Arm zieht es { $up } hoch.
+wear-arm_raised = von der Taille die Seite hinauf und die Ärmelnaht unter dem Arm hinunter misst es { $has }, der Körper { $need }: Ein gehobener Arm zieht es { $up } hoch.
 wear-arm_raised_do = Armloch und Ärmel unter dem Arm höher legen, oder die Armkugel flacher und den Ärmel weiter machen, bis beide Längen um { $amount } wachsen.
-wear-cap_ease = die Armkugel ist { $ease } länger als das Armloch; dieser Stoff lässt höchstens { $most } ohne Fältchen einhalten.
+wear-cap_ease = die Armkugel ist { $ease } länger als das Armloch; in diesem Stoff lassen sich höchstens { $most } ohne Fältchen einhalten.
 wear-cap_ease_do = Die Armkugel { $amount } kürzer zeichnen oder sie kräuseln und einen Puffärmel daraus machen.
 wear-armhole_low = ein Armloch ohne Ärmel endet { $has } unter der Achsel und lässt die Seite frei; üblich sind höchstens { $most }.
 wear-armhole_low_do = Es { $amount } höher legen.
-wear-crotch_short = von der Oberkante vorn zwischen den Beinen hindurch zur hinteren misst sie { $has }, der Körper dort { $need }: beim Sitzen schneidet sie ein.
+wear-crotch_short = von der Oberkante vorn zwischen den Beinen hindurch bis zur hinteren misst die Schrittnaht { $has }, der Körper dort { $need }: Beim Sitzen schneidet sie ein.
 wear-crotch_short_do = Die Schrittnaht { $amount } länger machen: ihren Bogen vertiefen oder die hintere Taille erhöhen.
 
 # ---- fertige Maße ----

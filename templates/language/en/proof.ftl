@@ -220,7 +220,7 @@ proof-listed_bias_binding = bias binding
 proof-listed_hem_tape = hem tape
 proof-halves_crossed = the { $edge } is sewn to the { $other } of the { $piece }: one of the two then lies wrong side out.
 proof-halves_crossed_do = Sew left to left and right to right.
-proof-band_way = in the order in which the edges are named the { $end } of the { $piece } lies at the { $place }; drawn as it is, with its printed side on the right side of the cloth, it comes to lie at the { $other }.
+proof-band_way = in the order in which the edges are named the { $end } of the { $piece } lies at the { $place }; drawn as it is, printed side up on the right side of the cloth, it comes to lie at the { $other }.
 proof-band_way_do = Name the edges in the other order, or draw the piece with this end at its other side.
 
 # ---- cloth to fit with, and drafts that a try-on changes ----

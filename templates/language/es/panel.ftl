@@ -17,7 +17,7 @@ panel-view_draft = El trazado
 panel-view_step = Paso { $number }: { $title }
 panel-view_flat_front = En plano, por delante
 panel-view_flat_back = En plano, por detrás
-panel-view_worn = Puesto
+panel-view_worn = Puesta
 
 # Valores. Un conjunto de valores con nombre; $title es el nombre que le da la lección.
 panel-preset = Valores

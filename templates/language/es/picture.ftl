@@ -181,7 +181,7 @@ picture-legend_point_new = punto nuevo
 picture-legend_point_kept = punto anterior
 picture-legend_ply = tela vista en sección
 picture-legend_ply_face = derecho de la tela, visto en sección
-picture-legend_cut_mark = aquí pasa la sección, vista así
+picture-legend_cut_mark = sección tomada aquí, vista en este sentido
 picture-legend_needle = costura vista en sección
 
 # ---- la figura de medidas

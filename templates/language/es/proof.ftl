@@ -222,8 +222,8 @@ proof-listed_cord = cordón | cordon | cord
 proof-listed_bias_binding = bies | cinta al bies | bias binding
 proof-listed_hem_tape = cinta para dobladillo | cinta de dobladillo | hem tape
 proof-halves_crossed = { $edge } se cose con { $other } de { $piece }: una de las dos queda entonces del revés.
-proof-halves_crossed_do = Cose izquierda con izquierda y derecha con derecha.
-proof-band_way = { $piece }: en el orden en que se nombran los bordes, «{ $end }» queda en { $place }; dibujada así y cortada con la cara impresa sobre el derecho de la tela, queda en { $other }.
+proof-halves_crossed_do = Cosa izquierda con izquierda y derecha con derecha.
+proof-band_way = { $piece }: en el orden en que se nombran los bordes, «{ $end }» queda en { $place }; dibujada así y cortada con la cara impresa hacia arriba sobre el derecho de la tela, queda en { $other }.
 proof-band_way_do = Nombre los bordes en el orden contrario, o dibuje la pieza con este extremo al otro lado.
 
 # ---- tela de más para la prueba, y trazados que una prueba cambia ----

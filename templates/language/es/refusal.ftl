@@ -361,6 +361,6 @@ refusal-no_answer = el cuaderno no dio respuesta.
 refusal-no_answer_do = Ejecútelo otra vez.
 refusal-cut_alike_left = { $piece } no tiene mitad izquierda: sus { $count } capas se cortan iguales.
 refusal-cut_alike_right = { $piece } no tiene mitad derecha: sus { $count } capas se cortan iguales.
-refusal-cut_alike_do = Para una izquierda y una derecha escriba { $call }.
+refusal-cut_alike_do = Para una mitad izquierda y otra derecha escriba { $call }.
 refusal-no_moment = { $name } es «{ $said }», que no es un número de segundos.
 refusal-no_moment_do = Indique segundos enteros desde el comienzo de 1970, o quite esa variable.

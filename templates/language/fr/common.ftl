@@ -99,7 +99,7 @@ word-thing-clips = suite de crans dans la marge
 word-thing-caught = extrémité d’une bande prise entre les épaisseurs
 word-thing-wedges = suite de coins en V coupés dans la marge
 word-close = ajusté
-word-easy = aisé
+word-easy = confortable
 word-loose = ample
 
 edge-outer = bord extérieur

@@ -19,7 +19,7 @@ attach_facing-turn = Retourner la parementure vers l’intérieur et repasser, l
 attach_facing-turn_only = Retourner la parementure vers l’intérieur.
 attach_facing-why = Des épaisseurs recoupées à des largeurs différentes ne marquent pas ; les crans laissent une marge courbe s’étaler à plat une fois retournée.
 
-understitch-press = Déplier { $facing } et repasser les marges de ce côté.
-understitch-sew = Sous-piquer : piquer sur { $facing }, à { $distance } de la couture, à travers cette épaisseur et les marges seulement.
-understitch-roll = Rabattre { $facing } à l’intérieur et repasser : la couture se place d’elle-même un peu à l’intérieur.
+understitch-press = Déplier { $facing } et coucher les marges au fer de ce côté.
+understitch-sew = Sous-piquer : piquer sur { $facing }, à { $distance } de la couture, à travers cette épaisseur et les marges seulement.
+understitch-roll = Rabattre { $facing } à l’intérieur et repasser : la couture se place d’elle-même un peu à l’intérieur.
 understitch-why = Cette piqûre tire la couture un peu vers l’intérieur, si bien que la parementure ne peut ni ressortir ni se voir.

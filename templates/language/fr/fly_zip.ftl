@@ -2,10 +2,10 @@
 
 fly_zip-face = Épingler « { $facing } » sur « { $over } », endroit contre endroit, et piquer à { $allowance } du bord jusqu’à la fin de l’ouverture. Réduire la marge de moitié, la coucher au fer vers la parementure et la sous-piquer ; rabattre la parementure à l’intérieur et repasser.
 fly_zip-press = Replier au fer « { $under } », à { $out } à l’extérieur de sa ligne de couture.
-fly_zip-under = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length } et face dessus, son curseur à { $top } sous la ligne de couture du haut, son arrêt du bas au-dessus de la fin de l’ouverture, et épingler.
-fly_zip-under_flush = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length } et face dessus, son curseur à la ligne de couture du haut, son arrêt du bas au-dessus de la fin de l’ouverture, et épingler.
+fly_zip-under = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length } et face dessus, son curseur à { $top } sous la ligne de couture du haut, son arrêt du bas au-dessus de la fin de l’ouverture, et épingler.
+fly_zip-under_flush = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length } et face dessus, son curseur à la ligne de couture du haut, son arrêt du bas au-dessus de la fin de l’ouverture, et épingler.
 fly_zip-shield = Épingler dessous « { $shield } », son bord coupé au niveau de celui du ruban.
-fly_zip-stitch_under = Avec le pied pour fermeture, piquer le pli de « { $under } » au ras sur le ruban, à travers tout ce qui est dessous.
+fly_zip-stitch_under = Avec le pied pour fermeture, piquer le pli de « { $under } » sur le ruban, au ras du bord, à travers tout ce qui est dessous.
 fly_zip-close = Rabattre « { $over } » sur la fermeture comme il se porte, son bord sur la ligne de couture de l’autre côté, et épingler ou bâtir l’ouverture fermée.
 fly_zip-away = Retourner l’ouvrage et écarter le sous-pont.
 fly_zip-tape = De l’intérieur, poser le ruban libre sur la parementure et le piquer sur la parementure seule, en deux rangs : un contre les dents, un au bord du ruban.

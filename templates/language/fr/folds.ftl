@@ -1,6 +1,6 @@
 # Phrases de kit/sewing/operations/folds.py.
 
-dart-spared = { $pieces } : cette silhouette n’a pas besoin de pince à cet endroit. Passer à l’étape suivante.
+dart-spared = { $pieces } : cette silhouette n’a pas besoin de pince à cet endroit. Passer à l’étape suivante.
 dart-fold = Plier chaque pince endroit contre endroit le long de sa ligne du milieu ({ $pieces }), ses deux lignes de piqûre l’une sur l’autre, et épingler.
 dart-fold_one = Plier la pince endroit contre endroit le long de sa ligne du milieu ({ $pieces }), ses deux lignes de piqûre l’une sur l’autre, et épingler.
 dart-sew = Piquer « { $dart } » du bord « { $edge } » à la pointe, sur { $depth } : la piqûre commence à { $intake } du pli et les derniers points courent tout au bord du pli.

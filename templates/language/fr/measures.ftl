@@ -67,4 +67,4 @@ measure_note-heel_girth = Autour du talon et du cou-de-pied, le pied tendu : ce 
 measure-foot_girth = tour de pied
 measure_note-foot_girth = Autour de l’endroit le plus large du pied, sur l’avant-pied et le cou-de-pied, en appui sur le pied.
 measure-shoulder_girth = tour d’épaules
-measure_note-shoulder_girth = Autour des deux épaules et des bras à l’endroit le plus large, bras pendants, mètre ruban horizontal : ce qui doit passer dans un vêtement enfilé par la tête.
+measure_note-shoulder_girth = Autour des deux épaules et des bras à l’endroit le plus large, bras pendants, mètre ruban horizontal : ce qui doit passer dans un vêtement enfilé par la tête.

@@ -31,7 +31,7 @@ panel-redo = Rétablir
 panel-redo_tip = Refaire le dernier changement annulé
 
 panel-row_tip = { $name } : { $why }
-panel-follows = Découle de vos mesures ({ $measures }).
+panel-follows = Découle des mesures du corps ({ $measures }).
 panel-follows_size = A une valeur par taille.
 panel-before = avant : { $value }
 panel-marked = { $count ->

@@ -174,7 +174,7 @@ picture-legend_point_new = nouveau point
 picture-legend_point_kept = point précédent
 picture-legend_ply = tissu vu en coupe
 picture-legend_ply_face = endroit du tissu, vu en coupe
-picture-legend_cut_mark = la coupe est prise ici, vue ainsi
+picture-legend_cut_mark = vue en coupe prise ici, dans ce sens
 picture-legend_needle = couture vue en coupe
 
 # ---- la silhouette des mesures

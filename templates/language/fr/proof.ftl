@@ -211,10 +211,10 @@ proof-listed_elastic = élastique | elastique | elastic
 proof-listed_cord = cordon | cord
 proof-listed_bias_binding = biais | bias binding
 proof-listed_hem_tape = extra-fort | ruban d'ourlet | ruban d’ourlet | hem tape
-proof-halves_crossed = { $edge } est cousu à { $other } de { $piece } : l'un des deux se retrouve alors à l'envers.
-proof-halves_crossed_do = Cousez gauche sur gauche et droite sur droite.
-proof-band_way = { $piece } : dans l’ordre où les bords sont nommés, { $end } se trouve ici : { $place } ; dessinée ainsi et coupée face imprimée sur l’endroit du tissu, cette extrémité se trouve ici : { $other }.
-proof-band_way_do = Nommez les bords dans l’ordre inverse, ou dessinez la pièce avec cette extrémité de l’autre côté.
+proof-halves_crossed = { $edge } est cousu à { $other } de { $piece } : l’un des deux se retrouve alors à l’envers.
+proof-halves_crossed_do = Coudre gauche sur gauche et droite sur droite.
+proof-band_way = { $piece } : dans l’ordre où les bords sont nommés, { $end } se trouve ici : { $place } ; dessinée ainsi et coupée face imprimée dessus, sur l’endroit du tissu, cette extrémité se trouve ici : { $other }.
+proof-band_way_do = Nommer les bords dans l’ordre inverse, ou dessiner la pièce avec cette extrémité de l’autre côté.
 
 # ---- surplus d’essayage, et tracés qu’un essayage change ----
 proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayage, et cela n’est jamais recoupé : { $edge }.

@@ -1,7 +1,7 @@
 # Phrases de kit/sewing/operations/turned.py.
 
 seam_to_turn-sew = Piquer à { $allowance } du bord. Aux angles, s’arrêter aiguille plantée, lever le pied et pivoter.
-seam_to_turn-sew_gap = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } pour retourner ({ $edge }), à partir d’ici : { $from }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+seam_to_turn-sew_gap = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } pour retourner ({ $edge }), à partir d’ici : { $from }. Faire un point d’arrêt aux deux bouts de l’ouverture.
 seam_to_turn-extra = Continuer la piqûre après l’angle sous la croisure, jusqu’à l’endroit où commence le vêtement. Y cranter la marge jusqu’aux points.
 seam_to_turn-trim = Recouper les marges, l’une plus étroite que l’autre, et couper les angles au ras des points.
 seam_to_turn-clip = Cranter les marges des courbes rentrantes, presque jusqu’aux points, tous les { $spacing } environ là où la courbe est la plus forte.

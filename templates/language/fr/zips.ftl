@@ -3,7 +3,7 @@
 lapped_zip-press = Replier au fer le bord de dessus « { $over } » sur sa ligne de couture, sur { $allowance }. Replier le bord de dessous « { $under } » un peu à l’extérieur de sa ligne de couture.
 lapped_zip-under = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length }, son curseur à { $top } sous la ligne de couture du haut, et épingler.
 lapped_zip-under_flush = Poser le pli de « { $under } » tout contre les dents de la fermeture à glissière fermée, longue de { $length }, son curseur à la ligne de couture du haut, et épingler.
-lapped_zip-stitch_under = Avec le pied pour fermeture, piquer le pli de « { $under } » au ras sur le ruban.
+lapped_zip-stitch_under = Avec le pied pour fermeture, piquer le pli de « { $under } » sur le ruban, au ras du bord.
 lapped_zip-lay = Poser le bord de dessus « { $over } » sur la fermeture, son pli sur la ligne de couture de l’autre côté, de façon à couvrir les dents ; épingler ou bâtir.
 lapped_zip-stitch_over = Sur l’endroit, piquer à { $lap } du pli : en travers sous le bas de la fermeture, pivoter, puis remonter jusqu’en haut. Ouvrir la fermeture pour passer le curseur.
 lapped_zip-why = Le recouvrement cache les dents ; le pli de dessous ressort un peu plus, pour que le recouvrement le couvre encore quand la fermeture est tendue.
