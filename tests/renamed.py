@@ -17,6 +17,7 @@ from kit.body import workshop_chart
 from kit.body.body import Body
 from kit.geometry import Point
 from kit.lesson.another import find_lesson
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, Label, Stroke
 from kit.piece.piece import Piece
@@ -138,6 +139,16 @@ def cells(notebook: str) -> Iterator[str]:
                 yield "\n".join(kept)
 
 
+PRACTICE = "blocks_and_moves.ipynb"
+"""The practice sheet shows several lessons side by side; the first is the one its moves are tried on."""
+
+
+def the_lesson(space: dict[str, Any], notebook: str) -> Any:
+    if notebook != PRACTICE:
+        return find_lesson(space)
+    return next(thing for thing in space.values() if isinstance(thing, Lesson))
+
+
 def plain_lesson(notebook: str) -> Any:
     """The lesson as it is written."""
     space: dict[str, Any] = {"__name__": "__lesson__"}
@@ -145,7 +156,7 @@ def plain_lesson(notebook: str) -> Any:
         source = source.replace("open_lesson(", "opened(")
         space["opened"] = plain_lesson
         exec(compile(source, notebook, "exec"), space)
-    return find_lesson(space)
+    return the_lesson(space, notebook)
 
 
 def foreign_lesson(notebook: str, names: set[str], roles: Mapping[str, str] | None = None) -> Any:
@@ -168,7 +179,7 @@ def foreign_lesson(notebook: str, names: set[str], roles: Mapping[str, str] | No
             if isinstance(node, ast.FunctionDef) and node.name in (roles or {}):
                 node.body.append(ast.parse((roles or {})[node.name]).body[0])
         exec(compile(ast.fix_missing_locations(_Renamed(names).visit(tree)), notebook, "exec"), space)
-    return find_lesson(space)
+    return the_lesson(space, notebook)
 
 
 def work(lesson: Any, size: str = "W4") -> Pattern:

@@ -278,7 +278,7 @@ def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | Non
     room = Room(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
     seen: tuple[View, ...] = ("back", "front")
     system = pattern.lesson.units
-    drawings = {view: laid_flat(pattern, view, system, (room.width / form.letters, room.height)) for view in seen}
+    drawings = {view: laid_flat(pattern, view, system, room, 1.06 * form.letters) for view in seen}
     lines = {view: sum(isinstance(item, Label) for item in drawing.items) for view, drawing in drawings.items()}
     view = max(drawings, key=lambda view: lines[view])
     if not lines[view] or not pattern.finished:

@@ -2,14 +2,16 @@
 
 A lesson says how large it is made, as numbers. A line of the flat garment whose length is that number, once, twice
 (round both layers) or as the whole of a seam or hem, is the line it measures; a number that no line has is not drawn.
-Lines lie on or beside the garment; their names belong to an end of them and find their places with all other texts of
-the picture.
+Lines lie on or beside the garment. Where the picture is wide, their names stand in columns outside it, level, each led
+to its line; where it is narrow, as on a phone, they find their places with all other texts of the picture, and become
+numbers of a list where there is none.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Literal
 
 from kit.geometry import Line, Point, Vector
 from kit.picture.assembled import Assembled, Flat, of_kind
@@ -25,9 +27,13 @@ from kit.units import System, both
 _SAME = 0.6  # mm between a number and the line it is of
 ROOM = (640.0, 300.0)
 """CSS px that the picture may take where nothing else is said."""
+_EM = 11.0
 _WIDE = 12.0  # ems that a name may be wide before it is broken
+_LEADING = 1.25
 _OFF = 13.0  # px from an edge to the line that measures it
-_SHARE = 0.6  # about so much of the width is left for the garment beside its texts
+_GAP = 12.0  # px of white on both sides of a column of names
+_SHARE = 0.6  # of a narrow picture about so much of the width is left for the garment beside its texts
+_NARROW = 420.0  # px of width below which two columns of names would leave no garment between them
 
 
 @dataclass(frozen=True)
@@ -40,17 +46,58 @@ class _Seen:
     owner: Flat | None = None
 
 
+Rows = list[tuple[str, float, _Seen]]
+Said = list[tuple[str, str]]
+
+
 def measured(
-    garment: Assembled, system: System, around: Box, room: tuple[float, float] = ROOM
+    garment: Assembled, system: System, around: Box, room: tuple[float, float] = ROOM, letters: float = 1.0
 ) -> tuple[list[Item], tuple[tuple[str, str], ...]]:
     """What is drawn of the finished measurements, and the (name, value) of each that is. `around` is the box of all
-    that is drawn of the garment."""
+    that is drawn of the garment, `letters` how many times as large as usual its letters are."""
     rows = _matched(garment)
     if not rows:
         return [], ()
     said = [(title, both(value, system, "finished")) for title, value, _ in rows]
+    make = _in_columns if room[0] >= _NARROW * letters else _in_place
+    return make(rows, said, around, room, letters), tuple(said)
+
+
+def _in_columns(rows: Rows, said: Said, around: Box, room: tuple[float, float], letters: float) -> list[Item]:
+    lines_of = [[*_broken(title), size] for title, size in said]
+    em_px = _EM * letters
     x0, y0, x1, y1 = around
-    px = max((x1 - x0) / (room[0] * _SHARE), (y1 - y0) / (room[1] - 4 * _OFF), 0.1)
+    columns = _columns(rows, (x0 + x1) / 2)
+    wide = [
+        max((text_width(text, em_px) for i in column for text in lines_of[i]), default=0.0) + _OFF + 2 * _GAP
+        for column in columns
+    ]
+    px = max((x1 - x0) / max(room[0] - sum(wide), 80.0), (y1 - y0) / (room[1] - 4 * _OFF), 0.1)
+    em = em_px * px
+    items: list[Item] = []
+    for side, column in zip((-1.0, 1.0), columns, strict=True):
+        x = x0 - (_OFF + _GAP) * px if side < 0 else x1 + (_OFF + _GAP) * px
+        lines = {i: _line(rows[i][2], around, _OFF * px) for i in column}
+        order = sorted(column, key=lambda i: -_end(lines[i], side).y)
+        heights = _spread(
+            [_end(lines[i], side).y for i in order], [(len(lines_of[i]) + 0.4) * em * _LEADING for i in order]
+        )
+        for i, y in zip(order, heights, strict=True):
+            line, title = lines[i], said[i][0]
+            items.append(Stroke(drawn(line), "leader", arrow="both", name=title))
+            items += _legs(rows[i][2], line)
+            tip = Point(x - side * 2.0 * px, y)
+            items.append(Stroke((Line(tip, _end(line, side)),), "leader", name=title))
+            anchor: Literal["start", "end"] = "end" if side < 0 else "start"
+            for number, text in enumerate(lines_of[i]):
+                spot = Point(x, y + ((len(lines_of[i]) - 1) / 2 - number) * em * _LEADING)
+                items.append(Label(text, spot, "small", size=em, anchor=anchor))
+    return items
+
+
+def _in_place(rows: Rows, said: Said, around: Box, room: tuple[float, float], letters: float) -> list[Item]:
+    x0, y0, x1, y1 = around
+    px = max((x1 - x0) / (room[0] / letters * _SHARE), (y1 - y0) / (room[1] - 4 * _OFF), 0.1)
     items: list[Item] = []
     names: list[Item] = []
     for (title, size), (_, _, seen) in zip(said, rows, strict=True):
@@ -59,7 +106,7 @@ def measured(
         items += _legs(seen, line)
         spot, side = _told_at(line, (x0 + x1) / 2)
         names.append(Label("\n".join((*_broken(title), size)), spot + Vector(side, 0.0), "name", of=spot))
-    return items + names, tuple(said)
+    return items + names
 
 
 # ---- which line it is --------------------------------------------------------------------------------------
@@ -171,6 +218,33 @@ def _legs(seen: _Seen, line: Chain) -> Iterator[Item]:
             yield Stroke((Line(p, q),), "leader")
 
 
+def _end(line: Chain, side: float) -> Point:
+    """The place of a line that its name is led to: the outermost on that side, the middle of an upright one."""
+    a, b = line[0], line[-1]
+    if abs(a.x - b.x) < 0.3 * abs(a.y - b.y):
+        return at(line, length(line) / 2)[0]
+    return max((a, b), key=lambda p: side * p.x)
+
+
+def _columns(rows: list[tuple[str, float, _Seen]], middle: float) -> tuple[list[int], list[int]]:
+    """Which names stand at the left and which at the right: those of lines that lie on one side there, the others where
+    fewer stand."""
+    left: list[int] = []
+    right: list[int] = []
+    free: list[int] = []
+    for i, (_, _, seen) in enumerate(rows):
+        a, b = seen.chain[0], seen.chain[-1]
+        if max(a.x, b.x) < middle - 5.0:
+            left.append(i)
+        elif min(a.x, b.x) > middle + 5.0 or abs(a.x - b.x) < 0.08 * a.distance(b):
+            right.append(i)
+        else:
+            free.append(i)
+    for i in free:
+        (left if len(left) < len(right) else right).append(i)
+    return left, right
+
+
 def _told_at(line: Chain, middle: float) -> tuple[Point, float]:
     """The place of a line that its name is led to, and on which side (-1, 1) of it the name is looked for: the end that
     is farther out, the middle of an upright line."""
@@ -191,4 +265,30 @@ def _broken(title: str) -> list[str]:
             found.append(word)
         else:
             found[-1] = longer
+    return found
+
+
+def _spread(wanted: list[float], high: list[float]) -> list[float]:
+    """Middles from the top down, as near as may be to `wanted`, of boxes so `high` that do not meet."""
+    blocks: list[list[int]] = []
+
+    def top(block: list[int]) -> float:
+        """Where a block of boxes begins when it lies as near as may be to what its boxes want."""
+        offs, down = [], 0.0
+        for i in block:
+            offs.append(wanted[i] + down + high[i] / 2)
+            down += high[i]
+        return sum(offs) / len(offs)
+
+    for i in range(len(wanted)):
+        blocks.append([i])
+        while len(blocks) > 1 and top(blocks[-2]) - sum(high[k] for k in blocks[-2]) < top(blocks[-1]):
+            last = blocks.pop()
+            blocks[-1] += last
+    found: list[float] = []
+    for block in blocks:
+        y = top(block)
+        for i in block:
+            found.append(y - high[i] / 2)
+            y -= high[i]
     return found

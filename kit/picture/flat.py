@@ -34,17 +34,19 @@ def laid_flat(
     view: View = "front",
     measured: System | None = None,
     room: tuple[float, float] = ROOM,
+    letters: float = 1.0,
 ) -> Drawing:
     """The finished garment seen from the front or the back, as worn and used. With `measured` it lies flat without what
     hangs from it, and each finished measurement of the lesson that lies along a line of it is drawn there, in that
-    system first, with the name and value of the table; the picture will take about `room` (CSS px)."""
+    system first, with the name and value of the table; its letters are `letters` times as large as usual in a picture
+    that takes `room` (CSS px)."""
     garment = assembled(pattern, view)
     items = _garment(garment, hanging=measured is None)
     beside = _unsewn(garment)
     items += _beside(*beside, garment)
     lines: tuple[tuple[str, str], ...] = ()
     if measured and garment.flats:
-        drawn_lines, lines = measured_lines(garment, measured, box_of(_curves(items)), room)
+        drawn_lines, lines = measured_lines(garment, measured, box_of(_curves(items)), room, letters)
         items += drawn_lines
     return Drawing(tuple(items), alt=_alt(garment, lines, *beside), title=pattern.lesson.title)
 
