@@ -57,29 +57,32 @@ class _Track:
 
     def place(self, value: float) -> None:
         self.stands = self.scale.number(value)
-        self._hold()
-        self.slider.value = self.stands
+        self._hold(self.stands)
 
     def end(self, left: Parameter | None) -> None:
         """Let the slider end where `left`, the parameter with the range the other values leave it, ends; None: at its
         own ends. Where it stands it stays, even outside."""
         self._left = left
-        self._hold()
+        self._hold(self.slider.value)
 
-    def _hold(self) -> None:
+    def _hold(self, value: float) -> None:
+        """The slider at `value`, with the ends that hold now. A slider pulls what lies outside a new end to that end and
+        reports it as a move of its own, here and in the browser: so the ends stand wide until it is placed, and the
+        browser is told of both at once."""
         scale, left = self.scale, self._left
         low, high = scale.least, scale.most
         if left is not None and (steps := scale.within(left.least, left.most)):
             own = scale.parameter  # an end of its own stays where the slider has it, which may be no whole step
             low = low if left.least <= own.least else steps[0] / scale.per_unit
             high = high if left.most >= own.most else steps[-1] / scale.per_unit
-        low, high = min(low, self.stands), max(high, self.stands)
-        if (low, high) == (self.slider.min, self.slider.max):
+        low, high = min(low, value), max(high, value)
+        slider = self.slider
+        if (low, high, value) == (slider.min, slider.max, slider.value):
             return
-        with self.slider.hold_sync():
-            self.slider.min = min(low, self.slider.min)  # first wide enough for what stands, then as narrow as it is
-            self.slider.max = high
-            self.slider.min = low
+        with slider.hold_sync():
+            slider.min, slider.max = min(low, slider.min), max(high, slider.max)
+            slider.value = value
+            slider.min, slider.max = low, high
 
 
 class Row:

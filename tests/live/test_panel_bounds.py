@@ -59,6 +59,21 @@ def test_a_value_that_is_left_outside_stays_where_it_is_and_is_told(bag: Lesson)
     assert ends(shown, "rounding") == (3.0, 6.0) and shown.message.value == ""
 
 
+def test_a_value_typed_from_outside_its_ends_to_within_is_the_value(bag: Lesson) -> None:
+    """From where the bound left it outside, a typed value lands where it was typed, not on the end of the slider."""
+    shown = panel(bag)
+    shown.rows["rounding"].box.value = "9 cm"
+    assert "at least 30 cm" in shown.message.value and ends(shown, "rounding") == (3.0, 9.0)
+    shown.rows["rounding"].box.value = "5 cm"
+    assert bag.values["rounding"] == 50.0 and shown.rows["rounding"].slider.value == 5.0
+    assert ends(shown, "rounding") == (3.0, 7.0) and shown.message.value == ""
+    shown.rows["width"].box.value = "20 cm"
+    assert "at least 22 cm" in shown.message.value and ends(shown, "width") == (20.0, 40.0)
+    shown.rows["width"].box.value = "32 cm"
+    assert bag.values["width"] == 320.0 and shown.rows["width"].slider.value == 32.0
+    assert ends(shown, "width") == (22.0, 40.0) and shown.message.value == ""
+
+
 def test_an_end_in_inches_is_the_last_step_inside_the_bound(bag: Lesson) -> None:
     """7 cm is 2.756 in: the last sixteenth inside is 2 3/4."""
     shown = panel(bag)
