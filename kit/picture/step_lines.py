@@ -157,10 +157,15 @@ def guides_within(piece: Piece) -> list[tuple[str, Path]]:
 
 
 def _on_paper(piece: Piece, path: Path, room: float) -> bool:
-    """Whether a line lies on the piece somewhere, or runs along its outline within `room`."""
+    """Whether a line lies on the piece somewhere, or runs along its outline within `room`. While the outline stands
+    open, in a draft still being written, it has no inside yet, and every line counts."""
     spots = [path.at(path.length * share / 8) for share in range(9)]
     edges = [edge.path for edge in piece.edges]
-    if any(piece.outline.contains(spot) for spot in spots):
+    try:
+        outline = piece.outline
+    except KitError:
+        return True
+    if any(outline.contains(spot) for spot in spots):
         return True
     return all(min(edge.at(edge.nearest(spot)).distance(spot) for edge in edges) < room for spot in spots)
 
