@@ -66,9 +66,9 @@ class _Track:
         self._hold(self.slider.value)
 
     def _hold(self, value: float) -> None:
-        """The slider at `value`, with the ends that hold now. A slider pulls what lies outside a new end to that end and
-        reports it as a move of its own, here and in the browser: so the ends stand wide until it is placed, and the
-        browser is told of both at once."""
+        """The slider at `value`, with the ends that hold now. A slider pulls what lies outside a new end to that end
+        and reports it as a move of its own, here and in the browser: so the ends stand wide until it is placed, and
+        the browser is told of both at once."""
         scale, left = self.scale, self._left
         low, high = scale.least, scale.most
         if left is not None and (steps := scale.within(left.least, left.most)):
