@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from kit.diagnostic import Diagnostic, measured, message, titled
+from kit.piece.piece import Piece
 from kit.sewing.operations.belt_loops import BeltLoop
 from kit.sewing.operations.inseam import PocketBag
 from kit.sewing.operations.pockets import PatchPocket
@@ -70,7 +71,7 @@ def _mouths(worn: Worn) -> Iterator[tuple[str, str, float, float]]:
         if isinstance(operation, PatchPocket) and operation.at.piece in torso and operation.at.mark.path is not None:
             pocket = worn.pattern.piece(operation.edges[0].piece)
             sewn = {edge for run in operation.edges for edge in run.edges}
-            mouth = sum(edge.path.length for edge in pocket.edges if edge.name not in sewn)
+            mouth = mouth_of(pocket, sewn)
             garment = torso[operation.at.piece]
             top = max(point.y for point in operation.at.mark.path.points(1.0))
             if mouth and pocket.role in ("", "pocket"):
@@ -81,6 +82,12 @@ def _mouths(worn: Worn) -> Iterator[tuple[str, str, float, float]]:
                     path = path_of(worn.pattern, run)
                     middle = (path.start.y + path.end.y) / 2
                     yield record.key, run.piece, worn.up(torso[run.piece], middle), run_length(worn.pattern, run)
+
+
+def mouth_of(pocket: Piece, sewn: Collection[str]) -> float:
+    """mm of a pocket's outline that are open once the edges `sewn` are; of one cut on the fold both halves."""
+    free = sum(edge.path.length for edge in pocket.edges if edge.name not in sewn and edge.name != pocket.fold)
+    return 2 * free if pocket.fold else free
 
 
 def loops(worn: Worn) -> list[Diagnostic]:

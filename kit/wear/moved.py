@@ -7,6 +7,8 @@ else its hem goes up by what is missing. A deep armhole with a high cap is short
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from kit.diagnostic import Diagnostic, measured, message
 from kit.piece.piece import Piece
 from kit.sewing.operations.drawn_in import ThreadElastic
@@ -47,6 +49,15 @@ def armpit(worn: Worn) -> float | None:
     return body["back_waist_length"] - body["armscye_depth"]
 
 
+def underarm_long(sleeve: Piece) -> float:
+    """How long a sleeve is down its underarm, mm: the mean of its front and back, each of which may be of several edges
+    end to end; 0.0 where it has none. One side alone lies on a sleeve cut on the fold, and on half of one."""
+    roles = [edge.role == "underarm" for edge in sleeve.edges]
+    begins = sum(here and not before for before, here in pairwise((roles[-1], *roles)))
+    long = sum(edge.path.length for edge in sleeve.edges if edge.role == "underarm")
+    return long if sleeve.fold or begins <= 1 else long / 2
+
+
 def raised_arm(worn: Worn) -> list[Diagnostic]:
     """Long set-in sleeves that lift the garment when an arm is raised."""
     at = armpit(worn)
@@ -55,10 +66,10 @@ def raised_arm(worn: Worn) -> list[Diagnostic]:
         return []
     ys = [point.y for edge in sleeve.edges for point in edge.path.points(1.0)]
     long = max(ys) - min(ys)
-    under = [edge.path.length for edge in sleeve.edges if edge.role == "underarm"]
+    under = underarm_long(sleeve)
     if not under or long < LONG * worn.body["arm_length"]:
         return []
-    has, need = worn.underarm + sum(under) / len(under), at + long - ARMPIT
+    has, need = worn.underarm + under, at + long - ARMPIT
     if has >= need - LIFTS:
         return []
     says = message("wear.arm_raised", has=measured(has), need=measured(need), up=measured(need - has))
