@@ -59,6 +59,8 @@ def main() -> None:
     options.add_argument("--tables", default=",".join(TABLES))
     options.add_argument("--cores", type=int, default=2)
     asked = options.parse_args()
+    if not survey.rows():
+        print(survey.ABSENT)
     parts = range(4) if asked.each == 1 else range(1)
     tasks = [
         (notebook, table, part, 4 if asked.each == 1 else asked.each)

@@ -25,7 +25,7 @@ def lesson_of(notebook: str) -> Lesson:
     return lesson
 
 
-@pytest.mark.skipif(not survey.women(), reason="the survey's table is not beside the checkout")
+@pytest.mark.skipif(not survey.women(), reason=survey.ABSENT)
 @pytest.mark.parametrize("notebook", ["tideline_wrap_top", "harbour_jacket", "dune_skirt"])
 def test_an_odd_figure_gets_her_garment(notebook: str) -> None:
     for row in ODD:

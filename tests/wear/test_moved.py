@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import csv
 import math
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 
@@ -16,12 +14,11 @@ from kit.sewing.order import sew
 from kit.wear.covers import THIGH
 from kit.wear.fit import INCH, LEAST_EASE, STYLES
 from kit.wear.girth import Worn
-from kit.wear.hand import wrist_height
-from kit.wear.moved import ARMPIT, BARE, CAP, CAP_KNIT, LIFTS
+from kit.wear.hand import mouth_of, wrist_height
+from kit.wear.moved import ARMPIT, BARE, CAP, CAP_KNIT, LIFTS, underarm_long
 from kit.wear.worn import worn
+from tests.body import survey
 from tests.wear.garments import labelled, lesson_of
-
-SURVEY = Path(__file__).resolve().parents[3] / "shared" / "reference" / "ansur2-women-odd-rows.csv"
 
 
 def told(base: str, *changes: tuple[str, str]) -> dict[str, Diagnostic]:
@@ -53,23 +50,58 @@ def test_one_centimetre_less_on_the_way_is_a_centimetre_more_lifted(armhole: flo
     assert more.amount - (less.amount if less and less.amount else more.amount - 20) == pytest.approx(20.0, abs=0.5)
 
 
-@pytest.mark.skipif(not SURVEY.exists(), reason="the survey's rows lie beside the checkout, in shared/reference")
+def test_an_underarm_of_two_edges_a_side_is_as_long_as_one() -> None:
+    cut = (
+        (
+            "        front_underarm=two.to(right),",
+            "        front_underarm=two.to(f),\n        front_forearm=f.to(right),",
+        ),
+        ("        back_underarm=left.to(one),", "        back_forearm=left.to(b),\n        back_underarm=b.to(one),"),
+        ("    sleeve.draw(\n", "    f, b = two.down(20 * cm), one.down(20 * cm)\n    sleeve.draw(\n"),
+        ('    sleeve.role("sleeve", ', '    sleeve.role("sleeve", front_forearm="underarm", back_forearm="underarm", '),
+        ("    sleeve.allow(", "    sleeve.allow(front_forearm=seam, back_forearm=seam, "),
+        (
+            "(sleeve.front_underarm, sleeve.back_underarm, ",
+            "(sleeve.front_underarm + sleeve.front_forearm, sleeve.back_forearm + sleeve.back_underarm, ",
+        ),
+    )
+    assert told("t_top", *top(32, 14), *cut)["arm_raised"].amount == pytest.approx(
+        told("t_top", *top(32, 14))["arm_raised"].amount, abs=0.1
+    )
+
+
+def test_a_sleeve_on_the_fold_and_half_of_one_have_one_underarm() -> None:
+    whole = lesson_of("t_top").work().piece("sleeve")
+    long = whole.edge("back_underarm").path.length
+    half = replace(whole, edges=tuple(replace(e, role="") if e.name == "front_underarm" else e for e in whole.edges))
+    assert underarm_long(whole) == underarm_long(half) == pytest.approx(long)
+    assert underarm_long(replace(half, cut=replace(half.cut, fold="front_underarm"))) == pytest.approx(long)
+
+
+def test_the_mouth_of_a_pocket_cut_on_the_fold_is_both_halves() -> None:
+    pocket = lesson_of("harbour_jacket").work().piece("pocket")
+    mouth = pocket.edge("mouth").path.length
+    assert mouth_of(pocket, {"front_side", "bottom", "back_side"}) == pytest.approx(mouth)
+    folded = replace(pocket, cut=replace(pocket.cut, mirrored=False, fold="back_side"))
+    assert mouth_of(folded, {"front_side", "bottom"}) == pytest.approx(2 * mouth)
+
+
+@pytest.mark.skipif(not survey.rows(), reason=survey.ABSENT)
 def test_the_armpit_lies_below_the_shoulder_as_in_measured_women() -> None:
     """Nape to armpit, less what the shoulder's tip lies below the nape (from memory about 4 cm): 993 women of the 2012
     Anthropometric Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-15/007, 2014)."""
-    rows = list(csv.DictReader(line for line in SURVEY.read_text("utf-8").splitlines() if not line.startswith("#")))
-    nape = sum(float(row["cervicaleheight"]) - float(row["axillaheight"]) for row in rows) / len(rows)
+    rows = survey.rows()
+    nape = sum(row["cervicaleheight"] - row["axillaheight"] for row in rows) / len(rows)
     assert nape - 40.0 == pytest.approx(ARMPIT, abs=10.0)
 
 
-@pytest.mark.skipif(not SURVEY.exists(), reason="the survey's rows lie beside the checkout, in shared/reference")
+@pytest.mark.skipif(not survey.rows(), reason=survey.ABSENT)
 def test_the_wrist_hangs_where_it_hangs_in_measured_women() -> None:
     """Nape less sleeve outseam (shoulder to wrist) against the waist: the same survey, whose waist is at the navel,
     some 4 cm below the narrowest (from memory)."""
-    rows = list(csv.DictReader(line for line in SURVEY.read_text("utf-8").splitlines() if not line.startswith("#")))
+    rows = survey.rows()
     hang = sum(
-        float(row["cervicaleheight"]) - 40.0 - float(row["sleeveoutseam"]) - float(row["waistheightomphalion"])
-        for row in rows
+        row["cervicaleheight"] - 40.0 - row["sleeveoutseam"] - row["waistheightomphalion"] for row in rows
     ) / len(rows)
     pattern = lesson_of("tideline_wrap_top").work()
     at = wrist_height(Worn(pattern, sew(pattern)[0]))

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-from pathlib import Path
-
 import pytest
 
 from kit.body.chart import workshop_chart
@@ -12,9 +9,9 @@ from kit.sewing.order import sew
 from kit.wear.girth import Worn
 from kit.wear.needs import MEANS, arm_girth
 from kit.wear.passage import slits, ways_on
+from tests.body import survey
 from tests.wear.garments import lesson_of, text_of
 
-SURVEY = Path(__file__).resolve().parents[3] / "shared" / "reference" / "ansur2-women-odd-rows.csv"
 INCH = 25.4
 
 
@@ -86,14 +83,14 @@ def test_heads_hands_and_heels_of_the_chart_are_those_of_measured_women() -> Non
         assert low - 15 <= values[0] and values[-1] <= high + 15
 
 
-@pytest.mark.skipif(not SURVEY.exists(), reason="the survey's rows lie beside the checkout, in shared/reference")
+@pytest.mark.skipif(not survey.rows(), reason=survey.ABSENT)
 def test_means_of_the_survey() -> None:
     """Of 993 women of the same survey (Gordon et al., NATICK/TR-15/007, 2014); the hand is the palm's girth there."""
-    rows = list(csv.DictReader(line for line in SURVEY.read_text("utf-8").splitlines() if not line.startswith("#")))
+    rows = survey.rows()
     column = next((name for name in rows[0] if "head" in name.lower() and "circ" in name.lower()), None)
     if column is None:
         pytest.skip("that half of the survey has no head girth")
-    mean = sum(float(row[column]) for row in rows) / len(rows)
+    mean = sum(row[column] for row in rows) / len(rows)
     assert mean == pytest.approx(MEANS["head_girth"], abs=3.0)
 
 
