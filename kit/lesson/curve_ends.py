@@ -127,8 +127,8 @@ def _roomy(line: Drawn, other: Drawn, at: tuple[float, float], fullness: float, 
 def _first(drawn: Callable[[float], Path | None], at: float, most: float) -> Path | None:
     """What is drawn at the first place from `at` on where it can be, to 0.1 mm."""
     below: float | None = None
-    for step in range(max(0, int((most - at) / _STRIDE)) + 1):
-        place = at + _STRIDE * step
+    places = [at + _STRIDE * step for step in range(max(0, int((most - at) / _STRIDE)) + 1)]
+    for place in (*places, most) if places[-1] < most else places:
         found = drawn(place)
         if found is not None:
             break

@@ -13,7 +13,7 @@ from kit.geometry import Line, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
 from kit.lesson.pencil import PaperLine
 from kit.piece.piece import CutPlan, Edge, Piece
-from kit.units import cm
+from kit.units import cm, mm
 
 SIZES = tuple(workshop_chart().names)
 MIDDLE = Line(Point(0, 0), Point(0, 1))
@@ -68,6 +68,21 @@ def test_a_wide_sleeves_underarm_does_not_bulge_past_the_sleeves_end(size: str) 
     # It still runs into the side without a corner, where it was told to.
     assert curve.path.end.close_to(bench.side.path.at(300))
     assert curve.path.end_tangent.cross(bench.side.path.tangent_at(300)) == pytest.approx(0.0, abs=1e-6)
+
+
+def test_room_in_the_last_few_millimetres_before_at_most_is_found() -> None:
+    """Where the curve has room at some place, it has it too when asked from 8 mm before to half a millimetre after."""
+
+    def joins(at: float, most: float) -> float:
+        bench = BenchPiece(front("W4"))
+        overarm = bench.shoulder.start.through(bench.shoulder.end, beyond=10 * cm)
+        opening = overarm.square(17 * cm, "down")
+        curve = opening.curve_into(bench.side, at=at * mm, least_radius=4 * cm, at_most=most * mm)
+        return bench.side.path.nearest(curve.path.end)
+
+    place = joins(20, 200)
+    assert place > 28 + 1
+    assert joins(place - 8, place + 0.5) == pytest.approx(place, abs=0.3)
 
 
 def test_the_author_says_the_other_side_and_an_unmatched_word_is_refused() -> None:
