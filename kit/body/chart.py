@@ -20,6 +20,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache, cached_property
 from importlib.resources import files
+from itertools import pairwise
 from pathlib import Path
 
 from kit.body.between import SIGN, between, parts
@@ -80,9 +81,15 @@ class SizeChart:
     @property
     def keys(self) -> tuple[str, ...]:
         """The girths a body's place is found by: those of `KEYS` that it has; without them, as in a chart of heads, its
-        other girths."""
+        other girths. One of a lesson's own that does not rise from size to size tells no place."""
         known = tuple(name for name in KEYS if name in self.table)
-        return known or tuple(name for name in self.table if self.measurement(name).kind == "girth")
+        return known or tuple(name for name, row in self.rows if self._tells_place(name, row))
+
+    def _tells_place(self, name: str, row: tuple[float, ...]) -> bool:
+        if self.measurement(name).kind != "girth":
+            return False
+        # The table's own girths are held to rise when the chart is made; a lesson's own may be the same in two sizes.
+        return name in MEASUREMENTS or all(one < other for one, other in pairwise(row))
 
     def measurement(self, name: str) -> Measurement:
         """What a measurement is, a lesson's own too. Raises `KitError` with the nearest name for one there is not."""

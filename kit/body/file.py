@@ -57,9 +57,9 @@ def save_body(path: str | Path, body: Body, units: System = "cm") -> Path:
         raise KitError(message("body.nothing_to_save"), where=body.name, do=message("body.nothing_to_save_do"))
     lines = [_HEAD, f"name = {_string(body.name)}", f'units = "{units}"', "", "[measured]"]
     own = [measure for measure in taken if measure.name not in MEASUREMENTS]
-    lines += [f"{measure.name} = {_string(_written(measure, units))}" for measure in taken if measure not in own]
+    lines += [_line(measure, units) for measure in taken if measure not in own]
     if own:
-        lines += ["", "[own]", *(f"{measure.name} = {_string(_written(measure, units))}" for measure in own)]
+        lines += ["", "[own]", *(_line(measure, units) for measure in own)]
     return write_atomically(path, "\n".join(lines) + "\n")
 
 
@@ -153,6 +153,12 @@ def _read(name: str, value: object, units: str) -> Length | str:
             message("refusal.not_a_length", text=text), where=message("refusal.here", place=measure(name)), do=example
         ) from None
     return f"{text} {'in' if units == 'inch' else 'cm'}" if text[-1].isdigit() or text[-1] in "½¼¾⅛⅜⅝⅞" else text
+
+
+def _line(measure: Measure, units: System) -> str:
+    # A bare key is ASCII alone (TOML 1.0.0, "Keys"); a lesson's own measurement may be called otherwise.
+    key = measure.name if measure.name.isascii() else _string(measure.name)
+    return f"{key} = {_string(_written(measure, units))}"
 
 
 def _written(measure: Measure, units: System) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Any
 
 from kit.body.body import NOBODY, Body
@@ -57,7 +58,7 @@ class Definition:
 
     # ---- what can be asked of it ----------------------------------------------------------------------------
 
-    @property
+    @cached_property
     def chart(self) -> SizeChart:
         """The chart its readers choose from, with the measurements of the lesson's own."""
         chart = self.sizes if self.sizes is not None else workshop_chart()

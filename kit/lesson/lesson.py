@@ -25,6 +25,7 @@ from kit.lesson.exercise import Exercise, Goal, exercise_of
 from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
 from kit.lesson.listener import Listener, Nobody, Walk, listener_of
+from kit.lesson.own_measure import Kind as MeasureKind
 from kit.lesson.own_measure import OwnMeasure, own_measure
 from kit.lesson.parameter import Bound, Parameter, Setting, given_values, in_units, parameter_of
 from kit.lesson.parameter import Kind as ParameterKind
@@ -221,12 +222,16 @@ class Lesson:
         default = cast("int", default)
         return self._offer(bounded(parameter_of(name, "count", default, least, most, why, said), at_least, at_most))
 
-    def measurement(self, name: str, values: Size | BySize, *, note: str = "", said: str = "") -> OwnMeasure:
+    def measurement(
+        self, name: str, values: Size | BySize, *, note: str = "", said: str = "", kind: MeasureKind | None = None
+    ) -> OwnMeasure:
         """A measurement of the lesson's own, which the kit's table has not: steps ask for it by `name`, `note` says how
         it is taken, `said` what people call it. `values` are lengths, one for each size of the chart: a list in their
         order, or `{"S": 54 * cm, "M": 57 * cm}`. It stands in size chart, body form, body file and booklet like any
-        other; of a body that was not measured there it is estimated from the chart. Of the table's own it gives a chart
-        the values it lacks. Raises `KitError` without a note, and for a size that has no value.
+        other; of a body that was not measured there it is estimated from the chart, a "height" (along the body) by the
+        person's height too: `kind` is that, "girth" (around) or "width" (across); left out, it is read from the end of
+        the name (`crown_height`), else a height. Of the table's own it gives a chart the values it lacks. Raises
+        `KitError` without a note, for another kind, and for a size that has no value.
 
         >>> from kit import blank_paper, cm, read_chart
         >>> hats = read_chart("measure,S,M,L\\nhead_girth,55,57,59", "Hats")
@@ -236,7 +241,7 @@ class Lesson:
         >>> lesson.sizes["L"]["crown_height"]
         180.0
         """
-        new = own_measure(name, values, note, said, self._definition.chart, *running_cell())
+        new = own_measure(name, values, note, said, kind, self._definition.chart, *running_cell())
         self._write(self._definition.with_own(new))
         return new
 
@@ -419,7 +424,9 @@ class Lesson:
     def choose(self, *, size: str = "", body: Body | None = None, units: Said | None = None) -> None:
         """Choose a size of the chart or a body, and the units read first."""
         new = sitting_down.chosen(self._sitting, self.sizes, size=size, body=body, units=units)
-        self._definition.completed(new.body)  # refused before anything is changed
+        # Refused before anything is changed: what follows from the body is read with every parameter.
+        self._definition.completed(new.body)
+        self._definition.fitted(new.body)
         self._sitting = new
         self._listener.moved(self.values, whole=False)
 

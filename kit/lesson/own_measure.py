@@ -4,18 +4,20 @@ in every size, so that it stands in chart, body form and booklet like any other.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal, get_args
 
 from kit.body.chart import SizeChart
 from kit.body.measures import MEASUREMENTS, Measurement
-from kit.errors import KitError
+from kit.diagnostic import message
+from kit.errors import KitError, known_near
 from kit.lesson.by_size import by_size
 from kit.units import length
 
 _LEAST, _MOST = 0.5, 1.8
 """How far from the chart's smallest and largest a person's may be, as a part of them: wide, to catch a slipped unit and
 no unusual body (common practice, no source)."""
-_KINDS = {"girth": "girth", "width": "width"}
+Kind = Literal["girth", "width", "height"]
+"""Around, across, or along the body."""
 
 
 @dataclass(frozen=True)
@@ -45,20 +47,27 @@ class OwnMeasure:
 
 
 def own_measure(
-    name: str, values: Any, note: str, said: str, chart: SizeChart, cell: str = "", run: int = 0
+    name: str,
+    values: Any,
+    note: str,
+    said: str,
+    kind: Kind | None,
+    chart: SizeChart,
+    cell: str = "",
+    run: int = 0,
 ) -> OwnMeasure:
     """A measurement as its author wrote it; of the kit's table only the values, which a chart may lack. `KitError` for
-    a name a step cannot use, for one without a note, and for values that are no lengths or do not stand for every
-    size."""
+    a name a step cannot use, for one without a note, for a `kind` there is not, and for values that are no lengths or
+    do not stand for every size. Without a `kind` the end of the name tells it (`brow_girth`), else it is a height."""
     where = f"Measurement '{name}'"
     if not name.isidentifier():
         raise KitError(f"'{name}' cannot be used as a name in a step.", where=where, do="Use letters, digits and _.")
     known = MEASUREMENTS.get(name)
-    if known is not None and (note or said):
+    if known is not None and (note or said or kind):
         raise KitError(
             f"the kit has '{known.said}' already, with a note of its own.",
             where=where,
-            do="Leave note and said out, or give yours another name.",
+            do="Leave note, said and kind out, or give yours another name.",
         )
     if known is None and not note.strip():
         raise KitError(
@@ -68,7 +77,10 @@ def own_measure(
     low, high = min(value for _, value in mm), max(value for _, value in mm)
     if low <= 0:
         raise KitError("it is nothing in some size.", where=where, do="Give a length above 0.")
-    kind = _KINDS.get(name.rsplit("_", 1)[-1], "height")
+    kinds, end = get_args(Kind), name.rsplit("_", 1)[-1]
+    if kind is not None and kind not in kinds:
+        raise KitError(message("body.no_such_kind", kind=str(kind)), where=where, do=known_near(str(kind), kinds))
+    sort: str = kind or (end if end in kinds else "height")
     title = said.strip() or name.replace("_", " ")
-    own = Measurement(name, low * _LEAST, high * _MOST, kind, "the lesson's own", title, note.strip())
+    own = Measurement(name, low * _LEAST, high * _MOST, sort, "the lesson's own", title, note.strip())
     return OwnMeasure(known or own, mm, cell, run)

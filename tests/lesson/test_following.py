@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from kit import Lesson, blank_paper, bodice_block, cm, make_body, mm, workshop_chart
@@ -36,6 +38,15 @@ def test_a_value_follows_from_a_measurement_in_every_size() -> None:
         assert values["pocket"] == (120.0 if size in "W1 W2 W3 W4 W5" else 130.0) or size == "W10"
         lesson.choose(size=size)
         assert lesson.values == values
+
+
+def test_a_body_for_whom_a_value_cannot_be_worked_out_is_not_put_in() -> None:
+    lesson = Lesson("Cape", start=bodice_block, size="W4")
+    lesson.length("tie", lambda waist_girth: math.sqrt(1300 - float(waist_girth)) * cm, least=5 * cm, most=60 * cm)
+    before = lesson.values
+    with pytest.raises(KitError, match="'tie'"):
+        lesson.choose(body=make_body({"bust_girth": 150 * cm, "waist_girth": 140 * cm}, name="Ann"))
+    assert lesson.body.name == "W4" and lesson.values == before
 
 
 def test_between_sizes_a_value_by_size_is_read_straight() -> None:

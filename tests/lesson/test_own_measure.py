@@ -44,6 +44,14 @@ def test_a_hat_has_sizes() -> None:
     assert lesson.body["crown_height"] == 175.0 and not lesson.body.estimated
 
 
+def test_the_chart_is_made_once_until_another_measurement_is_written() -> None:
+    lesson = hat()
+    first = lesson.sizes
+    assert lesson.sizes is first
+    lesson.measurement("brow_girth", 57 * cm, note=NOTE)
+    assert "brow_girth" in lesson.sizes.table and "brow_girth" not in first.table
+
+
 def test_by_size_name_and_one_for_all() -> None:
     lesson = hat()
     lesson.measurement("crown_height", {"L": 19 * cm, "S": 16 * cm, "M": 17 * cm}, note=NOTE)
@@ -71,6 +79,48 @@ def test_it_is_kept_in_the_body_file_and_loaded_with_or_without_the_lesson(tmp_p
     for loaded in (load_body(path, lesson.sizes), load_body(path, HATS)):
         lesson.choose(body=loaded)
         assert lesson.body["crown_height"] == 200.0
+
+
+def test_a_name_in_another_script_comes_back_from_the_body_file(tmp_path) -> None:
+    """A bare key of TOML is ASCII alone (TOML 1.0.0, "Keys"); Python's names are not."""
+    lesson = Lesson("Hat", start=blank_paper, sizes=HATS)
+    lesson.measurement("kopfhöhe", 18 * cm, note=NOTE)
+    path = save_body(tmp_path / "ann.toml", make_body({"head_girth": "58 cm", "kopfhöhe": "20 cm"}, lesson.sizes))
+    for loaded in (load_body(path, lesson.sizes), load_body(path, HATS)):
+        assert loaded["kopfhöhe"] == 200.0
+
+
+def test_only_a_girth_that_rises_tells_a_size() -> None:
+    lesson = Lesson("Hat", start=blank_paper, sizes=HATS)
+    lesson.measurement("band_girth", 60 * cm, note=NOTE)
+    lesson.measurement("ear_girth", [20 * cm, 22 * cm, 24 * cm], note=NOTE)
+    assert lesson.sizes.keys == ("head_girth", "ear_girth")
+    with pytest.raises(KitError, match="girth"):
+        make_body({"band_girth": "60 cm"}, lesson.sizes)
+    assert make_body({"ear_girth": "23 cm"}, lesson.sizes)["head_girth"] == 580.0
+
+
+def test_its_kind_is_said_or_read_from_the_end_of_its_name() -> None:
+    """A measurement along the body is estimated by the person's height; one around it is not. The heights of the chart
+    are invented."""
+    chart = read_chart("measure,S,M,L\nhead_girth,55,57,59\nheight,164,166,168", "Hats")
+    lesson = Lesson("Hat", start=blank_paper, sizes=chart)
+    lesson.measurement("kopfumfang", 57 * cm, note=NOTE, kind="girth")
+    lesson.measurement("brow_girth", 57 * cm, note=NOTE)
+    lesson.measurement("crown", 20 * cm, note=NOTE)
+    lesson.measurement("ear_girth", 20 * cm, note=NOTE, kind="height")
+    assert [lesson.sizes.measurement(name).kind for name in ("kopfumfang", "brow_girth")] == ["girth", "girth"]
+    tall = make_body({"head_girth": 57 * cm, "height": 199.2 * cm}, lesson.sizes)
+    found = [tall[name] for name in ("kopfumfang", "brow_girth", "crown", "ear_girth")]
+    assert found == pytest.approx([570.0, 570.0, 240.0, 240.0])
+
+
+def test_another_kind_is_refused() -> None:
+    lesson = Lesson("Hat", start=blank_paper, sizes=HATS)
+    with pytest.raises(KitError, match=r"'grith'.*'girth'"):
+        lesson.measurement("brow", 57 * cm, note=NOTE, kind="grith")  # type: ignore[arg-type]
+    with pytest.raises(KitError, match="a note of its own"):
+        lesson.measurement("hand_girth", 19 * cm, kind="width")
 
 
 def test_a_slip_is_told_with_its_note(tmp_path) -> None:

@@ -84,6 +84,7 @@ body-no_size_girth_do = Den Brustumfang dieses Körpers angeben.
 body-no_advice = Ohne einen Umfang lässt sich keine Größe empfehlen.
 body-no_advice_do = Brust-, Taillen- und Hüftumfang messen.
 body-no_such_size = Es gibt keine Größe „{ $size }“.
+body-no_such_kind = Es gibt keine Maßart „{ $kind }“.
 body-nothing_to_save = Es wurde nichts gemessen, also gibt es nichts zu speichern.
 body-nothing_to_save_do = Zuerst messen.
 body-file_key = „{ $name }“ gehört nicht in eine Maßdatei.

@@ -84,6 +84,7 @@ body-no_size_girth_do = Give the bust girth of this body.
 body-no_advice = no size can be advised without a girth.
 body-no_advice_do = Measure the bust, waist and hip girth.
 body-no_such_size = there is no size '{ $size }'.
+body-no_such_kind = there is no kind of measurement '{ $kind }'.
 body-nothing_to_save = nothing was measured, so there is nothing to save.
 body-nothing_to_save_do = Measure first.
 body-file_key = '{ $name }' does not belong in a body file.

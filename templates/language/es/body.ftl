@@ -84,6 +84,7 @@ body-no_size_girth_do = Dé el contorno de busto de este cuerpo.
 body-no_advice = no se puede aconsejar una talla sin un contorno.
 body-no_advice_do = Mida los contornos de busto, cintura y cadera.
 body-no_such_size = no hay ninguna talla «{ $size }».
+body-no_such_kind = no hay ningún tipo de medida «{ $kind }».
 body-nothing_to_save = no se midió nada, así que no hay nada que guardar.
 body-nothing_to_save_do = Mida primero.
 body-file_key = «{ $name }» no va en un archivo de medidas.

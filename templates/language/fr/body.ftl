@@ -84,6 +84,7 @@ body-no_size_girth_do = Donner le tour de poitrine de ce corps.
 body-no_advice = on ne peut pas conseiller de taille sans un tour.
 body-no_advice_do = Mesurer le tour de poitrine, de taille et de hanches.
 body-no_such_size = il n’y a pas de taille « { $size } ».
+body-no_such_kind = il n’y a pas de sorte de mesure « { $kind } ».
 body-nothing_to_save = rien n’a été mesuré : il n’y a rien à enregistrer.
 body-nothing_to_save_do = Mesurer d’abord.
 body-file_key = « { $name } » n’a pas sa place dans un fichier de mesures.
