@@ -6,8 +6,8 @@ part that it shows.
 
 from __future__ import annotations
 
-import weakref
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 from kit.errors import KitError
@@ -27,26 +27,25 @@ SPOT = "place of the work"
 """The name of what marks the place."""
 _SAME = 2.0  # mm
 _TICK = 0.035  # of the locator's width that a notch reaches on either side of its edge
+_KEPT = 2
+"""How many patterns are known: a booklet shows one, a try-on that changes values another beside it."""
 _Key = tuple[frozenset[Any], frozenset[Any], tuple[Any, ...], View]
-_KNOWN: dict[int, tuple[weakref.ref[Any], dict[_Key, Assembled]]] = {}
+_KNOWN: dict[int, tuple[Pattern, dict[_Key, Assembled]]] = {}
 
 
 def garment_so_far(pattern: Pattern, state: State, view: View) -> Assembled:
-    """The garment as `state` has it, put together; worked once for what is joined and folded by then."""
+    """The garment as `state` has it, put together; worked once for what is joined and folded by then. What else the
+    state tells (a hem that is sewn) moves no piece, and is read from the state that was given."""
     known = _KNOWN.get(id(pattern))
-    if known is None or known[0]() is not pattern:
-        key = id(pattern)
-        known = _KNOWN[key] = (weakref.ref(pattern, _forgets(key)), {})
+    if known is None:  # a pattern is held here, so that its id stays its own
+        while len(_KNOWN) >= _KEPT:
+            _KNOWN.pop(next(iter(_KNOWN)), None)
+        known = _KNOWN[id(pattern)] = (pattern, {})
     folds = frozenset(fact for fact in state.facts if fact[0] in ("dart", "pleat", "tuck"))
-    wanted = (frozenset(state.seams), folds, tuple(str(hung) for hung in state.hung), view)
+    wanted = (state.seams, folds, state.hung, view)
     if wanted not in known[1]:
         known[1][wanted] = assembled(pattern, view, state)
-    return known[1][wanted]
-
-
-def _forgets(key: int, known: dict[int, Any] = _KNOWN) -> Callable[[Any], None]:
-    """Forgets a pattern. What it is forgotten in is held by itself: when Python ends, the module's names go first."""
-    return lambda _: known.pop(key, None) and None
+    return replace(known[1][wanted], state=state)
 
 
 def locator_items(

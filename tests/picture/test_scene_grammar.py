@@ -6,6 +6,9 @@ common practice, no source, where nothing else stands beside them.
 
 from __future__ import annotations
 
+import gc
+import weakref
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -13,13 +16,15 @@ import pytest
 from kit.body import workshop_chart
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, Stroke
-from kit.picture.locator import SPOT
+from kit.picture.locator import SPOT, garment_so_far
 from kit.picture.sewing import scene_drawing, staged
 from kit.picture.tried_on import FLOOR, RISE
 from kit.sewing.before import state_before
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.right_sides import right_sides
 from kit.sewing.scene import Scene
+from kit.sewing.spans import spans
+from kit.sewing.state import Done, State
 from tests.lesson_words import example_lessons
 
 PX = 96 / 25.4
@@ -225,6 +230,28 @@ def test_a_try_on_shows_the_garment_so_far_and_its_hem_levelled_from_the_floor(w
     assert len(rises) >= 6
     assert {round(item.curves[0].start.y, 3) for item in rises} == {round(box(floors[0])[1], 3)}
     assert len(strokes(drawing, "pin")) == len(rises)
+
+
+def test_a_hem_that_is_sewn_by_then_is_levelled_no_more(worked: dict[str, Pattern]) -> None:
+    """The pieces lie as they lay before the hem, and the edge is no cut edge any more."""
+    skirt = worked["dune_skirt"]
+    (scene,) = scenes(skirt, "try_on")
+    state = scene.sewn
+    assert state is not None and strokes(scene_drawing(scene, skirt), "check", name=RISE)
+    hemmed = tuple(Done(span, "hemmed", "Hem") for run in scene.pins for span in spans(skirt, run))
+    after = replace(scene, sewn=replace(state, closed=(*state.closed, *hemmed)))
+    assert not strokes(scene_drawing(after, skirt), "check", name=RISE)
+
+
+def test_what_was_put_together_of_a_pattern_is_let_go(worked: dict[str, Pattern]) -> None:
+    first = replace(worked["ferry_tote"])
+    here = weakref.ref(first)
+    garment_so_far(first, State(), "front")
+    del first
+    for _ in range(2):
+        garment_so_far(replace(worked["ferry_tote"]), State(), "front")
+    gc.collect()
+    assert here() is None
 
 
 def test_a_try_on_that_changes_a_value_asks_for_that_and_levels_no_hem() -> None:
