@@ -118,8 +118,9 @@ def root(miss: Callable[[float], float], one: float, two: float) -> float:
     return two
 
 
-_NAMES = ("waist_dart", "waist_dart_2")
-"""The darts there may be: a figure that is nearly straight needs none, and one dart spares the second."""
+_SPARED = (("waist_dart", "waist_dart_1", "waist_dart_2"), ("waist_dart_2",), ())
+"""What a figure with no dart, with one and with two does not need of what others have: a lesson may have been written
+for one dart or for two. Where there is one, it is the first of two as well (`kit.piece.dart.meant`)."""
 
 
 def put_darts(piece: BenchPiece, waist: Waist, pressed: Pressed = "start") -> None:
@@ -130,7 +131,7 @@ def put_darts(piece: BenchPiece, waist: Waist, pressed: Pressed = "start") -> No
         name = "waist_dart" if len(waist.darts) == 1 else f"waist_dart_{number}"
         start, end = path.nearest(dart.first), path.nearest(dart.second)
         piece.lay_dart(Dart(name, "waist", dart.apex, start, end, pressed))
-    piece.spare_darts(*_NAMES[len(waist.darts) :])
+    piece.spare_darts(*_SPARED[len(waist.darts)])
 
 
 def refusal(body: Body, name: str, trouble: str, against: str) -> KitError:

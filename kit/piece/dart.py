@@ -29,6 +29,14 @@ def dart_of(piece: Piece, name: str) -> Dart:
     )
 
 
+def meant(piece: Piece, name: str) -> str:
+    """The name of the dart that is called `name` in a lesson for several: where one is spared that others have beside
+    it ("waist_dart_2"), the only one ("waist_dart") is the first of them as well ("waist_dart_1")."""
+    only = name.removesuffix("_1")
+    names = {dart.name for dart in piece.darts}
+    return only if name not in names and only in names and f"{only}_2" in piece.spared else name
+
+
 def darts_on(piece: Piece, edge: str) -> tuple[Dart, ...]:
     """The darts that open on an edge, in order along it."""
     return tuple(sorted((d for d in piece.darts if d.edge == edge), key=lambda d: d.start))

@@ -7,6 +7,7 @@ from typing import Any, Literal
 
 from kit.diagnostic import as_value, message, titled
 from kit.errors import KitError, near
+from kit.piece.dart import meant
 from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.run import Fold, Notched, Place, Run
 
@@ -74,8 +75,8 @@ class PieceHandle:
                 return Notched(self._piece.name, notch, self._side)
         folds = {dart.name: dart.edge for dart in self._piece.darts}
         folds |= {pleat.name: pleat.edge for pleat in self._piece.pleats}
-        if name in folds:
-            return Fold(self._piece.name, name, folds[name], self._side)
+        if (fold := meant(self._piece, name)) in folds:
+            return Fold(self._piece.name, fold, folds[fold], self._side)
         if name in self._piece.spared:
             return Fold(self._piece.name, name, "", self._side)
         known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]

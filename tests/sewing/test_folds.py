@@ -84,6 +84,24 @@ def test_a_dart_is_said_as_a_teacher_says_it(skirt):
     assert operation.minutes(pattern) == 14.0
 
 
+@pytest.mark.parametrize("kind", ["pleat", "tuck"])
+def test_a_dart_that_this_figure_does_not_need_is_a_dart_all_the_same(skirt, kind):
+    bare = replace(skirt, darts=(), spared=("waist_dart",))
+    with pytest.raises(KitError, match=f"skirt waist dart is a dart, not a {kind}"):
+        order(bare, lambda make, s: getattr(make, kind)(s.waist_dart))
+    assert order(bare, lambda make, s: make.dart(s.waist_dart))[2] == []
+
+
+def test_the_only_dart_is_the_first_of_two_that_others_have(skirt):
+    """A lesson for two darts, on a figure that needs one: the one is sewn, the other passed over."""
+    both = lambda make, s: make.dart(s.waist_dart_1, s.waist_dart_2)  # noqa: E731
+    one = replace(skirt, spared=("waist_dart_2",))
+    _, state, codes = order(one, both, waist)
+    assert codes == [] and ("dart", "skirt", "left", "waist_dart") in state.facts
+    with pytest.raises(KitError, match="no edge or mark 'waist_dart_1'"):
+        order(skirt, lambda make, s: make.dart(s.waist_dart_1))  # nothing says that others have two
+
+
 def test_a_dart_leaves_its_fact_on_both_halves(skirt):
     _, state, _ = order(skirt, dart)
     assert {("dart", "skirt", side, "waist_dart") for side in ("left", "right")} <= state.facts

@@ -51,9 +51,8 @@ def _read(given: tuple[object, ...], asked: Asked, name: str) -> tuple[Fold, ...
     if not found:
         raise KitError(f"no {kind} is named.", where=where, do=f"Name a piece with {kind}s, or one of them.")
     for fold in found:
-        if not fold.edge:
-            continue
-        (real,) = (k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name)
+        drawn = [k for k, name, _ in _all(reader.cut.piece(fold.piece)) if name == fold.name]
+        (real,) = drawn if fold.edge else ("dart",)  # what a figure does not need is always a dart
         if real != kind:
             raise KitError(f"{fold.said} is a {real}, not a {kind}.", where=where, do=f"Write make.{real}(...) for it.")
     return tuple(dict.fromkeys(found))
