@@ -48,7 +48,7 @@ from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import HIGH, WIDE, legend
 from kit.picture.stretch_gauge import stretch_gauge
 from kit.picture.thumbnails import thumbnails
-from kit.picture.worn_view import worn_alt, worn_drawing
+from kit.picture.worn_view import beside, worn_views
 from kit.proof import Finding
 from kit.prose import about_minutes, cautions, terms
 from kit.prose.readings import ruling_of
@@ -264,12 +264,13 @@ def _cover(
 
 def _on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture | None:
     """The garment on its body, or as it is carried, as high as there are `left` mm, within reason."""
-    drawing = worn_drawing(pattern)
-    if drawing is None:
+    views = worn_views(pattern)
+    if views is None:
         return None
+    drawing = beside(pattern, *views)
     least, most = (form.depth * share for share in ON_BODY_SHARES)
     room = Room(form.measure * PX, min(max(left, least), most) * PX)
-    key = "on_body" if drawing.alt == worn_alt(pattern, "worn") else "on_body_to_scale"
+    key = "on_body" if views[0].how == "worn" else "on_body_to_scale"
     return picture(drawing, "on-body", room, inks, say(f"booklet.{key}", body=pattern.body.said))
 
 

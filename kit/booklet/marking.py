@@ -10,6 +10,9 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying
 from kit.piece.piece import Piece
+from kit.sewing.operations.faced_hems import FacedHem
+from kit.sewing.operations.hems import Hem
+from kit.sewing.operations.pockets import PocketHem
 from kit.sewing.order import operations
 from kit.units import both
 from kit.wording.lists import listed, strung
@@ -42,7 +45,7 @@ def _allowances(pattern: Pattern) -> str:
     hemmed = {
         (run.piece, edge)
         for _, operation in operations(pattern)
-        if operation.kind.endswith("hem")
+        if isinstance(operation, Hem | FacedHem | PocketHem)
         for run in operation.runs()
         for edge in run.edges
     }
@@ -51,7 +54,9 @@ def _allowances(pattern: Pattern) -> str:
         for edge in piece.edges:
             if edge.allowance and edge.name != piece.fold:
                 found[edge.role == "hem" or (piece.name, edge.name) in hemmed].append(edge.allowance + edge.extra)
-    said = {hem: listed([both(mm, system, "allowance") for mm in sorted(set(mms))]) for hem, mms in found.items()}
+    # Widths a hair apart read the same on a ruler, and are told once.
+    read = {hem: dict.fromkeys(both(mm, system, "allowance") for mm in sorted(mms)) for hem, mms in found.items()}
+    said = {hem: listed(list(widths)) for hem, widths in read.items()}
     if not (said[True] or said[False]):
         return ""
     if not said[True] or not said[False]:

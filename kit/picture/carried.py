@@ -7,10 +7,10 @@ import math
 from dataclasses import replace
 from typing import Literal
 
-from kit.geometry import Motion, Point, Vector
+from kit.geometry import Point
 from kit.picture.assembled import Assembled, of_kind
-from kit.picture.drawing import Fill, Item, Stroke
-from kit.picture.place import moved_curves
+from kit.picture.drawing import Fill, Item
+from kit.picture.place import slid
 from kit.picture.put_on import on_piece
 from kit.picture.tied import handle_rows, handles
 from kit.picture.wearer import Wearer
@@ -66,12 +66,7 @@ def carried_items(garment: Assembled, wearer: Wearer, how: Carried) -> list[Item
     else:
         spot = Point(left * (wearer.tip.x - 30.0), wearer.tip.y + 12.0)
     slide = spot - Point((x0 + x1) / 2, _apex(garment))
-    return [_slid(item, slide) for item in _bag(garment)]
-
-
-def _slid(item: Item, by: Vector) -> Item:
-    assert isinstance(item, Fill | Stroke)
-    return replace(item, curves=moved_curves(item.curves, Motion.translation(by)))
+    return [slid(item, slide) for item in _bag(garment)]
 
 
 def _hat(garment: Assembled, wearer: Wearer) -> list[Item]:

@@ -8,7 +8,6 @@ its loops; a pattern without a sewing step lies there as pieces, with what it ha
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from kit.geometry import Curve, Motion, Point, Vector
 from kit.language import say
@@ -19,7 +18,7 @@ from kit.picture.drawing import Drawing, Fill, Item, Label, Stroke
 from kit.picture.finished import ROOM
 from kit.picture.finished import measured as measured_lines
 from kit.picture.laid import box_of
-from kit.picture.place import layer_line, moved_curves, rectangle, whole_outline
+from kit.picture.place import layer_line, moved_curves, rectangle, slid, whole_outline
 from kit.picture.put_on import inner_bands, on_piece
 from kit.picture.tied import belted, handle_rows, handles, loops, named, ties_behind, ties_over
 from kit.piece.piece import Piece, Strip
@@ -59,20 +58,12 @@ def cover_drawing(pattern: Pattern) -> Drawing:
     one, two = (box_of(_curves(drawing.items)) for drawing in (front, back))
     gap = (one[2] - one[0] + two[2] - two[0]) * _BETWEEN
     slide = Vector(one[2] + gap - two[0], 0.0)
-    items = (*front.items, *(_slid(item, slide) for item in back.items))
+    items = (*front.items, *(slid(item, slide) for item in back.items))
     return Drawing(tuple(items), alt=f"{front.alt} {back.alt}", title=pattern.lesson.title)
 
 
 def _curves(items: Iterable[Item]) -> tuple[Curve, ...]:
     return tuple(c for item in items if isinstance(item, Fill | Stroke) for c in item.curves)
-
-
-def _slid(item: Item, by: Vector) -> Item:
-    if isinstance(item, Fill | Stroke):
-        return replace(item, curves=moved_curves(item.curves, Motion.translation(by)))
-    if isinstance(item, Label):
-        return replace(item, at=item.at + by)
-    return item
 
 
 def _garment(garment: Assembled, hanging: bool) -> list[Item]:

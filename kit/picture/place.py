@@ -8,13 +8,14 @@ from itertools import pairwise
 
 from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dot, Item, Stroke
+from kit.picture.drawing import Area, Dimension, Dot, Fill, Item, Label, Stroke
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
 from kit.piece.piece import Piece, Side, Strip
 from kit.piece.seen import as_drafted as as_drafted
 from kit.piece.seen import is_back as is_back
 from kit.piece.seen import is_facing as is_facing
 
+_Named = Point | tuple[Curve, ...] | Area | None  # what a text is the name of
 _AXIS = (Point(0.0, 0.0), Point(0.0, 1.0))
 
 
@@ -67,6 +68,32 @@ def whole_outline(piece: Piece, line: CutLine) -> tuple[Curve, ...]:
 
 def moved_curves(curves: tuple[Curve, ...], motion: Motion) -> tuple[Curve, ...]:
     return tuple(curve.moved(motion) for curve in curves)
+
+
+def slid(item: Item, by: Vector) -> Item:
+    """What is drawn, elsewhere: all of it, with what a text is the name of."""
+    go = Motion.translation(by)
+    match item:
+        case Stroke() | Fill():
+            return replace(item, curves=moved_curves(item.curves, go))
+        case Dimension():
+            along = moved_curves(item.along, go)
+            return replace(item, start=item.start + by, end=item.end + by, along=along)
+        case Label():
+            return replace(item, at=item.at + by, of=_named_elsewhere(item.of, by))
+    return replace(item, at=item.at + by)
+
+
+def _named_elsewhere(of: _Named, by: Vector) -> _Named:
+    go = Motion.translation(by)
+    match of:
+        case Point():
+            return of + by
+        case tuple():
+            return moved_curves(of, go)
+        case Area():
+            return Area(moved_curves(of.curves, go), None if of.at is None else of.at + by)
+    return None
 
 
 @dataclass(frozen=True)

@@ -7,15 +7,15 @@ that is follows from the state: a hem that is a cut edge still.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from kit.errors import KitError
-from kit.geometry import Line, Motion, Point, Vector
+from kit.geometry import Line, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, View
 from kit.picture.chains import Chain, at, drawn, length
 from kit.picture.drawing import Dot, Drawing, Fill, Item, Stroke
 from kit.picture.locator import garment_so_far
+from kit.picture.place import slid
 from kit.picture.put_on import outlines_on
 from kit.sewing.scene import Scene
 from kit.sewing.state import State
@@ -37,7 +37,7 @@ def try_on_drawing(scene: Scene, pattern: Pattern, alt: str = "", title: str = "
             continue
         x0, x1 = _reach(found)
         slide = Vector(shift - x0, 0.0)
-        items += [_moved(item, slide) for item in found]
+        items += [slid(item, slide) for item in found]
         shift += (x1 - x0) * (1 + _BETWEEN)
     return Drawing(tuple(items), alt=alt, title=title)
 
@@ -89,9 +89,3 @@ def _levelled(garment: Assembled, hems: list[Chain]) -> Iterator[Item]:
 def _reach(items: list[Item]) -> tuple[float, float]:
     boxes = [curve.bounds() for item in items if isinstance(item, Fill | Stroke) for curve in item.curves]
     return min(box[0] for box in boxes), max(box[2] for box in boxes)
-
-
-def _moved(item: Item, by: Vector) -> Item:
-    if isinstance(item, Fill | Stroke):
-        return replace(item, curves=tuple(curve.moved(Motion.translation(by)) for curve in item.curves))
-    return replace(item, at=item.at + by) if isinstance(item, Dot) else item

@@ -8,9 +8,9 @@ carried in the hand, over the shoulder or on the head (kit/picture/carried.py). 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from kit.geometry import Curve, Motion, Vector
+from kit.geometry import Curve, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, View, assembled
@@ -19,7 +19,7 @@ from kit.picture.chains import drawn
 from kit.picture.drawing import Drawing, Fill, Item, Stroke
 from kit.picture.hung_on import neck_strap, open_behind, set_in_sleeves
 from kit.picture.on_body import Bent, on_body
-from kit.picture.place import moved_curves
+from kit.picture.place import slid
 from kit.picture.placed import Box, box_of
 from kit.picture.put_on import on_piece
 from kit.picture.tied import belted, loops, ties_behind, ties_over
@@ -35,7 +35,8 @@ _BODY = "body"
 @dataclass(frozen=True)
 class WornView:
     """One view of a garment on its body: the `wearer`, the `garment` bent round it (laid flat where it is carried), and
-    all that is drawn from the bottom up; what is drawn of the body is named "body"."""
+    all that is drawn from the bottom up; what is drawn of the body is named "body". `how` is "worn" round the body, or
+    how it is carried."""
 
     wearer: Wearer
     garment: Assembled
@@ -91,23 +92,27 @@ def _worn(seen: Assembled, wearer: Wearer, view: View) -> list[Item]:
 def worn_drawing(pattern: Pattern) -> Drawing | None:
     """Front and back of the garment on its body, beside each other at one scale and on one level; None where nothing of
     it says how it is worn."""
+    pair = worn_views(pattern)
+    return None if pair is None else beside(pattern, *pair)
+
+
+def worn_views(pattern: Pattern) -> tuple[WornView, WornView] | None:
+    """The garment on its body from the front and the back; None where nothing of it says how it is worn."""
     one, two = worn_view(pattern, "front"), worn_view(pattern, "back")
-    if one is None or two is None:
-        return None
+    return None if one is None or two is None else (one, two)
+
+
+def beside(pattern: Pattern, one: WornView, two: WornView) -> Drawing:
+    """Two views beside each other, at one scale and on one level."""
     boxes = [_box(view) for view in (one, two)]
     slide = Vector(boxes[0][2] + _BETWEEN - boxes[1][0], 0.0)
-    items = (*one.items, *(_slid(item, slide) for item in two.items))
+    items = (*one.items, *(slid(item, slide) for item in two.items))
     x0, x1 = boxes[0][0], boxes[1][2] + slide.x
     y0, y1 = min(box[1] for box in boxes), max(box[3] for box in boxes)
     low = max(y0 - _EDGE, _cut_off(one, two))
-    alt = worn_alt(pattern, one.how)
+    alt = say(f"picture.on_body_{one.how}", title=pattern.lesson.title, body=pattern.body.said)
     bounds = (x0 - _EDGE, low, x1 + _EDGE, y1 + _EDGE)
     return Drawing(items, alt=alt, title=pattern.lesson.title, bounds=bounds)
-
-
-def worn_alt(pattern: Pattern, how: str) -> str:
-    """What the picture of a garment shows that is so worn or carried."""
-    return say(f"picture.on_body_{how}", title=pattern.lesson.title, body=pattern.body.said)
 
 
 def _cut_off(*views: WornView) -> float:
@@ -136,8 +141,3 @@ def _is_body(item: Item) -> bool:
 
 def _curves(items: Iterable[Item]) -> tuple[Curve, ...]:
     return tuple(c for item in items if isinstance(item, Fill | Stroke) for c in item.curves)
-
-
-def _slid(item: Item, by: Vector) -> Item:
-    assert isinstance(item, Fill | Stroke)
-    return replace(item, curves=moved_curves(item.curves, Motion.translation(by)))

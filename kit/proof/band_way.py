@@ -11,9 +11,7 @@ from __future__ import annotations
 
 from kit.diagnostic import Diagnostic, message, named_edge, titled
 from kit.errors import KitError
-from kit.geometry import Path
 from kit.lesson.pattern import Pattern
-from kit.piece.piece import Piece
 from kit.piece.seen import as_drafted
 from kit.sewing.hanging import Station, stations
 from kit.sewing.lying import lying_before
@@ -21,9 +19,7 @@ from kit.sewing.named import placed
 from kit.sewing.operations.bands import SetBand
 from kit.sewing.order import operations
 from kit.sewing.run import Run
-from kit.sewing.spans import path_of
-
-_BESIDE = 1.0  # mm beside a line at which the cloth is looked for
+from kit.sewing.spans import cloth_left, path_of
 
 
 def band_ways(pattern: Pattern) -> list[Diagnostic]:
@@ -75,16 +71,10 @@ def _ends(pattern: Pattern, made: SetBand) -> tuple[Station, Station] | None:
     own, end = path_of(pattern, hung.band[0]), path_of(pattern, made.at.at)
     # The garment's cloth as the band runs along it, right side up: turned by going back along the edge as drafted, and
     # once more where that half is the mirror image of its draft.
-    left = _cloth_left(piece, piece.edge(first.edge).path)
+    left = cloth_left(piece, piece.edge(first.edge).path)
     left ^= first.start > first.end
     left ^= not as_drafted(piece, first.side, wrong_up=False)
-    if left != _cloth_left(band, own):
+    if left != cloth_left(band, own):
         return None
     at_start = end.distance_to(own.start) < end.distance_to(own.end)
     return (line[0], line[-1]) if at_start else (line[-1], line[0])
-
-
-def _cloth_left(piece: Piece, path: Path) -> bool:
-    """Whether a piece's cloth lies left of a line along its outline, as drafted."""
-    middle = path.length / 2
-    return piece.outline.contains(path.at(middle) + path.normal_at(middle) * _BESIDE)

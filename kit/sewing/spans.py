@@ -18,6 +18,7 @@ from kit.sewing.cut import Cut
 from kit.sewing.run import Run
 
 _MEET = 0.1  # mm between the ends of edges that count as following one another
+_BESIDE = 1.0  # mm beside a line at which the cloth is looked for
 _SLACK = 0.5  # mm a part may overshoot its run before it is refused
 
 
@@ -183,6 +184,12 @@ def _ends(pattern: Cut, run: Run):  # type: ignore[no-untyped-def]
     oriented = _oriented(pattern.piece(run.piece), run)
     (_, first, forward), (_, last, onward) = oriented[0], oriented[-1]
     return (first.start if forward else first.end, last.end if onward else last.start)
+
+
+def cloth_left(piece: Piece, path: Path) -> bool:
+    """Whether a piece's cloth lies left of a line along its outline, as drafted."""
+    middle = path.length / 2
+    return piece.outline.contains(path.at(middle) + path.normal_at(middle) * _BESIDE)
 
 
 def neighbours(piece: Piece, edges: tuple[str, ...]) -> tuple[str, ...]:

@@ -4,11 +4,13 @@ with (counted from the pieces themselves)."""
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
 from kit.booklet.marking import marking
 from kit.lesson.pattern import Pattern
+from kit.sewing.operations.hems import Hem
 from kit.units import both
 from tests.renamed import plain_lesson, work
 
@@ -49,6 +51,26 @@ def test_a_sleeve_that_is_hemmed_counts_among_the_hems() -> None:
     assert opening is not None
     said = both(opening, pattern.lesson.units, "allowance")
     assert said in hems and said not in seams
+
+
+def test_a_hem_is_one_whatever_it_is_called(monkeypatch: pytest.MonkeyPatch) -> None:
+    pattern = work(plain_lesson("tideline_wrap_top.ipynb"))
+    line = marking(pattern).allowances
+    kinds = {type(op) for record in pattern.sewing for op in record.operations if isinstance(op, Hem)}
+    assert kinds
+    for kind in kinds:
+        monkeypatch.setattr(kind, "kind", "turned_edge")
+    assert marking(pattern).allowances == line
+
+
+def test_widths_that_read_alike_are_told_once() -> None:
+    """10 mm and 10.2 mm are 1 cm on a ruler."""
+    pattern = work(plain_lesson("ferry_tote.ipynb"))
+    first, *others = pattern.pieces
+    edges = tuple(replace(e, allowance=10.2 if i % 2 else 10.0, role="outer") for i, e in enumerate(first.edges))
+    line = marking(replace(pattern, pieces=(replace(first, edges=edges), *others))).allowances
+    seams, _ = line.split(";")
+    assert seams.count(both(10.0, pattern.lesson.units, "allowance")) == 1, line
 
 
 def test_what_no_piece_asks_for_is_not_told() -> None:

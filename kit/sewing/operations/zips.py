@@ -8,7 +8,7 @@ from kit.sewing.operation import Telling
 from kit.sewing.places import minus
 from kit.sewing.reading import in_call
 from kit.sewing.sections import closures as section
-from kit.sewing.spans import reach
+from kit.sewing.spans import cloth_left, reach
 from kit.sewing.vocabulary import *
 
 TOP = 15.0
@@ -211,18 +211,12 @@ class LappedZip(Zip):
     def _beyond_fold(self, pattern: Cut, under: Run) -> Path:
         """The middle of the zip, whose teeth lie close beside the fold of the side that lies under."""
         line = self.line(pattern, under)
-        return parallel(line, -TEETH if self._is_left(pattern, under, line) else TEETH)
-
-    def _is_left(self, pattern: Cut, run: Run, line: Path) -> bool:
-        """Whether the piece lies left of its line."""
-        return pattern.piece(run.piece).outline.contains(
-            line.at(line.length / 2) + line.normal_at(line.length / 2) * 2.0
-        )
+        return parallel(line, -TEETH if cloth_left(pattern.piece(under.piece), line) else TEETH)
 
     def _down(self, pattern: Cut, over: Run) -> Path:
         """The row that shows: down beside the fold and across to it at the lower end."""
         line = self.line(pattern, over)
-        row = parallel(line, self.lap if self._is_left(pattern, over, line) else -self.lap)
+        row = parallel(line, self.lap if cloth_left(pattern.piece(over.piece), line) else -self.lap)
         return row.joined(Path.line(row.end, line.end)) if row.end.distance(line.end) > 0.5 else row
 
 
