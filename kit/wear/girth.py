@@ -201,7 +201,7 @@ class Worn:
     def cut(self, height: float) -> Round | None:
         """The garment cut at exactly that height."""
         girth = cloth = overlap = 0.0
-        ends: list[tuple[Piece, Side, str, float, float]] = []
+        ends: list[tuple[Piece, Side, str, float, bool]] = []
         for piece in self.torso:
             y = height - (self.hung.up[piece.name] if self.hung else 0.0)
             for side in piece.sides:
@@ -218,7 +218,8 @@ class Worn:
                     double = self._double(piece, side, kept, y)
                     overlap += double
                     girth += wide - double
-                    ends += [(piece, side, kept.low_edge, kept.low, y), (piece, side, kept.high_edge, kept.high, y)]
+                    passes = piece.cut.mirrored and kept.low <= _CENTRE
+                    ends += [(piece, side, kept.low_edge, y, passes), (piece, side, kept.high_edge, y, False)]
         if not cloth:
             return None
         return Round(girth, cloth, overlap, self._is_closed(ends))
@@ -280,15 +281,13 @@ class Worn:
         """Whether an edge is left at that y, or is finished there by a band that is no seam of the garment's own."""
         return any(low - _TOL <= y <= high + _TOL for low, high in self._free.get((piece.name, side, edge), ()))
 
-    def _is_closed(self, ends: list[tuple[Piece, Side, str, float, float]]) -> bool:
-        """Whether the cut ends all meet another: in a seam, on the fold, or one front over the other. Below a hem that
-        rises there is nothing to meet; the front edge of a wrap, though, may be turned like a hem."""
-        if any(
-            edge and piece.edge(edge).role == "hem" and not (piece.cut.mirrored and x <= _CENTRE)
-            for piece, _, edge, x, _ in ends
-        ):
+    def _is_closed(self, ends: list[tuple[Piece, Side, str, float, bool]]) -> bool:
+        """Whether the cut ends (on an edge, at a y; True: begins at the centre or beyond it) all meet another: in a seam,
+        on the fold, or one front over the other. Below a hem that rises there is nothing to meet, be it where the front
+        has passed the centre; the front edge of a wrap, though, may be turned like a hem."""
+        if any(edge and piece.edge(edge).role == "hem" and not passes for piece, _, edge, _, passes in ends):
             return False
         return all(
-            edge in ("", piece.fold) or not self._is_free(piece, side, edge, y) or (piece.cut.mirrored and x <= _CENTRE)
-            for piece, side, edge, x, y in ends
+            passes or edge in ("", piece.fold) or not self._is_free(piece, side, edge, y)
+            for piece, side, edge, y, passes in ends
         )

@@ -8,6 +8,7 @@ from shapely import LineString, Polygon
 
 from kit.blocks.skirt import HIP_EASE
 from kit.body.chart import workshop_chart
+from kit.body.make import make_body
 from kit.sewing.order import sew
 from kit.wear.fit import levels_worn, waist_edge
 from kit.wear.girth import Worn
@@ -62,6 +63,20 @@ def test_what_a_wrap_lays_double_is_taken_off() -> None:
     assert at.closed
     assert at.overlap == pytest.approx(2 * 0.7 * 218.75, abs=0.5)
     assert at.girth == pytest.approx(4 * 218.75, abs=1.5)
+
+
+def test_below_a_hem_that_rises_no_wrap_is_a_ring() -> None:
+    """The hem of the wrap top lies 18 mm lower at the centre than at the sides: from there down the strip that passes the
+    centre is no girth of the garment, at its lowest end neither (a body whose hip lies there, from the survey that
+    tests/body/survey.py names). Above it the hem is as wide as the chart of finished sizes says, within what the side
+    tapers on those 18 mm."""
+    measures = {"bust_girth": "114.7 cm", "waist_girth": "113.9 cm", "hip_girth": "116.8 cm", "waist_to_hip": "13.8 cm"}
+    pattern = lesson_of("tideline_wrap_top", ()).work(make_body(measures, name="straight"))
+    worn = Worn(pattern, sew(pattern)[0])
+    low, _ = worn.span
+    assert not any(worn.round(low + up).closed for up in range(17))
+    hem = worn.round(low + 19.0)
+    assert hem.closed and hem.girth == pytest.approx(dict(pattern.finished)["Hem, all round when wrapped"], abs=10)
 
 
 def test_the_bust_is_measured_at_the_bust_line_and_not_where_the_sleeve_begins() -> None:
