@@ -21,6 +21,7 @@ from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.language import say
 from kit.picture.drawing import Dot, Drawing, Fill, Stroke
 from kit.picture.legend import SIGNS
+from kit.picture.scene_signs import CUT
 from kit.proof import Finding
 
 from .conftest import Writer, lesson_at, markdown
@@ -200,7 +201,11 @@ def test_the_legend_has_the_signs_of_this_booklet_and_no_others(ran: Ran, book: 
             )
             if kind == "sign":
                 kind = f"sign_{'tangent' if '.tangent.' in getattr(item, 'name', '') else 'square'}"
-            asked.setdefault(name.split("-")[0], set()).add(kind.split("_")[0] if kind.startswith("ply") else kind)
+            elif getattr(item, "name", "") == CUT:
+                kind = "cut_mark"
+            elif kind.startswith("ply") and kind != "ply_face":
+                kind = "ply"
+            asked.setdefault(name.split("-")[0], set()).add(kind)
         return picture(drawing, name, *rest, **more)
 
     with pytest.MonkeyPatch.context() as patch:
@@ -212,5 +217,8 @@ def test_the_legend_has_the_signs_of_this_booklet_and_no_others(ran: Ran, book: 
     used = set().union(*(kinds for name, kinds in asked.items() if name not in explained))
     listed = [each.caption for each in again.legend]
     assert listed == [each.caption for each in book.legend]
-    assert listed == [say(f"picture.legend_{sign}") for sign in SIGNS if sign in used]
+    # The first seam is shown cut through too, right sides told, where the cut is marked. The example of cloth cut
+    # through with its right side shows cloth cut through as well: one example for both.
+    assert {"ply", "ply_face", "cut_mark"} <= asked["sew7"]
+    assert listed == [say(f"picture.legend_{sign}") for sign in SIGNS if sign in used - {"ply"}]
     assert "lining" not in listed and "stitching of this step" in listed and "new in this step" in listed
