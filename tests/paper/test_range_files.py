@@ -49,6 +49,7 @@ def test_a_lesson_of_one_size_is_worked_once() -> None:
         fittings=(),
         start=None,
         measures=(),
+        parameters=(),
         values={},
         work=lambda body=None: bag,
     )
