@@ -32,6 +32,8 @@ def scene_alt(pattern: Cut, scene: Scene, system: System = "cm") -> str:
     if scene.recut is not None:
         key = "recut" if scene.recut.edges else "trim_extra"
         return say(f"picture.{key}_alt", {"piece": pattern.piece(scene.recut.now.name).title})
+    if scene.worn:
+        return " ".join(say(f"picture.tried_on_{key}", {}) for key in ("alt", "level") if key == "alt" or scene.pins)
     found: list[str] = []
     for layer in scene.layers:
         found += _layer(pattern, layer, first=layer is scene.layers[0], system=system)

@@ -59,6 +59,8 @@ def hems(make, front, back):
     make.hem(front.hem, back.hem, first=1 * cm, second=2 * cm)
 '''
 
+WORN = "The garment as sewn so far, seen from the front and the back."
+
 
 @pytest.fixture(autouse=True)
 def alone(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -146,10 +148,12 @@ def test_a_plain_try_on_and_a_fitting_point_to_each_other_too(tmp_path: Path) ->
 
 def test_the_buyers_booklet_has_no_unpicking_and_the_one_as_cut_has_all_of_it(tmp_path: Path) -> None:
     _, operation = trial_of(book_of(work(lesson(), None, None), tmp_path))
-    assert "Unpick" not in operation.text and "has it corrected already" in operation.text and not operation.pictures
+    assert "Unpick" not in operation.text and "has it corrected already" in operation.text
+    assert [p.alt for p in operation.pictures] == [WORN]  # what is tried on is shown, and no piece as it was cut
     book = book_of(work(lesson(), None, None, (), AskedDraft(draft="first")), tmp_path)
     _, operation = trial_of(book)
-    assert "Unpick" in operation.text and [p.alt.split(" as")[0] for p in operation.pictures] == ["Front", "Back"]
+    assert "Unpick" in operation.text and operation.pictures[0].alt == WORN
+    assert [p.alt.split(" as it was cut")[0] for p in operation.pictures[1:]] == ["Front", "Back"]
 
 
 def test_values_and_presets_of_a_build() -> None:

@@ -223,6 +223,8 @@ picture-outline = Kontur { $outline } mit { $corners } Ecken, im Uhrzeigersinn n
 
 # Zugeschnittener Stoff nach einer Anprobe.
 picture-recut = { $piece }: alte und neue Nahtlinie
+picture-tried_on_alt = Das Kleidungsstück, soweit es genäht ist, von vorn und von hinten gesehen.
+picture-tried_on_level = Rundum am Saum stecken Nadeln, überall gleich hoch über dem Boden.
 picture-recut_alt = { $piece }, wie es zugeschnitten ist, die linke Stoffseite oben: die alte Nahtlinie dünn gestrichelt, die neue kräftig, mit den Abständen zwischen beiden; was abgeschnitten wird, ist schraffiert.
 picture-recut_left = { $size } übrig
 picture-recut_lack = { $size } zu wenig

@@ -224,6 +224,8 @@ picture-outline = Outline { $outline } with { $corners } corners, numbered clock
 
 # Cloth that is cut, after a try-on. $piece is the title of a piece, $size a length.
 picture-recut = { $piece }: old and new stitch line
+picture-tried_on_alt = The garment as sewn so far, seen from the front and the back.
+picture-tried_on_level = Pins stand along its hem all round, at one height above the floor.
 picture-recut_alt = { $piece } as it was cut, its wrong side up: the old stitch line thin and dashed, the new one heavy, with the distances between them; what is trimmed off is hatched.
 picture-recut_left = { $size } left
 picture-recut_lack = { $size } lacking

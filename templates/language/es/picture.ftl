@@ -224,6 +224,8 @@ picture-outline = Contorno { $outline } con { $corners } esquinas, numeradas en 
 
 # Tela cortada, después de una prueba.
 picture-recut = { $piece }: línea de costura anterior y nueva
+picture-tried_on_alt = La prenda tal como está cosida hasta aquí, por delante y por detrás.
+picture-tried_on_level = Hay alfileres en todo el bajo, a la misma altura del suelo.
 picture-recut_alt = { $piece } como se cortó, con el revés hacia arriba: la línea de costura anterior fina y discontinua, la nueva gruesa, con las distancias entre las dos; lo que se recorta va rayado.
 picture-recut_left = quedan { $size }
 picture-recut_lack = faltan { $size }

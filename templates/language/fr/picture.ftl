@@ -215,6 +215,8 @@ picture-outline = Contour { $outline } à { $corners } angles, numérotés dans 
 
 # Tissu coupé, après un essayage.
 picture-recut = { $piece } : ancienne et nouvelle ligne de couture
+picture-tried_on_alt = Le vêtement tel qu’il est cousu jusqu’ici, de face et de dos.
+picture-tried_on_level = Des épingles marquent l’ourlet tout autour, à la même hauteur du sol.
 picture-recut_alt = { $piece } comme elle a été coupée, envers visible : l’ancienne ligne de couture en tirets fins, la nouvelle en trait fort, avec les distances entre les deux ; ce qui est recoupé est hachuré.
 picture-recut_left = reste { $size }
 picture-recut_lack = manque { $size }
