@@ -282,9 +282,9 @@ class Worn:
         return any(low - _TOL <= y <= high + _TOL for low, high in self._free.get((piece.name, side, edge), ()))
 
     def _is_closed(self, ends: list[tuple[Piece, Side, str, float, bool]]) -> bool:
-        """Whether the cut ends (on an edge, at a y; True: begins at the centre or beyond it) all meet another: in a seam,
-        on the fold, or one front over the other. Below a hem that rises there is nothing to meet, be it where the front
-        has passed the centre; the front edge of a wrap, though, may be turned like a hem."""
+        """Whether the cut ends (on an edge, at a y; True: begins at the centre or beyond it) all meet another: in a
+        seam, on the fold, or one front over the other. Below a hem that rises there is nothing to meet, nor where the
+        front has passed the centre; the front edge of a wrap, though, may be turned like a hem."""
         if any(edge and piece.edge(edge).role == "hem" and not passes for piece, _, edge, _, passes in ends):
             return False
         return all(

@@ -66,8 +66,8 @@ def test_what_a_wrap_lays_double_is_taken_off() -> None:
 
 
 def test_below_a_hem_that_rises_no_wrap_is_a_ring() -> None:
-    """The hem of the wrap top lies 18 mm lower at the centre than at the sides: from there down the strip that passes the
-    centre is no girth of the garment, at its lowest end neither (a body whose hip lies there, from the survey that
+    """The hem of the wrap top lies 18 mm lower at the centre than at the sides: from there down the strip that passes
+    the centre is no girth of the garment, at its lowest end neither (a body whose hip lies there, from the survey that
     tests/body/survey.py names). Above it the hem is as wide as the chart of finished sizes says, within what the side
     tapers on those 18 mm."""
     measures = {"bust_girth": "114.7 cm", "waist_girth": "113.9 cm", "hip_girth": "116.8 cm", "waist_to_hip": "13.8 cm"}
