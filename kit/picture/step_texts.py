@@ -93,7 +93,7 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
     """Everything dimensioned on a piece: the measures of the step by name, what the hand measured off on its way to a
     point, and the sides of a rectangle ruled on fresh paper."""
     found = []
-    silent = _told_elsewhere(piece) if piece.name in record.allowed else set()
+    silent = _told_elsewhere(piece, record.spots) if piece.name in record.allowed else set()
     for spot in record.spots:
         if spot.piece == piece.name and not (spot.allowance and not spot.extra and spot.name in silent):
             bare = piece.name in record.allowed and spot.allowance
@@ -125,11 +125,13 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
     return found
 
 
-def _told_elsewhere(piece: Piece) -> set[str]:
-    """The allowances that another edge of the piece tells: of all edges with the same width the longest names it."""
+def _told_elsewhere(piece: Piece, spots: Iterable[StepMeasure]) -> set[str]:
+    """The allowances that another edge of the piece tells in the same picture: of all edges to which the step gives one
+    width the longest names it. What a step before has given is named in that step's picture alone."""
+    given = {spot.name for spot in spots if spot.piece == piece.name and spot.allowance and not spot.extra}
     told: dict[float, Edge] = {}
     for edge in piece.edges:
-        if edge.allowance and edge.name != piece.fold:
+        if edge.allowance and edge.name != piece.fold and f"{edge.name}_allowance" in given:
             width = round(edge.allowance, 2)
             if width not in told or edge.path.length > told[width].path.length + 0.01:
                 told[width] = edge

@@ -6,13 +6,15 @@ from dataclasses import replace
 
 import pytest
 
-from kit.geometry import Point
-from kit.lesson.pattern import Pattern
+from kit.geometry import Line, Path, Point, Vector
+from kit.lesson.pattern import Pattern, StepMeasure
 from kit.picture.draft import bench_drawing, shown_value, step_drawing
-from kit.picture.drawing import Dimension, Dot, Label, Stroke
+from kit.picture.drawing import Area, Dimension, Dot, Label, Stroke
 from kit.picture.piece_sheet import piece_drawing, piece_items
+from kit.picture.place import slid
+from kit.picture.step_texts import Telling, measures_of
 from kit.piece.allowance import cut_line
-from kit.piece.piece import Mark, Notch, Strip
+from kit.piece.piece import Edge, Mark, Notch, Piece, Strip
 from kit.units import System, both, show
 
 
@@ -125,6 +127,32 @@ def test_piece_sheet_says_all_that_a_cutter_needs(wrap_top: Pattern) -> None:
         wanted = sum(1 if notch.kind == "single" else 2 for notch in piece.notches)
         assert sum(isinstance(item, Stroke) and item.role == "notch" for item in items) == wanted
         assert all(item.size > 0 for item in items if isinstance(item, Label))
+
+
+def test_an_allowance_is_silent_only_where_the_same_picture_tells_it(wrap_top: Pattern) -> None:
+    """Two edges of 1 cm: the longer names the width where one step gives both; a step that gives one names it."""
+    a, b, c = Point(0, 0), Point(300, 0), Point(300, 100)
+    edges = (Edge("long", Path.line(a, b), 10.0), Edge("short", Path.line(b, c), 10.0))
+    flag = Piece("flag", "Flag", (*edges, Edge("slant", Path.line(c, a), 15.0)))
+
+    def told(*names: str) -> list[str]:
+        spots = tuple(
+            StepMeasure(f"{name}_allowance", 10.0, "flag", a, Point(0, 10), edge=name, allowance=True) for name in names
+        )
+        step = replace(wrap_top.steps[0], pieces=(flag,), new=(), removed=(), spots=spots, allowed=("flag",), moves=())
+        return [measure.name for measure in measures_of(flag, step, Telling())]
+
+    assert told("long", "short") == ["long_allowance"]
+    assert told("short") == ["short_allowance"]
+
+
+def test_what_is_slid_takes_along_what_its_text_names() -> None:
+    line, by = Line(Point(0, 0), Point(10, 0)), Vector(3, 4)
+    named = slid(Label("seam", Point(1, 1), of=(line,)), by)
+    assert named == Label("seam", Point(4, 5), of=(Line(Point(3, 4), Point(13, 4)),))
+    assert slid(Label("A", Point(1, 1), of=Area((line,))), by).of == Area((Line(Point(3, 4), Point(13, 4)),))  # type: ignore[union-attr]
+    assert slid(Dimension(Point(0, 0), Point(10, 0), "1 cm"), by) == Dimension(Point(3, 4), Point(13, 4), "1 cm")
+    assert slid(Dot(Point(0, 0)), by) == Dot(Point(3, 4))
 
 
 def test_piece_text_lies_inside_the_stitch_line_but_for_the_allowances(wrap_top: Pattern) -> None:
