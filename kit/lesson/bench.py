@@ -7,7 +7,7 @@ what it replaces; an unknown name on the left of an assignment is refused with t
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from functools import wraps
 from types import MethodType
@@ -36,7 +36,7 @@ from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED, VERBS
 from kit.piece.piece import Piece
 from kit.sewing.call import check_call
-from kit.units import Length
+from kit.units import Length, Size
 
 if TYPE_CHECKING:
     from kit.lesson.bench_types import BenchVerbs
@@ -70,9 +70,11 @@ class BenchPiece(BenchVerbs):
         """Whether the cloth lies to the left when the outline is walked in edge order."""
         return self._open.inside_is_left()
 
-    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
-        """Write down a named measure for the picture."""
-        self._open.note(value, start, end, along)
+    def note(
+        self, value: Length, start: Point, end: Point, along: Path | None = None, *, within: Iterable[Size | None] = ()
+    ) -> None:
+        """Write down a named measure for the picture, and the named measures `within` which the line keeps."""
+        self._open.note(value, start, end, along, within=within)
 
     def freeze(self) -> Piece:
         """The piece as an immutable value."""

@@ -91,7 +91,8 @@ def curve_into(
     most = other.path.length if at_most is None else min(float(distance(at_most, "at_most")), other.path.length)
     path = _roomy(line, other, (float(size), most), fullness, toward, distance(least_radius, "least_radius"))
     far = Length(reach) if (reach := other.path.nearest(path.end)) > float(size) + 0.05 else size
-    line.sheet.note(far, other.path.start, path.end, other.path.between(0.0, far) if far > 1e-6 else None)
+    along = other.path.between(0.0, far) if far > 1e-6 else None
+    line.sheet.note(far, other.path.start, path.end, along, within=(least_radius, at_most))
     return path
 
 

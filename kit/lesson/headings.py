@@ -25,8 +25,10 @@ class Sheet(Protocol):
     @property
     def piece_name(self) -> str: ...
 
-    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
-        """Write down a named measure for the picture."""
+    def note(
+        self, value: Length, start: Point, end: Point, along: Path | None = None, *, within: Iterable[Size | None] = ()
+    ) -> None:
+        """Write down a named measure for the picture, and the named measures `within` which the line keeps."""
 
     def inside_is_left(self) -> bool:
         """Whether the cloth lies to the left when the outline is walked in edge order."""

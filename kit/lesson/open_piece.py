@@ -19,7 +19,7 @@ from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole
-from kit.units import Length
+from kit.units import Length, Size
 
 T = TypeVar("T")
 _SAME = 0.5
@@ -27,14 +27,16 @@ _SAME = 0.5
 
 class OpenPiece:
     """One piece being changed by a step. `piece` is a frozen value that every change replaces; `spots` are the measures
-    written down so far, `drawn` the names of the lines and points the step drew, `hand` the moves of the hand."""
+    written down so far, `limits` the names of those that lines keep within, `drawn` the names of the lines and points
+    the step drew, `hand` the moves of the hand."""
 
-    __slots__ = ("before", "drawn", "hand", "piece", "spots")
+    __slots__ = ("before", "drawn", "hand", "limits", "piece", "spots")
 
     def __init__(self, piece: Piece) -> None:
         self.before = piece
         self.piece = piece
         self.spots: list[StepMeasure] = []
+        self.limits: list[str] = []
         self.drawn: set[str] = set()
         self.hand: list[HandMove] = []
 
@@ -165,8 +167,11 @@ class OpenPiece:
 
     # ---- the record -----------------------------------------------------------------------------------
 
-    def note(self, value: Length, start: Point, end: Point, along: Path | None = None) -> None:
-        """Write down a named measure for the picture."""
+    def note(
+        self, value: Length, start: Point, end: Point, along: Path | None = None, *, within: Iterable[Size | None] = ()
+    ) -> None:
+        """Write down a named measure for the picture, and the named measures `within` which the line keeps."""
+        self.limits += [limit.name for limit in within if isinstance(limit, Length) and limit.name]
         if value.name and value > 1e-6:
             self.spot(value.name, float(value), start, end, along)
         elif value.parts is not None and along is None:

@@ -146,7 +146,8 @@ class StepMeasure:
 class StepRecord:
     """One worked drafting step. `text` is the teacher's words with placeholders; `values` the numbers they
     stand for (name, value, kind). `pieces` are the touched pieces after the step; `new` and `removed` list
-    (piece name, edge or guide name, path); `spots` the measures to dimension. `new_notches` and `new_marks` are
+    (piece name, edge or guide name, path); `spots` the measures to dimension, `limits` the names of those that a line
+    keeps within (the least radius of a curve) and none is drawn as long as. `new_notches` and `new_marks` are
     what was marked, and `allowed` names the pieces that were given allowances, `grained` a
     grainline. `moves` is what the hand did, in order."""
 
@@ -167,6 +168,7 @@ class StepRecord:
     allowed: tuple[str, ...] = ()
     grained: tuple[str, ...] = ()
     moves: tuple[HandMove, ...] = ()
+    limits: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

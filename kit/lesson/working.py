@@ -339,6 +339,7 @@ def _draft(entry: Entry, table: _Table) -> StepRecord:
         allowed=tuple(p.name for p in after if _allowances(p) - _allowances(_was(before, p))),
         grained=tuple(p.name for p in after if p.grain is not None and p.grain != _was(before, p).grain),
         moves=tuple(move for name, piece in bench.items() for move in _moves(name, opened(piece), new, points)),
+        limits=tuple(dict.fromkeys(name for piece in bench.values() for name in opened(piece).limits)),
     )
 
 

@@ -100,13 +100,10 @@ def small(record: StepRecord, drawing: Drawing) -> list[StepMeasure]:
     ]
 
 
-LIMITS = {"underarm_round"}
-"""What a line keeps within, the least a radius may be say: nothing drawn is that long."""
-
-
 def told(record: StepRecord) -> list[str]:
-    """The lengths that the sentence names, strips left out: they are shown as cut."""
-    lengths = {name for name, value, kind in record.values if kind == "length" and value > 0} - LIMITS
+    """The lengths that the sentence names: without strips, which are shown as cut, and without what a line keeps
+    within, the least a radius may be say, as nothing drawn is that long."""
+    lengths = {name for name, value, kind in record.values if kind == "length" and value > 0} - set(record.limits)
     return [] if record.strips else [name for name in dict.fromkeys(placeholders(record.text)) if name in lengths]
 
 
