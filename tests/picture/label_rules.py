@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
-from itertools import combinations, pairwise
+from itertools import combinations
 from typing import Any
 
 import shapely
@@ -137,10 +137,18 @@ def broken(picture: Finished, least: float, seen: list[str] | None = None) -> Co
     leaders = [text.leader for text in picture.texts if text.leader is not None]
     is_("13 leaders cross", "", sum(a.crosses(b) for a, b in combinations(leaders, 2)))
     sizes = sorted(text.size for text in picture.texts if not text.note)
-    steps = sum(b - a > 0.3 for a, b in pairwise(sizes))
-    is_("15 more than two sizes", str([round(size, 1) for size in sizes]), steps > 1)
+    is_("15 more than two sizes", str([round(size, 1) for size in sizes]), clusters(sizes) > 2)
     is_("14 equal allowance named again", "", _named_again(picture))
     return found
+
+
+def clusters(sizes: Iterable[float]) -> int:
+    """How many sizes there are, those within 0.3 px of the least of theirs taken as one."""
+    least: list[float] = []
+    for size in sorted(sizes):
+        if not least or size - least[-1] > 0.3:
+            least.append(size)
+    return len(least)
 
 
 def _named_again(picture: Finished) -> int:
