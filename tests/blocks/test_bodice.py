@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import pickle
-from collections.abc import Iterator
 
 import pytest
 
@@ -16,7 +15,7 @@ from kit.geometry import Path, Vector
 from kit.piece.piece import Piece
 from kit.units import Length, inch
 from tests.body.bdims import women
-from tests.body.published import astm_bodies, misses
+from tests.body.published import bodies
 
 EDGES = ["neck", "shoulder", "armhole", "side", "hip", "centre"]
 POINTS = {
@@ -29,15 +28,6 @@ POINTS = {
     "side_hip",
     "centre_hip",
 }
-
-
-def bodies() -> Iterator[Body]:
-    """Every body with a published or invented size: the workshop's, ASTM D5585-11e1 (both waists), Misses."""
-    yield from workshop_chart().bodies()
-    for name, values in astm_bodies().items():
-        yield make_body(values, name=f"ASTM {name}")
-    for name, values in misses().items():
-        yield make_body(values, name=f"Misses {name}")
 
 
 def turn(a: Vector, b: Vector) -> float:
@@ -94,13 +84,13 @@ def assert_sound(body: Body) -> tuple[Piece, Piece]:
     return front, back
 
 
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_every_published_size_drafts_soundly(body: Body) -> None:
     """ASTM D5585-11e1 (straight and curvy), the Misses chart (reprinted 2011-02-28), and the workshop's sizes."""
     assert_sound(body)
 
 
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_scye_depth_agrees_with_the_rules_of_thumb(body: Body) -> None:
     """bust/8 + 2 1/2 in and bust/6 + 1 in, within 1/2 in (two published drafting instructions for women's
     bodices). Datum: the level of the shoulder tip, midway between the front's and the back's, down to the armpit

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
@@ -19,16 +18,7 @@ from kit.piece.piece import Piece
 from kit.proof.darts import darts as proved
 from kit.units import Length
 from tests.body.bdims import some_women
-from tests.body.published import astm_bodies, misses
-
-
-def bodies() -> Iterator[Body]:
-    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns."""
-    yield from workshop_chart().bodies()
-    for name, values in astm_bodies().items():
-        yield make_body(values, name=f"ASTM {name}")
-    for name, values in misses().items():
-        yield make_body(values, name=f"Misses {name}")
+from tests.body.published import bodies
 
 
 def turn(a: Vector, b: Vector) -> float:
@@ -50,7 +40,7 @@ def across(piece: Piece) -> float:
     return line.length - taken
 
 
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_sound_for_every_published_size(body: Body) -> None:
     front, back = darted_bodice_block(body)
     assert [d.name for d in front.darts] == ["bust_dart", "waist_dart"]
@@ -84,7 +74,7 @@ def test_sound_for_every_published_size(body: Body) -> None:
             assert turn(path[a].end_tangent, path[b].start_tangent) == pytest.approx(90, abs=0.1), (a, b)
 
 
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_scye_depth_agrees_with_the_rules_of_thumb(body: Body) -> None:
     """bust/8 + 2 1/2 in and bust/6 + 1 in, within 1/2 in (two published drafting instructions for women's bodices).
     Datum: the level of the shoulder tip, midway between front and back, down to the armpit (the back's underarm

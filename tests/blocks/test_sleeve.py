@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
 
@@ -21,16 +20,7 @@ from kit.piece.dart import sewn_length
 from kit.piece.piece import Piece
 from kit.proof import prove
 from tests.body.bdims import some_women
-from tests.body.published import astm_bodies, misses
-
-
-def bodies() -> Iterator[Body]:
-    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns."""
-    yield from workshop_chart().bodies()
-    for name, values in astm_bodies().items():
-        yield make_body(values, name=f"ASTM {name}")
-    for name, values in misses().items():
-        yield make_body(values, name=f"Misses {name}")
+from tests.body.published import bodies
 
 
 def turn(a: Vector, b: Vector) -> float:
@@ -74,7 +64,7 @@ def drafted(block: Block, body: Body) -> tuple[Piece, Piece, Piece]:
 
 
 @pytest.mark.parametrize("bodice", [darted_bodice_block, bodice_block], ids=["darted", "loose"])
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_sound_for_every_published_size(body: Body, bodice: Block) -> None:
     front, back, sleeve = drafted(with_sleeve(bodice), body)
     path = {edge.name: edge.path for edge in sleeve.edges}

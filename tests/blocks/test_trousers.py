@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator
 
 import pytest
 
@@ -17,17 +16,7 @@ from kit.piece.dart import closed_edge, intake, legs, sewn_length
 from kit.proof.darts import darts as proved
 from kit.units import Length
 from tests.body.bdims import some_women
-from tests.body.published import astm_bodies, misses
-
-
-def bodies() -> Iterator[Body]:
-    """The workshop's sizes; ASTM D5585-11e1 girths, straight and curvy; the Misses chart of printed patterns. What a
-    chart does not have is estimated from the workshop's sizes."""
-    yield from workshop_chart().bodies()
-    for name, values in astm_bodies().items():
-        yield make_body(values, name=f"ASTM {name}")
-    for name, values in misses().items():
-        yield make_body(values, name=f"Misses {name}")
+from tests.body.published import bodies
 
 
 def turn(a: Vector, b: Vector) -> float:
@@ -40,7 +29,7 @@ def bends(path: Path) -> list[float]:
     return [turn(a.tangent(1.0), b.tangent(0.0)) for a, b in zip(path.curves, path.curves[1:], strict=False)]
 
 
-@pytest.mark.parametrize("body", list(bodies()), ids=lambda body: body.name)
+@pytest.mark.parametrize("body", bodies())
 def test_sound_for_every_published_size(body: Body) -> None:
     pieces = trouser_block(body)
     front, back = pieces

@@ -7,7 +7,7 @@ import pytest
 from kit.body import MEASUREMENTS, SizeChart, load_chart, make_body, read_chart, workshop_chart
 from kit.errors import KitError
 from kit.units import cm, inch
-from tests.body.published import astm, misses
+from tests.body.published import astm, misses, needed
 
 SMALL = "measure,S,M,L\nbust_girth,80,90,102\nwaist_girth,62,70,84\nback_waist_length,40,41,42\n"
 
@@ -34,6 +34,7 @@ def test_the_workshop_bodies_hang_together(size: str) -> None:
     assert body["back_waist_length"] + body["waist_to_hip"] < 0.42 * body["height"]
 
 
+@needed
 @pytest.mark.parametrize("size", ["0", "2", "4", "6", "8", "10", "12", "14", "16", "18", "20"])
 def test_the_workshop_chart_stands_near_astm(size: str) -> None:
     """ASTM D5585-11e1 Table 1 girths; at the same bust the invented chart differs by 1 1/4 in at most (its waist
@@ -50,6 +51,7 @@ def test_the_workshop_chart_stands_near_astm(size: str) -> None:
     assert curvy - 31.75 < body["waist_girth"] < straight + 31.75
 
 
+@needed
 @pytest.mark.parametrize("size", ["6", "8", "10", "12", "14", "16", "18", "20"])
 def test_the_workshop_chart_stands_near_the_misses_chart(size: str) -> None:
     """The Misses chart of printed patterns (reprinted 2011-02-28): hip within 1 1/4 in and back waist length

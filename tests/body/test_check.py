@@ -8,7 +8,7 @@ from kit.body import Body, Measure, advise, check_body, make_body, read_chart, w
 from kit.errors import KitError
 from kit.units import cm
 from tests.body.bdims import women
-from tests.body.published import astm_bodies, misses
+from tests.body.published import astm_bodies, misses, needed
 
 W4 = {"bust_girth": "90 cm", "waist_girth": "71.5 cm", "hip_girth": "96 cm"}
 
@@ -18,6 +18,7 @@ def test_no_size_of_the_workshop_is_doubted(size: str) -> None:
     assert check_body(workshop_chart()[size]) == ()
 
 
+@needed
 def test_published_sizes_are_not_doubted() -> None:
     """ASTM D5585-11e1 girths and the Misses chart (reprinted 2011-02-28)."""
     for column in (*astm_bodies().values(), *misses().values()):
