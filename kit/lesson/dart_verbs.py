@@ -15,7 +15,7 @@ from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import verb
-from kit.piece.dart import dart_of
+from kit.piece.dart import dart_of, meant
 from kit.piece.dart import intake as taken
 from kit.piece.dart import sewn_length as length_sewn
 from kit.piece.darts_and_pleats import Dart, Pressed
@@ -107,6 +107,7 @@ def move_dart(
     edge = bench.edge_name(to)
     if _is_spared(bench, name):
         return
+    name = meant(bench.piece, name)
     press = pressed_way(bench, edge, pressed) if pressed else None
     piece = moves.move_dart(bench.freeze(), name, edge, bench.place_on(edge, at), way=way, pressed=press)
     bench.lay(moves.true_dart(piece, name) if true else piece)
@@ -126,6 +127,7 @@ def split_dart(
     second = new_name or f"{name}_2"
     if _is_spared(bench, name):
         return spare_darts(bench, second)
+    name = meant(bench.piece, name)
     gap = distance(apart, f"{name}, apart")
     piece = moves.split_dart(bench.freeze(), name, apart=float(gap), share=share, new_name=second)
     if true:
@@ -145,6 +147,7 @@ def shorten_dart(bench: OpenPiece, name: str, by: Size) -> None:
     """
     if _is_spared(bench, name):
         return
+    name = meant(bench.piece, name)
     bench.lay(moves.shorten_dart(bench.freeze(), name, float(distance(by, f"{name}, shortened by"))))
 
 
@@ -158,6 +161,7 @@ def true_dart(bench: OpenPiece, name: str, pressed: str = "") -> None:
     """
     if _is_spared(bench, name):
         return
+    name = meant(bench.piece, name)
     dart = dart_of(bench.piece, name)
     bench.lay(moves.true_dart(bench.freeze(), name, pressed_way(bench, dart.edge, pressed) if pressed else None))
 
@@ -187,6 +191,7 @@ def dart_to_ease(bench: OpenPiece, name: str, over: Size | None = None) -> None:
 def _fullness(bench: OpenPiece, name: str, how: Literal["gathers", "ease"], over: Size | None) -> None:
     if _is_spared(bench, name):
         return
+    name = meant(bench.piece, name)
     wide = None if over is None else float(distance(over, f"{name}, over"))
     bench.lay(moves.dart_to_fullness(bench.freeze(), name, how, wide))
 

@@ -12,9 +12,10 @@ from kit.blocks.skirt import HIP_EASE, WAIST_EASE, skirt_block
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
+from kit.lesson.bench import BenchPiece
 from kit.piece.dart import closed_edge, intake, legs, sewn_length
 from kit.proof.darts import darts as proved
-from kit.units import Length
+from kit.units import Length, cm
 from tests.body.bdims import some_women
 from tests.body.published import bodies
 
@@ -118,6 +119,19 @@ def test_a_waist_larger_than_the_hip_hangs_straight_and_needs_no_dart() -> None:
         assert not piece.darts and piece.spared == ("waist_dart", "waist_dart_1", "waist_dart_2")
         assert piece.edge("waist").path.length == pytest.approx(280.0, abs=0.5)
         assert piece.edge("hem").path.length == pytest.approx(280.0, abs=0.5)
+
+
+def test_a_lesson_for_two_darts_shapes_the_only_one_of_another_figure() -> None:
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures}
+    front, _ = skirt_block(make_body({**values, "waist_girth": Length(860.0)}, name="straighter"))
+    (drawn,) = front.darts
+    bench = BenchPiece(front)
+    bench.shorten_dart("waist_dart_1", 1 * cm)
+    bench.shorten_dart("waist_dart_2", 1 * cm)
+    (dart,) = bench.freeze().darts
+    assert dart.name == "waist_dart" and dart.short == drawn.short + 10.0
+    with pytest.raises(KitError, match="no dart 'waist_dart_3'"):
+        bench.shorten_dart("waist_dart_3", 1 * cm)
 
 
 def test_missing_measurement_is_named() -> None:
