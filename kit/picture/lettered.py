@@ -161,7 +161,7 @@ class _Letterer:
         self.drawing = drawing
         self.theme = theme
         self.room = width, height
-        self.drawn = drawing.bounds or _not_flat(drawn_box(drawing))
+        self.drawn = drawing.bounds or self._with_standing(_not_flat(drawn_box(drawing)))
         self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
         self.numbered: dict[int, str] = {}
@@ -307,6 +307,17 @@ class _Letterer:
         x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
         place = Place(x, y, wide, high, label.angle, 0.0)
         return _Standing(index, label.text, label.role, size, place, 0.0, label.anchor)
+
+    def _with_standing(self, drawn: Box) -> Box:
+        """A box of lines, and the texts that have a size in mm: they grow as lines do, and want no room beside them."""
+        boxes = [drawn]
+        for index, item in enumerate(self.drawing.items):
+            if isinstance(item, Label) and item.size > 0:
+                place = self._fixed(index, item).place
+                boxes.append(text_box(place.x, place.y, place.wide, place.high, place.angle))
+        lows, highs = zip(*((box[:2], box[2:]) for box in boxes), strict=True)
+        (x0, y0), (x1, y1) = map(min, zip(*lows, strict=True)), map(max, zip(*highs, strict=True))
+        return (x0, y0, x1, y1)
 
     def _set(self, item: Label | Dimension) -> str:
         """A text as it is set: round a window, where its room is narrow, a long name in two lines."""
