@@ -418,22 +418,32 @@ class _Letterer:
                 rows.append([])
                 at = 0.0
             rows[-1].append((index, at))
-            at += wide
+            at += wide if len(self._entry(index)) == 1 else math.inf
         return rows
+
+    def _entry(self, index: int) -> list[str]:
+        """What a number stands for, in two lines where one is wider than the room."""
+        item, size = self.drawing.items[index], self.theme.texts["small"].size
+        assert isinstance(item, Label | Dimension)
+        text = item.text.replace("\n", " ")
+        room = (self.room[0] or math.inf) - 2 * MARGIN
+        return [text] if 1.9 * size + text_width(text, size) <= room else in_two(text).split("\n")
 
     def _entry_width(self, index: int) -> float:
         """px of a number, what it stands for, and the room after it."""
-        item, size = self.drawing.items[index], self.theme.texts["small"].size
-        assert isinstance(item, Label | Dimension)
-        return 1.9 * size + text_width(_in_one(item), size) + 1.4 * size
+        size = self.theme.texts["small"].size
+        return 1.9 * size + max(text_width(text, size) for text in self._entry(index)) + 1.4 * size
 
     def _list_width(self) -> float:
         """px that the list needs at least."""
         return max((self._entry_width(index) for index in self.numbered), default=-math.inf) + 2 * MARGIN
 
     def _list_height(self) -> float:
-        count = len(self._rows())
+        count = sum(self._lines_in(row) for row in self._rows())
         return (count * 1.45 + 0.5) * self.theme.texts["small"].size if count else 0.0
+
+    def _lines_in(self, row: list[tuple[int, float]]) -> int:
+        return max(len(self._entry(index)) for index, _ in row)
 
     def _written(self, placed: Sequence[_Standing], unit: float, frame: Box | None = None) -> tuple[Written, ...]:
         out: list[Written] = []
@@ -470,14 +480,13 @@ class _Letterer:
 
     def _listed(self, unit: float, frame: Box) -> Iterator[Written]:
         size = self.theme.texts["small"].size
-        rows = self._rows()
-        for n, row in enumerate(rows):
-            y = frame[1] + (MARGIN * 0.6 + (len(rows) - 1 - n) * 1.45 * size + 0.7 * size) * unit
+        em, rows = size * unit, self._rows()
+        left = sum(self._lines_in(row) for row in rows)
+        for row in rows:
+            y = frame[1] + (MARGIN * 0.6 + (left - 1) * 1.45 * size + 0.7 * size) * unit
+            left -= self._lines_in(row)
             for index, at in row:
-                item = self.drawing.items[index]
-                assert isinstance(item, Label | Dimension)
                 x = frame[0] + (MARGIN + at + size * 0.7) * unit
-                em = size * unit
                 yield Written(
                     self.numbered[index],
                     "small",
@@ -491,11 +500,12 @@ class _Letterer:
                     ringed=True,
                     listed=True,
                 )
-                wide = text_width(_in_one(item), em) + 0.12 * em
-                yield Written(
-                    _in_one(item), "small", x + 1.2 * em + wide / 2, y, wide, em * LINE_HEIGHT, 0.0, em, index, "start",
-                    listed=True,
-                )  # fmt: skip
+                for n, text in enumerate(self._entry(index)):
+                    wide = text_width(text, em) + 0.12 * em
+                    yield Written(
+                        text, "small", x + 1.2 * em + wide / 2, y - n * 1.45 * em, wide, em * LINE_HEIGHT, 0.0, em,
+                        index, "start", listed=True,
+                    )  # fmt: skip
 
 
 def _not_flat(box: Box) -> Box:
@@ -504,11 +514,6 @@ def _not_flat(box: Box) -> Box:
     least = max(x1 - x0, y1 - y0, 1.0) / 20
     dx, dy = max(least - (x1 - x0), 0.0) / 2, max(least - (y1 - y0), 0.0) / 2
     return (x0 - dx, y0 - dy, x1 + dx, y1 + dy)
-
-
-def _in_one(item: Label | Dimension) -> str:
-    """A text in one line of the list."""
-    return item.text.replace("\n", " ")
 
 
 def _role(item: Label | Dimension) -> LabelRole:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import combinations
+
 import pytest
 
 from kit.geometry import Line, Point
 from kit.picture.drawing import Dimension, Drawing, Label, Stroke
 from kit.picture.lettered import lettered
-from kit.picture.lettering import text_box
+from kit.picture.lettering import overlap, text_box, text_width
 
 
 def crowded(texts: int) -> Drawing:
@@ -44,3 +47,28 @@ def test_a_line_without_width_or_height_is_shown_at_a_sane_scale(end: Point, roo
 
 def test_some_become_numbers() -> None:
     assert any(text.listed for text in lettered(crowded(6), 420.0, 160.0).texts)
+
+
+@pytest.mark.parametrize("room", [(230.0, 420.0), (180.0, 300.0)])
+def test_what_is_wider_than_the_room_stands_in_two_lines(room: tuple[float, float]) -> None:
+    """As the name and value of a measurement on a phone: every word is there, in the frame, and no line on another."""
+    said = "Chest, all round under the arms 126.5 cm"
+    drawing = crowded(3)
+    names = tuple(replace(item, text=said) if isinstance(item, Label) else item for item in drawing.items)
+    found = lettered(replace(drawing, items=names), *room)
+    x0, y0, x1, y1 = found.bounds
+    texts = [text for text in found.texts if text.listed and not text.ringed]
+    boxes = [text_box(text.x, text.y, text.wide, text.high, 0.0) for text in texts]
+    assert len(texts) > 2 and all(x0 <= b[0] and b[2] <= x1 + 0.01 and y0 <= b[1] and b[3] <= y1 for b in boxes)
+    assert not any(overlap(a, b) for a, b in combinations(boxes, 2))
+    lines = [text.text for text in texts]
+    assert [f"{a} {b}" for a, b in zip(lines[::2], lines[1::2], strict=True)] == [said] * (len(lines) // 2)
+
+
+@pytest.mark.parametrize("wide", [20.0, 120.0, 400.0])
+def test_a_text_with_a_size_of_its_own_leaves_the_lines_their_room(wide: float) -> None:
+    """A column of words beside a line of 100 mm: they grow with it, and fill the room with it."""
+    line = Stroke((Line(Point(0, 0), Point(100, 0)),), "edge")
+    size = wide / text_width("neck to hem", 1.0)
+    found = lettered(Drawing((line, Label("neck to hem", Point(110, 0), "small", size=size, anchor="start"))), 600.0)
+    assert found.unit == pytest.approx((110 + wide) / 600, rel=0.08)
