@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from kit.sewing.cut import Cut
 from kit.sewing.scene import Layer, Ply, Scene, Section
@@ -33,11 +34,26 @@ def right_sides(scene: Scene) -> tuple[int, ...]:
     if any(layer.fold is not None or layer.along is not None or layer.place is not None for layer in layers):
         return ()
     if len({layer.up for layer in layers}) == 1:
-        return tuple(_side(ply, layers[0]) for ply in plies)
+        found = tuple(_side(ply, layers[0]) for ply in plies)
+        # What is laid open or folded is turned to the wrong side (common practice, no source). Where the layers say
+        # otherwise the section is cut the other way up than they lie, and tells nothing.
+        return () if any(_inside(ply) == side for ply, side in zip(plies, found, strict=True)) else found
     if len(plies) != 2 or layers[1].how != "together":
         return ()
     upper = max(range(2), key=lambda number: _end(plies[number])[0][1])
     return tuple(_side(ply, layers[1] if number == upper else layers[0]) for number, ply in enumerate(plies))
+
+
+def _inside(ply: Ply) -> int:
+    """The side to which a ply is turned back, +1 left of its course and -1 right; 0 where it is not."""
+    points = ply.path if not ply.raw[0] else ply.path[::-1]
+    way = points[1][0] - points[0][0]
+    for one, two in pairwise(points[1:]):
+        if (two[0] - one[0]) * way < 0 and abs(two[1] - points[0][1]) > 0.1:
+            above = two[1] > points[0][1]
+            along = way if not ply.raw[0] else -way
+            return 1 if above == (along > 0) else -1
+    return 0
 
 
 def _going_on(ply: Ply) -> bool:

@@ -142,6 +142,14 @@ def test_right_sides_face_each_other_in_a_plain_seam_and_lie_outside_in_a_french
     assert tops(french[2]) == [("lower", 1), ("upper", -1)]
 
 
+def test_no_right_side_is_claimed_where_an_allowance_is_turned_to(worked: dict[str, Pattern]) -> None:
+    """Allowances are pressed to the wrong side (common practice, no source): a seam whose section is cut from the right
+    side while the layers lie wrong side up tells nothing; a hem, cut as it lies, does."""
+    opened = scenes(worked["dune_skirt"], "plain_seam")[-1]
+    assert opened.section is not None and right_sides(opened) == ()
+    assert right_sides(scenes(worked["dune_skirt"], "hem")[-1]) == (-1,)
+
+
 def test_where_the_layers_do_not_tell_it_no_right_side_is_claimed(worked: dict[str, Pattern]) -> None:
     zip = scenes(worked["dune_skirt"], "lapped_zip")[-1]
     assert zip.section is not None and right_sides(zip) == ()
