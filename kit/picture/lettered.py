@@ -24,6 +24,7 @@ from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
 from kit.picture.placing import Place, Waiting, arrange, taking_room
 from kit.picture.standing import (
     ASIDE,
+    END,
     LED,
     Way,
     along_line,
@@ -329,7 +330,7 @@ class _Letterer:
             return max(em * 1.3, text_width(text, em, True) + em * 0.45), em * 1.3
         bold = self.theme.texts[role].bold
         rows = text.split("\n")
-        return max(text_width(row, em, bold) for row in rows) + em * 0.12, em * LINE_HEIGHT * len(rows)
+        return max(text_width(row, em, bold) for row in rows) + 2 * END * em, em * LINE_HEIGHT * len(rows)
 
     def _waiting(self, index: int, item: Label | Dimension, unit: float, numbers: bool) -> Waiting:
         em = self.theme.texts[_role(item)].size * unit
@@ -501,7 +502,7 @@ class _Letterer:
                     listed=True,
                 )
                 for n, text in enumerate(self._entry(index)):
-                    wide = text_width(text, em) + 0.12 * em
+                    wide = text_width(text, em) + 2 * END * em
                     yield Written(
                         text, "small", x + 1.2 * em + wide / 2, y - n * 1.45 * em, wide, em * LINE_HEIGHT, 0.0, em,
                         index, "start", listed=True,

@@ -25,6 +25,8 @@ NEAR, LED, ASIDE, NUMBERED = 0.0, 5.0, 6.0, 8.0
 """What the kinds of places cost to begin with: beside what is named, led to it, in the margin, as a number."""
 
 _D = math.sqrt(0.5)
+END = 0.06
+"""ems that the box of a text is longer at each end than its letters."""
 _WAYS: Sequence[Spot] = ((1, 0), (-1, 0), (0, 1), (0, -1), (_D, _D), (-_D, _D), (_D, -_D), (-_D, -_D))
 
 
@@ -157,6 +159,7 @@ def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> 
             if max(left, right) < high * 0.3:
                 found.append(Place(x, y, wide, high, upright(angle), abs(share - 0.5) * 2.0))
     gap = min(0.22 * em, near * 0.9)
+    half = wide / 2 - END * em  # white is reckoned from the letters, at their ends too
     for share in shares:
         (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
         over = max(0.0, wide - way.length) / em
@@ -168,19 +171,19 @@ def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> 
         (x, y), angle, _, _ = way.chord(way.length * share, em)
         for side in (1.0, -1.0):
             nx, ny = -math.sin(angle) * side, math.cos(angle) * side
-            reach = abs(nx) * wide / 2 + abs(ny) * high / 2 + gap
+            reach = abs(nx) * half + abs(ny) * high / 2 + gap
             cost = 0.9 + abs(share - 0.5) * 2.0 + abs(ny) * 0.5
             found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, cost))
     for along, sign in ((0.0, -1.0), (way.length, 1.0)):
         x, y = way.at(along)
         _, angle, _, _ = way.chord(min(max(along, em / 4), way.length), em / 2)
         dx, dy = math.cos(angle) * sign, math.sin(angle) * sign
-        reach = wide / 2 + gap
+        reach = half + gap
         found.append(Place(x + dx * reach, y + dy * reach, wide, high, upright(angle), 1.3))
         for sx, sy in ((0.0, 0.0), (dy, -dx), (-dy, dx)):
             vx, vy = dx + sx, dy + sy
             off = gap * 0.7 if sx or sy else gap
-            reach_x = vx and (wide / 2 + off) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
+            reach_x = vx and (half + off) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
             reach_y = vy and (high / 2 + off) * (1 if vy > 0 else -1) * min(1.0, abs(vy) * 1.2)
             found.append(Place(x + reach_x, y + reach_y, wide, high, 0.0, 1.5 + 0.3 * bool(sx or sy)))
     middle = way.at(way.length / 2)
