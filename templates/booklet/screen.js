@@ -311,6 +311,7 @@
     const show = () => enlarge(seen(holder) || picture, said ? said.textContent : "");
     const label = alt ? say("enlarge", { picture: alt }) : say("enlarge_plain");
     holder.classList.add("can-enlarge");
+    holder.classList.toggle("told", Boolean(said));
     holder.append(button("⤢", show, { class: "enlarge", "aria-label": label }));
     for (const one of holder.querySelectorAll(":scope > svg, :scope > img")) {
       one.addEventListener("click", () => {

@@ -139,6 +139,19 @@ def test_every_step_ticks_off_and_is_remembered(reader: Reader) -> None:
     expect(page.get_by_role("status")).to_have_text(f"0 of {count} steps done")
 
 
+def test_the_buttons_cover_no_picture(reader: Reader) -> None:
+    page = reader.page
+    covered = """[...document.querySelectorAll('.can-enlarge')].filter((holder) => {
+        const button = holder.querySelector('.enlarge').getBoundingClientRect();
+        return [...holder.querySelectorAll(':scope > svg, :scope > img')].some((one) => {
+            const box = one.getBoundingClientRect();
+            return box.width > 0 && box.bottom > button.top + 1 && box.right > button.left + 1;
+        });
+    }).length"""
+    assert page.locator("button.enlarge").count() > 5
+    assert page.evaluate(covered) == 0
+
+
 def test_a_picture_opens_and_closes_by_keyboard(reader: Reader) -> None:
     page = reader.page
     button = page.locator("article.step button.enlarge").first
