@@ -34,13 +34,16 @@ def add_compare(commands: Any, code: str = "") -> None:
         help="lay the pieces on each other at this point, such as neck_point, or end of an edge, such as side.start "
         "(as drafted when left out)",
     )
-    compare.add_argument("--units", choices=("cm", "inch"), help="units read first (those of the lesson)")
-    compare.add_argument("--language", default="", metavar="CODE", help="language it is told in, such as es")
-    compare.add_argument(
-        "--out", type=Path, metavar="DIR", help="folder for comparison.pdf, comparison.json and a picture of each piece"
-    )
-    compare.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
+    add_told(compare, "comparison.pdf, comparison.json and a picture of each piece")
     compare.set_defaults(run=_compare)
+
+
+def add_told(command: argparse.ArgumentParser, files: str) -> None:
+    """The options of a command that tells something of a lesson and writes `files` into a folder."""
+    command.add_argument("--units", choices=("cm", "inch"), help="units read first (those of the lesson)")
+    command.add_argument("--language", default="", metavar="CODE", help="language it is told in, such as es")
+    command.add_argument("--out", type=Path, metavar="DIR", help=f"folder for {files}")
+    command.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
 
 
 def _compare(options: argparse.Namespace) -> int:

@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
+from kit.compare_cli import add_told
 from kit.trust_cli import say_code
 
 
@@ -18,12 +19,7 @@ def add_grade(commands: Any, code: str = "") -> None:
         f"where a step is unlike its neighbours or something does not stay the same that should. {code}".strip(),
     )
     command.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
-    command.add_argument("--units", choices=("cm", "inch"), help="units of the table (those of the lesson)")
-    command.add_argument("--language", default="", metavar="CODE", help="language it is told in, such as es")
-    command.add_argument(
-        "--out", type=Path, metavar="DIR", help="folder for grade.pdf, grade.csv (for a spreadsheet) and grade.json"
-    )
-    command.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
+    add_told(command, "grade.pdf, grade.csv (for a spreadsheet) and grade.json")
     command.set_defaults(run=_grade)
 
 

@@ -83,6 +83,7 @@ def compare(asked: Asked, progress: Progress = lambda line: None) -> Answer:
 
 
 def is_notebook(path: Path) -> bool:
+    """Whether it is named as a notebook; else it is taken for the file of an edition, or its folder."""
     return path.suffix.lower() == ".ipynb"
 
 
@@ -99,6 +100,8 @@ def _sound(asked: Asked) -> None:
             raise KitError(message("family.two_sizes", count=count), where="--sizes", do=message("family.two_sizes_do"))
     elif asked.sizes or asked.as_cut:
         raise KitError(message("family.two_given"), where="compare", do=message("family.two_given_do"))
+    elif (values or asked.size) and not is_notebook(asked.first) and not is_notebook(asked.second):
+        raise KitError(message("family.two_editions"), where="compare", do=message("family.two_editions_do"))
 
 
 # ---- one notebook, twice ----------------------------------------------------------------------------------

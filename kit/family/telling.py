@@ -74,6 +74,8 @@ def told(found: Comparison, names: tuple[str, str], system: System, *, errata: b
         edition = {"title": found.after.title, "before": found.before.edition, "after": found.after.edition}
         title = say("family.errata", edition)
         lead = lead or say("family.errata_lead", edition)
+    if found.before.steps and found.before.language != found.after.language:
+        lead = f"{lead} {say('family.other_language')}".strip()
     notions = StepTold("", *found.notions) if any(found.notions) else None
     return Told(
         title,

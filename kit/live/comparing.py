@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from html import escape
 from pathlib import Path
 
@@ -18,30 +17,13 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Setting, given_values
 from kit.lesson.pattern import Pattern
 from kit.live.fragments import STEP_WIDTH, picture
+from kit.live.shown import Shown
 from kit.live.speech import in_words_of, spoken_by
 from kit.prose.readings import ruling_of
 from kit.rulers import Ruling, ruled
 from kit.units import System
 
 _CELL = "border-bottom:1px solid #bbb;padding:2px 14px 2px 0;text-align:left;font-weight:400"
-
-
-@dataclass(frozen=True)
-class Shown:
-    """A comparison as a cell shows it: `found` is what differs, `text` the same in lines, `html` with its pictures."""
-
-    found: Comparison
-    text: str
-    html: str
-
-    def __str__(self) -> str:
-        return self.text
-
-    def __repr__(self) -> str:
-        return self.text
-
-    def _repr_html_(self) -> str:
-        return self.html
 
 
 def compare(
@@ -52,7 +34,7 @@ def compare(
     sizes: Sequence[str] = (),
     at: str = "",
     **values: Setting,
-) -> Shown:
+) -> Shown[Comparison]:
     """What differs between two sizes of a lesson, between the lesson as it stands and other values, or between two
     lessons or editions; each piece of both laid over each other, what moved dimensioned.
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from html import escape
 
 from kit.errors import KitError
@@ -12,6 +11,7 @@ from kit.family.grading import Grade, grade
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.live.fragments import message, notes
+from kit.live.shown import Shown
 from kit.live.speech import in_words_of, spoken_by
 from kit.prose.readings import ruling_of
 from kit.rulers import Ruling, ruled
@@ -19,25 +19,7 @@ from kit.rulers import Ruling, ruled
 _CELL = "border-bottom:1px solid #bbb;padding:2px 0 2px 12px;font-weight:400;vertical-align:top"
 
 
-@dataclass(frozen=True)
-class ShownGrade:
-    """A grade as a cell shows it: `found` is the grade, `text` the same in lines, `html` as a table."""
-
-    found: Grade
-    text: str
-    html: str
-
-    def __str__(self) -> str:
-        return self.text
-
-    def __repr__(self) -> str:
-        return self.text
-
-    def _repr_html_(self) -> str:
-        return self.html
-
-
-def grade_table(lesson: Lesson) -> ShownGrade:
+def grade_table(lesson: Lesson) -> Shown[Grade]:
     """Every measure of a lesson in every size of its chart, the step from size to size, and a finding where a step is
     unlike its neighbours. Sizes from which other steps are meant are named in `Lesson(..., size_breaks=["W7"])`. A
     size that cannot be drafted is left out and told. `KitError` for a lesson of one size.
@@ -60,7 +42,7 @@ def grade_table(lesson: Lesson) -> ShownGrade:
         found = grade(editions, info.size_breaks, lesson.sizes.names)
         page = grade_told(found, editions[0], lesson.units)
         text = "\n".join((*left, *lines(page)))
-        return ShownGrade(found, text, _html(page, left))
+        return Shown(found, text, _html(page, left))
 
 
 def _html(page: GradeTold, left: list[str]) -> str:

@@ -185,6 +185,12 @@ def test_an_errata_sheet_speaks_to_buyers() -> None:
     assert "edition 1" in page.lead
 
 
+def test_editions_in_two_languages_say_why_steps_are_left_out() -> None:
+    one = edition(vest())
+    page = told(compared(one, replace(one, language="de", finished=(("Length", 600.0),))), ("1", "2"), "cm")
+    assert page.lead.endswith("the words of their steps are not compared.") and not page.drafting
+
+
 def test_as_data() -> None:
     lesson = vest()
     data = comparison_json(compared(edition(lesson), edition(lesson, drop=35.0)))
@@ -227,6 +233,7 @@ def test_what_is_not_said_is_asked_for(tmp_path: Path) -> None:
         (Asked(Path("a.ipynb")), "not said what the notebook"),
         (Asked(Path("a.ipynb"), sizes=("W4",)), "one size is given"),
         (Asked(Path("a.json")), "one edition alone"),
+        (Asked(Path("a.json"), Path("b.json"), size="W4"), "as they were built"),
         (Asked(Path("a.ipynb"), Path("b.ipynb"), as_cut=True), "compared with itself"),
     ):
         with pytest.raises(KitError, match=words):

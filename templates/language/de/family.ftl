@@ -85,3 +85,6 @@ family-grade_off =
         [above] { $name }: { $size } ist um { $by } größer, als { $before } und { $after } erwarten lassen.
        *[below] { $name }: { $size } ist um { $by } kleiner, als { $before } und { $after } erwarten lassen.
     }
+family-two_editions = zwei Ausgaben sind, wie sie erzeugt wurden; Größe und Werte lassen sich nicht angeben.
+family-two_editions_do = --size, --values und --preset weglassen, oder das Notebook nennen.
+family-other_language = Die beiden sind in verschiedenen Sprachen verfasst; die Texte ihrer Schritte werden nicht verglichen.

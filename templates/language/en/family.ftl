@@ -92,3 +92,6 @@ family-grade_off =
         [above] { $name }: { $size } is { $by } more than { $before } and { $after } lead to expect.
        *[below] { $name }: { $size } is { $by } less than { $before } and { $after } lead to expect.
     }
+family-two_editions = two editions are as they were built; no size and no values can be given for them.
+family-two_editions_do = Leave out --size, --values and --preset, or name the notebook.
+family-other_language = The two are told in different languages, so the words of their steps are not compared.

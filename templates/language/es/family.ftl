@@ -85,3 +85,6 @@ family-grade_off =
         [above] { $name }: { $size } tiene { $by } más de lo que hacen esperar { $before } y { $after }.
        *[below] { $name }: { $size } tiene { $by } menos de lo que hacen esperar { $before } y { $after }.
     }
+family-two_editions = dos ediciones son como se compilaron; no se les puede dar talla ni valores.
+family-two_editions_do = Quite --size, --values y --preset, o indique el cuaderno.
+family-other_language = Los dos están en idiomas distintos, así que no se comparan los textos de sus pasos.

@@ -85,3 +85,6 @@ family-grade_off =
         [above] { $name } : { $size } a { $by } de plus que ne le laissent attendre { $before } et { $after }.
        *[below] { $name } : { $size } a { $by } de moins que ne le laissent attendre { $before } et { $after }.
     }
+family-two_editions = deux éditions sont telles qu’elles ont été faites ; ni taille ni valeurs ne s’y appliquent.
+family-two_editions_do = Retirer --size, --values et --preset, ou indiquer le notebook.
+family-other_language = Les deux sont en langues différentes ; les textes de leurs étapes ne sont donc pas comparés.
