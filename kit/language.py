@@ -27,6 +27,7 @@ from kit.errors import KitError, near
 from kit.resources import templates
 
 SOURCE = "en"
+_ROOM = 900
 _spoken: ContextVar[str] = ContextVar("spoken", default=SOURCE)
 _names: ContextVar[Mapping[str, str]] = ContextVar("names", default=MappingProxyType({}))
 
@@ -85,10 +86,15 @@ def called(name: str) -> str:
     return name.replace("_", " ")
 
 
+def _fitting(value: Any) -> Any:
+    """A text that a message has room for: the library refuses places of more than a thousand characters."""
+    return f"{value[:_ROOM]}…" if isinstance(value, str) and len(value) > _ROOM else value
+
+
 def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> str:
     """The message of `key` in the spoken language, its places filled from `values` and `more`: texts as they are,
     whole numbers with the language's plurals. `KitError` when no catalogue has it or a place stays empty."""
-    given = {**(values or {}), **more}
+    given = {name: _fitting(value) for name, value in {**(values or {}), **more}.items()}
     code = _spoken.get()
     name = key.replace(".", "-")
     catalogue = _catalogue(code)

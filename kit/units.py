@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 import re
+import sys
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, overload
@@ -37,6 +38,8 @@ _TEXT = re.compile(
 _VULGAR = {"½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅛": (1, 8), "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8)}
 _RAISED = re.compile(r"(\d)([⁰¹²³⁴-⁹])")
 _PLAIN_DIGITS = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", "01234567890123456789")
+_FAR = sys.float_info.max / 1000
+"""Past this a number typed or written is no length: as inches or metres it would be infinite."""
 _FACTOR = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "yd": 914.4, "yard": 914.4, "yards": 914.4}
 
 
@@ -164,6 +167,8 @@ def length(value: Size, where: Told = "", *, name: str = "") -> Length:
         found = parse(value)
     elif isinstance(value, int | float) and not isinstance(value, bool):
         if value != 0:
+            if not abs(value) < _FAR:
+                raise KitError(message("refusal.not_finite"), where=where, do=message("refusal.not_finite_do"))
             raise KitError(
                 f"{value:g} has no unit.",
                 where=where,
@@ -188,12 +193,13 @@ def parse(text: str, default: System | None = None) -> Length:
     """
     found = _TEXT.match(_RAISED.sub(r"\1 \2", text).translate(_PLAIN_DIGITS))
     if not found or not (found["whole"] or found["num"] or found["vulgar"]):
-        raise KitError(message("refusal.not_a_length", text=text.strip()), do=message("refusal.not_a_length_do"))
+        raise KitError(message("refusal.not_a_length", text=text.strip()[:60]), do=message("refusal.not_a_length_do"))
     value = float(found["whole"].replace(",", ".")) if found["whole"] else 0.0
     if found["num"]:
-        if int(found["den"]) == 0:
+        over, under = float(found["num"]), float(found["den"])  # not int, which refuses more than 4300 digits
+        if under == 0:
             raise KitError(message("refusal.by_zero", text=text.strip()), do=message("refusal.by_zero_do"))
-        value += int(found["num"]) / int(found["den"])
+        value += over / under
     elif found["vulgar"]:
         top, bottom = _VULGAR[found["vulgar"]]
         value += top / bottom
@@ -205,6 +211,8 @@ def parse(text: str, default: System | None = None) -> Length:
             )
         unit = "cm" if default == "cm" else "in"
     factor = _FACTOR.get(unit, 25.4)
+    if not value < _FAR:
+        raise KitError(message("refusal.not_finite"), do=message("refusal.not_finite_do"))
     return Length((-value if found["sign"] else value) * factor)
 
 

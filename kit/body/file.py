@@ -133,7 +133,7 @@ def _table(path: Path) -> dict[str, Any]:
         line = re.search(r"line (\d+)", str(error))
         place = message("body.file_broken_line", line=line[1]) if line else message("body.file_broken")
         raise KitError(place, where=where, do=message("body.write_do", line='bust_girth = "96 cm"')) from None
-    except RecursionError:
+    except (RecursionError, ValueError):  # ValueError: a whole number of more than 4300 digits
         raise KitError(message("body.file_broken"), where=where, do=message("body.file_own_do")) from None
 
 
@@ -145,13 +145,15 @@ def _read(name: str, value: object, units: str) -> Length | str:
             where=message("refusal.here", place=measure(name)),
             do=example,
         )
-    text = value.strip() if isinstance(value, str) else f"{value:.10g}"
+    try:
+        text = value.strip() if isinstance(value, str) else f"{value:.10g}"
+    except OverflowError:
+        text = "1e400"  # a whole number beyond all floats: refused below as any other that is no length
     try:
         parse(text, cast(System, units))
     except KitError:
-        raise KitError(
-            message("refusal.not_a_length", text=text), where=message("refusal.here", place=measure(name)), do=example
-        ) from None
+        what = message("refusal.not_a_length", text=text[:60])
+        raise KitError(what, where=message("refusal.here", place=measure(name)), do=example) from None
     return f"{text} {'in' if units == 'inch' else 'cm'}" if text[-1].isdigit() or text[-1] in "½¼¾⅛⅜⅝⅞" else text
 
 

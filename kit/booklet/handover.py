@@ -21,6 +21,7 @@ from kit.lesson.another import find_lesson
 from kit.lesson.fitting import Change, Fitting
 from kit.lesson.following import followed as measures_followed
 from kit.lesson.pattern import Pattern
+from kit.lesson.sitting import troubles
 from kit.proof.remedy import Remedy
 from kit.units import System
 
@@ -105,7 +106,7 @@ def work(
     stand_at(lesson, story, asked.draft)
     moved = {value.name: value.value for value in story.values} != lesson.values
     pattern = in_system(as_asked(lesson.work() if moved else story, asked.draft), lesson.units)
-    notes = lesson.sitting.troubles
+    notes = troubles(lesson.sitting, lesson.definition)
     fittings = _fittings(lesson, story)
     return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
 
@@ -241,7 +242,10 @@ def send(
 def receive(text: str) -> Handover:
     """The `Handover` in a message made by `send`. Raises the `KitError` that was sent instead of one, as `Refused` when
     advice came with it."""
-    answer = pickle.loads(base64.b64decode(text))
+    try:
+        answer = pickle.loads(base64.b64decode(text))
+    except Exception:  # a pickle cut short or of other classes ends in nearly any error
+        raise KitError("the notebook's kernel answered, but its answer arrived garbled.", do="Build again.") from None
     if isinstance(answer, tuple):
         refusal, found = answer
         refused = Refused(refusal.told.says, where=refusal.told.at, do=refusal.told.can)

@@ -58,7 +58,7 @@ def read_notebook(path: Path) -> NotebookNode:
     if path.is_dir():
         raise KitError(f"'{path}' is a folder.", do="Name the notebook itself; its name ends in .ipynb.")
     try:
-        text = path.read_text(encoding="utf-8")
+        text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError:
         raise KitError(f"there is no notebook '{path}'.", do=_beside(path)) from None
     except UnicodeDecodeError:
@@ -73,14 +73,18 @@ def read_notebook(path: Path) -> NotebookNode:
 
 
 def parse_notebook(text: str, name: str) -> NotebookNode:
-    """`text` as a notebook of format 4. Raises `KitError` naming `name` when it is not one."""
+    """`text` as a notebook of format 4, a byte order mark before it or not. Raises `KitError` naming `name` when it is
+    not one."""
+    text = text.removeprefix("\ufeff")
     do = "Open it in JupyterLab and save it again, or go back to a saved copy (.ipynb_checkpoints keeps one)."
     try:
         data = json.loads(text)
+    except RecursionError:
+        raise KitError(f"'{name}' is broken: it is nested without end.", do=do) from None
     except ValueError as error:
         line = f" Line {error.lineno} cannot be read." if isinstance(error, json.JSONDecodeError) else ""
         raise KitError(f"'{name}' is broken: it is not a notebook file (not JSON).{line}", do=do) from None
-    if not isinstance(data, dict) or not isinstance(data.get("nbformat"), int):
+    if not isinstance(data, dict) or type(data.get("nbformat")) is not int:
         raise KitError(f"'{name}' is not a notebook: it does not say its format.", do="Name a file saved by Jupyter.")
     if data["nbformat"] != 4:
         raise KitError(f"'{name}' is a notebook of format {data['nbformat']}; format 4 is needed.", do=do)

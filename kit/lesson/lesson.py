@@ -481,7 +481,7 @@ class Lesson:
         new = fitting_between(begun, why, day, self.values, self.parameters)
         self.save()
         kept = (*self._sitting.kept_fittings(self._definition), new)
-        self._sitting = replace(sitting_down.with_fittings(self._sitting, kept), begun=None)
+        self._sitting = replace(sitting_down.with_fittings(self._sitting, self._definition, kept), begun=None)
         return new
 
     def take_back(self, index: int) -> Fitting:
@@ -498,7 +498,7 @@ class Lesson:
         self.save()
         kept = list(self._sitting.kept_fittings(self._definition))
         del kept[index - written]
-        self._sitting = sitting_down.with_fittings(self._sitting, kept)
+        self._sitting = sitting_down.with_fittings(self._sitting, self._definition, kept)
         return gone
 
     # ---- what it is -----------------------------------------------------------------------------------

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from numbers import Real
 from typing import Any, Literal, cast
 
 from kit.diagnostic import Value as Said
@@ -67,8 +69,14 @@ class Parameter:
         return f"{value:.0f}" if self.kind == "count" else measured(value)
 
     def checked(self, value: float) -> float:
-        """`value` when it is inside the range; `KitError` with the range otherwise."""
+        """`value` when it is inside the range; `KitError` with the range otherwise, and for what is no number."""
         slack = 1e-6
+        try:
+            number = math.nan if isinstance(value, bool) or not isinstance(value, Real) else float(value)
+        except OverflowError:
+            number = math.inf
+        if not math.isfinite(number) and not isinstance(value, float):
+            raise _no_number(value, self)
         if not self.least - slack <= value <= self.most + slack:
             raise KitError(
                 message(
@@ -82,8 +90,26 @@ class Parameter:
             )
         return float(value)
 
+    def read(self, value: Setting) -> float:
+        """`value` as an author gives it (a length with its unit; a number, or text that is one), in mm, share or count
+        and inside the range. `KitError` otherwise."""
+        if self.kind == "length":
+            return self.checked(float(length(cast("Size", value), self.name)))
+        if isinstance(value, str):
+            try:
+                value = float(value)
+            except ValueError:
+                raise _no_number(value, self) from None
+        return self.checked(cast("float", value))
+
     def valued(self, value: float) -> Value:
         return Value(self.name, float(value), self.kind, self.default, self.least, self.most, self.why, self.said)
+
+
+def _no_number(value: object, parameter: Parameter) -> KitError:
+    example = {"length": "mm, such as 25.0", "share": "a share, such as 0.7", "count": "a number, such as 3"}
+    said = f"'{value[:40]}'" if isinstance(value, str) else "that" if isinstance(value, int) else repr(value)[:40]
+    return KitError(f"{said} is no number it can take.", where=parameter.name, do=f"Write {example[parameter.kind]}.")
 
 
 def parameter_of(
@@ -125,8 +151,7 @@ def given_values(parameters: Sequence[Parameter], values: Mapping[str, Setting])
     for name, value in values.items():
         if name not in by_name:
             raise KitError(f"there is no parameter '{name}'.", do=near(name, by_name))
-        number = float(length(cast("Size", value), name)) if by_name[name].kind == "length" else float(value)
-        found[name] = by_name[name].checked(number)
+        found[name] = by_name[name].read(value)
     return found
 
 

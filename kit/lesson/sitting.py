@@ -11,7 +11,7 @@ from pathlib import Path
 
 from kit.body.body import Body
 from kit.body.chart import SizeChart
-from kit.diagnostic import message
+from kit.diagnostic import Told, message
 from kit.errors import KitError, known_near
 from kit.lesson import fitting, sidecar
 from kit.lesson.definition import Definition
@@ -54,17 +54,30 @@ class Sitting:
         """Those of live try-ons, in the sidecar file, that have not been written in the notebook since."""
         return fitting.kept_fittings(self.saved, definition.fittings)
 
-    @property
-    def troubles(self) -> tuple[str, ...]:
-        """What is wrong with the sidecar file, in words."""
-        return tuple(filter(None, (self.saved.trouble, fitting.fittings_trouble(self.saved))))
+
+def troubles(sitting: Sitting, definition: Definition) -> tuple[str, ...]:
+    """What of the sidecar file is not used, and why, in the spoken language."""
+    saved, chart = sitting.saved, definition.chart
+    found: list[Told] = [saved.trouble] if saved.trouble else []
+    if saved.size and saved.size not in chart:
+        found.append(message("saved.no_size", file=saved.file, size=saved.size))
+    if saved.units not in ("", "cm", "inch"):
+        found.append(message("saved.no_units", file=saved.file, units=saved.units))
+    for parameter in definition.fitted(sitting.body).parameters:
+        if parameter.name in saved.values and parameter.name not in sitting.moved:
+            try:
+                parameter.checked(saved.values[parameter.name])
+            except KitError as error:
+                own = parameter.told(parameter.default)
+                found.append(message("saved.out_of_range", file=saved.file, trouble=error.what, value=own))
+    return tuple(filter(None, (*map(str, found), fitting.fittings_trouble(saved))))
 
 
 def sat_down(definition: Definition, size: str = "", folder: Path | None = None) -> Sitting:
     """Where a reader takes up the lesson: as the sidecar file in `folder` (None: the working folder) has it, else in
     `size`, else in the middle one of the chart."""
     path = sidecar.path_for(definition.info.slug, folder)
-    saved = sidecar.read(path)
+    saved = sidecar.read(path, definition.info.slug)
     names = list(definition.chart.names)
     wanted = saved.size if saved.size in definition.chart else size or names[len(names) // 2]
     units: System = "inch" if (saved.units or definition.info.units) == "inch" else "cm"
@@ -74,7 +87,7 @@ def sat_down(definition: Definition, size: str = "", folder: Path | None = None)
 def varied(parent: Sitting, definition: Definition) -> Sitting:
     """Where a reader takes up a variation: body and units as in the `parent`, values from the variation's own file."""
     path = sidecar.path_for(definition.info.slug)
-    saved = sidecar.read(path)
+    saved = sidecar.read(path, definition.info.slug)
     return Sitting(parent.body, parent.units, path, saved, saved)
 
 
@@ -112,6 +125,7 @@ def save(sitting: Sitting, definition: Definition) -> None:
     sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved)
 
 
-def with_fittings(sitting: Sitting, fittings: Sequence[Fitting]) -> Sitting:
+def with_fittings(sitting: Sitting, definition: Definition, fittings: Sequence[Fitting]) -> Sitting:
     """With these fittings kept in the sidecar file."""
-    return replace(sitting, saved=sidecar.keep(sitting.sidecar, sitting.saved, fitting.KEY, fitting.as_data(fittings)))
+    slug, kept = definition.info.slug, fitting.as_data(fittings)
+    return replace(sitting, saved=sidecar.keep(sitting.sidecar, slug, sitting.saved, fitting.KEY, kept))

@@ -63,7 +63,7 @@ def opened_from(lesson: Lesson) -> Path | None:
 
 def _restore(lesson: Lesson, folder: Path) -> None:
     path = sidecar.path_for(lesson.info.slug, folder)
-    saved = sidecar.read(path)
+    saved = sidecar.read(path, lesson.info.slug)
     lesson.sitting = replace(lesson.sitting, sidecar=path, saved=saved, opened=saved)
     units: Any = saved.units or None
     lesson.choose(size=saved.size if saved.size in lesson.sizes.names else "", units=units)

@@ -26,6 +26,7 @@ from kit.lesson.following import told as follows_from
 from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
+from kit.lesson.sitting import troubles
 from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
@@ -386,7 +387,7 @@ class Panel(widgets.VBox):
         with in_words_of(lesson):
             stale = strung([say("panel.quoted", title=title) for title in lesson.stale()])
             gone = say("panel.stale", titles=stale) if stale else ""
-            broken = lesson.sitting.troubles
+            broken = troubles(lesson.sitting, lesson.definition)
             yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, self._estimates()]))
             try:
                 from kit.proof import prove

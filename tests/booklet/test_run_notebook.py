@@ -7,6 +7,7 @@ from pathlib import Path
 import nbformat
 import pytest
 
+from kit.booklet.handover import receive
 from kit.booklet.run_notebook import cell_title, parse_notebook, read_notebook, run_notebook
 from kit.errors import KitError
 
@@ -63,6 +64,18 @@ def test_broken_saved_values_are_said(write_lesson: Writer) -> None:
     path = write_lesson()
     (path.parent / "pebble-top.values.json").write_text("{")
     assert "pebble-top.values.json" in run_notebook(read_notebook(path), path.parent).handover.notes[0]
+
+
+def test_a_byte_order_mark_is_no_fault(write_lesson: Writer) -> None:
+    path = write_lesson()
+    path.write_text("\ufeff" + path.read_text("utf-8"), "utf-8")
+    assert len(read_notebook(path).cells) > 5
+
+
+@pytest.mark.parametrize("text", ["", "!!!", "AAAA", "gASV", "x" * 1000, "gASVBQAAAAAAAACMAWGULg=="])
+def test_a_garbled_answer_of_the_kernel_is_said(text: str) -> None:
+    with pytest.raises(KitError, match="Build again"):
+        receive(text)
 
 
 def test_the_kernel_has_its_folder_cell_id_and_build_flag(tmp_path: Path) -> None:
@@ -138,6 +151,10 @@ def test_an_unknown_size_is_refused(write_lesson: Writer) -> None:
     ("text", "words"),
     [
         ("", "not JSON"),
+        ("[" * 100_000, "nested without end"),
+        ('{"nbformat": 4, "cells": ' + "[" * 100_000, "nested without end"),
+        ('{"nbformat": ' + "9" * 5000 + "}", "not JSON"),
+        ('{"nbformat": true}', "does not say its format"),
         ("not a notebook", "not JSON"),
         ('{"cells": [', "not JSON"),
         ("[1, 2]", "does not say its format"),

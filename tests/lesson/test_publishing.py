@@ -244,14 +244,14 @@ def test_what_the_sidecar_does_not_know_is_kept(make_lesson: Make) -> None:
     sidecar.write_marks(lesson.sitting.sidecar, "short-block", {"lower": 4.0})
     held = json.loads(lesson.sitting.sidecar.read_text())
     assert held["later"] == [1, 2] and held["video"] == {"marks": {"lower": 4.0}, "camera": "left"}
-    assert sidecar.read(lesson.sitting.sidecar).marks == {"lower": 4.0}
+    assert sidecar.read(lesson.sitting.sidecar, "short-block").marks == {"lower": 4.0}
 
 
 @pytest.mark.parametrize("marks", ['{"lower": -1}', '{"lower": "soon"}', "[1]", '{"lower": Infinity}'])
 def test_broken_marks_are_told(make_lesson: Make, marks: str) -> None:
     lesson = make_lesson()
     lesson.sitting.sidecar.write_text(f'{{"values": {{}}, "video": {{"marks": {marks}}}}}')
-    assert "cannot be read" in make_lesson().sitting.saved.trouble
+    assert "cannot be read" in str(make_lesson().sitting.saved.trouble)
 
 
 def test_recorded_marks_belong_to_one_film(make_lesson: Make) -> None:

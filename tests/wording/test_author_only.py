@@ -14,7 +14,7 @@ REASONS = {
     "blocks": (66, "a traced drawing is read, and a block written, in the lesson's code"),
     "body": (14, "a size chart is written by the lesson's author"),
     "booklet": (
-        62,
+        64,
         "building a booklet: notebook, pictures, fonts, theme and what is typed after --values are the author's",
     ),
     "class_cli.py": (1, "an address is given by who serves the class"),
@@ -23,7 +23,7 @@ REASONS = {
     "geometry": (6, "a path or an outline made in code without lines or with one name twice"),
     "language.py": (6, "a catalogue that lacks a message"),
     "lesson": (
-        221,
+        223,
         "names, words and arguments written in a step; bounds, and values that follow, written as functions; "
         "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
