@@ -20,6 +20,7 @@ import kit.lesson.double_dart_verbs
 import kit.lesson.draw_verbs
 import kit.lesson.face_verbs
 import kit.lesson.fastener_verbs
+import kit.lesson.level_verbs
 import kit.lesson.mark_verbs
 import kit.lesson.match_verbs
 import kit.lesson.place_verbs

@@ -382,6 +382,15 @@ class BenchVerbs:
 
             front.leave_open("zip_opening", "side", at=2 * cm, size=15 * cm)"""
 
+    def lengthen_line(self, *through: PaperPoint) -> None:
+        """Say where this piece may be lengthened or shortened: on lines square to the grain through these points, instead
+        of those the kit places between the levels of the body. Without a point it has none.
+
+        Example::
+
+            front.lengthen_line(front.side_waist.up(8 * cm), front.side_waist.down(8 * cm))
+            back.lengthen_line()"""
+
     def line(
         self,
         source: BenchPiece,

@@ -48,6 +48,7 @@ INKS: dict[StrokeRole, Ink] = {
     "notch": Ink(0.35),
     "mark": Ink(0.3, 0.1, (0.8, 1.2)),
     "symbol": Ink(0.28),
+    "lengthen": Ink(0.22, 0.2),
     "placement": Ink(0.3, 0.1, (2.2, 1.3)),
     "pleat": Ink(0.35, 0.0, (5.0, 1.5)),
     "leader": Ink(0.18, 0.2),

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from kit.diagnostic import message
 from kit.errors import KitError, known_near
 from kit.language import say
+from kit.lesson.lengthen_lines import with_lengthen_lines
 from kit.lesson.pattern import Pattern
 from kit.paper.dxf_file import dxf_text
 from kit.paper.export import pattern_text
@@ -140,7 +141,8 @@ def _drawings(patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeReq
 def _whole(patterns: Sequence[Pattern], pages: PageRequest) -> list[Pattern]:
     if not pages.whole:
         return list(patterns)
-    return [replace(pattern, pieces=tuple(unfolded(piece) for piece in pattern.pieces)) for pattern in patterns]
+    lined = [with_lengthen_lines(pattern) for pattern in patterns]
+    return [replace(pattern, pieces=tuple(unfolded(piece) for piece in pattern.pieces)) for pattern in lined]
 
 
 def _with(name: str, tail: str) -> str:

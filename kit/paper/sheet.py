@@ -23,6 +23,7 @@ from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import language, say
+from kit.lesson.lengthen_lines import with_lengthen_lines
 from kit.lesson.pattern import Pattern
 from kit.paper.head import draw_head, head_room
 from kit.paper.head import edition_line as edition_line
@@ -121,6 +122,7 @@ def sheet(
             do=message("paper.no_pieces_do"),
         )
     asked = request or PageRequest(tuple(papers))
+    pattern = with_lengthen_lines(pattern)
     pieces = [unfolded(piece) if asked.whole else piece for piece in pattern.pieces]
     drawn = [(piece, *_drawn(piece, pattern, asked.class_scale)) for piece in pieces]
     return lay(drawn, papers, gap, limit, asked, head)

@@ -16,6 +16,7 @@ StrokeRole = Literal[
     "notch",
     "mark",
     "symbol",  # small signs drawn whole: drill marks, buttonholes, pleat arrows
+    "lengthen",  # where a piece is made longer or shorter, two lines
     "placement",  # where another piece is laid on
     "pleat",  # the lines of a pleat or tuck that meet when it is folded
     "leader",  # from a text outside the piece to its place

@@ -25,6 +25,7 @@ LINES: tuple[StrokeRole, ...] = (
     "grain",
     "notch",
     "mark",
+    "lengthen",
     "placement",
     "pleat",
     "new",
@@ -149,6 +150,8 @@ def _items(sign: str) -> Iterable[Item]:
     if sign == "notch":
         ticks = [_line(x, middle, x, middle + 2.2, "notch") for x in (WIDE * 0.3, WIDE * 0.66, WIDE * 0.66 + 1.8)]
         return [_line(1.0, middle, WIDE - 1.0, middle, "cut"), *ticks]
+    if sign == "lengthen":
+        return [_line(1.0, middle + off, WIDE - 1.0, middle + off, "lengthen") for off in (-1.2, 1.2)]
     if sign == "pin":
         head = Point(WIDE * 0.32, middle)
         return [_line(head.x, middle, WIDE * 0.68, middle, "pin"), Dot(head, "mark")]

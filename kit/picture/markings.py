@@ -12,6 +12,7 @@ import math
 from collections.abc import Iterable
 
 from kit.geometry import Arc, Line, Path, Point, Vector
+from kit.language import say
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.fastener_signs import ACROSS, SIGNS, sign
 from kit.picture.lettering import upright
@@ -19,11 +20,13 @@ from kit.picture.notes import Note, Places, Standing, around, beside
 from kit.piece.allowance import NOTCH_LENGTH, CutLine
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.double_dart import DoubleDart, double_dart
-from kit.piece.piece import Mark, Piece
+from kit.piece.piece import LengthenLine, Mark, Piece
 from kit.piece.pleat import fold_line, lies
 
 DRILL_RADIUS = 2.0
 BAR = 2.5
+LENGTHEN = 4.0
+"""mm between the two lines at which a piece is lengthened or shortened."""
 _ARROWS = 70.0
 _LEAST_ARROW = 8.0  # an arrow across a narrow tuck runs on beyond it
 
@@ -63,6 +66,19 @@ def signs(mark: Mark, at: Point | None, name: str, letters: float, role: StrokeR
     elif at is not None:
         items.append(Dot(at, "new" if role == "new" else "mark", name))
     return items
+
+
+def lengthen_items(piece: Piece, line: LengthenLine, letters: float) -> list[Item]:
+    """A lengthen line as printed: two lines close together, the place itself between them."""
+    off = (line.path.end - line.path.start).unit().left() * (LENGTHEN / 2 * min(letters, 2.0))
+    name = f"{piece.name}.lengthen"
+    return [Stroke((Line(line.path.start + way, line.path.end + way),), "lengthen", name=name) for way in (off, -off)]
+
+
+def lengthen_note(line: LengthenLine, *, needed: bool) -> Note:
+    """What a lengthen line is for, beside it."""
+    middle = line.path.at(line.path.length / 2)
+    return Note(say("picture.lengthen_here"), middle, beside(line.path, (0.5, 0.4, 0.6, 0.3, 0.7)), needed=needed)
 
 
 def _double_dart(dart: DoubleDart, name: str, letters: float, role: StrokeRole | None) -> list[Item]:

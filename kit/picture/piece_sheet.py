@@ -16,13 +16,14 @@ import shapely
 
 from kit.geometry import Line, Motion, Path, Point, Vector
 from kit.language import say
+from kit.lesson.lengthen_lines import lengthen_lines
 from kit.lesson.pattern import LessonInfo, Pattern
 from kit.picture.cut_out import cut_strokes, fold_bracket
 from kit.picture.dart import dart_note, on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
 from kit.picture.fitted import TEXT, Room
 from kit.picture.lettering import LEAST, upright
-from kit.picture.markings import mark_items, mark_note, pleat_items, pleat_note
+from kit.picture.markings import lengthen_items, lengthen_note, mark_items, mark_note, pleat_items, pleat_note
 from kit.picture.notes import SMALL, Note, Places, Standing, beside
 from kit.piece.allowance import cut_line, has_allowances, notch_lines
 from kit.piece.dart import darts_lying, intake
@@ -68,6 +69,8 @@ def piece_alt(piece: Piece, pattern: Pattern, system: System = "cm") -> str:
     if piece.pleats:
         said = [_taking(pleat.label, pleat_intake(pleat), system) for pleat in pleats_lying(piece)]
         alt.append(say("picture.piece_pleats", pleats=strung(said)))
+    if lines := lengthen_lines(piece, pattern.pieces):
+        alt.append(say("picture.piece_lengthen", count=len(lines)))
     if piece.grain is not None and piece.grain.kind != "lengthwise":
         alt.append(say(f"picture.laid_{piece.grain.kind}"))
     if pattern.lesson.nap != "none":
@@ -102,7 +105,7 @@ def _booklet_scale(piece: Piece) -> float:
 def _items(piece: Piece, pattern: Pattern, letters: float, system: System) -> tuple[Item, ...]:
     """All items, with text `letters` times its size on paper."""
     whole = has_allowances(piece)
-    items = list(_drawn(piece, pattern.lesson, letters, whole))
+    items = list(_drawn(piece, pattern, letters, whole))
     inner = piece.outline.polygon(0.2).buffer(0)
     area = shapely.Polygon([(p.x, p.y) for p in cut_line(piece).points(0.2)]).buffer(0) if whole else inner
     return (*items, *piece_words(piece, pattern, Room(area, inner, items, letters), system, letters))
@@ -110,7 +113,7 @@ def _items(piece: Piece, pattern: Pattern, letters: float, system: System) -> tu
 
 def piece_lines(piece: Piece, pattern: Pattern) -> tuple[Item, ...]:
     """Lines and signs of a piece without any text, in mm of paper."""
-    return tuple(_drawn(piece, pattern.lesson, 1.0, has_allowances(piece)))
+    return tuple(_drawn(piece, pattern, 1.0, has_allowances(piece)))
 
 
 def piece_words(
@@ -118,7 +121,7 @@ def piece_words(
 ) -> Iterable[Item]:
     """All that is written on a piece, fitted into `room`: names beside their lines, the piece's own text, and the
     allowances along the edges."""
-    for note in _notes(piece, pattern.lesson, letters):
+    for note in _notes(piece, pattern, letters):
         yield from room.note(note)
     yield from _text(piece, pattern, room)
     if has_allowances(piece):
@@ -133,8 +136,10 @@ def piece_words(
                 yield from room.note(note)
 
 
-def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Iterable[Item]:
+def _drawn(piece: Piece, pattern: Pattern, letters: float, whole: bool) -> Iterable[Item]:
     """Everything but text."""
+    for each in lengthen_lines(piece, pattern.pieces):
+        yield from lengthen_items(piece, each, letters)
     if whole:
         yield from cut_strokes(piece, cut_line(piece))
     for edge in piece.edges:
@@ -156,7 +161,9 @@ def _drawn(piece: Piece, lesson: LessonInfo, letters: float, whole: bool) -> Ite
         yield from mark_items(piece, mark, letters)
     if piece.grain is not None:
         way = Line(piece.grain.start, piece.grain.end)
-        yield Stroke((way,), "grain", arrow="end" if _one_way(piece.grain, lesson) else "both", name="grainline")
+        yield Stroke(
+            (way,), "grain", arrow="end" if _one_way(piece.grain, pattern.lesson) else "both", name="grainline"
+        )
     if piece.fold:
         a, p, q, b = fold_bracket(piece, letters)
         yield Stroke((Line(a, p), Line(p, q), Line(q, b)), "grain", arrow="both", name="place on fold")
@@ -166,7 +173,7 @@ def _one_way(grain: Grain, lesson: LessonInfo) -> bool:
     return grain.one_way or lesson.nap != "none"
 
 
-def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
+def _notes(piece: Piece, pattern: Pattern, letters: float) -> Iterable[Note]:
     """What must be told beside a line, hardest to place first."""
     if piece.fold:
         _, p, q, _ = fold_bracket(piece, letters)
@@ -183,7 +190,9 @@ def _notes(piece: Piece, lesson: LessonInfo, letters: float) -> Iterable[Note]:
             yield told
     for pleat in pleats_lying(piece):
         yield pleat_note(pleat)
-    grain = piece.grain
+    for number, each in enumerate(lengthen_lines(piece, pattern.pieces)):
+        yield lengthen_note(each, needed=number == 0)
+    grain, lesson = piece.grain, pattern.lesson
     if grain is not None and (grain.kind != "lengthwise" or _one_way(grain, lesson)):
         words = [say(f"picture.grain_{grain.kind}")] if grain.kind != "lengthwise" else []
         words += [say("picture.one_way")] if _one_way(grain, lesson) else []

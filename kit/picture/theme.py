@@ -62,6 +62,7 @@ _LINES: Mapping[str, Line] = MappingProxyType(
         "notch": Line(INK, 1.6),
         "mark": Line(INK, 1.0, (2, 2.5)),
         "symbol": Line(INK, 1.2),
+        "lengthen": Line(INK, 0.8),
         "placement": Line(INK, 1.1, (7, 4)),
         "pleat": Line(INK, 1.1, (12, 4)),
         "leader": Line(INK, 0.7),

@@ -121,6 +121,17 @@ class Grain:
 
 
 @dataclass(frozen=True)
+class LengthenLine:
+    """A line at which a piece is cut through or folded to make it longer or shorter: the two levels of the body it lies
+    between (`kit.piece.role`; "top" and "end" are the piece's own upper and lower end), and its `path` from edge to
+    edge of the stitch line."""
+
+    upper: str
+    lower: str
+    path: Path
+
+
+@dataclass(frozen=True)
 class CutPlan:
     """How a piece is cut: `count` layers of `cloth`; `mirrored` for a left and a right one; `fold` names the
     edge laid on the fold. `interfacing` is how many layers of interfacing the same shape is cut in.
@@ -147,8 +158,10 @@ class Piece:
     worn at the back. `landmarks` says which of its points and guides are the neck point, the bust line and the like,
     as (name, what it is); `found` names those points and guides that nobody drew, such as the waistline of a traced
     top: whoever draws something of that name replaces it. `spared` names darts that its block draws for other
-    figures and this one does not need. What is made without a role has the one that name and title
-    give (`kit.piece.role`), found here once and never None afterwards; `by_hand` says that the author set it.
+    figures and this one does not need. `lengthen` are the lines it is lengthened or shortened at, where its author
+    placed them (none: an empty tuple); None leaves them to `kit.lesson.lengthen_lines`. What is made without a role has
+    the one that name and title give (`kit.piece.role`), found here once and never None afterwards; `by_hand` says that
+    the author set it.
 
     >>> piece = Piece("back_facing", "Back neck facing", ())
     >>> piece.role, piece.worn
@@ -176,6 +189,7 @@ class Piece:
     landmarks: tuple[tuple[str, Landmark], ...] | None = None
     found: tuple[str, ...] = ()
     spared: tuple[str, ...] = ()
+    lengthen: tuple[LengthenLine, ...] | None = None
 
     def __post_init__(self) -> None:
         if self.role is None:

@@ -121,6 +121,7 @@ def pair(piece: Piece) -> tuple[Piece, Piece]:
         guides=tuple((name, path.mirrored(axis)) for name, path in piece.guides),
         darts=tuple(replace(d, apex=_over(d.apex, axis)) for d in piece.darts),
         pleats=tuple(replace(p, lines=_both(p.lines, axis)) for p in piece.pleats),
+        lengthen=piece.lengthen and tuple(replace(one, path=one.path.mirrored(axis)) for one in piece.lengthen),
     )
     return left, right
 

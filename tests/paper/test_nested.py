@@ -271,7 +271,9 @@ def test_a_layer_alone_shows_that_size_and_no_other(
         drawn = moved(piece_lines(piece, pattern), each.motions[size])
         drawn = [item for item in drawn if isinstance(item, Stroke) and item.role != "grain"]
         signs = [i for part in each.parts for i in part.items if isinstance(i, Stroke) and i.role == "grain"]
-        own.append(lines(moved([*drawn, *signs], motion), "cut", "stitch", "fold", "notch", "mark", "grain"))
+        own.append(
+            lines(moved([*drawn, *signs], motion), "cut", "stitch", "fold", "notch", "mark", "lengthen", "grain")
+        )
         texts = [*each.text, *(i for p in each.names for i in p.items)]
         for item in moved(texts, motion):
             if isinstance(item, Label):

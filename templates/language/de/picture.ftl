@@ -153,6 +153,7 @@ picture-legend_cut = Schneidelinie
 picture-legend_stitch = Nahtlinie
 picture-legend_fold = Bruch
 picture-legend_mark = Markierung
+picture-legend_lengthen = hier verlängern oder kürzen
 picture-legend_placement = hier wird ein Teil aufgelegt
 picture-legend_pleat = Falten- oder Biesenlinie
 picture-legend_new = neu in diesem Schritt
@@ -236,3 +237,12 @@ picture-extra_of = Anprobezugabe: { $edge }
 # Anprobezugabe, die abgeschnitten wird, wenn der Sitz stimmt.
 picture-trim_extra = { $piece }: die Anprobezugabe abschneiden
 picture-trim_extra_alt = { $piece }, wie es zugeschnitten ist, die linke Stoffseite oben: die Anprobezugabe, die abgeschnitten wird, ist schraffiert, die Nahtlinie gestrichelt.
+
+# ---- lengthen and shorten lines
+
+picture-lengthen_here = hier verlängern oder kürzen
+picture-piece_lengthen =
+ { $count ->
+    [one] Quer darüber eine Linie zum Verlängern oder Kürzen.
+   *[other] Quer darüber { $count } Linien zum Verlängern oder Kürzen.
+ }

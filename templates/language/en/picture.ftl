@@ -154,6 +154,7 @@ picture-legend_cut = cut line
 picture-legend_stitch = stitch line
 picture-legend_fold = fold
 picture-legend_mark = marking
+picture-legend_lengthen = lengthen or shorten here
 picture-legend_placement = piece laid on here
 picture-legend_pleat = pleat or tuck line
 picture-legend_new = new in this step
@@ -238,3 +239,12 @@ picture-extra_of = { $edge } extra to fit with
 # Extra cloth that is trimmed off, once the fit is right.
 picture-trim_extra = { $piece }: trimming the extra cloth
 picture-trim_extra_alt = { $piece } as it was cut, its wrong side up: the extra cloth to trim off is hatched, the stitch line dashed.
+
+# ---- lengthen and shorten lines
+
+picture-lengthen_here = lengthen or shorten here
+picture-piece_lengthen =
+ { $count ->
+    [one] One lengthen or shorten line across it.
+   *[other] { $count } lengthen or shorten lines across it.
+ }

@@ -154,6 +154,7 @@ picture-legend_cut = línea de corte
 picture-legend_stitch = línea de costura
 picture-legend_fold = doblez
 picture-legend_mark = marca
+picture-legend_lengthen = alargar o acortar aquí
 picture-legend_placement = aquí se coloca una pieza
 picture-legend_pleat = línea de pliegue o alforza
 picture-legend_new = nuevo en este paso
@@ -237,3 +238,12 @@ picture-extra_of = para la prueba, { $edge }
 # Tela de más que se recorta cuando la prenda sienta bien.
 picture-trim_extra = { $piece }: recortar la tela de más
 picture-trim_extra_alt = { $piece } como se cortó, con el revés hacia arriba: la tela de más que se recorta va rayada; la línea de costura, discontinua.
+
+# ---- lengthen and shorten lines
+
+picture-lengthen_here = alargar o acortar aquí
+picture-piece_lengthen =
+ { $count ->
+    [one] La cruza una línea para alargar o acortar.
+   *[other] La cruzan { $count } líneas para alargar o acortar.
+ }

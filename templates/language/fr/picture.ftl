@@ -147,6 +147,7 @@ picture-legend_cut = ligne de coupe
 picture-legend_stitch = ligne de couture
 picture-legend_fold = pli
 picture-legend_mark = repère
+picture-legend_lengthen = allonger ou raccourcir ici
 picture-legend_placement = pièce à poser ici
 picture-legend_pleat = ligne de pli
 picture-legend_new = nouveau à cette étape
@@ -228,3 +229,12 @@ picture-extra_of = surplus d’essayage : { $edge }
 # Surplus recoupé une fois le vêtement ajusté.
 picture-trim_extra = { $piece } : recouper le surplus
 picture-trim_extra_alt = { $piece } comme elle a été coupée, envers visible : le surplus à recouper est hachuré, la ligne de couture en tirets.
+
+# ---- lengthen and shorten lines
+
+picture-lengthen_here = allonger ou raccourcir ici
+picture-piece_lengthen =
+ { $count ->
+    [one] Une ligne la traverse pour allonger ou raccourcir.
+   *[other] { $count } lignes la traversent pour allonger ou raccourcir.
+ }
