@@ -30,6 +30,7 @@ from kit.lesson.presets import Preset
 from kit.lesson.publishing import Added, changed, check_cover, inherited_photos, inherited_videos, published
 from kit.lesson.steps import Entry, following, ordered
 from kit.lesson.steps import added as entry_added
+from kit.lesson.time_limit import TIME_LIMIT
 
 
 def slug(title: str) -> str:
@@ -41,8 +42,8 @@ def slug(title: str) -> str:
 class Definition:
     """What a lesson says of itself (`info`), the block it starts from (`start`: a body gives pieces), its `parameters`
     and `entries` (steps, sewing steps, finished measurements), the chart of `sizes` readers choose from (None: the
-    workshop's own), the presets, fittings, exercises, photos and films its author wrote, and the measurements of its
-    `own`."""
+    workshop's own), the presets, fittings, exercises, photos and films its author wrote, the measurements of its
+    `own`, and the seconds its drafting may take (`time_limit`)."""
 
     info: LessonInfo
     start: Any
@@ -55,6 +56,7 @@ class Definition:
     photos: tuple[Added[Photo], ...] = ()
     videos: tuple[Added[Video], ...] = ()
     own: tuple[OwnMeasure, ...] = ()
+    time_limit: float = TIME_LIMIT
 
     # ---- what can be asked of it ----------------------------------------------------------------------------
 

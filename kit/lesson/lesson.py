@@ -34,6 +34,7 @@ from kit.lesson.presets import Preset, preset_of
 from kit.lesson.publishing import Added, check_cover, check_references, checked, photo_of, video_of, widths
 from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
+from kit.lesson.time_limit import TIME_LIMIT, checked_limit
 from kit.lesson.working import work
 from kit.sewing.handling import KINDS as HANDLING
 from kit.units import Said, Size, System, length, system_said
@@ -56,7 +57,7 @@ class Lesson:
     it is stretched across (0.4: 10 cm become 14), 0 for woven cloth, `stretch_along` how much longer along the grain;
     `fit` is how it means to fit, "close", "easy" or "loose", and asks the ease of that in every size; `cover` is a
     picture in the lesson's folder, told in `cover_alt`; `variations` are (title, words). The rest is printed in the
-    booklet.
+    booklet. Drafting that takes longer than `time_limit` seconds is stopped, and the step named.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -103,8 +104,10 @@ class Lesson:
         size_breaks: Sequence[str] = (),
         stretch_along: float = 0.0,
         fit: str = "",
+        time_limit: float = TIME_LIMIT,
     ) -> None:
         _check_start(start, title)
+        limit = checked_limit(time_limit, title)
         info = checked(
             LessonInfo(
                 title=title,
@@ -142,7 +145,8 @@ class Lesson:
             )
         )
         check_cover(info)
-        self._definition = Definition(info, start, sizes=sizes if sizes is not None else workshop_chart())
+        chart = sizes if sizes is not None else workshop_chart()
+        self._definition = Definition(info, start, sizes=chart, time_limit=limit)
         self._sitting = sat_down(self._definition, size)
         self._parent: Lesson | None = None
         self._listener: Listener = listener_of(self)
@@ -435,12 +439,20 @@ class Lesson:
         later in the notebook then counts."""
         sitting_down.save(self._sitting, self._definition)
 
-    def work(self, body: Body | None = None, values: Mapping[str, float] | None = None) -> Pattern:
+    def work(
+        self,
+        body: Body | None = None,
+        values: Mapping[str, float] | None = None,
+        *,
+        time_limit: float | None = None,
+    ) -> Pattern:
         """The pattern for a body (or size chosen) and values (name -> mm, share, count; else the current
-        ones). Raises `KitError` for what cannot be drafted."""
+        ones), drafted within `time_limit` seconds (None: the lesson's own). Raises `KitError` for what cannot be
+        drafted, or not in that time."""
         worn = (body or self.body) if self.measures else NOBODY
         given = values_for(self, worn) if values is None else values
-        pattern = work(self.definition, worn, given)
+        limit = None if time_limit is None else checked_limit(time_limit, self.info.title)
+        pattern = work(self.definition, worn, given, time_limit=limit)
         check_references(pattern)
         return pattern
 

@@ -56,7 +56,12 @@ def stopped(error: Exception, function: Callable[..., Any], where: Told) -> KitE
     )
 
 
-def _line(error: Exception, function: Callable[..., Any]) -> tuple[str, dict[str, Any]]:
+def line_at(error: BaseException, function: Callable[..., Any]) -> str:
+    """The line of `function`'s own file that was at work when `error` came up; "" where it was not at work."""
+    return _line(error, function)[0]
+
+
+def _line(error: BaseException, function: Callable[..., Any]) -> tuple[str, dict[str, Any]]:
     """The line of `function`'s own file that was at work, as it is written, and the names it saw."""
     file = inspect.unwrap(function).__code__.co_filename
     text, names = "", {}

@@ -28,6 +28,7 @@ from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord, Value
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
+from kit.lesson.time_limit import TRIED, begins, within
 from kit.lesson.tried import with_tries
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
@@ -79,13 +80,23 @@ class _Table:
         return self.parameters[name].kind if name in self.parameters else "length"
 
 
-def work(definition: Definition, body: Body, values: Mapping[str, float], *, whole: bool = True) -> Pattern:
+def work(
+    definition: Definition,
+    body: Body,
+    values: Mapping[str, float],
+    *,
+    whole: bool = True,
+    time_limit: float | None = None,
+) -> Pattern:
     """The pattern of a lesson for a body and parameter values (name -> mm, share or count; missing ones take
-    their default). `whole=False` is for a lesson still being written: its outlines need not close yet. Raises
-    `KitError` with the step and what to do for whatever cannot be drafted."""
-    definition = definition.fitted(body)
-    pattern = _worked(definition, body, values, whole)
-    return _tried(pattern, definition, body, values, whole)
+    their default). `whole=False` is for a lesson still being written: its outlines need not close yet. `time_limit` is
+    the seconds it may take (None: the lesson's own). Raises `KitError` with the step and what to do for whatever
+    cannot be drafted, or not in time."""
+    limit = definition.time_limit if time_limit is None else time_limit
+    with within(limit, definition.entries, body, values):
+        definition = definition.fitted(body)
+        pattern = _worked(definition, body, values, whole)
+        return _tried(pattern, definition, body, values, whole)
 
 
 def _worked(definition: Definition, body: Body, values: Mapping[str, float], whole: bool) -> Pattern:
@@ -145,13 +156,14 @@ class Reworking:
         entries = self.definition.entries
         index = start
         try:
-            for index in range(start, len(entries) + 1):
-                if keep:
-                    self._before.append((dict(table.pieces), dict(table.strips), made.copy()))
-                if index < len(entries):
-                    _take(entries[index], table, made)
-            pattern = _pattern(table, made, True)
-            return _tried(pattern, self.definition, self.body, table.values), index, ""
+            with within(min(TRIED, self.definition.time_limit), entries, self.body, table.values):
+                for index in range(start, len(entries) + 1):
+                    if keep:
+                        self._before.append((dict(table.pieces), dict(table.strips), made.copy()))
+                    if index < len(entries):
+                        _take(entries[index], table, made)
+                pattern = _pattern(table, made, True)
+                return _tried(pattern, self.definition, self.body, table.values), index, ""
         except KitError as error:
             return None, index, str(error)
 
@@ -170,6 +182,7 @@ class _Made:
 
 def _take(entry: Entry, table: _Table, made: _Made) -> None:
     """Work one entry."""
+    begins(entry)
     place = (
         message("refusal.step", step=entry.title)
         if entry.kind != "finished"

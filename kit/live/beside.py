@@ -48,6 +48,8 @@ class NotebookSide:
         self._shown: dict[tuple[str, str], tuple[Any, str]] = {}
         # The two edges of a walk -> its display, the HTML shown there, and what was asked.
         self._walks: dict[tuple[str, str], tuple[Any, str, Walk]] = {}
+        # Entries whose picture says that it is old.
+        self._old: set[tuple[str, str]] = set()
         self._following = Settled(self.follow_on, _FOLLOW)
 
     # ---- what the lesson tells ------------------------------------------------------------------------------
@@ -172,6 +174,7 @@ class NotebookSide:
                 html = fragments.message(fragments.plain(error))
         handle = display(HTML(html), display_id=True)
         self._shown[entry.kind, entry.name] = (handle, html)
+        self._old.discard((entry.kind, entry.name))
 
     def _html(self, entry: Entry, pattern: Pattern) -> str:
         from kit.live import fragments
@@ -192,7 +195,8 @@ class NotebookSide:
         try:
             pattern = self.lesson.work()
         except KitError:
-            return  # the panel says why; what is shown under the cells is the last that worked
+            yield from self._grow_old()  # the panel says why; what is shown under the cells is the last that worked
+            return
         for entry in self.lesson.entries:
             key = (entry.kind, entry.name)
             if key not in self._shown:
@@ -204,9 +208,10 @@ class NotebookSide:
                     html = self._html(entry, pattern)
             except KitError:
                 continue
-            if html != before and handle is not None:
+            if (html != before or key in self._old) and handle is not None:
                 handle.update(HTML(html))
                 self._shown[key] = (handle, html)
+                self._old.discard(key)
         for edges, (handle, before, asked) in tuple(self._walks.items()):
             yield
             with in_words_of(self.lesson):
@@ -217,6 +222,19 @@ class NotebookSide:
             if html != before and handle is not None:
                 handle.update(HTML(html))
                 self._walks[edges] = (handle, html, asked)
+
+    def _grow_old(self) -> Iterator[None]:
+        """Say under every cell that its picture is the last that worked."""
+        from IPython.display import HTML
+
+        from kit.live import fragments
+
+        for key, (handle, html) in tuple(self._shown.items()):
+            if handle is not None and key not in self._old and "<svg" in html:
+                yield
+                with in_words_of(self.lesson):
+                    handle.update(HTML(fragments.old(html)))
+                self._old.add(key)
 
 
 def beside(lesson: Lesson) -> NotebookSide:

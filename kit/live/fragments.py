@@ -32,6 +32,10 @@ _BOX = (
     "margin:4px 0;padding:8px 12px;border-left:4px solid {edge};background:{ground};color:#222;"
     "border-radius:3px;line-height:1.4;max-width:46em"
 )
+_OLD = (
+    "position:absolute;z-index:1;top:0;left:0;padding:2px 10px;background:#fdf1e3;color:#222;"
+    "border-left:4px solid #b3541e;border-radius:3px;font-size:90%"
+)
 _QUIET = "opacity:.75;font-size:90%"
 
 
@@ -63,8 +67,15 @@ def notes(texts: Iterable[str]) -> str:
 
 
 def dimmed(html: str) -> str:
-    """The last good picture while something is in the way of a newer one."""
+    """What was last shown while something is in the way of something newer."""
     return f'<div style="opacity:.35" aria-hidden="true">{html}</div>'
+
+
+def old(html: str) -> str:
+    """The last good picture, saying over it that it is old; it keeps its place and its height."""
+    said = escape(say("panel.old_picture"))
+    told = f'<div style="{_OLD}">{said}</div>'
+    return f'<div style="position:relative">{told}{dimmed(html)}</div>'
 
 
 def plain(error: Exception) -> str:

@@ -261,7 +261,7 @@ class Panel(widgets.VBox):
         except Exception as error:  # whatever happens, the slider keeps working and the reader is told
             trouble = fragments.plain(error)
             self.pattern = None
-            self.picture.value = fragments.dimmed(self._good) if self._good else ""
+            self.picture.value = fragments.old(self._good) if self._good else ""
             self.finished.value = fragments.dimmed(self._measured) if self._measured else ""
             self._follow(None, trouble)
         self.message.value = fragments.message(trouble)

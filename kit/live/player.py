@@ -30,6 +30,7 @@ from kit.picture.reveal import seconds
 from kit.picture.staged import Stage
 from kit.resources import templates
 from kit.units import set_fractions
+from kit.wording.lists import two_sentences
 
 SIZES = ((1920, 1080), (1280, 720), (3840, 2160), (1080, 1080), (1080, 1920))
 _WORDS = (
@@ -204,7 +205,9 @@ class Player(anywidget.AnyWidget):
             found = player_pictures(pattern, self.lesson.units)
         except Exception as error:
             with self.hold_sync():
-                self.message, self.stale = fragments.plain(error), True
+                told = fragments.plain(error)
+                self.message = two_sentences(told, say("panel.old_picture")) if self._shots else told
+                self.stale = True
             return
         self.pattern, self._shots = pattern, found
         at = next((i for i, shot in enumerate(found) if shot.place == held), min(self.index, max(len(found) - 1, 0)))

@@ -119,8 +119,8 @@ class TriedOn:
         self._show_kept()
         if begun is None:
             self._before = None
-            if not self.name.value:
-                self._put(self.name, value=say("panel.tryon_title", number=len(self.lesson.fittings) + 1))
+            # Offered behind the box and never written into it: what is typed while the kernel works would be lost.
+            self.name.placeholder = self._offered()
             self._show_code()
             return
         self.code.value = ""
@@ -203,13 +203,17 @@ class TriedOn:
             self._redraw()
 
     def _begin(self) -> None:
-        self.lesson.begin_fitting(self.name.value)
+        self.lesson.begin_fitting(self.name.value or self._offered())
         beside(self.lesson).history.seal()
         self._put(self.why, value="")
         self._put(self.kept, value=-1)
         self._put(self.piece, value=_MOST)
         self.show()
         self._redraw()
+
+    def _offered(self) -> str:
+        """The title of a fitting that is given none."""
+        return say("panel.tryon_title", number=len(self.lesson.fittings) + 1)
 
     @spoken
     def _named(self, _: object) -> None:

@@ -187,7 +187,7 @@ def test_a_draft_that_fails_is_told_and_the_last_good_picture_stays(make_lesson:
     assert "Step &#x27;Put in a notch&#x27;" in shown.message.value
     assert "19 cm" in shown.message.value
     assert "Traceback" not in shown.message.value
-    assert shown.picture.value == fragments.dimmed(good)
+    assert shown.picture.value == fragments.old(good)
     assert "opacity:.35" in shown.picture.value
     assert "opacity:.35" in shown.finished.value
     assert lesson.values["hem_drop"] == 190.0, "the value moved to is kept"

@@ -34,7 +34,7 @@ def test_it_is_out_of_the_way_until_it_is_wanted(make_lesson: LessonMaker) -> No
     assert not seen(shown.tried_on.widget)
     shown.tried_on.open.value = True
     assert seen(shown.tried_on.widget)
-    assert shown.tried_on.name.value == "Try-on 1"
+    assert (shown.tried_on.name.value, shown.tried_on.name.placeholder) == ("", "Try-on 1")
     assert 'data-name="front.hem.before"' not in shown.picture.value
     shown.tried_on.open.value = False
     assert not seen(shown.tried_on.widget)
@@ -232,3 +232,19 @@ def test_two_panels_of_one_lesson_show_the_same_fitting(make_lesson: LessonMaker
     second.tried_on.keep.click()
     shown.rows["buttons"].slider.value = 3
     assert seen(shown.tried_on._idle) and not seen(shown.tried_on._on)
+
+
+def test_what_is_typed_while_the_kernel_works_is_never_written_over(make_lesson: LessonMaker) -> None:
+    """Once the box may be typed in, nothing but its typist changes it, whatever is shown again meanwhile."""
+    lesson = make_lesson()
+    shown = panel(lesson)
+    shown.tried_on.open.value = True
+    written: list[object] = []
+    shown.tried_on.name.observe(lambda change: written.append(change.new), "value")
+    lesson.change(hem_drop=11 * cm)
+    shown.refresh(rewritten=True)
+    assert written == []
+    shown.tried_on.begin.click()
+    assert lesson.sitting.begun is not None and lesson.sitting.begun.title == "Try-on 1"
+    shown.tried_on.name.value = "Typed before the button was pressed"
+    assert lesson.sitting.begun.title == "Typed before the button was pressed"

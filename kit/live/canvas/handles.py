@@ -16,6 +16,7 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
+from kit.lesson.time_limit import TRIED
 from kit.lesson.working import work
 from kit.live.canvas.shown import View, shown
 from kit.piece.offset import inside_left
@@ -158,7 +159,13 @@ def probes(lesson: Lesson, pattern: Pattern) -> Iterator[Probe]:
             if not parameter.least <= value <= parameter.most:
                 continue
             try:
-                worked = work(lesson.definition, pattern.body, {**values, parameter.name: value}, whole=False)
+                worked = work(
+                    lesson.definition,
+                    pattern.body,
+                    {**values, parameter.name: value},
+                    whole=False,
+                    time_limit=min(TRIED, lesson.definition.time_limit),
+                )
             except KitError:
                 continue
             yield Probe(parameter.name, by, worked)

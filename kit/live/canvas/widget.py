@@ -39,6 +39,7 @@ from kit.picture.theme import THEME
 from kit.piece.piece import Piece
 from kit.resources import templates
 from kit.units import Length
+from kit.wording.lists import two_sentences
 
 _SCRIPTS = ("write_cell.js", "canvas_menu.js", "canvas.js")
 _SAVE_AFTER = 0.5  # seconds of rest
@@ -285,6 +286,8 @@ class Canvas(anywidget.AnyWidget):
 
     def _told(self, message: str, *, stale: bool) -> dict[str, Any]:
         history = beside(self.lesson).history
+        if stale and message and self.pattern is not None:
+            message = two_sentences(message, say("panel.old_picture"))
         return {
             "turn": self._turn,
             "message": message,

@@ -31,6 +31,7 @@ panel-undo = Rückgängig
 panel-undo_tip = Die letzte Änderung der Werte zurücknehmen
 panel-redo = Wiederholen
 panel-redo_tip = Die zuletzt zurückgenommene Änderung wieder ausführen
+panel-old_picture = Dieses Bild ist älter: die letzte Konstruktion, die gelang.
 
 # Eine Zeile: der Name eines Parameters und warum es ihn gibt.
 panel-row_tip = { $name }: { $why }

@@ -110,6 +110,11 @@ refusal-no_number = ein Wert, der keine Zahl ist
 # ---- Schritte und Werte ----
 refusal-step = Schritt „{ $step }“
 refusal-finished = Fertigmaß „{ $title }“
+refusal-block = Der Grundschnitt, von dem die Lektion ausgeht
+refusal-endless = das Konstruieren wurde nach { $seconds } s abgebrochen, davon { $took } s hier.
+refusal-endless_do = Den zuletzt bewegten Wert zurückstellen und nach einer Schleife suchen, die nie endet. Eine Lektion, die länger braucht, sagt es: Lesson(..., time_limit=20).
+refusal-interrupted = das Konstruieren wurde unterbrochen.
+refusal-interrupted_do = Was zu sehen ist, ist älter. Einen Wert bewegen oder die Zelle noch einmal ausführen.
 refusal-line = Linie
 refusal-here = { $place }
 refusal-out_of_range = { $name }: { $value } liegt außerhalb des Bereichs von { $least } bis { $most }.

@@ -31,6 +31,7 @@ panel-undo = Undo
 panel-undo_tip = Take the last change of values back
 panel-redo = Redo
 panel-redo_tip = Make the change taken back last again
+panel-old_picture = This picture is older: the last draft that worked.
 
 # A row: the name of a parameter, and why it is there.
 panel-row_tip = { $name }: { $why }

@@ -110,6 +110,11 @@ refusal-no_number = a value that is no number
 # ---- steps and values ----
 refusal-step = Step '{ $step }'
 refusal-finished = Finished measurement '{ $title }'
+refusal-block = The block the lesson starts from
+refusal-endless = drafting was stopped after { $seconds } s, { $took } s of which were spent here.
+refusal-endless_do = Move the value back that was moved last, and look for a loop that never ends. A lesson that needs longer says so: Lesson(..., time_limit=20).
+refusal-interrupted = drafting was interrupted.
+refusal-interrupted_do = What is shown is older. Move a value, or run the cell again.
 refusal-line = line
 refusal-here = { $place }
 refusal-out_of_range = { $name } is { $value }, outside its range of { $least } to { $most }.

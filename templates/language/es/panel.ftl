@@ -31,6 +31,7 @@ panel-undo = Deshacer
 panel-undo_tip = Deshace el último cambio de valores
 panel-redo = Rehacer
 panel-redo_tip = Vuelve a hacer el último cambio deshecho
+panel-old_picture = Esta imagen es anterior: el último trazado que salió bien.
 
 # Una fila: el nombre de un parámetro y por qué está ahí.
 panel-row_tip = { $name }: { $why }

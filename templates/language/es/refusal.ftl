@@ -110,6 +110,11 @@ refusal-no_number = un valor que no es un número
 # ---- pasos y valores ----
 refusal-step = Paso «{ $step }»
 refusal-finished = Medida acabada «{ $title }»
+refusal-block = El patrón base del que parte la lección
+refusal-endless = el trazado se detuvo a los { $seconds } s, de los cuales { $took } s transcurrieron aquí.
+refusal-endless_do = Devuelva a su sitio el último valor que movió y busque un bucle que no acaba nunca. Una lección que necesita más tiempo lo dice: Lesson(..., time_limit=20).
+refusal-interrupted = el trazado se interrumpió.
+refusal-interrupted_do = Lo que se ve es anterior. Mueva un valor o ejecute de nuevo la celda.
 refusal-line = línea
 refusal-here = { $place }
 refusal-out_of_range = { $name }: { $value } queda fuera de su intervalo, de { $least } a { $most }.

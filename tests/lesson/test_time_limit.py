@@ -1,0 +1,138 @@
+"""A step that does not end: it is stopped, named, and stopped at once when asked again."""
+
+from __future__ import annotations
+
+import signal
+import threading
+import time
+from collections.abc import Callable
+
+import pytest
+
+from kit import Lesson, bodice_block, cm
+from kit.body.body import Body
+from kit.errors import KitError
+from kit.lesson.working import Reworking
+from kit.piece.piece import Piece
+
+
+def endless(*, swallow: bool = False, limit: float = 0.3) -> Lesson:
+    """A lesson whose second step does not end while the flare is over 60 cm."""
+    lesson = Lesson("Flared top", start=bodice_block, time_limit=limit)
+    lesson.length("flare", 50 * cm, least=10 * cm, most=90 * cm)
+
+    @lesson.step("Look at the front")
+    def look(front):  # type: ignore[no-untyped-def]
+        """Look at it."""
+
+    @lesson.step("Flare the hem")
+    def flare_it(front, flare):  # type: ignore[no-untyped-def]
+        """Flare it by {flare}."""
+        while flare > 60 * cm:
+            try:
+                if not swallow:
+                    continue
+                raise ValueError
+            except BaseException:  # an author's own code may catch whatever comes
+                if not swallow:
+                    raise
+
+    return lesson
+
+
+def refused(act: Callable[[], object]) -> str:
+    with pytest.raises(KitError) as caught:
+        act()
+    return str(caught.value)
+
+
+@pytest.mark.parametrize("swallow", [False, True])
+def test_the_step_is_named_with_its_line_and_how_long_it_took(swallow: bool) -> None:
+    lesson = endless(swallow=swallow)
+    assert lesson.work().steps, "50 cm ends by itself"
+    lesson.change(flare=70 * cm)
+    told = refused(lesson.work)
+    assert told.startswith("Step 'Flare the hem'") and "stopped after 0.3 s" in told and "time_limit=20" in told
+    if not swallow:
+        assert "“while flare > 60 * cm:”" in told or "“continue”" in told
+    lesson.change(flare=55 * cm)
+    assert lesson.work().steps, "a value that ends is drafted as before"
+
+
+def test_what_ran_out_of_time_is_not_tried_again_until_something_changes() -> None:
+    lesson = endless(limit=0.4)
+    lesson.change(flare=70 * cm)
+    refused(lesson.work)
+    begun = time.process_time()
+    refused(lesson.work)
+    assert time.process_time() - begun < 0.2, "refused at once"
+    begun = time.process_time()
+    refused(lambda: lesson.work(time_limit=0.6))
+    assert time.process_time() - begun > 0.3, "given more time it is tried again"
+    lesson.change(flare=71 * cm)
+    begun = time.process_time()
+    refused(lesson.work)
+    assert time.process_time() - begun > 0.2, "another value is tried"
+
+
+def test_a_thread_is_stopped_too() -> None:
+    lesson = endless()
+    lesson.change(flare=72 * cm)
+    told: list[str] = []
+    worker = threading.Thread(target=lambda: told.append(refused(lesson.work)))
+    worker.start()
+    worker.join(20)
+    assert not worker.is_alive() and "Flare the hem" in told[0]
+
+
+def test_a_timer_of_somebody_else_is_left_alone() -> None:
+    lesson = endless()
+    lesson.change(flare=73 * cm)
+    rung: list[int] = []
+    before = signal.signal(signal.SIGALRM, lambda *_: rung.append(1))
+    try:
+        signal.setitimer(signal.ITIMER_REAL, 30)
+        assert "Flare the hem" in refused(lesson.work)
+        assert 0 < signal.getitimer(signal.ITIMER_REAL)[0] <= 30 and not rung
+    finally:
+        signal.setitimer(signal.ITIMER_REAL, 0)
+        signal.signal(signal.SIGALRM, before)
+
+
+def test_signals_are_as_they_were() -> None:
+    before = signal.getsignal(signal.SIGALRM), signal.getsignal(signal.SIGINT)
+    lesson = endless()
+    lesson.work()
+    lesson.change(flare=74 * cm)
+    refused(lesson.work)
+    assert (signal.getsignal(signal.SIGALRM), signal.getsignal(signal.SIGINT)) == before
+    assert signal.getitimer(signal.ITIMER_REAL) == (0.0, 0.0)
+
+
+def test_a_search_goes_on_over_a_draft_that_does_not_end() -> None:
+    lesson = endless()
+    again = Reworking(lesson.definition, lesson.body, lesson.values)
+    pattern, reached, refused_ = again.work({"flare": 700.0})
+    assert pattern is None and reached == 1 and "Flare the hem" in refused_
+    assert again.work({"flare": 590.0})[0] is not None
+
+
+def test_a_block_that_does_not_end_is_named_as_the_block() -> None:
+    def stuck(body: Body) -> tuple[Piece, ...]:
+        while body:
+            pass
+        return ()
+
+    lesson = Lesson("Stuck", start=stuck, time_limit=0.2)
+    assert refused(lesson.work).startswith("The block the lesson starts from")
+
+
+@pytest.mark.parametrize("given", [0, -1, "5", True, None, 1e9])
+def test_a_limit_that_is_none_is_refused(given: object) -> None:
+    assert f"time_limit is {given!r}" in refused(
+        lambda: Lesson("Odd", start=bodice_block, time_limit=given)  # type: ignore[arg-type]
+    )
+
+
+def test_a_variation_keeps_the_limit() -> None:
+    assert endless(limit=0.7).variation("Another").definition.time_limit == 0.7
