@@ -12,6 +12,8 @@ from kit.body.body import NOBODY
 from kit.booklet.audience import Audience, cells_for, for_buyers
 from kit.booklet.author import cover_picture, photos_for, video_marks
 from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size, shopping
+from kit.booklet.care import care
+from kit.booklet.choosing import choosing
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
@@ -110,12 +112,14 @@ def _composed(
         worn=pattern.body != NOBODY,
         time=_time(pattern),
         on_body=None,
+        rights_first=True,
         opening=order.opening,
         films=tuple(video.address for video in info.videos),
         cautions=tuple((caution.title, caution.text) for caution in cautions(pattern)),
         reading=_reading(pattern, form),
         legend=(),
         measuring=measuring(given, form, inks),
+        choosing=choosing(given),
         size_tables=_split(size_table(given), form),
         body_table=body_table(given),
         finished_tables=_split(finished_table(given), form),
@@ -136,6 +140,7 @@ def _composed(
         worksheet=worksheets(pattern, numbers(pattern, notebook), form, inks),
         sewing=order.sewing,
         fittings=fitting_notes(given, form, inks, numbers(pattern, notebook)),
+        care=care(pattern),
         variations=info.variations,
         closing=order.closing,
         terms=tuple((term.term, term.meaning) for term in terms(texts)),
@@ -146,7 +151,10 @@ def _composed(
     )
     if audience == "buyers":
         book = for_buyers(book)
-    book = replace(book, on_body=_on_body(pattern, form, inks, _room_left(book, setter)))
+    left, rights = _room_left(book, setter), _rights_height(book, setter)
+    first = form.screen or left - rights >= form.depth * ON_BODY_SHARES[0]
+    on_body = _on_body(pattern, form, inks, left - rights if first else left)
+    book = replace(book, on_body=on_body, rights_first=first)
     return replace(book, legend=_legend(book, inks))
 
 
@@ -160,8 +168,14 @@ def _room_left(book: Booklet, setter: Setter) -> float:
     """mm of height that the words about the design and the contents leave of their page."""
     form = setter.form
     words = sum(setter.text_height(str(each.html.striptags()), 140.0) + 9.0 for each in book.opening)
-    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book, form)) * setter.content_height
+    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book)) * setter.content_height
     return form.depth - setter.part_head("x") - words - lines - 18.0
+
+
+def _rights_height(book: Booklet, setter: Setter) -> float:
+    """mm that rights and thanks take, with the space above them."""
+    texts = (book.licence, " ".join(book.credits), say("booklet.made_with"))
+    return 8.0 + sum(setter.text_height(text, setter.form.measure) for text in texts if text)
 
 
 def _legend(book: Booklet, inks: Inks) -> tuple[Picture, ...]:

@@ -24,6 +24,7 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.sitting import troubles
 from kit.proof.remedy import Remedy
 from kit.units import System
+from kit.wear.finished import fitted
 
 DRAFTED = "drafted"
 """Asks for every size of the chart that the lesson can be drafted in."""
@@ -33,12 +34,14 @@ MIMETYPE = "application/vnd.lessonkit.pattern"
 @dataclass(frozen=True)
 class SizeRow:
     """One size of the lesson's chart: body `measures` used by the lesson and `finished` measurements, each
-    (name, mm). `trouble` says why the lesson cannot be drafted in this size, empty when it can."""
+    (name, mm), and the girths the garment has as it is `worn`, each (body measurement it goes over, mm). `trouble` says
+    why the lesson cannot be drafted in this size, empty when it can."""
 
     name: str
     measures: tuple[tuple[str, float], ...]
     finished: tuple[tuple[str, float], ...] = ()
     trouble: str = ""
+    worn: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -188,7 +191,9 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     for body in (lesson.sizes[name] for name in lesson.sizes.names):
         measures = tuple((name, body[name]) for name in dict.fromkeys(wanted) if name in body)
         try:
-            rows.append(SizeRow(body.name, measures, lesson.work(body=body).finished))
+            drafted = lesson.work(body=body)
+            worn = tuple((row.measure, row.girth) for row in fitted(drafted))
+            rows.append(SizeRow(body.name, measures, drafted.finished, worn=worn))
         except KitError as error:
             rows.append(SizeRow(body.name, measures, (), str(error)))
     return rows

@@ -26,32 +26,43 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *
     css = "\n".join(jinja.get_template(sheet).render(given) for sheet in sheets)
     page = jinja.get_template("booklet.html.j2")
     narrow = not form.beside and not form.screen
-    return page.render(book=book, css=Markup(css), contents=contents(book, form), narrow=narrow, sheet_only=sheet_only)
+    return page.render(
+        book=book,
+        css=Markup(css),
+        contents=contents(book),
+        sizes_title=sizes_title(book),
+        narrow=narrow,
+        sheet_only=sheet_only,
+    )
 
 
-def contents(book: Booklet, form: Form) -> list[tuple[str, str]]:
-    """(id, title) of every part, in order. How to print stands early where pages are large enough for it to share one
-    with how to begin, else before the drafting."""
-    early = form.beside or form.screen
+def sizes_title(book: Booklet) -> str:
+    """What the chapter of sizes is called: where there is no size to choose, it tells the finished one."""
+    return say("booklet.sizes" if book.size_tables else "booklet.finished")
+
+
+def contents(book: Booklet) -> list[tuple[str, str]]:
+    """(id, title) of every part, in order of use."""
     parts: list[tuple[str, str, object]] = [
         ("begin", say("booklet.begin"), True),
-        ("printing", say("booklet.printing"), early),
+        ("printing", say("booklet.printing"), True),
+        ("reading", say("booklet.how_to_read"), True),
         ("measuring", say("booklet.measure"), book.measuring),
-        ("sizes", say("booklet.sizes"), True),
+        ("sizes", sizes_title(book), True),
         ("cloth", say("booklet.cloth_and_notions"), True),
         ("lays", say("booklet.lays"), book.lays),
         ("pieces", say("booklet.pieces"), True),
         ("marking", say("booklet.marking"), True),
-        ("printing", say("booklet.printing"), not early),
         ("drafting", book.drafting.title, book.drafting.blocks),
         ("worksheet", say("booklet.worksheet"), book.worksheet),
         ("sewing", book.sewing.title, book.sewing.blocks),
         ("fitting", say("booklet.fitting"), book.fittings),
+        ("care", say("booklet.care"), book.care),
         ("variations", say("booklet.variations"), book.variations),
         ("closing", book.closing.title, book.closing.blocks),
         ("terms", say("booklet.terms"), book.terms),
         ("index", say("booklet.index"), book.index),
-        ("credits", say("booklet.credits"), True),
+        ("left-out", say("booklet.left_out"), book.left_out),
     ]
     return [(target, title) for target, title, there in parts if there]
 

@@ -255,12 +255,14 @@ class Booklet:
     worn: bool
     time: str
     on_body: Picture | None
+    rights_first: bool
     opening: tuple[Words, ...]
     films: tuple[str, ...]
     cautions: tuple[tuple[str, str], ...]
     reading: tuple[str, ...]
     legend: tuple[Picture, ...]
     measuring: Measuring | None
+    choosing: tuple[str, ...]
     size_tables: tuple[Table, ...]
     body_table: Table | None
     finished_tables: tuple[Table, ...]
@@ -278,6 +280,7 @@ class Booklet:
     worksheet: tuple[SheetStep, ...]
     sewing: Part
     fittings: tuple[FittingNote, ...]
+    care: tuple[str, ...]
     variations: tuple[tuple[str, str], ...]
     closing: Part
     terms: tuple[tuple[str, str], ...]

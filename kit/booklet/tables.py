@@ -93,15 +93,12 @@ def finished_table(given: Handover) -> Table | None:
     if pattern.body.name not in sizes:
         plain = tuple((title, both(value, system, "finished")) for title, value in pattern.finished)
         return Table(say("booklet.finished"), (say("booklet.garment"), say("booklet.finished_value")), plain)
+    worn = {row.name: dict(row.worn) for row in given.chart}
     rows = tuple(
-        (
-            title,
-            *(
-                stacked(dict(row.finished)[title], system, "finished") if title in dict(row.finished) else "–"
-                for row in given.chart
-            ),
-        )
-        for title in titles
+        (title, *(_measured(dict(row.finished).get(title), system) for row in given.chart)) for title in titles
+    )
+    rows += tuple(
+        (row.title, *(_measured(worn[size].get(row.measure), system) for size in sizes)) for row in fitted(pattern)
     )
     note = _order(system)
     refused = [row for row in given.chart if row.trouble]
@@ -109,6 +106,10 @@ def finished_table(given: Handover) -> Table | None:
         note = say("booklet.not_in_sizes", order=note, sizes=listed([row.name for row in refused]))
     marked = sizes.index(pattern.body.name)
     return Table(say("booklet.finished"), (say("booklet.garment"), *sizes), rows, marked, note, "chart")
+
+
+def _measured(value: float | None, system: System) -> str:
+    return "–" if value is None else stacked(value, system, "finished")
 
 
 def ease_table(pattern: Pattern) -> Table | None:

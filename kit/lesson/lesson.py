@@ -105,6 +105,7 @@ class Lesson:
         stretch_along: float = 0.0,
         fit: str = "",
         time_limit: float = TIME_LIMIT,
+        care: str = "",
     ) -> None:
         _check_start(start, title)
         limit = checked_limit(time_limit, title)
@@ -132,6 +133,7 @@ class Lesson:
                 drape=drape,
                 avoid=avoid,
                 prewash=prewash,
+                care=care,
                 shrinkage=shrinkage,
                 stretch=stretch,
                 stretch_along=stretch_along,

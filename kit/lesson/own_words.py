@@ -31,7 +31,20 @@ from kit.sewing.operation import Operation
 T = TypeVar("T")
 
 _INFO = (
-    *("title", "summary", "level", "cloth", "fibre", "weight", "drape", "avoid", "prewash", "licence", "cover_alt"),
+    *(
+        "title",
+        "summary",
+        "level",
+        "cloth",
+        "fibre",
+        "weight",
+        "drape",
+        "avoid",
+        "prewash",
+        "care",
+        "licence",
+        "cover_alt",
+    ),
     *("notions", "cautions", "credits", "start_notes"),
 )
 _UNREAD = ((Pattern, "start"),)  # the block's own pieces, which the booklet does not show

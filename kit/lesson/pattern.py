@@ -53,9 +53,9 @@ class LessonInfo:
     must be known of the block or traced top it starts from, the kit's own said when they are shown. `nap`: one_way for
     cloth whose pile or print must run the same way in every piece, print for a pattern to be matched as well.
     `language` is that of its own words (BCP 47). `fibre`, `weight`, `drape` and `avoid` advise on cloth, `prewash` on
-    washing it, `shrinkage` (0..1) is how much it loses in length, `stretch` by which part it is longer across when
-    stretched: (stretched - relaxed) / relaxed, `stretch_along` the same along the grain. `cover` is a picture in the
-    lesson's folder, told in `cover_alt`.
+    washing it, `care` on keeping what was made of it. `shrinkage` (0..1) is how much it loses in length, `stretch` by
+    which part it is longer across when stretched: (stretched - relaxed) / relaxed, `stretch_along` the same along the
+    grain. `cover` is a picture in the lesson's folder, told in `cover_alt`.
     `variations` are (title, words), `measurements` the lesson's own. `fit` says how
     much wearing ease it means to have; nothing where it does not say. `handling` is what is told of the handling of the
     cloth, of `kit.sewing.handling.KINDS`.
@@ -85,6 +85,7 @@ class LessonInfo:
     drape: str = ""
     avoid: str = ""
     prewash: str = ""
+    care: str = ""
     shrinkage: float = 0.0
     stretch: float = 0.0
     stretch_along: float = 0.0

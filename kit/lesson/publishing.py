@@ -25,7 +25,7 @@ MOST_STRETCH = 2.0
 NAPS: tuple[str, ...] = get_args(Nap)
 FITS: tuple[str, ...] = get_args(Fit)
 _TEXTS = (
-    *("fibre", "weight", "drape", "avoid", "prewash", "licence", "cover", "cover_alt"),
+    *("fibre", "weight", "drape", "avoid", "prewash", "care", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
 )
 _LISTS = ("credits", "notions", "cautions", "handling", "size_breaks")

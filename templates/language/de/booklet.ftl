@@ -24,7 +24,6 @@ booklet-fitting = Was die Anproben geändert haben
 booklet-variations = Abwandlungen
 booklet-terms = Fachwörter in diesem Heft
 booklet-index = Wo welches Maß gebraucht wird
-booklet-credits = Rechte und Dank
 booklet-left_out = Weggelassen
 
 # Ein nummerierter Schritt, auf den verwiesen wird. Im Druck kann „, Seite 9“ folgen.
@@ -274,3 +273,16 @@ booklet-interfaced_layers =
        *[other] { $count } Lagen
     }
 booklet-time_in_all = Das Nähen dauert insgesamt { $time }, ohne Zuschneiden und ohne Anproben.
+
+booklet-care = Pflege
+booklet-care_wash = Waschen und bügeln wie den Stoff vor dem Zuschneiden; was Laden oder Stoffballen zum Stoff angeben, geht vor.
+booklet-care_shut = Verschlüsse vor dem Waschen schließen.
+booklet-care_fused = Wo Bügeleinlage sitzt, durch ein Tuch bügeln und nicht heißer, als die Einlage verträgt.
+booklet-care_stretch = Liegend trocknen, damit das eigene Gewicht nichts in die Länge zieht.
+booklet-choose_bust_girth = Die Größe nach dem Brustumfang bestimmen: Er lässt sich nach dem Zuschneiden am schwersten ändern.
+booklet-choose_waist_girth = Die Größe nach dem Taillenumfang bestimmen.
+booklet-choose_hip_girth = Die Größe nach dem Hüftumfang bestimmen.
+booklet-choose_between = Zwischen zwei Größen die Fertigmaße unter der Maßtabelle vergleichen: Die größere lässt mehr Weite, die kleinere liegt enger an.
+booklet-choose_over_both = Fällt der Taillen- oder der Hüftumfang in eine andere Größe, bis zum unteren Armloch bei der Größe des Brustumfangs bleiben und die Seitennaht zwischen den beiden Linien in einem sanften Bogen in die andere überführen. An allen Teilen, die dort zusammentreffen, ebenso.
+booklet-choose_over_waist_girth = Fällt der Taillenumfang in eine andere Größe, bis zum unteren Armloch bei der Größe des Brustumfangs bleiben und die Seitennaht zwischen den beiden Linien in einem sanften Bogen in die andere überführen. An allen Teilen, die dort zusammentreffen, ebenso.
+booklet-choose_over_hip_girth = Fällt der Hüftumfang in eine andere Größe, die Seitennaht zwischen den beiden Linien in einem sanften Bogen in diese überführen. An allen Teilen, die dort zusammentreffen, ebenso.

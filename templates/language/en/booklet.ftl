@@ -24,7 +24,6 @@ booklet-fitting = What the fittings changed
 booklet-variations = Variations
 booklet-terms = Words used here
 booklet-index = Where each measure is used
-booklet-credits = Rights and thanks
 booklet-left_out = Left out
 
 # A numbered step of the drafting or sewing, in the index of measures. In print ", page 9" may follow.
@@ -274,3 +273,16 @@ booklet-interfaced_layers =
        *[other] { $count } layers
     }
 booklet-time_in_all = The sewing takes { $time } in all, without cutting out and without fittings.
+
+booklet-care = Care
+booklet-care_wash = Wash and press it as you washed and pressed the cloth before cutting; what the shop or the bolt says of the cloth comes first.
+booklet-care_shut = Close its fastenings before it is washed.
+booklet-care_fused = Where there is fusible interfacing, press through a cloth and no hotter than the interfacing bears.
+booklet-care_stretch = Dry it lying flat, so that its own weight does not draw it out.
+booklet-choose_bust_girth = Find your size by your bust girth: it is the hardest to alter once cut.
+booklet-choose_waist_girth = Find your size by your waist girth.
+booklet-choose_hip_girth = Find your size by your hip girth.
+booklet-choose_between = Between two sizes, look at the finished garment below the chart: the larger size has more room, the smaller lies closer.
+booklet-choose_over_both = If your waist or hip girth falls in another size, keep the size of your bust down to the underarm and lead the side seam over into the other, in a gentle curve between the two levels. Do the same on every piece that meets there.
+booklet-choose_over_waist_girth = If your waist girth falls in another size, keep the size of your bust down to the underarm and lead the side seam over into the other, in a gentle curve between the two levels. Do the same on every piece that meets there.
+booklet-choose_over_hip_girth = If your hip girth falls in another size, lead the side seam over into it, in a gentle curve between the two levels. Do the same on every piece that meets there.

@@ -24,7 +24,6 @@ booklet-fitting = Lo que cambiaron las pruebas
 booklet-variations = Variaciones
 booklet-terms = Palabras usadas aquí
 booklet-index = Dónde se usa cada medida
-booklet-credits = Derechos y agradecimientos
 booklet-left_out = Omitido
 
 # Un paso numerado al que se remite. En papel puede seguir «, página 9».
@@ -275,3 +274,16 @@ booklet-interfaced_layers =
        *[other] { $count } capas
     }
 booklet-time_in_all = La costura lleva en total { $time }, sin contar el corte ni las pruebas.
+
+booklet-care = Cuidado
+booklet-care_wash = Lave y planche la prenda como lavó y planchó la tela antes de cortarla; lo que indique la tienda o la etiqueta de la tela tiene prioridad.
+booklet-care_shut = Cierre los cierres antes de lavarla.
+booklet-care_fused = Donde haya entretela termoadhesiva, planche a través de un paño y con no más calor del que la entretela soporta.
+booklet-care_stretch = Séquela extendida, para que su propio peso no la alargue.
+booklet-choose_bust_girth = Elija la talla por su contorno de busto: es la medida más difícil de cambiar una vez cortada la tela.
+booklet-choose_waist_girth = Elija la talla por su contorno de cintura.
+booklet-choose_hip_girth = Elija la talla por su contorno de cadera.
+booklet-choose_between = Entre dos tallas, compare las medidas acabadas debajo de la tabla: la mayor da más holgura, la menor queda más ceñida.
+booklet-choose_over_both = Si su contorno de cintura o de cadera corresponde a otra talla, conserve la del busto hasta la sisa y pase a la otra por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
+booklet-choose_over_waist_girth = Si su contorno de cintura corresponde a otra talla, conserve la del busto hasta la sisa y pase a la otra por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
+booklet-choose_over_hip_girth = Si su contorno de cadera corresponde a otra talla, pase a ella por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
