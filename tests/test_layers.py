@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import sys
 from pathlib import Path
 
 import pytest
@@ -28,6 +29,7 @@ FLOORS = (
     ("booklet",),
     ("family",),
     ("live",),
+    ("page",),
     ("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli", "bar_cli"),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but
@@ -184,3 +186,75 @@ def test_downward_and_level_imports_pass(tmp_path: Path) -> None:
     (package / "units.py").write_text("from kit.errors import KitError\nimport kitten\n")
     (package / "live" / "panel.py").write_text("from . import canvas\nfrom ..units import cm\n")
     assert climbs(package) == []
+
+
+# ---- nothing compiled on the way from values to drawing -------------------------------------------------------------
+
+WAY = (
+    *(
+        "diagnostic",
+        "errors",
+        "pausing",
+        "resources",
+        "placeholder",
+        "atomic",
+        "rulers",
+        "language",
+        "units",
+        "wording",
+    ),
+    *("geometry", "body", "piece", "sewing", "lesson", "blocks", "wear", "proof", "prose", "picture", "page"),
+)
+"""The rooms a lesson's page needs in the reader's browser, where Python runs without packages of its own."""
+PURE = {"babel", "fluent", "attr", "pytz", "typing_extensions", "svgelements"}
+"""Packages in plain Python that those rooms may use."""
+ASIDE = {
+    *("kit.blocks.read_dxf", "kit.lesson.another", "kit.lesson.where", "kit.resources"),
+    *("kit.picture.fitted", "kit.picture.lay", "kit.picture.matplotlib_pen", "kit.picture.piece_sheet"),
+    *("kit.picture.raster", "kit.picture.raster_path", "kit.picture.text_room", "kit.picture.thumbnails"),
+    *("kit.piece.offset", "kit.geometry.outline"),
+    *("kit.page.build", "kit.page.bundle", "kit.page.ask", "kit.page.core", "kit.page.icons"),
+}
+"""Modules of those rooms that name another package all the same: printed pieces, cutting layouts, pixels, DXF, a
+polygon for who wants shapely's, IPython where a notebook runs, and what builds the page. tests/page/test_pure_way.py
+works, draws and proves every lesson without any of it."""
+
+
+def compiled(package: Path) -> set[str]:
+    """The modules of the rooms on the way that import a package which is neither the kit, nor the standard library,
+    nor one of `PURE`, wherever the import stands, but for those for types alone."""
+    found = set()
+    for room in WAY:
+        paths = (
+            [package / f"{room}.py"] if (package / f"{room}.py").is_file() else sorted((package / room).rglob("*.py"))
+        )
+        for path in paths:
+            if packages_of(path.read_text("utf-8")) - PURE - sys.stdlib_module_names - {"kit"}:
+                found.add(module_name(path, package.parent))
+    return found
+
+
+def packages_of(source: str) -> set[str]:
+    """The packages that a file imports when it runs."""
+    tree = ast.parse(source)
+    for node in ast.walk(tree):
+        if isinstance(node, ast.If) and "TYPE_CHECKING" in ast.unparse(node.test):
+            node.body = []
+    names = [alias.name for node in ast.walk(tree) if isinstance(node, ast.Import) for alias in node.names]
+    names += [
+        node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module and not node.level
+    ]
+    return {name.split(".")[0] for name in names}
+
+
+def test_nothing_compiled_on_the_way() -> None:
+    assert sorted(compiled(ROOT / "kit") - ASIDE) == []
+
+
+def test_a_compiled_import_is_seen(tmp_path: Path) -> None:
+    package = tmp_path / "kit"
+    (package / "wear").mkdir(parents=True)
+    (package / "wear" / "one.py").write_text("def f():\n    import shapely\n")
+    (package / "wear" / "two.py").write_text("if TYPE_CHECKING:\n    import shapely\nimport babel\nimport math\n")
+    (package / "units.py").write_text("from numpy import array\n")
+    assert compiled(package) == {"kit.wear.one", "kit.units"}

@@ -14,6 +14,7 @@ from kit.geometry.outline import Outline
 from kit.geometry.parallels import parallel
 from kit.geometry.path import Path
 from kit.geometry.point import DOWN, LEFT, RIGHT, TOLERANCE, UP, Point, Vector, place
+from kit.geometry.region import Region, inside_length
 from kit.geometry.rounding import bent_clear, rounded, tightest_of
 from kit.geometry.square import square_curve
 
@@ -42,4 +43,6 @@ __all__ = [
     "rounded",
     "tightest_of",
     "Outline",
+    "Region",
+    "inside_length",
 ]

@@ -15,6 +15,7 @@ from kit.geometry.meet import apart, meet, only_meet_at
 from kit.geometry.motion import Motion
 from kit.geometry.path import Path
 from kit.geometry.point import TOLERANCE, Point, place
+from kit.geometry.region import Region
 
 if TYPE_CHECKING:
     from shapely import Polygon
@@ -136,17 +137,11 @@ class Outline:
 
     def label_point(self) -> Point:
         """The place furthest from every edge (the pole of inaccessibility, within 1 % of the piece's size):
-        where a label has most room. For an outline that crosses itself, some point on or in it."""
-        from shapely.ops import polylabel
-
+        where a label has most room. For an outline that crosses itself or holds no area, some point on or in it."""
         box = self.bounds()
         size = max(box[2] - box[0], box[3] - box[1])
-        polygon = self.polygon(max(0.5, size / 500))
-        if not polygon.is_valid or polygon.is_empty or polygon.area < 1e-6:
-            spot = polygon.representative_point() if polygon.is_valid else polygon.centroid
-        else:
-            spot = polylabel(polygon, size / 100)
-        return Point(spot.x, spot.y)
+        region = Region.of(self.points(max(0.5, size / 500)))
+        return self.edges[0][1].start if region.is_empty else region.roomiest(size / 100)
 
     def interior_side(self, name: str) -> Literal[1, -1]:
         """+1 when the inside lies to the left of the edge's travel, -1 when to the right."""

@@ -6,6 +6,7 @@ nothing of it is shown. Its steps count as written by the cell that opens it.
 
 from __future__ import annotations
 
+import ast
 import json
 import os
 from collections.abc import Iterator, Mapping
@@ -91,9 +92,20 @@ def _cells(file: Path) -> list[str]:
         raise KitError(
             f"'{file.name}' is broken: it is not a notebook.", do="Open it in JupyterLab and save it again."
         ) from None
-    from IPython.core.inputtransformer2 import TransformerManager
+    return [_plain(source) for source in cells]
 
-    return [TransformerManager().transform_cell(source) for source in cells]
+
+def _plain(source: str) -> str:
+    """A cell's code as plain Python: as it stands, or, where it holds a notebook's own commands, written anew."""
+    try:
+        ast.parse(source)
+    except SyntaxError:
+        try:
+            from IPython.core.inputtransformer2 import TransformerManager
+        except ModuleNotFoundError:
+            return source
+        return str(TransformerManager().transform_cell(source))
+    return source
 
 
 def find_lesson(namespace: Mapping[str, Any]) -> Any:

@@ -10,18 +10,14 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import TYPE_CHECKING
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
-from kit.geometry import Motion, Path, Point
+from kit.geometry import Motion, Path, Point, Region
 from kit.piece.dart import mouth
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Mark, Notch, Piece
 from kit.piece.pleat import stretches
-
-if TYPE_CHECKING:
-    from shapely.geometry import Polygon
 
 AlongEdge = tuple[str, float]
 """A place on the outline: an edge and mm along it."""
@@ -58,15 +54,12 @@ def _stretches(piece: Piece, start: AlongEdge, end: AlongEdge) -> list[tuple[str
     return found
 
 
-def _shape(piece: Piece, part: Part) -> Polygon:
-    from shapely.geometry import Polygon
-
+def _shape(piece: Piece, part: Part) -> Region:
     points = [
         p for n, a, b in _stretches(piece, part.start, part.end) for p in piece.edge(n).path.between(a, b).points(0.05)
     ]
     points += [part.inner] if part.inner is not None else []
-    shape = Polygon([(p.x, p.y) for p in points])
-    return shape if shape.is_valid else shape.buffer(0)
+    return Region.of(points)
 
 
 @dataclass(frozen=True)
@@ -141,15 +134,12 @@ def rearranged(
     What is bound to an edge (notches, mouths of darts and pleats, marks along it) is carried by its place along that
     edge. What lies in the middle of the paper (points, guides, marks) goes with the part it lies on; a guide that
     crosses a cut is cut there too, each bit going its own way."""
-    from shapely.geometry import Point as Spot
-
     shapes = [(_shape(piece, part), part.motion) for part in parts]
 
     def motion_at(point: Point) -> Motion:
         # A point on the cut belongs to both parts; it stays where the paper stays, so that a draft which is opened
         # and closed again finds its points where they were.
-        here = Spot(point.x, point.y)
-        gaps = [shape.distance(here) for shape, _ in shapes]
+        gaps = [shape.distance(point) for shape, _ in shapes]
         least = min(gaps) + 1e-3
         return min(
             (motion for gap, (_, motion) in zip(gaps, shapes, strict=True) if gap <= least),
@@ -216,12 +206,10 @@ def holds(piece: Piece, part: Part) -> float:
         return math.inf
     shape = _shape(piece, part)
     if piece.grain is not None:
-        from shapely.geometry import Point as Spot
-
         middle = piece.grain.start.mid(piece.grain.end)
-        if shape.contains(Spot(middle.x, middle.y)):
-            return 1e12 + float(shape.area)
-    return float(shape.area)
+        if shape.contains(middle):
+            return 1e12 + shape.area
+    return shape.area
 
 
 def on_edge(piece: Piece, edge: str, at: float) -> Point:

@@ -8,11 +8,11 @@ from collections.abc import Mapping
 from typing import Any
 
 from kit.errors import KitError, near
+from kit.family.attempted import attempt_of, own_draft
 from kit.lesson.another import find_lesson
 from kit.lesson.exercise import Exercise
 from kit.lesson.lesson import Lesson
 from kit.live.class_copy import MIMETYPE
-from kit.live.exercise import attempt_of, own_draft
 
 
 def tell(namespace: Mapping[str, Any]) -> None:

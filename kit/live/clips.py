@@ -14,10 +14,10 @@ from kit.atomic import write_atomically
 from kit.errors import KitError, near
 from kit.lesson.pattern import Pattern
 from kit.live.film_file import GIF_RATE, gif, mp4, png
-from kit.live.player_pictures import ROOM, PlayerPicture, player_pictures
 from kit.picture.filming import filming
 from kit.picture.raster import Pixels, Raster, raster
 from kit.picture.staged import Stage
+from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
 from kit.units import System
 
 if TYPE_CHECKING:

@@ -13,15 +13,13 @@ from weakref import WeakKeyDictionary
 
 import ipywidgets as widgets
 
-from kit.body.body import NOBODY
 from kit.errors import KitError
+from kit.family.attempted import attempt_of, own_draft
 from kit.language import say
 from kit.lesson.cells import running_cell
 from kit.lesson.exercise import Attempt, Exercise, Result
 from kit.lesson.lesson import Lesson
-from kit.lesson.pattern import Pattern
 from kit.lesson.where import here
-from kit.lesson.working import work
 from kit.live import fragments
 from kit.live.followers import followers
 from kit.live.pace import Settled
@@ -184,20 +182,6 @@ def current_attempt(lesson: Lesson) -> Attempt:
     made = attempt_of(lesson, values, known[2].before if known is not None and same else own_draft(lesson))
     _ATTEMPTS[lesson] = place, values, made
     return made
-
-
-def own_draft(lesson: Lesson) -> Pattern:
-    """The lesson at the teacher's values, for the body chosen. Raises `KitError` as working does."""
-    body = lesson.body if lesson.measures else NOBODY
-    return work(lesson.definition, body, {p.name: p.default for p in lesson.parameters}, whole=False)
-
-
-def attempt_of(lesson: Lesson, values: dict[str, float], before: Pattern) -> Attempt:
-    """The lesson worked for `values` beside its own draft. Raises `KitError` as working does."""
-    from kit.proof import prove
-
-    body = lesson.body if lesson.measures else NOBODY
-    return Attempt(before, work(lesson.definition, body, values, whole=False), lesson.units, prove)
 
 
 _ATTEMPTS: WeakKeyDictionary[Lesson, tuple[object, dict[str, float], Attempt]] = WeakKeyDictionary()

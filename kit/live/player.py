@@ -24,10 +24,10 @@ from kit.live.chapter_list import ChapterList
 from kit.live.clips import KINDS, lesson_clips
 from kit.live.followers import followers
 from kit.live.pace import Latest, running_loop
-from kit.live.player_pictures import ROOM, PlayerPicture, player_pictures
 from kit.picture.filming import GROUNDS, filming
 from kit.picture.reveal import seconds
 from kit.picture.staged import Stage
+from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
 from kit.resources import templates
 from kit.units import set_fractions
 from kit.wording.lists import two_sentences

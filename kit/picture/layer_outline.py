@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from kit.geometry import Curve, Line, Motion, Path, Point
+from kit.geometry import Curve, Line, Motion, Path, Point, Region
 from kit.lesson.pattern import Pattern
 from kit.picture.bent import across, bent
 from kit.picture.cloth_edges import Bit, Flap, closed_ring, flaps_of, folded_line, half_bits, mirrored
@@ -15,7 +15,6 @@ from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie
 from kit.sewing.spans import path_of, spans
 
-_FAR = 5000.0
 _STEP = 6.0  # mm between the points of a band's outline along its run
 _ON = 400.0  # mm that a band is drawn on where it goes on beyond the picture
 
@@ -126,25 +125,13 @@ def folded_over(outline: tuple[Curve, ...], fold: Path) -> tuple[tuple[Curve, ..
     """A closed outline folded along a straight line: what lies left of it stays, what lies right of it is turned over.
     Gives the outline that stays and the parts turned over, as lines at most 0.2 mm off the curves; the outline itself
     and nothing when the fold misses it."""
-    from shapely.geometry import LineString, Polygon
-    from shapely.ops import split
-
-    points = [q for curve in outline for q in list(curve.points(0.2))[:-1]]
-    cloth = Polygon([(q.x, q.y) for q in points]).buffer(0)
-    way = (fold.end - fold.start).unit()
-    a, b = fold.start - way * _FAR, fold.end + way * _FAR
-    stays: list[tuple[Curve, ...]] = []
-    over: list[tuple[Curve, ...]] = []
     mirror = Motion.reflection(fold.start, fold.end)
-    for part in split(cloth, LineString([(a.x, a.y), (b.x, b.y)])).geoms:
-        if not isinstance(part, Polygon):
-            continue
-        inside = part.representative_point()
-        ring = polyline([Point(x, y) for x, y in part.exterior.coords])
-        if way.cross(Point(inside.x, inside.y) - fold.start) > 0:
-            stays.append(ring)
-        else:
-            over.append(moved_curves(ring, mirror))
+    cloth = Region.of(q for curve in outline for q in list(curve.points(0.2))[:-1])
+    left, right = cloth.split(fold.start, fold.end)
+    stays, over = (
+        [polyline([Point(x, y) for x, y in (*ring, ring[0])]) for ring in half.rings] for half in (left, right)
+    )
+    over = [moved_curves(ring, mirror) for ring in over]
     if not stays or not over:
         return outline, []
     stays.sort(key=lambda ring: -area_of(box_of(ring)))

@@ -8,14 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
-from typing import Any
 
-from kit.geometry import Curve, Line, Point
+from kit.geometry import Curve, Line, Point, Region
 from kit.language import say
 from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.piece import Piece
-from kit.piece.recut import SLACK, EdgeChange, PieceChange, Station, areas, without_extra
+from kit.piece.recut import SLACK, Areas, EdgeChange, PieceChange, Station, areas, without_extra
 from kit.units import System, both
 
 _HATCH = 0.02
@@ -29,24 +28,22 @@ _FAR = 500.0  # mm
 def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[str] = (), title: str = "") -> Drawing:
     """One piece as it was cut, with its old and its new lines. `sewn` names edges that a row lies along: there the old
     line is drawn as stitching."""
-    cloth, wanted, off = areas(change)
+    cloth = areas(change)
     key = "recut" if change.edges else "trim_extra"
     was, now = change.was, change.now
     name = title or now.title
-    x0, y0, x1, y1 = _box(change, cloth, wanted)
+    x0, y0, x1, y1 = _box(change, cloth)
     reach = max(x1 - x0, y1 - y0, 1.0)
     middle = Point((x0 + x1) / 2, (y0 + y1) / 2)
     items: list[Item] = []
     if cloth is not None:
-        kept = cloth.difference(off)
-        items += [Fill(ring, "wrong_side", name=f"{now.name}.cloth") for ring in _rings(kept)]
-        for ring in _rings(off):
+        items += [Fill(ring, "wrong_side", name=f"{now.name}.cloth") for ring in _rings(cloth.kept)]
+        for ring in _rings(cloth.off):
             items.append(Fill(ring, "frame", name=f"{now.name}.trimmed"))
-        items += [Stroke((line,), "leader", name=f"{now.name}.hatch") for line in _hatched(off, reach * _HATCH)]
-        lack = wanted.difference(cloth.buffer(SLACK)).buffer(0)
-        items += [Stroke(ring, "hidden", closed=True, name=f"{now.name}.lack") for ring in _rings(lack)]
+        items += [Stroke((line,), "leader", name=f"{now.name}.hatch") for line in _hatched(cloth.off, reach * _HATCH)]
+        items += [Stroke(ring, "hidden", closed=True, name=f"{now.name}.lack") for ring in _rings(cloth.lack)]
         items += [Stroke((curve,), "kept", name=f"{now.name}.cut.before") for curve in _cut(was)]
-        if has_allowances(now) and off.area > _LEAST:
+        if has_allowances(now) and cloth.off.area > _LEAST:
             items += [Stroke((curve,), "cut", name=f"{now.name}.cut") for curve in _cut(without_extra(now))]
     resewn = set(sewn)
     for edge in change.edges:
@@ -115,9 +112,10 @@ def _left(edge: EdgeChange, at: Station, system: System, reach: float, middle: P
     yield Dimension(place, end, text, offset=reach * 0.16, name=f"{edge.edge}.left")
 
 
-def _box(change: PieceChange, cloth: Any, wanted: Any) -> tuple[float, float, float, float]:
+def _box(change: PieceChange, cloth: Areas | None) -> tuple[float, float, float, float]:
     boxes = [edge.path.bounds() for piece in (change.was, change.now) for edge in piece.edges]
-    boxes += [area.bounds for area in (cloth, wanted) if area is not None]
+    if cloth is not None:
+        boxes += [cloth.cut.bounds, cloth.wanted.bounds]
     return (
         min(box[0] for box in boxes),
         min(box[1] for box in boxes),
@@ -136,27 +134,22 @@ def _cut(piece: Piece) -> Iterator[Curve]:
             yield curve
 
 
-def _rings(area: Any) -> Iterator[tuple[Curve, ...]]:
+def _rings(area: Region) -> Iterator[tuple[Curve, ...]]:
     """The outlines of an area, each as lines once around."""
-    for part in getattr(area, "geoms", (area,)):
-        if part.is_empty or part.area < _LEAST:
-            continue
-        corners = [Point(x, y) for x, y in part.exterior.coords]
-        yield tuple(Line(a, b) for a, b in pairwise(corners) if a.distance(b) > 1e-6)
+    for ring in area.rings:
+        if Region((ring,)).area >= _LEAST:
+            corners = [Point(x, y) for x, y in (*ring, ring[0])]
+            yield tuple(Line(a, b) for a, b in pairwise(corners) if a.distance(b) > 1e-6)
 
 
-def _hatched(area: Any, every: float) -> Iterator[Line]:
+def _hatched(area: Region, every: float) -> Iterator[Line]:
     """Slanted lines across an area."""
-    from shapely import LineString
-
     if area.is_empty or area.area < _LEAST:
         return
     x0, y0, x1, y1 = area.bounds
     at = x0 - (y1 - y0)
     while at < x1:
-        met = LineString([(at, y0), (at + (y1 - y0), y1)]).intersection(area)
-        for part in getattr(met, "geoms", (met,)):
-            if part.geom_type == "LineString" and part.length > 0.5:
-                (ax, ay), (bx, by) = part.coords[0], part.coords[-1]
-                yield Line(Point(ax, ay), Point(bx, by))
+        for a, b in area.stretches(Point(at, y0), Point(at + (y1 - y0), y1)):
+            if a.distance(b) > 0.5:
+                yield Line(a, b)
         at += every

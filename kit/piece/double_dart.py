@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from kit.geometry import Line, Path, Point
+from kit.geometry import Line, Path, Point, Region, inside_length
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Mark, Piece
 
@@ -101,13 +101,9 @@ def sewn_width(piece: Piece, line: Path) -> float:
     >>> [round(sewn_width(sheet, Path.line(Point(-9, y), Point(300, y)))) for y in (150, 200, 260)]
     [180, 190, 200]
     """
-    from shapely import LineString, Polygon, unary_union
-
-    across = LineString([(p.x, p.y) for p in line.points(0.05)])
-    whole = Polygon([(p.x, p.y) for curve in piece.outline.curves for p in curve.points(0.05)[:-1]])
-    taken = [Polygon([(p.x, p.y) for p in (d.top, d.one, d.bottom, d.other)]) for d in double_darts(piece)]
+    whole = Region.of(p for curve in piece.outline.curves for p in curve.points(0.05)[:-1])
+    taken = [Region.of((d.top, d.one, d.bottom, d.other)) for d in double_darts(piece)]
     for dart in darts_lying(piece):
         one, two = legs(piece, dart)
-        taken.append(Polygon([(p.x, p.y) for p in (one.start, one.end, two.end)]))
-    cloth = whole.difference(unary_union(taken)) if taken else whole
-    return float(across.intersection(cloth).length)
+        taken.append(Region.of((one.start, one.end, two.end)))
+    return inside_length(line.points(0.05), whole, taken)

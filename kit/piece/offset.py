@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
-from kit.geometry import Cubic, Curve, Line, Path, Point, Vector, parallel
+from kit.geometry import Cubic, Curve, Line, Path, Point, Region, Vector, parallel
 from kit.piece.corner import Corner
 from kit.piece.piece import Edge, Piece
 from kit.piece.turned_end import Meeting, Shape, cut_off, ended
@@ -70,6 +70,10 @@ class CutLine:
         for curve in self.curves:
             out.extend(list(curve.points(tolerance))[:-1])
         return out
+
+    def region(self, tolerance: float = 0.1) -> Region:
+        """The cut piece (paper as cut, half a piece when it lies on the fold)."""
+        return Region.of(self.points(tolerance))
 
     def polygon(self, tolerance: float = 0.1) -> Polygon:
         """The cut piece as a shapely polygon (paper as cut, half a piece when it lies on the fold)."""

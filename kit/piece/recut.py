@@ -11,18 +11,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TYPE_CHECKING, Any, Literal
+from typing import Literal
 
 from kit.errors import KitError
-from kit.geometry import Motion, Path, Point, Vector
+from kit.geometry import Motion, Path, Point, Region, Vector
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.moved import moved_piece
 from kit.piece.offset import inside_left
 from kit.piece.piece import Edge, Mark, Piece
-
-if TYPE_CHECKING:
-    from shapely.geometry import Polygon
 
 TOLD = 0.8
 """mm that a line may move before it is told: a ruler marked in sixteenths of an inch shows no less."""
@@ -32,7 +29,6 @@ SLACK = 0.5
 """mm by which cloth may be too narrow before it is told."""
 _STEPS = 32
 _CARRIED = 500.0
-_FAR = 2000.0
 _NOTHING = 0.04
 _ENOUGH = 0.25
 """A draft that shares so much of its outline with the other is laid where it was drawn."""
@@ -167,7 +163,7 @@ def piece_change(was: Piece, now: Piece, cut_back: Mapping[str, float] | None = 
     now = _laid(was, now)
     names = matched(was, now)
     cut, needed = _cloth(was, cut_back or {}), _cloth(without_extra(now), {})
-    cloth, wanted = (None, None) if cut is None or needed is None else (_Around(cut), _Around(needed))
+    cloth, wanted = (None, None) if cut is None or needed is None else (cut, needed)
     changes = tuple(_edges(was, now, names, cloth, wanted, cut_back or {}))
     only = tuple(edge.name for edge in was.edges if edge.name not in names.values())
     only += tuple(edge.name for edge in now.edges if edge.name not in names)
@@ -251,8 +247,8 @@ def _edges(
     was: Piece,
     now: Piece,
     names: Mapping[str, str],
-    cloth: _Around | None,
-    wanted: _Around | None,
+    cloth: Region | None,
+    wanted: Region | None,
     cut_back: Mapping[str, float],
 ) -> Iterator[EdgeChange]:
     out_was, out_now = -inside_left(was), -inside_left(now)
@@ -328,7 +324,7 @@ def without_extra(piece: Piece) -> Piece:
     return replace(piece, edges=tuple(replace(edge, extra=0.0) if edge.extra else edge for edge in piece.edges))
 
 
-def _cloth(piece: Piece, cut_back: Mapping[str, float]) -> Polygon | None:
+def _cloth(piece: Piece, cut_back: Mapping[str, float]) -> Region | None:
     """The cloth as it was cut, and cut back since; None where its allowances are missing or cannot be drawn."""
     if not has_allowances(piece):
         return None
@@ -339,38 +335,27 @@ def _cloth(piece: Piece, cut_back: Mapping[str, float]) -> Polygon | None:
         return edge if left is None or left >= whole else replace(edge, allowance=left, extra=0.0)
 
     try:
-        return cut_line(replace(piece, edges=tuple(map(back, piece.edges)))).polygon().buffer(0)
+        return cut_line(replace(piece, edges=tuple(map(back, piece.edges)))).region()
     except KitError:
         return None
 
 
-class _Around:
-    """How far cloth reaches from a place."""
+@dataclass(frozen=True)
+class Areas:
+    """Cloth after a try-on: as it was `cut`, as it is `wanted` now, what of it is `kept`, what is trimmed `off`, and
+    what it would `lack` for the new draft."""
 
-    def __init__(self, cloth: Polygon) -> None:
-        import shapely
-
-        self.cloth, self._inside, self._line = cloth, cloth.buffer(0.05), cloth.buffer(0.01).boundary
-        shapely.prepare(self._inside)
-        shapely.prepare(self._line)
-
-    def beyond(self, place: Point, outward: Vector) -> float:
-        """mm of cloth from a place outward; below zero for a place outside it."""
-        from shapely import LineString
-        from shapely import Point as Spot
-
-        spot = Spot(place.x, place.y)
-        if not self._inside.contains(spot):
-            return -float(self.cloth.distance(spot))
-        far = place + outward * _FAR
-        met = LineString([(place.x, place.y), (far.x, far.y)]).intersection(self._line)
-        return float(met.distance(spot)) if not met.is_empty else 0.0
+    cut: Region
+    wanted: Region
+    kept: Region
+    off: Region
+    lack: Region
 
 
-def areas(change: PieceChange, cut_back: Mapping[str, float] | None = None) -> tuple[Any, Any, Any]:
-    """(cloth as it was cut, cloth as it is wanted now, what is trimmed off) as shapely polygons; None three times where
-    a cut line cannot be drawn."""
+def areas(change: PieceChange, cut_back: Mapping[str, float] | None = None) -> Areas | None:
+    """The areas of a piece of both drafts, `SLACK` left out of account; None where a cut line cannot be drawn."""
     cloth, wanted = _cloth(change.was, cut_back or {}), _cloth(without_extra(change.now), {})
     if cloth is None or wanted is None:
-        return None, None, None
-    return cloth, wanted, cloth.difference(wanted.buffer(SLACK)).buffer(0)
+        return None
+    kept, off = cloth.parted(wanted, SLACK)
+    return Areas(cloth, wanted, kept, off, wanted.parted(cloth, SLACK)[1])

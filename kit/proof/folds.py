@@ -191,9 +191,7 @@ def _chord(reference: Path, low: tuple[float, Point], high: tuple[float, Point],
 
 def _sticks_out(line: CutLine, own: Path, corner: Point, out: Vector, away: Vector, folds: tuple[float, ...]) -> float:
     """How far in mm the half of a folded allowance's cut edge that is nearer the corner sticks out of the garment."""
-    from shapely.geometry import Point as Spot
-
-    cloth = line.polygon(0.05)
+    cloth = line.region(0.05)
     worst = 0.0
     half = own.length / 2
     near = (
@@ -201,7 +199,7 @@ def _sticks_out(line: CutLine, own: Path, corner: Point, out: Vector, away: Vect
     )
     for p in near.points(0.1):
         back = _folded_back(p, (p - corner).dot(out), corner, out, away, folds)
-        worst = max(worst, cloth.distance(Spot(back.x, back.y)))
+        worst = max(worst, cloth.distance(back))
     return worst
 
 

@@ -15,7 +15,7 @@ from PIL import Image
 
 from kit import KitError, Lesson, lesson_clips, mm
 from kit.language import say, speaking
-from kit.live.player_pictures import player_pictures
+from kit.picture.step_pictures import player_pictures
 
 from .conftest import LessonMaker
 

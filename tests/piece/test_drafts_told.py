@@ -13,8 +13,9 @@ from pathlib import Path as File
 from typing import Any
 
 import pytest
+from shapely import MultiPolygon, Polygon
 
-from kit.geometry import Cubic, Path, Point, Vector
+from kit.geometry import Cubic, Path, Point, Region, Vector
 from kit.piece import strips
 from kit.piece.corner import Corner, Declared
 from kit.piece.darts_and_pleats import Dart, Pleat
@@ -80,6 +81,15 @@ def of_edge(change: EdgeChange) -> Iterator[str]:
     yield from (station(change, number) for number in range(0, len(change.stations), 4))
 
 
+def surface(region: Region) -> tuple[object, ...] | None:
+    """Its area and the middle of it; None of nothing."""
+    if region.is_empty:
+        return None
+    rings = [Polygon(ring) for ring in region.rings]
+    middle = MultiPolygon(rings).centroid.coords[:1]
+    return (region.area, *middle)
+
+
 @pytest.mark.parametrize("name", DRAFTS)
 def test_a_piece_of_two_drafts(name: str) -> None:
     was, now, cut_back = DRAFTS[name]
@@ -88,7 +98,8 @@ def test_a_piece_of_two_drafts(name: str) -> None:
     lines = [f"marks {exact(change.marks)}, folds {exact(change.folds)}, only {exact(change.only)}"]
     for edge in change.edges:
         lines += of_edge(edge)
-    surfaces = [(one.area, *one.centroid.coords[:1]) if one else None for one in areas(change, cut_back)]
+    found = areas(change, cut_back)
+    surfaces = [surface(one) for one in (found.cut, found.wanted, found.off)] if found else [None, None, None]
     lines.append(f"cloth, wanted, trimmed off (area, middle): {exact(surfaces)}")
     Kept(TOLD / f"{name.replace(' ', '_').replace(',', '')}.txt").holds({name: "\n".join(lines)})
 

@@ -147,10 +147,12 @@ def test_what_is_trimmed_is_the_difference_of_the_cut_pieces() -> None:
     was, now = trapezium(280, extra=20), trapezium(250, extra=20)
     change = piece_change(was, now)
     assert change is not None
-    cloth, wanted, off = areas(change)
+    found = areas(change)
+    assert found is not None
     expected = cut_line(was).polygon().difference(cut_line(without_extra(now)).polygon().buffer(0.5))
-    assert off.area == pytest.approx(expected.area, rel=1e-6) and off.area > 600 * 20
-    assert cloth.area > wanted.area
+    assert found.off.area == pytest.approx(expected.area, rel=1e-6) and found.off.area > 600 * 20
+    assert found.cut.area > found.wanted.area
+    assert found.kept.area == pytest.approx(found.cut.area - found.off.area) and found.lack.is_empty
 
 
 def test_marks_that_lie_elsewhere() -> None:

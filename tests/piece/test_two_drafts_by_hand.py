@@ -145,10 +145,11 @@ def test_of_trimmed_cloth_less_is_left_and_where_it_stays_nothing_is_asked() -> 
 
 def test_what_is_trimmed_off_is_the_strip_between_the_cut_lines() -> None:
     """88 instead of 100 wide, 240 mm high with hem and top: a strip of 12 mm less what is not worth it (0.5)."""
-    cloth, wanted, off = areas(change(front(), front(88, 88)))
-    assert cloth.area == pytest.approx((100 + 20 + 15) * (200 + 30 + 10))
-    assert wanted.area == pytest.approx((88 + 20 + 15) * 240)
-    assert off.area == pytest.approx(11.5 * 240, rel=0.001)
+    found = areas(change(front(), front(88, 88)))
+    assert found is not None
+    assert found.cut.area == pytest.approx((100 + 20 + 15) * (200 + 30 + 10))
+    assert found.wanted.area == pytest.approx((88 + 20 + 15) * 240)
+    assert found.off.area == pytest.approx(11.5 * 240, rel=0.001)
 
 
 # ---- drawn elsewhere on the paper ---------------------------------------------------------------------------------

@@ -1,4 +1,4 @@
-"""The pictures a player goes through: every drafting step, then every picture of every sewing step, with its words."""
+"""A lesson picture by picture: every drafting step, then every picture of every sewing step, with its words."""
 
 from __future__ import annotations
 
@@ -66,15 +66,16 @@ def player_pictures(pattern: Pattern, system: System) -> tuple[PlayerPicture, ..
         return letters_of(worksheet(pattern, system))
 
     for number, step in enumerate(pattern.steps, 1):
-        found.append(_draft(step, number, pattern, system, letters))
+        found.append(drafting_picture(step, number, pattern, system, letters))
     for number, record in enumerate(pattern.sewing, 1):
-        found.extend(_sewing(record, number, pattern, system))
+        found.extend(sewing_pictures(record, number, pattern, system))
     return tuple(found)
 
 
-def _draft(
+def drafting_picture(
     record: StepRecord, number: int, pattern: Pattern, system: System, letters: Callable[[], Mapping[str, Letters]]
 ) -> PlayerPicture:
+    """The picture of drafting step `number`. `letters` gives those of the worksheet, when it is drawn."""
     return PlayerPicture(
         record.key,
         "draft",
@@ -85,9 +86,9 @@ def _draft(
     )
 
 
-def _sewing(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[PlayerPicture]:
-    """A picture for each scene, with the sentences of its operation; the teacher's own words stand with the first
-    picture, or with the last where they come after."""
+def sewing_pictures(record: SewRecord, number: int, pattern: Pattern, system: System) -> list[PlayerPicture]:
+    """A picture of sewing step `number` for each scene, with the sentences of its operation; the teacher's own words
+    stand with the first picture, or with the last where they come after."""
     own = paragraphs(own_words(record, pattern, system))
     made: list[tuple[tuple[str, ...], Callable[[], Drawing] | None]] = []
     for operation in record.operations:

@@ -1,0 +1,82 @@
+# A lesson that lives in the reader's own browser (kit/page). $number and $count count steps; what stands in braces
+# here is put in by the page itself.
+
+# While it opens.
+page-opening = Getting ready …
+page-opening_first = The first visit loads about { $size } MB. Afterwards the lesson opens without the internet.
+page-cannot_run = This browser cannot run the lesson. A newer version of Firefox, Chrome, Edge or Safari can.
+page-not_loaded = Part of the lesson could not be loaded. Check your connection and load the page again.
+page-needs_scripts = This page needs JavaScript.
+page-kept = The lesson is kept on this device and opens without the internet.
+page-newer = There is a newer edition of this lesson.
+page-newer_take = Load it
+page-edition = Edition { $edition }
+
+# Steps and picture.
+page-steps = Steps
+page-drafting = Drafting
+page-sewing = Sewing
+page-back = Back
+page-on = Next
+page-place = Step { $number } of { $count }
+page-measures = Measures in this picture
+page-no_picture = This step has no picture.
+page-larger = Enlarge
+page-smaller = Fit the screen
+page-picture = Picture
+page-stale = The picture shows the last draft that could be drawn.
+page-stopped = This did not come to an end and was stopped. What you changed last was put back.
+
+# What can be set.
+page-values = Values
+page-reset = The lesson’s own values
+page-less = Less: { $name }
+page-more = More: { $name }
+page-body = Body
+page-size = Size
+page-own_body = My own measurements
+page-private = What you type stays on this device.
+page-name = Name
+page-all_measures = Show every measurement
+page-use_body = Draft for these measurements
+page-body_used = The lesson is now drafted for { $name }.
+page-save_body = Save as a file
+page-load_body = Load a file
+page-body_file = mine.toml
+page-language = Language
+page-units = Units
+page-cm = cm
+page-inch = inches
+page-language_en = English
+page-language_de = Deutsch
+page-language_fr = Français
+page-language_es = Español
+
+# What is told.
+page-check = Check
+page-checking = Checking …
+page-mend = What would mend it?
+page-mending = Looking for what mends it …
+page-finished = Finished measurements
+page-cloth = Cloth to buy
+page-cloth_note = For size { $size } with the lesson’s own values.
+page-cloth_nearest = For size { $size }, the nearest to your measurements, with the lesson’s own values.
+page-exercises = Exercises
+page-hint = Show a hint
+page-no_hint = No more hints
+page-about = About this page
+page-left_out = This page prints no pattern and lays out no cloth. Send your body file to your teacher, who can print your size.
+page-notices = Notices and licences
+
+# What the engine refuses. $name and $value are what was sent to it.
+page-not_asked = the page asked for something this lesson does not know.
+page-again_do = Load the page again.
+page-no_units = { $units } are no units.
+page-no_values = the values cannot be read.
+page-no_body = the body cannot be read.
+page-no_number = { $value } is no value of { $name }.
+page-no_slider = this lesson has no value called { $name }.
+page-no_measure = there is no measurement called { $name }.
+page-no_steps = this lesson has no steps yet.
+page-length_do = Type a length such as 94 cm or 37 in.
+page-kit_wrong = Something in the lesson went wrong ({ $kind }: { $what }). Put the value you changed last back.

@@ -1,0 +1,82 @@
+# Une leçon qui vit dans le navigateur de ses lecteurs (kit/page). $number et $count comptent les étapes ; la page met
+# elle-même ce qui est entre accolades ici.
+
+# Pendant qu’elle s’ouvre.
+page-opening = En préparation …
+page-opening_first = La première visite charge environ { $size } Mo. Ensuite, la leçon s’ouvre sans internet.
+page-cannot_run = Ce navigateur ne peut pas faire fonctionner la leçon. Une version plus récente de Firefox, Chrome, Edge ou Safari le peut.
+page-not_loaded = Une partie de la leçon n’a pas pu être chargée. Vérifier la connexion et recharger la page.
+page-needs_scripts = Cette page a besoin de JavaScript.
+page-kept = La leçon est conservée sur cet appareil et s’ouvre sans internet.
+page-newer = Il existe une édition plus récente de cette leçon.
+page-newer_take = La charger
+page-edition = Édition { $edition }
+
+# Étapes et image.
+page-steps = Étapes
+page-drafting = Tracé
+page-sewing = Couture
+page-back = Retour
+page-on = Suivant
+page-place = Étape { $number } sur { $count }
+page-measures = Mesures de cette image
+page-no_picture = Cette étape n’a pas d’image.
+page-larger = Agrandir
+page-smaller = Ajuster à l’écran
+page-picture = Image
+page-stale = L’image montre le dernier tracé qui a pu être dessiné.
+page-stopped = Cela ne se terminait pas et a été arrêté. La dernière valeur changée est rétablie.
+
+# Ce qui se règle.
+page-values = Valeurs
+page-reset = Valeurs de la leçon
+page-less = Moins : { $name }
+page-more = Plus : { $name }
+page-body = Corps
+page-size = Taille
+page-own_body = Mesures personnelles
+page-private = Ce qui est saisi ici reste sur cet appareil.
+page-name = Nom
+page-all_measures = Montrer toutes les mesures
+page-use_body = Tracer pour ces mesures
+page-body_used = La leçon est maintenant tracée pour { $name }.
+page-save_body = Enregistrer dans un fichier
+page-load_body = Charger un fichier
+page-body_file = mes-mesures.toml
+page-language = Langue
+page-units = Unités
+page-cm = cm
+page-inch = pouces
+page-language_en = English
+page-language_de = Deutsch
+page-language_fr = Français
+page-language_es = Español
+
+# Ce qui est dit.
+page-check = Vérification
+page-checking = Vérification en cours …
+page-mend = Comment y remédier ?
+page-mending = Recherche d’un remède …
+page-finished = Mesures finies
+page-cloth = Tissu à acheter
+page-cloth_note = Pour la taille { $size } avec les valeurs de la leçon.
+page-cloth_nearest = Pour la taille { $size }, la plus proche des mesures saisies, avec les valeurs de la leçon.
+page-exercises = Exercices
+page-hint = Montrer un indice
+page-no_hint = Plus d’indices
+page-about = À propos de cette page
+page-left_out = Cette page n’imprime pas de patron et ne fait pas de plan de coupe. Avec le fichier des mesures, le professeur peut imprimer le patron à la bonne taille.
+page-notices = Mentions et licences
+
+# Ce que la leçon refuse. $name et $value sont ce qui lui a été envoyé.
+page-not_asked = la page a demandé quelque chose que cette leçon ne connaît pas.
+page-again_do = Recharger la page.
+page-no_units = { $units } ne sont pas des unités.
+page-no_values = les valeurs ne peuvent pas être lues.
+page-no_body = le corps ne peut pas être lu.
+page-no_number = { $value } n’est pas une valeur de { $name }.
+page-no_slider = cette leçon n’a pas de valeur nommée { $name }.
+page-no_measure = il n’y a pas de mesure nommée { $name }.
+page-no_steps = cette leçon n’a pas encore d’étapes.
+page-length_do = Saisir une longueur, par exemple 94 cm ou 37 in.
+page-kit_wrong = Quelque chose a échoué dans la leçon ({ $kind } : { $what }). Ramener la valeur changée en dernier.
