@@ -42,6 +42,7 @@ if TYPE_CHECKING:
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
     from kit.live.player import player
+    from kit.live.practising import practice_cloth, practice_paper
     from kit.live.print_mine import print_mine
     from kit.proof.mending import remedies
     from kit.sewing.handle import PieceHandle
@@ -90,6 +91,8 @@ _HOMES = {
     "name_edges": "kit.live.name_edges",
     "walk": "kit.sewing.seam_walk",
     "remedies": "kit.proof.mending",
+    "practice_paper": "kit.live.practising",
+    "practice_cloth": "kit.live.practising",
     "Body": "kit.body.body",
     "make_body": "kit.body.make",
     "load_body": "kit.body.file",
@@ -142,6 +145,8 @@ __all__ = [
     "name_edges",
     "walk",
     "remedies",
+    "practice_paper",
+    "practice_cloth",
     "Body",
     "make_body",
     "load_body",

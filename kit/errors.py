@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from difflib import get_close_matches
-from typing import Any
+from typing import Any, Self
 
 from kit.diagnostic import Diagnostic, Told, list_of, message, within
 
@@ -20,6 +20,7 @@ class KitError(ValueError):
     out; `where` and `do` may be empty. What a student can cause, with a slider, a measurement, a size, a file or a
     typed length, is given as a `Message` and said in the language that is spoken when it is read. What only an author
     can cause in code may be an English text, a sentence or phrase without line breaks. `told` is the whole as data.
+    `example` is how the verb that refused is written, and where to read more; "" for any other refusal.
 
     >>> print(KitError("the hem is longer than the piece.", where="Front", do="Make it 3 cm."))
     Front: the hem is longer than the piece. Make it 3 cm.
@@ -27,6 +28,7 @@ class KitError(ValueError):
 
     def __init__(self, what: Told, *, where: Told = "", do: Told = "") -> None:
         self.told = Diagnostic("refused", "error", what, where, can=do)
+        self.example = ""
         super().__init__(what, where, do)
 
     @property
@@ -45,22 +47,27 @@ class KitError(ValueError):
         return self.told.do
 
     def __str__(self) -> str:
-        return str(self.told)
+        return f"{self.told} {self.example}".rstrip()
 
     def _render_traceback_(self) -> list[str]:
         """What a notebook shows instead of a traceback."""
         return [str(self)]
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return _again, (type(self), self.told.says, self.told.at, self.told.can)
+        return _again, (type(self), self.told.says, self.told.at, self.told.can, self.example)
 
     def at(self, where: Told) -> KitError:
         """The same refusal with `where` put in front of the place already known."""
-        return type(self)(self.told.says, where=within(where, self.told.at), do=self.told.can)
+        return type(self)(self.told.says, where=within(where, self.told.at), do=self.told.can).showing(self.example)
+
+    def showing(self, example: str) -> Self:
+        """The same refusal, with this example of the verb."""
+        self.example = example
+        return self
 
 
-def _again(kind: type[KitError], what: Told, where: Told, do: Told) -> KitError:
-    return kind(what, where=where, do=do)
+def _again(kind: type[KitError], what: Told, where: Told, do: Told, example: str = "") -> KitError:
+    return kind(what, where=where, do=do).showing(example)
 
 
 def known_near(name: str, known: Iterable[str]) -> Told:

@@ -115,6 +115,11 @@ def says(key: str) -> bool:
     return name in _catalogue(_spoken.get()) or name in _catalogue(SOURCE)
 
 
+def variables(key: str) -> tuple[str, ...]:
+    """The names of the values that the source's message of that key is filled with."""
+    return tuple(dict.fromkeys(re.findall(r"\$(\w+)", _catalogue(SOURCE).written[key.replace(".", "-")])))
+
+
 def keys(start: str) -> tuple[str, ...]:
     """The rest of every key that begins with `start` and a dot, in the order of the source's files."""
     head = start.replace(".", "-") + "-"
@@ -128,6 +133,7 @@ class _Catalogue:
     def __init__(self, code: str) -> None:
         self._bundle = FluentBundle([code], use_isolating=False)
         self._unread: dict[str, str] = {}
+        self.written: dict[str, str] = {}
         self.files: dict[str, Path] = {}
         for path in sorted((templates() / "language" / code).glob("*.ftl")):
             text = path.read_text(encoding="utf-8")
@@ -139,6 +145,7 @@ class _Catalogue:
                 if one[1] in self.files:
                     raise KitError(f"'{one[1]}' is written twice.", where=str(path), do="Take one out.")
                 self.files[one[1]], self._unread[one[1]] = path, text[begin:end]
+                self.written[one[1]] = _WITHOUT_REMARKS.sub("", text[begin:end])
 
     def __contains__(self, name: str) -> bool:
         return name in self.files
@@ -162,6 +169,7 @@ class _Catalogue:
         self._bundle.add_resource(resource)
 
 
+_WITHOUT_REMARKS = re.compile(r"^#.*$", re.MULTILINE)
 _ID = re.compile(r"^([A-Za-z][\w-]*) *=", re.MULTILINE)
 
 

@@ -12,6 +12,12 @@ _PANEL = re.compile(r"^panel\(", re.MULTILINE)
 EXAMPLE = Path(__file__).resolve().parents[1] / "example_notebooks" / "tideline_wrap_top.ipynb"
 
 
+def lesson_notebooks() -> list[Path]:
+    """The example notebooks that teach a garment, in the order of their names: neither guides nor the reference."""
+    found = sorted(EXAMPLE.parent.glob("*.ipynb"))
+    return [path for path in found if not path.name.startswith(("guide_", "reference_"))]
+
+
 def notebook_names(path: Path) -> dict[str, Any]:
     """What a notebook's code cells define, the panel's cell left out."""
     names: dict[str, Any] = {}

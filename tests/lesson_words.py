@@ -14,7 +14,7 @@ from kit.language import keys, say
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Piece
-from tests.example import EXAMPLE, notebook_names
+from tests.example import lesson_notebooks, notebook_names
 from tests.pseudo import escaped
 
 UNITS = ("mm", "cm", "m", "in", "yd")
@@ -39,7 +39,7 @@ CHOICES = {
 def example_lessons() -> dict[str, Lesson]:
     """The lesson of every example notebook, by the notebook's name; the last one where it makes several."""
     found = {}
-    for notebook in sorted(EXAMPLE.parent.glob("*.ipynb")):
+    for notebook in lesson_notebooks():
         (*_, found[notebook.stem]) = [v for v in notebook_names(notebook).values() if isinstance(v, Lesson)]
     return found
 

@@ -28,6 +28,7 @@ FLOORS = (
     ("paper",),
     ("booklet",),
     ("family",),
+    ("reference",),
     ("live",),
     ("page",),
     ("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli", "bar_cli"),

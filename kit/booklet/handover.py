@@ -253,7 +253,7 @@ def receive(text: str) -> Handover:
         raise KitError("the notebook's kernel answered, but its answer arrived garbled.", do="Build again.") from None
     if isinstance(answer, tuple):
         refusal, found = answer
-        refused = Refused(refusal.told.says, where=refusal.told.at, do=refusal.told.can)
+        refused = Refused(refusal.told.says, where=refusal.told.at, do=refusal.told.can).showing(refusal.example)
         refused.advice = found
         raise refused
     if isinstance(answer, KitError):

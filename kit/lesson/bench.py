@@ -36,7 +36,7 @@ from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED, VERBS
 from kit.piece.piece import Piece
-from kit.sewing.call import check_call
+from kit.sewing.call import answered, check_call
 from kit.units import Length, Size
 
 if TYPE_CHECKING:
@@ -173,12 +173,15 @@ def _method(function: Callable[..., Any]) -> Callable[..., Any]:
 
         @wraps(function)
         def write(piece: BenchPiece, /, *given: Any, **named: Any) -> Any:
-            check_call(function, given, named)
-            return function(
-                piece._open,
-                *(one._open if isinstance(one, BenchPiece) else one for one in given),
-                **{key: one._open if isinstance(one, BenchPiece) else one for key, one in named.items()},
-            )
+            try:
+                check_call(function, given, named)
+                return function(
+                    piece._open,
+                    *(one._open if isinstance(one, BenchPiece) else one for one in given),
+                    **{key: one._open if isinstance(one, BenchPiece) else one for key, one in named.items()},
+                )
+            except KitError as error:
+                raise answered(error, function) from error.__cause__
 
         _METHODS[function] = write
     return _METHODS[function]

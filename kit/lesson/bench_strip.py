@@ -18,6 +18,7 @@ from kit.lesson.headings import distance
 from kit.piece import strips
 from kit.piece.piece import Cloth, GrainKind, Strip, StripFold
 from kit.piece.strips import Join
+from kit.sewing.call import answering
 from kit.units import Size, mm
 
 GRAINS: tuple[str, ...] = get_args(GrainKind)
@@ -35,6 +36,7 @@ class _Given(NamedTuple):
     cut_width: Size | None
 
 
+@answering
 class BenchStrip:
     """A strip being worked out: cut without a paper piece, from a length and a width. `cloth_widths` (mm) are those
     the lesson names; the narrowest decides what must be pieced."""

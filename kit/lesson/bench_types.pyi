@@ -511,7 +511,8 @@ class BenchVerbs:
         Example::
 
             corner = pouch.place(2 * cm, 0)
-            pouch.guide(base=corner.ruled("out", 15 * cm))"""
+            base, top = corner.ruled("out", 15 * cm), corner.up(20 * cm)
+            pouch.draw(base=base, slope=base.end.to(top), side=top.to(corner))"""
 
     def placement(
         self,

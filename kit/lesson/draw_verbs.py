@@ -113,7 +113,8 @@ def place(bench: OpenPiece, out: Size, up: Size) -> PaperPoint:
     Example::
 
         corner = pouch.place(2 * cm, 0)
-        pouch.guide(base=corner.ruled("out", 15 * cm))
+        base, top = corner.ruled("out", 15 * cm), corner.up(20 * cm)
+        pouch.draw(base=base, slope=base.end.to(top), side=top.to(corner))
     """
     across, above = length(out, f"{bench.where}, out"), length(up, f"{bench.where}, up")
     at = Point(float(across), float(above))

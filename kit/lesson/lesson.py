@@ -436,6 +436,12 @@ class Lesson:
         self._sitting = new
         self._listener.moved(self.values, whole=False)
 
+    def help(self, topic: str = "") -> None:
+        """Show the reference's entry of a verb, `lesson.help("set_band")`, or which verbs do a thing of the trade,
+        `lesson.help("curved hem")`; without a topic, every verb by subject. `KitError` with the near ones when there is
+        no such entry."""
+        self._listener.asked(topic)
+
     def save(self) -> None:
         """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
         later in the notebook then counts."""

@@ -47,6 +47,9 @@ class Listener(Protocol):
     def walk(self, walk: Walk) -> None:
         """A walk is to be shown."""
 
+    def asked(self, topic: str) -> None:
+        """Help on a topic is to be shown."""
+
     def undo(self) -> bool:
         """The last change of values is to be taken back; whether there was one."""
 
@@ -68,6 +71,8 @@ class Nobody:
     def moved(self, before: Mapping[str, float], *, whole: bool) -> None: ...
 
     def walk(self, walk: Walk) -> None: ...
+
+    def asked(self, topic: str) -> None: ...
 
     def undo(self) -> bool:
         return False

@@ -46,7 +46,7 @@ def stopped(error: Exception, function: Callable[..., Any], where: Told) -> KitE
     named = {**_constants(function), **locals_}
     at = message("refusal.at_line", place=where, line=line) if line else where
     if isinstance(error, KitError):
-        return KitError(error.told.says, where=at, do=error.told.can)
+        return KitError(error.told.says, where=at, do=error.told.can).showing(error.example)
     sentence = told(type(error).__name__, str(error), named, line)
     if sentence is not None:
         return KitError(sentence[0], where=at, do=sentence[1])

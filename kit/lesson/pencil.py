@@ -17,12 +17,14 @@ from kit.lesson.curve_ends import cleared, curve_into, curve_square_to, way_at
 from kit.lesson.curving import curve
 from kit.lesson.hand import SQUARE, HandMove, Kind, Sign, end_sign, square_sign
 from kit.lesson.headings import FAR, Paper, Sheet, distance, heading, open_paper
+from kit.sewing.call import answering
 from kit.units import Length, Size
 
 REACH = 50.0
 """mm that a straight line is carried on to meet another: past a seam's end, not to the other side of the piece."""
 
 
+@answering
 class PaperPoint:
     """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
 
@@ -282,6 +284,7 @@ class PaperPoint:
         return PaperLine(self.sheet, path)
 
 
+@answering
 class PaperLine:
     """A line, straight or curved, on a piece; an edge when it has a `name`."""
 

@@ -152,6 +152,14 @@ class NotebookSide:
                 html = fragments.message(fragments.plain(error))
         self._walks[walk.first, walk.second] = (display(HTML(html), display_id=True), html, walk)
 
+    # ---- help -----------------------------------------------------------------------------------------------
+
+    def asked(self, topic: str) -> None:
+        from kit.reference.told import help_on
+
+        with in_words_of(self.lesson):
+            print(help_on(topic))
+
     def _walked(self, asked: Walk, pattern: Pattern | None = None) -> Walked:
         from kit.sewing.seam_walk import walk
 

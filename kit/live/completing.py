@@ -16,8 +16,8 @@ from typing import Any
 from kit.lesson.lesson import Lesson
 from kit.live.half_written import Call, Cursor, at_cursor
 from kit.live.speech import in_words_of
-from kit.live.verb_help import Verb, told
 from kit.live.within_reach import Reach, Thing, after_the_dot
+from kit.reference.verb_help import Verb, told
 
 
 @dataclass(frozen=True)

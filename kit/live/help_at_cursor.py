@@ -11,8 +11,8 @@ from typing import Any
 from kit.lesson.lesson import Lesson
 from kit.live.half_written import at_cursor
 from kit.live.speech import in_words_of
-from kit.live.verb_help import in_full, verbs_of
 from kit.live.within_reach import Reach, Thing
+from kit.reference.verb_help import in_full, verbs_of
 
 _REST_OF_NAME = re.compile(r"\w*")
 _MANY = 12  # names listed of a piece

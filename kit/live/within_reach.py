@@ -20,8 +20,8 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.lesson.working import work
 from kit.live.half_written import Cursor, Step
-from kit.live.verb_help import Kind, Verb, verbs_of
 from kit.piece.piece import Piece
+from kit.reference.verb_help import Kind, Verb, verbs_of
 from kit.units import System, both
 
 Sort = Kind | str

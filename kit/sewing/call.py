@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Callable, Mapping, Sequence
-from functools import cache
-from typing import Any
+from functools import cache, wraps
+from typing import Any, TypeVar
 
 from kit.errors import KitError, near
+
+T = TypeVar("T")
 
 
 class CallError(KitError):
@@ -57,6 +59,41 @@ def check_call(function: Callable[..., Any], given: Sequence[Any], named: Mappin
         raise CallError(
             f"{function.__name__} is not told its {names}.", do=_shown(f"Write {call} between its brackets.", function)
         )
+
+
+def answered(error: KitError, function: Callable[..., Any]) -> KitError:
+    """A refusal out of the call of a verb, which ends with the verb's example and where to read more of it; one that
+    the values of a draft bring (a message, said to students too) as it is."""
+    if not isinstance(error.told.says, str):
+        return error
+    example = "" if "For example: " in error.do else example_of(function)
+    shown = f"For example: {example} " if example else ""
+    return error.showing(f'{shown}(more: lesson.help("{function.__name__}"))')
+
+
+def answering(kind: type[T]) -> type[T]:
+    """Makes every verb among the methods of a class refuse with its example (`answered`)."""
+    for name, method in list(vars(kind).items()):
+        if inspect.isfunction(method) and not name.startswith("_") and "Example::" in (method.__doc__ or ""):
+            setattr(kind, name, _answering(method))
+    return kind
+
+
+def _answering(method: Callable[..., Any]) -> Callable[..., Any]:
+    @wraps(method)
+    def call(self: Any, /, *given: Any, **named: Any) -> Any:
+        try:
+            return method(self, *given, **named)
+        except KitError as error:
+            raise answered(error, method) from error.__cause__
+        except TypeError:
+            try:
+                check_call(method, given, named)  # what is missing or too much, in words
+            except CallError as error:
+                raise answered(error, method) from None
+            raise
+
+    return call
 
 
 def _shown(do: str, function: Callable[..., Any]) -> str:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from kit.errors import KitError, near
 from kit.piece.piece import Piece, Strip
-from kit.sewing.call import check_call
+from kit.sewing.call import answered, check_call
 from kit.sewing.operation import Operation
 from kit.sewing.operations import KINDS
 from kit.sewing.reading import Reader
@@ -58,8 +58,11 @@ class Make(MakeVerbs):
 def _method(function: Callable[..., Operation]) -> Callable[..., Operation]:
     @wraps(function)
     def write(self: Make, *given: Any, **named: Any) -> Operation:
-        check_call(function, given, named)
-        written = function(self._reader, *given, **named)
+        try:
+            check_call(function, given, named)
+            written = function(self._reader, *given, **named)
+        except KitError as error:
+            raise answered(error, function) from error.__cause__
         self._operations.append(written)
         self._reader.sewn.append(written)
         return written

@@ -37,6 +37,7 @@ def verb_of(cls: Any, name: str) -> Callable[..., Any]:
     write.__module__ = fields.__name__  # where the names in its annotations come from
     write.__signature__ = signature  # type: ignore[attr-defined]
     write.needed = tuple(how.argument or field for field, how in reads.items() if how.needed)  # type: ignore[attr-defined]
+    write.makes = cls  # type: ignore[attr-defined]
     return write
 
 

@@ -15,6 +15,7 @@ from kit.booklet.html import to_html
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.resources import examples, templates
 from tests.booklet.conftest import Writer, markdown
+from tests.example import lesson_notebooks
 
 # Words of the workshop behind a pattern, in the four languages; a buyer has neither the program nor the notebook.
 MAKING = re.compile(
@@ -37,7 +38,7 @@ def test_what_the_kit_prints_says_nothing_of_its_making(code: str, family: str) 
     assert not found
 
 
-@pytest.mark.parametrize("path", sorted(examples().glob("*.ipynb")), ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", lesson_notebooks(), ids=lambda path: path.stem)
 def test_the_examples_words_for_buyers_say_nothing_of_it(path: Path) -> None:
     for cell in json.loads(path.read_text(encoding="utf-8"))["cells"]:
         tags = cell["metadata"].get("tags", [])

@@ -33,11 +33,11 @@ from kit.lesson.own_words import own_texts
 from kit.lesson.pattern import Pattern
 from kit.resources import examples
 from kit.units import System
-from tests.example import notebook_names
+from tests.example import lesson_notebooks, notebook_names
 from tests.readings import far_off, length_of, lines, pairs, plain, read_two_ways, units_in
 from tests.unplaced import texts_unplaced
 
-LESSONS = sorted(path.stem for path in examples().glob("*.ipynb") if path.stem != "blocks_and_moves")
+LESSONS = [path.stem for path in lesson_notebooks() if path.stem != "blocks_and_moves"]
 SYSTEMS: tuple[System, ...] = ("cm", "inch")
 
 

@@ -20,8 +20,8 @@ import pytest
 
 from kit.errors import KitError
 from kit.lesson.bench import BenchPiece, opened
-from kit.live.verb_help import Verb, verbs_of
 from kit.piece.piece import Piece
+from kit.reference.verb_help import Verb, verbs_of
 from tests.live.test_verb_examples import DARTED, UNITS, bench
 from tests.told import Kept, told
 

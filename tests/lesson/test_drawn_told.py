@@ -16,9 +16,9 @@ import pytest
 
 from kit.errors import KitError
 from kit.lesson.bench import BenchPiece
-from kit.live.verb_help import verbs_of
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
+from kit.reference.verb_help import verbs_of
 from tests.exact import exact, refusal
 from tests.lesson.test_bench_told import others, written
 from tests.live.test_verb_examples import DARTED, UNITS, bench

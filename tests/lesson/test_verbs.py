@@ -18,8 +18,8 @@ from kit.geometry import Point
 from kit.lesson.bench import BenchPiece, opened, words
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.verb import RESERVED, VERBS, verb
-from kit.live.verb_help import verbs_of
 from kit.piece.piece import Edge, Piece
+from kit.reference.verb_help import verbs_of
 
 
 def square(*names: str) -> Piece:

@@ -12,7 +12,7 @@ import pytest
 from kit import Lesson, bodice_block, cm
 from kit.live.completing import offers
 from kit.live.help_at_cursor import help_at
-from kit.live.verb_help import told, verbs_of
+from kit.reference.verb_help import told, verbs_of
 
 STEP = '@lesson.step("x")\ndef fresh(front, back, hem_drop):\n    """Words."""\n'
 SEW = '@lesson.sew("x")\ndef sides(make, front, back):\n    """Words."""\n'

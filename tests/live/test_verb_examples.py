@@ -20,15 +20,14 @@ from kit.body.chart import workshop_chart
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.live.verb_help import Kind, in_full, verbs_of
 from kit.piece.piece import CutPlan, Notch, Piece
 from kit.prose import sentences
+from kit.reference.sampler import BEFORE, PIECES, STRIPS
+from kit.reference.verb_help import Kind, in_full, verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
 from kit.units import cm, inch, mm
-
-from .sampler import BEFORE, PIECES, STRIPS
 
 BENCH: tuple[Kind, ...] = ("piece", "line", "point", "strip")
 SEWN: tuple[Kind, ...] = ("cut piece", "edges")

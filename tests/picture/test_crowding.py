@@ -20,7 +20,7 @@ from kit.picture.draft import step_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.lettering import turned_overlap
 from kit.picture.svg_pen import svg
-from tests.example import EXAMPLE, notebook_names
+from tests.example import lesson_notebooks, notebook_names
 
 _TEXT = re.compile(
     r'<g transform="translate\(([^ ]+) ([^)]+)\)(?:rotate\(([^)]+)\))?">'
@@ -49,7 +49,7 @@ def touching(picture: str) -> list[tuple[str, str]]:
 @pytest.fixture(scope="module")
 def lessons() -> list[Lesson]:
     found = [block.lesson for block in (darted_bodice_block, skirt_block, trouser_block)]
-    for notebook in sorted(EXAMPLE.parent.glob("*.ipynb")):
+    for notebook in lesson_notebooks():
         mine = [value for value in notebook_names(notebook).values() if isinstance(value, Lesson)]
         assert mine, notebook.name
         found += mine

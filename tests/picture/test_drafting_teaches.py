@@ -27,7 +27,7 @@ from kit.piece.dart import legs
 from kit.placeholder import names as placeholders
 from kit.prose.worksheet import letters_of, worksheet
 from kit.units import show
-from tests.example import EXAMPLE, notebook_names
+from tests.example import lesson_notebooks, notebook_names
 
 STEP, ACROSS, FULL = (97.6, 78.0), (165.6, 86.0), (165.6, 158.0)
 """The room of a step's picture on A4 in mm: beside its text, across the page, and for the cut lines of many pieces."""
@@ -36,7 +36,7 @@ LARGE = 20.0
 
 
 def lessons() -> Iterator[tuple[str, Pattern]]:
-    for notebook in sorted(EXAMPLE.parent.glob("*.ipynb")):
+    for notebook in lesson_notebooks():
         mine = [value for value in notebook_names(notebook).values() if isinstance(value, Lesson)]
         yield notebook.stem, mine[-1].work(values={})
 

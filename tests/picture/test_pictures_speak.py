@@ -40,12 +40,12 @@ from kit.sewing.make import Make
 from kit.sewing.operations.joined import Seam
 from kit.sewing.seam_walk import walk
 from kit.units import cm, set_fractions
-from tests.example import EXAMPLE
+from tests.example import lesson_notebooks
 from tests.lesson_words import example_lessons, filled, own_words, strangers
 from tests.pseudo import OPEN, escaped, pseudo
 from tests.sewing import wrap_top as wrap
 
-LESSONS = sorted(path.stem for path in EXAMPLE.parent.glob("*.ipynb"))
+LESSONS = [path.stem for path in lesson_notebooks()]
 SLASH = "\N{FRACTION SLASH}"
 
 

@@ -10,12 +10,12 @@ import pytest
 
 from kit.body import workshop_chart
 from kit.lesson.lesson import Lesson
-from tests.example import EXAMPLE
+from tests.example import lesson_notebooks
 from tests.lesson_words import example_lessons
 from tests.picture.sewn_rules import LOOSE, STRICT, Picture, against, counted, pictures
 
 LABELS: list[dict[str, Any]] = tomllib.loads((Path(__file__).parent / "data" / "sewn_state.toml").read_text())["label"]
-SEWN = sorted(path.stem for path in EXAMPLE.parent.glob("*.ipynb") if path.stem != "blocks_and_moves")
+SEWN = [path.stem for path in lesson_notebooks() if path.stem != "blocks_and_moves"]
 ALLOWED = {name: 0 for name in STRICT} | {name: 2 for name in LOOSE}
 """How many of a hundred pictures may break a rule, those in `SMALL` not counted."""
 SMALL = ("buttonholes", "buttons", "band_ends")

@@ -27,7 +27,7 @@ from kit.proof.corners import corners, kinks
 from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
 from kit.units import cm
-from tests.example import EXAMPLE, notebook_names
+from tests.example import lesson_notebooks, notebook_names
 
 EDGES = {"top": 10, "seam": 10, "bottom": 10, "far": 10}
 Sewing = Callable[..., None]
@@ -228,7 +228,7 @@ def test_the_trousers_have_no_untrue_corner(size: str) -> None:
     assert [str(f) for f in corners(replace(pattern, sewing=(record,)))] == []
 
 
-@pytest.mark.parametrize("book", sorted(EXAMPLE.parent.glob("*.ipynb")), ids=lambda path: path.stem)
+@pytest.mark.parametrize("book", lesson_notebooks(), ids=lambda path: path.stem)
 def test_the_example_lessons_have_no_untrue_corner_or_lonely_notch(book: File, tmp_path, monkeypatch) -> None:
     monkeypatch.chdir(tmp_path)
     lessons = [value for value in notebook_names(book).values() if isinstance(value, Lesson)]

@@ -22,14 +22,14 @@ from kit.diagnostic import Diagnostic
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.live.verb_help import verbs_of
 from kit.piece.piece import CutPlan, Edge, Grain, Notch, Piece
 from kit.proof import prove
+from kit.reference import sampler
+from kit.reference.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.units import cm, mm
 from tests.exact import exact, refusal
-from tests.live import sampler
 from tests.sewing import garments
 from tests.sewing.telling import told_objection
 from tests.told import Kept

@@ -14,12 +14,12 @@ import pytest
 
 from kit.body.body import Body
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
+from kit.reference.sampler import BEFORE, PIECES, STRIPS
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
-from tests.live.sampler import BEFORE, PIECES, STRIPS
 
 SHOULDER = math.hypot(130, 30)
 FRONT_NECK, BACK_NECK = math.hypot(90, 50), math.hypot(70, 10)

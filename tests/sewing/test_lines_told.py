@@ -19,6 +19,7 @@ from kit.diagnostic import NamedLandmark
 from kit.errors import KitError
 from kit.geometry import Arc, Path, Point
 from kit.piece.piece import CutPlan, Edge, Mark, Notch, Piece
+from kit.reference.sampler import STRIPS
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.legs import landmark_value, notches, size_of
 from kit.sewing.named import gathered, line_of, part_of, placed, spot_on
@@ -28,7 +29,6 @@ from kit.sewing.run import Chain, Run, place_on
 from kit.sewing.spans import Span, along, neighbours, path_of, reach, run_length, runs_opposed, spans
 from kit.units import cm, mm
 from tests.exact import exact, refusal
-from tests.live.sampler import STRIPS
 from tests.sewing.garments import polygon
 from tests.told import Kept
 

@@ -14,13 +14,13 @@ from typing import Any
 import pytest
 
 from kit.errors import KitError
-from kit.live.verb_help import verbs_of
+from kit.reference.sampler import BEFORE, PIECES, STRIPS
+from kit.reference.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
 from tests.exact import refusal
-from tests.live.sampler import BEFORE, PIECES, STRIPS
 from tests.told import Kept
 
 NAMES: dict[str, Any] = {piece.name: PieceHandle(piece) for piece in PIECES} | {"cm": cm, "mm": mm}

@@ -20,8 +20,8 @@ from kit.booklet.handover import Handover
 from kit.booklet.html import to_html
 from kit.errors import KitError
 from kit.lesson.stubs import FILES, stubs
-from kit.live.verb_help import in_full, verbs_of
 from kit.prose import whys
+from kit.reference.verb_help import in_full, verbs_of
 from kit.sewing import make
 from kit.sewing.order import sew
 from kit.sewing.verb import VERBS

@@ -12,11 +12,11 @@ from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import Piece, Strip
+from kit.reference.sampler import BEFORE, PIECES, STRIPS, ZIP_SEAM
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.order import sew
 from kit.units import cm, mm
-from tests.live.sampler import BEFORE, PIECES, STRIPS, ZIP_SEAM
 
 SHOULDERS = "make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm)"
 CLEAN, REFUSED = "", "refused"

@@ -2,7 +2,7 @@
 and gone on with out of turn, parts of lines over several pieces, edges that meet at an opening.
 
 What each says, needs, brings about and shows, and what speaks against it, stands in `otherwise_sewn`. It was made by
-the kit, and read in samples (common practice, no source); the pieces are those of `tests/live/sampler.py`.
+the kit, and read in samples (common practice, no source); the pieces are those of `kit/reference/sampler.py`.
 """
 
 from __future__ import annotations
@@ -19,13 +19,13 @@ from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
 from kit.piece.piece import CutPlan, Mark, Piece
+from kit.reference import sampler
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.make import Make
 from kit.sewing.order import sew
 from kit.units import cm, mm
 from tests.exact import refusal
-from tests.live import sampler
 from tests.sewing.telling import told_objection, told_operation, told_scene
 from tests.told import Kept
 

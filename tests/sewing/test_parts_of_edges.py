@@ -15,8 +15,9 @@ import pytest
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.live.verb_help import verbs_of
 from kit.prose import edges_said, places_said, sentences
+from kit.reference.sampler import BEFORE, PIECES, STRIPS
+from kit.reference.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
@@ -24,7 +25,6 @@ from kit.sewing.order import sew
 from kit.sewing.run import Run
 from kit.sewing.spans import reach
 from kit.units import Length, cm, inch, mm
-from tests.live.sampler import BEFORE, PIECES, STRIPS
 
 LABELS = tomllib.loads((Path(__file__).parent / "parts_of_edges.toml").read_text("utf-8"))
 UNITS = {"cm": cm, "mm": mm, "inch": inch}

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import importlib.util
-import sys
 from itertools import combinations
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -14,10 +11,11 @@ from kit import Lesson, blank_paper
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.live.verb_help import verbs_of
 from kit.piece.piece import Strip
 from kit.proof import prove
 from kit.proof.unfinished import unfinished
+from kit.reference import sampler
+from kit.reference.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.make import Make
 from kit.sewing.operation import Operation
@@ -33,20 +31,9 @@ STAGED = sorted(
 )
 
 
-def sampler() -> Any:
-    """The hand-made pieces on which the examples of the verbs are sewn (tests/live/sampler.py)."""
-    name = "sampler_by_hand"
-    if name not in sys.modules:
-        spec = importlib.util.spec_from_file_location(name, Path(__file__).parents[1] / "live" / "sampler.py")
-        assert spec and spec.loader
-        sys.modules[name] = importlib.util.module_from_spec(spec)
-        spec.loader.exec_module(sys.modules[name])
-    return sys.modules[name]
-
-
 def example(name: str) -> tuple[Pattern, list[Operation], Operation]:
     """(pattern, what is sewn before, operation) of the example in the docstring of a verb."""
-    table = sampler()
+    table = sampler
     make = Make(table.PIECES, table.STRIPS)
     names: dict[str, Any] = {piece.name: PieceHandle(piece) for piece in table.PIECES}
     names |= {strip.name: StripHandle(strip) for strip in table.STRIPS}
@@ -350,7 +337,7 @@ def test_a_lesson_is_told_where_a_row_is_missing():
 
 def test_what_is_left_of_one_part_of_an_edge_is_not_left_of_the_other() -> None:
     """A side begun below and above a slit: two seams, and the first alone is finished."""
-    table = sampler()
+    table = sampler
     make = Make(table.PIECES, table.STRIPS)
     front, back = (PieceHandle(piece) for piece in table.PIECES if piece.name in ("front", "back"))
     low = front.side.before(8 * cm), back.side.before(8 * cm)

@@ -21,15 +21,15 @@ import pytest
 from kit.body.body import Body
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern, SewRecord
-from kit.live.verb_help import verbs_of
 from kit.piece.piece import Piece
+from kit.reference.sampler import BEFORE, PIECES, STRIPS
+from kit.reference.verb_help import verbs_of
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.in_work import shown_scenes
 from kit.sewing.make import Make
 from kit.sewing.order import sew
 from kit.sewing.verb import VERBS
 from kit.units import cm, mm
-from tests.live.sampler import BEFORE, PIECES, STRIPS
 from tests.sewing.telling import told_objection, told_operation, told_scene
 from tests.told import Kept
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Literal, get_args, get_origin
 
+from kit.language import say
 from kit.lesson.bench import VERBS as BENCH
 from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.pencil import PaperLine, PaperPoint
@@ -115,10 +116,10 @@ def in_full(verb: Verb, owner: str) -> str:
     its arguments one a line, and what else is to be said. What is asked for most stands first: a tooltip is low."""
     parts = [f"{owner}.{_call(verb)}", _wrapped(verb.sentence)]
     if verb.example:
-        parts.append("Example:\n" + textwrap.indent(verb.example, "  "))
+        parts.append(say("reference.example") + "\n" + textwrap.indent(verb.example, "  "))
     if arguments := verb.arguments:
-        wide = max(len(_written(argument)) for argument in arguments)
-        parts.append("\n".join(f"  {_written(argument):{wide}}  {told(argument, verb)}" for argument in arguments))
+        wide = max(len(written(argument)) for argument in arguments)
+        parts.append("\n".join(f"  {written(argument):{wide}}  {told(argument, verb)}" for argument in arguments))
     parts.append("\n\n".join(_wrapped(part) for part in verb.words[len(verb.sentence) :].strip().split("\n\n")))
     return "\n\n".join(part for part in parts if part)
 
@@ -131,14 +132,15 @@ def _call(verb: Verb) -> str:
     if verb.quality:
         return verb.name
     words = [
-        f"{argument.name}=..." if argument.kind is argument.KEYWORD_ONLY else _written(argument)
+        f"{argument.name}=..." if argument.kind is argument.KEYWORD_ONLY else written(argument)
         for argument in verb.arguments
     ]
     line = f"{verb.name}({', '.join(words)})"
     return "\n    ".join(textwrap.wrap(line, _WIDE - 12, break_long_words=False, break_on_hyphens=False))
 
 
-def _written(argument: inspect.Parameter) -> str:
+def written(argument: inspect.Parameter) -> str:
+    """An argument as it is named in a call."""
     if argument.kind is argument.VAR_POSITIONAL:
         return f"{argument.name}, ..."
     return "name=..." if argument.kind is argument.VAR_KEYWORD else argument.name
@@ -146,7 +148,8 @@ def _written(argument: inspect.Parameter) -> str:
 
 def told(argument: inspect.Parameter, verb: Verb) -> str:
     """What an argument takes, and what holds where it is left out."""
-    what = _kinds(str(argument.annotation), verb.function.__globals__)
+    function = inspect.unwrap(verb.function)
+    what = _LANDMARK if _takes_landmark(argument, function) else _kinds(str(argument.annotation), function.__globals__)
     given = argument.default
     if given is argument.empty:
         return what
@@ -154,6 +157,13 @@ def told(argument: inspect.Parameter, verb: Verb) -> str:
         return f"{what}; may be left out"
     said = f"{given:g} mm" if isinstance(given, Length) else repr(given).replace("'", '"')
     return f"{what}; {said} where nothing is said"
+
+
+_LANDMARK = "a length along it, a mark, a notch or the edge beside it"
+
+
+def _takes_landmark(argument: inspect.Parameter, function: Callable[..., Any]) -> bool:
+    return str(argument.annotation) == "At" and function.__module__ == Edges.__module__
 
 
 _SAID = {

@@ -1,0 +1,22 @@
+# Überschriften des Nachschlagewerks; die Einträge selbst sind englisch wie der Code, von dem sie handeln.
+reference-example = Beispiel:
+reference-says = Was es zum Beispiel sagt:
+reference-shows = Was sein Bild zeigt:
+reference-refuses = Was es ablehnt (… steht für einen Wert):
+reference-refuses_nothing = Es lehnt nichts Eigenes ab; was jedes Verb ablehnt: lessonkit help refusals
+reference-wanted = Gesucht für:
+reference-also = Auch in den Worten des Fachs:
+reference-several = { $topic }:
+reference-overview = Alle Verben nach Gebieten. Mehr über eines: lessonkit help set_band, im Notebook lesson.help("set_band"). Nach dem, was man vorhat: lessonkit help "curved hem".
+reference-unknown = es gibt keinen Eintrag „{ $topic }“.
+reference-unknown_near = In der Nähe: { $names }.
+reference-unknown_do = Fragen Sie nach einem Verb wie set_band oder nach einem englischen Fachwort wie hem. Alle: lessonkit help
+reference-kind_piece = Verb eines Teils in einem Konstruktionsschritt
+reference-kind_line = Verb einer Linie in einem Konstruktionsschritt
+reference-kind_point = Verb eines Punktes in einem Konstruktionsschritt
+reference-kind_strip = Verb eines Streifens in einem Konstruktionsschritt
+reference-kind_make = Arbeitsgang eines Nähschritts
+reference-kind_cut_piece = von einem zugeschnittenen Teil in einem Nähschritt
+reference-kind_edges = von einer Kante in einem Nähschritt
+reference-kind_lesson = von einer Lektion
+reference-kind_kit = aus kit zu importieren

@@ -1,0 +1,22 @@
+# Títulos de la obra de consulta; las entradas están en inglés, como el código del que tratan.
+reference-example = Ejemplo:
+reference-says = Lo que dice del ejemplo:
+reference-shows = Lo que muestra su dibujo:
+reference-refuses = Lo que rechaza (… está por un valor):
+reference-refuses_nothing = No rechaza nada propio; lo que rechaza todo verbo: lessonkit help refusals
+reference-wanted = Se busca para:
+reference-also = También, en las palabras del oficio:
+reference-several = { $topic }:
+reference-overview = Todos los verbos por temas. Para saber más de uno: lessonkit help set_band, en un cuaderno lesson.help("set_band"). Por lo que se quiere hacer: lessonkit help "curved hem".
+reference-unknown = no hay ninguna entrada «{ $topic }».
+reference-unknown_near = Parecidas: { $names }.
+reference-unknown_do = Pregunte por un verbo, como set_band, o por una palabra inglesa del oficio, como hem. Todas: lessonkit help
+reference-kind_piece = verbo de una pieza en un paso de trazado
+reference-kind_line = verbo de una línea en un paso de trazado
+reference-kind_point = verbo de un punto en un paso de trazado
+reference-kind_strip = verbo de una tira en un paso de trazado
+reference-kind_make = operación de un paso de costura
+reference-kind_cut_piece = de una pieza cortada en un paso de costura
+reference-kind_edges = de un borde en un paso de costura
+reference-kind_lesson = de una lección
+reference-kind_kit = se importa de kit

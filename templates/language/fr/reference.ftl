@@ -1,0 +1,22 @@
+# Titres de l’aide-mémoire ; les articles eux-mêmes sont en anglais, comme le code dont ils parlent.
+reference-example = Exemple :
+reference-says = Ce qui est dit de l’exemple :
+reference-shows = Ce que montre son dessin :
+reference-refuses = Ce qui est refusé (… tient lieu d’une valeur) :
+reference-refuses_nothing = Rien de particulier n’est refusé ; ce que tout verbe refuse : lessonkit help refusals
+reference-wanted = Cherché pour :
+reference-also = Aussi, dans les mots du métier :
+reference-several = { $topic } :
+reference-overview = Tous les verbes par sujet. Pour en savoir plus : lessonkit help set_band, dans un notebook lesson.help("set_band"). Par ce que l’on veut faire : lessonkit help "curved hem".
+reference-unknown = il n’y a pas d’article « { $topic } ».
+reference-unknown_near = Proches : { $names }.
+reference-unknown_do = Demandez un verbe, comme set_band, ou un mot anglais du métier, comme hem. Tous : lessonkit help
+reference-kind_piece = verbe d’une pièce dans une étape de tracé
+reference-kind_line = verbe d’une ligne dans une étape de tracé
+reference-kind_point = verbe d’un point dans une étape de tracé
+reference-kind_strip = verbe d’une bande dans une étape de tracé
+reference-kind_make = opération d’une étape de couture
+reference-kind_cut_piece = d’une pièce coupée dans une étape de couture
+reference-kind_edges = d’un bord dans une étape de couture
+reference-kind_lesson = d’une leçon
+reference-kind_kit = à importer de kit
