@@ -113,7 +113,7 @@ def test_a_cell_in_a_notebook_shows_words_and_a_picture(monkeypatch: pytest.Monk
         ("piece.notch", 'front.notch("armhole", 3000 * mm)'),
         ("piece.move_dart", 'front.move_dart("bust_dart", to="shoulder", at=6 * cm, way="swing")'),
         ("piece.move_dart", 'front.move_dart("bust_dat", to="shoulder", at=6 * cm)'),
-        ("piece.face", "facing.face(front.neck, depth=6 * cm, ends=('centre', 'shoulder'), short_at='moon', short=3 * mm)"),
+        ("piece.face", "facing.face(front.neck, depth=6 * cm, ends=('centre', 'shoulder'), short_at='x')"),
         ("piece.draw", "front.draw(yoke=front.neck_point, instead_of=front.neck)"),
         ("strip.band", "tie.band(finished_length=72 * cm, finished_width=3 * cm, allowance=1 * cm, grain='round')"),
         ("line.share", "front.mark(here=front.side.share(3))"),
