@@ -34,6 +34,7 @@ REASONS = {
     "placeholder.py": (2, "braces in the author's text"),
     "proof": (1, "a call in a cell"),
     "prose": (3, "braces in the author's text, a sentence of an operation"),
+    "reference": (1, "a verb named where a practice lesson is made"),
     "resources.py": (1, "an installation that lacks files"),
     "sewing": (80, "runs, their parts and landmarks, marks and words written in a sewing step"),
     "units.py": (5, "a bare number in code"),
