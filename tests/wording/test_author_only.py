@@ -23,7 +23,7 @@ REASONS = {
     "geometry": (6, "a path or an outline made in code without lines or with one name twice"),
     "language.py": (6, "a catalogue that lacks a message"),
     "lesson": (
-        223,
+        225,
         "names, words and arguments written in a step; bounds, and values that follow, written as functions; "
         "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
