@@ -36,6 +36,7 @@ from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
 from kit.booklet.typeset import Set, set_in_type
+from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
 from kit.language import SOURCE, languages, speaking
@@ -136,7 +137,7 @@ def build(
             findings = prove(pattern)
         with stage("cutting layouts"):
             progress("Laying the pieces on the cloth")
-            bought = shopping(ran.handover)
+            bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
         made, lesson = Path(scratch), LessonFolder(notebook.resolve().parent)
         writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
         with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
@@ -145,7 +146,7 @@ def build(
                 writing.screen()
                 with stage("pattern pages"):
                     progress("Laying out the pattern pages")
-                    write_pages(pattern, made, lambda line: progress(f"  {line}"))
+                    write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
                 writing.end_prints(setting, timings)
             except BaseException:
                 pool.shutdown(wait=True, cancel_futures=True)

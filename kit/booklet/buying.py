@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from kit.booklet.forms import PHONE, PX, Form, Room
 from kit.booklet.handover import Handover
 from kit.booklet.model import Table
 from kit.booklet.pictures import Inks, Picture, picture
-from kit.cloth.lay import Lay, lays
-from kit.cloth.yardage import Yardage, notes, yardage
+from kit.cloth.kept_lays import Kept
+from kit.cloth.lay import Lay
+from kit.cloth.range_lay import range_lays
+from kit.cloth.yardage import Amount, Yardage, amounts, falls, notes
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Drawing
 from kit.picture.lay import lay_drawing, shared_scale
 from kit.picture.theme import THEME
-from kit.units import both, stacked
+from kit.units import System, both, stacked
 
+FOLDED = " *"
+"""Beside a length that suffices on folded cloth too."""
 _LEAST, _SCREEN_LEAST = 9.4, 10.5
 """The smaller of the two sizes of text in a layout, in CSS px: on paper a little over 7 pt, on a screen 11 px once
 letters are enlarged for the form."""
@@ -24,29 +29,32 @@ letters are enlarged for the form."""
 
 @dataclass(frozen=True)
 class Shopping:
-    """The `lays` of the reader's size and the `amounts` of every size: worked out once for all forms of a booklet."""
+    """The `lays` of the reader's size and the `amounts` of every size: worked out once for all forms of a booklet.
+    `sizes` are those of the chart, smallest first."""
 
     lays: tuple[Lay, ...]
     amounts: tuple[Yardage, ...]
+    sizes: tuple[str, ...] = ()
 
 
-def shopping(given: Handover) -> Shopping:
-    """Lays and lengths for a worked lesson. `KitError` when a piece has no allowances yet."""
+def shopping(given: Handover, kept: Kept | None = None) -> Shopping:
+    """Lays and lengths for a worked lesson; what is `kept` is not laid again. `KitError` when a piece has no allowances
+    yet."""
     pattern = given.pattern
-    mine = pattern.body.name
-    made = lays(pattern)
-    patterns = given.sizes if any(other.body.name == mine for other in given.sizes) else (pattern, *given.sizes)
-    return Shopping(made, yardage(patterns, {mine: made}))
+    mine, sizes = pattern.body.name, given.sizes or (pattern,)
+    others = () if any(size.body.name == mine for size in sizes) else (pattern,)
+    laid = range_lays(sizes, others, kept)
+    shown = tuple(lay for each in laid if each.size == mine for lay in each.lays)
+    return Shopping(shown, amounts(laid, (*sizes, *others)), tuple(size.body.name for size in sizes))
 
 
 def lengths(pattern: Pattern, bought: Shopping) -> Table | None:
     """The length of each cloth to buy in each width, in the reader's size."""
     system, mine = pattern.lesson.units, pattern.body.name
-    how = {(lay.cloth, lay.width): say(f"booklet.laid_{lay.fold}") for lay in bought.lays}
     rows: list[tuple[str, ...]] = []
     for entry in bought.amounts:
         amount = entry.of(mine)
-        laid = how.get((entry.cloth, entry.width), amount.trouble)
+        laid = _laid(amount) or amount.trouble
         length = amount.shown(system) or say("booklet.too_narrow")
         rows.append((say(f"booklet.cloth_{entry.cloth}"), both(entry.width, system, "finished"), length, laid))
     if not rows:
@@ -56,7 +64,7 @@ def lengths(pattern: Pattern, bought: Shopping) -> Table | None:
 
 
 def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
-    """The same for every size of the lesson; None when there is only one."""
+    """The same for every size of the lesson, marked where it may also be folded; None when there is only one."""
     system = pattern.lesson.units
     sizes = [amount.size for amount in bought.amounts[0].amounts] if bought.amounts else []
     if len(sizes) < 2:
@@ -68,13 +76,37 @@ def lengths_by_size(pattern: Pattern, bought: Shopping) -> Table | None:
                 cloth=say(f"booklet.cloth_{entry.cloth}"),
                 width=both(entry.width, system, "finished"),
             ),
-            *(stacked(amount.length, system, "shop") if not amount.trouble else "–" for amount in entry.amounts),
+            *(_in_size(amount, system) for amount in entry.amounts),
         )
         for entry in bought.amounts
     )
     mine = pattern.body.name
     marked = sizes.index(mine) if mine in sizes else -1
-    return Table(say("booklet.lengths_by_size"), (say("booklet.size"), *sizes), rows, marked, kind="chart")
+    note = " ".join(_size_notes(bought))
+    return Table(say("booklet.lengths_by_size"), (say("booklet.size"), *sizes), rows, marked, note, kind="chart")
+
+
+def _laid(amount: Amount) -> str:
+    """How it may be laid, in words."""
+    ways = [say(f"booklet.laid_{fold}") for fold in amount.folds]
+    return say("booklet.laid_either", folded=ways[0], flat=ways[1]) if len(ways) == 2 else "".join(ways)
+
+
+def _in_size(amount: Amount, system: System) -> str:
+    if amount.trouble:
+        return "–"
+    return stacked(amount.length, system, "shop") + (FOLDED if _folded(amount) else "")
+
+
+def _folded(amount: Amount) -> bool:
+    return any(fold != "flat" for fold in amount.folds)
+
+
+def _size_notes(bought: Shopping) -> Iterator[str]:
+    if any(_folded(amount) for entry in bought.amounts for amount in entry.amounts):
+        yield say("lay.may_fold", sign=FOLDED.strip())
+    for smaller, larger in dict.fromkeys(pair for entry in bought.amounts for pair in falls(entry, bought.sizes)):
+        yield say("lay.falls", smaller=smaller, larger=larger)
 
 
 def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> tuple[Picture, ...]:

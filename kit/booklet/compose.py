@@ -326,7 +326,11 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
             small.name,
             small.title,
             (
-                *(cut_sentence(cut) for cut in cuts if cut.number == small.number and cut.title == small.title),
+                *(
+                    cut_sentence(cut, pattern.lesson.units)
+                    for cut in cuts
+                    if cut.number == small.number and cut.title == small.title
+                ),
                 *([sizes[small.name]] if small.name in sizes else []),
             ),
             picture(small.drawing, f"piece-{small.number}-{small.name}", Room(room.width, 2 * room.height), inks),

@@ -7,6 +7,7 @@ from kit.booklet.measuring import named, said, used_measures
 from kit.booklet.model import Cloth, Table
 from kit.cloth.cut_list import Cut, cut_list
 from kit.cloth.needle import FINE_ROWS, Setting, setting_for
+from kit.cloth.pieced import OVERLAP
 from kit.language import keys, say
 from kit.lesson.ease import ease
 from kit.lesson.pattern import Pattern, Value
@@ -14,12 +15,12 @@ from kit.picture.stretch_gauge import RELAXED
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
-from kit.prose.notion_sizes import sized
 from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
 from kit.wear.finished import fitted
 from kit.wording.lists import listed, strung, two_sentences
+from kit.wording.notion_sizes import sized
 from kit.wording.worded import worded
 
 
@@ -234,7 +235,7 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
     return (*(sized(text, system) for text in own), *(say(f"notion.{need}") for need in more))
 
 
-def cut_sentence(cut: Cut) -> str:
+def cut_sentence(cut: Cut, system: System = "cm") -> str:
     """'Cut 2 of main cloth and 2 of interfacing, as mirrored pairs' and its like."""
     values = {"count": cut.count, "interfacing": cut.interfacing, "edge": cut.edge}
     values["cloth"] = say(f"booklet.of_{cut.cloth}")
@@ -250,12 +251,13 @@ def cut_sentence(cut: Cut) -> str:
         key, values["lengths"] = "cut_joined", cut.joins + 1
     else:
         key = "cut"
-    return say(f"booklet.{key}{'_interfaced' if cut.interfacing else ''}", values)
+    said = say(f"booklet.{key}{'_interfaced' if cut.interfacing else ''}", values)
+    return say("booklet.cut_in_two", said=said, overlap=both(OVERLAP, system, "allowance")) if cut.in_two else said
 
 
 def cut_table(pattern: Pattern) -> Table:
     """The cut list of pieces and strips."""
-    rows = tuple((str(cut.number), cut.title, cut_sentence(cut)) for cut in cut_list(pattern))
+    rows = tuple((str(cut.number), cut.title, cut_sentence(cut, pattern.lesson.units)) for cut in cut_list(pattern))
     head = (say("booklet.no"), say("booklet.piece"), say("booklet.to_cut"))
     return Table(say("booklet.cut_list"), head, rows, kind="plain cutlist")
 

@@ -3,21 +3,20 @@ each cut takes of the cloth, turned so that its grainline lies on the grain it n
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
+from kit.cloth.grain import at_fold, lengthwise
 from kit.cloth.need import Box
-from kit.geometry import Motion, Point, Vector
+from kit.cloth.pieced import in_two
+from kit.geometry import Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import cut_line
-from kit.piece.piece import Cloth, Grain, GrainKind, Piece, Strip
+from kit.piece.piece import Cloth, GrainKind, Piece, Strip
 from kit.piece.strips import bias_cloth
 from kit.piece.unfold import unfolded
 from kit.wording.names import edge_label
 
 INTERFACING_WIDTH = 900.0  # mm, a width it is often sold in; from memory
-_TURN = {"lengthwise": 0.0, "crosswise": math.pi / 2, "bias": math.pi / 4}
-"""How far the grainline lies off the lengthwise grain."""
 
 
 @dataclass(frozen=True)
@@ -25,7 +24,7 @@ class Cut:
     """One line of the cut list. `how` is "fold", "pair", "single", "right_side_up" or "strip"; the same shape is cut
     from `interfacing` layers of interfacing. A strip is cut `length` x `width` mm; `joins` is how many seams piece each
     of the finished ones, and `count` then says how many lengths are cut; `square` is the side of the square that
-    gives them as one continuous bias."""
+    gives them as one continuous bias. `in_two`: the interfacing is cut in two lengths (kit/cloth/pieced.py)."""
 
     number: int
     title: str
@@ -39,6 +38,7 @@ class Cut:
     width: float = 0.0
     joins: int = 0
     square: float = 0.0
+    in_two: bool = False
 
 
 def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
@@ -55,7 +55,10 @@ def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
         how, edge = _how(piece)
         plan = piece.cut
         grain = piece.grain.kind if piece.grain else "lengthwise"
-        lines.append(Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing, grain))
+        two = plan.interfacing > 0 and in_two(piece) is not None
+        lines.append(
+            Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing, grain, in_two=two)
+        )
     for strip in pattern.strips:
         lines.append(
             Cut(
@@ -81,7 +84,9 @@ def boxes(pattern: Pattern, cloth: Cloth) -> tuple[Box, ...]:
         count = piece.cut.count if piece.cut.cloth == cloth else 0
         if cloth == "interfacing":
             count = max(count, piece.cut.interfacing)
-        if count:
+        if count and cloth == "interfacing" and (two := in_two(piece)):
+            found.append(Box(piece.title, two.along, two.across, 2 * count))
+        elif count:
             found.append(_piece_box(piece, count))
     for strip in pattern.strips:
         if strip.cloth == cloth:
@@ -110,14 +115,6 @@ def _strip_box(strip: Strip) -> Box:
     return Box(strip.title, along, across, strip.pieces)
 
 
-def lengthwise(grain: Grain | None) -> Vector:
-    """The direction of the cloth's length on the paper, the way the piece's top points; straight up without a
-    grainline. A crosswise or bias grainline is turned clockwise onto the cloth."""
-    if grain is None or grain.start.distance(grain.end) < 1e-9:
-        return Vector(0.0, 1.0)
-    return Motion.rotation(_TURN[grain.kind]).vector((grain.end - grain.start).unit())
-
-
 def _piece_box(piece: Piece, count: int) -> Box:
     way = lengthwise(piece.grain)
     folded = bool(piece.fold)
@@ -133,12 +130,6 @@ def _piece_box(piece: Piece, count: int) -> Box:
     along = _reach(points, way)
     across = _reach(points, Vector(way.y, -way.x))
     return Box(piece.title, along, across, count, folded, piece.cut.mirrored, single)
-
-
-def at_fold(piece: Piece, way: Vector) -> bool:
-    """Whether the fold of `piece` runs along `way`, the cloth's length."""
-    fold = piece.edge(piece.fold).path
-    return abs((fold.end - fold.start).unit().cross(way)) < 0.02
 
 
 def _reach(points: list[Point], way: Vector) -> float:

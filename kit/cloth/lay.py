@@ -2,39 +2,32 @@
 
 Two ways to lay are tried: the cloth opened out flat, and folded lengthwise with right sides together (pieces on the
 fold at the fold, pairs cut through both layers), what is cut single lying on the opened cloth below. Each is packed by
-`kit.cloth.length_cost` and, as a bound, laid in the simple rows of `kit.cloth.need`; the shortest counts, and of lays
-that cost the same in the shop the folded one, which is quicker to cut. Places are in mm: x across the cloth (from the
-fold where it is folded), y along it, the tops of the pieces upward unless they are turned.
+`kit.cloth.length_cost` and, as a bound, laid in the simple rows of `kit.cloth.need`. The shortest says what is bought;
+where the folded one, which is quicker to cut, costs no more in the shop, both are shown. Places are in mm: x across the
+cloth (from the fold where it is folded), y along it, the tops of the pieces upward unless they are turned.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
-from typing import Any, Literal
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
 
+from kit.cloth.arranged import Arranging, Fold, Hints, Item, Try
 from kit.cloth.cut_list import INTERFACING_WIDTH, boxes
-from kit.cloth.length_cost import COLUMN, FINE, ROW, ClothWay, pack_on_cloth, shortest
-from kit.cloth.need import GAP, Box, need, rows
-from kit.cloth.parts import Part, motion_of, moved, napped, parts, turns
+from kit.cloth.need import Box, need
+from kit.cloth.parts import motion_of, moved, napped, parts
 from kit.errors import KitError
 from kit.geometry import Curve, Motion, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.pack.orders import tries
-from kit.pack.packing import Packed
-from kit.pausing import pause_here
 from kit.piece.piece import Cloth
-from kit.piece.strips import SELVEDGE
 
-Fold = Literal["lengthwise", "flat", "part"]
 CLOTHS: tuple[Cloth, ...] = ("main", "lining", "interfacing")
-_FEWEST, _HINTS = 3, 6
 PLACED = 600
 """Shapes laid in all the tries of one way to fold."""
-HINTED = 1
-"""In place of such a number: only the orders that did well elsewhere are tried."""
-_SHOP = 100.0  # mm: cloth is sold by tenths of a metre
+_TENTH, _EIGHTH = 100.0, 914.4 / 8  # mm: cloth is sold by tenths of a metre and eighths of a yard
+_NO_HINTS: Mapping[str, Hints] = {}
 
 
 @dataclass(frozen=True)
@@ -85,15 +78,17 @@ class TooNarrow(KitError):
 
 
 def lays(pattern: Pattern, placed: int = PLACED) -> tuple[Lay, ...]:
-    """The lay of each cloth at each width it is sold in, main cloth first, interfacing at its usual width. A width that
-    is too narrow for a piece has none. Raises `KitError` when a piece has no allowances yet."""
+    """The lays of each cloth at each width it is sold in, main cloth first, interfacing at its usual width: at each
+    width one, or a folded one and a flat one of the same price. A width that is too narrow for a piece has none. These
+    are the lays of one size alone; `kit.cloth.range_lay` lays it together with the other sizes. Raises `KitError` when
+    a piece has no allowances yet."""
     found: list[Lay] = []
     for cloth in CLOTHS:
         table = CuttingTable.of(pattern, cloth)
         if table.rough:
             for width in widths(pattern, cloth):
                 try:
-                    found.append(table.lay(width, placed))
+                    found += table.laid(table.tries(width, placed), width, lost(pattern, cloth))
                 except TooNarrow:
                     continue
     return tuple(found)
@@ -110,205 +105,77 @@ def widths(pattern: Pattern, cloth: Cloth) -> tuple[float, ...]:
     return (INTERFACING_WIDTH,) if cloth == "interfacing" else pattern.lesson.cloth_widths
 
 
-@dataclass(frozen=True)
-class _Item:
-    """One laying: `part`, its half at the fold or its whole, through so many layers; `ways` are (turn, over)."""
-
-    part: Part
-    half: bool
-    layers: int
-    sides: tuple[str, ...]
-    ways: tuple[tuple[int, bool], ...]
-
-
-_Lying = tuple[_Item, int, Point]
-"""An item, the place of its way among its ways, and the lower left corner of the box around it."""
+def lost(pattern: Pattern, cloth: Cloth) -> float:
+    """The share of its length that `cloth` loses in washing; interfacing is not washed before it is cut."""
+    return 0.0 if cloth == "interfacing" else pattern.lesson.shrinkage
 
 
 @dataclass(frozen=True)
-class _Try:
-    """One way to lay everything: `length`, `fold` and `folded` as a `Lay` has them."""
+class CuttingTable(Arranging):
+    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes."""
 
-    length: float
-    fold: Fold
-    lying: tuple[_Lying, ...]
-    folded: float = 0.0
-
-
-Hints = dict[tuple[Cloth, float, str], list[tuple[int, ...]]]
-"""Orders of laying that did well, by cloth, width of the room, and how it is folded."""
-
-
-@dataclass(frozen=True)
-class CuttingTable:
-    """What is cut from one cloth, ready to be laid at any width; `rough` are its bounding boxes. `ways` and `finer`
-    keep what has been worked out: how each piece may lie, and orders laid on fine columns. `hints` are orders that did
-    well."""
-
-    cloth: Cloth
-    nap: bool
-    parts: tuple[Part, ...]
-    rough: tuple[Box, ...]
-    ways: dict[tuple[Any, ...], ClothWay] = field(default_factory=dict, compare=False)
-    finer: dict[tuple[Any, ...], Packed | None] = field(default_factory=dict, compare=False)
-    hints: Hints = field(default_factory=dict, compare=False)
+    rough: tuple[Box, ...] = ()
 
     @classmethod
-    def of(cls, pattern: Pattern, cloth: Cloth, hints: Hints | None = None) -> CuttingTable:
-        """`hints` are shared with the same lesson in other sizes: orders that did well are tried again. Raises
-        `KitError` when a piece has no allowances yet."""
-        return cls(
-            cloth,
-            napped(pattern, cloth),
-            parts(pattern, cloth),
-            boxes(pattern, cloth),
-            hints={} if hints is None else hints,
-        )
+    def of(cls, pattern: Pattern, cloth: Cloth) -> CuttingTable:
+        """Raises `KitError` when a piece has no allowances yet."""
+        return cls(cloth, napped(pattern, cloth), parts(pattern, cloth), rough=boxes(pattern, cloth))
 
-    def lay(self, width: float, placed: int = PLACED) -> Lay:
-        """The best lay found at this `width`. Raises `TooNarrow`."""
+    def narrow(self, width: float) -> TooNarrow | None:
+        """Why cloth of this `width` is too narrow, if it is."""
         try:
             need(self.rough, width)
         except KitError as error:
-            raise TooNarrow(error.told.says, where=error.told.at, do=error.told.can) from None
-        # Boxes laid in rows need no search, and their length can always be reached: what was packed counts only where
-        # it is no longer than that.
-        simple = [self._flat(width, 0), self._folded(width, 0)]
-        bound = min(made.length for made in simple if made is not None)
-        found = [made for made in (*simple, self._flat(width, placed), self._folded(width, placed)) if made is not None]
-        best = min((made for made in found if made.length <= bound + 1e-6), key=_worth)
-        return self._made(best, width)
+            return TooNarrow(error.told.says, where=error.told.at, do=error.told.can)
+        return None
 
-    def _made(self, best: _Try, width: float) -> Lay:
+    def tries(
+        self, width: float, placed: int = PLACED, hints: Mapping[str, Hints] = _NO_HINTS, seed: int = 1
+    ) -> tuple[Try, ...]:
+        """The best found of each way to lay at this `width`, flat and, where it can be, folded; `hints` by "flat" and
+        "folded", another `seed` tries other orders. Raises `TooNarrow`."""
+        if narrow := self.narrow(width):
+            raise narrow
+        found: list[Try] = []
+        for key, arranged in (("flat", self.flat), ("folded", self.folded)):
+            # Boxes laid in rows need no search, and their length can always be reached: what was packed counts only
+            # where it is no longer than that.
+            made = [arranged(width, 0), arranged(width, placed, hints.get(key, ()), seed)]
+            known = [each for each in made if each is not None]
+            if known:
+                found.append(min(reversed(known), key=lambda each: each.length))
+        return tuple(found)
+
+    def lay(self, width: float, placed: int = PLACED) -> Lay:
+        """The best lay found at this `width`. Raises `TooNarrow`."""
+        return self.laid(self.tries(width, placed), width)[0]
+
+    def laid(self, found: Iterable[Try], width: float, lost: float = 0.0) -> tuple[Lay, ...]:
+        """The lays that cost least in the shop, of cloth that loses the share `lost` in washing: the folded one, which
+        is quicker to cut, beside the flat one where it is no dearer."""
+        ranked = sorted(found, key=lambda each: (each.fold == "flat", each.length))
+        cheapest = min(price(each.length, lost) for each in ranked)
+        shown = [each for each in ranked if price(each.length, lost) == cheapest]
+        if self.cloth == "interfacing":
+            shown = shown[:1]  # nobody minds how it lies
+        return tuple(self.made(each, width) for each in shown)
+
+    def made(self, best: Try, width: float) -> Lay:
+        """`best` as a lay on cloth `width` mm wide."""
         area = sum(item.part.area(item.half) * item.layers for item, _, _ in best.lying)
         waste = 1.0 - area / (width * best.length) if best.length else 0.0
         laid = _numbered([_settled(*each) for each in best.lying])
         return Lay(self.cloth, width, best.length, best.fold, laid, waste, best.folded, self.nap)
 
-    # ---- the two ways to fold ---------------------------------------------------------------------------------
 
-    def _flat(self, width: float, placed: int) -> _Try:
-        items = [self._single(part, copy) for part in self.parts for copy in range(len(part.copies))]
-        lying, length = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed)
-        return _Try(length, "flat", lying)
-
-    def _folded(self, width: float, placed: int) -> _Try | None:
-        """Folded, with what is single below it; None when a piece is too wide for half the cloth or nothing is cut
-        from both layers."""
-        doubled: list[_Item] = []
-        single: list[_Item] = []
-        for part in self.parts:
-            count = len(part.copies)
-            if part.half:
-                # Turned round, a half has its fold on the wrong side; its paper turned over as well, it lies at the
-                # fold again.
-                ways = tuple((turn, part.over != (turn == 180)) for turn in turns(self.nap))
-                doubled += [_Item(part, True, 2, ("right", "left"), ways)] * count
-                continue
-            # Each laying on double cloth gives two; an odd one over, or what gives no pair, is cut from one layer
-            # below.
-            pairs = count // 2 if part.doubles else 0
-            doubled += [self._double(part, pair) for pair in range(pairs)]
-            single += [self._single(part, copy) for copy in range(2 * pairs, count)]
-        half = width / 2 - SELVEDGE
-        if not doubled or any(item.part.width(item.half) > half + 1e-6 for item in doubled):
-            return None
-        lying, length = self._lay_out(doubled, 0.0, half, 0.0, placed)
-        if not single:
-            return _Try(length, "lengthwise", lying, length)
-        below, end = self._lay_out(single, SELVEDGE, width - SELVEDGE, length + GAP, placed)
-        return _Try(end, "part", (*lying, *below), length)
-
-    def _single(self, part: Part, copy: int) -> _Item:
-        side = part.copies[copy]
-        sides = ("right", "left") if part.half else (side,)
-        return _Item(part, False, 1, sides, tuple((turn, side == "left") for turn in turns(self.nap)))
-
-    def _double(self, part: Part, pair: int) -> _Item:
-        over = (False, True) if part.paired else (False,)
-        ways = tuple((turn, flip) for flip in over for turn in turns(self.nap))
-        return _Item(part, False, 2, part.copies[2 * pair : 2 * pair + 2], ways)
-
-    # ---- laying -----------------------------------------------------------------------------------------------
-
-    def _lay_out(
-        self, items: Sequence[_Item], left: float, right: float, begin: float, placed: int
-    ) -> tuple[tuple[_Lying, ...], float]:
-        """`items` between `left` and `right` from `begin` on: where each lies, and where the last one ends. Without
-        any shapes to try (`placed` 0) their boxes are laid in rows."""
-        if not placed:
-            sizes = []
-            for item in items:
-                x0, y0, x1, y1 = item.part.bounds(item.half)
-                sizes.append((y1 - y0, x1 - x0, item.half))
-            corners = [Point(left + x, begin + y) for x, y in rows(sizes, right - left)]
-            return _ended(items, [0] * len(items), corners)
-        single = not any(item.layers == 2 for item in items)
-        off = 0.0 if single else GAP  # what is not on the fold keeps off it
-        ways = self._ways(items, off, COLUMN)
-        areas = [item.part.area(item.half) for item in items]
-        across = right - left + GAP
-        longest = max((each[0].footprint.rows for each in ways), default=0)
-        key = (self.cloth, across, "single" if single else "double")
-        known = self.hints.setdefault(key, [])
-        count = 0 if placed == HINTED else tries(placed, len(items), _FEWEST)
-        found = shortest(ways, areas, across, count, longest, known)
-        if found is None:
-            return self._lay_out(items, left, right, begin, 0)
-        if found.order not in known:
-            known[:] = [found.order, *known[: _HINTS - 1]]
-        corner = Point(left - GAP / 2, begin)
-        lying = [_lying(items, ways, found, corner)]
-        # Many orders are tried on coarse columns and only the best one again on fine columns, which cost several
-        # times as much. Where the cloth is no longer than its longest piece, nothing is to be gained.
-        if found.rows > longest:
-            finer = self._ways(items, off, FINE)
-            same = (across, off, *((item.part.name, item.half, item.ways) for item in items), found.order)
-            if same not in self.finer:
-                pause_here()
-                self.finer[same] = pack_on_cloth(finer, found.order, across, found.rows)
-            again = self.finer[same]
-            if again is not None:
-                lying.append(_lying(items, finer, again, corner))
-        return min(lying, key=lambda each: each[1])
-
-    def _ways(self, items: Sequence[_Item], off: float, column: float) -> list[list[ClothWay]]:
-        """Each item's ways, marked on columns of so many mm; what is not on the fold keeps `off` mm from it."""
-        return [[self._way(item, way, off, column) for way in item.ways] for item in items]
-
-    def _way(self, item: _Item, way: tuple[int, bool], off: float, column: float) -> ClothWay:
-        key = (item.part.name, item.half, *way, off, column)
-        if key not in self.ways:
-            shape = item.part.lying(item.half, *way)
-            self.ways[key] = ClothWay.of(shape, GAP, column, tied=item.half, off=off)
-        return self.ways[key]
+def price(length: float, lost: float = 0.0) -> tuple[float, float]:
+    """What a lay of `length` mm costs: the tenths of a metre and the eighths of a yard that are bought, of cloth that
+    loses the share `lost` of its length."""
+    bought = length / (1.0 - lost)
+    return math.ceil(bought / _TENTH - 1e-6), math.ceil(bought / _EIGHTH - 1e-6)
 
 
-def _lying(
-    items: Sequence[_Item], ways: Sequence[Sequence[ClothWay]], found: Packed, corner: Point
-) -> tuple[tuple[_Lying, ...], float]:
-    """Each item as it was packed on ground that begins at `corner`, all moved up so that the first begins there; and
-    where the last one ends."""
-    corners = []
-    for item, each, (way, row, column) in zip(items, ways, found.places, strict=True):
-        x0, y0, _, _ = item.part.bounds(item.half, *item.ways[way])
-        marked = each[way]
-        x = corner.x + column * marked.column + x0 - marked.footprint.left
-        corners.append(Point(x, corner.y + row * ROW + y0 - marked.footprint.low))
-    up = min((each.y for each in corners), default=corner.y) - corner.y
-    return _ended(items, [way for way, _, _ in found.places], [Point(each.x, each.y - up) for each in corners])
-
-
-def _ended(items: Sequence[_Item], which: Sequence[int], corners: Sequence[Point]) -> tuple[tuple[_Lying, ...], float]:
-    """Each item with its way and its corner, and where the last one ends."""
-    end = 0.0
-    for item, way, corner in zip(items, which, corners, strict=True):
-        _, y0, _, y1 = item.part.bounds(item.half, *item.ways[way])
-        end = max(end, corner.y + y1 - y0)
-    return tuple(zip(items, which, corners, strict=True)), end
-
-
-def _settled(item: _Item, way: int, corner: Point) -> Placed:
+def _settled(item: Item, way: int, corner: Point) -> Placed:
     part, (turn, over) = item.part, item.ways[way]
     x0, y0, _, _ = part.bounds(item.half, turn, over)
     motion = motion_of(turn, over != (item.half and part.over)).then(
@@ -342,8 +209,3 @@ def _numbered(placed: Sequence[Placed]) -> tuple[Placed, ...]:
         found.append(replace(each, copy=given.get(each.piece, 0) + 1))
         given[each.piece] = given.get(each.piece, 0) + each.gives
     return tuple(found)
-
-
-def _worth(made: _Try) -> tuple[float, bool, float]:
-    """Cheaper in the shop first, then what is quicker to cut, then the shorter one."""
-    return math.ceil(made.length / _SHOP - 1e-6), made.fold == "flat", made.length

@@ -103,10 +103,11 @@ def shortest(
     tries: int,
     least: int = 0,
     hints: Sequence[Sequence[int]] = (),
+    seed: int = 1,
 ) -> Packed | None:
     """The shortest packing of so many `tries`: shapes in the order of their `areas`, lengths and widths, and in the
     orders of `hints` (not counted as tries), then in orders near the best one yet. Stops when no more than `least`
-    rows are used. `across` as in `pack_on_cloth`. None when a shape is too wide.
+    rows are used. `across` as in `pack_on_cloth`; another `seed` tries other orders. None when a shape is too wide.
 
     >>> import shapely
     >>> boxes = [shapely.box(0, 0, *size) for size in ((300, 400), (280, 250), (280, 150))]
@@ -117,7 +118,7 @@ def shortest(
     """
     if not shapes:
         return Packed((), 0, ())
-    random = chance()
+    random = chance(seed)
     first = [*(tuple(hint) for hint in hints if len(hint) == len(shapes)), *_likely(shapes, areas)]
     best: Packed | None = None
 

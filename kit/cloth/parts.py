@@ -17,7 +17,8 @@ from typing import Any, Literal
 import shapely
 from shapely import affinity
 
-from kit.cloth.cut_list import at_fold, lengthwise
+from kit.cloth.grain import at_fold, lengthwise
+from kit.cloth.pieced import Lengths, in_two
 from kit.geometry import Curve, Line, Motion, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.pausing import pause_here
@@ -113,7 +114,9 @@ def parts(pattern: Pattern, cloth: Cloth) -> tuple[Part, ...]:
         count = piece.cut.count if piece.cut.cloth == cloth else 0
         if cloth == "interfacing":
             count = max(count, piece.cut.interfacing)
-        if count:
+        if count and cloth == "interfacing" and (two := in_two(piece)):
+            found.append(_in_two(piece, two, count))
+        elif count:
             found.append(_piece(piece, count, napped(pattern, cloth)))
     for strip in pattern.strips:
         if strip.cloth == cloth:
@@ -220,6 +223,14 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
         grain_half=_carried(grain, to_fold),
         axis=_carried(fold_ends, upright),
     )
+
+
+def _in_two(piece: Piece, two: Lengths, count: int) -> Part:
+    """Two lengths of each layer of interfacing."""
+    x, y = two.across, two.along
+    grain = (Point(x / 2, 0.2 * y), Point(x / 2, 0.8 * y))
+    block = _closed([(0.0, 0.0), (x, 0.0), (x, y), (0.0, y)])
+    return Part(piece.name, piece.title, piece.number, "piece", block, _RIGHT * (2 * count), grain=grain)
 
 
 def _carried(grain: tuple[Point, Point] | None, motion: Motion) -> tuple[Point, Point] | None:

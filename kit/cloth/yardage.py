@@ -1,36 +1,40 @@
 """How much cloth to buy: for every cloth, width and size the length of a lay that exists, and what it loses in
 washing.
 
-Cloth that shrinks by a share s of its length leaves length x (1 - s), so laid length / (1 - s) is bought. Sizes other
-than the reader's are laid with fewer tries; each length still belongs to a real lay, found by `kit.cloth.lay`.
+Cloth that shrinks by a share s of its length leaves length x (1 - s), so laid length / (1 - s) is bought. Each length
+belongs to a real lay, found for all sizes together by `kit.cloth.range_lay`, so that a size has the same length whoever
+reads it.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
-from kit.cloth.lay import CLOTHS, HINTED, PLACED, CuttingTable, Hints, Lay, TooNarrow, widths
+from kit.cloth.kept_lays import Kept
+from kit.cloth.lay import Fold, lost, price
 from kit.cloth.need import GAP, nap_note
+from kit.cloth.pieced import OVERLAP, pieced
+from kit.cloth.range_lay import SizeLaid, range_lays
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Cloth
 from kit.units import System, both, percent
-
-QUICK = 120
-"""Shapes laid in all the tries of one way to fold, for sizes that are not the reader's."""
+from kit.wording.lists import listed
 
 
 @dataclass(frozen=True)
 class Amount:
     """What one `size` takes: `laid` mm of lay, `length` mm to buy. Both are 0 where the cloth is too narrow, and
-    `trouble` says for what."""
+    `trouble` says for what. `folds` are the ways to lay it that cost no more than that, the folded one first."""
 
     size: str
     laid: float
     length: float
     trouble: str = ""
+    folds: tuple[Fold, ...] = ()
 
     def shown(self, system: System = "cm") -> str:
         """The length to buy in both systems, rounded up as cloth is sold; empty where the cloth is too narrow."""
@@ -70,46 +74,34 @@ def to_buy(laid: float, shrinkage: float) -> float:
 
 
 def yardage(
-    patterns: Sequence[Pattern], plans: Mapping[str, Iterable[Lay]] | None = None, placed: int = QUICK
+    patterns: Sequence[Pattern], others: Sequence[Pattern] = (), kept: Kept | None = None
 ) -> tuple[Yardage, ...]:
-    """Cloth for each of `patterns`, one worked lesson in several sizes: one `Yardage` for every cloth and width, main
-    cloth first. `plans` holds lays already made, by size, so that a printed plan and this table agree; `placed` says
-    how many shapes may be laid in trying for the others. Raises `KitError` when a piece has no allowances yet."""
-    known = {size: tuple(made) for size, made in (plans or {}).items()}
-    found: list[Yardage] = []
-    for cloth in CLOTHS:
-        hints: Hints = {}
-        every = [(pattern, CuttingTable.of(pattern, cloth, hints)) for pattern in patterns]
-        tables = [(pattern, table) for pattern, table in every if table.rough]
-        if not tables:
-            continue
-        for width in widths(tables[0][0], cloth):
-            amounts: dict[int, Amount] = {}
-            middle = len(tables) // 2
-            # From the middle outwards, so that what does well there is tried in the sizes beside it.
-            for at in sorted(range(len(tables)), key=lambda at: abs(at - middle)):
-                amounts[at] = _amount(*tables[at], width, known, max(placed, PLACED) if at == middle else placed)
-            for at, (pattern, table) in enumerate(tables):
-                if pattern.body.name not in known:
-                    again = _amount(pattern, table, width, known, HINTED)  # the orders found meanwhile
-                    amounts[at] = min(amounts[at], again, key=lambda amount: amount.laid)
-            found.append(Yardage(cloth, width, tuple(amounts[at] for at in sorted(amounts))))
-    return tuple(found)
+    """Cloth for each of `patterns`, one worked lesson in several sizes, and for the `others`, bodies beside the chart:
+    one `Yardage` for every cloth and width, main cloth first. Raises `KitError` when a piece has no allowances yet."""
+    return amounts(range_lays(patterns, others, kept), (*patterns, *others))
 
 
-def _amount(
-    pattern: Pattern, table: CuttingTable, width: float, known: Mapping[str, Sequence[Lay]], placed: int
-) -> Amount:
-    size = pattern.body.name
-    made = next((lay for lay in known.get(size, ()) if (lay.cloth, lay.width) == (table.cloth, width)), None)
-    if made is None:
-        try:
-            made = table.lay(width, placed)
-        except TooNarrow as error:
-            return Amount(size, 0.0, 0.0, str(error))
-    # Interfacing is not washed before it is cut.
-    lost = 0.0 if table.cloth == "interfacing" else pattern.lesson.shrinkage
-    return Amount(size, made.length, to_buy(made.length, lost))
+def amounts(laid: Iterable[SizeLaid], patterns: Sequence[Pattern]) -> tuple[Yardage, ...]:
+    """The lengths to buy for what was `laid` of these patterns, by `range_lays`."""
+    found: dict[tuple[Cloth, float], list[Amount]] = {}
+    for each in laid:
+        share = lost(patterns[0], each.cloth)
+        folds = tuple(lay.fold for lay in each.lays)
+        amount = Amount(each.size, each.length, to_buy(each.length, share), each.trouble, folds)
+        found.setdefault((each.cloth, each.width), []).append(amount)
+    return tuple(Yardage(cloth, width, tuple(rows)) for (cloth, width), rows in found.items())
+
+
+def falls(entry: Yardage, sizes: Sequence[str]) -> tuple[tuple[str, str], ...]:
+    """Where less is bought for a larger size than for a smaller one: neighbours (smaller, larger) of `sizes`. Their
+    layouts were searched for longer, and the smaller pieces do not go together as the larger ones do."""
+    rows = [amount for amount in entry.amounts if amount.size in sizes and not amount.trouble]
+    pairs = pairwise(rows)
+    return tuple(
+        (one.size, two.size)
+        for one, two in pairs
+        if any(mine > theirs for mine, theirs in zip(price(one.length), price(two.length), strict=True))
+    )
 
 
 def notes(pattern: Pattern) -> tuple[str, ...]:
@@ -119,5 +111,9 @@ def notes(pattern: Pattern) -> tuple[str, ...]:
         found.append(say("lay.yardage_shrinkage", share=percent(pattern.lesson.shrinkage, 1)))
     else:
         found.append(say("lay.yardage_unwashed"))
+    if two := pieced(pattern):
+        titles = listed([piece.title for piece in two])
+        overlap = both(OVERLAP, pattern.lesson.units, "allowance")
+        found.append(say("lay.interfacing_pieced", pieces=titles, overlap=overlap))
     more = nap_note(pattern.lesson.nap)
     return (*found, more) if more else tuple(found)

@@ -7,12 +7,15 @@ the last figures stand by, dimmed, and say what they were.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 
 import ipywidgets as widgets
 
+from kit.cloth.kept_lays import Kept
+from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
@@ -20,6 +23,7 @@ from kit.live import fragments
 from kit.live.class_lesson import in_class
 from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
+from kit.pausing import pause_here
 from kit.units import System, both
 
 _AFTER = 0.7  # seconds of rest
@@ -55,20 +59,30 @@ class Figure:
         return say("panel.pages", count=int(self.amount))
 
 
-def cloth_figures(pattern: Pattern) -> tuple[Figure, ...]:
-    """The cloth to buy, for every cloth and width, as the booklet has it."""
-    from kit.cloth.lay import lays
+def cloth_figures(pattern: Pattern, sizes: Sequence[Pattern] = (), kept: Kept | None = None) -> tuple[Figure, ...]:
+    """The cloth to buy, for every cloth and width: with the same lesson in all its `sizes` as the booklet has it, and
+    without them, which is sooner done, that of a layout of this size alone."""
     from kit.cloth.yardage import yardage
 
+    mine = pattern.body.name
+    others = () if not sizes or any(size.body.name == mine for size in sizes) else (pattern,)
     try:
-        found = yardage((pattern,), {pattern.body.name: lays(pattern)})
+        found = yardage(sizes or (pattern,), others, kept)
     except Exception as error:  # a figure that fails must not take the panel down
         return (Figure("cloth", "main", _width(pattern), trouble=fragments.plain(error)),)
     return tuple(
         Figure("cloth", each.cloth, each.width, amount.length, amount.trouble, bool(amount.trouble))
         for each in found
-        for amount in each.amounts
+        for amount in [each.of(mine)]
     )
+
+
+def all_sizes(lesson: Lesson) -> Iterator[Pattern]:
+    """The lesson in every size it can be drafted in, one after the other."""
+    for name in lesson.sizes.names:
+        pause_here()
+        with suppress(KitError):
+            yield lesson.work(body=lesson.sizes[name])
 
 
 def page_figure(pattern: Pattern, name: str) -> Figure:
@@ -98,6 +112,7 @@ class Figures:
         self.found: dict[str, tuple[Figure, ...]] = {}
         self._fresh: set[str] = set()
         self._pattern: Pattern | None = None
+        self._kept = Kept()
         self._working = Aside(self._work, _AFTER, patient=True)
         self.wanted = widgets.Checkbox(
             # Thirty students on one machine cannot all have pages laid out at every move.
@@ -180,6 +195,9 @@ class Figures:
             yield partial(self._found, "cloth", cloth_figures(pattern))
             for name in _PAPERS:
                 yield partial(self._found, name, (page_figure(pattern, name),))
+            if not in_class():
+                # What other sizes teach makes it a little shorter; then it is what the booklet says.
+                yield partial(self._found, "cloth", cloth_figures(pattern, tuple(all_sizes(self.lesson)), self._kept))
 
     @spoken
     def _found(self, part: str, figures: tuple[Figure, ...]) -> None:

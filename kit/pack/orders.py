@@ -18,9 +18,9 @@ T = TypeVar("T", bound=Hashable)
 _SEED = 1
 
 
-def chance() -> random.Random:
-    """What shuffles are drawn from: the same ones in every search."""
-    return random.Random(_SEED)
+def chance(seed: int = _SEED) -> random.Random:
+    """What shuffles are drawn from: the same ones in every search of that `seed`."""
+    return random.Random(seed)
 
 
 def tries(placed: int, shapes: int, fewest: int) -> int:

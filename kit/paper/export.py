@@ -13,6 +13,8 @@
                                       finished_width, fold, grain, joins}]
     finished                        [{name, value}]   measurements of the finished garment
     notions                         [text]
+    cloth_to_buy                    [{cloth, width, laid, length, folds}]   where it was reckoned, as a build does: the
+                                      shortest lay found, and with what washing takes; the ways to lay it at that price
     steps                           [{key, kind, title, words}]   what every step tells its reader, draft or sew
 
 A piece: name, title, role and worn (what it is and where on the body, null where not known), number, cut_count,
@@ -39,6 +41,7 @@ from pathlib import Path as FilePath
 from typing import Any
 
 from kit.atomic import write_atomically
+from kit.cloth.yardage import Yardage
 from kit.geometry import Point
 from kit.language import language, say
 from kit.lesson.pattern import Pattern
@@ -58,11 +61,14 @@ _FINE = 0.05
 Progress = Callable[[str], None]
 
 
-def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = None) -> dict[str, FilePath]:
+def write_pages(
+    pattern: Pattern, out: FilePath, progress: Progress | None = None, bought: Iterable[Yardage] = ()
+) -> dict[str, FilePath]:
     """Write pages-a4.pdf, pages-letter.pdf, sheet.pdf and pattern.json into `out`; give their paths by name.
 
     `progress` is told in a few words what is being made. Everything is made before the first file is written,
-    so a pattern that cannot be printed leaves the last good files as they are. Raises `KitError`.
+    so a pattern that cannot be printed leaves the last good files as they are. `bought` is the cloth to buy, where it
+    is known. Raises `KitError`.
     """
     tell = progress or (lambda text: None)
     tell(say("paper.doing_pages"))
@@ -70,17 +76,17 @@ def write_pages(pattern: Pattern, out: FilePath, progress: Progress | None = Non
     tell(say("paper.doing_sheet"))
     laid = sheet(pattern, (A0,), limit=A0.area[0])
     made["sheet.pdf"] = sheet_pdf(sheet_content(laid, pattern), laid, pattern)
-    made["pattern.json"] = pattern_text(pattern).encode("utf-8")
+    made["pattern.json"] = pattern_text(pattern, bought).encode("utf-8")
     tell(say("paper.doing_writing"))
     return {name: write_atomically(out / name, data) for name, data in made.items()}
 
 
-def pattern_text(pattern: Pattern) -> str:
+def pattern_text(pattern: Pattern, bought: Iterable[Yardage] = ()) -> str:
     """`pattern_json` as the text of pattern.json."""
-    return json.dumps(pattern_json(pattern), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+    return json.dumps(pattern_json(pattern, bought), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
 
 
-def pattern_json(pattern: Pattern) -> dict[str, Any]:
+def pattern_json(pattern: Pattern, bought: Iterable[Yardage] = ()) -> dict[str, Any]:
     """The pattern as plain data in the shape described above. Raises `KitError` for edges that do not meet and
     for allowances that cannot be drawn."""
     lesson = pattern.lesson
@@ -118,10 +124,29 @@ def pattern_json(pattern: Pattern) -> dict[str, Any]:
         "strips": [_strip(strip) for strip in pattern.strips],
         "finished": [{"name": name, "value": _round(value)} for name, value in pattern.finished],
         "notions": list(lesson.notions),
+        **_bought(pattern.body.name, bought),
         "steps": [
             {"key": step.key, "kind": step.kind, "title": step.title, "words": list(step.words)}
             for step in told_steps(pattern)
         ],
+    }
+
+
+def _bought(size: str, bought: Iterable[Yardage]) -> dict[str, Any]:
+    rows = [(entry.cloth, entry.width, entry.of(size)) for entry in bought]
+    if not rows:
+        return {}
+    return {
+        "cloth_to_buy": [
+            {
+                "cloth": cloth,
+                "width": _round(width),
+                "laid": None if amount.trouble else _round(amount.laid),
+                "length": None if amount.trouble else _round(amount.length),
+                "folds": list(amount.folds),
+            }
+            for cloth, width, amount in rows
+        ]
     }
 
 

@@ -22,6 +22,7 @@ from kit.proof.folds import fold_true
 from kit.proof.halves import crossed_halves
 from kit.proof.marks import notches as notch_pairs
 from kit.proof.marks import openings
+from kit.proof.notion_amounts import notion_amounts
 from kit.proof.pieces import cut_lines, markings, outlines
 from kit.proof.pleats import pleats
 from kit.proof.raw_inside import raw_inside
@@ -95,7 +96,7 @@ _SEWN: Mapping[str, Check] = {
     "fold_true": lambda case: fold_true(case.pattern, case.sound),
     "openings": lambda case: openings(case.pattern, case.sewn[0]),
     "notches": lambda case: notch_pairs(case.pattern),
-    "notions": lambda case: notions(case.pattern),
+    "notions": lambda case: notions(case.pattern) + notion_amounts(case.pattern),
     "corners": lambda case: corners(case.pattern) if not case.outlines else [],
     "worn": lambda case: worn(case.pattern, case.sewn[0]) if case.is_sewn else [],
     "other_drafts": lambda case: _other_drafts(case.whole) if case.whole.tries else [],

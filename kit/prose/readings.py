@@ -7,8 +7,8 @@ every one of them.
 from __future__ import annotations
 
 from kit.lesson.pattern import Pattern
-from kit.prose.notion_sizes import lengths_in
 from kit.rulers import SIXTEENTH, Ruling, System, half_up, reading, ruled
+from kit.wording.notion_sizes import lengths_in
 
 
 def ruling_of(pattern: Pattern) -> Ruling:

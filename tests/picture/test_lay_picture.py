@@ -32,9 +32,9 @@ def plans(wrap_top: Pattern) -> tuple[tuple[str, Lay, Pattern], ...]:
     napped = replace(whole, lesson=replace(whole.lesson, nap="one_way"))
     bias = replace(whole, strips=(*whole.strips, Strip("binding", "Binding", 500.0, 40.0, 4, 9, grain="bias")))
     table = CuttingTable.of(whole, "main")
-    folded = table._made(table._folded(1400.0, 60), 1400.0)
+    folded = table.made(table.folded(1400.0, 60), 1400.0)
     assert folded is not None and folded.fold == "part"
-    made = [(f"lay {lay.cloth} {lay.width:.0f}", lay, whole) for lay in lays(whole)]
+    made = [(f"lay {lay.cloth} {lay.width:.0f} {lay.fold}", lay, whole) for lay in lays(whole)]
     made.append(("lay part", folded, whole))
     made.append(("lay nap", lays(napped)[0], napped))
     made.append(("lay bias", lays(bias)[0], bias))

@@ -43,6 +43,27 @@ def test_every_notion_listed_is_used_and_every_notion_used_is_listed() -> None:
     assert len(missing) == 2 and "buttons" in missing[0] and "zip" in missing[1]
 
 
+def amounts_of(pattern: Pattern, *notions: str) -> list[str]:
+    listed = replace(pattern, lesson=replace(pattern.lesson, notions=("sewing thread", "interfacing", *notions)))
+    return [each.what for each in prove(listed) if each.code in ("notion_count", "notion_length")]
+
+
+def test_notions_are_counted_and_measured_against_the_list() -> None:
+    skirt = lesson("dune_skirt")  # one button, a zip of 18 cm
+    assert amounts_of(skirt, "zip, 18 cm", "1 button, 18 mm") == []
+    assert amounts_of(skirt, "a zip", "a button") == []  # nothing is told to compare with
+    (buttons,) = amounts_of(skirt, "zip, 18 cm", "3 buttons, 18 mm across")
+    assert "buttons: 1, and the list of notions has 3" in buttons
+    (zip_,) = amounts_of(skirt, "zip, 22 cm", "1 button")
+    assert "18 cm" in zip_ and "22 cm" in zip_
+    assert amounts_of(skirt, "zip, 7 in", "1 button, 3/4 in") == []  # 17.8 cm
+
+
+@pytest.mark.parametrize("name", ["tideline_wrap_top", "dune_skirt", "harbour_jacket", "ferry_tote"])
+def test_the_examples_list_what_they_use(name: str) -> None:
+    assert not [each.what for each in prove(lesson(name)) if each.code in ("notion_count", "notion_length")]
+
+
 def test_a_raw_edge_left_inside_gets_a_note_where_nothing_hides_it() -> None:
     """What frays and what does not is common practice, no source."""
     for name in ("tideline_wrap_top", "dune_skirt", "harbour_jacket", "ferry_tote"):

@@ -127,6 +127,7 @@ booklet-laid = Aufgelegt
 booklet-laid_lengthwise = der Länge nach gefaltet
 booklet-laid_flat = offen ausgebreitet
 booklet-laid_part = teilweise gefaltet
+booklet-laid_either = { $folded } oder { $flat }
 booklet-cloth_to_buy = Stoffbedarf
 booklet-cloth_main = Oberstoff
 booklet-cloth_lining = Futter
@@ -172,6 +173,7 @@ booklet-cut_face_up_interfaced =
     }
 booklet-cut_continuous = { $count }× aus { $cloth }, nacheinander aus einem endlosen Schrägstreifen
 booklet-cut_joined = { $count }× aus { $cloth }, je Streifen { $lengths }
+booklet-cut_in_two = { $said }, die Einlage in zwei Längen, die sich { $overlap } überlappen
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } breit
 booklet-strips_note = Streifen haben kein Schnittteil: im Fadenlauf mit Kreide direkt auf den Stoff zeichnen. Nahtzugaben sind enthalten.

@@ -4,6 +4,9 @@ lay-yardage_note = Jede Länge ist die eines Zuschneideplans mit den wahren Umri
 # { $share } ist ein Prozentwert wie 5 %.
 lay-yardage_shrinkage = Eingerechnet sind { $share } der Länge, um die der Stoff beim Waschen einläuft; vor dem Zuschneiden waschen und bügeln.
 lay-yardage_unwashed = Für das Einlaufen ist nichts zugegeben; von Stoff, der einläuft, mehr kaufen und ihn vor dem Zuschneiden waschen.
+lay-may_fold = { $sign } Diese Länge reicht auch bei gefaltetem Stoff.
+lay-falls = Größe { $smaller } braucht mehr als { $larger }: Ihre Teile wurden ebenso oft ausgelegt, greifen aber nicht so eng ineinander.
+lay-interfacing_pieced = Die Einlage dieser Teile wird in zwei Längen zugeschnitten, die sich { $overlap } überlappen: { $pieces }. In einer Länge braucht sie so viel, wie das Teil lang ist.
 
 # Das Bild. { $width } und { $length } sind Längen wie 140 cm (55 Zoll).
 lay-title = Zuschneideplan

@@ -187,6 +187,10 @@ proof-notion_missing = Beim Nähen wird gebraucht, was die Liste der Kurzwaren n
 proof-notion_missing_do = In die Kurzwaren der Lektion aufnehmen: { $need }.
 proof-notion_spare = Die Liste der Kurzwaren nennt „{ $notion }“, aber kein Nähschritt braucht es.
 proof-notion_spare_do = Von der Liste nehmen oder den Schritt ergänzen, der es braucht.
+proof-notion_count = genäht wird mit { $wanted }× { $need }, auf der Zutatenliste stehen { $listed }.
+proof-notion_count_do = { $wanted }× { $need } auf die Liste schreiben.
+proof-notion_length = genäht wird mit { $wanted } { $need }, auf der Zutatenliste stehen { $listed }.
+proof-notion_length_do = { $wanted } auf die Liste schreiben oder ändern, was genäht wird.
 
 # Was das Nähen braucht, im Satz.
 proof-need_thread = Nähgarn

@@ -127,6 +127,7 @@ booklet-laid = Laid
 booklet-laid_lengthwise = folded lengthwise
 booklet-laid_flat = opened out flat
 booklet-laid_part = partly folded
+booklet-laid_either = { $folded }, or { $flat }
 booklet-cloth_to_buy = Cloth to buy
 booklet-cloth_main = Main cloth
 booklet-cloth_lining = Lining
@@ -172,6 +173,7 @@ booklet-cut_face_up_interfaced =
     }
 booklet-cut_continuous = Cut { $count } of { $cloth }, one after the other from a continuous bias strip
 booklet-cut_joined = Cut { $count } of { $cloth }, { $lengths } to each strip
+booklet-cut_in_two = { $said }, the interfacing in two lengths that overlap by { $overlap }
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } wide
 booklet-strips_note = Strips have no paper piece: chalk them straight onto the cloth, along the grain. Allowances are included.

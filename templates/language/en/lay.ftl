@@ -4,6 +4,9 @@ lay-yardage_note = Each length is that of a lay that was worked out with the tru
 # $share is a percentage such as 5%.
 lay-yardage_shrinkage = It allows for { $share } of the length that the cloth loses when it is washed; wash and press it before you cut.
 lay-yardage_unwashed = Nothing is added for shrinking; buy more of cloth that shrinks, and wash it before you cut.
+lay-may_fold = { $sign } This length is enough on folded cloth too.
+lay-falls = Size { $smaller } takes more than { $larger }: its pieces were laid just as often, but they do not go together as closely.
+lay-interfacing_pieced = The interfacing of these is cut in two lengths, which overlap by { $overlap }: { $pieces }. In one length it takes as much as the piece is long.
 
 # The picture. $width and $length are lengths such as 140 cm (55 in).
 lay-title = Cutting layout

@@ -188,6 +188,10 @@ proof-notion_missing = the sewing needs { $need }, which the list of notions doe
 proof-notion_missing_do = Add { $need } to the lesson's notions.
 proof-notion_spare = the list of notions names '{ $notion }', but no sewing step uses it.
 proof-notion_spare_do = Take it off the list, or add the step that needs it.
+proof-notion_count = the sewing uses { $need }: { $wanted }, and the list of notions has { $listed }.
+proof-notion_count_do = Write { $wanted } { $need } on the list.
+proof-notion_length = the sewing takes { $wanted } of { $need }, and the list of notions has { $listed }.
+proof-notion_length_do = Write { $wanted } on the list, or change what the sewing takes.
 
 # What the sewing needs, within a sentence.
 proof-need_thread = thread

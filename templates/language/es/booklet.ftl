@@ -127,6 +127,7 @@ booklet-laid = Colocación
 booklet-laid_lengthwise = doblada a lo largo
 booklet-laid_flat = abierta en plano
 booklet-laid_part = doblada en parte
+booklet-laid_either = { $folded } o { $flat }
 booklet-cloth_to_buy = Tela que comprar
 booklet-cloth_main = Tela principal
 booklet-cloth_lining = Forro
@@ -172,6 +173,7 @@ booklet-cut_face_up_interfaced =
     }
 booklet-cut_continuous = Corte { $count } de { $cloth }, una tras otra de una tira al bies continua
 booklet-cut_joined = Corte { $count } de { $cloth }, { $lengths } para cada tira
+booklet-cut_in_two = { $said }, la entretela en dos largos que se solapan { $overlap }
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } de ancho
 booklet-strips_note = Las tiras no tienen pieza de papel: márquelas con tiza directamente sobre la tela, al hilo. Los márgenes de costura están incluidos.

@@ -4,6 +4,9 @@ lay-yardage_note = Cada largo es el de un plano de corte calculado con los conto
 # $share es un tanto por ciento.
 lay-yardage_shrinkage = Incluye el { $share } del largo que la tela pierde al lavarla; lávela y plánchela antes de cortar.
 lay-yardage_unwashed = No se añade nada por encogimiento; compre más de una tela que encoja y lávela antes de cortar.
+lay-may_fold = { $sign } Este largo alcanza también con la tela doblada.
+lay-falls = La talla { $smaller } lleva más que la { $larger }: sus piezas se colocaron otras tantas veces, pero no encajan tan bien.
+lay-interfacing_pieced = La entretela de estas piezas se corta en dos largos que se solapan { $overlap }: { $pieces }. En un solo largo lleva tanto como mide la pieza.
 
 # La imagen. $width y $length son longitudes.
 lay-title = Plano de corte

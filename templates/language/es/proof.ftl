@@ -191,6 +191,10 @@ proof-notion_missing = para coser hace falta { $need }, y la lista de mercería 
 proof-notion_missing_do = Añada a la mercería de la lección: { $need }.
 proof-notion_spare = la lista de mercería nombra «{ $notion }», pero ningún paso de costura lo usa.
 proof-notion_spare_do = Quítelo de la lista, o añada el paso que lo necesita.
+proof-notion_count = la costura lleva { $wanted } × { $need }, y la lista de mercería tiene { $listed }.
+proof-notion_count_do = Escriba { $wanted } × { $need } en la lista.
+proof-notion_length = la costura lleva { $wanted } ({ $need }), y la lista de mercería tiene { $listed }.
+proof-notion_length_do = Escriba { $wanted } en la lista, o cambie lo que lleva la costura.
 
 # Lo que hace falta para coser, dentro de una frase.
 proof-need_thread = hilo

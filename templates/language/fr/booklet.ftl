@@ -124,6 +124,7 @@ booklet-laid = Disposition
 booklet-laid_lengthwise = plié dans la longueur
 booklet-laid_flat = déplié à plat
 booklet-laid_part = plié en partie
+booklet-laid_either = { $folded } ou { $flat }
 booklet-cloth_to_buy = Tissu à acheter
 booklet-cloth_main = Tissu principal
 booklet-cloth_lining = Doublure
@@ -167,6 +168,7 @@ booklet-cut_face_up_interfaced =
     }
 booklet-cut_continuous = Couper { $count } × { $cloth }, l’une après l’autre dans un biais continu
 booklet-cut_joined = Couper { $count } × { $cloth }, { $lengths } longueurs par bande
+booklet-cut_in_two = { $said }, l’entoilage en deux longueurs qui se chevauchent de { $overlap }
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } de large
 booklet-strips_note = Les bandes n’ont pas de pièce de patron : les tracer à la craie directement sur le tissu, en droit-fil. Les marges sont comprises.

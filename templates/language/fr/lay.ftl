@@ -3,6 +3,9 @@
 lay-yardage_note = Chaque longueur est celle d’un plan de coupe calculé avec les vrais contours des pièces, toutes en droit-fil et à { $apart } l’une de l’autre, arrondie comme le tissu se vend.
 lay-yardage_shrinkage = Elle tient compte des { $share } de longueur que le tissu perd au lavage ; laver et repasser le tissu avant de couper.
 lay-yardage_unwashed = Rien n’est ajouté pour le retrait ; acheter davantage d’un tissu qui rétrécit, et le laver avant de couper.
+lay-may_fold = { $sign } Cette longueur suffit aussi sur tissu plié.
+lay-falls = La taille { $smaller } demande plus que la taille { $larger } : ses pièces ont été placées tout aussi souvent, mais elles s’emboîtent moins bien.
+lay-interfacing_pieced = L’entoilage de ces pièces se coupe en deux longueurs qui se chevauchent de { $overlap } : { $pieces }. En une seule longueur, il en faudrait autant que la pièce est longue.
 
 # L’image.
 lay-title = Plan de coupe

@@ -182,6 +182,10 @@ proof-notion_missing = il faut pour coudre : { $need } ; la liste de mercerie
 proof-notion_missing_do = Ajouter à la mercerie de la leçon : { $need }.
 proof-notion_spare = la liste de mercerie nomme « { $notion } », mais aucune étape de couture ne s’en sert.
 proof-notion_spare_do = L’ôter de la liste, ou ajouter l’étape qui en a besoin.
+proof-notion_count = la couture emploie { $wanted } × { $need }, et la liste de mercerie en compte { $listed }.
+proof-notion_count_do = Inscrire { $wanted } × { $need } sur la liste.
+proof-notion_length = la couture demande { $wanted } ({ $need }), et la liste de mercerie indique { $listed }.
+proof-notion_length_do = Inscrire { $wanted } sur la liste, ou changer ce que la couture demande.
 
 proof-need_thread = fil
 proof-need_interfacing = entoilage

@@ -19,6 +19,15 @@ def lengths_in(text: str) -> list[float]:
     return [_mm(found) for found in _found(text)]
 
 
+def without_sizes(text: str) -> str:
+    """The text without the lengths in it, so that what numbers are left are counts.
+
+    >>> without_sizes("2 buttons, 18 mm across")
+    '2 buttons,  across'
+    """
+    return _SIZE.sub("", text)
+
+
 def sized(text: str, system: System) -> str:
     """A notion with its sizes in both systems, `system` first, or in that alone. A size that its author gave in both
     stays as written.
