@@ -147,8 +147,8 @@ class CuttingTable(Arranging):
         return tuple(found)
 
     def lay(self, width: float, placed: int = PLACED) -> Lay:
-        """The best lay found at this `width`. Raises `TooNarrow`."""
-        return self.laid(self.tries(width, placed), width)[0]
+        """The shortest lay found at this `width`. Raises `TooNarrow`."""
+        return self.made(min(self.tries(width, placed), key=lambda each: each.length), width)
 
     def laid(self, found: Iterable[Try], width: float, lost: float = 0.0) -> tuple[Lay, ...]:
         """The lays that cost least in the shop, of cloth that loses the share `lost` in washing: the folded one, which

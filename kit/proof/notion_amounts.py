@@ -1,8 +1,8 @@
 """How much the sewing uses up of what is bought by the piece or by length, against the lesson's list of notions.
 
 A list is read as its author wrote it: "2 buttons, 18 mm" is two of them, "zip, 18 cm" one of that length, "1.5 m of
-bias binding, 2 cm wide" so long. Where no number or no length stands, nothing is compared; a length under 10 cm is taken for
-a width.
+bias binding, 2 cm wide" so long. Where no number or no length stands, nothing is compared; a length under 10 cm is
+taken for a width.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ def notion_amounts(pattern: Pattern) -> list[Diagnostic]:
     """Notions listed in another number or length than the sewing uses up."""
     found: list[Diagnostic] = []
     used: dict[str, list[tuple[float, str]]] = {}
-    for operation in operations(pattern):
+    for _, operation in operations(pattern):
         for need, amount in operation.notion_amounts(pattern).items():
             used.setdefault(need, []).append(amount)
     for need, amounts in sorted(used.items()):
