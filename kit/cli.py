@@ -313,15 +313,18 @@ def _check(options: argparse.Namespace) -> int:
     from kit.booklet.fetch import LessonFolder
     from kit.booklet.handover import Refused
     from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.booklet.told_words import raw_words
     from kit.proof import failed, prove
 
     draft = asked_draft(options)
     say_code(options.notebook)
     if options.ranges:
         return check_ranges(options)
+    book = read_notebook(options.notebook)
+    raw = raw_words(book)
     try:
         ran = run_notebook(
-            read_notebook(options.notebook),
+            book,
             options.notebook.resolve().parent,
             name=options.notebook.name,
             size=options.size,
@@ -335,7 +338,7 @@ def _check(options: argparse.Namespace) -> int:
         _print_advice(refused.advice)
         return 2
     findings = prove(ran.handover.pattern)
-    for note in ran.handover.notes:
+    for note in (*ran.handover.notes, *raw):
         print(note)
     folder = LessonFolder(options.notebook.resolve().parent)
     compose(ran.handover, ran.notebook, folder, findings)  # its words, references and photos must be sound too

@@ -31,6 +31,7 @@ from nbformat import NotebookNode
 
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.handover import MIMETYPE, Handover, receive
+from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
 from kit.lesson.own_code import told
 from kit.lesson.where import BUILD, NOTEBOOK
@@ -181,7 +182,7 @@ def run_and_ask(
             raise KitError(
                 f"the notebook's kernel did not start ({_line(str(error))}).", do="Check that ipykernel is installed."
             ) from None
-    return book, tuple(_shown(cell, mimetype) for cell in answers)
+    return with_told_words(book), tuple(_shown(cell, mimetype) for cell in answers)
 
 
 def _shown(cell: NotebookNode, mimetype: str) -> str:

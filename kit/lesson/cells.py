@@ -1,7 +1,8 @@
-"""Which notebook cell is being run, and the order of the cells in the saved notebook.
+"""Which notebook cell is being run, and the order of the notebook's cells.
 
 The kernel does not know its notebook. It knows the id of the cell it is running (sent with each execution)
-and, from the environment, the notebook's path; the saved file gives the order of cells.
+and, from the environment, the notebook's path; the saved file gives the order of cells. Where a page tells of its
+cells as they change (kit/live/notebook_watch.py), they count until the notebook is saved after that.
 
 What a cell adds to a lesson carries the cell's id and the number of the run, so that running the cell again replaces
 what it wrote before. Outside a notebook things are known by their names alone.
@@ -10,7 +11,8 @@ what it wrote before. Outside a notebook things are known by their names alone.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable
+import time
+from collections.abc import Callable, Iterable
 from functools import lru_cache
 from typing import Protocol, TypeVar
 
@@ -61,14 +63,24 @@ def replaced(them: tuple[T, ...], new: T, key: Callable[[T], object]) -> tuple[T
 
 
 def saved_cells() -> dict[str, str]:
-    """Cell id -> source for the code cells of the saved notebook, in order; empty when it cannot be read."""
+    """Cell id -> source for the code cells of the notebook as it stands on the page, or as it was saved, whichever is
+    newer, in order; empty when neither is known."""
     path = here().file
-    if path is None:
-        return {}
+    told, at = _TOLD[0]
     try:
-        return dict(_cells(str(path), path.stat().st_mtime_ns))
+        if path is not None and path.stat().st_mtime_ns > at:
+            return dict(_cells(str(path), path.stat().st_mtime_ns))
     except (OSError, ValueError, KeyError, TypeError):
-        return {}
+        pass
+    return dict(told)
+
+
+def note_cells(cells: Iterable[tuple[str, str]]) -> None:
+    """The page tells of its code cells: (id, source) in order."""
+    _TOLD[0] = (tuple(cells), time.time_ns())
+
+
+_TOLD: list[tuple[tuple[tuple[str, str], ...], int]] = [((), 0)]
 
 
 @lru_cache(maxsize=8)

@@ -8,6 +8,7 @@ from the start, for one body and one set of values.
 from __future__ import annotations
 
 import datetime
+import inspect
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Self, TypeVar, cast, get_args
@@ -36,6 +37,7 @@ from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
 from kit.lesson.time_limit import TIME_LIMIT, checked_limit
 from kit.lesson.working import work
+from kit.placeholder import split
 from kit.sewing.handling import KINDS as HANDLING
 from kit.units import Said, Size, System, length, system_said
 
@@ -383,6 +385,16 @@ class Lesson:
         every notch, corner and mark. `turned` says by hand that the second is walked from its end, `ease` by how much
         it is meant to be longer. Out of a notebook the words are printed; a build leaves it out."""
         self._listener.walk(Walk(first, second, turned, float(length(ease, "walk, ease"))))
+
+    def words(self, text: str) -> None:
+        """Words of the lesson in a code cell, as markdown with live values: `lesson.words("A longer sleeve than
+        {sleeve_length}.")`. They name whatever a markdown cell may name, `{overarm:step}` too. On the notebook's page
+        they show the numbers and follow the sliders, in the booklet they stand in the cell's place. Raises `KitError`
+        for what is no text and for a brace that stands alone."""
+        if not isinstance(text, str):
+            raise KitError(f"words are {text!r}.", where="words", do='Write lesson.words("...") with a text.')
+        split(text)
+        self._listener.words(inspect.cleandoc(text))
 
     def _write(self, definition: Definition) -> None:
         self._definition = definition

@@ -50,6 +50,9 @@ class Listener(Protocol):
     def asked(self, topic: str) -> None:
         """Help on a topic is to be shown."""
 
+    def words(self, text: str) -> None:
+        """Words with live values are to be shown."""
+
     def undo(self) -> bool:
         """The last change of values is to be taken back; whether there was one."""
 
@@ -73,6 +76,8 @@ class Nobody:
     def walk(self, walk: Walk) -> None: ...
 
     def asked(self, topic: str) -> None: ...
+
+    def words(self, text: str) -> None: ...
 
     def undo(self) -> bool:
         return False

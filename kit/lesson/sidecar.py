@@ -2,9 +2,10 @@
 
 A small JSON file, `<lesson>.values.json`, in the notebook's folder:
 `{"lesson": slug, "size": "W4", "units": "cm", "values": {"sleeve_length": 230.0}}`, lengths in mm;
-`"video": {"marks": {"hem_it": 200.0}}` says at which second of a film each step is shown. Whatever else stands in it,
-such as fittings, is left as it is. A file that cannot be read, or that is of another lesson, is set aside, never
-overwritten; what of it is not used is told (`kit.lesson.sitting.troubles`).
+`"notebook": "top.ipynb"` says whose it is: another notebook of that title in the folder has a file of its own,
+`<lesson>.<notebook>.values.json`. `"video": {"marks": {"hem_it": 200.0}}` says at which second of a film each step is
+shown. Whatever else stands in it, such as fittings, is left as it is. A file that cannot be read, or that is of another
+lesson, is set aside, never overwritten; what of it is not used is told (`kit.lesson.sitting.troubles`).
 """
 
 from __future__ import annotations
@@ -39,11 +40,34 @@ class Saved:
 
 
 _LARGEST = 10_000_000  # bytes; fittings of years come to a thousandth of it
-_OWN = ("lesson", "size", "units", "values")
+_OWN = ("lesson", "notebook", "size", "units", "values")
+
+
+def notebook() -> str:
+    """The name of the notebook that makes a lesson now; "" in plain Python and where it is not known."""
+    where = here()
+    file = where.opening[-1] if where.opening else where.file
+    return file.name if file else ""
 
 
 def path_for(slug: str, folder: Path | None = None) -> Path:
-    return (folder or Path.cwd()) / f"{slug}.values.json"
+    """The file of the lesson `slug` that is being made: one of its own where that of the title belongs to another
+    notebook in the folder."""
+    place = folder or Path.cwd()
+    usual, own = place / f"{slug}.values.json", notebook()
+    other = owner(usual) if own else ""
+    if other and other != own:
+        return place / f"{slug}.{Path(own).stem}.values.json"
+    return usual
+
+
+def owner(path: Path) -> str:
+    """The notebook beside `path` to which that file of values belongs; "" where there is none any more."""
+    try:
+        name = json.loads(path.read_text(encoding="utf-8-sig")).get("notebook", "")
+        return name if isinstance(name, str) and name and (path.parent / Path(name).name).is_file() else ""
+    except (OSError, ValueError, AttributeError, RecursionError):
+        return ""
 
 
 def read(path: Path, slug: str) -> Saved:
@@ -78,24 +102,24 @@ def _number(value: object) -> float:
     return math.inf if isinstance(value, int) and abs(value) > sys.float_info.max else float(value)
 
 
-def write(path: Path, slug: str, size: str, units: str, values: dict[str, float]) -> None:
-    """Write the values atomically and keep what else the file holds; a broken earlier file is kept as `.broken`.
-    During a build nothing is written."""
-    _update(path, slug, {"size": size, "units": units, "values": values})
+def write(path: Path, slug: str, size: str, units: str, values: dict[str, float], *, book: str = "") -> None:
+    """Write the values atomically and keep what else the file holds; a broken earlier file is kept as `.broken`. `book`
+    is the notebook that the lesson stands in. During a build nothing is written."""
+    _update(path, slug, {"size": size, "units": units, "values": values}, book)
 
 
-def keep(path: Path, slug: str, saved: Saved, key: str, value: Any) -> Saved:
+def keep(path: Path, slug: str, saved: Saved, key: str, value: Any, *, book: str = "") -> Saved:
     """Write `value` (JSON) under `key`, as `write` does; gives `saved` with it."""
-    _update(path, slug, {key: value})
+    _update(path, slug, {key: value}, book)
     return replace(saved, more={**saved.more, key: value})
 
 
-def write_marks(path: Path, slug: str, marks: dict[str, float]) -> None:
+def write_marks(path: Path, slug: str, marks: dict[str, float], *, book: str = "") -> None:
     """Write the seconds at which a film shows each step, as `write` does."""
-    _update(path, slug, {"video": {"marks": marks}})
+    _update(path, slug, {"video": {"marks": marks}}, book)
 
 
-def _update(path: Path, slug: str, changes: dict[str, Any]) -> None:
+def _update(path: Path, slug: str, changes: dict[str, Any], book: str) -> None:
     if here().building:
         return
     data: dict[str, Any] = {}
@@ -106,6 +130,8 @@ def _update(path: Path, slug: str, changes: dict[str, Any]) -> None:
             data = json.loads(path.read_text(encoding="utf-8-sig"))
     if "video" in changes:
         changes = {**changes, "video": {**data.get("video", {}), **changes["video"]}}
+    if book and not owner(path):
+        changes = {**changes, "notebook": book}
     data |= {"lesson": slug, **changes}
     write_atomically(path, (json.dumps(data, indent=1, sort_keys=True) + "\n").encode())
 

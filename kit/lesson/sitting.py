@@ -24,7 +24,8 @@ from kit.units import Said, System, system_said
 @dataclass(frozen=True)
 class Sitting:
     """The `body` and `units` chosen; the values `moved` in this session (name -> mm, share or count); the fitting
-    `begun`. `sidecar` is the file beside the notebook, `saved` what it holds, `opened` what it held at first."""
+    `begun`. `sidecar` is the file beside the notebook, `saved` what it holds, `opened` what it held at first; `book`
+    is the name of the notebook the lesson stands in, "" where it is not known."""
 
     body: Body
     units: System
@@ -33,6 +34,7 @@ class Sitting:
     opened: Saved = field(default_factory=Saved)
     moved: Mapping[str, float] = field(default_factory=dict)
     begun: Begun | None = None
+    book: str = ""
 
     def values(self, parameters: Sequence[Parameter]) -> dict[str, float]:
         """The current value of every parameter: moved in this session, else saved, else its default."""
@@ -59,6 +61,9 @@ def troubles(sitting: Sitting, definition: Definition) -> tuple[str, ...]:
     """What of the sidecar file is not used, and why, in the spoken language."""
     saved, chart = sitting.saved, definition.chart
     found: list[Told] = [saved.trouble] if saved.trouble else []
+    usual = sitting.sidecar.with_name(f"{definition.info.slug}.values.json")
+    if sitting.book and sitting.sidecar != usual and (other := sidecar.owner(usual)):
+        found.append(message("saved.apart", other=other, file=sitting.sidecar.name))
     if saved.size and saved.size not in chart:
         found.append(message("saved.no_size", file=saved.file, size=saved.size))
     if saved.units not in ("", "cm", "inch"):
@@ -81,14 +86,14 @@ def sat_down(definition: Definition, size: str = "", folder: Path | None = None)
     names = list(definition.chart.names)
     wanted = saved.size if saved.size in definition.chart else size or names[len(names) // 2]
     units: System = "inch" if (saved.units or definition.info.units) == "inch" else "cm"
-    return Sitting(definition.chart[wanted], units, path, saved, saved)
+    return Sitting(definition.chart[wanted], units, path, saved, saved, book=sidecar.notebook())
 
 
 def varied(parent: Sitting, definition: Definition) -> Sitting:
     """Where a reader takes up a variation: body and units as in the `parent`, values from the variation's own file."""
     path = sidecar.path_for(definition.info.slug)
     saved = sidecar.read(path, definition.info.slug)
-    return Sitting(parent.body, parent.units, path, saved, saved)
+    return Sitting(parent.body, parent.units, path, saved, saved, book=sidecar.notebook())
 
 
 def resumed(new: Sitting, former: Sitting, chart: SizeChart, before: SizeChart) -> Sitting:
@@ -122,10 +127,11 @@ def save(sitting: Sitting, definition: Definition) -> None:
     definition = definition.fitted(sitting.body)
     values, defaults = sitting.values(definition.parameters), definition.defaults
     moved = {name: value for name, value in values.items() if value != defaults[name]}
-    sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved)
+    sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved, book=sitting.book)
 
 
 def with_fittings(sitting: Sitting, definition: Definition, fittings: Sequence[Fitting]) -> Sitting:
     """With these fittings kept in the sidecar file."""
     slug, kept = definition.info.slug, fitting.as_data(fittings)
-    return replace(sitting, saved=sidecar.keep(sitting.sidecar, slug, sitting.saved, fitting.KEY, kept))
+    saved = sidecar.keep(sitting.sidecar, slug, sitting.saved, fitting.KEY, kept, book=sitting.book)
+    return replace(sitting, saved=saved)

@@ -10,6 +10,7 @@ Importing this module gives every lesson made from then on a notebook's side; it
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from kit.errors import KitError
@@ -35,6 +36,17 @@ __all__ = ["Lesson", "NotebookSide", "beside"]
 _FOLLOW = 0.6  # seconds after the last move
 
 
+@dataclass
+class _Said:
+    """Words that a `run` of a `cell` said: the `text` as written, what was `said`, and where it is shown."""
+
+    cell: str
+    run: int
+    text: str
+    said: str
+    display: Any
+
+
 class NotebookSide:
     """The listener of one `lesson`. `history` are the changes of values that can be undone and redone, `cell` is the
     cell that made the lesson."""
@@ -48,6 +60,8 @@ class NotebookSide:
         self._shown: dict[tuple[str, str], tuple[Any, str]] = {}
         # The two edges of a walk -> its display, the HTML shown there, and what was asked.
         self._walks: dict[tuple[str, str], tuple[Any, str, Walk]] = {}
+        # Words said by a cell, each with its display, the text shown there, and what was written.
+        self._said: list[_Said] = []
         # Entries whose picture says that it is old.
         self._old: set[tuple[str, str]] = set()
         self._following = Settled(self.follow_on, _FOLLOW)
@@ -76,6 +90,7 @@ class NotebookSide:
         side = beside(former)
         take_over(self.lesson, former, self.cell)
         self._shown, self._walks, self.history = dict(side._shown), dict(side._walks), side.history
+        self._said, self._old = list(side._said), set(side._old)
         for view in followers(former):
             view.rebind(self.lesson)
 
@@ -95,6 +110,8 @@ class NotebookSide:
     def rewritten(self) -> None:
         for view in followers(self.lesson):
             view.refresh(rewritten=True)
+        if self._said:  # they may name what has just been written
+            self._following.ask()
 
     def moved(self, before: Mapping[str, float], *, whole: bool) -> None:
         if self._remembering:
@@ -105,7 +122,7 @@ class NotebookSide:
                 self.history.seal()
         for view in followers(self.lesson):
             view.refresh()
-        if self._shown or self._walks:
+        if self._shown or self._walks or self._said:
             self._following.ask()
 
     def undo(self) -> bool:
@@ -167,6 +184,41 @@ class NotebookSide:
         whole = pattern or work(lesson.definition, lesson.body, lesson.values, whole=False)
         return walk(whole, asked.first, asked.second, turned=asked.turned, ease=asked.ease)
 
+    # ---- words ----------------------------------------------------------------------------------------------
+
+    def words(self, text: str) -> None:
+        where = here()
+        if where.opening:
+            return
+        if where.building:
+            from IPython.display import display
+
+            from kit.booklet.told_words import WORDS
+
+            display({WORDS: text, "text/plain": text}, raw=True)
+            return
+        said = self._in_words(text)
+        if not where.notebook:
+            print(said)
+            return
+        from IPython.display import Markdown, display
+
+        cell, run = running_cell()
+        self._said = [one for one in self._said if not cell or one.cell != cell or one.run == run]
+        self._said.append(_Said(cell, run, text, said, display(Markdown(said), display_id=True)))
+
+    def _in_words(self, text: str, pattern: Pattern | None = None) -> str:
+        """`text` with its numbers; what nothing is called yet, as a later cell may do, is an ellipsis."""
+        from kit.live.told_values import told
+
+        lesson = self.lesson
+        with in_words_of(lesson):
+            try:
+                whole = pattern or work(lesson.definition, lesson.body, lesson.values, whole=False)
+            except KitError:
+                whole = None
+            return told(text, whole)
+
     # ---- under the cells ----------------------------------------------------------------------------------
 
     def _show(self, entry: Entry) -> None:
@@ -196,7 +248,7 @@ class NotebookSide:
 
     def follow_on(self) -> Iterator[None]:
         """Bring what is shown under the cells up to date, one cell at a time."""
-        from IPython.display import HTML
+        from IPython.display import HTML, Markdown
 
         from kit.live import fragments
 
@@ -220,6 +272,12 @@ class NotebookSide:
                 handle.update(HTML(html))
                 self._shown[key] = (handle, html)
                 self._old.discard(key)
+        for one in tuple(self._said):
+            yield
+            said = self._in_words(one.text, pattern)
+            if said != one.said and one.display is not None:
+                one.display.update(Markdown(said))
+                one.said = said
         for edges, (handle, before, asked) in tuple(self._walks.items()):
             yield
             with in_words_of(self.lesson):

@@ -72,7 +72,7 @@ class ChapterList:
         """Keep the times in both files. `KitError` when one cannot be written."""
         times = self.times
         sitting = self.lesson.sitting
-        sidecar.write_marks(sitting.sidecar, self.lesson.info.slug, times)
+        sidecar.write_marks(sitting.sidecar, self.lesson.info.slug, times, book=sitting.book)
         self.lesson.sitting = replace(sitting, saved=replace(sitting.saved, marks=times))
         write_atomically(self.file, self.text())
 

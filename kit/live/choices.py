@@ -187,10 +187,25 @@ class Choices:
         standing = self._standing()
         if self.preset.value != standing:
             self._set(self.preset, value=standing)
+        left = self.left_by_last_session
+        said = say("panel.fresh" if left else "panel.reset")
+        if self.reset.description != said:
+            self.reset.description = said
+            self.reset.tooltip = say("panel.fresh_tip" if left else "panel.reset_tip")
         history = beside(lesson).history
         for part, can in ((self.undo, history.can_undo), (self.redo, history.can_redo)):
             if part.disabled == can:
                 part.disabled = not can
+
+    @property
+    def left_by_last_session(self) -> bool:
+        """Whether the values are those that the last session left, and not the lesson's own."""
+        lesson = self.lesson
+        names = [p.name for p in lesson.parameters]
+        opened = lesson.sitting.opened_values(lesson.parameters)
+        return same_values(lesson.values, opened, names) and not same_values(
+            opened, {p.name: p.default for p in lesson.parameters}, names
+        )
 
     @property
     def body(self) -> Body:

@@ -30,9 +30,11 @@ from kit.lesson.sitting import troubles
 from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
+from kit.live.beside import beside
 from kit.live.choices import Choices
 from kit.live.figures import Figures
 from kit.live.followers import followers
+from kit.live.notebook_watch import NotebookWatch
 from kit.live.pace import Aside, Latest, Settled, Show
 from kit.live.remedy_box import RemedyBox
 from kit.live.row import Mark, Row
@@ -102,7 +104,7 @@ class Panel(widgets.VBox):
         self._saving = Settled(self._save, _SAVE_AFTER)
         self._checking = Aside(self._check, _CHECK_AFTER)
         self._build()
-        super().__init__([self._head, self.tried_on.widget, self._body_box])
+        super().__init__([self._head, self.tried_on.widget, self._body_box, self._watch])
         self.add_class("lessonkit-panel")
         self.picture.add_class("lessonkit-picture")
         for other in tuple(followers(lesson).panels):
@@ -136,6 +138,7 @@ class Panel(widgets.VBox):
             self._saving.now()
         self._checking.drop()
         self.figures.close()
+        self._watch.close()
         self.remedies.close()
         self.tried_on.close()
         followers(self.lesson).panels.discard(self)
@@ -151,6 +154,7 @@ class Panel(widgets.VBox):
         self.tried_on = TriedOn(self.lesson, self.refresh, self._guarded)
         self.figures = Figures(self.lesson)
         self.remedies = RemedyBox(self.lesson, self._mended, self._guarded)
+        self._watch = NotebookWatch(lambda: beside(self.lesson).rewritten())
         self.notes = widgets.HTML()
         self.message = widgets.HTML()
         self.picture = widgets.HTML(layout={"min_height": "200px"})
@@ -170,13 +174,13 @@ class Panel(widgets.VBox):
         self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open)])
         wrap = {"flex_flow": "row wrap"}
         below = widgets.HBox([self.finished, self.figures.widget, self.proof], layout=wrap)
-        beside = widgets.VBox(
+        right = widgets.VBox(
             [self.picture, self.message, self.remedies.widget, below, self.notes],
             layout={"flex": "1 1 300px", "min_width": "0"},
         )
         # Where there is no room beside the sliders, as on a phone, the draft and what is said of it stand beneath them.
         narrow = {"align_items": "flex-start", "flex_flow": "row wrap"}
-        self._body_box = widgets.HBox([self._sliders, beside], layout=narrow)
+        self._body_box = widgets.HBox([self._sliders, right], layout=narrow)
 
     def _furnish(self) -> None:
         """Rows, views and presets as the lesson has them now."""
@@ -388,7 +392,8 @@ class Panel(widgets.VBox):
             stale = strung([say("panel.quoted", title=title) for title in lesson.stale()])
             gone = say("panel.stale", titles=stale) if stale else ""
             broken = troubles(lesson.sitting, lesson.definition)
-            yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, self._estimates()]))
+            left = say("panel.left_values") if self.choices.left_by_last_session else ""
+            yield partial(setattr, self.notes, "value", fragments.notes([*broken, gone, left, self._estimates()]))
             try:
                 from kit.proof import prove
 

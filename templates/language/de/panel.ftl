@@ -27,6 +27,9 @@ panel-preset_default = Die der Lektion
 panel-preset_opened = Wie in der letzten Sitzung
 panel-reset = Werte zurücksetzen
 panel-reset_tip = Alle Werte auf die der Lektion zurücksetzen
+panel-fresh = Neu beginnen
+panel-fresh_tip = Was die letzte Sitzung hinterließ, weglegen: alle Werte zurück auf die der Lektion
+panel-left_values = Die Werte sind die der letzten Sitzung. „Neu beginnen“ setzt alle auf die der Lektion zurück.
 panel-undo = Rückgängig
 panel-undo_tip = Die letzte Änderung der Werte zurücknehmen
 panel-redo = Wiederholen
@@ -64,7 +67,7 @@ panel-depends = Hängt ab von: { $names }.
 panel-show_where = Zeigen, wo
 panel-estimates = Aus der Größentabelle geschätzt, nicht gemessen ({ $name }): { $measures }.
 # { $titles } sind Titel von Schritten in Anführungszeichen, durch Kommas getrennt.
-panel-stale = Die Zelle von { $titles } steht nicht im gespeicherten Notebook. Wurde sie gelöscht, den Kernel neu starten und alle Zellen ausführen; ist sie neu, das Notebook speichern.
+panel-stale = Die Zelle von { $titles } ist nicht mehr im Notebook, der Schritt aber noch im Entwurf. Um ihn herauszunehmen, den Kernel neu starten und alle Zellen ausführen; ist die Zelle neu, das Notebook speichern.
 panel-quoted = „{ $title }“
 
 # Stoff und Seiten.

@@ -5,3 +5,4 @@ saved-another = { $file } enthält Werte einer anderen Lektion, „{ $other }“
 saved-no_size = { $file } nennt die Größe „{ $size }“, die es in dieser Lektion nicht gibt; es wird eine andere gezeichnet. Eine Größe wählen und speichern.
 saved-no_units = { $file } nennt die Einheit „{ $units }“; bekannt sind nur cm und inch. Es gilt die der Lektion. Eine Einheit wählen und speichern.
 saved-out_of_range = { $file }: { $trouble } Es gilt der Wert der Lektion: { $value }.
+saved-apart = { $other } in diesem Ordner hat denselben Titel. Die Werte dieses Notebooks stehen getrennt davon in { $file }.

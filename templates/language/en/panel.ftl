@@ -27,6 +27,9 @@ panel-preset_default = The lesson's own
 panel-preset_opened = As the last session left them
 panel-reset = Reset values
 panel-reset_tip = Put every value back to the lesson's own
+panel-fresh = Start fresh
+panel-fresh_tip = Put away what the last session left: every value back to the lesson's own
+panel-left_values = The values are those the last session left. Start fresh puts every value back to the lesson's own.
 panel-undo = Undo
 panel-undo_tip = Take the last change of values back
 panel-redo = Redo
@@ -65,7 +68,7 @@ panel-depends = Depends on: { $names }.
 panel-show_where = Show where
 panel-estimates = Estimated from the size chart for { $name }, not measured: { $measures }.
 # $titles are titles of steps in quotes, with commas.
-panel-stale = The cell of { $titles } is not in the saved notebook. If you deleted it, restart the kernel and run all cells; if it is new, save the notebook.
+panel-stale = The cell of { $titles } is not in the notebook any more, and the step is still in the draft. To take it out, restart the kernel and run all cells; if the cell is new, save the notebook.
 panel-quoted = “{ $title }”
 
 # Cloth and pages.

@@ -5,3 +5,4 @@ saved-another = { $file } holds values of another lesson, '{ $other }'; they are
 saved-no_size = { $file } names the size '{ $size }', which this lesson does not have; another is drawn. Choose a size and save.
 saved-no_units = { $file } names the units '{ $units }'; only cm and inch are known. The lesson’s own are used. Choose units and save.
 saved-out_of_range = { $file }: { $trouble } The lesson’s own value is used: { $value }.
+saved-apart = { $other } in this folder has the same title. The values of this notebook are kept apart from it, in { $file }.

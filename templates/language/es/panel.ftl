@@ -27,6 +27,9 @@ panel-preset_default = Los de la lección
 panel-preset_opened = Como quedaron en la última sesión
 panel-reset = Restablecer valores
 panel-reset_tip = Devuelve todos los valores a los de la lección
+panel-fresh = Empezar de nuevo
+panel-fresh_tip = Dejar a un lado los valores de la última sesión: todos vuelven a los de la lección
+panel-left_values = Los valores son los de la última sesión. «Empezar de nuevo» los devuelve todos a los de la lección.
 panel-undo = Deshacer
 panel-undo_tip = Deshace el último cambio de valores
 panel-redo = Rehacer
@@ -65,7 +68,7 @@ panel-depends = Depende de: { $names }.
 panel-show_where = Mostrar dónde
 panel-estimates = Estimadas de la tabla de tallas para { $name }, no medidas: { $measures }.
 # $titles son títulos de pasos entre comillas, con comas.
-panel-stale = La celda de { $titles } no está en el cuaderno guardado. Si la borró, reinicie el núcleo (kernel) y ejecute todas las celdas; si es nueva, guarde el cuaderno.
+panel-stale = La celda de { $titles } ya no está en el cuaderno, pero el paso sigue en el trazado. Para quitarlo, reinicie el núcleo (kernel) y ejecute todas las celdas; si la celda es nueva, guarde el cuaderno.
 panel-quoted = «{ $title }»
 
 # Tela y páginas.

@@ -5,3 +5,4 @@ saved-another = { $file } contiene valores de otra lección, «{ $other }»; no 
 saved-no_size = { $file } nombra la talla «{ $size }», que esta lección no tiene; se dibuja otra. Elija una talla y guarde.
 saved-no_units = { $file } nombra la unidad «{ $units }»; solo se conocen cm e inch. Vale la de la lección. Elija una unidad y guarde.
 saved-out_of_range = { $file }: { $trouble } Vale el valor de la lección: { $value }.
+saved-apart = { $other }, en esta carpeta, tiene el mismo título. Los valores de este cuaderno se guardan aparte, en { $file }.

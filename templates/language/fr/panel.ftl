@@ -25,6 +25,9 @@ panel-preset_default = Celles de la leçon
 panel-preset_opened = Celles de la dernière séance
 panel-reset = Rétablir les valeurs
 panel-reset_tip = Rétablir toutes les valeurs de la leçon
+panel-fresh = Repartir à neuf
+panel-fresh_tip = Laisser de côté les valeurs de la dernière séance : toutes reviennent à celles de la leçon
+panel-left_values = Les valeurs sont celles de la dernière séance. « Repartir à neuf » les remet toutes à celles de la leçon.
 panel-undo = Annuler
 panel-undo_tip = Revenir sur le dernier changement de valeurs
 panel-redo = Rétablir
@@ -55,7 +58,7 @@ panel-finding = { $level }.
 panel-depends = Dépend de : { $names }.
 panel-show_where = Montrer où
 panel-estimates = Estimations d’après le tableau des tailles, non mesurées ({ $name }) : { $measures }.
-panel-stale = La cellule de { $titles } n’est pas dans le notebook enregistré. Si elle a été supprimée, redémarrer le noyau et exécuter toutes les cellules ; si elle est nouvelle, enregistrer le notebook.
+panel-stale = La cellule de { $titles } n’est plus dans le notebook, mais l’étape est encore dans le tracé. Pour l’en retirer, redémarrer le noyau et exécuter toutes les cellules ; si la cellule est nouvelle, enregistrer le notebook.
 panel-quoted = « { $title } »
 
 # Tissu et pages.
