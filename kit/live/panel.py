@@ -284,7 +284,15 @@ class Panel(widgets.VBox):
     def _follow(self, pattern: Pattern | None, trouble: str = "", *, unproved: bool = False) -> None:
         """The proof, cloth and pages follow a pattern that is another one now."""
         lesson = self.lesson
-        stamp = (lesson.entries, lesson.body, tuple(lesson.values.items()), lesson.info, lesson.units, trouble)
+        stamp = (
+            lesson.entries,
+            lesson.stale(),
+            lesson.body,
+            tuple(lesson.values.items()),
+            lesson.info,
+            lesson.units,
+            trouble,
+        )
         if stamp == self._stamp and not (self._checking.stopped or self.figures.stopped or self.remedies.stopped):
             return
         self._stamp = stamp
