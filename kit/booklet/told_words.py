@@ -4,6 +4,8 @@ that everything that reads a notebook's words reads them. And what says which ma
 
 from __future__ import annotations
 
+import re
+
 import nbformat
 from nbformat import NotebookNode
 
@@ -14,6 +16,7 @@ from kit.placeholder import Placeholder, split
 WORDS = "application/vnd.lessonkit.words"
 """The type of data under which a cell's words are handed over, as they are written."""
 _PRIVATE = "notes-to-self"
+_CODE = re.compile(r"(`+)[^`]*\1")
 
 
 def with_told_words(book: NotebookNode) -> NotebookNode:
@@ -38,7 +41,7 @@ def raw_words(book: NotebookNode) -> tuple[str, ...]:
     for cell in book.cells:
         if cell.cell_type == "markdown" and _PRIVATE not in cell.metadata.get("tags", []):
             try:
-                parts = [part for part in split(cell.source) if isinstance(part, Placeholder)]
+                parts = [part for part in split(_CODE.sub("", cell.source)) if isinstance(part, Placeholder)]
             except KitError:
                 continue  # told when the booklet is set
             if parts:
