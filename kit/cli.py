@@ -19,6 +19,7 @@ from kit.errors import KitError
 from kit.grade_cli import add_grade
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
+from kit.terminal_cli import ended
 from kit.trust_cli import say_code
 from kit.words_cli import add_words
 
@@ -35,16 +36,9 @@ _CODE = (
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Run the command; gives back its exit status: 0 done, 1 the proof found errors (`check`), 2 refused."""
+    """Run the command; gives back its exit status (`kit.terminal_cli.ended`)."""
     options = _parser().parse_args(arguments)
-    try:
-        return int(options.run(options))
-    except KitError as error:
-        print(f"lessonkit: {error}", file=sys.stderr)
-        return 2
-    except KeyboardInterrupt:
-        print("lessonkit: stopped. The earlier output is untouched.", file=sys.stderr)
-        return 130
+    return ended(lambda: int(options.run(options)))
 
 
 def _parser() -> argparse.ArgumentParser:

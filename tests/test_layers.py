@@ -13,7 +13,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
-    ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers"),
+    ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers", "scratch"),
     ("language",),
     ("units",),
     ("wording",),
@@ -31,7 +31,10 @@ FLOORS = (
     ("reference",),
     ("live",),
     ("page",),
-    ("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli", "bar_cli"),
+    (
+        *("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli"),
+        *("bar_cli", "terminal_cli", "roster_cli"),
+    ),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but
 for the command line, which is one room in several files. An import for types alone counts like any other."""

@@ -9,8 +9,6 @@ from __future__ import annotations
 
 import json
 import os
-import shutil
-import tempfile
 from collections.abc import Callable, Iterator
 from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
@@ -18,7 +16,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from time import perf_counter
 
-from kit.atomic import make_folder, write_atomically
+from kit.atomic import write_atomically
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.asked_forms import ALL, EPUB, FOLDED, HTML, AskedForms, asked_forms
 from kit.booklet.audience import Audience
@@ -32,10 +30,12 @@ from kit.booklet.html import to_html
 from kit.booklet.impose import impose
 from kit.booklet.model import Booklet
 from kit.booklet.own_language import spoken
+from kit.booklet.put_in_place import alone_for, put_in_place, writable
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
 from kit.booklet.typeset import Set, set_in_type
+from kit.booklet.typesetter import need_typesetter
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
@@ -102,9 +102,11 @@ def build(
     if language is not None:
         with speaking(language):
             pass  # refuses a language without a catalogue before the notebook runs
+    if asked.prints:
+        need_typesetter()
     book_node = read_notebook(notebook)
     names = (*asked.files, *PAGES)
-    _writable(out, names)
+    writable(out, names)
     with stage("notebook"):
         progress(f"Running {notebook.name} from the top")
         ran = run_notebook(
@@ -126,7 +128,7 @@ def build(
         speaking(language or (own if own in languages() else SOURCE)),
         reading(pattern.lesson.units),
         ruled(ruling_of(pattern)),
-        tempfile.TemporaryDirectory(prefix=".lessonkit-", dir=out, ignore_cleanup_errors=True) as scratch,
+        alone_for(out) as made,
     ):
         notes: tuple[str, ...] = ()
         if language is not None:
@@ -138,7 +140,7 @@ def build(
         with stage("cutting layouts"):
             progress("Laying the pieces on the cloth")
             bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
-        made, lesson = Path(scratch), LessonFolder(notebook.resolve().parent)
+        lesson = LessonFolder(notebook.resolve().parent)
         writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
         with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
             try:
@@ -158,7 +160,7 @@ def build(
         missing = [name for name in names if not (made / name).is_file()]
         if missing:
             raise KitError(f"the build did not make {', '.join(missing)}.", do="Build again.")
-        paths = _swap_in(made, out, names)
+        paths = put_in_place(made, out, names)
     earlier = tuple(name for name in ALL if name not in names and (out / name).is_file())
     left_out = tuple(dict.fromkeys(lesson.left_out))
     return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier, notes)
@@ -250,51 +252,3 @@ class _Writing:
             for file, (small, sheet) in FOLDED.items():
                 if small == key and file in self.asked.files:
                     write_atomically(self.made / file, impose(done.pdf, sheet))
-
-
-def _writable(out: Path, names: tuple[str, ...]) -> None:
-    """Refuse an output folder that cannot be written before the work begins."""
-    make_folder(out)
-    try:
-        with tempfile.TemporaryFile(dir=out):
-            pass
-    except OSError as error:
-        raise KitError(
-            f"nothing can be written there ({error.strerror}).",
-            where=str(out),
-            do="What was there before is untouched. Choose another folder with --out, or make this one writable.",
-        ) from error
-    blocked = [name for name in names if (out / name).is_dir()]
-    if blocked:
-        raise KitError(
-            f"there is a folder called {blocked[0]} where the file should go.",
-            where=str(out),
-            do="Move that folder away, or choose another folder with --out.",
-        )
-
-
-def _swap_in(made: Path, out: Path, names: tuple[str, ...]) -> dict[str, Path]:
-    """Put every new file in the place of the old one. When one cannot be placed, those already placed are
-    put back."""
-    kept = made / "before"
-    kept.mkdir()
-    placed: list[str] = []
-    try:
-        for name in names:
-            if (out / name).exists():
-                shutil.copy2(out / name, kept / name)
-        for name in names:
-            os.replace(made / name, out / name)
-            placed.append(name)
-    except OSError as error:
-        for name in placed:
-            if (kept / name).exists():
-                os.replace(kept / name, out / name)
-            else:
-                (out / name).unlink(missing_ok=True)
-        raise KitError(
-            f"the finished files cannot be put in place ({error.strerror}).",
-            where=str(out),
-            do="The earlier files are as they were. Close programs that hold them open, or choose another folder.",
-        ) from error
-    return {name: out / name for name in names}

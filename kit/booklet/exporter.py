@@ -14,9 +14,9 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import form_named
 from kit.booklet.html import to_html
 from kit.booklet.own_language import spoken
-from kit.booklet.render import to_pdf
 from kit.booklet.run_notebook import run_notebook
 from kit.booklet.theme_file import read_theme
+from kit.booklet.typesetter import need_typesetter
 from kit.diagnostic import reading
 from kit.language import SOURCE, languages, speaking
 from kit.proof import prove
@@ -48,6 +48,9 @@ class BookletExporter(Exporter):
         self, nb: NotebookNode, resources: dict[str, Any] | None = None, **kw: Any
     ) -> tuple[bytes, dict[str, Any]]:
         """The booklet of `nb` as PDF bytes. Raises `KitError` in plain words for what cannot be built."""
+        need_typesetter()
+        from kit.booklet.render import to_pdf
+
         _, resources = super().from_notebook_node(nb, resources, **kw)
         metadata = resources.get("metadata", {})
         folder = Path(metadata.get("path") or ".").resolve()

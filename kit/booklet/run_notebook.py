@@ -13,9 +13,9 @@ import json
 import os
 import re
 import sys
-import tempfile
 from collections.abc import Callable, Coroutine, Sequence
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
@@ -35,6 +35,7 @@ from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
 from kit.lesson.own_code import told
 from kit.lesson.where import BUILD, NOTEBOOK
+from kit.scratch import scratch
 from kit.units import System
 
 Progress = Callable[[str], None]
@@ -154,16 +155,18 @@ def run_and_ask(
     book.nbformat_minor = max(5, book.get("nbformat_minor", 5))
     count = len(book.cells)
     book.cells += [nbformat.v4.new_code_cell(text, metadata={"tags": ["lessonkit-handover"]}) for text in questions]
-    with tempfile.TemporaryDirectory(prefix="lessonkit-") as scratch:
+    with scratch("lessonkit-run-") as private:
         # The kernel reads the order of cells from a file; it must be the notebook being run, which may
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
-        copy = Path(scratch) / f"{Path(name).stem}.ipynb"
+        copy = private / f"{Path(name).stem}.ipynb"
         copy.write_text(nbformat.writes(book), encoding="utf-8")
         environment = {**os.environ, BUILD: "1", NOTEBOOK: str(copy)}
-        client = _Client(book, folder, timeout, progress, Path(scratch), count, asking)
+        client = _Client(book, folder, timeout, progress, private, count, asking)
         try:
             try:
-                _blocking(client.async_execute(env=environment))
+                # What the kernel itself complains of, in words of its own, goes to a file.
+                with open(private / "complaints", "w", encoding="utf-8") as complaints:
+                    _blocking(client.async_execute(env=environment, stderr=complaints))
             finally:
                 answers = book.cells[count:]
                 del book.cells[count:]
@@ -296,14 +299,25 @@ class _Client(NotebookClient):
 
 
 def _blocking(work: Coroutine[Any, Any, Any]) -> None:
-    """Run `work` to its end, in another thread when this one already runs an event loop."""
-    try:
-        asyncio.get_running_loop()
-    except RuntimeError:
-        asyncio.run(work)
-        return
+    """Run `work` to its end in a thread of its own: this one may run an event loop already, and keeps its own answer
+    to signals, which the library would set otherwise. Stopped here, the work is stopped there, and ends its kernel."""
+    begun: list[tuple[asyncio.AbstractEventLoop, asyncio.Task[Any]]] = []
+
+    async def all_of_it() -> None:
+        task = asyncio.current_task()
+        assert task is not None
+        begun.append((asyncio.get_running_loop(), task))
+        await work
+
     with ThreadPoolExecutor(1) as pool:
-        pool.submit(asyncio.run, work).result()
+        running = pool.submit(asyncio.run, all_of_it())
+        try:
+            running.result()
+        except BaseException:
+            for loop, task in begun:
+                with suppress(RuntimeError):  # it has ended meanwhile
+                    loop.call_soon_threadsafe(task.cancel)
+            raise
 
 
 # ---- messages ---------------------------------------------------------------------------------------------

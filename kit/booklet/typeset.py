@@ -2,7 +2,8 @@
 
 The page arrives as a file of HTML; the PDF, and what the markup asked for that was left out, go to files beside it.
 The child process is this same Python with the current folder off its path, and runs nothing but this module. It loads
-what setting takes and no drafting, and looks for no lost circles of values: it ends with the page.
+what setting takes and no drafting, and looks for no lost circles of values: it ends with the page, and with the process
+that asked for it, however that ends: its standard input is closed then.
 """
 
 from __future__ import annotations
@@ -12,11 +13,14 @@ import json
 import os
 import subprocess
 import sys
+import threading
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from time import perf_counter
 
 from kit.atomic import write_atomically
+from kit.booklet.typesetter import is_missing, missing
 from kit.errors import KitError
 
 _KIT = Path(__file__).resolve().parents[2]
@@ -37,23 +41,50 @@ def set_in_type(html: str, folder: Path, scratch: Path, name: str) -> Set:
     began = perf_counter()
     page, pdf, said = (scratch / f"{name}.{ending}" for ending in ("html", "pdf", "json"))
     write_atomically(page, html)
-    paths = os.pathsep.join(filter(None, (str(_KIT), os.environ.get("PYTHONPATH", ""))))
-    done = subprocess.run(
-        [sys.executable, "-P", "-m", __name__, str(page), str(pdf), str(said), str(folder)],
-        env={**os.environ, "PYTHONPATH": paths},
-        stdin=subprocess.DEVNULL,
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-    if done.returncode or not said.is_file():
-        last = done.stderr.strip().splitlines()[-1:] or ["no reason was given"]
+    status, complaint = _run([__name__, str(page), str(pdf), str(said), str(folder)])
+    if status or not said.is_file():
+        last = complaint.strip().splitlines()[-1:] or [_ENDED.get(status, "no reason was given")]
+        if is_missing(complaint):
+            raise missing()
         raise KitError(f"the booklet could not be set in type: {last[0][:300]}.".replace("..", "."), where=name)
     left_out = json.loads(said.read_text(encoding="utf-8"))
     return Set(pdf.read_bytes(), tuple(left_out), perf_counter() - began)
 
 
+_ENDED = {-9: "its process was ended, perhaps because the memory was used up"}
+
+
+def _run(module: Sequence[str]) -> tuple[int, str]:
+    """Run a module of the kit in a process of its own: its exit status, and what it said of an error."""
+    paths = os.pathsep.join(filter(None, (str(_KIT), os.environ.get("PYTHONPATH", ""))))
+    with subprocess.Popen(
+        [sys.executable, "-P", "-m", *module],
+        env={**os.environ, "PYTHONPATH": paths},
+        stdin=subprocess.PIPE,
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+        text=True,
+        errors="replace",
+    ) as child:
+        assert child.stderr is not None
+        try:
+            complaint = child.stderr.read()
+            return child.wait(), complaint
+        except BaseException:
+            child.kill()
+            raise
+
+
+def _end_with_parent() -> None:
+    def watch() -> None:
+        os.read(0, 1)  # nobody writes there: it returns when the other end is gone
+        os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()
+
+
 def _child(page: Path, pdf: Path, said: Path, folder: Path) -> None:
+    _end_with_parent()
     gc.disable()
     from kit.booklet.fetch import THEME_FILE, LessonFolder
     from kit.booklet.render import to_pdf

@@ -105,6 +105,9 @@ def make(job: Job, tell: Any) -> dict[str, Any]:
         from kit.booklet.compose import compose
         from kit.booklet.fetch import LessonFolder
         from kit.booklet.html import to_html
+        from kit.booklet.typesetter import need_typesetter
+
+        need_typesetter()
         from kit.booklet.render import to_pdf
 
         tell("print_booklet")
