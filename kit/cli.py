@@ -382,7 +382,9 @@ def _bodies(options: argparse.Namespace) -> int:
         print(f"Column '{column}' was left aside: {why}")
     refused = [row for row in made["rows"] if not row["drafted"]]
     for row in refused[:10]:
-        print(f"{row['name']} (line {row['line']}): {row['trouble']}")
+        line = f"line {row['line']}"
+        who = line.capitalize() if row["name"] == line.capitalize() else f"{row['name']} ({line})"
+        print(f"{who}: {row['trouble']}")
         if row["remedies"]:
             print(f"  {say('remedy.line', remedy=row['remedies'][0]['says'])}")
     if len(refused) > 10:

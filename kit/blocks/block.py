@@ -61,13 +61,16 @@ class Block:
         """A fresh lesson that drafts this block step by step, to read and to change. `KitError` as `definition`."""
         return Lesson.of(self)
 
+    def _said_for(self, body: Body) -> Told:
+        return message("blocks.for_body", block=self.told, body=body.name) if body.name else self.told
+
     def __call__(self, body: Body) -> tuple[Piece, ...]:
         for name in self.measures:
             if name not in body:
                 row = MEASUREMENTS.get(name)
                 raise KitError(
                     message("blocks.missing", measure=measure(name)),
-                    where=message("blocks.for_body", block=self.told, body=body.name),
+                    where=self._said_for(body),
                     do=message("blocks.missing_do", note=Value(f"measure_note.{name}", "key"))
                     if row
                     else message("blocks.missing_own_do"),
@@ -75,7 +78,7 @@ class Block:
         try:
             pieces = self.draft(body)
         except KitError as error:
-            raise error.at(message("blocks.for_body", block=self.told, body=body.name)) from None
+            raise error.at(self._said_for(body)) from None
         for piece in pieces:
             refuse_verbs(piece, self.title)
         return pieces

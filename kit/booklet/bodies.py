@@ -83,9 +83,9 @@ _UNCLEAR: Mapping[str, str] = {
 
 @dataclass(frozen=True)
 class Row:
-    """One person of the table: its `line` in the file, `name`, `values` in mm by measurement, and the `trouble`
-    that its cells make, empty when they can be read. `more` are cells of columns the kit does not know, read as lengths
-    by their headings: a lesson may have measurements of its own."""
+    """One person of the table: its `line` in the file, `name` (empty where the table gives none), `values` in mm by
+    measurement, and the `trouble` that its cells make, empty when they can be read. `more` are cells of columns the kit
+    does not know, read as lengths by their headings: a lesson may have measurements of its own."""
 
     line: int
     name: str
@@ -147,6 +147,14 @@ def parse_people(text: str, units: Unit = "cm", where: str = "the table") -> Peo
     ]
     taken = tuple((header[index], name) for index, (name, _) in columns.items())
     return People(tuple(rows), taken, tuple(ignored))
+
+
+def told_columns(people: People) -> list[str]:
+    """Which columns were taken for which measurements where their headings say it in other words, in one sentence."""
+    other = [(column, name) for column, name in people.taken if _heading(column)[0] != name]
+    if not other:
+        return []
+    return [f"Taken as: {'; '.join(f'{column} is {said(name)}' for column, name in other)}."]
 
 
 def _columns(
@@ -219,7 +227,7 @@ def _row(
     labels: Sequence[int],
     units: Unit,
 ) -> Row:
-    name = " ".join(cells[index] for index in labels if index < len(cells) and cells[index]) or f"Line {line}"
+    name = " ".join(cells[index] for index in labels if index < len(cells) and cells[index])
     values: list[tuple[str, float]] = []
     troubles = []
     if len(cells) > len(header):
@@ -262,16 +270,13 @@ def send(namespace: Mapping[str, Any], rows: str) -> None:
     for each, as JSON."""
     from IPython.display import publish_display_data
 
-    try:
-        lesson = find_lesson(namespace)
-        answer: dict[str, Any] = {
-            "lesson": lesson.info.title,
-            "values": {name: round(value, 3) for name, value in lesson.values.items()},
-            "rows": [work_row(lesson, name, values) for name, values in json.loads(rows)],
-            "own": [one.name for one in lesson.sizes.own],
-        }
-    except KitError as error:
-        answer = {"refused": [error.what, error.where, error.do]}
+    lesson = find_lesson(namespace)  # where there are two, this ends the run before any row is worked
+    answer: dict[str, Any] = {
+        "lesson": lesson.info.title,
+        "values": {name: round(value, 3) for name, value in lesson.values.items()},
+        "rows": [work_row(lesson, name, values) for name, values in json.loads(rows)],
+        "own": [one.name for one in lesson.sizes.own],
+    }
     publish_display_data({MIMETYPE: json.dumps(answer)})
 
 
@@ -337,6 +342,8 @@ def work_bodies(
     sound = [row for row in people.rows if not row.trouble]
     portions = [sound[start : start + _PORTION] for start in range(0, len(sound), _PORTION)] or [[]]
     questions = [_question(portion) for portion in portions]
+    for line in told_columns(people):
+        progress(line)
     progress(f"Running {notebook.name} from the top")
     _, answers = run_and_ask(
         book,
@@ -352,10 +359,9 @@ def work_bodies(
     worked: dict[int, dict[str, Any]] = {}
     first: dict[str, Any] = {}
     for portion, answer in zip(portions, answers, strict=True):
-        said_back = json.loads(answer) if answer else {"refused": ["the notebook gave no answer.", "", "Run it again."]}
-        if "refused" in said_back:
-            what, where, do = said_back["refused"]
-            raise KitError(what, where=where, do=do)
+        if not answer:
+            raise KitError("the notebook gave no answer.", do="Run it again.")
+        said_back = json.loads(answer)
         first = first or said_back
         worked.update({row.line: found for row, found in zip(portion, said_back["rows"], strict=True)})
     made = _report(people, worked, first, table, notebook)
@@ -386,7 +392,7 @@ def _report(
         rows.append(
             {
                 "line": row.line,
-                "name": row.name,
+                "name": row.name or f"Line {row.line}",
                 "measured": {
                     name: round(value, 2)
                     for name, value in (*row.values, *row.more)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import csv
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
-from kit import Lesson, bodice_block, workshop_chart
+from kit import Lesson, bodice_block, make_body, workshop_chart
 from kit.body import MEASUREMENTS
 from kit.booklet.bodies import _SAME, parse_people, work_row
 from kit.cli import main
@@ -16,7 +17,7 @@ from kit.errors import KitError
 from kit.resources import examples
 from tests.body.bdims import some_women
 
-from .conftest import Writer
+from .conftest import Writer, code
 
 
 def columns(*header: str) -> dict[str, str]:
@@ -166,3 +167,30 @@ def test_the_measured_women_are_drafted(tmp_path: Path, capsys: pytest.CaptureFi
     assert counts["rows"] == 26
     assert counts["drafted"] >= 0.95 * 26
     assert f"{counts['drafted']} of 26 bodies" in capsys.readouterr().out
+
+
+def test_two_lessons_are_refused_before_any_body_is_worked(
+    write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = write_lesson({"end": [code('other = Lesson("Another", start=bodice_block)')]})
+    (tmp_path / "people.csv").write_text("name,bust,hips\n" + "Ada,96,104\n" * 30)
+    arguments = ["bodies", str(tmp_path / "people.csv"), str(path), "--report", str(tmp_path / "r.json")]
+    assert main(arguments) == 2
+    said = capsys.readouterr()
+    assert "2 lessons: lesson (Pebble top), other (Another)" in said.err and said.err.count("\n") == 1
+    assert "10 of 30" not in said.out and not (tmp_path / "r.json").exists()
+    assert said.out.count("Taken as: bust is bust girth; hips is hip girth.") == 1
+
+
+def test_a_row_without_a_name_is_called_by_its_line_once(
+    write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "people.csv").write_text("bust_girth,waist_girth\n900,80\n")
+    assert (
+        main(["bodies", str(tmp_path / "people.csv"), str(write_lesson()), "--report", str(tmp_path / "r.json")]) == 0
+    )
+    said = capsys.readouterr().out
+    assert said.lower().count("line 2") == 1 and "Line 2: Body, bust girth: 900 cm" in said
+    with pytest.raises(KitError) as caught:
+        bodice_block(replace(make_body({"bust_girth": "96 cm"}), name="", measures=()))
+    assert " for " not in caught.value.where
