@@ -91,6 +91,11 @@ class Form:
         return self._room((self.measure - 5) / 2, min(70.0, self.depth * 0.28))
 
     @property
+    def close(self) -> Room:
+        """One of three pictures in a row."""
+        return self._room((self.measure - 10) / 3, self.stage.height / PX)
+
+    @property
     def content_gap(self) -> float:
         """mm over and under each line of the contents."""
         return 1.05 if self.beside or self.letters > 1 else 0.35

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 
 from markupsafe import Markup
 
+from kit.booklet.paging import Way
 from kit.booklet.pictures import Picture
 
 
@@ -143,15 +144,15 @@ class DraftStep:
 @dataclass(frozen=True)
 class Operation:
     """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
-    new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter. `stacked`: its pictures have
-    the whole measure each, one below the other."""
+    new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter. `way` is how its pictures
+    stand (`kit.booklet.paging`)."""
 
     text: str
     pictures: tuple[Picture, ...]
     why: str = ""
     breaks: bool = False
     fitting: str = ""
-    stacked: bool = False
+    way: Way = ""
 
 
 @dataclass(frozen=True)

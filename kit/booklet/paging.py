@@ -10,32 +10,42 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 LEAST, MOST = 0.58, 2.2  # shares of a picture's usual room
-_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 3.0, 0.8, 1.0, 0.3, 20.0
+_WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 6.0, 1.2, 1.0, 0.4, 20.0
 _ROOMY = 0.08  # share of a page left white from which stacking its pictures is tried
 _STACKED = 1.0  # least share of stacked pictures: smaller, they would gain nothing by it
+_CLOSE = 0.92  # share below which closer rows of pictures are tried
+
+Way = Literal["", "stacked", "close"]
+"""How the pictures of a unit stand: in its rows, `stacked` one below the other, or in fewer rows, `close` together."""
 
 
 @dataclass(frozen=True)
 class Tall:
     """A picture: `room` is the height (mm) it may take at its usual share, `wide` the height at which it is as wide as
-    its column and grows no more; its frame and caption add `around`."""
+    its column and grows no more; its frame and caption add `around`. Of its height, `text` does not grow."""
 
     room: float
     wide: float
     around: float = 0.0
+    text: float = 0.0
 
     def at(self, share: float) -> float:
         return min(self.room * share, self.wide) + self.around
+
+    def lines(self, share: float) -> float:
+        """The height in mm that is left for what is drawn."""
+        return max(min(self.room * share, self.wide) - self.text, 0.0)
 
 
 @dataclass(frozen=True)
 class Unit:
     """What must stay on one page: `fixed` mm of text and space under or over its rows of pictures, and at least
     `beside` mm where text stands next to them. `keeps`: the page should not break after it (words that lead
-    on to what follows). `stacked` are its pictures with the whole measure each, one below the other, where they may
-    stand so; `between` mm part one row from the next."""
+    on to what follows). `stacked` are its pictures with the whole measure each, one below the other, and `close` fewer
+    rows of narrower ones, where they may stand so; `between` mm part one row from the next."""
 
     fixed: float
     rows: tuple[tuple[Tall, ...], ...] = ()
@@ -43,24 +53,42 @@ class Unit:
     keeps: bool = False
     stacked: tuple[Tall, ...] = ()
     between: float = 0.0
+    close: tuple[tuple[Tall, ...], ...] = ()
 
-    def height(self, share: float, stacked: bool = False) -> float:
+    def height(self, share: float, way: Way = "") -> float:
         """Height in mm with the pictures at `share` of their room."""
-        if stacked and self.stacked:
-            each = [picture.at(share) for picture in self.stacked]
-            return self.fixed + sum(each) + self.between * (len(each) - 1)
-        rows = sum(max(picture.at(share) for picture in row) for row in self.rows)
-        return self.fixed + max(self.beside, rows + self.between * (len(self.rows) - 1))
+        rows = self.standing(way)
+        pictures = sum(max(picture.at(share) for picture in row) for row in rows)
+        return self.fixed + max(self.beside, pictures + self.between * (len(rows) - 1))
+
+    def standing(self, way: Way) -> tuple[tuple[Tall, ...], ...]:
+        """The rows of its pictures where they stand in that `way`; its own where they cannot."""
+        if way == "stacked" and self.stacked:
+            return tuple((picture,) for picture in self.stacked)
+        return self.close if way == "close" and self.close else self.rows
+
+    def size(self, share: float, way: Way = "") -> float:
+        """How large what is drawn in its pictures is, in that of its usual rows at their usual share."""
+        usual, found = (
+            sum(picture.lines(at) for row in rows for picture in row)
+            for rows, at in ((self.rows, 1.0), (self.standing(way), share))
+        )
+        return found / max(usual, 1.0)
+
+    @property
+    def least(self) -> float:
+        """The height in mm of the smallest way it may be set."""
+        return min(self.height(LEAST), self.height(LEAST, "close"))
 
 
 @dataclass(frozen=True)
 class Placing:
-    """How one unit is set: the `share` of its pictures' room, whether it `breaks` to a new page, and whether its
-    pictures are `stacked` one below the other."""
+    """How one unit is set: the `share` of its pictures' room, whether it `breaks` to a new page, and the `way` its
+    pictures stand."""
 
     share: float
     breaks: bool
-    stacked: bool = False
+    way: Way = ""
 
 
 def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -> tuple[Placing, ...]:
@@ -78,18 +106,18 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
         for start in range(end - 1, -1, -1):
             room = depth if start or first is None else first
             page = units[start:end]
-            if len(page) > 1 and sum(unit.height(LEAST) for unit in page) > room:
+            if len(page) > 1 and sum(unit.least for unit in page) > room:
                 break
-            share, stacked, cost = _filled(page, room, last=end == count)
+            share, ways, cost = _filled(page, room, last=end == count)
             if best[start].cost + cost + parted < best[end].cost:
-                best[end] = _Best(best[start].cost + cost + parted, start, share, stacked)
+                best[end] = _Best(best[start].cost + cost + parted, start, share, ways)
     placings: list[Placing] = []
     end = count
     while end > 0:
         found = best[end]
         start = found.start
         placings[:0] = [
-            Placing(found.share, i == start and start > 0, i - start in found.stacked) for i in range(start, end)
+            Placing(found.share, i == start and start > 0, found.ways[i - start]) for i in range(start, end)
         ]
         end = start
     return tuple(placings)
@@ -97,39 +125,50 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
 
 @dataclass(frozen=True)
 class _Best:
-    """The best pages up to some unit: what they cost, where the last one starts, the share of its pictures, and which
-    of its units (counted from its first) are stacked."""
+    """The best pages up to some unit: what they cost, where the last one starts, the share of its pictures, and the
+    ways of its units."""
 
     cost: float
     start: int
     share: float
-    stacked: frozenset[int] = frozenset()
+    ways: Sequence[Way] = ()
 
 
-def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, frozenset[int], float]:
-    """The share that fills `room` best, which units are stacked for it, and what is lost with it."""
-    plain: frozenset[int] = frozenset()
-    share, cost = _shared(page, room, plain, last=last)
-    found = share, plain, cost
+def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, Sequence[Way], float]:
+    """The share that fills `room` best, the ways of the units for it, and what is lost with it."""
+    ways: list[Way] = [""] * len(page)
+    share, cost = _shared(page, room, ways, last=last)
+    found = share, ways, cost
     used = sum(unit.height(share) for unit in page)
+    if share < _CLOSE:
+        # Pictures made small in many rows are larger in fewer: tried for one unit more at a time.
+        for i, unit in enumerate(page):
+            if unit.close:
+                tried = [*found[1]]
+                tried[i] = "close"
+                share, cost = _shared(page, room, tried, last=last)
+                if share > found[0] and cost < found[2]:
+                    found = share, tried, cost
+        return found
     if last or used > (1 - _ROOMY) * room:
         return found
     # Pictures that stand side by side as wide as they may leave white below them. One below the other each is larger:
     # tried for one unit more at a time, the first ones first, while it makes the page better.
     for i, unit in enumerate(page):
         if unit.stacked:
-            tried = found[1] | {i}
+            tried = [*found[1]]
+            tried[i] = "stacked"
             share, cost = _shared(page, room, tried, last=last)
             if share > _STACKED and cost < found[2]:
                 found = share, tried, cost
     return found
 
 
-def _shared(page: Sequence[Unit], room: float, stacked: frozenset[int], *, last: bool) -> tuple[float, float]:
-    """The share that fills `room` best with those units `stacked`, and what is lost with it."""
+def _shared(page: Sequence[Unit], room: float, ways: Sequence[Way], *, last: bool) -> tuple[float, float]:
+    """The share that fills `room` best with the units standing in those `ways`, and what is lost with it."""
 
     def used(share: float) -> float:
-        return sum(unit.height(share, i in stacked) for i, unit in enumerate(page))
+        return sum(unit.height(share, way) for unit, way in zip(page, ways, strict=True))
 
     most = 1.0 if last else MOST
     if used(LEAST) >= room:
@@ -145,5 +184,8 @@ def _shared(page: Sequence[Unit], room: float, stacked: frozenset[int], *, last:
     over = max(0.0, used(share) - room) / room
     white = max(0.0, room - used(share)) / room
     cost = _PAGE + (_LAST if last else _WHITE) * white**2 + 100 * over
-    cost += (_SHRUNK if share < 1 else _GROWN) * (1 - share) ** 2 * sum(bool(unit.rows) for unit in page) / 3
+    for unit, way in zip(page, ways, strict=True):
+        if unit.rows:
+            size = unit.size(share, way)
+            cost += (_SHRUNK if size < 1 else _GROWN) * (1 - size) ** 2 / 3
     return share, cost

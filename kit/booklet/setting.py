@@ -15,7 +15,7 @@ from markupsafe import Markup
 from kit.booklet.forms import PX, Form, Room
 from kit.booklet.measuring import said
 from kit.booklet.model import Block, DraftStep, Mark, Operation, Photo, SewStep, Words
-from kit.booklet.paging import Placing, Tall, Unit
+from kit.booklet.paging import Placing, Tall, Unit, Way
 from kit.booklet.pictures import Inks, Sketch
 from kit.booklet.tables import number
 from kit.booklet.type import SERIF, lines
@@ -114,7 +114,7 @@ class Setter:
 
     def _row(self, growths: Sequence[Growth], room: Room, around: float) -> tuple[Tall, ...]:
         """A row of pictures that grow so, drawn in `room`, each with so much `around` it."""
-        return tuple(Tall(room.height / PX, growth.at(room.width) / PX, around) for growth in growths)
+        return tuple(Tall(room.height / PX, growth.at(room.width) / PX, around, growth.text / PX) for growth in growths)
 
     # ---- words ------------------------------------------------------------------------------------------
 
@@ -211,6 +211,10 @@ class Setter:
             drawn = self._in_room(staged(scene, pattern, system))
             sketches.append(Sketch(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
         growths = [sketch.growth(self.inks) for sketch in sketches]
+        grown: dict[Way, tuple[Room, list[Growth]]] = {
+            "": (room, growths),
+            "stacked": (Room(form.across.width, room.height), growths),
+        }
         text = "" if silent else " ".join(sentences(pattern, operation, system))
         why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
         narrow = single and form.beside
@@ -226,20 +230,26 @@ class Setter:
             each = 2 if form.paired and not single else 1
             around = _FRAME + (0.0 if single else _CAPTION)
             rows = [self._row(growths[i : i + each], room, around) for i in range(0, len(growths), each)]
+            near: list[tuple[Tall, ...]] = []
+            if each == 2 and -(-len(stages) // 3) < len(rows):  # three in a row make fewer rows
+                nearer = [replace(sketch, room=form.close).growth(self.inks) for sketch in sketches]
+                near = [self._row(nearer[i : i + 3], form.close, around) for i in range(0, len(nearer), 3)]
+                grown["close"] = form.close, nearer
             unit = Unit(
                 _BETWEEN + written + (2.5 if rows else 0.0),
                 tuple(rows),
-                stacked=self._row(growths, Room(form.across.width, room.height), around) if each == 2 else (),
+                stacked=self._row(growths, grown["stacked"][0], around) if each == 2 else (),
                 between=5.0,
+                close=tuple(near),
             )
 
         def finished(place: Placing) -> Operation:
-            over = Room(form.across.width if place.stacked else room.width, room.height)
+            over, growing = grown[place.way]
             pictures = [
                 replace(sketch, room=over).inked(self.inks, place.share, growth.at(over.width))
-                for sketch, growth in zip(sketches, growths, strict=True)
+                for sketch, growth in zip(sketches, growing, strict=True)
             ]
-            return Operation(text, tuple(pictures), why, place.breaks, fitting, place.stacked)
+            return Operation(text, tuple(pictures), why, place.breaks, fitting, place.way)
 
         return _Part(unit, finished)
 

@@ -70,6 +70,7 @@ class Pen:
         self.group = ""
         # A fill and its outline are the same curves.
         self.paths: dict[tuple[int, bool], tuple[Sequence[Curve], str]] = {}
+        self.papered: int | None = None  # so many pieces of the body come before the paper round the window
         self.texts: dict[int, list[Written]] = {}
         for text in picture.texts:
             self.texts.setdefault(text.item, []).append(text)
@@ -106,8 +107,9 @@ class Pen:
     def _wrap(self, real: bool) -> str:
         x0, y0, x1, y1 = self.bounds
         wide, high = x1 - x0, y1 - y0
+        body, within = self._within()
         title, alt = escape(self.drawing.title), escape(self.drawing.alt or self.drawing.title)
-        content = "".join(self.body) + "".join(self.text)
+        content = body + "".join(self.text)
         mark = blake2b((content + title).encode(), digest_size=5).hexdigest()
         if real:
             size = f'width="{_n(wide)}mm" height="{_n(high)}mm"'
@@ -118,8 +120,19 @@ class Pen:
             f'role="img" aria-label="{alt}"><title>{title or alt}</title>'
         )
         tiles = "".join(_pattern(f"p{mark}-{role}", cloth, self.unit) for role, cloth in self.patterns.items())
-        defs = f"<defs>{tiles}</defs>" if tiles else ""
-        return f"{head}{defs}{self._ground()}{content.replace(chr(0), f'p{mark}')}</svg>"
+        defs = f"<defs>{tiles}{within}</defs>" if tiles or within else ""
+        return f"{head}{defs.replace(chr(0), f'p{mark}')}{self._ground()}{content.replace(chr(0), f'p{mark}')}</svg>"
+
+    def _within(self) -> tuple[str, str]:
+        """The body with what lies under the paper cut at the window, and the path it is cut by. Paper alone would do,
+        but at the picture's rim, where cloth and paper are cut in the same pixel, the cloth would shine through."""
+        window = self.drawing.window
+        if window is None or self.papered is None:
+            return "".join(self.body), ""
+        x0, y0, x1, y1 = window
+        path = f'<path d="M{_n(x0)} {_n(-y1)}H{_n(x1)}V{_n(-y0)}H{_n(x0)}Z"/>'
+        under, over = "".join(self.body[: self.papered]), "".join(self.body[self.papered :])
+        return f'<g clip-path="url(#\0-window)">{under}</g>{over}', f'<clipPath id="\0-window">{path}</clipPath>'
 
     def _ground(self) -> str:
         x0, y0, x1, y1 = self.bounds
@@ -195,6 +208,8 @@ class Pen:
         cloth = self.theme.fills[item.role]
         data = self._path(item.curves, True)
         self._close()
+        if item.role == "frame" and self.papered is None:
+            self.papered = len(self.body)
         name = f' data-name="{escape(item.name)}"' if item.name else ""
         self.body.append(f'<path{name} d="{data}" fill="{cloth.tint}"/>')
         if cloth.motif:

@@ -71,10 +71,21 @@ def test_two_pictures_side_by_side_are_stacked_where_the_page_has_room_and_only_
     roomy, close = side_by_side(60.0), side_by_side(140.0)
     for unit, stacked in ((roomy, True), (close, False)):
         first, *_ = share_out([unit, tall, tall], PAGE)
-        assert first.stacked is stacked
-        assert unit.height(first.share, first.stacked) <= PAGE + 0.01
+        assert (first.way == "stacked") is stacked
+        assert unit.height(first.share, first.way) <= PAGE + 0.01
     first, *_ = share_out([roomy, tall, tall], PAGE)
-    assert roomy.height(first.share, first.stacked) == pytest.approx(PAGE, abs=0.1)  # 60 + 2 (50 share + 5) + 5
+    assert roomy.height(first.share, first.way) == pytest.approx(PAGE, abs=0.1)  # 60 + 2 (50 share + 5) + 5
+
+
+def test_three_small_pictures_in_two_rows_stand_in_one_where_they_are_larger_so():
+    usual, narrow = Tall(70.0, 120.0, 5.0, text=28.0), Tall(70.0, 65.0, 5.0, text=28.0)
+    three = Unit(60.0, ((usual, usual), (usual,)), between=5.0, close=((narrow,) * 3,))
+    crowded, *_ = share_out([three, Unit(85.0), Unit(240.0)], PAGE)
+    # 105 mm are left: two rows of 45 mm, 17 of them for what is drawn; one row has 65, and 37 of them.
+    assert crowded.way == "close" and three.size(crowded.share, "close") == pytest.approx(37 / 42)
+    assert three.height(crowded.share, "close") <= PAGE - 85.0
+    alone, *_ = share_out([three, Unit(240.0), Unit(240.0)], PAGE)
+    assert alone.way == "" and alone.share > 1.0  # room enough for large ones in two rows
 
 
 def test_a_unit_taller_than_a_page_has_a_page_to_itself():
