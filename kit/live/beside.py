@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from kit.errors import KitError
@@ -25,8 +26,10 @@ from kit.lesson.where import here, shell
 from kit.lesson.working import so_far, work
 from kit.live.followers import followers
 from kit.live.history import History
-from kit.live.pace import Settled
+from kit.live.pace import Aside, Settled, Show
 from kit.live.speech import in_words_of
+from kit.live.still import bundle
+from kit.pausing import pause_here
 
 if TYPE_CHECKING:
     from kit.sewing.seam_walk import Walk as Walked
@@ -34,6 +37,7 @@ if TYPE_CHECKING:
 __all__ = ["Lesson", "NotebookSide", "beside"]
 
 _FOLLOW = 0.6  # seconds after the last move
+_STILL = 3.0
 
 
 @dataclass
@@ -64,7 +68,10 @@ class NotebookSide:
         self._said: list[_Said] = []
         # Entries whose picture says that it is old.
         self._old: set[tuple[str, str]] = set()
+        # The HTML of which each entry's output holds a PNG.
+        self._stilled: dict[tuple[str, str], str] = {}
         self._following = Settled(self.follow_on, _FOLLOW)
+        self._stilling = Aside(self._stills, _STILL, patient=True)
 
     # ---- what the lesson tells ------------------------------------------------------------------------------
 
@@ -120,6 +127,7 @@ class NotebookSide:
             self.history.note(before, self.lesson.values)
             if whole:
                 self.history.seal()
+        self._stilling.drop()
         for view in followers(self.lesson):
             view.refresh()
         if self._shown or self._walks or self._said:
@@ -222,7 +230,7 @@ class NotebookSide:
     # ---- under the cells ----------------------------------------------------------------------------------
 
     def _show(self, entry: Entry) -> None:
-        from IPython.display import HTML, display
+        from IPython.display import display
 
         from kit.live import fragments
 
@@ -232,8 +240,9 @@ class NotebookSide:
                 html = self._html(entry, so_far(lesson.definition, entry, lesson.body, lesson.values))
             except Exception as error:
                 html = fragments.message(fragments.plain(error))
-        handle = display(HTML(html), display_id=True)
+        handle = display(bundle(html, png=False), raw=True, display_id=True)
         self._shown[entry.kind, entry.name] = (handle, html)
+        self._stilling.ask()
         self._old.discard((entry.kind, entry.name))
 
     def _html(self, entry: Entry, pattern: Pattern) -> str:
@@ -248,6 +257,8 @@ class NotebookSide:
 
     def follow_on(self) -> Iterator[None]:
         """Bring what is shown under the cells up to date, one cell at a time."""
+        if self._stilling.stopped:
+            self._stilling.ask()
         from IPython.display import HTML, Markdown
 
         from kit.live import fragments
@@ -269,8 +280,9 @@ class NotebookSide:
             except KitError:
                 continue
             if (html != before or key in self._old) and handle is not None:
-                handle.update(HTML(html))
+                handle.update(bundle(html, png=False), raw=True)
                 self._shown[key] = (handle, html)
+                self._stilling.ask()
                 self._old.discard(key)
         for one in tuple(self._said):
             yield
@@ -289,17 +301,29 @@ class NotebookSide:
                 handle.update(HTML(html))
                 self._walks[edges] = (handle, html, asked)
 
+    def _stills(self) -> Iterator[Show]:
+        """A PNG for what is shown under each cell, beside its SVG: for where the notebook is read without a kernel."""
+        for key, (_, html) in tuple(self._shown.items()):
+            pause_here()
+            if self._stilled.get(key) != html and "<svg" in html:
+                with in_words_of(self.lesson):
+                    yield partial(self._stilled_now, key, html, bundle(html))
+
+    def _stilled_now(self, key: tuple[str, str], html: str, data: dict[str, str]) -> None:
+        handle, now = self._shown.get(key, (None, ""))
+        if handle is not None and now == html and key not in self._old:
+            self._stilled[key] = html
+            handle.update(data, raw=True)
+
     def _grow_old(self) -> Iterator[None]:
         """Say under every cell that its picture is the last that worked."""
-        from IPython.display import HTML
-
         from kit.live import fragments
 
         for key, (handle, html) in tuple(self._shown.items()):
             if handle is not None and key not in self._old and "<svg" in html:
                 yield
                 with in_words_of(self.lesson):
-                    handle.update(HTML(fragments.old(html)))
+                    handle.update(bundle(fragments.old(html), png=False), raw=True)
                 self._old.add(key)
 
 

@@ -39,6 +39,7 @@ from kit.live.pace import Aside, Latest, Settled, Show
 from kit.live.remedy_box import RemedyBox
 from kit.live.row import Mark, Row
 from kit.live.speech import in_words_of, spoken
+from kit.live.still import pictures, with_still
 from kit.live.tried_on import TriedOn
 from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.drawing import Drawing
@@ -114,6 +115,11 @@ class Panel(widgets.VBox):
         _open.add(self)
         if not here().unseen:
             self._draw()
+
+    def _repr_mimebundle_(self, **kwargs: Any) -> Any:
+        """The widget, and a still of its picture for where no kernel runs."""
+        title = f"{self.lesson.info.title}, {self.lesson.body.name}"
+        return with_still(super()._repr_mimebundle_(**kwargs), pictures(self._good), title)
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, or (`rewritten`) steps and parameters. It is drawn where somebody looks on."""

@@ -24,6 +24,7 @@ from kit.live.chapter_list import ChapterList
 from kit.live.clips import KINDS, lesson_clips
 from kit.live.followers import followers
 from kit.live.pace import Latest, running_loop
+from kit.live.still import with_still
 from kit.picture.filming import GROUNDS, filming
 from kit.picture.reveal import seconds
 from kit.picture.staged import Stage
@@ -32,6 +33,7 @@ from kit.resources import templates
 from kit.units import set_fractions
 from kit.wording.lists import two_sentences
 
+_STILL = (760.0, 560.0)
 SIZES = ((1920, 1080), (1280, 720), (3840, 2160), (1080, 1080), (1080, 1920))
 _WORDS = (
     *(
@@ -118,6 +120,15 @@ class Player(anywidget.AnyWidget):
         self.observe(self._filmed, "film")
         if not here().unseen:
             self._draw()
+
+    def _repr_mimebundle_(self, **kwargs: Any) -> Any:
+        """The widget, and a still of the picture on show for where no kernel runs."""
+        given = super()._repr_mimebundle_(**kwargs)
+        shot = self._shots[self.index] if self.index < len(self._shots) else None
+        if shot is None or shot.draw is None:
+            return given
+        title = f"{self.words['title']}: {shot.title}"
+        return with_still(given, [fragments.picture(shot.draw(), *_STILL)], title)
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, steps or parameters. It is drawn where somebody looks on."""

@@ -35,6 +35,8 @@ from kit.live.canvas.state import canvas_state, ink
 from kit.live.followers import followers
 from kit.live.pace import Latest, Settled
 from kit.live.speech import in_words_of
+from kit.live.still import with_still
+from kit.picture.draft import bench_drawing, step_drawing
 from kit.picture.theme import THEME
 from kit.piece.piece import Piece
 from kit.resources import templates
@@ -44,6 +46,7 @@ from kit.wording.lists import two_sentences
 _SCRIPTS = ("write_cell.js", "canvas_menu.js", "canvas.js")
 _SAVE_AFTER = 0.5  # seconds of rest
 _HANDLES_AFTER = 0.2
+_STILL = (760.0, 560.0)
 _WORDS = ("help", "show", "nearer", "farther", "fit", "undo", "redo", "layers", "silent") + tuple(
     f"grid_{unit}" for unit in ("cm", "cm_far", "inch", "inch_far")
 )
@@ -108,6 +111,16 @@ class Canvas(anywidget.AnyWidget):
         self.observe(self._looked, ["step", "layers", "drawing"])
         if not here().unseen:
             self._draw()
+
+    def _repr_mimebundle_(self, **kwargs: Any) -> Any:
+        """The widget, and a still of the draft for where no kernel runs."""
+        given = super()._repr_mimebundle_(**kwargs)
+        if self.pattern is None:
+            return given
+        record = next((step for step in self.pattern.steps if step.key == self.step), None)
+        system = self.lesson.units
+        drawing = step_drawing(record, system) if record is not None else bench_drawing(self.pattern, system)
+        return with_still(given, [fragments.picture(drawing, *_STILL)], self.words["title"])
 
     def refresh(self, *, rewritten: bool = False) -> None:
         """Something changed: values, or (`rewritten`) steps and parameters. It is drawn where somebody looks on."""
