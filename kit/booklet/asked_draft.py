@@ -55,6 +55,8 @@ def set_values(lesson: Any, asked: AskedDraft) -> None:
             raise KitError(f"there is no preset '{asked.preset}'.", where="--preset", do=near(asked.preset, titles))
         lesson.use_preset(alike[0])
     known: Mapping[str, Parameter] = {each.name: each for each in lesson.parameters} if asked.values else {}
+    if any(name not in known for name, _ in asked.values):
+        known = {each.name: each for each in lesson.fit_changes} | dict(known)
     for name, text in asked.values:
         if name not in known:
             raise KitError(f"there is no parameter '{name}'.", where="--values", do=near(name, known))

@@ -95,6 +95,23 @@ def placed_lines(pieces: Iterable[Piece]) -> dict[str, tuple[LengthenLine, ...]]
     return {name: tuple(lines) for name, lines in found.items()}
 
 
+def cut_heights(pieces: Iterable[Piece]) -> Iterator[tuple[Piece, Stretch, float]]:
+    """Where pieces are cut through to make them longer: each stretch between two levels, and the height there."""
+    every = [piece for piece in pieces if piece.edges]
+    stretches = [(piece, stretch) for piece in every for stretch in _stretches(piece)]
+    for key in dict.fromkeys(stretch.key for _, stretch in stretches):
+        for members in _together([(piece, s) for piece, s in stretches if s.key == key]):
+            of = {piece.name: s for piece, s in members}
+            for piece, height in _height(members):
+                yield piece, of[piece.name], _own_height(piece, key, height)
+
+
+def _own_height(piece: Piece, key: tuple[str, str], height: float) -> float:
+    """The height its author placed a line at between these levels, else this one."""
+    own = [_middle(piece, line) for line in piece.lengthen or () if (line.upper, line.lower) == key]
+    return own[0] if own else height
+
+
 def upward(piece: Piece) -> Vector:
     """The direction of the grain on the draft, the way up; straight up where the piece has none or lies on the bias."""
     grain = piece.grain

@@ -11,6 +11,7 @@ import datetime
 import inspect
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 from typing import Any, Self, TypeVar, cast, get_args
 
 from kit.body.body import NOBODY, Body
@@ -23,6 +24,9 @@ from kit.lesson.cells import running_cell, saved_cells
 from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
 from kit.lesson.exercise import Exercise, Goal, exercise_of
+from kit.lesson.fit_change import FIT_CHANGES, possible
+from kit.lesson.fit_change import named as fit_named
+from kit.lesson.fit_steps import fit_entry, fit_parameter, place_of, with_fits
 from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
 from kit.lesson.listener import Listener, Nobody, Walk, listener_of
@@ -37,6 +41,7 @@ from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
 from kit.lesson.time_limit import TIME_LIMIT, checked_limit
 from kit.lesson.working import work
+from kit.piece.piece import Piece
 from kit.placeholder import split
 from kit.sewing.handling import KINDS as HANDLING
 from kit.units import Said, Size, System, length, system_said
@@ -153,6 +158,7 @@ class Lesson:
         self._definition = Definition(info, start, sizes=chart, time_limit=limit)
         self._sitting = sat_down(self._definition, size)
         self._parent: Lesson | None = None
+        self._places: dict[str, tuple[tuple[Entry, ...], int]] = {}
         self._listener: Listener = listener_of(self)
         self._listener.began()
 
@@ -363,6 +369,72 @@ class Lesson:
         """Take steps out by their functions' names, or parameters that nothing uses any more."""
         self._write(self._definition.without(*names))
 
+    def fit_change(self, name: str, amount: Size = 0, *, after: str = "") -> Parameter:
+        """Alter the pattern for another figure, under the name the trade has for it: `lesson.fit_change("full bust",
+        3 * cm)`. It is a drafting step at this place among the others, or right `after` the step of that name, and a
+        parameter that the reader may move; what is drawn later follows. `amount` is the whole, round the body or at the
+        centre. Without an amount it stands at nothing, to be moved. Raises `KitError` for a change there is not and for
+        more than it can be.
+
+        >>> from kit import cm, darted_bodice_block
+        >>> lesson = Lesson("Blouse", start=darted_bodice_block)
+        >>> lesson.fit_change("full bust", 3 * cm).name
+        'full_bust'
+        >>> lesson.work().steps[0].title
+        'Full bust'
+        """
+        change = fit_named(name)
+        cell, run = running_cell()
+        default = float(length(amount, f"Fit change '{name}'"))
+        new = fit_parameter(change, self.info.language, default)
+        if not 0.0 <= default <= change.most:
+            new.checked(default)
+        entry = fit_entry(change, self.info.language, cell=cell, run=run)
+        self._definition = self._definition.with_parameter(new)
+        self._definition = self._definition.with_entry(entry if after else self._placed(entry), after=after)
+        self._places.pop(change.name, None)
+        self._listener.rewritten()
+        return new
+
+    @property
+    def fit_changes(self) -> tuple[Parameter, ...]:
+        """The fit changes that may be set by their amount though the author placed none: `lesson.change(full_bust=3 *
+        cm)`. Those that can be made to this garment."""
+        own = {parameter.name for parameter in self._definition.parameters}
+        return tuple(
+            fit_parameter(FIT_CHANGES[name], self.info.language) for name in self._possible() if name not in own
+        )
+
+    def _possible(self) -> tuple[str, ...]:
+        """The changes that can be made somewhere in this lesson."""
+        body = self._fit_body()
+        start = tuple(self._definition.start(body))
+        pieces = start or tuple(_drafted(self._definition, body, len(self._definition.entries)).values())
+        return possible(pieces, body)
+
+    def _fit_body(self) -> Body:
+        return self.body if self._definition.measures else NOBODY
+
+    def _fits(self) -> dict[str, int]:
+        """The changes set by a reader, each with its place among the entries."""
+        own = {parameter.name for parameter in self._definition.parameters}
+        values = {**self._sitting.saved.values, **self._sitting.moved}
+        asked = [name for name, value in values.items() if name in FIT_CHANGES and name not in own and value > 1e-6]
+        return {name: self._place(name) for name in asked}
+
+    def _place(self, name: str) -> int:
+        entries = self._definition.entries
+        known = self._places.get(name)
+        if known is None or known[0] is not entries:
+            body = self._fit_body()
+            drafted = partial(_drafted, self._definition, body)
+            known = self._places[name] = (entries, place_of(name, self._definition, body, drafted))
+        return known[1]
+
+    def _with_fits(self, definition: Definition) -> Definition:
+        asked = self._fits()
+        return with_fits(definition, asked) if asked else definition
+
     def variation(self, title: str, *, start: Callable[[Body], Sequence[Any]] | None = None, **changes: Any) -> Self:
         """A lesson of its own that keeps this one's parameters and steps; change values, replace, add and
         remove steps on it. `start` has it begin from another block or traced top, which needs the pieces, edges and
@@ -405,7 +477,10 @@ class Lesson:
     def change(self, **values: Setting) -> None:
         """Set parameters (lengths with a unit); `KitError` outside their range, and then none is set. Call `save` to
         keep them."""
-        self._move(given_values(self.parameters, values), whole=False)
+        known = self.parameters
+        if any(name in FIT_CHANGES and all(p.name != name for p in known) for name in values):
+            known = (*known, *(p for p in self.fit_changes if all(p.name != k.name for k in known)))
+        self._move(given_values(known, values), whole=False)
 
     def use_preset(self, title: str) -> None:
         """Set every parameter as that preset says. `KitError` with the near title for one that is not offered."""
@@ -420,7 +495,7 @@ class Lesson:
         self._listener.moved(before, whole=True)
 
     def _move(self, values: Mapping[str, float], *, whole: bool) -> None:
-        before = self.values
+        before, fits = self.values, set(self._fits())
         moved = {**self._sitting.moved, **values}
         saved = self._sitting.saved
         # What is set to just what it follows from goes on following.
@@ -429,6 +504,8 @@ class Lesson:
             saved = replace(saved, values={name: value for name, value in saved.values.items() if name not in own})
         kept = {name: value for name, value in moved.items() if name not in own}
         self._sitting = replace(self._sitting, moved=kept, saved=saved)
+        if set(self._fits()) != fits:
+            self._listener.rewritten()
         self._listener.moved(before, whole=whole)
 
     def undo(self) -> bool:
@@ -457,7 +534,7 @@ class Lesson:
     def save(self) -> None:
         """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
         later in the notebook then counts."""
-        sitting_down.save(self._sitting, self._definition)
+        sitting_down.save(self._sitting, self._with_fits(self._definition))
 
     def work(
         self,
@@ -539,7 +616,8 @@ class Lesson:
     def definition(self) -> Definition:
         """The lesson as a value, as it is worked: steps in the order of the saved notebook, photos and films told in
         its `info`."""
-        return as_read(self._definition.fitted(self.body), saved_cells(), self._sitting.saved.marks)
+        read = as_read(self._definition.fitted(self.body), saved_cells(), self._sitting.saved.marks)
+        return self._with_fits(read)
 
     @property
     def sitting(self) -> Sitting:
@@ -568,7 +646,7 @@ class Lesson:
     @property
     def parameters(self) -> tuple[Parameter, ...]:
         """The numbers a reader may change; those that follow from the body as for the one chosen."""
-        return self._definition.fitted(self.body).parameters
+        return self._with_fits(self._definition.fitted(self.body)).parameters
 
     @property
     def entries(self) -> tuple[Entry, ...]:
@@ -636,7 +714,17 @@ L = TypeVar("L", bound=Lesson)
 def _put_together(kind: type[L], definition: Definition, sitting: Sitting) -> L:
     new = kind.__new__(kind)
     new._definition, new._sitting, new._parent, new._listener = definition, sitting, None, Nobody()
+    new._places = {}
     return new
+
+
+def _drafted(definition: Definition, body: Body, number: int) -> Mapping[str, Piece]:
+    """The pieces after so many entries."""
+    if not number:
+        return {piece.name: piece for piece in definition.start(body)}
+    steps = tuple(entry for entry in definition.entries[:number] if entry.kind == "step")
+    pattern = work(replace(definition, entries=steps), body, {}, whole=False)
+    return {piece.name: piece for piece in pattern.pieces}
 
 
 def rewrite(lesson: Lesson, **changes: Any) -> None:
@@ -646,7 +734,7 @@ def rewrite(lesson: Lesson, **changes: Any) -> None:
 
 def values_for(lesson: Lesson, body: Body) -> dict[str, float]:
     """Every parameter's value with another body in it: what was moved stays, what follows from the body follows."""
-    parameters = lesson._definition.fitted(body).parameters
+    parameters = lesson._with_fits(lesson._definition.fitted(body)).parameters
     return {**{p.name: p.default for p in parameters}, **lesson._sitting.set_values(parameters)}
 
 

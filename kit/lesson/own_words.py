@@ -21,6 +21,8 @@ from kit.body.measures import MEASUREMENTS, Measurement
 from kit.diagnostic import Message
 from kit.errors import KitError
 from kit.language import SOURCE, keys, languages, say, says, speaking
+from kit.lesson.fit_change import FIT_CHANGES
+from kit.lesson.fit_steps import fit_said, part_label, words_of
 from kit.lesson.fitting import Fitting
 from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, StepMeasure, StepRecord, Value
 from kit.piece.darts_and_pleats import Dart, Pleat
@@ -289,6 +291,8 @@ class _Walk:
                 return self._said(thing, "alt", "caption")
             case Measurement():
                 return {"title": self._say(thing.title, "name"), "text": self._say(thing.text, "how it is taken")}
+            case StepRecord() if (words := words_of(thing.key, self._language)) is not None:  # the kit's own words
+                return dict(words)
             case StepRecord() | SewRecord():
                 text = self._say(thing.text, "words", True)
                 return {"title": self._say(thing.title, "title"), "text": text}
@@ -307,6 +311,10 @@ class _Walk:
                 return self._label(thing, "dart")
             case Pleat():
                 return self._label(thing, "pleat or tuck")
+            case Value() if thing.name in FIT_CHANGES:
+                return {"said": said} if (said := fit_said(thing.name, self._language)) != thing.said else {}
+            case StepMeasure() if (label := part_label(thing.name, self._language)) is not None:
+                return {"label": label}
             case Value():
                 said = self._say(thing.label, "name")
                 return {"said": said if said != thing.label else thing.said, "why": self._say(thing.why, "why")}

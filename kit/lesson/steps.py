@@ -23,7 +23,8 @@ class Entry:
     """One function a lesson holds: its `kind`, `name` (the function's), `title`, the names it `uses`, the
     pieces and strips it `makes`, and the `cell` and `run` (execution count) that wrote it. `placed` is the cell whose
     place it takes in the order instead of its own: that of a step it replaces in a variation, or follows. `words` says
-    where the text of a sewing step stands, `over` which body measurement a finished one goes over."""
+    where the text of a sewing step stands, `over` which body measurement a finished one goes over, `fit` the fit change
+    that the step is."""
 
     kind: Kind
     name: str
@@ -37,6 +38,7 @@ class Entry:
     placed: str = ""
     words: Words = "before"
     over: str = ""
+    fit: str = ""
 
     @property
     def text(self) -> str:

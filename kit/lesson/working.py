@@ -20,6 +20,7 @@ from kit.lesson.bench_strip import BenchStrip
 from kit.lesson.bounds import Known, outside
 from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
+from kit.lesson.fit_steps import measure_labels, ready
 from kit.lesson.following import told as follows_said
 from kit.lesson.hand import HandMove, carried_out, ends_of
 from kit.lesson.open_piece import OpenPiece
@@ -189,7 +190,12 @@ def _take(entry: Entry, table: _Table, made: _Made) -> None:
         else message("refusal.finished", title=entry.title)
     )
     try:
-        if entry.kind == "step":
+        if entry.fit:
+            amount = table.values.get(entry.fit, 0.0)
+            altered = ready(entry, table.pieces, amount, table.body, table.definition.info.language)
+            if altered is not None:
+                made.steps.append(_draft(altered, table))
+        elif entry.kind == "step":
             made.steps.append(_draft(entry, table))
         elif entry.kind == "sew":
             made.sewing.append(_sew(entry, table, made.sewing))
@@ -383,6 +389,7 @@ def _allowances(piece: Piece) -> set[tuple[str, float, float]]:
 def _labelled(spots: tuple[StepMeasure, ...], table: _Table) -> tuple[StepMeasure, ...]:
     labels = {one.name: one.measurement.said for one in table.definition.own if one.measurement.title}
     labels |= {name: p.label for name, p in table.parameters.items()}
+    labels |= measure_labels(table.definition)
     seen: dict[tuple[object, ...], StepMeasure] = {}
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))

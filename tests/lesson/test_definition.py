@@ -32,12 +32,13 @@ from kit.lesson.working import so_far, work
 from kit.units import cm
 
 WRITING = (
-    "length share count measurement step sew finished preset exercise fitting photo video walk variation remove of"
+    "length share count measurement step sew finished preset exercise fit_change fitting photo video walk variation "
+    "remove of"
 )
 TRYING = "change choose use_preset reset undo redo save work begin_fitting keep_fitting drop_fitting take_back"
 LOOKING = (
-    "info start sizes parameters entries presets exercises fittings measures values body units parent stale "
-    "definition sitting"
+    "info start sizes parameters entries presets exercises fit_changes fittings measures values body units parent "
+    "stale definition sitting"
 )
 
 Make = Callable[[], Lesson]
