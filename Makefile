@@ -36,7 +36,7 @@ demo: $(RUN_STAMP)
 	@$(BIN)/lessonkit build $(EXAMPLE) --size W4 --units cm --out out/tideline-wrap-top
 
 lab: $(RUN_STAMP)
-	@$(BIN)/jupyter lab example_notebooks
+	@PATH="$(CURDIR)/$(BIN):$$PATH" $(BIN)/jupyter lab example_notebooks
 
 # Every part is run, whatever the others say; the summary at the end names what failed. PARTS="types browser" runs these.
 test: $(TEST_STAMP)

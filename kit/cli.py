@@ -16,7 +16,9 @@ from kit.compare_cli import add_compare
 from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
+from kit.files_cli import add_files
 from kit.grade_cli import add_grade
+from kit.help_cli import add_help
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
 from kit.terminal_cli import ended
@@ -35,22 +37,42 @@ _CODE = (
 )
 
 
+_BUILD = (
+    "Write the instruction booklet (PDF to print, HTML for phone and tablet, EPUB), the pattern pages at true scale on "
+    "A4 and Letter, the whole pattern on one sheet, and pattern.json, into one folder. The proof is run too: what it "
+    "finds is printed, and stands on the booklet's cover where it failed."
+)
+_CHECK = (
+    "Prove a lesson and write nothing: seams equally long, every raw edge closed once, allowances what the seams "
+    "take, a way into the garment, its girths against the body. Each finding says what, where, by how much and what to "
+    "do. Exit status 0: no errors, 1: errors, 2: it could not be drafted. In a notebook of several lessons each is "
+    "checked."
+)
+
+
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command; gives back its exit status (`kit.terminal_cli.ended`)."""
-    options = _parser().parse_args(arguments)
+    options = parser().parse_args(arguments)
     return ended(lambda: int(options.run(options)))
 
 
-def _parser() -> argparse.ArgumentParser:
+def subcommands(whole: argparse.ArgumentParser) -> dict[str, argparse.ArgumentParser]:
+    """The parser of each command, by its name."""
+    (group,) = (action for action in whole._actions if isinstance(action, argparse._SubParsersAction))
+    return dict(group.choices)
+
+
+def parser() -> argparse.ArgumentParser:
+    """What the command understands."""
     parser = argparse.ArgumentParser(
         prog="lessonkit",
         description="Make an instruction booklet and true-scale pattern pages from a lesson notebook.",
-        epilog=_CODE,
+        epilog=f"{_CODE} More: lessonkit help, lessonkit help build, lessonkit help set_band.",
     )
     parser.add_argument("--version", action="version", version=f"lessonkit {_version()}")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
 
-    build = commands.add_parser("build", help="write booklet and pattern pages", description=_CODE)
+    build = commands.add_parser("build", help="write booklet and pattern pages", description=f"{_BUILD} {_CODE}")
     build.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(build)
     build.add_argument(
@@ -86,11 +108,12 @@ def _parser() -> argparse.ArgumentParser:
     add_compare(commands, _CODE)
     add_grade(commands, _CODE)
 
-    new = commands.add_parser("new", help="start a lesson notebook", description="Start a lesson from a template.")
-    new.add_argument("name", metavar="NAME", help='what the lesson is called, such as "Dune skirt"')
-    new.set_defaults(run=_new)
+    add_files(commands)
+    add_help(commands)
 
-    check = commands.add_parser("check", help="print the proof's findings", description=_CODE)
+    check = commands.add_parser(
+        "check", help="say whether the lesson can be sewn as it stands", description=f"{_CHECK} {_CODE}"
+    )
     check.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     _choices(check)
     add_draft(check, cut=False)
@@ -306,7 +329,7 @@ def _check(options: argparse.Namespace) -> int:
     from kit.booklet.compose import compose
     from kit.booklet.fetch import LessonFolder
     from kit.booklet.handover import Refused
-    from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.booklet.run_notebook import read_notebook, run_lessons
     from kit.booklet.told_words import raw_words
     from kit.proof import failed, prove
 
@@ -314,38 +337,45 @@ def _check(options: argparse.Namespace) -> int:
     say_code(options.notebook)
     if options.ranges:
         return check_ranges(options)
-    book = read_notebook(options.notebook)
-    raw = raw_words(book)
-    try:
-        ran = run_notebook(
-            book,
-            options.notebook.resolve().parent,
-            name=options.notebook.name,
-            size=options.size,
-            units=options.units,
-            mend=True,
-            draft=draft,
-            timeout=options.timeout,
-        )
-    except Refused as refused:
-        print(f"lessonkit: {refused}", file=sys.stderr)
-        _print_advice(refused.advice)
-        return 2
-    findings = prove(ran.handover.pattern)
-    for note in (*ran.handover.notes, *raw):
-        print(note)
+    notebook = read_notebook(options.notebook)
+    raw = raw_words(notebook)
+    book, answers = run_lessons(
+        notebook,
+        options.notebook.resolve().parent,
+        name=options.notebook.name,
+        size=options.size,
+        units=options.units,
+        draft=draft,
+        timeout=options.timeout,
+    )
     folder = LessonFolder(options.notebook.resolve().parent)
-    compose(ran.handover, ran.notebook, folder, findings)  # its words, references and photos must be sound too
-    for line in dict.fromkeys(folder.left_out):
-        print(f"Left out of the booklet: {line}")
-    _print_findings(findings, ran.handover.pattern)
-    _print_advice(ran.handover.advice)
-    title, size = ran.handover.pattern.lesson.title, ran.handover.pattern.body.name
-    if failed(findings):
-        print(f"{title}, {size}: the proof failed.")
-        return 1
-    print(f"{title}, {size}: {'nothing found' if not findings else 'no errors'}.")
-    return 0
+    if len(answers) > 1:
+        print(
+            f"This notebook has {len(answers)} lessons; a booklet is made of one. What each drafts and sews is checked."
+        )
+    status = 0
+    for answer in answers:
+        if isinstance(answer, Refused):
+            print(f"lessonkit: {answer}", file=sys.stderr)
+            _print_advice(answer.advice)
+            status = 2
+            continue
+        findings = prove(answer.pattern)
+        for note in (*answer.notes, *(raw if len(answers) == 1 else ())):
+            print(note)
+        if len(answers) == 1:
+            compose(answer, book, folder, findings)  # its words, references and photos must be sound too
+            for line in dict.fromkeys(folder.left_out):
+                print(f"Left out of the booklet: {line}")
+        _print_findings(findings, answer.pattern)
+        _print_advice(answer.advice)
+        title, size = answer.pattern.lesson.title, answer.pattern.body.name
+        if failed(findings):
+            print(f"{title}, {size}: the proof failed.")
+            status = max(status, 1)
+        else:
+            print(f"{title}, {size}: {'nothing found' if not findings else 'no errors'}.")
+    return status
 
 
 def _print_advice(found: Sequence[Advice]) -> None:
@@ -398,14 +428,6 @@ def _bodies(options: argparse.Namespace) -> int:
     if failed:
         print(f"Of the {failed} that failed, a change of values mends {counts['with_remedy']}; the report names it.")
     print(options.report)
-    return 0
-
-
-def _new(options: argparse.Namespace) -> int:
-    from kit.booklet.starter import start
-
-    path = start(options.name, Path.cwd())
-    print(f"{path}\nOpen it with: jupyter lab {path.name}")
     return 0
 
 

@@ -17,7 +17,7 @@ from kit.body.measures import MEASUREMENTS
 from kit.booklet.asked_draft import AskedDraft, Draft, as_asked, in_system, set_values, stand_at
 from kit.diagnostic import message, reading
 from kit.errors import KitError, known_near
-from kit.lesson.another import find_lesson
+from kit.lesson.another import find_lesson, find_lessons
 from kit.lesson.fitting import Change, Fitting
 from kit.lesson.following import followed as measures_followed
 from kit.lesson.pattern import Pattern
@@ -220,6 +220,9 @@ def advice(lesson: Any) -> tuple[Advice, ...]:
     return tuple(found)
 
 
+_Answer = Handover | KitError | tuple[KitError, tuple[Advice, ...]]
+
+
 def send(
     namespace: Mapping[str, Any],
     size: str | None,
@@ -232,25 +235,71 @@ def send(
     """Called in the kernel: displays one message holding a pickled `Handover`, or a `KitError`. `mend`: with advice."""
     from IPython.display import publish_display_data
 
-    answer: Handover | KitError | tuple[KitError, tuple[Advice, ...]]
-    lesson = None
+    answer: _Answer
     try:
-        lesson = find_lesson(namespace)
-        answer = work(lesson, size, units, sizes, asked)
-        if mend:
-            answer = replace(answer, advice=advice(lesson))
+        answer = _answer(find_lesson(namespace), size, units, sizes, mend, asked)
     except KitError as error:
-        answer = (error, advice(lesson)) if mend and lesson is not None else error
-    publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})
+        answer = error
+    publish_display_data({MIMETYPE: _packed(answer)})
+
+
+def send_each(namespace: Mapping[str, Any], size: str | None, units: System | None, asked: AskedDraft | None) -> None:
+    """Called in the kernel: displays one message holding the pickled answers of all lessons of the notebook, each with
+    advice, or the `KitError` that there is none."""
+    from IPython.display import publish_display_data
+
+    answer: KitError | list[_Answer]
+    try:
+        answer = [_answer(lesson, size, units, (), True, asked) for _, lesson in find_lessons(namespace)]
+    except KitError as error:
+        answer = error
+    publish_display_data({MIMETYPE: _packed(answer)})
+
+
+def _answer(
+    lesson: Any, size: str | None, units: System | None, sizes: Sequence[str], mend: bool, asked: AskedDraft | None
+) -> _Answer:
+    try:
+        answer = work(lesson, size, units, sizes, asked)
+        return replace(answer, advice=advice(lesson)) if mend else answer
+    except KitError as error:
+        return (error, advice(lesson)) if mend else error
+
+
+def _packed(answer: object) -> str:
+    return base64.b64encode(pickle.dumps(answer)).decode("ascii")
 
 
 def receive(text: str) -> Handover:
     """The `Handover` in a message made by `send`. Raises the `KitError` that was sent instead of one, as `Refused` when
     advice came with it."""
+    return _given(_unpacked(text))
+
+
+def receive_each(text: str) -> list[Handover | Refused]:
+    """What `send_each` sent: of each lesson its `Handover`, or the refusal with its advice. Raises the `KitError` that
+    was sent instead."""
+    answers = _unpacked(text)
+    if not isinstance(answers, list):
+        _given(answers)
+        raise KitError("the notebook's kernel answered with something other than patterns.", do="Check again.")
+    found: list[Handover | Refused] = []
+    for answer in answers:
+        try:
+            found.append(_given(answer))
+        except Refused as refused:
+            found.append(refused)
+    return found
+
+
+def _unpacked(text: str) -> Any:
     try:
-        answer = pickle.loads(base64.b64decode(text))
+        return pickle.loads(base64.b64decode(text))
     except Exception:  # a pickle cut short or of other classes ends in nearly any error
         raise KitError("the notebook's kernel answered, but its answer arrived garbled.", do="Build again.") from None
+
+
+def _given(answer: Any) -> Handover:
     if isinstance(answer, tuple):
         refusal, found = answer
         refused = Refused(refusal.told.says, where=refusal.told.at, do=refusal.told.can).showing(refusal.example)

@@ -30,7 +30,8 @@ from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernel
 from nbformat import NotebookNode
 
 from kit.booklet.asked_draft import AskedDraft
-from kit.booklet.handover import MIMETYPE, Handover, receive
+from kit.booklet.handover import MIMETYPE, Handover, Refused, receive, receive_each
+from kit.booklet.plain_text import SUFFIXES, cells_of_text
 from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
 from kit.lesson.own_code import told
@@ -55,8 +56,8 @@ class Ran:
 
 
 def read_notebook(path: Path) -> NotebookNode:
-    """The notebook in `path`, format 4, every cell with an id. Raises `KitError` for a missing or broken
-    file."""
+    """The notebook in `path`, format 4, every cell with an id; a Python or Markdown text with cells is read as one
+    (kit/booklet/plain_text.py). Raises `KitError` for a missing or broken file."""
     if path.is_dir():
         raise KitError(f"'{path}' is a folder.", do="Name the notebook itself; its name ends in .ipynb.")
     try:
@@ -71,6 +72,8 @@ def read_notebook(path: Path) -> NotebookNode:
         raise KitError(
             f"'{path}' cannot be read ({error.strerror}).", do="Check the file and its permissions."
         ) from None
+    if path.suffix in SUFFIXES:
+        return cells_of_text(text, path)
     return parse_notebook(text, str(path))
 
 
@@ -130,6 +133,29 @@ def run_notebook(
             "the notebook ran, but gave no pattern.", do="Run it from the top in JupyterLab, then build again."
         )
     return Ran(book, folder, receive(answer))
+
+
+def run_lessons(
+    book: NotebookNode,
+    folder: Path,
+    *,
+    name: str = "notebook.ipynb",
+    size: str | None = None,
+    units: System | None = None,
+    draft: AskedDraft | None = None,
+    timeout: int = 120,
+) -> tuple[NotebookNode, list[Handover | Refused]]:
+    """Run `book` as `run_notebook` does, and work each lesson in it: the notebook as executed, and of each lesson what
+    it handed over, or its refusal with what mends it. Raises `KitError` for a cell that fails and where there is no
+    lesson."""
+    asked = "None" if draft is None else f"kit.booklet.handover.{draft!r}"
+    source = f"import kit.booklet.handover\nkit.booklet.handover.send_each(globals(), {size!r}, {units!r}, {asked})"
+    book, (answer,) = run_and_ask(book, folder, [source], MIMETYPE, name=name, timeout=timeout)
+    if not answer:
+        raise KitError(
+            "the notebook ran, but gave no pattern.", do="Run it from the top in JupyterLab, then check again."
+        )
+    return book, receive_each(answer)
 
 
 def run_and_ask(

@@ -9,13 +9,19 @@ from pathlib import Path
 import nbformat
 
 from kit.atomic import write_atomically
+from kit.booklet.run_notebook import read_notebook
 from kit.errors import KitError
-from kit.resources import templates
+from kit.resources import examples, templates
+
+FROM = {"block": "lesson.ipynb", "traced": "traced.ipynb", "blank": "blank.ipynb"}
+"""What a lesson may start from, and the notebook it is written from."""
+_DRAWING = "my_top.svg"
 
 
-def start(name: str, folder: Path) -> Path:
-    """Write a starter notebook for a lesson called `name` into `folder`; the new file's path. Raises
-    `KitError` for a name that gives no file name, and when the file is already there."""
+def start(name: str, folder: Path, origin: str = "block") -> Path:
+    """Write a starter notebook for a lesson called `name` into `folder`; the new file's path. `origin` is "block",
+    "traced" (a drawing is put beside it), "blank", or the notebook of another lesson. Raises `KitError` for a name that
+    gives no file name, when the file is already there, and for an origin that is none."""
     title = re.sub(r"\.ipynb\Z", "", " ".join(name.split()))
     if "/" in title or "\\" in title:
         raise KitError(f"'{name}' names a folder.", do="Go to that folder first, then give only the lesson's name.")
@@ -25,14 +31,66 @@ def start(name: str, folder: Path) -> Path:
     path = folder / f"{stem}.ipynb"
     if path.exists():
         raise KitError(f"there is already a notebook '{path.name}'.", do="It was left alone. Choose another name.")
-    source = (templates() / "starter" / "lesson.ipynb").read_text(encoding="utf-8")
-    book = nbformat.reads(source, as_version=4)
     title = title.replace("_", " ") if title.islower() or "_" in title else title
-    title = title[:1].upper() + title[1:]
+    words = {"LESSON TITLE": title[:1].upper() + title[1:]}
+    file = FROM.get(origin, "another.ipynb")
+    if origin == "traced":
+        words["DRAWING.svg"] = _put_drawing(folder, stem).name
+    elif origin not in FROM:
+        words |= _of_another(origin, folder)
+    book = nbformat.reads((templates() / "starter" / file).read_text(encoding="utf-8"), as_version=4)
     for cell in book.cells:
-        quoted = json.dumps(title, ensure_ascii=False)
-        if cell.cell_type == "code":
-            cell.source = cell.source.replace('"LESSON TITLE"', quoted)
-        else:
-            cell.source = cell.source.replace("LESSON TITLE", title)
+        for word, text in words.items():
+            if cell.cell_type == "code":
+                cell.source = cell.source.replace(f'"{word}"', json.dumps(text, ensure_ascii=False))
+            else:
+                cell.source = cell.source.replace(word, text)
     return write_atomically(path, nbformat.writes(book) + "\n")
+
+
+def _put_drawing(folder: Path, stem: str) -> Path:
+    """The drawing that stands in for the author's own, beside the notebook; one that is there already is left alone."""
+    path = folder / f"{stem}.svg"
+    if not path.exists():
+        write_atomically(path, (templates() / "starter" / _DRAWING).read_text(encoding="utf-8"))
+    return path
+
+
+def _of_another(origin: str, folder: Path) -> dict[str, str]:
+    """What is filled in of the lesson that this one is a variation of."""
+    if not origin.endswith(".ipynb"):
+        do = f"Write --from {', --from '.join(FROM)}, or name a notebook, such as --from tideline_wrap_top.ipynb."
+        raise KitError(f"there is nothing called '{origin}' to start from.", do=do)
+    there = folder / origin
+    if not there.is_file():
+        raise KitError(f"there is no notebook '{origin}'.", where=str(folder), do="Check the name and the folder.")
+    steps = [
+        f"`{name}`"
+        for cell in read_notebook(there).cells
+        if cell.cell_type == "code"
+        for name in _STEP.findall(cell.source)
+    ]
+    return {"OTHER LESSON": origin, "STEPS": ", ".join(steps) or "none of its own"}
+
+
+_STEP = re.compile(r"^@\w+\.(?:step|sew)\(.*?\)\s*\ndef (\w+)\(", re.MULTILINE | re.DOTALL)
+
+
+def copy_examples(folder: Path) -> tuple[list[Path], list[Path]]:
+    """Copy the example lessons with what lies beside them into `folder`; the files made, and those left as they are
+    because they are there already. `KitError` when `folder` is a file."""
+    if folder.is_file():
+        raise KitError(f"'{folder}' is a file.", do="Name a folder, or leave it out.")
+    made: list[Path] = []
+    kept: list[Path] = []
+    for source in sorted(path for path in examples().rglob("*") if path.is_file()):
+        if any(part.startswith((".", "__")) for part in source.relative_to(examples()).parts):
+            continue
+        if source.suffix not in (".ipynb", ".po", ".png", ".jpg", ".svg", ".toml"):
+            continue
+        target = folder / source.relative_to(examples())
+        (kept if target.exists() else made).append(target)
+        if not target.exists():
+            target.parent.mkdir(parents=True, exist_ok=True)
+            write_atomically(target, source.read_bytes())
+    return made, kept

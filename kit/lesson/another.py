@@ -108,9 +108,9 @@ def _plain(source: str) -> str:
     return source
 
 
-def find_lesson(namespace: Mapping[str, Any]) -> Any:
-    """The one lesson among a notebook's names. A variation counts as the lesson when its parent is there
-    too. Raises `KitError` when there is none, or more than one that nobody else is derived from."""
+def find_lessons(namespace: Mapping[str, Any]) -> list[tuple[str, Any]]:
+    """The lessons among a notebook's names that no other is derived from, each with its name. Raises `KitError` when
+    there is none."""
     found: dict[int, tuple[str, Any]] = {}
     for name, thing in namespace.items():
         if isinstance(thing, Lesson) and not name.startswith("_"):
@@ -121,7 +121,13 @@ def find_lesson(namespace: Mapping[str, Any]) -> Any:
             do='Begin one with lesson = Lesson("Name of it", start=bodice_block), or run `lessonkit new NAME`.',
         )
     parents = {id(lesson.parent) for _, lesson in found.values()}
-    last = [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]
+    return [(name, lesson) for key, (name, lesson) in found.items() if key not in parents]
+
+
+def find_lesson(namespace: Mapping[str, Any]) -> Any:
+    """The one lesson among a notebook's names. A variation counts as the lesson when its parent is there
+    too. Raises `KitError` when there is none, or more than one that nobody else is derived from."""
+    last = find_lessons(namespace)
     if len(last) != 1:
         names = ", ".join(f"{name} ({lesson.info.title})" for name, lesson in last)
         raise KitError(
