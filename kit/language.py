@@ -3,7 +3,8 @@
 A catalogue is a folder of Fluent files (https://projectfluent.org), one file for each subject, read through
 fluent.runtime. English is the source: a message another language lacks is said in English with a visible mark.
 The language is set for a stretch of work (`with speaking("de"):`), as a reader opens one booklet at a time; views
-stay pure functions of the pattern and that language. Keys are dotted in code and hyphenated in the files:
+stay pure functions of the pattern and that language. Names come with their articles by the functions of `kit.grammar`; a sentence
+that begins with one begins with a capital. Keys are dotted in code and hyphenated in the files:
 `plain_seam.sew` is the message `plain_seam-sew`.
 """
 
@@ -24,6 +25,7 @@ from fluent.runtime import FluentBundle, FluentResource
 from fluent.syntax import ast
 
 from kit.errors import KitError, near
+from kit.grammar import FUNCTIONS
 from kit.resources import templates
 
 SOURCE = "en"
@@ -131,7 +133,8 @@ class _Catalogue:
     work that needs a few. No message may therefore name another one."""
 
     def __init__(self, code: str) -> None:
-        self._bundle = FluentBundle([code], use_isolating=False)
+        self._bundle = FluentBundle([code], functions=FUNCTIONS.get(code), use_isolating=False)
+        self._led: set[str] = set()  # messages that begin with a name put by a function
         self._unread: dict[str, str] = {}
         self.written: dict[str, str] = {}
         self.files: dict[str, Path] = {}
@@ -158,7 +161,10 @@ class _Catalogue:
         if pattern is None:
             raise KitError(f"'{name}' says nothing.", where=str(self.files[name]), do="Give it a text.")
         text, errors = self._bundle.format_pattern(pattern, dict(given))
-        return str(text), errors
+        said = str(text)
+        if name in self._led and said[-1:] in ".:!?":  # a sentence
+            said = said[:1].upper() + said[1:]
+        return said, errors
 
     def _add(self, written: str, path: Path) -> None:
         resource = FluentResource(written)
@@ -166,7 +172,18 @@ class _Catalogue:
         if broken:
             line = str(broken[0].content).splitlines()[0]
             raise KitError(f"it cannot be read at '{line}'.", where=str(path), do="Mend that message.")
+        self._led |= {entry.id.name for entry in resource.body if isinstance(entry, ast.Message) and _led(entry.value)}
         self._bundle.add_resource(resource)
+
+
+def _led(pattern: ast.Pattern | None) -> bool:
+    """Whether a text begins with a function's words, in one at least of its variants."""
+    if pattern is None or not isinstance(pattern.elements[0], ast.Placeable):
+        return False
+    first = pattern.elements[0].expression
+    if isinstance(first, ast.SelectExpression):
+        return any(_led(variant.value) for variant in first.variants)
+    return isinstance(first, ast.FunctionReference)
 
 
 _WITHOUT_REMARKS = re.compile(r"^#.*$", re.MULTILINE)

@@ -14,6 +14,7 @@ FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
     ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers", "scratch"),
+    ("grammar",),
     ("language",),
     ("units",),
     ("wording",),

@@ -1,6 +1,6 @@
 # Sätze von kit/sewing/operations/casings.py.
 
-casing-first = { $edge }: { $first } nach innen umbügeln.
+casing-first = { ACC($edge) } { $first } nach innen umbügeln.
 casing-second = Noch einmal { $second } einschlagen und bügeln; Zugabe insgesamt: { $total }.
 casing-sew = { $row } neben der inneren Bruchkante steppen, die ganze Kante entlang.
 casing-sew_gap = { $row } neben der inneren Bruchkante steppen, aber zum Einziehen { $gap } offen lassen, und zwar hier: { $where }. An beiden Enden der Öffnung verriegeln.

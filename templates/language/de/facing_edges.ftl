@@ -1,7 +1,7 @@
 # Sätze von kit/sewing/operations/facing_edges.py.
 
-finish_facing-overcast = { $edge } mit { $finish } versäubern.
-finish_facing-guide = { $edge }: im Abstand von { $turn } zur Schnittkante eine Hilfsnaht steppen. Rundungen bis an die Naht einschneiden.
+finish_facing-overcast = { ACC($edge) } { $finish }.
+finish_facing-guide = { DAT($edge, with: "an") } im Abstand von { $turn } zur Schnittkante eine Hilfsnaht steppen. Rundungen bis an die Naht einschneiden.
 finish_facing-fold = Die Kante an der Hilfsnaht einschlagen und bügeln.
 finish_facing-sew = Die Bruchkante knappkantig steppen, nur durch den Einschlag.
 finish_facing-why = Die freie Kante eines Belegs liegt innen flach und wird nur gegen das Ausfransen gesichert: ein Umschlag würde sich außen abzeichnen.

@@ -15,40 +15,40 @@ fitting-meets_elsewhere = { $piece }: die Linien bleiben, treffen sich aber an a
 # Nachbarkanten an ihren Enden.
 fitting-all_along =
     { $way ->
-        [up] { $piece }: { $edge } auf ganzer Länge um { $size } nach oben verlegt.
-        [down] { $piece }: { $edge } auf ganzer Länge um { $size } nach unten verlegt.
-        [out] { $piece }: { $edge } auf ganzer Länge um { $size } nach außen verlegt.
-       *[in] { $piece }: { $edge } auf ganzer Länge um { $size } nach innen verlegt.
+        [up] { $piece }: { NOM($edge) } auf ganzer Länge um { $size } nach oben verlegt.
+        [down] { $piece }: { NOM($edge) } auf ganzer Länge um { $size } nach unten verlegt.
+        [out] { $piece }: { NOM($edge) } auf ganzer Länge um { $size } nach außen verlegt.
+       *[in] { $piece }: { NOM($edge) } auf ganzer Länge um { $size } nach innen verlegt.
     }
 fitting-to_nothing =
     { $way ->
-        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt, zum Ende bei { $to } hin auf null auslaufend.
-        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt, zum Ende bei { $to } hin auf null auslaufend.
-        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt, zum Ende bei { $to } hin auf null auslaufend.
-       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt, zum Ende bei { $to } hin auf null auslaufend.
+        [up] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach oben verlegt, { DAT($to, with: "zu") } hin auslaufend.
+        [down] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach unten verlegt, { DAT($to, with: "zu") } hin auslaufend.
+        [out] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach außen verlegt, { DAT($to, with: "zu") } hin auslaufend.
+       *[in] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach innen verlegt, { DAT($to, with: "zu") } hin auslaufend.
     }
 fitting-middle =
     { $way ->
-        [up] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach oben verlegt.
-        [down] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach unten verlegt.
-        [out] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach außen verlegt.
-       *[in] { $piece }: { $edge } zwischen den Enden um bis zu { $size } nach innen verlegt.
+        [up] { $piece }: { NOM($edge) } zwischen den Enden um bis zu { $size } nach oben verlegt.
+        [down] { $piece }: { NOM($edge) } zwischen den Enden um bis zu { $size } nach unten verlegt.
+        [out] { $piece }: { NOM($edge) } zwischen den Enden um bis zu { $size } nach außen verlegt.
+       *[in] { $piece }: { NOM($edge) } zwischen den Enden um bis zu { $size } nach innen verlegt.
     }
 # Zwei Enden, die sich in dieselbe Richtung verschieben, aber verschieden weit.
 fitting-unequal =
     { $way ->
-        [up] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach oben verlegt.
-        [down] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach unten verlegt.
-        [out] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach außen verlegt.
-       *[in] { $piece }: { $edge } bei { $at } um { $size } und bei { $to } um { $other } nach innen verlegt.
+        [up] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } und { DAT($to, with: "an") } um { $other } nach oben verlegt.
+        [down] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } und { DAT($to, with: "an") } um { $other } nach unten verlegt.
+        [out] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } und { DAT($to, with: "an") } um { $other } nach außen verlegt.
+       *[in] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } und { DAT($to, with: "an") } um { $other } nach innen verlegt.
     }
 # Zwei Enden, die sich in verschiedene Richtungen verschieben: ein Satz für jedes.
 fitting-one_end =
     { $way ->
-        [up] { $piece }: { $edge } am Ende bei { $at } um { $size } nach oben verlegt.
-        [down] { $piece }: { $edge } am Ende bei { $at } um { $size } nach unten verlegt.
-        [out] { $piece }: { $edge } am Ende bei { $at } um { $size } nach außen verlegt.
-       *[in] { $piece }: { $edge } am Ende bei { $at } um { $size } nach innen verlegt.
+        [up] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach oben verlegt.
+        [down] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach unten verlegt.
+        [out] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach außen verlegt.
+       *[in] { $piece }: { NOM($edge) } { DAT($at, with: "an") } um { $size } nach innen verlegt.
     }
 
 # Das Bild. { $titles } ist eine Aufzählung von Kanten, { $words } die Sätze darüber.

@@ -2,11 +2,11 @@
 
 hem-catch = { $caught } innen flach hinlegen; die Kante wird beim Säumen mitgefasst.
 hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
-hem-first = { $edge }: { $first } nach innen umbügeln.
+hem-first = { ACC($edge) } { $first } nach innen umbügeln.
 hem-second = Noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
-hem-narrow = { $edge }: { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
-hem-finish = { $edge }: die offene Kante mit { $finish } versäubern.
-hem-single = { $edge }: { $first } nach innen umbügeln.
+hem-narrow = { ACC($edge) } { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
+hem-finish = Die offene Kante { GEN($edge) } { $finish }.
+hem-single = { ACC($edge) } { $first } nach innen umbügeln.
 hem-sew = { $row } neben der inneren Bruchkante steppen.
 hem-sew_single = { $row } neben der versäuberten Kante steppen.
 hem-press = Den Saum bügeln.

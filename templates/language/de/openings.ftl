@@ -1,17 +1,17 @@
 # Sätze von kit/sewing/operations/openings.py. $beside ist eine Kante neben der Naht.
 
-opening-leave_part = { $size } offen lassen ({ $edge }), von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
-opening-leave_part_from = { $size } offen lassen ({ $edge }): von { $from } bis { $to }, gemessen von hier: { $beside }. An beiden Enden der Öffnung verriegeln.
-opening-leave_mark = Zwischen den Markierungen offen lassen ({ $mark }): { $size }, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
-opening-leave_mark_from = Zwischen den Markierungen offen lassen ({ $mark }): { $size }, von { $from } bis { $to }, gemessen von hier: { $beside }. An beiden Enden der Öffnung verriegeln.
-opening-leave_next = { $size } offen lassen ({ $edge }), beginnend hier: { $beside }. Verriegeln, wo die Öffnung auf die Naht trifft.
-opening-leave_start = Die ersten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung auf die Naht trifft.
-opening-leave_end = Die letzten { $size } offen lassen ({ $edge }). Verriegeln, wo die Öffnung auf die Naht trifft.
-opening-gap_part = Zum Wenden { $size } offen lassen ({ $edge }), von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Wendeöffnung verriegeln.
-opening-gap_part_from = Zum Wenden { $size } offen lassen ({ $edge }): von { $from } bis { $to }, gemessen von hier: { $beside }. An beiden Enden der Wendeöffnung verriegeln.
-opening-gap_next = Zum Wenden { $size } offen lassen ({ $edge }), beginnend hier: { $beside }. Verriegeln, wo die Wendeöffnung auf die Naht trifft.
-opening-gap_start = Zum Wenden die ersten { $size } offen lassen ({ $edge }). Verriegeln, wo die Wendeöffnung auf die Naht trifft.
-opening-gap_end = Zum Wenden die letzten { $size } offen lassen ({ $edge }). Verriegeln, wo die Wendeöffnung auf die Naht trifft.
+opening-leave_part = { $size } { GEN($edge) } offen lassen, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
+opening-leave_part_from = { $size } { GEN($edge) } offen lassen: von { $from } bis { $to }, { DAT($beside, with: "von") } aus gemessen. An beiden Enden der Öffnung verriegeln.
+opening-leave_mark = { ACC($mark) } zwischen den Markierungen offen lassen: { $size }, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Öffnung verriegeln.
+opening-leave_mark_from = { ACC($mark) } zwischen den Markierungen offen lassen: { $size }, von { $from } bis { $to }, { DAT($beside, with: "von") } aus gemessen. An beiden Enden der Öffnung verriegeln.
+opening-leave_next = { DAT($edge, with: "an") } die { $size } offen lassen, die { DAT($beside, with: "an") } liegen. Verriegeln, wo die Öffnung auf die Naht trifft.
+opening-leave_start = Die ersten { $size } { GEN($edge) } offen lassen. Verriegeln, wo die Öffnung auf die Naht trifft.
+opening-leave_end = Die letzten { $size } { GEN($edge) } offen lassen. Verriegeln, wo die Öffnung auf die Naht trifft.
+opening-gap_part = Zum Wenden { $size } { GEN($edge) } offen lassen, von { $from } bis { $to } ab dem Anfang der Naht. An beiden Enden der Wendeöffnung verriegeln.
+opening-gap_part_from = Zum Wenden { $size } { GEN($edge) } offen lassen: von { $from } bis { $to }, { DAT($beside, with: "von") } aus gemessen. An beiden Enden der Wendeöffnung verriegeln.
+opening-gap_next = Zum Wenden { DAT($edge, with: "an") } die { $size } offen lassen, die { DAT($beside, with: "an") } liegen. Verriegeln, wo die Wendeöffnung auf die Naht trifft.
+opening-gap_start = Zum Wenden die ersten { $size } { GEN($edge) } offen lassen. Verriegeln, wo die Wendeöffnung auf die Naht trifft.
+opening-gap_end = Zum Wenden die letzten { $size } { GEN($edge) } offen lassen. Verriegeln, wo die Wendeöffnung auf die Naht trifft.
 opening-clip = An beiden Enden der Öffnung beide Nahtzugaben gerade einschneiden, { $depth } tief: bis zur Nahtlinie und keinen Faden weiter.
 opening-clip_one = Wo die Öffnung auf die Naht trifft, beide Nahtzugaben gerade einschneiden, { $depth } tief: bis zur Nahtlinie und keinen Faden weiter.
 opening-turn = Entlang der Öffnung jede Nahtzugabe an ihrer Nahtlinie auf die linke Seite des eigenen Teils falten, die offene Kante einschlagen und feststeppen. Bügeln.

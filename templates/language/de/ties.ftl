@@ -1,10 +1,10 @@
 # Sätze von kit/sewing/operations/ties.py.
 
-attach_handle-caught_place = { $strip }: beide Enden auf der rechten Stoffseite auf { $run } legen, offenes Ende an offene Kante, { $spots }.
-attach_handle-in_hem_place = { $strip }: beide Enden innen auf { $run } legen, offenes Ende an offene Kante, { $spots }.
-attach_handle-stitched_on_place = { $strip }: beide Enden { $lap } weit auf { $run } legen, { $spots }.
+attach_handle-caught_place = Beide Enden { GEN($strip) } auf der rechten Stoffseite auf { ACC($run) } legen, offenes Ende an offene Kante, { $spots }.
+attach_handle-in_hem_place = Beide Enden { GEN($strip) } innen auf { ACC($run) } legen, offenes Ende an offene Kante, { $spots }.
+attach_handle-stitched_on_place = Beide Enden { GEN($strip) } { $lap } weit auf { ACC($run) } legen, { $spots }.
 attach_handle-twist = Darauf achten, dass nichts verdreht ist.
 attach_handle-caught_sew = Die Enden in der Nahtzugabe festheften; die nächste Naht fasst sie mit. Die Schlaufe aus dem Weg halten.
-attach_handle-in_hem_sew = Die Enden in der Nahtzugabe festheften. Den Saum darüberschlagen; wenn er gesteppt ist, { $strip } über den Saum hochklappen und dort noch einmal feststeppen.
+attach_handle-in_hem_sew = Die Enden in der Nahtzugabe festheften. Den Saum darüberschlagen; wenn er gesteppt ist, { ACC($strip) } über den Saum hochklappen und dort noch einmal feststeppen.
 attach_handle-stitched_on_sew = Jedes Ende in einem kleinen Kästchen mit Kreuz feststeppen.
 attach_handle-why = Was Gewicht trägt, wird in eine Naht oder einen Saum gefasst und von einer zweiten Naht gehalten: eine allein reißt aus.

@@ -1,8 +1,8 @@
 # Sätze von kit/sewing/operations/tower_plackets.py.
 
-tower_placket-mark = Auf der linken Stoffseite mit seinem Ende anzeichnen, { $long } lang: { $slit }. Noch nicht einschneiden. Am Besatz { $allowance } nach innen bügeln ({ $around }), dann den Besatz der Länge nach links auf links zur Hälfte falten und bügeln.
-tower_placket-reinforce = Mit kurzen Stichen ein schmales Kästchen um den Schlitz steppen: von der Kante ({ $edge }) { $half } neben der Linie bis zu ihrem Ende, gerade hinüber und { $half } auf der anderen Seite zurück.
-tower_placket-under = Den Streifen { $strip } mit der rechten Seite auf die linke Stoffseite stecken, an die Seite des Schlitzes, die unten liegen wird, und { $allowance } von der Streifenkante auf der Linie des Kästchens bis zur Ecke steppen.
+tower_placket-mark = { ACC($slit) } auf der linken Stoffseite samt seinem Ende anzeichnen, { $long } lang. Noch nicht einschneiden. { DAT($around, with: "an") } { $allowance } nach innen bügeln, dann den Besatz der Länge nach links auf links zur Hälfte falten und bügeln.
+tower_placket-reinforce = Mit kurzen Stichen ein schmales Kästchen um den Schlitz steppen: { DAT($edge, with: "von") } aus { $half } neben der Linie bis zu ihrem Ende, gerade hinüber und { $half } auf der anderen Seite zurück.
+tower_placket-under = { ACC($strip) } mit der rechten Seite auf die linke Stoffseite stecken, an die Seite des Schlitzes, die unten liegen wird, und { $allowance } von der Streifenkante auf der Linie des Kästchens bis zur Ecke steppen.
 tower_placket-cut = Mit einer kleinen Schere in der Mitte des Kästchens bis { $before } vor sein Ende einschneiden, dann schräg genau in beide Ecken, bis an die Stiche und nicht hindurch: am Ende bleibt ein kleines Dreieck.
 tower_placket-pin = Den Streifen auf die rechte Seite bügeln, die freie Kante { $allowance } so einschlagen, dass sie die Stiche gerade bedeckt, und bis zum Ende des Schlitzes knappkantig aufsteppen: er ist { $wide } breit.
 tower_placket-sew = Den Besatz mit der rechten Seite auf die linke Stoffseite an die andere Seite des Schlitzes stecken ({ $tower }) und { $allowance } von der Kante bis zur Ecke des Kästchens steppen.

@@ -1,5 +1,5 @@
 # Frases para las trabillas.
 
-belt_loop-turn = Doble { $ends } hacia dentro en cada extremo ({ $strip }): así mide { $length } de largo.
-belt_loop-place = Coloque la trabilla por fuera de la prenda, sobre la costura ({ $seam }), con el extremo superior { $at }.
-belt_loop-sew = Cosa de través los dos extremos, adelante y atrás.
+belt_loop-turn = Doble { $ends } hacia dentro en cada extremo { DEL($strip) }: largo acabado { $length }.
+belt_loop-place = Coloque la trabilla por el derecho, sobre { EL($seam) }, con el extremo superior { $at }.
+belt_loop-sew = Cosa los dos extremos de lado a lado, en ida y vuelta.

@@ -1,6 +1,6 @@
 # Frases para las jaretas.
 
-casing-first = Doble { $first } hacia el revés en { $edge } y planche.
+casing-first = Doble { EL($edge) } { $first } hacia el revés y planche.
 casing-second = Doble otra vez, ahora { $second }, y planche; en total: { $total }.
 casing-sew = Cosa a { $row } del doblez interior, todo a lo largo.
 casing-sew_gap = Cosa a { $row } del doblez interior, pero deje sin coser { $gap } para pasar el elástico o el cordón: { $where }. Remate con puntadas de retroceso a los dos lados de la abertura.

@@ -16,40 +16,40 @@ fitting-meets_elsewhere = { $piece }: las líneas se quedan, pero se encuentran 
 # Cómo se movió un borde: $way es up, down, out (hacia fuera de la tela) o in; $at y $to son los bordes vecinos.
 fitting-all_along =
     { $way ->
-        [up] { $piece }: «{ $edge }» sube { $size } en todo su largo.
-        [down] { $piece }: «{ $edge }» baja { $size } en todo su largo.
-        [out] { $piece }: «{ $edge }» se desplaza { $size } hacia fuera en todo su largo.
-       *[in] { $piece }: «{ $edge }» se desplaza { $size } hacia dentro en todo su largo.
+        [up] { $piece }: { EL($edge) } sube { $size } en todo su largo.
+        [down] { $piece }: { EL($edge) } baja { $size } en todo su largo.
+        [out] { $piece }: { EL($edge) } se desplaza { $size } hacia fuera en todo su largo.
+       *[in] { $piece }: { EL($edge) } se desplaza { $size } hacia dentro en todo su largo.
     }
 fitting-to_nothing =
     { $way ->
-        [up] { $piece }: «{ $edge }» sube { $size } junto a «{ $at }» y va a cero junto a «{ $to }».
-        [down] { $piece }: «{ $edge }» baja { $size } junto a «{ $at }» y va a cero junto a «{ $to }».
-        [out] { $piece }: «{ $edge }» se desplaza { $size } hacia fuera junto a «{ $at }» y va a cero junto a «{ $to }».
-       *[in] { $piece }: «{ $edge }» se desplaza { $size } hacia dentro junto a «{ $at }» y va a cero junto a «{ $to }».
+        [up] { $piece }: { EL($edge) } sube { $size } en { EL($at) } y muere en { EL($to) }.
+        [down] { $piece }: { EL($edge) } baja { $size } en { EL($at) } y muere en { EL($to) }.
+        [out] { $piece }: { EL($edge) } se desplaza { $size } hacia fuera en { EL($at) } y muere en { EL($to) }.
+       *[in] { $piece }: { EL($edge) } se desplaza { $size } hacia dentro en { EL($at) } y muere en { EL($to) }.
     }
 fitting-middle =
     { $way ->
-        [up] { $piece }: «{ $edge }» sube hasta { $size } entre sus extremos.
-        [down] { $piece }: «{ $edge }» baja hasta { $size } entre sus extremos.
-        [out] { $piece }: «{ $edge }» se desplaza hasta { $size } hacia fuera entre sus extremos.
-       *[in] { $piece }: «{ $edge }» se desplaza hasta { $size } hacia dentro entre sus extremos.
+        [up] { $piece }: { EL($edge) } sube hasta { $size } entre sus extremos.
+        [down] { $piece }: { EL($edge) } baja hasta { $size } entre sus extremos.
+        [out] { $piece }: { EL($edge) } se desplaza hasta { $size } hacia fuera entre sus extremos.
+       *[in] { $piece }: { EL($edge) } se desplaza hasta { $size } hacia dentro entre sus extremos.
     }
 # Dos extremos que se mueven en el mismo sentido, pero no lo mismo.
 fitting-unequal =
     { $way ->
-        [up] { $piece }: «{ $edge }» sube { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
-        [down] { $piece }: «{ $edge }» baja { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
-        [out] { $piece }: «{ $edge }» se desplaza hacia fuera { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
-       *[in] { $piece }: «{ $edge }» se desplaza hacia dentro { $size } junto a «{ $at }» y { $other } junto a «{ $to }».
+        [up] { $piece }: { EL($edge) } sube { $size } en { EL($at) } y { $other } en { EL($to) }.
+        [down] { $piece }: { EL($edge) } baja { $size } en { EL($at) } y { $other } en { EL($to) }.
+        [out] { $piece }: { EL($edge) } se desplaza hacia fuera { $size } en { EL($at) } y { $other } en { EL($to) }.
+       *[in] { $piece }: { EL($edge) } se desplaza hacia dentro { $size } en { EL($at) } y { $other } en { EL($to) }.
     }
 # Dos extremos que se mueven en sentidos distintos: una frase para cada uno.
 fitting-one_end =
     { $way ->
-        [up] { $piece }: junto a «{ $at }», «{ $edge }» sube { $size }.
-        [down] { $piece }: junto a «{ $at }», «{ $edge }» baja { $size }.
-        [out] { $piece }: junto a «{ $at }», «{ $edge }» se desplaza { $size } hacia fuera.
-       *[in] { $piece }: junto a «{ $at }», «{ $edge }» se desplaza { $size } hacia dentro.
+        [up] { $piece }: { EL($edge) } sube { $size } en { EL($at) }.
+        [down] { $piece }: { EL($edge) } baja { $size } en { EL($at) }.
+        [out] { $piece }: { EL($edge) } se desplaza { $size } hacia fuera en { EL($at) }.
+       *[in] { $piece }: { EL($edge) } se desplaza { $size } hacia dentro en { EL($at) }.
     }
 
 # La imagen. $piece es el título de una pieza; $words, las frases de arriba.

@@ -119,7 +119,7 @@ proof-opening_moved = la abertura «{ $mark }» está marcada de { $start } a { 
 proof-opening_moved_do = Marque los dos lados de la costura en el mismo lugar.
 proof-opening_sewn_shut = lleva marcada la abertura «{ $mark }», pero ninguna costura la deja abierta.
 proof-opening_sewn_shut_do = Nombre la marca en la costura que pasa por ella: opening=..., o gap=... si solo sirve para volver la labor.
-proof-no_sewing = la lección no tiene pasos de costura, así que no se comprueban costuras ni cantos sin rematar.
+proof-no_sewing = la lección no tiene pasos de costura, así que no se comprueban costuras ni bordes sin rematar.
 proof-no_sewing_do = Añada los pasos de costura.
 
 # ---- esquinas ----
@@ -131,9 +131,9 @@ proof-corner_do = Rectifique los dos bordes: junte la costura y trace la línea 
 
 # ---- dobladillos, vistas y márgenes doblados ----
 # $depth: ancho del doblez; $surplus: en todo el borde; $sharp: dentro de $window donde es peor, a $at a lo largo.
-proof-fold_longer = doblado { $depth }, el borde «{ $edge }» mide en su canto { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
-proof-fold_longer_by_far = doblado { $depth }, el borde «{ $edge }» mide en su canto { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } (más de { $share }, y la tela embebe alrededor de { $eases }).
-proof-fold_shorter = doblado { $depth }, el borde «{ $edge }» mide en su canto { $surplus } menos que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
+proof-fold_longer = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
+proof-fold_longer_by_far = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } (más de { $share }, y la tela embebe alrededor de { $eases }).
+proof-fold_shorter = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } menos que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
 # Una de estas cuatro sigue como frase propia.
 proof-fold_can_be_eased = Repartido en todo su largo se puede embeber; solo ahí, no.
 proof-fold_can_be_drawn_out = Repartido en todo su largo se puede estirar; solo ahí, no.
@@ -149,10 +149,10 @@ proof-seam_end_angle_do = Haga que el final del margen refleje en espejo el bord
 proof-hem_beside_fold = el borde «{ $edge }» no llega en ángulo recto al doblez: una vez doblado, su margen se aparta { $amount } del doblez.
 proof-seam_beside_fold = el borde «{ $edge }» no llega en ángulo recto al doblez: planchado hacia atrás, su margen se aparta { $amount } del doblez.
 proof-beside_fold_do = Trace el último tramo del dobladillo a escuadra con el doblez, o declare la esquina si se quiere un pico.
-proof-hem_end_beyond = una vez doblado, el extremo de «{ $edge }» sobresale { $amount } del canto de «{ $beside }».
-proof-hem_end_short = una vez doblado, el extremo de «{ $edge }» se queda a { $amount } del canto de «{ $beside }».
-proof-seam_end_beyond = planchado hacia atrás, el extremo de «{ $edge }» sobresale { $amount } del canto de «{ $beside }».
-proof-seam_end_short = planchado hacia atrás, el extremo de «{ $edge }» se queda a { $amount } del canto de «{ $beside }».
+proof-hem_end_beyond = una vez doblado, el extremo de «{ $edge }» sobresale { $amount } del borde de «{ $beside }».
+proof-hem_end_short = una vez doblado, el extremo de «{ $edge }» se queda a { $amount } del borde de «{ $beside }».
+proof-seam_end_beyond = planchado hacia atrás, el extremo de «{ $edge }» sobresale { $amount } del borde de «{ $beside }».
+proof-seam_end_short = planchado hacia atrás, el extremo de «{ $edge }» se queda a { $amount } del borde de «{ $beside }».
 # "turned" es lo que se escribe en el cuaderno.
 proof-end_do = Haga que su final refleje en espejo «{ $beside }»: deje la esquina al orden de costura o escriba "turned"; donde el ángulo sea demasiado agudo, haga el margen más estrecho o ponga una vista en el borde.
 
@@ -164,7 +164,7 @@ proof-never_finished_do = Escriba { $call } en este paso, después de empezarla,
 # $place es un borde o una marca.
 proof-never_turned_out = se cose para volver del derecho y no se vuelve nunca.
 proof-never_turned_out_do = Añada make.turn_out(...).
-proof-never_band_closed = la banda puesta en «{ $place }» no se cierra nunca sobre la costura.
+proof-never_band_closed = la pretina puesta en «{ $place }» no se cierra nunca sobre la costura.
 proof-never_band_closed_do = Añada make.close_band(...).
 proof-never_buttoned = ningún botón corresponde al ojal «{ $place }».
 proof-never_buttoned_do = Añada make.buttons(..., holes=...).

@@ -1,4 +1,4 @@
 # Frases de kit/sewing/portion.py.
 
-rows-go_on = Siga ahora con { $place }.
-rows-go_on_strip = Siga ahora con la tira ({ $strip }).
+rows-go_on = Siga ahora con { EL($place) }.
+rows-go_on_strip = Siga ahora con { EL($strip) }.

@@ -1,21 +1,21 @@
 # Phrases de kit/sewing/operations/fasteners.py.
 
-snaps-first = Coudre la partie plate de chaque bouton-pression, celle à la bille, à l’intérieur de la croisure, dans l’épaisseur intérieure seulement : { $places }.
-snaps-second = La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie : { $under }.
+snaps-first = Coudre la partie plate de chaque bouton-pression, celle à la bille, à l’intérieur de la croisure, { AU($places) }, dans l’épaisseur intérieure seulement.
+snaps-second = La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie { AU($under) }.
 snaps-why = La craie marque l’endroit exact, si bien que le bord fermé reste à plat.
 
-hooks-first = Coudre les crochets à l’intérieur de la croisure, un peu en retrait du bord : { $places }.
-hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides : { $under }.
+hooks-first = Coudre les crochets à l’intérieur de la croisure, { AU($places) }, un peu en retrait du bord.
+hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides { AU($under) }.
 hooks-why = Un peu en retrait, le crochet est caché et la croisure bien tendue.
-eyes-first = Coudre les crochets à l’intérieur d’un bord, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe : { $places }.
-eyes-second = Coudre les portes à l’intérieur de l’autre bord, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord : { $under }.
+eyes-first = Coudre les crochets à l’intérieur d’un bord, { AU($places) }, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe.
+eyes-second = Coudre les portes à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
 eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
 eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
-eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement : { $places }.
+eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement, { AU($places) }.
 eyelets-set = Y poser chaque fois un œillet selon la notice du fabricant, ou broder une petite boutonnière, à travers cette seule épaisseur.
 eyelets-why = Dans une seule épaisseur, le cordon sort de la coulisse sans traverser le vêtement ; la chute empêche le trou de se déchirer.
 lacing_eyelets-back = Vérifier qu’un entoilage se trouve entre les épaisseurs à l’endroit des œillets ; sinon, en thermocoller ou bâtir une bande le long du bord.
-lacing_eyelets-set = Percer un petit trou à travers toutes les épaisseurs : { $places }, et en face : { $opposite }. Poser à chacun un œillet selon la notice du fabricant, sa belle face dehors.
+lacing_eyelets-set = Percer un petit trou à travers toutes les épaisseurs { AU($places) } et, en face, { AU($opposite) }. Poser à chacun un œillet selon la notice du fabricant, sa belle face dehors.
 lacing_eyelets-lace = Lacer les deux bords : chaque œillet doit être au niveau de son vis-à-vis.
 lacing_eyelets-why = Un laçage tire fort sur chaque trou : toutes les épaisseurs et l’entoilage se partagent l’effort.

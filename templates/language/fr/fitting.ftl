@@ -13,38 +13,38 @@ fitting-meets_elsewhere = { $piece } : les lignes restent, mais se rencontrent 
 # Le déplacement d’un bord. $at et $to nomment les bords voisins à ses extrémités.
 fitting-all_along =
     { $way ->
-        [up] { $piece } : « { $edge } » monte de { $size } sur toute sa longueur.
-        [down] { $piece } : « { $edge } » descend de { $size } sur toute sa longueur.
-        [out] { $piece } : « { $edge } » s’écarte de { $size } vers l’extérieur sur toute sa longueur.
-       *[in] { $piece } : « { $edge } » rentre de { $size } vers l’intérieur sur toute sa longueur.
+        [up] { $piece } : { LE($edge) } monte de { $size } sur toute sa longueur.
+        [down] { $piece } : { LE($edge) } descend de { $size } sur toute sa longueur.
+        [out] { $piece } : { LE($edge) } s’écarte de { $size } vers l’extérieur sur toute sa longueur.
+       *[in] { $piece } : { LE($edge) } rentre de { $size } vers l’intérieur sur toute sa longueur.
     }
 fitting-to_nothing =
     { $way ->
-        [up] { $piece } : « { $edge } » monte de { $size } du côté de « { $at } » et meurt à rien du côté de « { $to } ».
-        [down] { $piece } : « { $edge } » descend de { $size } du côté de « { $at } » et meurt à rien du côté de « { $to } ».
-        [out] { $piece } : « { $edge } » s’écarte de { $size } vers l’extérieur du côté de « { $at } » et meurt à rien du côté de « { $to } ».
-       *[in] { $piece } : « { $edge } » rentre de { $size } vers l’intérieur du côté de « { $at } » et meurt à rien du côté de « { $to } ».
+        [up] { $piece } : { LE($edge) } monte de { $size } { AU($at) } et meurt à rien { AU($to) }.
+        [down] { $piece } : { LE($edge) } descend de { $size } { AU($at) } et meurt à rien { AU($to) }.
+        [out] { $piece } : { LE($edge) } s’écarte de { $size } vers l’extérieur { AU($at) } et meurt à rien { AU($to) }.
+       *[in] { $piece } : { LE($edge) } rentre de { $size } vers l’intérieur { AU($at) } et meurt à rien { AU($to) }.
     }
 fitting-middle =
     { $way ->
-        [up] { $piece } : « { $edge } » monte de { $size } au plus entre ses extrémités.
-        [down] { $piece } : « { $edge } » descend de { $size } au plus entre ses extrémités.
-        [out] { $piece } : « { $edge } » s’écarte de { $size } au plus vers l’extérieur entre ses extrémités.
-       *[in] { $piece } : « { $edge } » rentre de { $size } au plus vers l’intérieur entre ses extrémités.
+        [up] { $piece } : { LE($edge) } monte de { $size } au plus entre ses extrémités.
+        [down] { $piece } : { LE($edge) } descend de { $size } au plus entre ses extrémités.
+        [out] { $piece } : { LE($edge) } s’écarte de { $size } au plus vers l’extérieur entre ses extrémités.
+       *[in] { $piece } : { LE($edge) } rentre de { $size } au plus vers l’intérieur entre ses extrémités.
     }
 fitting-unequal =
     { $way ->
-        [up] { $piece } : « { $edge } » monte de { $size } du côté de « { $at } » et de { $other } du côté de « { $to } ».
-        [down] { $piece } : « { $edge } » descend de { $size } du côté de « { $at } » et de { $other } du côté de « { $to } ».
-        [out] { $piece } : « { $edge } » s’écarte de { $size } vers l’extérieur du côté de « { $at } » et de { $other } du côté de « { $to } ».
-       *[in] { $piece } : « { $edge } » rentre de { $size } vers l’intérieur du côté de « { $at } » et de { $other } du côté de « { $to } ».
+        [up] { $piece } : { LE($edge) } monte de { $size } { AU($at) } et de { $other } { AU($to) }.
+        [down] { $piece } : { LE($edge) } descend de { $size } { AU($at) } et de { $other } { AU($to) }.
+        [out] { $piece } : { LE($edge) } s’écarte de { $size } vers l’extérieur { AU($at) } et de { $other } { AU($to) }.
+       *[in] { $piece } : { LE($edge) } rentre de { $size } vers l’intérieur { AU($at) } et de { $other } { AU($to) }.
     }
 fitting-one_end =
     { $way ->
-        [up] { $piece } : du côté de « { $at } », « { $edge } » monte de { $size }.
-        [down] { $piece } : du côté de « { $at } », « { $edge } » descend de { $size }.
-        [out] { $piece } : du côté de « { $at } », « { $edge } » s’écarte de { $size } vers l’extérieur.
-       *[in] { $piece } : du côté de « { $at } », « { $edge } » rentre de { $size } vers l’intérieur.
+        [up] { $piece } : { LE($edge) } monte de { $size } { AU($at) }.
+        [down] { $piece } : { LE($edge) } descend de { $size } { AU($at) }.
+        [out] { $piece } : { LE($edge) } s’écarte de { $size } vers l’extérieur { AU($at) }.
+       *[in] { $piece } : { LE($edge) } rentre de { $size } vers l’intérieur { AU($at) }.
     }
 
 # L’image.

@@ -1,24 +1,24 @@
 # Phrases de kit/sewing/operations/folds.py.
 
-dart-spared = { $pieces } : cette silhouette n’a pas besoin de pince à cet endroit. Passer à l’étape suivante.
-dart-fold = Plier chaque pince endroit contre endroit le long de sa ligne du milieu ({ $pieces }), ses deux lignes de piqûre l’une sur l’autre, et épingler.
-dart-fold_one = Plier la pince endroit contre endroit le long de sa ligne du milieu ({ $pieces }), ses deux lignes de piqûre l’une sur l’autre, et épingler.
-dart-sew = Piquer « { $dart } » du bord « { $edge } » à la pointe, sur { $depth } : la piqûre commence à { $intake } du pli et les derniers points courent tout au bord du pli.
+dart-spared = Cette silhouette n’a pas besoin de pince { AU($pieces) }. Passer à l’étape suivante.
+dart-fold = Plier chaque pince { DU($pieces) } endroit contre endroit le long de sa ligne du milieu, ses deux lignes de piqûre l’une sur l’autre, et épingler.
+dart-fold_one = Plier la pince { DU($pieces) } endroit contre endroit le long de sa ligne du milieu, ses deux lignes de piqûre l’une sur l’autre, et épingler.
+dart-sew = Piquer { LE($dart) } { DU($edge) } à la pointe, sur { $depth } : la piqûre commence à { $intake } du pli et les derniers points courent tout au bord du pli.
 dart-tie = Pas de point d’arrêt à la pointe : laisser de longs bouts de fil et les nouer.
 dart-press = Repasser la pince à plat comme elle a été piquée, puis la coucher de ce côté : { $toward } ; travailler sur un coussin arrondi pour ne pas marquer de pli au-delà de la pointe.
-dart-press_of = Repasser les pinces de « { $edge } » à plat comme elles ont été piquées, puis les coucher de ce côté : { $toward } ; travailler sur un coussin arrondi pour ne pas marquer de pli au-delà de la pointe.
+dart-press_of = Repasser les pinces { DU($edge) } à plat comme elles ont été piquées, puis les coucher vers { LE($toward) }, sur un coussin arrondi pour ne pas marquer de pli au-delà de la pointe.
 dart-why = Une pince donne du volume à un tissu plat : ce qu’elle prend au bord est ce que le corps a de moins à cet endroit.
 dart-why_point = La piqûre meurt le long du pli : elle finit à rien et aucune cloque ne se voit à la pointe.
 
-pleat-fold = Sur l’endroit ({ $pieces }), plier « { $pleat } » le long de la ligne de pli ; il prend { $intake }.
+pleat-fold = Sur l’endroit { DU($pieces) }, plier { LE($pleat) } le long de la ligne de pli ; profondeur { $intake }.
 pleat-lay = Amener ses deux lignes l’une sur l’autre, coucher le pli de ce côté : { $toward }, et épingler.
-pleat-baste = Bâtir en travers du pli, dans la marge : { $edge }.
-pleat-baste_both = Bâtir en travers du pli, dans les deux marges : { $edge } et { $far }.
+pleat-baste = Bâtir en travers du pli, dans la marge { DU($edge) }.
+pleat-baste_both = Bâtir en travers du pli, dans les marges { DU($edge) } et { DU($far) }.
 pleat-press = Repasser légèrement le pli, sous une pattemouille, sur la longueur où il doit rester net.
 pleat-why = Bâti à sa place, un pli ne peut pas bouger pendant qu’on pique la couture qui le tient.
 
-tuck-fold = Plier « { $pleat } » ({ $pieces }) envers contre envers par le milieu, ses deux lignes l’une sur l’autre, et épingler.
+tuck-fold = Plier { LE($pleat) } { DU($pieces) } envers contre envers par le milieu, ses deux lignes l’une sur l’autre, et épingler.
 tuck-sew = Piquer le long de la ligne, à { $half } du pli.
-tuck-sew_part = Piquer le long de la ligne, à { $half } du pli, sur { $sewn } à partir du bord « { $edge } ». Tirer les fils sur l’envers et les nouer.
+tuck-sew_part = Piquer le long de la ligne, à { $half } du pli, sur { $sewn } à partir { DU($edge) }. Tirer les fils sur l’envers et les nouer.
 tuck-press = Le coucher au fer de ce côté : { $toward }.
 tuck-why = Un pli piqué retient le tissu sur la longueur piquée et le libère au-dessous.

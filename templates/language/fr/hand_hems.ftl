@@ -6,7 +6,7 @@ blind_hem-machine = Replier le vêtement pour que le bord supérieur de l’ourl
 blind_hem-press = Retirer le bâti et repasser seulement le pli, pour que le bord supérieur ne marque pas sur l’endroit.
 blind_hem-why = Cachés entre l’ourlet et le vêtement, les points ne se voient pas ; laissés un peu lâches, ils ne tirent pas.
 
-wide_hem-ease = Passer un fil d’embu tout près du bord brut de « { $edge } » : une fois relevé, il est plus long de { $surplus } que l’endroit où il sera cousu.
+wide_hem-ease = Passer un fil d’embu tout près du bord brut { DU($edge) } : une fois relevé, le bord est plus long de { $surplus } que l’endroit où il sera cousu.
 wide_hem-tape = Poser l’extra-fort sur l’endroit du bord brut, à cheval sur la moitié de sa largeur, et le piquer au ras.
 wide_hem-tape_eased = Resserrer le bord brut de { $surplus }, poser l’extra-fort sur son endroit, à cheval sur la moitié de sa largeur, et le piquer au ras.
 wide_hem-draw = Tirer le fil d’embu jusqu’à ce que l’ourlet soit à plat sur le vêtement, et résorber l’embu à la vapeur.
@@ -15,7 +15,7 @@ wide_hem-machine = Coudre le bord supérieur au point d’ourlet invisible de la
 wide_hem-press = Repasser seulement le pli, pour que le bord supérieur ne marque pas sur l’endroit.
 wide_hem-why = Un ourlet profond leste le vêtement, qui tombe bien, et garde du tissu pour le rallonger plus tard.
 
-rolled_hem-stay = Faire une piqûre à petits points à { $row } du bord coupé : { $edge }.
+rolled_hem-stay = Faire une piqûre à petits points à { $row } du bord coupé { DU($edge) }.
 rolled_hem-trim = Recouper au ras de la piqûre à petits points, petit à petit.
 rolled_hem-roll = Du pouce et de l’index humides, rouler le bord sur l’envers par-dessus la piqûre, jusqu’à ce que tous deux disparaissent ; cela prend { $first } en tout.
 rolled_hem-slip = Coudre le roulotté à la main au point coulé : dans le rouleau, puis dans un seul fil du tissu.

@@ -2,11 +2,11 @@
 
 hem-catch = Glisser à plat dans l’ourlet, qui le maintiendra : { $caught }.
 hem-clip_ends = Cranter la marge jusqu’au ras de la ligne de couture, pour pouvoir replier cette partie seule : { $ends }.
-hem-first = Replier { $first } sur l’envers et repasser : { $edge }.
+hem-first = Remplier { LE($edge) } de { $first } sur l’envers et repasser.
 hem-second = Remplier encore de { $second } et repasser ; ourlet de { $total } en tout.
-hem-narrow = Replier { $first } sur l’envers et repasser, puis encore { $second } et repasser : { $edge } ; les deux replis prennent { $total }.
-hem-finish = Finir le bord brut { $finish } : { $edge }.
-hem-single = Replier { $first } sur l’envers et repasser : { $edge }.
+hem-narrow = Remplier { LE($edge) } de { $first } sur l’envers et repasser, puis encore de { $second } et repasser : ourlet de { $total } en tout.
+hem-finish = { START($finish) } le bord brut { DU($edge) }.
+hem-single = Remplier { LE($edge) } de { $first } sur l’envers et repasser.
 hem-sew = Piquer à { $row } du pli intérieur.
 hem-sew_single = Piquer à { $row } du bord fini.
 hem-press = Repasser l’ourlet.

@@ -1,4 +1,4 @@
 # Phrases de kit/sewing/portion.py.
 
-rows-go_on = Reprendre ici : { $place }.
-rows-go_on_strip = Reprendre ici : la bande ({ $strip }).
+rows-go_on = Continuer { AU($place) }.
+rows-go_on_strip = Continuer avec { LE($strip) }.

@@ -1,16 +1,16 @@
 # Phrases de kit/sewing/operations/seams.py.
 
 plain_seam-sew = Piquer à { $allowance } du bord.
-plain_seam-sew_with_opening = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } ({ $edge }), { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
-plain_seam-sew_to_marks = Piquer à { $allowance } du bord, mais laisser « { $mark } » sans piqûre entre ses repères : { $size }, { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
-plain_seam-sew_open_start = Piquer à { $allowance } du bord, mais laisser ouverts les premiers { $size } ({ $edge }). Faire un point d’arrêt là où finit l’ouverture.
-plain_seam-sew_open_end = Piquer à { $allowance } du bord, mais laisser ouverts les derniers { $size } ({ $edge }). Faire un point d’arrêt là où commence l’ouverture.
+plain_seam-sew_with_opening = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } le long { DU($edge) }, { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+plain_seam-sew_to_marks = Piquer à { $allowance } du bord, en laissant { LE($mark) } sans piqûre entre les repères : { $size }, { $stretch }. Faire un point d’arrêt aux deux bouts de l’ouverture.
+plain_seam-sew_open_start = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } au début { DU($edge) }. Faire un point d’arrêt là où finit l’ouverture.
+plain_seam-sew_open_end = Piquer à { $allowance } du bord, en laissant une ouverture de { $size } à la fin { DU($edge) }. Faire un point d’arrêt là où commence l’ouverture.
 plain_seam-sew_line_to_line = Piquer à { $allowance } du bord, mais commencer et finir au croisement des lignes de couture des bords voisins, pas au bord brut. Y faire un point d’arrêt.
-plain_seam-finish = Finir les bords bruts des marges { $finish }.
-plain_seam-finish_together = Finir les deux marges ensemble { $finish }.
-plain_seam-bound = Plier la bande ({ $strip }) sur le bord brut de chaque marge et la piquer au ras, à travers toutes ses épaisseurs.
+plain_seam-finish = { START($finish) } les bords des marges.
+plain_seam-finish_together = { START($finish) } les deux marges ensemble.
+plain_seam-bound = Plier { LE($strip) } sur le bord brut de chaque marge et piquer au ras de son bord, à travers toutes les épaisseurs.
 plain_seam-bound_bought = Plier le biais sur le bord brut de chaque marge et le piquer au ras, à travers toutes ses épaisseurs.
-plain_seam-bound_together = Réunir les deux marges, plier la bande ({ $strip }) sur les deux bords bruts et la piquer au ras, à travers toutes les épaisseurs.
+plain_seam-bound_together = Réunir les deux marges, plier { LE($strip) } sur les deux bords bruts et piquer au ras de son bord, à travers toutes les épaisseurs.
 plain_seam-bound_together_bought = Réunir les deux marges, plier le biais sur les deux bords bruts et le piquer au ras, à travers toutes les épaisseurs.
 plain_seam-why_open = Ouverte au fer, une couture est la plus plate : nulle part plus de deux épaisseurs superposées.
 plain_seam-why_one_side = Couchée d’un côté, une couture est plus solide, et les deux marges se finissent ou se piquent ensemble.
@@ -30,8 +30,8 @@ french_seam-takes = Les deux piqûres ensemble prennent la marge de couture de {
 french_seam-why = Une couture anglaise enferme ses bords bruts et convient aux tissus fins qui s’effilochent ou laissent voir au travers. En tissu épais, elle est trop grosse.
 french_seam-why_wrong_sides = La première piqûre semble faite à l’envers, envers contre envers : le retournement remet tout en ordre et cache les bords à l’intérieur.
 
-press-open = Ouvrir la couture au fer, d’abord sur l’envers, puis légèrement sur l’endroit sous une pattemouille : { $edge }.
-press-one_side = Coucher la couture d’un côté au fer : { $edge }.
-press-towards = Coucher au fer « { $edge } » vers cette pièce : { $piece }.
-press-edge = Rouler la couture juste au bord et repasser : { $edge }.
+press-open = Ouvrir au fer la couture { DU($edge) }, d’abord sur l’envers, puis légèrement sur l’endroit sous une pattemouille.
+press-one_side = Coucher d’un côté au fer les marges { DU($edge) }.
+press-towards = Coucher au fer les marges { DU($edge) } vers { LE($piece) }.
+press-edge = Rouler la couture juste au bord { DU($edge) } et repasser.
 press-why = Repasser chaque couture avant qu’une autre ne la croise : après, le fer n’y a plus accès.

@@ -1,8 +1,8 @@
 # Phrases de kit/sewing/operations/tower_plackets.py.
 
-tower_placket-mark = Tracer sur l’envers avec sa fin, sur { $long } : « { $slit } ». Ne pas couper encore. Replier au fer { $allowance } de la patte (« { $around } »), puis la plier en deux dans la longueur, envers contre envers, et repasser.
-tower_placket-reinforce = Piquer à petits points un rectangle étroit autour de la fente : du bord « { $edge } », à { $half } de la ligne, jusqu’à sa fin, droit en travers, et retour à { $half } de l’autre côté.
-tower_placket-under = Épingler l’endroit de « { $strip } » sur l’envers, du côté de la fente qui sera dessous, et piquer à { $allowance } du bord de la bande, sur la ligne du rectangle, jusqu’à son coin.
+tower_placket-mark = Tracer { LE($slit) } sur l’envers jusqu’à sa fin, sur { $long }. Ne pas couper encore. Replier au fer { $allowance } { AU($around) }, puis plier la patte en deux dans la longueur, envers contre envers, et repasser.
+tower_placket-reinforce = Piquer à petits points un rectangle étroit autour de la fente : à partir { DU($edge) }, à { $half } de la ligne, jusqu’à sa fin, droit en travers, et retour à { $half } de l’autre côté.
+tower_placket-under = Épingler l’endroit { DU($strip) } sur l’envers, du côté de la fente qui sera dessous, et piquer à { $allowance } du bord de la bande, sur la ligne du rectangle, jusqu’à son coin.
 tower_placket-cut = Couper au milieu du rectangle avec de petits ciseaux jusqu’à { $before } de sa fin, puis en biais jusque dans les deux coins, jusqu’aux points et sans les couper : un petit triangle reste à la fin.
 tower_placket-pin = Coucher la bande sur l’endroit, rentrer { $allowance } de son bord libre pour qu’il couvre juste les points, et piquer au ras jusqu’à la fin de la fente : elle est large de { $wide }.
 tower_placket-sew = Épingler l’endroit de la patte sur l’envers, de l’autre côté de la fente (« { $tower } »), et piquer à { $allowance } du bord jusqu’au coin du rectangle.

@@ -1,0 +1,65 @@
+"""What French and Spanish have in common: the noun leads its name, and the article leads the noun."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from kit.grammar.nouns import nouns, told
+
+
+@dataclass(frozen=True)
+class Tongue:
+    """How one of the two languages writes names: what stands between two of them, words that are articles already,
+    words that go on with the name before them, and adjectives that may lead a noun."""
+
+    code: str
+    between: re.Pattern[str]
+    determined: re.Pattern[str]
+    going_on: re.Pattern[str]
+    leading: re.Pattern[str]
+
+    def gender(self, name: str) -> str:
+        """m, f, mp, fp, or "" where it is not known."""
+        if own := told(name):
+            return own
+        words = self.leading.sub("", name).strip().split(" ")
+        word = re.split(r"[-’']", words[0].casefold())[0] if words else ""
+        known = nouns(self.code)
+        if word in known:
+            return known[word]
+        if word[-1:] in "sx":
+            for one in (word[:-1], word[:-2]):
+                if known.get(one) in ("m", "f"):
+                    return f"{known[one]}p"
+        return ""
+
+    def each(self, text: str, put: Callable[[str, str], str], kept: Callable[[str], str]) -> str | None:
+        """The text with each name put by `put(name, gender)`; one that has its article by `kept`. None where a name's
+        gender is not known."""
+        parts = [text] if told(text) else self.between.split(text)
+        said = []
+        for at, part in enumerate(parts):
+            if at % 2 or (at and self.going_on.match(part)):
+                said.append(part)
+            elif self.determined.match(part):
+                said.append(kept(part))
+            elif gender := self.gender(part):
+                said.append(put(part, gender))
+            else:
+                return None
+        return "".join(said)
+
+    def gender_of(self, text: Any) -> str:
+        """The letters of the gender of a text of names; of several, the plural's; "none" where it is not known."""
+        whole = str(text)
+        parts = [whole] if told(whole) else self.between.split(whole)[::2]
+        names = [part for at, part in enumerate(parts) if not (at and self.going_on.match(part))]
+        found = [self.gender(self.determined.sub("", part).strip()) for part in names]
+        if not all(found):
+            return "none"
+        if len(found) == 1:
+            return found[0]
+        return "fp" if all(each.startswith("f") for each in found) else "mp"
