@@ -37,7 +37,7 @@ _BARE = {"le": "", "du": "de ", "au": "à "}
 
 def _elides(name: str) -> bool:
     letters = "".join(c for c in unicodedata.normalize("NFD", name.casefold()) if not unicodedata.combining(c))
-    letters = letters.lstrip("«\u00a0\u202f \"“")
+    letters = letters.lstrip('«\u00a0\u202f "“')
     return letters[:1] in tuple("aeiouœæ") or (letters[:1] == "h" and not _ASPIRATED.match(letters))
 
 

@@ -76,7 +76,9 @@ def _declined(name: _Name, case: str) -> str:
     if case == "dat" and not singular and noun[-1] not in "ns":
         noun += "n"
     adjectives = (_ADJECTIVE.sub(rf"\1{weak}", word) for word in name.adjectives)
-    return " ".join(part for part in (_ARTICLES[case][name.gender], *adjectives, name.before, noun, name.behind) if part)
+    return " ".join(
+        part for part in (_ARTICLES[case][name.gender], *adjectives, name.before, noun, name.behind) if part
+    )
 
 
 def _each(text: str, put: Callable[[_Name], str]) -> str | None:
@@ -125,7 +127,9 @@ def _sided(text: Any, side: Any) -> str:
     said = _each(
         str(text),
         lambda name: " ".join(
-            part for part in (stem + _STRONG[name.gender], *name.adjectives, name.before, name.noun, name.behind) if part
+            part
+            for part in (stem + _STRONG[name.gender], *name.adjectives, name.before, name.noun, name.behind)
+            if part
         ),
     )
     return said if said and stem else f"{text} {side}"

@@ -22,6 +22,7 @@ End = Literal["start", "end"]
 NEAR = 1.0
 """mm a point drawn on the piece may lie off an edge and still be on it."""
 _SAME = 0.05  # mm between places that are one
+_CORNER = 0.17  # sine of the turn (10°) from which two edges meet in a corner that is seen
 _STEEP = 0.75  # share of a length along a line by which it must rise or fall to be told as above or below its start
 
 
@@ -61,6 +62,15 @@ class Leg:
             if min(other.path.start.distance(here), other.path.end.distance(here)) < MEET:
                 return other.name
         return names[(number + drafted) % len(names)]
+
+    def runs_on(self, end: End) -> bool:
+        """Whether the edge there runs into its neighbour without a corner: a place nobody finds on cloth."""
+        name = self.beside(end)
+        if not name:
+            return False
+        here, other, mine = self.point(end), self.piece.edge(name).path, self.piece.edge(self.edge).path
+        ways = [path.start_tangent if path.start.distance(here) < MEET else path.end_tangent for path in (mine, other)]
+        return abs(ways[0].cross(ways[1])) < _CORNER
 
     def on(self, piece: str, side: Side | None) -> bool:
         """Whether it is an edge of that piece and half; what is on both halves is on each."""
@@ -226,11 +236,21 @@ def _distinct(found: Iterable[Landmark]) -> tuple[Landmark, ...]:
 # ---- their names ------------------------------------------------------------------------------------------------
 
 
+def seen_end(line: Line, end: End = "start") -> End:
+    """The end of a line to measure from: `end`, unless only its other end is a corner that is seen on cloth."""
+    tips: dict[End, Leg] = {"start": line[0], "end": line[-1]}
+    other: End = "end" if end == "start" else "start"
+    found = [at for at in (end, other) if tips[at].beside(at) and not tips[at].runs_on(at)]
+    return found[0] if found else end
+
+
 def named_landmark(line: Line, landmark: Landmark, end: End = "start") -> NamedLandmark:
     """A landmark as a value of a message: a mark of two ends by the upper or lower one, a length by the edge at that
-    `end` of the line, from which it is measured, and whether it lies below or above it, as the piece is drafted."""
+    `end` of the line, from which it is measured (at the other where only that is a corner), and whether it lies below
+    or above it, as the piece is drafted."""
     halves = len({leg.side for leg in line}) > 1
     if landmark.what == "length":
+        end = seen_end(line, end)
         leg, at = (line[0], landmark.at) if end == "start" else (line[-1], size_of(line) - landmark.at)
         up = _point(line, landmark.at).y - leg.point(end).y
         steep = not halves and abs(up) > _STEEP * at

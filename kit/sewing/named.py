@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from kit.diagnostic import EdgeName, NamedLandmark, NamedPlace, Value, named_edge, own
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
-from kit.sewing.legs import Landmark, Line, chained, named_landmark, run_legs, size_of, tip
+from kit.sewing.legs import Landmark, Line, at_mark, chained, named_landmark, run_legs, size_of, tip
 from kit.sewing.run import Chain, Place, Run
 from kit.sewing.spans import Span
 
@@ -46,9 +46,13 @@ def part_of(pattern: Cut, line: Run | Chain) -> tuple[NamedLandmark, NamedLandma
 
 
 def spot_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
-    """The place `at` mm along a run, told from the start of its whole edges, or as an end of them."""
+    """The place `at` mm along a run: a mark that lies there, an end of its whole edges, or a length from one."""
     legs = line_of(pattern, run)
     place, size = at + (run.start or 0.0), size_of(legs)
+    marks = [found for mark in legs[0].piece.marks for found in at_mark(legs, run.piece, mark, run.side)]
+    for mark in marks:
+        if abs(mark.at - place) < _AT_END and _AT_END < place < size - _AT_END:
+            return named_landmark(legs, mark)
     if place < _AT_END or place > size - _AT_END:
         return named_landmark(legs, tip(legs, "start" if place < _AT_END else "end"))
     return named_landmark(legs, Landmark("length", place))

@@ -72,6 +72,7 @@ def stretch_said(part: tuple[NamedLandmark, NamedLandmark], system: System = "cm
     """From which landmark to which: "from the slit to the hem", "from 2 cm to 17 cm below the waist"."""
     one, two = part
     if one.kind == two.kind == "length" and one.label == two.label:
+        part = (one, two) if one.mm <= two.mm else (two, one)
         low, high = (both(each.mm, system) for each in part)
         return say(f"phrase.stretch_{_way(two)}", start=low, end=high, edge=edge_on_side(_label(one), one.side))
     return say("phrase.stretch", start=landmark_said(one, system), end=landmark_said(two, system))
@@ -80,6 +81,8 @@ def stretch_said(part: tuple[NamedLandmark, NamedLandmark], system: System = "cm
 def spot_said(mark: NamedLandmark, system: System = "cm") -> str:
     """Where something lies along edges: "2 cm below the waist", "at the waist"."""
     edge = edge_on_side(_label(mark), mark.side)
+    if mark.kind in ("mark", "notch"):
+        return say("phrase.spot_mark", mark=landmark_said(mark, system))
     if mark.kind != "length":
         return say("phrase.spot_edge", edge=edge or landmark_said(mark, system))
     return say(f"phrase.spot_{_way(mark)}", size=both(mark.mm, system), edge=edge)

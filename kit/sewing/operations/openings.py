@@ -4,6 +4,8 @@ down before the last row. A gap for turning is another thing: it stays raw until
 from __future__ import annotations
 
 from kit.sewing.fields import opening
+from kit.sewing.legs import seen_end
+from kit.sewing.named import line_of
 from kit.sewing.operations.joined import Seam
 from kit.sewing.places import NARROWEST_GAP, around, closed_but, on_both
 from kit.sewing.reading import mark_label
@@ -101,8 +103,12 @@ def _left(seam: Seam, stretch: tuple[float, float] | None, what: str, marked: bo
     if start < _END or last:
         key = "next" if beside else "end" if last else "start"
     else:
-        low = run.start or 0.0
-        start, end, beside = start + low, end + low, _beside(pattern, replace(run, start=None, end=None), last)
+        low, whole = run.start or 0.0, replace(run, start=None, end=None)
+        start, end = start + low, end + low
+        if seen_end(line_of(pattern, whole)) == "end":
+            size = run_length(pattern, whole)
+            last, start, end = True, size - end, size - start
+        beside = _beside(pattern, whole, last)
         key = f"{'mark' if marked else 'part'}{'_from' if beside else ''}"
     values = {**seam.values(pattern), "edge": ((run,), "edge"), "beside": (beside, "edge")}
     values |= {"from": (start, "length"), "to": (end, "length")}
@@ -136,7 +142,7 @@ def _beside(pattern: Cut, run: Run, last: bool) -> tuple[Run, ...]:
     for name in neighbours(piece, run.edges):
         other = piece.edge(name).path
         if min(other.start.distance(tip), other.end.distance(tip)) < _END:
-            return (Run(run.piece, (name,), run.side),)
+            return (Run(run.piece, (name,)),)
     return ()
 
 

@@ -1,5 +1,5 @@
 # Sätze der Nähschritte, Bildbeschreibungen und die kleinen Wörter, aus denen sie gebildet werden.
-# Namen stehen ohne Artikel: „Saum (Vorderteil)“.
+# Namen werden ohne Artikel übergeben; ACC, DAT, GEN und NOM setzen ihn davor: „den Saum des Vorderteils“.
 
 language-name = Deutsch
 
@@ -37,6 +37,7 @@ phrase-spot_above = { $size } oberhalb { GEN($edge) }
 phrase-spot_from = { $size } von { DAT($edge) } entfernt
 phrase-spot_along = { $size } ab dem Anfang
 phrase-spot_edge = direkt { DAT($edge, with: "an") }
+phrase-spot_mark = { DAT($mark, with: "an") }
 phrase-spots_below = { $first } und { $second } unterhalb { GEN($edge) }
 phrase-spots_above = { $first } und { $second } oberhalb { GEN($edge) }
 phrase-spots_from = { $first } und { $second } von { DAT($edge) } entfernt

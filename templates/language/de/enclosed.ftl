@@ -7,11 +7,11 @@ mock_french_seam-why = Innen sieht sie aus wie eine französische Naht, wird abe
 
 flat_felled_seam-sew = Im Abstand von { $allowance } zur Kante steppen. Nahtzugaben zusammen in Richtung { GEN($under) } bügeln, die { GEN($lapping) } obenauf.
 flat_felled_seam-trim = Nur die untere Nahtzugabe, die { GEN($under) }, auf { $trim } zurückschneiden.
-flat_felled_seam-trim_same_piece = Nur die untere Nahtzugabe, die der Hälfte { $under_side }, auf { $trim } zurückschneiden.
-flat_felled_seam-fold = Die Kante der anderen Nahtzugabe ({ $lapping }) um die zurückgeschnittene schlagen, sodass { $width } Breite entstehen, und bügeln.
-flat_felled_seam-fold_same_piece = Die Kante der anderen Nahtzugabe (Hälfte { $lapping_side }) um die zurückgeschnittene schlagen, sodass { $width } Breite entstehen, und bügeln.
+flat_felled_seam-trim_same_piece = Nur die untere Nahtzugabe auf { $trim } zurückschneiden, auf der Seite { $under_side }.
+flat_felled_seam-fold = Die Kante der anderen Nahtzugabe, der { GEN($lapping) }, um die zurückgeschnittene schlagen, sodass { $width } Breite entstehen, und bügeln.
+flat_felled_seam-fold_same_piece = Die Kante der anderen Nahtzugabe, auf der Seite { $lapping_side }, um die zurückgeschnittene schlagen, sodass { $width } Breite entstehen, und bügeln.
 flat_felled_seam-lay = Den Umschlag flach auf { ACC($under) } legen, sodass keine offene Kante zu sehen ist, und stecken.
-flat_felled_seam-lay_same_piece = Den Umschlag flach auf die andere Hälfte ({ $under_side }) legen, sodass keine offene Kante zu sehen ist, und stecken.
+flat_felled_seam-lay_same_piece = Den Umschlag flach auf die andere Seite, { $under_side }, legen, sodass keine offene Kante zu sehen ist, und stecken.
 flat_felled_seam-stitch = { $row } neben der Bruchkante durch alle Lagen feststeppen.
 flat_felled_seam-why = Eine Kappnaht liegt flach, zeigt auf keiner Seite offene Kanten und wird von zwei Nähten gehalten: die haltbarste Naht für Arbeitskleidung und Hemden.
 flat_felled_seam-why_trim = Eine Nahtzugabe wird zurückgeschnitten, damit sich die andere ohne Wulst darumlegt.

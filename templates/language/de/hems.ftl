@@ -1,6 +1,6 @@
 # Sätze von kit/sewing/operations/hems.py.
 
-hem-catch = { $caught } innen flach hinlegen; die Kante wird beim Säumen mitgefasst.
+hem-catch = { ACC($caught) } innen flach hinlegen; diese Kante wird beim Säumen mitgefasst.
 hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
 hem-first = { ACC($edge) } { $first } nach innen umbügeln.
 hem-second = Noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.

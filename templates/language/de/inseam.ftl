@@ -7,7 +7,7 @@ pocket_bag-press = Den Taschenbeutel nach außen klappen, weg vom Kleidungsstüc
 pocket_bag-why = Vom Kleidungsstück weggebügelt rollt der Beutel nach innen und zeigt sich am Eingriff nicht.
 
 pocket_seam-sew = Im Abstand von { $allowance } zur Kante bis zur oberen Taschenmarkierung steppen, { $from }; die Nadel im Stoff lassen.
-pocket_seam-round = Drehen und um { $bags } herumsteppen, { $bag_allowance } von der Kante, bis zur unteren Markierung. Der Eingriff bleibt { $size } weit offen.
+pocket_seam-round = Drehen und um { ACC($bags) } herumsteppen, { $bag_allowance } von der Kante, bis zur unteren Markierung. Der Eingriff bleibt { $size } weit offen.
 pocket_seam-on = Wieder drehen und die Naht bis zum Ende steppen.
 pocket_seam-finish = Die offenen Kanten von Naht und Beuteln { $finish }.
 pocket_seam-clip = Die hintere Nahtzugabe an beiden Enden des Eingriffs einschneiden, damit sich die Naht bügeln lässt.

@@ -2,7 +2,7 @@
 
 fold_strip-half = { ACC($strip) } der Länge nach in der Mitte links auf links falten, bügeln und wieder aufklappen.
 fold_strip-ends = An jeder kurzen Seite, die zu sehen sein wird, { $ends } einschlagen und bügeln.
-fold_strip-quarter = Beide Längskanten bis zum Falz in der Mitte einschlagen, dann am Mittelfalz wieder zusammenlegen: { $width } breit.
+fold_strip-quarter = Beide Längskanten bis zum Mittelfalz einschlagen und den Streifen am Mittelfalz wieder zusammenlegen: fertig { $width } breit.
 fold_strip-sew = Beide Längskanten knappkantig steppen, { $edgestitch } von der Kante.
 fold_strip-sew_one = Die offene Längskante, wo die beiden Brüche aufeinandertreffen, knappkantig steppen, { $edgestitch } von der Kante.
 fold_strip-count = { $count } gleiche Stücke arbeiten.
@@ -24,14 +24,14 @@ hem_strip-ends_one = Ein kurzes Ende ebenso umbügeln, die Ecken flach gefaltet,
 hem_strip-count = { $count } gleiche Stücke arbeiten.
 hem_strip-why = In dünnem Stoff gibt eine einzelne Lage einen weichen Knoten; zweimal eingeschlagen kann ihre Kante nicht ausfransen.
 
-attach_strip-stitched_on-place_start = { $strip }: das Ende innen { $lap } weit auf den Anfang dieser Kante legen: { $run }.
-attach_strip-stitched_on-place_end = Das Ende ({ $strip }) auf der linken Stoffseite { $lap } weit auf das Ende dieser Kante legen: { $run }.
+attach_strip-stitched_on-place_start = Das Ende { GEN($strip) } auf der linken Stoffseite { $lap } weit auf { ACC($run) } legen, { $at }.
+attach_strip-stitched_on-place_end = Das Ende { GEN($strip) } auf der linken Stoffseite { $lap } weit auf { ACC($run) } legen, { $at }.
 attach_strip-stitched_on-place_along = Das Ende { GEN($strip) } auf der linken Stoffseite { $lap } weit auf { ACC($run) } legen, { $at }.
 attach_strip-stitched_on-place_mark = Das Ende { GEN($strip) } auf der linken Stoffseite { $lap } weit auf { ACC($run) } legen, an der Markierung { GEN($mark) }.
 attach_strip-stitched_on-sew = In einem kleinen Kästchen mit Kreuz feststeppen.
 
-attach_strip-caught-place_start = { $strip } auf der rechten Stoffseite an den Anfang dieser Kante legen, offenes Ende an offene Kante: { $run }.
-attach_strip-caught-place_end = { $strip } auf der rechten Stoffseite an das Ende dieser Kante legen, offenes Ende an offene Kante: { $run }.
+attach_strip-caught-place_start = { ACC($strip) } auf der rechten Stoffseite an { ACC($run) } legen, { $at }, offenes Ende an offene Kante.
+attach_strip-caught-place_end = { ACC($strip) } auf der rechten Stoffseite an { ACC($run) } legen, { $at }, offenes Ende an offene Kante.
 attach_strip-caught-place_along = { ACC($strip) } auf der rechten Stoffseite auf { ACC($run) } legen, { $at }, offenes Ende an offene Kante.
 attach_strip-caught-place_mark = { ACC($strip) } auf der rechten Stoffseite auf { ACC($run) } legen, an der Markierung { GEN($mark) }, offenes Ende an offene Kante.
 attach_strip-caught-sew = In der Nahtzugabe festheften; die nächste Naht fasst das Ende mit. Das lose Ende aus dem Weg halten.

@@ -44,6 +44,7 @@ phrase-spot_above = { $size } above the { $edge }
 phrase-spot_from = { $size } from the { $edge }
 phrase-spot_along = { $size } from its start
 phrase-spot_edge = at the { $edge }
+phrase-spot_mark = at { $mark }
 phrase-spots_below = { $first } and { $second } below the { $edge }
 phrase-spots_above = { $first } and { $second } above the { $edge }
 phrase-spots_from = { $first } and { $second } from the { $edge }

@@ -24,14 +24,14 @@ hem_strip-ends_one = Turn in one short end in the same way, the corners folded f
 hem_strip-count = Make { $count } alike.
 hem_strip-why = In thin cloth a single layer ties in a soft knot; turned twice, its edge cannot fray.
 
-attach_strip-stitched_on-place_start = Lay the end of the { $strip } { $lap } over the start of { $run }, on the inside.
-attach_strip-stitched_on-place_end = Lay the end of the { $strip } { $lap } over the end of { $run }, on the inside.
+attach_strip-stitched_on-place_start = Lay the end of the { $strip } { $lap } over { $run }, { $at }, on the inside.
+attach_strip-stitched_on-place_end = Lay the end of the { $strip } { $lap } over { $run }, { $at }, on the inside.
 attach_strip-stitched_on-place_along = Lay the end of the { $strip } { $lap } over { $run }, { $at }, on the inside.
 attach_strip-stitched_on-place_mark = Lay the end of the { $strip } { $lap } over { $run } at the mark for the { $mark }, on the inside.
 attach_strip-stitched_on-sew = Stitch it down in a small box with a cross.
 
-attach_strip-caught-place_start = Lay the { $strip } on the right side at the start of { $run }, raw end to raw edge.
-attach_strip-caught-place_end = Lay the { $strip } on the right side at the end of { $run }, raw end to raw edge.
+attach_strip-caught-place_start = Lay the { $strip } on the right side of { $run }, { $at }, raw end to raw edge.
+attach_strip-caught-place_end = Lay the { $strip } on the right side of { $run }, { $at }, raw end to raw edge.
 attach_strip-caught-place_along = Lay the { $strip } on the right side of { $run }, { $at }, raw end to raw edge.
 attach_strip-caught-place_mark = Lay the { $strip } on the right side of { $run } at the mark for the { $mark }, raw end to raw edge.
 attach_strip-caught-sew = Baste it inside the allowance; the next seam catches it. Keep the loose end out of the way.

@@ -1,5 +1,5 @@
 # Frases comunes, textos alternativos de las imágenes y las palabras pequeñas con que se forman.
-# Los nombres van sin artículo, porque no se conoce su género: «bajo de delantero de la izquierda».
+# Los nombres se dan sin artículo; EL, DEL y AL se lo ponen: «el bajo del delantero izquierdo».
 
 language-name = Español
 
@@ -42,6 +42,7 @@ phrase-spot_above = a { $size } por encima { DEL($edge) }
 phrase-spot_from = a { $size } { DEL($edge) }
 phrase-spot_along = a { $size } de su comienzo
 phrase-spot_edge = junto { AL($edge) }
+phrase-spot_mark = en { EL($mark) }
 phrase-spots_below = a { $first } y a { $second } por debajo { DEL($edge) }
 phrase-spots_above = a { $first } y a { $second } por encima { DEL($edge) }
 phrase-spots_from = a { $first } y a { $second } { DEL($edge) }

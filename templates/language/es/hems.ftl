@@ -1,6 +1,6 @@
 # Frases para dobladillos.
 
-hem-catch = Extienda en plano por dentro este borde, para que quede sujeto en el dobladillo: { $caught }.
+hem-catch = Extienda por el revés { EL($caught) }, en plano, para que quede sujeto en el dobladillo.
 hem-clip_ends = Corte el margen hasta casi la línea de costura, para poder doblar este tramo por separado: { $ends }.
 hem-first = Doble { EL($edge) } { $first } hacia el revés y planche.
 hem-second = Doble otra vez, ahora { $second }, y planche; dobladillo total: { $total }.

@@ -7,7 +7,7 @@ pocket_bag-press = Doble la bolsa hacia fuera, apartándola de la prenda, y plan
 pocket_bag-why = Planchada y cosida hacia fuera de la prenda, la bolsa rueda hacia dentro y no se ve en la boca.
 
 pocket_seam-sew = Cosa a { $allowance } del borde hasta la marca superior del bolsillo, { $from }; deje la aguja clavada.
-pocket_seam-round = Gire y cosa alrededor de { $bags }, a { $bag_allowance } de su borde, hasta la marca inferior. La boca queda abierta en { $size }.
+pocket_seam-round = Gire y cosa alrededor { DEL($bags) }, a { $bag_allowance } del borde, hasta la marca inferior. La boca queda abierta en { $size }.
 pocket_seam-on = Gire otra vez y siga la costura hasta el final.
 pocket_seam-finish = { START($finish) } los bordes de la costura y de las bolsas.
 pocket_seam-clip = Dé un corte en el margen de atrás a los dos lados de la boca, para poder planchar la costura.

@@ -2,7 +2,7 @@
 
 fold_strip-half = Doble { EL($strip) } a lo largo por el centro, revés con revés, planche y vuelva a abrir.
 fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
-fold_strip-quarter = Lleve los dos bordes largos hasta el doblez central y vuelva a doblar por él: ancho acabado { $width }.
+fold_strip-quarter = Lleve los dos bordes largos hasta el doblez central y vuelva a doblar por el doblez central: ancho acabado { $width }.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
 fold_strip-sew_one = Pespuntee a { $edgestitch } del borde largo abierto, donde se juntan los dos dobleces.
 fold_strip-count = Haga { $count } iguales.
@@ -24,14 +24,14 @@ hem_strip-ends_one = Doble igual un extremo corto, con las esquinas planas, y co
 hem_strip-count = Haga { $count } iguales.
 hem_strip-why = En tela fina una sola capa da un nudo suave; doblado dos veces, su borde no se deshilacha.
 
-attach_strip-stitched_on-place_start = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el comienzo del borde: { $run }.
-attach_strip-stitched_on-place_end = Coloque por dentro el extremo de la tira ({ $strip }) montado { $lap } sobre el final del borde: { $run }.
+attach_strip-stitched_on-place_start = Coloque por el revés el extremo { DEL($strip) } sobre { EL($run) }, montado { $lap }, { $at }.
+attach_strip-stitched_on-place_end = Coloque por el revés el extremo { DEL($strip) } sobre { EL($run) }, montado { $lap }, { $at }.
 attach_strip-stitched_on-place_along = Coloque por el revés el extremo { DEL($strip) } sobre { EL($run) }, montado { $lap }, { $at }.
 attach_strip-stitched_on-place_mark = Coloque por el revés el extremo { DEL($strip) } sobre { EL($run) }, montado { $lap }, en la marca { DEL($mark) }.
 attach_strip-stitched_on-sew = Cósalo en un recuadro pequeño con una cruz.
 
-attach_strip-caught-place_start = Coloque la tira ({ $strip }) por el derecho al comienzo del borde, borde con borde: { $run }.
-attach_strip-caught-place_end = Coloque la tira ({ $strip }) por el derecho al final del borde, borde con borde: { $run }.
+attach_strip-caught-place_start = Coloque { EL($strip) } por el derecho sobre { EL($run) }, { $at }, borde con borde.
+attach_strip-caught-place_end = Coloque { EL($strip) } por el derecho sobre { EL($run) }, { $at }, borde con borde.
 attach_strip-caught-place_along = Coloque { EL($strip) } por el derecho sobre { EL($run) }, { $at }, borde con borde.
 attach_strip-caught-place_mark = Coloque { EL($strip) } por el derecho sobre { EL($run) }, en la marca { DEL($mark) }, borde con borde.
 attach_strip-caught-sew = Hilvane dentro del margen; la sujetará la costura siguiente. Mantenga apartado el extremo suelto.

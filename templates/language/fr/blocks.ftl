@@ -16,21 +16,21 @@ block_note-traced =
     }
 
 # ---- corps pour lesquels on ne peut pas tracer ----
-blocks-missing = il manque une mesure : { $measure }.
-blocks-missing_do = La mesurer : { $note }
+blocks-missing = il manque une mesure : { $measure }.
+blocks-missing_do = La mesurer : { $note }
 blocks-missing_own_do = La donner avec les autres mesures.
 blocks-for_body = { $block } pour { $body }
-blocks-two_refused = { $one }, { $one_value }, et { $other }, { $other_value }, ne vont pas ensemble : { $trouble }
+blocks-two_refused = { $one }, { $one_value }, et { $other }, { $other_value }, ne vont pas ensemble : { $trouble }
 blocks-two_refused_do = Mesurer à nouveau { $one } et { $other }.
-blocks-estimated = { $what } Estimé, pas mesuré : { $measures }.
-blocks-again_do = Mesurer à nouveau : { $measure }.
-blocks-arm_short = { $measure } de { $value } : trop court pour une tête de manche adaptée à une emmanchure de { $armscye }.
-blocks-arm_large = { $measure } de { $value } et { $ease } d’aisance, c’est trop pour une emmanchure de { $armscye } : la tête de manche serait plus basse que { $least }.
+blocks-estimated = { $what } Estimé, pas mesuré : { $measures }.
+blocks-again_do = Mesurer à nouveau : { $measure }.
+blocks-arm_short = { $measure } de { $value } : trop court pour une tête de manche adaptée à une emmanchure de { $armscye }.
+blocks-arm_large = { $measure } de { $value } et { $ease } d’aisance, c’est trop pour une emmanchure de { $armscye } : la tête de manche serait plus basse que { $least }.
 blocks-arm_large_do = Mesurer à nouveau le bras et la profondeur d’emmanchure, creuser l’emmanchure, ou prendre moins d’aisance.
-blocks-arm_small = { $measure } de { $value } et { $ease } d’aisance, c’est trop peu pour une emmanchure de { $armscye } : la tête de manche serait plus haute que { $most }.
+blocks-arm_small = { $measure } de { $value } et { $ease } d’aisance, c’est trop peu pour une emmanchure de { $armscye } : la tête de manche serait plus haute que { $most }.
 blocks-arm_small_do = Mesurer à nouveau le bras et la profondeur d’emmanchure, ou prendre plus d’aisance au bras.
-blocks-wrist_wide = { $measure } de { $value } : le poignet devient bien plus large que le bras, de { $arm }.
-blocks-wrist_narrow = { $measure } de { $value } : le poignet devient bien plus étroit que le bras, de { $arm }.
+blocks-wrist_wide = { $measure } de { $value } : le poignet devient bien plus large que le bras, de { $arm }.
+blocks-wrist_narrow = { $measure } de { $value } : le poignet devient bien plus étroit que le bras, de { $arm }.
 blocks-armscyes_differ = une emmanchure devant de { $front } et une emmanchure dos de { $back } sont trop différentes pour une manche.
 blocks-armscyes_differ_do = Regarder où la couture d’épaule rejoint l’emmanchure.
 blocks-ease_negative = l’aisance est nulle ou positive.

@@ -270,14 +270,14 @@ booklet-interfaced_layers =
 booklet-time_in_all = La couture prend { $time } en tout, sans la coupe ni les essayages.
 
 booklet-care = Entretien
-booklet-care_wash = Laver et repasser comme le tissu avant la coupe ; les indications du magasin ou du rouleau priment.
+booklet-care_wash = Laver et repasser comme le tissu avant la coupe ; les indications du magasin ou du rouleau priment.
 booklet-care_shut = Fermer les fermetures avant le lavage.
 booklet-care_fused = Là où il y a de l’entoilage thermocollant, repasser à travers une pattemouille, sans dépasser la chaleur qu’il supporte.
 booklet-care_stretch = Faire sécher à plat, pour que le poids n’allonge pas l’ouvrage.
-booklet-choose_bust_girth = Choisir la taille d’après le tour de poitrine : c’est la mesure la plus difficile à modifier une fois le tissu coupé.
+booklet-choose_bust_girth = Choisir la taille d’après le tour de poitrine : c’est la mesure la plus difficile à modifier une fois le tissu coupé.
 booklet-choose_waist_girth = Choisir la taille d’après le tour de taille.
 booklet-choose_hip_girth = Choisir la taille d’après le tour de hanches.
-booklet-choose_between = Entre deux tailles, comparer les mesures finies sous le tableau : la plus grande donne plus d’aisance, la plus petite est plus près du corps.
+booklet-choose_between = Entre deux tailles, comparer les mesures finies sous le tableau : la plus grande donne plus d’aisance, la plus petite est plus près du corps.
 booklet-choose_over_both = Si le tour de taille ou le tour de hanches correspond à une autre taille, garder la taille du tour de poitrine jusqu’au dessous de bras, puis rejoindre l’autre le long de la couture de côté, par une courbe douce entre les deux niveaux. Faire de même sur chaque pièce qui s’y assemble.
 booklet-choose_over_waist_girth = Si le tour de taille correspond à une autre taille, garder la taille du tour de poitrine jusqu’au dessous de bras, puis rejoindre l’autre le long de la couture de côté, par une courbe douce entre les deux niveaux. Faire de même sur chaque pièce qui s’y assemble.
 booklet-choose_over_hip_girth = Si le tour de hanches correspond à une autre taille, rejoindre celle-ci le long de la couture de côté, par une courbe douce entre les deux niveaux. Faire de même sur chaque pièce qui s’y assemble.

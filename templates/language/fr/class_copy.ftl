@@ -107,7 +107,7 @@ class_copy-room_full =
     }
 
 # ---- refus pour l’élève ----
-class_copy-lesson_gone = la leçon « { $path } » n’est pas là.
+class_copy-lesson_gone = la leçon « { $path } » n’est pas là.
 class_copy-lesson_gone_do = Laisser à côté de la copie de classe le dossier fourni avec elle.
 class_copy-no_lesson = ce n’est pas une leçon que l’on puisse montrer.
 class_copy-no_lesson_do = Refaire la copie de classe.

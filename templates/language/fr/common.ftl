@@ -1,5 +1,5 @@
 # Phrases communes des opérations, textes de remplacement des images et petits mots.
-# Les noms des leçons restent sans article et sans accord : « encolure (dos) », « devant (côté droit) ».
+# Les noms sont donnés sans article ; LE, DU et AU le mettent devant eux : « l’encolure du dos ».
 
 language-name = Français
 
@@ -38,6 +38,7 @@ phrase-spot_above = à { $size } au-dessus { DU($edge) }
 phrase-spot_from = à { $size } { DU($edge) }
 phrase-spot_along = à { $size } de son début
 phrase-spot_edge = au niveau { DU($edge) }
+phrase-spot_mark = { AU($mark) }
 phrase-spots_below = à { $first } et { $second } sous { LE($edge) }
 phrase-spots_above = à { $first } et { $second } au-dessus { DU($edge) }
 phrase-spots_from = à { $first } et { $second } { DU($edge) }

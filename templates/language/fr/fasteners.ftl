@@ -9,13 +9,13 @@ hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coud
 hooks-why = Un peu en retrait, le crochet est caché et la croisure bien tendue.
 eyes-first = Coudre les crochets à l’intérieur d’un bord, { AU($places) }, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe.
 eyes-second = Coudre les portes à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
-eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
+eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
 eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
 eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement, { AU($places) }.
 eyelets-set = Y poser chaque fois un œillet selon la notice du fabricant, ou broder une petite boutonnière, à travers cette seule épaisseur.
 eyelets-why = Dans une seule épaisseur, le cordon sort de la coulisse sans traverser le vêtement ; la chute empêche le trou de se déchirer.
-lacing_eyelets-back = Vérifier qu’un entoilage se trouve entre les épaisseurs à l’endroit des œillets ; sinon, en thermocoller ou bâtir une bande le long du bord.
+lacing_eyelets-back = Vérifier qu’un entoilage se trouve entre les épaisseurs à l’endroit des œillets ; sinon, en thermocoller ou bâtir une bande le long du bord.
 lacing_eyelets-set = Percer un petit trou à travers toutes les épaisseurs { AU($places) } et, en face, { AU($opposite) }. Poser à chacun un œillet selon la notice du fabricant, sa belle face dehors.
-lacing_eyelets-lace = Lacer les deux bords : chaque œillet doit être au niveau de son vis-à-vis.
-lacing_eyelets-why = Un laçage tire fort sur chaque trou : toutes les épaisseurs et l’entoilage se partagent l’effort.
+lacing_eyelets-lace = Lacer les deux bords : chaque œillet doit être au niveau de son vis-à-vis.
+lacing_eyelets-why = Un laçage tire fort sur chaque trou : toutes les épaisseurs et l’entoilage se partagent l’effort.

@@ -7,7 +7,7 @@ pocket_bag-press = Rabattre le sac vers l’extérieur, loin du vêtement, et re
 pocket_bag-why = Repassé et piqué loin du vêtement, le sac roule vers l’intérieur et ne peut pas se voir à l’ouverture.
 
 pocket_seam-sew = Piquer à { $allowance } du bord jusqu’au repère supérieur de la poche, { $from } ; laisser l’aiguille plantée.
-pocket_seam-round = Pivoter et piquer tout autour, à { $bag_allowance } du bord ({ $bags }), jusqu’au repère inférieur. L’ouverture de la poche reste libre sur { $size }.
+pocket_seam-round = Pivoter et piquer tout autour { DU($bags) }, à { $bag_allowance } du bord, jusqu’au repère inférieur. L’ouverture de la poche reste libre sur { $size }.
 pocket_seam-on = Pivoter de nouveau et piquer la couture jusqu’au bout.
 pocket_seam-finish = { START($finish) } les bords bruts de la couture et des fonds de poche.
 pocket_seam-clip = Cranter la marge derrière la couture aux deux bouts de l’ouverture, pour pouvoir repasser la couture.

@@ -32,7 +32,7 @@ panel-undo = Annuler
 panel-undo_tip = Revenir sur le dernier changement de valeurs
 panel-redo = Rétablir
 panel-redo_tip = Refaire le dernier changement annulé
-panel-old_picture = Cette image est plus ancienne : le dernier tracé qui a abouti.
+panel-old_picture = Cette image est plus ancienne : le dernier tracé qui a abouti.
 
 panel-row_tip = { $name } : { $why }
 panel-follows = Découle des mesures du corps ({ $measures }).

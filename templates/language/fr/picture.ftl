@@ -58,20 +58,20 @@ picture-step_removed = Supprimé, en tirets : { $lines }.
 picture-step_strip = { $strip } : bande de { $length } sur { $width }.
 picture-lettered_point = { $letter }, { $point }
 picture-enlarged = agrandi { $times } fois
-picture-step_order = Dans l’ordre de la main ({ $piece }) : { $moves }.
-picture-step_squares = Angle droit : { $places }.
-picture-step_tangents = Se raccorde sans angle : { $places }.
+picture-step_order = Dans l’ordre de la main ({ $piece }) : { $moves }.
+picture-step_squares = Angle droit : { $places }.
+picture-step_tangents = Se raccorde sans angle : { $places }.
 picture-step_diagonals = Les diagonales sont tracées et marquées égales.
-picture-step_enlarged_too = Agrandi à côté : { $measures }.
+picture-step_enlarged_too = Agrandi à côté : { $measures }.
 picture-hand_mark = mesurer jusqu’à un point
 picture-hand_across = reporter d’équerre
-picture-hand_rule = tracer à la règle : { $line }
-picture-hand_curve = dessiner : { $line }
-picture-hand_parallel = tracer la parallèle : { $line }
-picture-hand_trace = décalquer : { $piece }
+picture-hand_rule = tracer à la règle : { $line }
+picture-hand_curve = dessiner : { $line }
+picture-hand_parallel = tracer la parallèle : { $line }
+picture-hand_trace = décalquer : { $piece }
 picture-hand_mirror = retourner le papier
 picture-sign_on = { $line } avec { $other }
-picture-hand_point = marquer : { $point }
+picture-hand_point = marquer : { $point }
 picture-line_on = { $line } ({ $piece })
 picture-notch_on =
     { $kind ->
@@ -130,10 +130,10 @@ picture-on_body_shoulder = { $title }, à l’épaule, de face et de dos.
 picture-on_body_head = { $title } sur la tête, de face et de dos.
 picture-flat_front = « { $title } » à plat, vu de devant : { $pieces }.
 picture-flat_back = « { $title } » à plat, vu de dos : { $pieces }.
-picture-flat_finished = Mesures du vêtement fini : { $sizes }.
+picture-flat_finished = Mesures du vêtement fini : { $sizes }.
 picture-flat_with = Avec : { $pieces }.
 picture-flat_beside = À côté : { $pieces }.
-picture-flat_left_out = Non représenté : { $pieces }.
+picture-flat_left_out = Non représenté : { $pieces }.
 
 # ---- la légende
 
@@ -215,20 +215,20 @@ picture-corner_edge = { $edge }, { $piece }
 picture-outline = Contour { $outline } à { $corners } angles, numérotés dans le sens horaire depuis l’angle inférieur gauche
 
 # Tissu coupé, après un essayage.
-picture-recut = { $piece } : ancienne et nouvelle ligne de couture
+picture-recut = { $piece } : ancienne et nouvelle ligne de couture
 picture-tried_on_alt = Le vêtement tel qu’il est cousu jusqu’ici, de face et de dos.
 picture-tried_on_level = Des épingles marquent l’ourlet tout autour, à la même hauteur du sol.
-picture-recut_alt = { $piece } comme elle a été coupée, envers visible : l’ancienne ligne de couture en tirets fins, la nouvelle en trait fort, avec les distances entre les deux ; ce qui est recoupé est hachuré.
+picture-recut_alt = { $piece } comme elle a été coupée, envers visible : l’ancienne ligne de couture en tirets fins, la nouvelle en trait fort, avec les distances entre les deux ; ce qui est recoupé est hachuré.
 picture-recut_left = reste { $size }
 picture-recut_lack = manque { $size }
 
 # Surplus d’essayage, en plus de la marge.
 picture-with_extra = { $width }, dont { $extra } pour l’essayage
 picture-edge_allowance_extra = { $edge } avec { $allowance } de marge et { $extra } pour l’essayage
-picture-extra_of = surplus d’essayage : { $edge }
+picture-extra_of = surplus d’essayage : { $edge }
 # Surplus recoupé une fois le vêtement ajusté.
-picture-trim_extra = { $piece } : recouper le surplus
-picture-trim_extra_alt = { $piece } comme elle a été coupée, envers visible : le surplus à recouper est hachuré, la ligne de couture en tirets.
+picture-trim_extra = { $piece } : recouper le surplus
+picture-trim_extra_alt = { $piece } comme elle a été coupée, envers visible : le surplus à recouper est hachuré, la ligne de couture en tirets.
 
 # ---- lengthen and shorten lines
 

@@ -63,6 +63,6 @@ player-export_cancelled =
         [one] Annulé ; { $count } fichier terminé est dans le dossier { $folder }.
        *[other] Annulé ; { $count } fichiers terminés sont dans le dossier { $folder }.
     }
-player-film_missing = Le film ne peut pas être écrit : ce qui écrit les films MP4 n’est pas installé.
+player-film_missing = Le film ne peut pas être écrit : ce qui écrit les films MP4 n’est pas installé.
 # $command: what to type, never translated.
-player-film_install = Choisissez une image animée (GIF) ou des images, ou installez-le : tapez dans une cellule { $command }, exécutez-la et exportez de nouveau.
+player-film_install = Choisissez une image animée (GIF) ou des images, ou installez-le : tapez dans une cellule { $command }, exécutez-la et exportez de nouveau.

@@ -24,7 +24,7 @@ ease_stitch-why = Un bord plus long, resserré sans pli, fait de la place au cor
 baste-sew = Bâtir { LE($edge) } à { $distance } à l’extérieur de la ligne de couture, à travers toutes les épaisseurs.
 baste-sew_on_line = Bâtir { LE($edge) } sur la ligne de couture, à travers toutes les épaisseurs, avec un fil d’une autre couleur.
 baste-sew_together = Épingler { LE($edge) } endroit contre endroit et bâtir sur la ligne de couture, avec un fil d’une autre couleur.
-baste-later = Ce bâti se retire ensuite. Si la couture commence envers contre envers ou par un pli, avant la première piqûre ; sinon une fois la couture piquée, tout près du bâti et non à travers.
+baste-later = Ce bâti se retire ensuite. Si la couture commence envers contre envers ou par un pli, avant la première piqûre ; sinon une fois la couture piquée, tout près du bâti et non à travers.
 baste-why = De longs points tiennent les épaisseurs là où des épingles les laisseraient glisser, et se retirent facilement.
 
 remove_basting-pull = Retirer le bâti { DU($edge) }, en le coupant tous les quelques points et en tirant.

@@ -30,18 +30,18 @@ proof-dart_spared_do = Ce qu’une étape en fait est sauté.
 proof-dart_again_do = Retracer la pince.
 proof-dart_legs = les côtés de la pince « { $dart } » mesurent { $one } et { $other } : elle ne ferme pas.
 proof-dart_legs_do = Déplacer sa pointe ou un côté jusqu’à ce que les deux aient la même longueur.
-proof-slit_adrift = « { $slit } » ne part d’aucun bord de la pièce.
+proof-slit_adrift = « { $slit } » ne part d’aucun bord de la pièce.
 proof-slit_adrift_do = Le tracer depuis le bord où il s’ouvre.
-proof-slit_long = « { $slit } » laisse { $room } de tissu après sa fin.
+proof-slit_long = « { $slit } » laisse { $room } de tissu après sa fin.
 proof-slit_long_do = Le raccourcir, pour qu’il reste au moins { $least }.
-proof-slit_raw = « { $slit } » est coupé, mais rien ne finit ses côtés.
-proof-slit_raw_do = Piquer une patte : { $call }.
+proof-slit_raw = « { $slit } » est coupé, mais rien ne finit ses côtés.
+proof-slit_raw_do = Piquer une patte : { $call }.
 proof-double_dart_legs_do = Placer son endroit le plus large sur la ligne de pointe à pointe, ou déplacer une pointe, jusqu’à ce que les deux côtés aient la même longueur.
-proof-double_dart_edge = la pince « { $dart } » entre dans le bord « { $edge } » : elle n’y a pas de pointe.
+proof-double_dart_edge = la pince « { $dart } » entre dans le bord « { $edge } » : elle n’y a pas de pointe.
 proof-double_dart_edge_do = La raccourcir pour qu’elle finisse dans la pièce, ou tracer une pince qui s’ouvre sur ce bord.
-proof-double_dart_sharp = la pince « { $dart } » prend { $intake } sur { $length } : à la pointe le tissu ferait une cloque.
+proof-double_dart_sharp = la pince « { $dart } » prend { $intake } sur { $length } : à la pointe le tissu ferait une cloque.
 proof-double_dart_sharp_do = L’allonger ou la rétrécir, ou répartir l’ampleur en deux pinces.
-proof-double_darts_cross = les pinces « { $dart } » et « { $other } » se croisent.
+proof-double_darts_cross = les pinces « { $dart } » et « { $other } » se croisent.
 proof-double_darts_cross_do = En écarter une.
 proof-dart_point_outside = la pointe de la pince « { $dart } » est hors de la pièce.
 proof-dart_point_outside_do = Mettre la pointe à l’intérieur.
@@ -113,7 +113,7 @@ proof-notch_do = Mettre les deux crans à la même distance le long de la coutur
 proof-opening_moved = le repère « { $mark } » va de { $start } à { $end } le long du bord « { $edge } », mais la couture laisse ouvert de { $left } à { $right }.
 proof-opening_moved_do = Marquer les deux côtés de la couture au même endroit.
 proof-opening_sewn_shut = le repère « { $mark } » y est tracé, mais aucune couture ne le laisse ouvert.
-proof-opening_sewn_shut_do = Nommer le repère dans la couture qui passe dessus : opening=..., ou gap=... s’il ne sert qu’à retourner l’ouvrage.
+proof-opening_sewn_shut_do = Nommer le repère dans la couture qui passe dessus : opening=..., ou gap=... s’il ne sert qu’à retourner l’ouvrage.
 proof-no_sewing = la leçon n’a pas d’étapes de couture : coutures et bords bruts ne sont pas vérifiés.
 proof-no_sewing_do = Ajouter les étapes de couture.
 
@@ -152,7 +152,7 @@ proof-end_do = Tracer son bout en miroir de « { $beside } » : laisser l�
 # ---- ce qui est commencé et jamais fini ----
 proof-never_pressed = la couture « { $edge } » devait être repassée plus tard et ne l’est jamais.
 proof-never_pressed_do = Ajouter { $call }.
-proof-never_finished = { $place } : commencé et jamais terminé ; il reste des piqûres à faire.
+proof-never_finished = { $place } : commencé et jamais terminé ; il reste des piqûres à faire.
 proof-never_finished_do = Écrire { $call } dans cette étape, après le début, ou dans une étape suivante.
 proof-never_turned_out = cette pièce est cousue pour être retournée et ne l’est jamais.
 proof-never_turned_out_do = Ajouter make.turn_out(...).
@@ -214,18 +214,18 @@ proof-listed_eyelets = œillet | oeillet | eyelet
 proof-listed_elastic = élastique | elastique | elastic
 proof-listed_cord = cordon | cord
 proof-listed_bias_binding = biais | bias binding
-proof-listed_hem_tape = extra-fort | ruban d'ourlet | ruban d’ourlet | hem tape
+proof-listed_hem_tape = extra-fort | ruban d’ourlet | ruban d’ourlet | hem tape
 proof-halves_crossed = { $edge } est cousu à { $other } de { $piece } : l’un des deux se retrouve alors à l’envers.
 proof-halves_crossed_do = Coudre gauche sur gauche et droite sur droite.
 proof-band_way = { $piece } : dans l’ordre où les bords sont nommés, { $end } se trouve ici : { $place } ; dessinée ainsi et coupée face imprimée dessus, sur l’endroit du tissu, cette extrémité se trouve ici : { $other }.
 proof-band_way_do = Nommer les bords dans l’ordre inverse, ou dessiner la pièce avec cette extrémité de l’autre côté.
 
 # ---- surplus d’essayage, et tracés qu’un essayage change ----
-proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayage, et cela n’est jamais recoupé : { $edge }.
-proof-extra_left_do = Le recouper une fois le vêtement ajusté : { $call }.
-proof-extra_sewn = ce bord est cousu alors que son surplus de { $amount } est encore là ; mesurée depuis le bord coupé, la couture se trouve d’autant trop à l’extérieur : { $edge }.
-proof-extra_sewn_do = Pour l’essayage, bâtir sur la ligne de couture, make.baste(..., distance=0 * mm), et recouper avant de coudre : { $call }.
-proof-in_draft_first = dans le tracé coupé d’abord : { $what }
-proof-in_draft_corrected = dans le tracé corrigé : { $what }
-proof-raw_inside = à l'intérieur le bord reste à cru ({ $edges }) et peut s'effilocher au lavage.
-proof-raw_inside_do = Un tissu qui ne s'effiloche pas peut rester ainsi. Sinon surfilez ou bordez, ou faites une couture fermée.
+proof-extra_left = ce bord est coupé plus large de { $amount } pour l’essayage, et cela n’est jamais recoupé : { $edge }.
+proof-extra_left_do = Le recouper une fois le vêtement ajusté : { $call }.
+proof-extra_sewn = ce bord est cousu alors que son surplus de { $amount } est encore là ; mesurée depuis le bord coupé, la couture se trouve d’autant trop à l’extérieur : { $edge }.
+proof-extra_sewn_do = Pour l’essayage, bâtir sur la ligne de couture, make.baste(..., distance=0 * mm), et recouper avant de coudre : { $call }.
+proof-in_draft_first = dans le tracé coupé d’abord : { $what }
+proof-in_draft_corrected = dans le tracé corrigé : { $what }
+proof-raw_inside = à l’intérieur le bord reste à cru ({ $edges }) et peut s’effilocher au lavage.
+proof-raw_inside_do = Un tissu qui ne s’effiloche pas peut rester ainsi. Sinon surfilez ou bordez, ou faites une couture fermée.

@@ -17,12 +17,12 @@ plain_seam-why_one_side = Couchée d’un côté, une couture est plus solide, e
 plain_seam-why_later = Le fer vient plus tard, car la piqûre suivante est plus facile tant que les marges se tiennent droites.
 plain_seam-why_line_to_line = Laissés sans piqûre, les bouts des marges peuvent se tourner d’un côté ou de l’autre quand la couture suivante rencontre celle-ci dans un angle.
 plain_seam-opening_edges = Le long de l’ouverture, ouvrir aussi les marges au fer, rentrer leurs bords bruts et les piquer.
-plain_seam-gap_edges = Le long de l’ouverture à retourner, replier aussi les marges au fer ; elles restent à bords bruts jusqu’à la fermeture à la main.
+plain_seam-gap_edges = Le long de l’ouverture à retourner, replier aussi les marges au fer ; elles restent à bords bruts jusqu’à la fermeture à la main.
 
 french_seam-first = Piquer à { $first } du bord brut.
 french_seam-trim = Couper les fils effilochés.
 french_seam-trim_narrow = Recouper les deux marges à un peu moins de { $second }, pour qu’aucun bord brut ne puisse dépasser ensuite.
-french_seam-trim_sliver = Couper un mince filet des deux marges : plus étroites que la deuxième piqûre, elles ne laisseront dépasser aucun bord brut.
+french_seam-trim_sliver = Couper un mince filet des deux marges : plus étroites que la deuxième piqûre, elles ne laisseront dépasser aucun bord brut.
 french_seam-trim_to = Recouper les deux marges à { $trim }.
 french_seam-turn = Retourner les pièces endroit contre endroit et marquer nettement la pliure le long de la couture.
 french_seam-second = Piquer à { $second } de la pliure : les bords bruts sont enfermés.

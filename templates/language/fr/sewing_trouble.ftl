@@ -3,15 +3,15 @@
 # Ce qui s’écrit dans le notebook, comme make.press(...), reste tel quel.
 
 sewing_trouble-band_not_set = le bord « { $place } » n’est pas encore cousu au vêtement : il n’y a pas de couture à refermer.
-sewing_trouble-band_not_set_do = Monter d’abord la bande : make.set_band(...).
-sewing_trouble-band_not_pressed = la couture du bord « { $place } » n’est pas encore repassée, et une fois la bande fermée le fer n’y passe plus.
-sewing_trouble-band_not_pressed_do = La repasser d’abord : make.press(..., way=...).
-sewing_trouble-band_not_seamed = la pièce « { $piece } » n’est pas encore assemblée à la bande extérieure.
+sewing_trouble-band_not_set_do = Monter d’abord la ceinture : make.set_band(...).
+sewing_trouble-band_not_pressed = la couture du bord « { $place } » n’est pas encore repassée, et une fois la ceinture fermée le fer n’y passe plus.
+sewing_trouble-band_not_pressed_do = La repasser d’abord : make.press(..., way=...).
+sewing_trouble-band_not_seamed = la pièce « { $piece } » n’est pas encore assemblée à la ceinture extérieure.
 sewing_trouble-band_not_seamed_do = Assembler d’abord les deux et les retourner : make.seam_band(...), make.turn_out(...).
 sewing_trouble-band_end_open = le bord « { $edge } » (pièce « { $piece } ») est encore brut ; une fois le bord intérieur fermé, on ne peut plus le rentrer.
-sewing_trouble-band_end_open_do = Piquer d’abord les extrémités et retourner la bande.
-sewing_trouble-band_end_raw = le bord « { $place } » est encore brut là où la bande commence ou finit.
-sewing_trouble-band_end_raw_do = Ourler d’abord ce bord ou y poser une parementure, poser sa fermeture ou faire sa couture : la bande finit à sa ligne finie.
+sewing_trouble-band_end_open_do = Piquer d’abord les extrémités et retourner la ceinture.
+sewing_trouble-band_end_raw = le bord « { $place } » est encore brut là où la ceinture commence ou finit.
+sewing_trouble-band_end_raw_do = Ourler d’abord ce bord ou y poser une parementure, poser sa fermeture ou faire sa couture : la ceinture finit à sa ligne finie.
 sewing_trouble-turned_already = la pièce « { $piece } » est déjà retournée : on ne peut plus piquer son extrémité par l’intérieur.
 sewing_trouble-turned_already_do = Piquer les extrémités avant de retourner la bande.
 # Dit d’une bande. $length est la longueur coupée, $ends ce qui se replie, $left ce qui reste une fois finie.
@@ -96,8 +96,8 @@ sewing_trouble-fasteners_unequal =
        *[other] il y a { $number } emplacements dessus
     } et { $other } dessous.
 sewing_trouble-fasteners_unequal_do = Nommer autant d’emplacements de chaque côté.
-sewing_trouble-fasteners_apart = « { $place } » est à { $size } du précédent, mais leurs vis-à-vis de l’autre côté sont à { $other } l’un de l’autre.
-sewing_trouble-fasteners_apart_do = Marquer les deux côtés à des distances égales : fermé ainsi, { $amount } goderait entre les deux.
+sewing_trouble-fasteners_apart = « { $place } » est à { $size } du précédent, mais leurs vis-à-vis de l’autre côté sont à { $other } l’un de l’autre.
+sewing_trouble-fasteners_apart_do = Marquer les deux côtés à des distances égales : fermé ainsi, { $amount } goderait entre les deux.
 sewing_trouble-eyelet_late = la coulisse est déjà cousue à « { $place } » : un œillet traverserait ses deux épaisseurs.
 sewing_trouble-eyelet_late_do = Poser les œillets avant de plier la coulisse.
 sewing_trouble-staystitched_late = le bord « { $place } » est déjà cousu ; la piqûre de soutien tient le bord brut avant qu’il s’étire.
@@ -162,17 +162,17 @@ sewing_trouble-basted_late_do = Le mettre avant la couture à cet endroit.
 sewing_trouble-not_basted = il n’y a pas de bâti à retirer le long de « { $place } ».
 sewing_trouble-not_basted_do = Bâtir d’abord, ou ôter ceci.
 sewing_trouble-basting_out_early = le bord « { $place } » n’est pas encore cousu : seul le bâti le tient.
-sewing_trouble-basting_out_early_do = Piquer d’abord, ou essayer : make.try_on(...).
+sewing_trouble-basting_out_early_do = Piquer d’abord, ou essayer : make.try_on(...).
 sewing_trouble-basted_otherwise = { $place } est encore bâti sur la ligne de couture, endroit contre endroit, et ne peut pas se poser comme cette couture commence.
-sewing_trouble-basted_otherwise_do = Retirer d’abord le bâti : make.remove_basting(...).
+sewing_trouble-basted_otherwise_do = Retirer d’abord le bâti : make.remove_basting(...).
 sewing_trouble-pressed_early = il n’y a pas encore de couture à repasser le long de « { $place } ».
 sewing_trouble-pressed_early_do = La faire d’abord, ou nommer le bord de la couture voulue.
 sewing_trouble-pressed_open_shut_in = les marges le long de « { $place } » sont enfermées : on ne peut pas les ouvrir au fer.
 sewing_trouble-pressed_open_shut_in_do = Les coucher d’un côté : make.press(..., way="one side").
-sewing_trouble-pressed_no_edge = rien n’est encore retourné à l’intérieur le long de « { $place } » : aucune couture ne se trouve au bord.
-sewing_trouble-pressed_no_edge_do = Retourner d’abord la parementure ou la pièce ; une couture qui reste à l’intérieur s’ouvre ou se couche d’un côté.
-sewing_trouble-band_meets_no_seam = aucune couture du vêtement ne rencontre « { $place } » : le côté intérieur de la bande pendrait.
-sewing_trouble-band_meets_no_seam_do = La fermer tout autour : method="hand", "groove" ou "edgestitch".
+sewing_trouble-pressed_no_edge = rien n’est encore retourné à l’intérieur le long de « { $place } » : aucune couture ne se trouve au bord.
+sewing_trouble-pressed_no_edge_do = Retourner d’abord la parementure ou la pièce ; une couture qui reste à l’intérieur s’ouvre ou se couche d’un côté.
+sewing_trouble-band_meets_no_seam = aucune couture du vêtement ne rencontre « { $place } » : le côté intérieur de la ceinture pendrait.
+sewing_trouble-band_meets_no_seam_do = La fermer tout autour : method="hand", "groove" ou "edgestitch".
 sewing_trouble-binding_short_seam = border ses marges demande { $wanted }, mais il ne reste que { $left } de la bande.
 sewing_trouble-binding_short_seam_do = En couper plus, ou la faire plus longue.
 sewing_trouble-french_seam_trimmed = les marges recoupées font { $trim } : elles ne sont pas plus étroites que la seconde piqûre, à { $second } de la pliure, et leurs bords bruts dépasseraient.
@@ -215,11 +215,11 @@ sewing_trouble-trimmed_away = une marge de { $to } s’effiloche hors de sa cout
 sewing_trouble-trimmed_away_do = Laisser au moins { $least }.
 sewing_trouble-nothing_to_trim = la marge de « { $place } » ne fait que { $width } : la recouper à { $to } n’ôte rien.
 sewing_trouble-nothing_to_trim_do = La recouper plus étroite, ou ôter ceci.
-sewing_trouble-strip_seam_not_sewn = { $piece } : sa couture n’est pas encore piquée, ou les ciseaux n’y ont plus accès.
-sewing_trouble-strip_seam_not_sewn_do = Recouper entre la piqûre et le retournement : make.turn_strip(..., rows="sew"), puis ceci, puis make.finish(...).
-sewing_trouble-strip_nothing_to_trim = { $piece } : la marge mesure { $width }, il n’y a donc rien à couper jusqu’à { $to }.
-sewing_trouble-strip_end_open = { $piece } : aucune couture ne traverse ses bouts.
-sewing_trouble-strip_end_open_do = Nommer ses côtés (sides), ou coudre un bout en oblique : make.turn_strip(..., slant=3 * cm).
+sewing_trouble-strip_seam_not_sewn = { $piece } : sa couture n’est pas encore piquée, ou les ciseaux n’y ont plus accès.
+sewing_trouble-strip_seam_not_sewn_do = Recouper entre la piqûre et le retournement : make.turn_strip(..., rows="sew"), puis ceci, puis make.finish(...).
+sewing_trouble-strip_nothing_to_trim = { $piece } : la marge mesure { $width }, il n’y a donc rien à couper jusqu’à { $to }.
+sewing_trouble-strip_end_open = { $piece } : aucune couture ne traverse ses bouts.
+sewing_trouble-strip_end_open_do = Nommer ses côtés (sides), ou coudre un bout en oblique : make.turn_strip(..., slant=3 * cm).
 sewing_trouble-one_layer_graded = le bord « { $place } » n’est cousu à aucun autre : il n’y a pas deux marges à dégrader.
 sewing_trouble-one_layer_graded_do = Faire d’abord la couture, ou recouper : make.trim(...).
 sewing_trouble-tacked_raw = le bord « { $place } » est fixé alors qu’il est encore brut.
@@ -242,25 +242,25 @@ sewing_trouble-zip_sides = les deux côtés de son ouverture diffèrent : { $si
 sewing_trouble-zip_sides_do = Marquer l’ouverture au même endroit sur les deux bords.
 sewing_trouble-seam_below_zip = le bord « { $place } » n’est pas encore cousu à côté de l’ouverture ; une fermeture se pose dans une couture qui s’y arrête.
 sewing_trouble-seam_below_zip_do = Faire d’abord la couture jusqu’à l’ouverture.
-sewing_trouble-slit_adrift = « { $place } » ne part d’aucun bord de sa pièce et ne peut donc pas s’y ouvrir.
+sewing_trouble-slit_adrift = « { $place } » ne part d’aucun bord de sa pièce et ne peut donc pas s’y ouvrir.
 sewing_trouble-slit_adrift_do = Tracer la fente depuis le bord où elle s’ouvre.
-sewing_trouble-placket_late = le bord « { $place } » est déjà fermé là où la fente s’ouvre : on ne peut plus la mettre droite.
+sewing_trouble-placket_late = le bord « { $place } » est déjà fermé là où la fente s’ouvre : on ne peut plus la mettre droite.
 sewing_trouble-placket_late_do = Faire la patte tant que ce bord est brut, avant ses fronces, son poignet ou son ourlet.
 sewing_trouble-placket_short = la bande est coupée sur { $length } de long, mais les deux côtés de la fente en demandent { $needed }.
 sewing_trouble-placket_short_do = La couper plus longue.
-sewing_trouble-placket_narrow = la bande est coupée sur { $width } de large : repliée, elle ne couvrirait pas sa propre couture, qui demande { $needed }.
+sewing_trouble-placket_narrow = la bande est coupée sur { $width } de large : repliée, elle ne couvrirait pas sa propre couture, qui demande { $needed }.
 sewing_trouble-placket_narrow_do = La couper plus large, ou la piquer avec une marge plus étroite.
 sewing_trouble-tower_short = la patte monte de { $given } le long de la fente et finit avant la piqûre qui la tient.
 sewing_trouble-tower_short_do = La couper longue d’au moins { $least } sans les marges, ou raccourcir la fente.
 sewing_trouble-tower_narrow = pliée, la patte est large de { $given }, trop peu pour couvrir la fin de la fente.
-sewing_trouble-tower_narrow_do = Pliée, elle doit faire au moins { $least } : la couper plus large ou faire le rectangle plus étroit.
-sewing_trouble-fly_facing_narrow = la parementure de braguette est large de { $wide } : la courbe à { $lap } du bord la prendrait à peine.
+sewing_trouble-tower_narrow_do = Pliée, elle doit faire au moins { $least } : la couper plus large ou faire le rectangle plus étroit.
+sewing_trouble-fly_facing_narrow = la parementure de braguette est large de { $wide } : la courbe à { $lap } du bord la prendrait à peine.
 sewing_trouble-fly_facing_narrow_do = La couper large d’au moins { $least } sans les marges, ou piquer plus près du bord.
-sewing_trouble-fly_facing_length = le bord « { $place } » est long de { $length } et l’ouverture de { $opening }.
-sewing_trouble-fly_facing_length_do = Le couper aussi long que l’ouverture, ou un peu plus en bas : jusqu’à { $most }.
-sewing_trouble-fly_shield_open = « { $place } » doit être pris avec la fermeture, mais ses deux bouts sont encore bruts.
-sewing_trouble-fly_shield_open_do = Piquer d’abord le sous-pont en bas et le retourner ; ensuite on n’atteint plus son bout.
-sewing_trouble-seam_before_zip = le bord « { $place } » est déjà cousu à côté de l’ouverture ; une fermeture invisible se coud sur deux pièces à plat, et la couture voisine ensuite.
+sewing_trouble-fly_facing_length = le bord « { $place } » est long de { $length } et l’ouverture de { $opening }.
+sewing_trouble-fly_facing_length_do = Le couper aussi long que l’ouverture, ou un peu plus en bas : jusqu’à { $most }.
+sewing_trouble-fly_shield_open = « { $place } » doit être pris avec la fermeture, mais ses deux bouts sont encore bruts.
+sewing_trouble-fly_shield_open_do = Piquer d’abord le sous-pont en bas et le retourner ; ensuite on n’atteint plus son bout.
+sewing_trouble-seam_before_zip = le bord « { $place } » est déjà cousu à côté de l’ouverture ; une fermeture invisible se coud sur deux pièces à plat, et la couture voisine ensuite.
 sewing_trouble-seam_before_zip_do = Poser la fermeture avant la couture du dessous.
 sewing_trouble-zip_late = le bord « { $edge } » est déjà fermé : le haut de la fermeture ne peut plus y être pris.
 sewing_trouble-zip_late_do = Poser la fermeture avant la ceinture, la parementure ou l’ourlet qui couvre son bout.
@@ -268,12 +268,12 @@ sewing_trouble-fold_sewn = le bord « { $edge } » est au pli : il n’y a 
 sewing_trouble-fold_sewn_do = Nommer un autre bord, ou couper la pièce en double avec une couture à cet endroit.
 sewing_trouble-band_inner_longer = le bord « { $place } » est plus long de { $amount } que le bord sur lequel il se pose.
 sewing_trouble-band_inner_shorter = le bord « { $place } » est plus court de { $amount } que le bord sur lequel il se pose.
-sewing_trouble-band_inner_do = Tracer pareils les deux bords de la bande.
-sewing_trouble-band_inner_deeper = le bord « { $place } » descend { $amount } plus bas que la bande extérieure : le pli dépasse d’autant la couture.
-sewing_trouble-band_inner_shallower = le bord « { $place } » s’arrête { $amount } plus haut que la bande extérieure : le pli n’atteint pas la couture.
-sewing_trouble-band_inner_depth_do = Tracer les deux pièces de la bande de même hauteur, ou écrire deeper=3 * mm si le pli doit dépasser la couture.
+sewing_trouble-band_inner_do = Tracer pareils les deux bords de la ceinture.
+sewing_trouble-band_inner_deeper = le bord « { $place } » descend { $amount } plus bas que la ceinture extérieure : le pli dépasse d’autant la couture.
+sewing_trouble-band_inner_shallower = le bord « { $place } » s’arrête { $amount } plus haut que la ceinture extérieure : le pli n’atteint pas la couture.
+sewing_trouble-band_inner_depth_do = Tracer les deux pièces de la ceinture de même hauteur, ou écrire deeper=3 * mm si le pli doit dépasser la couture.
 sewing_trouble-worked_before_band = la pièce « { $piece } » n’est pas encore fermée : il n’y a qu’une épaisseur à « { $place } ».
-sewing_trouble-worked_before_band_do = Fermer d’abord la bande : make.close_band(...).
+sewing_trouble-worked_before_band_do = Fermer d’abord la ceinture : make.close_band(...).
 sewing_trouble-worked_at_raw_edge = le bord « { $edge } » à côté de « { $place } » est encore brut : il n’y a là qu’une épaisseur.
 sewing_trouble-worked_at_raw_edge_do = Finir d’abord ce bord (parementure, bande ou ourlet).
 sewing_trouble-worked_twice = « { $place } » : c’est déjà fait.
@@ -307,12 +307,12 @@ sewing_trouble-armhole_no_ring_do = Faire d’abord les deux, ou monter la manch
 sewing_trouble-cut_into_early = la marge de « { $place } » est coupée avant que sa couture soit faite.
 sewing_trouble-cut_into_late = la marge de « { $place } » est déjà enfermée, hors d’atteinte des ciseaux.
 sewing_trouble-cut_into_late_do = Placer cela avant.
-sewing_trouble-clip_first_late = le bord « { $place } » est déjà cousu ; le cranter d’abord ne sert plus à rien.
-sewing_trouble-clip_first_late_do = Le mettre avant la première couture à cet endroit, ou cranter le bord cousu : make.clip(...).
-sewing_trouble-clip_first_straight = le bord « { $place } » n’a pas à s’écarter : aucune courbe prononcée n’est à suivre.
-sewing_trouble-clip_first_straight_do = Ôter ceci, ou nommer la courbe à laquelle un bord droit doit s’ajuster : fit=front.waist.
-sewing_trouble-clip_first_loose = le bord « { $place } » n’a pas de piqûre de soutien ; il se déchirerait à partir des crans.
-sewing_trouble-clip_first_loose_do = Faire d’abord la piqûre de soutien : make.staystitch(...).
+sewing_trouble-clip_first_late = le bord « { $place } » est déjà cousu ; le cranter d’abord ne sert plus à rien.
+sewing_trouble-clip_first_late_do = Le mettre avant la première couture à cet endroit, ou cranter le bord cousu : make.clip(...).
+sewing_trouble-clip_first_straight = le bord « { $place } » n’a pas à s’écarter : aucune courbe prononcée n’est à suivre.
+sewing_trouble-clip_first_straight_do = Ôter ceci, ou nommer la courbe à laquelle un bord droit doit s’ajuster : fit=front.waist.
+sewing_trouble-clip_first_loose = le bord « { $place } » n’a pas de piqûre de soutien ; il se déchirerait à partir des crans.
+sewing_trouble-clip_first_loose_do = Faire d’abord la piqûre de soutien : make.staystitch(...).
 sewing_trouble-clipped_outward_curve = le bord « { $place } » est une courbe sortante : retournée, sa marge crantée ferait encore un bourrelet.
 sewing_trouble-clipped_outward_curve_do = Couper plutôt des coins en V : make.notch_curve(...).
 sewing_trouble-notched_inward_curve = le bord « { $place } » est une courbe rentrante : sa marge doit s’écarter une fois retournée, et des coins coupés laisseraient des trous.
@@ -320,15 +320,15 @@ sewing_trouble-notched_inward_curve_do = La cranter plutôt : make.clip(...).
 sewing_trouble-zip_length = la fermeture mesure { $length }, mais son ouverture { $opening }.
 sewing_trouble-zip_long_do = Prendre une fermeture plus courte ou une ouverture plus longue.
 sewing_trouble-zip_short_do = Prendre une fermeture plus longue ou une ouverture plus courte ; on ne peut laisser en haut plus de { $most }.
-sewing_trouble-zip_ends_short = la fermeture est longue de { $length } : son curseur gênerait les derniers points.
-sewing_trouble-zip_ends_short_do = Pour cette ouverture de { $opening }, prendre une fermeture d’au moins { $least } ; ce qui dépasse en bas se coupe.
+sewing_trouble-zip_ends_short = la fermeture est longue de { $length } : son curseur gênerait les derniers points.
+sewing_trouble-zip_ends_short_do = Pour cette ouverture de { $opening }, prendre une fermeture d’au moins { $least } ; ce qui dépasse en bas se coupe.
 sewing_trouble-fold_open = le bord « { $edge } » est fermé alors que « { $fold } » y est encore à plier.
 sewing_trouble-fold_open_do = Le faire d’abord : { $call }.
 sewing_trouble-not_pressed = une couture croise le bord « { $edge } » avant qu’il soit repassé.
 sewing_trouble-not_pressed_do = Repasser d’abord cette couture : make.press(...), ou dire press=... là où elle se pique.
-sewing_trouble-half_sewn = une couture croise le bord « { $edge } » avant que sa dernière piqûre soit faite.
-sewing_trouble-half_sewn_do = Terminer d’abord cette couture : make.finish(...).
-sewing_trouble-not_left_there = { $place } : repris avant d’être commencé, ou deux fois.
+sewing_trouble-half_sewn = une couture croise le bord « { $edge } » avant que sa dernière piqûre soit faite.
+sewing_trouble-half_sewn_do = Terminer d’abord cette couture : make.finish(...).
+sewing_trouble-not_left_there = { $place } : repris avant d’être commencé, ou deux fois.
 sewing_trouble-not_left_there_do = Faire les piqûres l’une après l’autre, chacune une fois.
 sewing_trouble-closed_twice_do = Ôter l’une des deux opérations, ou ne nommer que la partie encore brute.
 # $amount est une longueur, $step le titre d’une étape de couture.
@@ -340,12 +340,12 @@ sewing_trouble-closed_twice_hemmed = { $amount } du bord « { $edge } » : 
 sewing_trouble-closed_twice_hemmed_by = { $amount } du bord « { $edge } » : déjà ourlé à l’étape « { $step } ».
 sewing_trouble-closed_twice_finished = { $amount } du bord « { $edge } » : déjà fini.
 sewing_trouble-closed_twice_finished_by = { $amount } du bord « { $edge } » : déjà fini à l’étape « { $step } ».
-sewing_trouble-understitched_garment = { $place } est le côté du vêtement ; la sous-piqûre se fait sur la parementure et ne doit pas se voir à l'extérieur.
-sewing_trouble-understitched_garment_do = Nommez les bords de la parementure : make.understitch(front_facing.inner, ...).
+sewing_trouble-understitched_garment = { $place } est le côté du vêtement ; la sous-piqûre se fait sur la parementure et ne doit pas se voir à l’extérieur.
+sewing_trouble-understitched_garment_do = Nommez les bords de la parementure : make.understitch(front_facing.inner, ...).
 sewing_trouble-understitched_wide = à { $distance } de la couture, la sous-piqûre ({ $place }) ne prend aucune marge, car les marges font { $wide }.
 sewing_trouble-understitched_wide_do = Piquez plus près de la couture, à 2 mm environ.
 sewing_trouble-button_on_hole = le bouton est cousu sur { $place }, où se trouve une boutonnière.
-sewing_trouble-button_on_hole_do = Nommez la place du bouton, sur l'épaisseur du dessous.
+sewing_trouble-button_on_hole_do = Nommez la place du bouton, sur l’épaisseur du dessous.
 sewing_trouble-folded_otherwise = { $allowance } sont rentrés au fer ({ $edge }) et { $added } ont été ajoutés.
 sewing_trouble-folded_otherwise_do = Rentrez ce qui a été ajouté, ou ajoutez ce qui est rentré.
 sewing_trouble-pockets_and_places = { $number ->
@@ -355,34 +355,34 @@ sewing_trouble-pockets_and_places = { $number ->
     [one] une place est nommée.
    *[other] { $places } places sont nommées.
 }
-sewing_trouble-pockets_and_places_do = Nommez une place pour chaque poche : un repère d'une pièce symétrique, sans gauche ni droite, vaut pour les deux moitiés.
+sewing_trouble-pockets_and_places_do = Nommez une place pour chaque poche : un repère d’une pièce symétrique, sans gauche ni droite, vaut pour les deux moitiés.
 sewing_trouble-loop_over_opening = il est piqué par-dessus une ouverture ({ $place }) et la ferme.
-sewing_trouble-loop_over_opening_do = Placez-le à côté de l'ouverture ou de l'autre côté.
+sewing_trouble-loop_over_opening_do = Placez-le à côté de l’ouverture ou de l’autre côté.
 sewing_trouble-facing_apart = { $place } et { $other } sont finis séparément, avant que les parementures soient assemblées.
-sewing_trouble-facing_apart_do = Assemblées d'abord, les extrémités de leur couture se trouvent sous la finition ; on peut aussi laisser ainsi.
-sewing_trouble-try_on_refused = l’un de ses deux tracés ne peut être dessiné : { $why }
+sewing_trouble-facing_apart_do = Assemblées d’abord, les extrémités de leur couture se trouvent sous la finition ; on peut aussi laisser ainsi.
+sewing_trouble-try_on_refused = l’un de ses deux tracés ne peut être dessiné : { $why }
 sewing_trouble-try_on_refused_do = Changer les valeurs de l’essayage, ou celles de la leçon.
 sewing_trouble-tried_on_nothing = rien ne change dans le tracé à cet essayage.
 sewing_trouble-tried_on_nothing_do = Nommer la valeur changée avec sa mesure avant et après, ou l’ôter.
-sewing_trouble-tried_on_elsewhere = rien ne change à cet essayage : la leçon est réglée sur d’autres valeurs que celles avec lesquelles il a été fait.
+sewing_trouble-tried_on_elsewhere = rien ne change à cet essayage : la leçon est réglée sur d’autres valeurs que celles avec lesquelles il a été fait.
 sewing_trouble-tried_on_elsewhere_do = Régler la valeur sur celle d’avant ou d’après pour voir ce qui a changé.
-sewing_trouble-spot_at = du côté de « { $edge } »
-sewing_trouble-spot_from = à { $far } de « { $edge } »
+sewing_trouble-spot_at = du côté de « { $edge } »
+sewing_trouble-spot_from = à { $far } de « { $edge } »
 sewing_trouble-cloth_beyond = la nouvelle ligne de couture ({ $edge }) se trouve à { $amount } au-delà du bord du tissu, { $spot }.
 sewing_trouble-cloth_beyond_do = Couper ce bord avec un surplus d’essayage, allow_to_fit(...), élargir moins, ou recouper la pièce.
-sewing_trouble-cloth_narrow = il ne reste que { $left } de tissu à l’extérieur de la nouvelle ligne de couture ({ $edge }), { $spot } ; sa couture en prend { $need }.
+sewing_trouble-cloth_narrow = il ne reste que { $left } de tissu à l’extérieur de la nouvelle ligne de couture ({ $edge }), { $spot } ; sa couture en prend { $need }.
 sewing_trouble-cloth_narrow_do = Couper ce bord avec un surplus d’essayage, allow_to_fit(...), ou élargir moins.
 sewing_trouble-cloth_narrow_plain = il ne reste que { $left } des { $need } de marge à l’extérieur de la nouvelle ligne de couture ({ $edge }), { $spot }.
-sewing_trouble-cloth_narrow_plain_do = Une couture simple se coud avec cela ; surfiler les bords avant qu’ils s’effilochent.
-sewing_trouble-strip_cut_short = cette bande est coupée { $amount } trop petite pour ce qu’elle doit être désormais : { $strip }.
+sewing_trouble-cloth_narrow_plain_do = Une couture simple se coud avec cela ; surfiler les bords avant qu’ils s’effilochent.
+sewing_trouble-strip_cut_short = cette bande est coupée { $amount } trop petite pour ce qu’elle doit être désormais : { $strip }.
 sewing_trouble-strip_cut_short_do = La couper plus grande d’emblée, ou la recouper.
-sewing_trouble-old_row_left_in = la piqûre de ce bord reste en place, jusqu’à { $amount } à l’extérieur de la nouvelle ligne : { $edge }.
-sewing_trouble-old_row_left_out = la piqûre de ce bord reste en place, jusqu’à { $amount } à l’intérieur de la nouvelle ligne, où elle se voit et tire : { $edge }.
+sewing_trouble-old_row_left_in = la piqûre de ce bord reste en place, jusqu’à { $amount } à l’extérieur de la nouvelle ligne : { $edge }.
+sewing_trouble-old_row_left_out = la piqûre de ce bord reste en place, jusqu’à { $amount } à l’intérieur de la nouvelle ligne, où elle se voit et tire : { $edge }.
 sewing_trouble-old_row_left_do = Ôter ce bord de leave=..., pour que la piqûre soit décousue.
-sewing_trouble-no_extra_to_trim = ce bord n’a pas de surplus d’essayage : { $place }.
+sewing_trouble-no_extra_to_trim = ce bord n’a pas de surplus d’essayage : { $place }.
 sewing_trouble-no_extra_to_trim_do = Lui en donner à une étape de tracé, allow_to_fit(...), ou ne pas le nommer ici.
-sewing_trouble-trimmed_to_fit_twice = le surplus d’essayage est déjà recoupé ici : { $place }.
-sewing_trouble-trimmed_to_fit_late = le surplus d’essayage est déjà enfermé ou replié, hors de portée des ciseaux : { $place }.
+sewing_trouble-trimmed_to_fit_twice = le surplus d’essayage est déjà recoupé ici : { $place }.
+sewing_trouble-trimmed_to_fit_late = le surplus d’essayage est déjà enfermé ou replié, hors de portée des ciseaux : { $place }.
 sewing_trouble-trimmed_to_fit_late_do = Le recouper avant.
 sewing_trouble-part_of_edge = { $place } n’est qu’une partie, alors que tout le bord se coud ici.
 sewing_trouble-part_of_edge_do = Nommer le bord entier.

@@ -4,47 +4,47 @@
 wear-where = Sur le corps
 
 # ---- l’enfiler ----
-wear-neck_small = ouverte au plus large, l’encolure mesure { $has } et un { $part } de { $need } doit passer : il manque { $amount }.
+wear-neck_small = ouverte au plus large, l’encolure mesure { $has } et un { $part } de { $need } doit passer : il manque { $amount }.
 wear-neck_small_do = Creuser ou élargir l’encolure jusqu’à { $amount } de plus, ou l’ouvrir d’une fente ou d’une fermeture plus longue de { $half }.
-wear-narrow_at = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
-wear-narrow_above = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à { $far } au-dessus de la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
-wear-narrow_below = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à { $far } au-dessous de la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
-wear-narrow_do = L’ouvrir davantage : une fermeture ou une fente plus longue de { $half } y donne { $amount }. Ou le tracer plus large d’autant.
+wear-narrow_at = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
+wear-narrow_above = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à { $far } au-dessus de la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
+wear-narrow_below = impossible à enfiler : ouvert au plus large, il laisse passer { $has } à { $far } au-dessous de la taille, et il doit y passer { $need } pour un { $part } de { $girth }.
+wear-narrow_do = L’ouvrir davantage : une fermeture ou une fente plus longue de { $half } y donne { $amount }. Ou le tracer plus large d’autant.
 wear-narrow_elastic_do = Couper l’élastique plus long de { $amount } au moins.
-wear-armhole_small = une emmanchure mesure { $has } ; sur l’épaule d’un bras de { $arm } il lui faut au moins { $need }.
+wear-armhole_small = une emmanchure mesure { $has } ; sur l’épaule d’un bras de { $arm } il lui faut au moins { $need }.
 wear-armhole_small_do = La creuser sous le bras jusqu’à { $amount } de plus.
 wear-hand_stuck = une manche finit à { $has } de tour et une main de { $need } doit passer.
 wear-hand_stuck_do = Élargir l’ouverture de { $amount }, ou prévoir une fente boutonnée.
 wear-arm_stuck = une manche mesure { $has } là où le bras mesure { $need }.
 wear-arm_stuck_do = L’élargir de { $amount } et d’un peu d’aisance.
-wear-arm_tight = une manche a { $ease } d’aisance au bras ; en tissu chaîne et trame le bras a besoin de { $least } pour plier.
+wear-arm_tight = une manche a { $ease } d’aisance au bras ; en tissu chaîne et trame le bras a besoin de { $least } pour plier.
 wear-arm_tight_do = L’élargir de { $amount }.
 wear-heel_stuck = une jambe finit à { $has } de tour et un tour de talon de { $need } doit passer.
 wear-heel_stuck_do = Élargir l’ourlet de { $amount }, ou laisser une fente dans la couture de côté.
 
 # ---- le porter ----
 wear-too_small = il mesure { $has } là où doit entrer un { $part } de { $need }.
-wear-too_small_do = L’élargir de { $amount } et d’au moins { $ease } d’aisance : un tissu chaîne et trame ne s’étire pas.
-wear-ease_small = pour le { $part } il a { $ease } d’aisance ; un vêtement ajusté en tissu chaîne et trame en veut { $least }.
+wear-too_small_do = L’élargir de { $amount } et d’au moins { $ease } d’aisance : un tissu chaîne et trame ne s’étire pas.
+wear-ease_small = pour le { $part } il a { $ease } d’aisance ; un vêtement ajusté en tissu chaîne et trame en veut { $least }.
 wear-ease_small_do = L’élargir là de { $amount }.
-wear-stride = fermé tout autour et sans fente, l’ourlet mesure { $has } ; un pas demande { $need } vers le genou.
+wear-stride = fermé tout autour et sans fente, l’ourlet mesure { $has } ; un pas demande { $need } vers le genou.
 wear-stride_do = Élargir l’ourlet de { $amount }, ou y laisser une fente ou un pli.
 wear-head_small = il mesure { $has } de tour et la tête { $head }.
 wear-head_small_do = L’élargir de { $amount } et ajouter 1 à 2 cm d’aisance.
-wear-head_large = il mesure { $has } de tour pour une tête de { $head } : il tombe sur les yeux.
+wear-head_large = il mesure { $has } de tour pour une tête de { $head } : il tombe sur les yeux.
 wear-head_large_do = Le resserrer, ou le reprendre avec un ruban.
-wear-elastic_long = l’élastique mesure { $has } pour une taille de { $waist } : il ne tient rien.
+wear-elastic_long = l’élastique mesure { $has } pour une taille de { $waist } : il ne tient rien.
 wear-elastic_long_do = Le couper un peu plus court que la taille.
-wear-elastic_short = l’élastique mesure { $has } pour une taille de { $waist } : il serre trop.
+wear-elastic_short = l’élastique mesure { $has } pour une taille de { $waist } : il serre trop.
 wear-elastic_short_do = Le couper plus long, à peine plus court que la taille.
 
 # ---- le nouer ----
-wear-ties_short = les liens ({ $strip }) mesurent ensemble { $long } et le chemin autour du corps de l’un à l’autre est de { $way } : pas de quoi faire un nœud.
+wear-ties_short = les liens ({ $strip }) mesurent ensemble { $long } et le chemin autour du corps de l’un à l’autre est de { $way } : pas de quoi faire un nœud.
 wear-ties_short_do = Couper chacun à { $each } au moins.
-wear-ties_no_bow = des liens ({ $strip }), { $long } en tout, il reste { $left } après { $way } autour du corps : assez pour un nœud simple, pas pour une boucle.
+wear-ties_no_bow = des liens ({ $strip }), { $long } en tout, il reste { $left } après { $way } autour du corps : assez pour un nœud simple, pas pour une boucle.
 wear-wrap_small = seuls des liens tiennent les devants, qui se croisent de { $has }.
 wear-wrap_small_do = Les croiser de { $amount } de plus.
-wear-belt_short = la ceinture ({ $strip }) mesure { $long } ; un tour fait { $around } et le reste ne suffit pas à un nœud.
+wear-belt_short = la ceinture ({ $strip }) mesure { $long } ; un tour fait { $around } et le reste ne suffit pas à un nœud.
 wear-belt_short_do = La couper plus longue de { $amount }.
 wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour de { $has }, et une tête de { $head } doit passer.
 wear-strap_small_do = Couper la bride plus longue de { $amount }.

@@ -91,4 +91,4 @@ worksheet-name-side_waist = taille au côté
 worksheet-name-underarm_point = point de dessous de bras
 
 # Surplus à l’extérieur de la marge, recoupé après l’essayage.
-worksheet-allow_extra = Ajouter encore { $width } à l’extérieur pour l’essayage : { $lines }.
+worksheet-allow_extra = Ajouter encore { $width } à l’extérieur pour l’essayage : { $lines }.
