@@ -3,8 +3,8 @@
 A catalogue is a folder of Fluent files (https://projectfluent.org), one file for each subject, read through
 fluent.runtime. English is the source: a message another language lacks is said in English with a visible mark.
 The language is set for a stretch of work (`with speaking("de"):`), as a reader opens one booklet at a time; views
-stay pure functions of the pattern and that language. Names come with their articles by the functions of `kit.grammar`; a sentence
-that begins with one begins with a capital. Keys are dotted in code and hyphenated in the files:
+stay pure functions of the pattern and that language. Names come with their articles by the functions of `kit.grammar`;
+a sentence that begins with such a name begins with a capital. Keys are dotted in code and hyphenated in the files:
 `plain_seam.sew` is the message `plain_seam-sew`.
 """
 

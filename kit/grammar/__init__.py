@@ -9,6 +9,8 @@ A text of several names ("Halsausschnitt und Wickelkante des Vorderteils") is ta
 article keeps it.
 """
 
+from typing import Any
+
 from kit.grammar.french import FRENCH
 from kit.grammar.german import GERMAN
 from kit.grammar.nouns import GENDERS, gendered, knowing, split_gender
@@ -16,5 +18,5 @@ from kit.grammar.spanish import SPANISH
 
 __all__ = ["FUNCTIONS", "GENDERS", "gendered", "knowing", "split_gender"]
 
-FUNCTIONS = {"de": GERMAN, "fr": FRENCH, "es": SPANISH}
+FUNCTIONS: dict[str, dict[str, Any]] = {"de": GERMAN, "fr": FRENCH, "es": SPANISH}
 """The functions a language's messages may call, by the language's code."""

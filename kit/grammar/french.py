@@ -64,14 +64,13 @@ def _with(article: str) -> Callable[..., str]:
 
 
 def _sided(text: Any, side: Any) -> str:
-    """A name of the left or the right half: "devant gauche", "manche droite"; without a known gender "Front (côté
+    """Names of the left or the right half: "devant gauche", "manche droite"; without a known gender "Front (côté
     gauche)"."""
-    gender, right = _TONGUE.gender_of(text), "droit" in str(side)
-    if gender == "none":
-        return f"{text} (côté {'droit' if right else 'gauche'})"
-    if not right:
-        return f"{text} gauche{'s' if gender.endswith('p') else ''}"
-    return f"{text} {dict(m='droit', f='droite', mp='droits', fp='droites')[gender]}"
+    right = "droit" in str(side)
+    ending = {"m": "", "f": "e" if right else "", "mp": "s", "fp": "es" if right else "s"}
+    word = "droit" if right else "gauche"
+    found = _TONGUE.each(str(text), lambda name, gender: f"{name} {word}{ending[gender]}", str)
+    return f"{text} (côté {word})" if found is None else found
 
 
 FRENCH: dict[str, Callable[..., str]] = {

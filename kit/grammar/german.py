@@ -76,9 +76,11 @@ def _declined(name: _Name, case: str) -> str:
     if case == "dat" and not singular and noun[-1] not in "ns":
         noun += "n"
     adjectives = (_ADJECTIVE.sub(rf"\1{weak}", word) for word in name.adjectives)
-    return " ".join(
-        part for part in (_ARTICLES[case][name.gender], *adjectives, name.before, noun, name.behind) if part
-    )
+    return _joined(_ARTICLES[case][name.gender], *adjectives, name.before, noun, name.behind)
+
+
+def _joined(*parts: str) -> str:
+    return " ".join(part for part in parts if part)
 
 
 def _each(text: str, put: Callable[[_Name], str]) -> str | None:
@@ -124,14 +126,11 @@ def _preposed(before: str, part: str) -> str:
 def _sided(text: Any, side: Any) -> str:
     """A name of the left or the right half: "linkes Vorderteil"; without a known gender "Front links"."""
     stem = _SIDES.get(str(side), "")
-    said = _each(
-        str(text),
-        lambda name: " ".join(
-            part
-            for part in (stem + _STRONG[name.gender], *name.adjectives, name.before, name.noun, name.behind)
-            if part
-        ),
-    )
+
+    def put(name: _Name) -> str:
+        return _joined(stem + _STRONG[name.gender], *name.adjectives, name.before, name.noun, name.behind)
+
+    said = _each(str(text), put)
     return said if said and stem else f"{text} {side}"
 
 

@@ -39,10 +39,9 @@ class Tongue:
     def each(self, text: str, put: Callable[[str, str], str], kept: Callable[[str], str]) -> str | None:
         """The text with each name put by `put(name, gender)`; one that has its article by `kept`. None where a name's
         gender is not known."""
-        parts = [text] if told(text) else self.between.split(text)
         said = []
-        for at, part in enumerate(parts):
-            if at % 2 or (at and self.going_on.match(part)):
+        for at, part in enumerate(self._parts(text)):
+            if at % 2:
                 said.append(part)
             elif self.determined.match(part):
                 said.append(kept(part))
@@ -55,11 +54,20 @@ class Tongue:
     def gender_of(self, text: Any) -> str:
         """The letters of the gender of a text of names; of several, the plural's; "none" where it is not known."""
         whole = str(text)
-        parts = [whole] if told(whole) else self.between.split(whole)[::2]
-        names = [part for at, part in enumerate(parts) if not (at and self.going_on.match(part))]
-        found = [self.gender(self.determined.sub("", part).strip()) for part in names]
+        found = [self.gender(self.determined.sub("", part).strip()) for part in self._parts(whole)[::2]]
         if not all(found):
             return "none"
         if len(found) == 1:
             return found[0]
         return "fp" if all(each.startswith("f") for each in found) else "mp"
+
+    def _parts(self, text: str) -> list[str]:
+        """The names of a text and, at odd places, what stands between them; "couture d’épaule et de manche" is one."""
+        parts = [text] if told(text) else self.between.split(text)
+        found = parts[:1]
+        for joint, part in zip(parts[1::2], parts[2::2], strict=True):
+            if self.going_on.match(part):
+                found[-1] += joint + part
+            else:
+                found += [joint, part]
+        return found

@@ -48,12 +48,11 @@ def _with(article: str) -> Callable[..., str]:
 
 
 def _sided(text: Any, side: Any) -> str:
-    """A name of the left or the right half: "delantero izquierdo"; without a known gender "Front de la izquierda"."""
-    gender = _TONGUE.gender_of(text)
-    if gender == "none":
-        return f"{text} de la {side}"
+    """Names of the left or the right half: "delantero izquierdo"; without a known gender "Front de la izquierda"."""
     stem = "derech" if str(side).startswith("derech") else "izquierd"
-    return f"{text} {stem}{dict(m='o', f='a', mp='os', fp='as')[gender]}"
+    ending = {"m": "o", "f": "a", "mp": "os", "fp": "as"}
+    found = _TONGUE.each(str(text), lambda name, gender: f"{name} {stem}{ending[gender]}", str)
+    return f"{text} de la {side}" if found is None else found
 
 
 SPANISH: dict[str, Callable[..., str]] = {

@@ -46,12 +46,12 @@ def part_of(pattern: Cut, line: Run | Chain) -> tuple[NamedLandmark, NamedLandma
 
 
 def spot_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
-    """The place `at` mm along a run: a mark that lies there, an end of its whole edges, or a length from one."""
+    """The place `at` mm along a run: the end of a mark or of the whole edges there, else a length from one."""
     legs = line_of(pattern, run)
     place, size = at + (run.start or 0.0), size_of(legs)
     marks = [found for mark in legs[0].piece.marks for found in at_mark(legs, run.piece, mark, run.side)]
     for mark in marks:
-        if abs(mark.at - place) < _AT_END and _AT_END < place < size - _AT_END:
+        if mark.which and abs(mark.at - place) < _AT_END and _AT_END < place < size - _AT_END:
             return named_landmark(legs, mark)
     if place < _AT_END or place > size - _AT_END:
         return named_landmark(legs, tip(legs, "start" if place < _AT_END else "end"))

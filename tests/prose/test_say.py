@@ -82,7 +82,7 @@ def test_a_seam_with_an_opening_on_one_side(told):
         "Pin the front to the back, right sides together, along the right side seam.",
         "Stitch 1.5 cm (5/8 in) from the edge.",
         "Leave the tie opening unsewn between its marks: 3 cm (1 3/16 in), from 2 cm (3/4 in) to 5 cm (2 in), "
-        "measured from the right underarm. Backstitch at both ends of the opening.",
+        "measured from the underarm. Backstitch at both ends of the opening.",
         "Finish the raw edges of the allowances with an overlock stitch.",
         "Press the allowances open.",
         "Along the opening press the allowances back too, turn their raw edges under and stitch them down.",
@@ -95,8 +95,8 @@ def test_openings_at_the_ends_of_a_seam(told):
         t.make.plain_seam(t.front.right.side, t.back.right.side, allowance=1 * cm, opening=(15 * cm, 21 * cm))
 
     lines = [line for line in told(vents) if line.startswith("Leave")]
-    assert lines[0].startswith("Leave the 8 cm (3 1/8 in) of the left side seam next to the left underarm unsewn")
-    assert lines[1].startswith("Leave the 6 cm (2 3/8 in) of the right side seam next to the right hem unsewn")
+    assert lines[0].startswith("Leave the 8 cm (3 1/8 in) of the left side seam next to the underarm unsewn")
+    assert lines[1].startswith("Leave the 6 cm (2 3/8 in) of the right side seam next to the hem unsewn")
 
 
 def test_the_hem_and_its_turns_add_up(told):

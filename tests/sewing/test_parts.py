@@ -158,9 +158,9 @@ def test_a_part_is_said_in_every_language() -> None:
             said[code] = places_said(TABLE, (part,))
     assert said == {
         "en": "the side seam of the front from the shoulder seam to the upper mark of the slit",
-        "de": "Seitennaht (Front) von Schulternaht bis obere Markierung (slit)",
-        "es": "costura lateral de front desde costura del hombro hasta la marca superior (slit)",
-        "fr": "couture de côté (front) entre couture d’épaule et le repère supérieur (slit)",
+        "de": "Seitennaht von Front von der Schulternaht bis zur oberen Markierung von slit",
+        "es": "costura lateral de front desde la costura del hombro hasta la marca superior de slit",
+        "fr": "couture de côté de front entre la couture d’épaule et le repère supérieur de slit",
     }
 
 

@@ -17,7 +17,7 @@ flat_felled_seam-why = Eine Kappnaht liegt flach, zeigt auf keiner Seite offene 
 flat_felled_seam-why_trim = Eine Nahtzugabe wird zurückgeschnitten, damit sich die andere ohne Wulst darumlegt.
 
 lapped_seam-turn = { ACC($edge) } { $allowance } bis zur Nahtlinie nach innen einschlagen und bügeln.
-lapped_seam-lay = Die Bruchkante auf der rechten Stoffseite an die Nahtlinie legen und stecken: { $other }.
+lapped_seam-lay = Die Bruchkante auf der rechten Stoffseite { GEN($other) } an die Nahtlinie legen und stecken.
 lapped_seam-lay_raw = { ACC($edge) } auf die rechte Stoffseite { GEN($other) } legen, sodass beide Nahtlinien aufeinanderliegen, und stecken.
 lapped_seam-stitch = { $row } neben der Bruchkante durch alle Lagen steppen.
 lapped_seam-stitch_raw = { $row } neben der oberen offenen Kante steppen, dann ebenso weit neben der unteren.

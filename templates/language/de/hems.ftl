@@ -1,7 +1,7 @@
 # Sätze von kit/sewing/operations/hems.py.
 
 hem-catch = { ACC($caught) } innen flach hinlegen; diese Kante wird beim Säumen mitgefasst.
-hem-clip_ends = Die Zugabe bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt: { $ends }.
+hem-clip_ends = Die Zugabe { DAT($ends, with: "an") } bis knapp vor die Nahtlinie einschneiden, damit sich dieses Stück für sich umschlagen lässt.
 hem-first = { ACC($edge) } { $first } nach innen umbügeln.
 hem-second = Noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.
 hem-narrow = { ACC($edge) } { $first } nach innen umbügeln, dann noch einmal { $second } einschlagen und bügeln; Saumzugabe insgesamt: { $total }.

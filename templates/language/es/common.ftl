@@ -32,7 +32,7 @@ phrase-more_places = { $first }, { $last }
 
 # Una parte de un borde, de un lugar a otro: «costura lateral desde abertura hasta bajo»; y los lugares.
 phrase-part = { $place } { $stretch }
-phrase-stretch = { DEL($start) } { AL($end) }
+phrase-stretch = desde { EL($start) } hasta { EL($end) }
 phrase-stretch_below = de { $start } a { $end } por debajo { DEL($edge) }
 phrase-stretch_above = de { $start } a { $end } por encima { DEL($edge) }
 phrase-stretch_from = de { $start } a { $end }, medidos desde { EL($edge) }

@@ -17,7 +17,7 @@ flat_felled_seam-why = La costura sobrecargada queda lisa, no enseña ningún bo
 flat_felled_seam-why_trim = Se recorta un margen para que el otro se doble a su alrededor sin hacer relieve.
 
 lapped_seam-turn = Doble { EL($edge) } { $allowance } hacia el revés, hasta la línea de costura, y planche.
-lapped_seam-lay = Coloque el doblez sobre el derecho de { $other }, por su línea de costura, y sujete con alfileres.
+lapped_seam-lay = Coloque el doblez sobre el derecho { DEL($other) }, por su línea de costura, y sujete con alfileres.
 lapped_seam-lay_raw = Coloque { EL($edge) } sobre el derecho { DEL($other) }, de modo que coincidan las dos líneas de costura, y sujete con alfileres.
 lapped_seam-stitch = Pespuntee a { $row } del doblez, a través de todas las capas.
 lapped_seam-stitch_raw = Pespuntee a { $row } del borde de arriba y después a la misma distancia del de abajo.

@@ -8,12 +8,17 @@ face_with_interfacing-lay = Coloque la entretela sobre el derecho { DEL($pieces)
 face_with_interfacing-sew = Cosa a { $allowance } { DEL($edge) }.
 face_with_interfacing-clip = Donde el borde hace curva, dé cortes en los márgenes casi hasta las puntadas.
 face_with_interfacing-turn = Vuelva la entretela hacia el revés, de modo que el adhesivo toque la tela, y marque el borde con los dedos. Todavía sin plancha.
-face_with_interfacing-fuse = Alise las dos capas, cubra con un paño de planchar y termofije. Con esto queda rematado { EL($edge) }.
+face_with_interfacing-fuse = Alise las dos capas, cubra con un paño de planchar y termofije. Con esto { GENDER($edge) ->
+    [f] queda rematada
+    [fp] quedan rematadas
+    [mp] quedan rematados
+   *[m] queda rematado
+    } { EL($edge) }.
 face_with_interfacing-why = La costura encierra los dos bordes y el termofijado se deja para el final, porque la plancha antes de volver pegaría las caras equivocadas.
 
 attach_facing-pin = Sujete con alfileres { EL($facing) } { AL($edge) }, derecho con derecho.
 attach_facing-sew = Cosa a { $allowance } del borde en una sola costura.
-attach_facing-grade = Recorte el margen de la vista más estrecho que el de la prenda.
+attach_facing-grade = Escalone los márgenes: recorte más estrecho el de la vista.
 attach_facing-clip = Dé cortes en las curvas casi hasta las puntadas y recorte las esquinas.
 attach_facing-turn_only = Doble la vista hacia el interior.
 attach_facing-turn = Doble la vista hacia el interior y planche, con la costura justo en el borde.

@@ -1,7 +1,7 @@
 # Frases para dobladillos.
 
 hem-catch = Extienda por el revés { EL($caught) }, en plano, para que quede sujeto en el dobladillo.
-hem-clip_ends = Corte el margen hasta casi la línea de costura, para poder doblar este tramo por separado: { $ends }.
+hem-clip_ends = Dé un piquete al margen en { EL($ends) }, casi hasta la línea de costura, para poder doblar este tramo por separado.
 hem-first = Doble { EL($edge) } { $first } hacia el revés y planche.
 hem-second = Doble otra vez, ahora { $second }, y planche; dobladillo total: { $total }.
 hem-narrow = Doble { EL($edge) } { $first } hacia el revés y planche, después { $second } más y planche; dobladillo total: { $total }.

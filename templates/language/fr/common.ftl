@@ -28,7 +28,7 @@ phrase-more_places = { $first }, { $last }
 # Se lisent après « à » et « la moitié ».
 # Une partie d’un bord, d’un endroit à un autre : « couture de côté entre fente et bas » ; et ces endroits.
 phrase-part = { $place } { $stretch }
-phrase-stretch = { DU($start) } { AU($end) }
+phrase-stretch = entre { LE($start) } et { LE($end) }
 phrase-stretch_below = de { $start } à { $end } sous { LE($edge) }
 phrase-stretch_above = de { $start } à { $end } au-dessus { DU($edge) }
 phrase-stretch_from = de { $start } à { $end } à partir { DU($edge) }

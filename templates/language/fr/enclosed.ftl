@@ -17,7 +17,7 @@ flat_felled_seam-why = Une couture rabattue est plate, ne montre de bord brut d�
 flat_felled_seam-why_trim = Une marge est recoupée pour que l’autre se replie autour d’elle sans surépaisseur.
 
 lapped_seam-turn = Replier { LE($edge) } de { $allowance } sur l’envers, jusqu’à la ligne de couture, et repasser.
-lapped_seam-lay = Poser le pli sur l’endroit, le long de la ligne de couture, et épingler : { $other }.
+lapped_seam-lay = Poser le pli sur l’endroit { DU($other) }, le long de la ligne de couture, et épingler.
 lapped_seam-lay_raw = Poser { LE($edge) } sur l’endroit { DU($other) }, les deux lignes de couture l’une sur l’autre, et épingler.
 lapped_seam-stitch = Piquer à { $row } du pli, à travers toutes les épaisseurs.
 lapped_seam-stitch_raw = Piquer à { $row } du bord brut de dessus, puis de nouveau à la même distance de celui de dessous.

@@ -5,10 +5,15 @@ fuse-press = Couvrir d’une pattemouille et presser, en soulevant le fer d’un
 fuse-why = L’entoilage empêche un bord de s’étirer et donne aux boutons, aux bandes et aux cols quelque chose de ferme où tenir. On le colle en premier, car une pièce à plat s’entoile sans faux plis.
 
 face_with_interfacing-lay = Poser l’entoilage sur l’endroit { DU($pieces) }, face encollée dessus, et épingler le long { DU($edge) }.
-face_with_interfacing-sew = Piquer à { $allowance } du bord le long { DU($edge) }.
+face_with_interfacing-sew = Piquer à { $allowance } { DU($edge) }.
 face_with_interfacing-clip = Cranter les marges là où le bord est courbe, presque jusqu’aux points.
 face_with_interfacing-turn = Retourner l’entoilage sur l’envers, la colle contre le tissu, et marquer le bord à l’ongle. Ne pas repasser à ce stade.
-face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. Le bord est ainsi fini le long { DU($edge) }.
+face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’une pattemouille et thermocoller. { START(LE($edge)) } est ainsi { GENDER($edge) ->
+    [f] finie
+    [fp] finies
+    [mp] finis
+   *[m] fini
+    }.
 face_with_interfacing-why = La couture enferme les deux bords bruts. On colle en dernier, car avant de retourner le fer collerait les mauvaises faces.
 
 attach_facing-pin = Épingler { LE($facing) } sur { LE($edge) }, endroit contre endroit.

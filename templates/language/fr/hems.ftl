@@ -1,7 +1,7 @@
 # Phrases de kit/sewing/operations/hems.py.
 
 hem-catch = Glisser { LE($caught) } à plat dans l’ourlet, qui le maintiendra.
-hem-clip_ends = Cranter la marge jusqu’au ras de la ligne de couture, pour pouvoir replier cette partie seule : { $ends }.
+hem-clip_ends = Cranter la marge { AU($ends) }, presque jusqu’à la ligne de couture, pour pouvoir replier cette partie seule.
 hem-first = Remplier { LE($edge) } de { $first } sur l’envers et repasser.
 hem-second = Remplier encore de { $second } et repasser ; ourlet de { $total } en tout.
 hem-narrow = Remplier { LE($edge) } de { $first } sur l’envers et repasser, puis encore de { $second } et repasser : ourlet de { $total } en tout.
