@@ -160,9 +160,7 @@ def test_a_gap_is_raw_until_it_is_slip_stitched_and_its_mark_belongs_to_it(sewn,
     side = marked[0]
     assert [(span.start, span.end) for span in found.state.raw(side, "right", "side")] == [(90, 130)]
     assert sewn(marked, gap, shut).state.raw(side, "right", "side") == ()
-    assert "for turning: from 9 cm" in " ".join(found.said) and "measured from the underarm" in " ".join(
-        found.said
-    )
+    assert "for turning: from 9 cm" in " ".join(found.said) and "measured from the underarm" in " ".join(found.said)
     tight = lambda make, front, back, **_: make.plain_seam(  # noqa: E731
         front.right.side, back.right.side, allowance=15 * mm, gap=(5 * cm, 6 * cm)
     )

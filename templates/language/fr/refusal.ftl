@@ -113,7 +113,6 @@ refusal-finished = Mesure finie « { $title } »
 refusal-block = Le patron de base dont part la leçon
 refusal-endless = le tracé a été arrêté au bout de { $seconds } s, dont { $took } s passées ici.
 refusal-endless_do = Remettre la dernière valeur déplacée où elle était, et chercher une boucle qui ne finit jamais. Une leçon qui demande plus de temps le dit : Lesson(..., time_limit=20).
-refusal-endless_do = Remettez la dernière valeur déplacée où elle était, et cherchez une boucle qui ne finit jamais. Une leçon qui demande plus de temps le dit : Lesson(..., time_limit=20).
 refusal-interrupted = le tracé a été interrompu.
 refusal-interrupted_do = Ce qui est affiché est plus ancien. Déplacer une valeur, ou exécuter de nouveau la cellule.
 refusal-line = ligne
