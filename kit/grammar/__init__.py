@@ -13,10 +13,15 @@ from typing import Any
 
 from kit.grammar.french import FRENCH
 from kit.grammar.german import GERMAN
-from kit.grammar.nouns import GENDERS, gendered, knowing, split_gender
+from kit.grammar.nouns import GENDERS, knowing, split_gender
 from kit.grammar.spanish import SPANISH
 
 __all__ = ["FUNCTIONS", "GENDERS", "gendered", "knowing", "split_gender"]
 
 FUNCTIONS: dict[str, dict[str, Any]] = {"de": GERMAN, "fr": FRENCH, "es": SPANISH}
 """The functions a language's messages may call, by the language's code."""
+
+
+def gendered(name: str, code: str) -> bool:
+    """Whether the gender of every name in the text `name` is known in that language."""
+    return str(FUNCTIONS[code]["GENDER"](name)) != "none"

@@ -57,10 +57,3 @@ def nouns(code: str) -> Mapping[str, str]:
     """The gender of every noun of the language's list, by the noun in small letters."""
     read = tomllib.loads((templates() / "language" / code / "nouns.toml").read_text(encoding="utf-8"))
     return {word.casefold(): gender for gender in GENDERS[code] for word in read.get(gender, "").split()}
-
-
-def gendered(name: str, code: str) -> bool:
-    """Whether the gender of every name in the text `name` is known in that language."""
-    from kit.grammar import FUNCTIONS
-
-    return str(FUNCTIONS[code]["GENDER"](name)) != "none"
