@@ -21,6 +21,7 @@ from kit.grade_cli import add_grade
 from kit.help_cli import add_help
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
+from kit.release_cli import add_release
 from kit.terminal_cli import ended
 from kit.trust_cli import say_code
 from kit.words_cli import add_words
@@ -107,6 +108,7 @@ def parser() -> argparse.ArgumentParser:
     add_words(commands, _CODE)
     add_compare(commands, _CODE)
     add_grade(commands, _CODE)
+    add_release(commands, _CODE)
 
     add_files(commands)
     add_help(commands)

@@ -14,8 +14,6 @@ if TYPE_CHECKING:
     from kit.proof.ranges import Reach
     from kit.units import System
 
-ENOUGH = 0.95
-"""The part of mixed settings that must be sound for the ranges to hold."""
 _TROUBLES = 8  # kinds of trouble of mixtures that are printed
 
 
@@ -39,12 +37,7 @@ def check_ranges(options: argparse.Namespace) -> int:
     with reading(found.system):
         for line in report(found):
             print(line)
-    return 0 if holds(found) else 1
-
-
-def holds(found: Ranges) -> bool:
-    """Whether every slider holds alone, and 95 of 100 mixtures."""
-    return not found.failing and found.sound >= ENOUGH * len(found.mixtures)
+    return 0 if found.hold else 1
 
 
 def report(found: Ranges) -> list[str]:
@@ -63,7 +56,7 @@ def report(found: Ranges) -> list[str]:
         lines.append(f"  {times} like this: {trouble}")
     if len(found.troubles) > _TROUBLES:
         lines.append(f"  And {len(found.troubles) - _TROUBLES} kinds more.")
-    lines.append(f"{found.title}: the ranges {'hold' if holds(found) else 'do not hold'}.")
+    lines.append(f"{found.title}: the ranges {'hold' if found.hold else 'do not hold'}.")
     return lines
 
 

@@ -97,7 +97,7 @@ def build(
     """
     began = perf_counter()
     timings: dict[str, float] = {}
-    stage = _Stages(timings)
+    stage = Stages(timings)
     asked = asked_forms(forms)
     if language is not None:
         with speaking(language):
@@ -141,18 +141,14 @@ def build(
             progress("Laying the pieces on the cloth")
             bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
         lesson = LessonFolder(notebook.resolve().parent)
-        writing = _Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
-        with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
-            try:
-                setting = writing.begin_prints(pool)
-                writing.screen()
-                with stage("pattern pages"):
-                    progress("Laying out the pattern pages")
-                    write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
-                writing.end_prints(setting, timings)
-            except BaseException:
-                pool.shutdown(wait=True, cancel_futures=True)
-                raise
+        writing = Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
+
+        def pages() -> None:
+            with stage("pattern pages"):
+                progress("Laying out the pattern pages")
+                write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
+
+        writing.all(pages)
         data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}
         data["findings"] = [finding.as_dict() for finding in findings]
         write_atomically(made / "findings.json", json.dumps(data, indent=1, ensure_ascii=False) + "\n")
@@ -166,20 +162,22 @@ def build(
     return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier, notes)
 
 
-class _Stages:
+class Stages:
+    """Keeps how long each stage takes, in seconds."""
+
     def __init__(self, timings: dict[str, float]) -> None:
-        self._timings = timings
+        self.timings = timings
 
     @contextmanager
     def __call__(self, name: str) -> Iterator[None]:
         began = perf_counter()
         yield
-        self._timings[name] = self._timings.get(name, 0.0) + perf_counter() - began
+        self.timings[name] = self.timings.get(name, 0.0) + perf_counter() - began
 
 
 @dataclass(frozen=True)
-class _Writing:
-    """What every form of one booklet is made from, and where it goes."""
+class Writing:
+    """What every form of one booklet is made from, and the folder it goes to."""
 
     ran: Ran
     findings: tuple[Finding, ...]
@@ -188,9 +186,21 @@ class _Writing:
     look: BookTheme
     asked: AskedForms
     made: Path
-    stage: _Stages
+    stage: Stages
     progress: Callable[[str], None]
     audience: Audience = "class"
+
+    def all(self, meanwhile: Callable[[], None] = lambda: None) -> None:
+        """Write every form that is asked for; `meanwhile` is done while print forms are set in type."""
+        with ThreadPoolExecutor(max_workers=max(1, min(os.cpu_count() or 1, 4))) as pool:
+            try:
+                setting = self.begin_prints(pool)
+                self.screen()
+                meanwhile()
+                self.end_prints(setting, self.stage.timings)
+            except BaseException:
+                pool.shutdown(wait=True, cancel_futures=True)
+                raise
 
     def book(self, form: Form) -> Booklet:
         """The booklet in one form."""

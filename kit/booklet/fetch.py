@@ -31,12 +31,14 @@ FONT_SCHEME = "kitfont"
 
 
 class LessonFolder:
-    """The folder a lesson lives in, and the only one its markup may read. `left_out` collects, in plain
+    """The folder a lesson lives in, and the only one its markup may read. `unsaid` names
+    the pictures in its words that say nothing of what they show; `left_out` collects, in plain
     words, what was refused."""
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder.resolve()
         self.left_out: list[str] = []
+        self.unsaid: list[str] = []
 
     def file(self, address: str) -> Path:
         """The picture file `address` (relative, or a file: address) stands for. Raises `KitError` when it is

@@ -50,7 +50,10 @@ class _Words(HTMLRenderer):
         return f'<a href="{escape(url)}">{inside}</a>'
 
     def image(self, text: str, url: str, title: str | None = None) -> str:
-        alt = Markup(text).striptags() or title or _named(url)
+        alt = Markup(text).striptags() or title or ""
+        if not alt.strip():
+            self._folder.unsaid.append(_named(url))
+            alt = _named(url)
         try:
             source = self._attached(url) or self._folder.data_uri(url)
         except KitError as error:

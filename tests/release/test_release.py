@@ -1,0 +1,211 @@
+"""A whole release of a small lesson: what is in the folder, that it agrees with itself, and that it is all or nothing.
+Checksums are worked out again with hashlib in the form of sha256sum (GNU coreutils manual, "sha2 utilities"); the
+summary is held to its JSON Schema by jsonschema; pictures are opened with Pillow."""
+
+from __future__ import annotations
+
+import hashlib
+import io
+import json
+import os
+from pathlib import Path
+from typing import Any
+
+import jsonschema
+import pikepdf
+import pytest
+from nbformat import NotebookNode
+from PIL import Image
+
+from kit.errors import KitError
+from kit.language import languages, speaking
+from kit.release import release as releasing
+from kit.release.gate import NotReady
+from kit.release.release import AskedRelease, Released, release
+from kit.release.start_here import Handed, SizeFiles, start_here
+from tests.booklet.conftest import PNG, lesson_at, markdown
+
+ASKED = AskedRelease(forms="a4,html", size="W4", sizes=("W4", "W5"), allow=("ranges",))
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    return {str(file.relative_to(folder)): file.read_bytes() for file in folder.rglob("*") if file.is_file()}
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path, Released]:
+    """(notebook, folder of the release, what was told)."""
+    folder = tmp_path_factory.mktemp("released")
+    notebook = lesson_at(folder)
+    return notebook, folder / "out", release(notebook, folder / "out", ASKED)
+
+
+@pytest.fixture(scope="module")
+def summary(made: tuple[Path, Path, Released]) -> dict[str, Any]:
+    found: dict[str, Any] = json.loads((made[1] / "release.json").read_text())
+    return found
+
+
+def test_everything_is_there(made: tuple[Path, Path, Released]) -> None:
+    _, out, told = made
+    expected = {
+        "SHA256SUMS",
+        "booklet/booklet-a4.pdf",
+        "booklet/booklet.html",
+        "booklet/worksheet-a4.pdf",
+        "release.json",
+        "release.schema.json",
+        "start-here.pdf",
+        *(f"previews/{name}.png" for name in ("cover", "step", "sizes")),
+        *(f"pages/pages-{paper}-{size}.pdf" for paper in ("a4", "letter") for size in ("w4", "w5", "sizes")),
+        *(f"copy-shop/sheet-a0-{size}.pdf" for size in ("w4", "w5", "sizes")),
+        *(f"projector/projector-{size}-{ground}.pdf" for size in ("w4", "w5") for ground in ("light", "dark")),
+        *(f"files/pattern-{size}.{kind}" for size in ("w4", "w5", "sizes") for kind in ("svg", "dxf")),
+        *(f"files/pattern-{size}.json" for size in ("w4", "w5")),
+    }
+    assert set(contents(out)) - {"LICENCE.txt"} == expected == set(told.files) - {"LICENCE.txt"}
+    assert [item.name for item in out.parent.iterdir() if item.name.startswith(".")] == []  # nothing left beside it
+
+
+def test_checksums_are_those_of_the_files(made: tuple[Path, Path, Released]) -> None:
+    files = contents(made[1])
+    lines = files.pop("SHA256SUMS").decode().splitlines()
+    assert dict(reversed(line.split("  ", 1)) for line in lines) == {
+        path: hashlib.sha256(data).hexdigest() for path, data in files.items()
+    }
+
+
+def test_the_summary_keeps_to_its_schema_and_to_the_files(
+    made: tuple[Path, Path, Released], summary: dict[str, Any]
+) -> None:
+    files = contents(made[1])
+    schema = json.loads(files["release.schema.json"])
+    jsonschema.Draft202012Validator.check_schema(schema)
+    jsonschema.validate(summary, schema)
+    listed = {entry["path"]: entry for entry in summary["files"]}
+    assert set(listed) == set(files) - {"SHA256SUMS", "release.json", "release.schema.json"}
+    for path, entry in listed.items():
+        assert entry["bytes"] == len(files[path])
+        assert entry["sha256"] == hashlib.sha256(files[path]).hexdigest()
+        if path.endswith(".pdf"):
+            assert entry["pages"] == len(pikepdf.open(io.BytesIO(files[path])).pages)
+    assert listed["pages/pages-a4-w5.pdf"]["size"] == "W5" and listed["pages/pages-a4-w5.pdf"]["kind"] == "pages"
+    assert listed["pages/pages-a4-sizes.pdf"]["kind"] == "nested" and not listed["pages/pages-a4-sizes.pdf"]["size"]
+    assert summary["checks"] == {
+        "proof": "passed",
+        "sizes": "passed",
+        "words": "passed",
+        "pictures": "passed",
+        "ranges": "skipped",
+    }
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate({**summary, "more": 1}, schema)
+
+
+def test_cloth_is_the_same_in_the_summary_for_every_size(summary: dict[str, Any]) -> None:
+    for entry in summary["cloth_to_buy"]:
+        lengths = [each["length"] for each in entry["sizes"] if each["length"]]
+        assert lengths and all(length > 0 for length in lengths)
+
+
+def test_previews_show_something_and_say_what(made: tuple[Path, Path, Released], summary: dict[str, Any]) -> None:
+    views = [entry for entry in summary["files"] if entry["kind"] == "preview"]
+    assert len(views) == 3
+    for entry in views:
+        with Image.open(made[1] / entry["path"]) as image:
+            assert image.width > 900 and len(image.convert("L").getcolors()) > 20
+        assert entry["alt"]
+
+
+def test_the_same_notebook_gives_the_same_bytes(made: tuple[Path, Path, Released], tmp_path: Path) -> None:
+    notebook, out, _ = made
+    release(notebook, tmp_path / "again", ASKED)
+    again = contents(tmp_path / "again")
+    assert {path for path, data in contents(out).items() if again.get(path) != data} == set()
+    one, two = ((folder / "start-here.pdf").stat().st_mtime for folder in (out, tmp_path / "again"))
+    assert one == two
+
+
+def test_all_reasons_are_told_at_once_and_the_last_good_one_stays(
+    made: tuple[Path, Path, Released], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def spoil(book: NotebookNode) -> None:
+        for cell in book.cells:
+            cell.source = cell.source.replace("hem=hem_turn + 1 * cm", "hem=hem_turn")  # less than the hem takes
+
+    notebook = lesson_at(tmp_path, {"end": [markdown("![](dot.png)")]}, spoil)
+    (notebook.parent / "dot.png").write_bytes(PNG)
+    out = made[1]
+    before = contents(out)
+    asked = AskedRelease(forms="html", languages="en,de", size="W4", sizes=("W4",), allow=("ranges",))
+    with pytest.raises(NotReady) as refused:
+        release(notebook, out, asked)
+    assert {reason.name for reason in refused.value.reasons} >= {"words", "pictures", "proof"}
+    assert contents(out) == before
+    # Waived it is made, and says what was waived.
+    monkeypatch.setattr(releasing._Work, "_papers", lambda *_: None)
+    waived = AskedRelease("html", "en,de", "buyers", "W4", ("W4",), ("ranges", "words", "pictures", "proof"))
+    told = release(notebook, tmp_path / "out", waived)
+    summary = json.loads((tmp_path / "out" / "release.json").read_text())
+    assert {entry["name"] for entry in summary["waived"]} == {reason.name for reason in told.waived}
+    assert summary["checks"]["words"] == summary["checks"]["pictures"] == summary["checks"]["proof"] == "waived"
+    assert summary["languages"] == ["de", "en"] or summary["languages"] == ["en", "de"]
+    assert {"de/start-here.pdf", "en/start-here.pdf"} <= set(contents(tmp_path / "out"))
+
+
+def test_a_failure_while_it_is_made_leaves_the_last_good_one(
+    made: tuple[Path, Path, Released], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    notebook, out, _ = made
+    before = contents(out)
+
+    def broken(*_: object) -> None:
+        raise KitError("no ink.")
+
+    monkeypatch.setattr(releasing, "range_files", broken)
+    with pytest.raises(KitError, match="no ink"):
+        release(notebook, out, AskedRelease(forms="html", size="W4", sizes=("W4",), allow=("ranges",)))
+    assert contents(out) == before
+
+
+def test_a_folder_of_other_things_is_left_alone(tmp_path: Path) -> None:
+    (tmp_path / "thesis.txt").write_text("mine")
+    with pytest.raises(KitError, match="holds other things than an earlier release"):
+        release(lesson_at(tmp_path), tmp_path, ASKED)
+    assert (tmp_path / "thesis.txt").read_text() == "mine"
+    with pytest.raises(KitError, match="there is a file where the folder should go"):
+        release(tmp_path / "lesson" / "pebble_top.ipynb", tmp_path / "thesis.txt", ASKED)
+
+
+def test_the_folder_is_exchanged_in_one_step(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    out = tmp_path / "out"
+    releasing._put({"release.json": b"{}", "a/b.txt": b"one"}, out, 1_000_000_000)
+    assert contents(out) == {"release.json": b"{}", "a/b.txt": b"one"}
+    assert (out / "a" / "b.txt").stat().st_mtime == 1_000_000_000
+    releasing._put({"release.json": b"{}"}, out, 1_000_000_000)
+    assert contents(out) == {"release.json": b"{}"}
+    real, calls = os.replace, []
+
+    def once(source: Path, target: Path) -> None:
+        calls.append(target)
+        if len(calls) == 2:
+            raise OSError(28, "No space left on device")
+        real(source, target)
+
+    monkeypatch.setattr(releasing.os, "replace", once)
+    with pytest.raises(KitError, match="cannot be put in place"):
+        releasing._put({"release.json": b"new"}, out, 1_000_000_000)
+    assert contents(out) == {"release.json": b"{}"} and [item.name for item in tmp_path.iterdir()] == ["out"]
+
+
+@pytest.mark.parametrize("code", sorted(languages()))
+def test_the_first_page_is_one_page_in_every_language(code: str) -> None:
+    from kit import Lesson, bodice_block
+
+    info = Lesson("Top", start=bodice_block, licence="For your own sewing and for teaching.").work().lesson
+    sizes = [f"W{number}" for number in range(1, 11)]
+    rows = [SizeFiles(size, f"pages/pages-a4-{size}.pdf", 20, f"pages/pages-letter-{size}.pdf", 21) for size in sizes]
+    handed = Handed("booklet/booklet.html", "booklet/booklet-a4.pdf", (*rows, rows[0]), True, "copy-shop/", "p/", "f/")
+    with speaking(code):
+        page = start_here(info, handed)
+    assert len(pikepdf.open(io.BytesIO(page)).pages) == 1
