@@ -123,8 +123,8 @@ def word_reasons(ran: Ran, notebook: Path, asked: Iterable[str]) -> Iterator[Rea
 
 
 def picture_reasons(html: str, unsaid: Iterable[str] = ()) -> Iterator[Reason]:
-    """Pictures in a booklet's page that say nothing to those who cannot see them; `unsaid` are those of the lesson's own
-    words that go by the name of their file for want of others."""
+    """Pictures in a booklet's page that say nothing to those who cannot see them; `unsaid` are those of the lesson's
+    own words that go by the name of their file for want of others."""
     do = "Say in the words between its brackets, or in alt=, what it shows."
     yield from _few(
         "pictures", ((f"The picture {name} has no alternative text.", do) for name in (*unsaid, *silent(html)))

@@ -45,7 +45,7 @@ def previews(pdf: bytes, book: Booklet, pattern: Pattern) -> tuple[Preview, ...]
         found: list[tuple[str, _Mark, str]] = [
             ("cover", _Mark(0, title, 0, 0.0), say("release.preview_cover", title=title))
         ]
-        steps = [record.title for record in (*pattern.sewing, *pattern.steps)]
+        steps = [*(record.title for record in pattern.sewing), *(record.title for record in pattern.steps)]
         step = _first_step(marks, (book.sewing.title, book.drafting.title))
         if step is not None:
             name = next((known for known in steps if step.title.lstrip("0123456789").startswith(known)), step.title)

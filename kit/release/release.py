@@ -9,11 +9,10 @@ from __future__ import annotations
 
 import io
 import os
-import shutil
 import tempfile
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -49,6 +48,7 @@ from kit.release.previews import previews
 from kit.release.start_here import Handed, SizeFiles, start_here
 from kit.release.summary import SCHEMA, SUMMARY, SUMS, FileMade, schema_text, summary_json, summary_text, sums_text
 from kit.rulers import ruled
+from kit.scratch import alone_in, scratch
 
 _FOLDERS = {"pages": "pages", "sheet": "copy-shop", "projector": "projector", "pattern": "files"}
 _KINDS = {"pages": "pages", "sheet": "sheet", "projector": "projector"}
@@ -205,8 +205,8 @@ class _Work:
         pattern = ran.handover.pattern
         assert self.bought is not None
         look = read_theme(self.folder)
-        with tempfile.TemporaryDirectory(prefix="lessonkit-") as scratch:
-            made = Path(scratch)
+        with tempfile.TemporaryDirectory(prefix="lessonkit-") as home:
+            made = Path(home)
             writing = Writing(
                 ran,
                 prove(pattern),
@@ -310,8 +310,11 @@ def _put(made: dict[str, bytes], out: Path, moment: int) -> None:
     """Write the files beside `out`, and have that folder take its place."""
     out = out.absolute()
     make_folder(out.parent)
-    with _beside(out) as scratch:
-        new, old = scratch / "new", scratch / "old"
+    with (
+        alone_in(out.parent),
+        scratch(f".lessonkit-release-{out.name}-", out.parent, partial(_brought_back, out)) as beside,
+    ):
+        new, old = beside / "new", beside / "old"
         try:
             new.mkdir()
             for path, data in sorted(made.items()):
@@ -337,15 +340,7 @@ def _put(made: dict[str, bytes], out: Path, moment: int) -> None:
             ) from error
 
 
-@contextmanager
-def _beside(out: Path) -> Iterator[Path]:
-    try:
-        scratch = Path(tempfile.mkdtemp(prefix=".lessonkit-", dir=out.parent))
-    except OSError as error:
-        raise KitError(
-            f"nothing can be written there ({error.strerror}).", where=str(out.parent), do="Choose another with --out."
-        ) from error
-    try:
-        yield scratch
-    finally:
-        shutil.rmtree(scratch, ignore_errors=True)
+def _brought_back(out: Path, left: Path) -> None:
+    """A process was killed while it exchanged the folders: the earlier release goes back where it was."""
+    if (left / "old").is_dir() and not out.exists():
+        os.replace(left / "old", out)
