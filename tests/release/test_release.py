@@ -187,8 +187,8 @@ def test_the_folder_is_exchanged_in_one_step(tmp_path: Path, monkeypatch: pytest
     real, calls = os.replace, []
 
     def once(source: Path, target: Path) -> None:
-        calls.append(target)
-        if len(calls) == 2:
+        calls.append(Path(target))
+        if calls.count(out) == 1 and calls[-1] == out:  # the new one; the old one may go back
             raise OSError(28, "No space left on device")
         real(source, target)
 
@@ -196,6 +196,18 @@ def test_the_folder_is_exchanged_in_one_step(tmp_path: Path, monkeypatch: pytest
     with pytest.raises(KitError, match="cannot be put in place"):
         releasing._put({"release.json": b"new"}, out, 1_000_000_000)
     assert contents(out) == {"release.json": b"{}"} and [item.name for item in tmp_path.iterdir()] == ["out"]
+
+
+def test_a_release_whose_exchange_was_killed_comes_back(tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    left = tmp_path / ".lessonkit-release-out-killed"
+    (left / "old").mkdir(parents=True)
+    (left / "old" / "release.json").write_text("{}")
+    releasing._brought_back(out, left)
+    assert contents(out) == {"release.json": b"{}"}
+    (left / "old").mkdir()
+    releasing._brought_back(out, left)  # where one stands already nothing is moved
+    assert contents(out) == {"release.json": b"{}"} and (left / "old").is_dir()
 
 
 @pytest.mark.parametrize("code", sorted(languages()))
