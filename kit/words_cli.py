@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -20,13 +21,19 @@ def add_words(commands: Any, code: str = "") -> None:
     words.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
     words.add_argument("--language", required=True, metavar="CODE", help="the language to translate into, such as es")
     words.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
+    words.add_argument(
+        "--draft",
+        action="store_true",
+        help="fill the gaps with the kit's own words where only one translation is possible",
+    )
     words.set_defaults(run=_words)
 
 
 def _words(options: argparse.Namespace) -> int:
     from kit.booklet.own_language import markdown_cells
     from kit.booklet.run_notebook import read_notebook, run_notebook
-    from kit.language import languages
+    from kit.language import SOURCE, languages
+    from kit.lesson.drafted_words import drafted
     from kit.lesson.own_words import own_texts
     from kit.lesson.word_file import path_of, read_words, write_words
 
@@ -45,9 +52,14 @@ def _words(options: argparse.Namespace) -> int:
             do='Choose another one, or say what it is written in: Lesson(..., language="...").',
         )
     texts = own_texts(ran.handover, markdown_cells(ran.notebook))
-    counted = write_words(path, texts, lesson.title, options.language)
+    draft = None
+    if options.draft and lesson.language == SOURCE:
+        draft = partial(drafted, language=options.language)
+    counted = write_words(path, texts, lesson.title, options.language, draft)
     print(path)
     looked = f", {counted.fuzzy} more to be looked at again (marked fuzzy)" if counted.fuzzy else ""
+    if options.draft:
+        print(f"{counted.drafted} texts were filled in from the kit's own words; read them.")
     print(f"{counted.done} of {counted.total} texts are translated{looked}.")
     if options.language not in languages():
         print(f"The kit itself has no words in '{options.language}' yet; it has {', '.join(languages())}.")

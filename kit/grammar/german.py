@@ -103,6 +103,8 @@ def _in_case(case: str) -> Callable[..., str]:
         wanted, before = str(text), str(options.get("with", ""))
         found = _each(wanted, lambda name: _declined(name, case))
         if found is None:
+            if before == "zu" and wanted[:1].isdigit():
+                return wanted  # "bis 3 cm ab dem Saum": "bis zu 3 cm" would mean at most
             return f"{before or ('von' if case == 'gen' else '')} {wanted}".strip()
         if not before:
             return found

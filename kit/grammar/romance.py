@@ -66,7 +66,7 @@ class Tongue:
         parts = [text] if told(text) else self.between.split(text)
         found = parts[:1]
         for joint, part in zip(parts[1::2], parts[2::2], strict=True):
-            if self.going_on.match(part):
+            if self.going_on.match(part) or part[:1].isdigit():
                 found[-1] += joint + part
             else:
                 found += [joint, part]

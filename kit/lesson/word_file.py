@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import io
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -26,17 +26,20 @@ _HEADER = """\
 # Write the translation between the quotes after msgstr. Leave what stands in braces as it is, such as {{hem}}.
 # Take the word fuzzy out once you have looked at an entry again.
 #"""
+_DRAFTED = "filled in from the kit's own words"
 _COMMENT = 200
 _LINE = re.compile(r'\s*(?:(?:msgctxt|msgid|msgid_plural|msgstr(?:\[\d+\])?)\s*)?"(?:[^"\\]|\\.)*"\s*')
 
 
 @dataclass(frozen=True)
 class Counted:
-    """How many of a lesson's texts are translated, how many are marked fuzzy, and how many there are."""
+    """How many of a lesson's texts are translated, how many are marked fuzzy, how many there are, and how many of the
+    translated were filled in just now."""
 
     done: int
     fuzzy: int
     total: int
+    drafted: int = 0
 
 
 def path_of(notebook: Path, language: str) -> Path:
@@ -75,11 +78,16 @@ def read_words(path: Path, language: str) -> Catalog | None:
         raise KitError(f"it cannot be read ({error}).", where=path.name, do=do) from None
 
 
-def write_words(path: Path, texts: Iterable[OwnText], title: str, language: str) -> Counted:
-    """Write or update the file with the lesson's `texts`, atomically, and count what is translated. `KitError` when the
-    file there is broken (it then stays as it was) or cannot be written."""
+def write_words(
+    path: Path, texts: Iterable[OwnText], title: str, language: str, draft: Callable[[str], str] | None = None
+) -> Counted:
+    """Write or update the file with the lesson's `texts`, atomically, and count what is translated. `draft` gives the
+    translation of a text that has none yet, or "". `KitError` when the file there is broken (it then stays as it was)
+    or cannot be written."""
     known = read_words(path, language)
     updated, counted = merged(known, texts, title, language)
+    if draft is not None:
+        counted = _filled(updated, counted, draft)
     out = io.BytesIO()
     write_po(out, updated, width=100, include_previous=True)
     data = out.getvalue()
@@ -116,6 +124,17 @@ def merged(known: Catalog | None, texts: Iterable[OwnText], title: str, language
     fuzzy = sum(1 for message in messages if message.fuzzy)
     done = sum(1 for message in messages if _said(message) and not message.fuzzy)
     return known, Counted(done, fuzzy, len(messages))
+
+
+def _filled(catalogue: Catalog, counted: Counted, draft: Callable[[str], str]) -> Counted:
+    """The gaps of a catalogue filled, each with a remark that says so."""
+    drafts = 0
+    for message in catalogue:
+        if message.id and not _said(message) and (text := draft(str(message.id))):
+            message.string = text
+            message.user_comments = [*message.user_comments, _DRAFTED]
+            drafts += 1
+    return Counted(counted.done + drafts, counted.fuzzy, counted.total, drafts)
 
 
 def _said(message: Message) -> bool:

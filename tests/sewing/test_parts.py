@@ -160,7 +160,7 @@ def test_a_part_is_said_in_every_language() -> None:
         "en": "the side seam of the front from the shoulder seam to the upper mark of the slit",
         "de": "Seitennaht von Front von der Schulternaht bis zur oberen Markierung von slit",
         "es": "costura lateral de front desde la costura del hombro hasta la marca superior de slit",
-        "fr": "couture de côté de front entre la couture d’épaule et le repère supérieur de slit",
+        "fr": "couture de côté de front de la couture d’épaule jusqu’au repère supérieur de slit",
     }
 
 

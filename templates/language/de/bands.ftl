@@ -4,8 +4,8 @@ seam_band-why = Der äußere Bund ist der sichtbare; er bekommt Einlage, damit s
 
 band_ends-fold = { ACC($pieces) } der Länge nach rechts auf rechts falten, Kante auf Kante.
 band_ends-fold_marked = { ACC($pieces) } an der markierten Linie der Länge nach rechts auf rechts falten; eine lange Kante steht über die andere vor.
-band_ends-sew = { ACC($edge) } steppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln.
-band_ends-sew_set = { ACC($edge) } steppen, { $allowance } von der Schnittkante, vom Bruch bis zu der Naht, die den Bund hält, nur durch seine beiden Lagen. Das Kleidungsstück dabei weghalten und an beiden Enden verriegeln.
+band_ends-sew = { DAT($edge, with: "an") } quer steppen, durch beide Lagen, { $allowance } von der Schnittkante, und am Bruch verriegeln.
+band_ends-sew_set = { DAT($edge, with: "an") } quer steppen, { $allowance } von der Schnittkante, vom Bruch bis zu der Naht, die den Bund hält, nur durch seine beiden Lagen. Das Kleidungsstück dabei weghalten und an beiden Enden verriegeln.
 band_ends-extra = Am Übertritt um die Ecke weitersteppen, durch beide Längskanten, bis dorthin, wo das Kleidungsstück beginnt. Dort die Nahtzugabe bis an die Stiche einschneiden.
 band_ends-trim = Nahtzugaben zurückschneiden und die Ecken bis dicht an die Stiche abschrägen.
 band_ends-why = Die Enden werden von innen genäht und gewendet, damit am Verschluss keine offene Kante bleibt.

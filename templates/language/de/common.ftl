@@ -27,7 +27,7 @@ phrase-more_places = { $first }, { $last }
 
 # Ein Teil einer Kante von einer Stelle zur anderen, „Seitennaht von Schlitz bis Saum“; und die Stellen.
 phrase-part = { $place } { $stretch }
-phrase-stretch = von { DAT($start) } bis { DAT($end, with: "zu") }
+phrase-stretch = { DAT($start, with: "von") } bis { DAT($end, with: "zu") }
 phrase-stretch_below = von { $start } bis { $end } unterhalb { GEN($edge) }
 phrase-stretch_above = von { $start } bis { $end } oberhalb { GEN($edge) }
 phrase-stretch_from = von { $start } bis { $end }, von { DAT($edge) } aus gemessen

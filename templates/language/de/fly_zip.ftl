@@ -2,8 +2,8 @@
 
 fly_zip-face = { ACC($facing) } rechts auf rechts auf { ACC($over) } stecken und { $allowance } von der Kante bis zum Ende der Öffnung steppen. Die Nahtzugabe auf die Hälfte zurückschneiden, zum Beleg bügeln und knapp auf dem Beleg absteppen; den Beleg nach innen wenden und bügeln.
 fly_zip-press = { ACC($under) } nach innen umbügeln, { $out } außerhalb der Nahtlinie.
-fly_zip-under = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses ({ $length } lang, rechte Seite oben) legen, den Schieber { $top } unter der oberen Nahtlinie, den unteren Anschlag oberhalb des Öffnungsendes, und stecken.
-fly_zip-under_flush = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses ({ $length } lang, rechte Seite oben) legen, den Schieber an der oberen Nahtlinie, den unteren Anschlag oberhalb des Öffnungsendes, und stecken.
+fly_zip-under = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses von { $length } Länge, rechte Seite oben, legen, den Schieber { $top } unter der oberen Nahtlinie, den unteren Anschlag oberhalb des Öffnungsendes, und stecken.
+fly_zip-under_flush = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses von { $length } Länge, rechte Seite oben, legen, den Schieber an der oberen Nahtlinie, den unteren Anschlag oberhalb des Öffnungsendes, und stecken.
 fly_zip-shield = { ACC($shield) } darunter feststecken, die Schnittkante auf gleicher Höhe mit der des Bandes.
 fly_zip-stitch_under = Mit dem Reißverschlussfuß die Bruchkante { GEN($under) } knappkantig auf das Band steppen, durch alles, was darunterliegt.
 fly_zip-close = Den Schlitz so schließen, wie er getragen wird: { ACC($over) } über den Reißverschluss legen, die Kante auf der Nahtlinie der anderen Seite, und zustecken oder zuheften.

@@ -33,5 +33,5 @@ french_seam-why_wrong_sides = Links auf links sieht die erste Naht verkehrt aus:
 press-open = Die Nahtzugaben { GEN($edge) } auseinanderbügeln, zuerst von der linken Stoffseite, dann leicht von der rechten unter einem Bügeltuch.
 press-one_side = Die Nahtzugaben { GEN($edge) } zusammen zu einer Seite bügeln.
 press-towards = Die Nahtzugaben { GEN($edge) } zusammen in Richtung { GEN($piece) } bügeln.
-press-edge = Die Naht { DAT($edge, with: "an") } genau an die Kante rollen und bügeln.
+press-edge = { ACC($edge) } genau an die Kante rollen und bügeln.
 press-why = Jede Naht bügeln, bevor eine andere sie kreuzt: danach kommt das Eisen nicht mehr hinein.

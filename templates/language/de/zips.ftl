@@ -1,8 +1,8 @@
 # Sätze von kit/sewing/operations/zips.py.
 
 lapped_zip-press = { ACC($over) } an der Nahtlinie { $allowance } breit nach innen umbügeln. Gegenüber { ACC($under) } etwas außerhalb der Nahtlinie nach innen umbügeln.
-lapped_zip-under = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses ({ $length } lang) legen, den Schieber { $top } unter der oberen Nahtlinie, und stecken.
-lapped_zip-under_flush = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses ({ $length } lang) legen, den Schieber an der oberen Nahtlinie, und stecken.
+lapped_zip-under = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses von { $length } Länge legen, den Schieber { $top } unter der oberen Nahtlinie, und stecken.
+lapped_zip-under_flush = Die Bruchkante { GEN($under) } dicht neben die Zähnchen des geschlossenen Reißverschlusses von { $length } Länge legen, den Schieber an der oberen Nahtlinie, und stecken.
 lapped_zip-stitch_under = Mit dem Reißverschlussfuß die Bruchkante { GEN($under) } knappkantig auf das Band steppen.
 lapped_zip-lay = { ACC($over) } über den Reißverschluss legen, die Bruchkante auf der Nahtlinie der anderen Seite, sodass die Zähnchen verdeckt sind; stecken oder heften.
 lapped_zip-stitch_over = Von der rechten Stoffseite { $lap } neben der Bruchkante steppen: unterhalb des Reißverschlussendes quer, drehen und bis oben. Zum Vorbeinähen am Schieber den Reißverschluss öffnen.

@@ -10,7 +10,7 @@ band_ends-extra = En el extremo que monta, siga la costura doblando la esquina, 
 band_ends-trim = Recorte los márgenes y corte las esquinas en diagonal, muy cerca de las puntadas.
 band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para que no quede ningún borde sin rematar donde se abrocha la pretina.
 
-set_band-staystitch = Haga una costura de refuerzo a { $row } por fuera de la línea de costura { DEL($edge) } y dé piquetes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
+set_band-staystitch = Haga una costura de refuerzo a lo largo { DEL($edge) }, a { $row } por fuera de la línea de costura, y dé piquetes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_curve = Dé piquetes en el margen { DEL($edge) } hasta la costura de refuerzo, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_band = Dé piquetes en el margen { DEL($straight) } casi hasta la línea de costura, más o menos cada { $spacing } donde la curva { DEL($edge) } es más cerrada, para que el margen se abra alrededor de ella.
 set_band-pin = Sujete con alfileres { EL($band) } sobre { EL($edge) }, derecho con derecho.

@@ -30,8 +30,8 @@ french_seam-takes = Las dos costuras juntas ocupan el margen de costura de { $to
 french_seam-why = La costura francesa encierra sus bordes y va bien en telas finas que se deshilachan o transparentan. En telas gruesas abulta demasiado.
 french_seam-why_wrong_sides = La primera costura, revés con revés, parece un error: al volver las piezas todo queda bien y los bordes se esconden dentro.
 
-press-open = Abra con la plancha la costura { DEL($edge) }, primero por el revés y después con suavidad por el derecho, con un paño de planchar.
+press-open = Abra con la plancha { EL($edge) }, primero por el revés y después con suavidad por el derecho, con un paño de planchar.
 press-one_side = Planche hacia un mismo lado los márgenes { DEL($edge) }.
 press-towards = Planche los márgenes { DEL($edge) } hacia { EL($piece) }.
-press-edge = Haga rodar la costura { DEL($edge) } hasta el mismo borde y planche.
+press-edge = Haga rodar { EL($edge) } hasta el mismo borde y planche.
 press-why = Planche cada costura antes de que otra la cruce: después la plancha ya no llega.

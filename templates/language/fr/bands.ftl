@@ -10,7 +10,7 @@ band_ends-extra = Du côté de la croisure, continuer la piqûre après l’angl
 band_ends-trim = Recouper les marges et couper les angles au ras des points.
 band_ends-why = Les extrémités sont piquées par l’intérieur puis retournées, pour qu’aucun bord brut ne reste là où la ceinture se ferme.
 
-set_band-staystitch = Faire une piqûre de soutien à { $row } à l’extérieur de la ligne de couture { DU($edge) } et cranter la marge jusqu’à elle, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
+set_band-staystitch = Faire une piqûre de soutien le long { DU($edge) }, à { $row } à l’extérieur de la ligne de couture, et cranter la marge jusqu’à elle, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
 set_band-clip_curve = Cranter la marge { DU($edge) } jusqu’à la piqûre de soutien, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
 set_band-clip_band = Cranter la marge { DU($straight) } presque jusqu’à la ligne de couture, tous les { $spacing } environ là où la courbe { DU($edge) } est la plus forte, pour que la marge s’écarte autour d’elle.
 set_band-pin = Épingler { LE($band) } sur { LE($edge) }, endroit contre endroit.

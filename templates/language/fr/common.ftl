@@ -28,7 +28,7 @@ phrase-more_places = { $first }, { $last }
 # Se lisent après « à » et « la moitié ».
 # Une partie d’un bord, d’un endroit à un autre : « couture de côté entre fente et bas » ; et ces endroits.
 phrase-part = { $place } { $stretch }
-phrase-stretch = entre { LE($start) } et { LE($end) }
+phrase-stretch = { DU($start) } jusqu’{ AU($end) }
 phrase-stretch_below = de { $start } à { $end } sous { LE($edge) }
 phrase-stretch_above = de { $start } à { $end } au-dessus { DU($edge) }
 phrase-stretch_from = de { $start } à { $end } à partir { DU($edge) }
@@ -148,7 +148,7 @@ alt-flat = { LE($piece) } par-dessus, { $face }.
 alt-turned = Le bord est replié de { $depth } le long { DU($edge) }.
 alt-row = Une nouvelle piqûre suit { LE($edge) }.
 alt-row_inside = Une nouvelle piqûre suit { LE($edge) }, à { $inset } à l’intérieur du bord.
-alt-row_outside = Une nouvelle piqûre dans la marge, à { $inset } à l’extérieur de la ligne de couture { DU($edge) }.
+alt-row_outside = Une nouvelle piqûre dans la marge { DU($edge) }, à { $inset } à l’extérieur de la ligne de couture.
 alt-old_row = La piqûre précédente se voit le long { DU($edge) }.
 alt-gap = Elle laisse une ouverture de { $gap }.
 alt-strip = L’image montre { LE($strip) }.

@@ -9,5 +9,5 @@ topstitch-sew_rows = Surpiquer { LE($edge) } sur l’endroit en { $rows } rangs 
 topstitch-edge_rows = Surpiquer { LE($edge) } sur l’endroit en { $rows } rangs espacés de { $apart }, le premier au ras du bord, à { $distance }.
 topstitch-why = Une piqûre faite sur l’endroit tient le bord à plat et les épaisseurs en place, et elle est faite pour être vue.
 
-staystitch-sew = Faire une piqûre de soutien à { $distance } à l’extérieur de la ligne de couture { DU($edge) }, pour que le bord ne s’étire pas.
+staystitch-sew = Faire une piqûre de soutien le long { DU($edge) }, à { $distance } à l’extérieur de la ligne de couture, pour que le bord ne s’étire pas.
 staystitch-why = Une courbe coupée en travers du fil s’étire dès qu’on la manipule.

@@ -30,8 +30,8 @@ french_seam-takes = Les deux piqûres ensemble prennent la marge de couture de {
 french_seam-why = Une couture anglaise enferme ses bords bruts et convient aux tissus fins qui s’effilochent ou laissent voir au travers. En tissu épais, elle est trop grosse.
 french_seam-why_wrong_sides = La première piqûre semble faite à l’envers, envers contre envers : le retournement remet tout en ordre et cache les bords à l’intérieur.
 
-press-open = Ouvrir au fer la couture { DU($edge) }, d’abord sur l’envers, puis légèrement sur l’endroit sous une pattemouille.
+press-open = Ouvrir au fer { LE($edge) }, d’abord sur l’envers, puis légèrement sur l’endroit sous une pattemouille.
 press-one_side = Coucher d’un côté au fer les marges { DU($edge) }.
 press-towards = Coucher au fer les marges { DU($edge) } vers { LE($piece) }.
-press-edge = Rouler la couture juste au bord { DU($edge) } et repasser.
+press-edge = Rouler { LE($edge) } juste au bord et repasser.
 press-why = Repasser chaque couture avant qu’une autre ne la croise : après, le fer n’y a plus accès.
