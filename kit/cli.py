@@ -22,6 +22,7 @@ from kit.help_cli import add_help
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
 from kit.release_cli import add_release
+from kit.roster_cli import add_roster
 from kit.terminal_cli import ended
 from kit.trust_cli import say_code
 from kit.words_cli import add_words
@@ -106,6 +107,7 @@ def parser() -> argparse.ArgumentParser:
     _pages_parser(commands)
     add_commands(commands, _CODE)
     add_words(commands, _CODE)
+    add_roster(commands, _CODE)
     add_compare(commands, _CODE)
     add_grade(commands, _CODE)
     add_release(commands, _CODE)

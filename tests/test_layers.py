@@ -28,7 +28,7 @@ FLOORS = (
     ("picture",),
     ("paper",),
     ("booklet",),
-    ("family", "release"),
+    ("family", "release", "roster"),
     ("reference",),
     ("live",),
     ("page",),

@@ -95,10 +95,12 @@ def work(
     units: System | None,
     sizes: Sequence[str] = (),
     asked: AskedDraft | None = None,
+    chart: tuple[SizeRow, ...] | None = None,
 ) -> Handover:
     """Work `lesson` for `size` and `units` (None: as its sidecar says), and for each size of its chart the
     finished measurements. `sizes` names more sizes to work, "all" every one; `asked` the values and the draft (None:
-    the corrected one, at the values that stand). Raises `KitError` for an unknown size or a pattern that cannot be
+    the corrected one, at the values that stand); `chart` is that of an earlier handover of the same lesson, which is
+    not worked again. Raises `KitError` for an unknown size or a pattern that cannot be
     drafted."""
     asked = asked or AskedDraft()
     if size is not None or units is not None:
@@ -111,7 +113,8 @@ def work(
     pattern = in_system(as_asked(lesson.work() if moved else story, asked.draft), lesson.units)
     notes = troubles(lesson.sitting, lesson.definition)
     fittings = _fittings(lesson, story)
-    return Handover(pattern, tuple(_chart(lesson, pattern)), notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
+    rows = tuple(_chart(lesson, pattern)) if chart is None else chart
+    return Handover(pattern, rows, notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
 
 
 def alone(given: Handover) -> Handover:

@@ -41,6 +41,8 @@ from kit.units import System
 
 Progress = Callable[[str], None]
 
+QUESTION = "lessonkit-handover"
+"""Tags the cells put behind a notebook's own."""
 _ANSI = re.compile(r"\x1b\[[0-9;]*[A-Za-z]")
 _FILE = re.compile(r"\([^()\s]*, line ")
 _TITLED = re.compile(r"""@\w+\.(?:step|sew)\(\s*(["'])(.+?)\1""")
@@ -168,10 +170,11 @@ def run_and_ask(
     timeout: int = 120,
     progress: Progress | None = None,
     asking: Progress | None = None,
+    patient: bool = False,
 ) -> tuple[NotebookNode, tuple[str, ...]]:
     """Run every code cell of `book` as `run_notebook` does, then each of `questions` (source code) in the same
     kernel; gives the executed notebook and what each question displayed as `mimetype` ("" for nothing).
-    `asking` is told the number of each question, counted from 1, as it begins.
+    `asking` is told the number of each question, counted from 1, as it begins; `patient`: a question may take any time.
 
     Raises `KitError` in plain words for a cell that fails, with the cell's place and title.
     """
@@ -180,14 +183,14 @@ def run_and_ask(
         cell.setdefault("id", f"cell-{index + 1}")
     book.nbformat_minor = max(5, book.get("nbformat_minor", 5))
     count = len(book.cells)
-    book.cells += [nbformat.v4.new_code_cell(text, metadata={"tags": ["lessonkit-handover"]}) for text in questions]
+    book.cells += [nbformat.v4.new_code_cell(text, metadata={"tags": [QUESTION]}) for text in questions]
     with scratch("lessonkit-run-") as private:
         # The kernel reads the order of cells from a file; it must be the notebook being run, which may
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
         copy = private / f"{Path(name).stem}.ipynb"
         copy.write_text(nbformat.writes(book), encoding="utf-8")
         environment = {**os.environ, BUILD: "1", NOTEBOOK: str(copy)}
-        client = _Client(book, folder, timeout, progress, private, count, asking)
+        client = _Client(book, folder, timeout, progress, private, count, asking, patient)
         try:
             try:
                 # What the kernel itself complains of, in words of its own, goes to a file.
@@ -290,11 +293,12 @@ class _Client(NotebookClient):
         scratch: Path,
         count: int,
         asking: Progress | None,
+        patient: bool,
     ) -> None:
         super().__init__(
             book,
             kernel_name="python3",
-            timeout=timeout,
+            timeout_func=lambda cell: None if patient and QUESTION in cell.metadata.get("tags", ()) else timeout,
             startup_timeout=180,  # a kernel on a busy machine
             resources={"metadata": {"path": str(folder)}},
             on_cell_start=self._start,
