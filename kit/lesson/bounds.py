@@ -7,17 +7,17 @@ and a setting that breaks it is refused before any step is, by the name of the s
 
 from __future__ import annotations
 
-import inspect
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Literal, cast
+from typing import Literal
 
 from kit.body.body import Body
 from kit.diagnostic import Message, Value, list_of, measure, measured, message
 from kit.errors import KitError, near
+from kit.lesson.author_function import check_names, given_by, names_of
 from kit.lesson.parameter import Bound, Parameter
-from kit.units import Length, Size, length
+from kit.units import Length
 
 Which = Literal["at_least", "at_most"]
 _WAYS: tuple[Which, Which] = ("at_least", "at_most")
@@ -42,18 +42,10 @@ def _check_bound(name: str, which: str, bound: Bound) -> None:
             where=where,
             do=f"Write a fixed bound as {plain}=...; one that follows from others as {which}=lambda hem_rise: ...",
         )
-    arguments = inspect.signature(bound).parameters.values()
-    if not arguments or any(one.kind is not one.POSITIONAL_OR_KEYWORD for one in arguments):
-        raise KitError(
-            f"{which} must name the values it follows from.", where=where, do=f"Write {which}=lambda hem_rise: ..."
-        )
-    if name in inspect.signature(bound).parameters:
+    do = f"Write {which}=lambda hem_rise: ..."
+    check_names(bound, f"{which} must name the values it follows from.", where, do)
+    if name in names_of(bound):
         raise KitError(f"{which} of '{name}' follows from '{name}' itself.", where=where, do="Name other values.")
-
-
-def bound_names(bound: Bound) -> tuple[str, ...]:
-    """The parameters and measurements a bound follows from."""
-    return tuple(inspect.signature(bound).parameters)
 
 
 @dataclass(frozen=True)
@@ -87,17 +79,7 @@ def bound_value(parameter: Parameter, which: Which, known: Known) -> float:
     `KitError` for a name there is not, and for a function that stops or gives no such value."""
     bound: Bound = getattr(parameter, which)
     where = f"Parameter '{parameter.name}', {which}"
-    try:
-        found = bound(*(known[name] for name in bound_names(bound)))
-        plain = float(length(cast("Size", found), where)) if parameter.kind == "length" else float(found)
-    except KitError as error:
-        raise error.at(where) from None
-    except Exception as error:
-        raise KitError(
-            f"it stopped with {type(error).__name__}: {error}.",
-            where=where,
-            do="Give back a length with its unit, or a number.",
-        ) from None
+    plain = given_by(bound, known.__getitem__, parameter.kind, where)
     step = 0.01 if parameter.kind == "share" else 1.0
     whole = math.ceil(plain / step - _SLACK) if which == "at_least" else math.floor(plain / step + _SLACK)
     return whole * step
@@ -112,7 +94,7 @@ def outside(known: Known) -> KitError | None:
                 continue
             value, end = known.values[parameter.name], bound_value(parameter, which, known)
             if value < end - _SLACK if which == "at_least" else value > end + _SLACK:
-                causes = list_of([known.said(name) for name in bound_names(getattr(parameter, which))], "list")
+                causes = list_of([known.said(name) for name in names_of(getattr(parameter, which))], "list")
                 name, told = parameter.label, _told(parameter, which, end)
                 return KitError(
                     message(

@@ -18,7 +18,7 @@ from kit.body.make import completed
 from kit.body.measures import MEASUREMENTS
 from kit.errors import KitError, near
 from kit.lesson import exercise, presets
-from kit.lesson.bounds import bound_names
+from kit.lesson.author_function import names_of
 from kit.lesson.cells import added, earlier
 from kit.lesson.exercise import Exercise
 from kit.lesson.fitting import Written
@@ -74,7 +74,7 @@ class Definition:
         asked = [name for entry in self.entries for name in (*entry.uses, entry.over)]
         used = {*getattr(self.start, "measures", ()), *asked}
         for one in self.parameters:
-            used |= {*followed(one), *(name for end in (one.at_least, one.at_most) if end for name in bound_names(end))}
+            used |= {*followed(one), *(name for end in (one.at_least, one.at_most) if end for name in names_of(end))}
         if not used & {*MEASUREMENTS} and any(one.sizes for one in self.parameters):
             used |= {*self.chart.keys[:1]}  # what stands for each size needs a place among them
         return tuple(name for name in (*MEASUREMENTS, *self.own_names) if name in used)

@@ -3,18 +3,18 @@ somebody moves its slider."""
 
 from __future__ import annotations
 
-import inspect
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from typing import Any, cast
+from typing import Any
 
 from kit.body.body import NOBODY, Body
 from kit.body.chart import SizeChart
 from kit.diagnostic import Message, as_value, list_of, message
 from kit.errors import KitError, near
+from kit.lesson.author_function import check_names, given_by, names_of, number
 from kit.lesson.by_size import by_size, read_at
-from kit.lesson.parameter import Bound, Kind, Parameter, parameter_of
-from kit.units import Length, Size, length
+from kit.lesson.parameter import Kind, Parameter, parameter_of
+from kit.units import Length
 
 _STEP = {"length": 1.0, "share": 0.01, "count": 1.0}
 
@@ -33,17 +33,12 @@ def following_parameter(
     where = f"Parameter '{name}'"
     low, high = ends
     if callable(default):
-        arguments = inspect.signature(default).parameters.values()
-        if not arguments or any(one.kind is not one.POSITIONAL_OR_KEYWORD for one in arguments):
-            raise KitError(
-                "its function must name the measurements it follows from.",
-                where=where,
-                do="Write lambda waist_girth: waist_girth / 2 + 40 * cm.",
-            )
+        do = "Write lambda waist_girth: waist_girth / 2 + 40 * cm."
+        check_names(default, "its function must name the measurements it follows from.", where, do)
         new = replace(parameter_of(name, kind, low, low, high, *words), follows=default)
     else:
         rows = by_size(default, chart, where)
-        values = tuple((size, _number(value, kind, f"{where}, size {size}")) for size, value in rows)
+        values = tuple((size, number(value, kind, f"{where}, size {size}")) for size, value in rows)
         new = replace(parameter_of(name, kind, low, low, high, *words), sizes=values)
     for body in chart.bodies():
         value = _value(new, body, chart)
@@ -55,14 +50,6 @@ def following_parameter(
                 do="Widen the range, or change what it follows from.",
             )
     return fitted(new, chart.bodies()[len(chart.names) // 2], chart)
-
-
-def _number(value: Any, kind: Kind, where: str) -> float:
-    if kind == "length":
-        return float(length(cast("Size", value), where))
-    if isinstance(value, bool) or not isinstance(value, int | float):
-        raise KitError(f"it is {value!r}, not a number.", where=where, do="Write a number, such as 3 or 0.5.")
-    return float(value)
 
 
 def _value(parameter: Parameter, body: Body, chart: SizeChart) -> float | None:
@@ -77,18 +64,8 @@ def _value(parameter: Parameter, body: Body, chart: SizeChart) -> float | None:
         if name not in body:
             known = [row.name for row in body.measures]
             raise KitError(f"there is no measurement '{name}' to follow.", where=where, do=near(name, known))
-    function: Bound = parameter.follows
-    try:
-        plain = _number(function(*(Length(body[name], name) for name in followed(parameter))), parameter.kind, where)
-    except KitError as error:
-        raise error if error.where else error.at(where) from None
-    except Exception as error:
-        raise KitError(
-            f"it stopped with {type(error).__name__}: {error}.",
-            where=where,
-            do="Give back a length with its unit, or a number.",
-        ) from None
-    return _rounded(plain, parameter.kind)
+    given = given_by(parameter.follows, lambda name: Length(body[name], name), parameter.kind, where)
+    return _rounded(given, parameter.kind)
 
 
 def _rounded(value: float, kind: Kind) -> float:
@@ -98,7 +75,7 @@ def _rounded(value: float, kind: Kind) -> float:
 
 def followed(parameter: Parameter) -> tuple[str, ...]:
     """The measurements a parameter follows from by a function."""
-    return tuple(inspect.signature(parameter.follows).parameters) if parameter.follows is not None else ()
+    return names_of(parameter.follows) if parameter.follows is not None else ()
 
 
 def fitted(parameter: Parameter, body: Body, chart: SizeChart) -> Parameter:
