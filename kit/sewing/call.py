@@ -46,7 +46,8 @@ def check_call(function: Callable[..., Any], given: Sequence[Any], named: Mappin
     for word in (word for word in named if word in written):
         raise CallError(f"{function.__name__} is told its {word} twice.", do=_shown("Write it once.", function))
     if len(given) > len(in_place) and not rows:
-        says = f"{function.__name__} is given {len(given)} arguments without a name and takes {len(in_place)}."
+        several = "argument" if len(given) == 1 else "arguments"
+        says = f"{function.__name__} is given {len(given)} {several} without a name and takes {len(in_place)}."
         raise CallError(says, do=_shown("Write the others with their names.", function))
     needed = getattr(function, "needed", ())
     written |= set(named)
