@@ -105,7 +105,8 @@ def test_a_verb_names_everything_it_is_not_told_and_shows_its_example(wrap: Any)
 
     assert said(lambda: t.make.french_seam(t.front.side)) == (
         "french_seam is not told its b, first and second. Write b=..., first=... and second=... between its brackets. "
-        "For example: make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm)"
+        "For example: make.french_seam(front.shoulder, back.shoulder, first=6 * mm, second=4 * mm) "
+        '(more: lesson.help("french_seam"))'
     )
     assert "fold_pocket is not told its edges and allowance. Write edges and allowance=..." in said(
         lambda: t.make.fold_pocket()
