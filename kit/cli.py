@@ -17,6 +17,7 @@ from kit.diagnostic import Diagnostic, reading
 from kit.draft_cli import add_draft, asked_draft
 from kit.errors import KitError
 from kit.files_cli import add_files
+from kit.fit_cli import add_fit
 from kit.grade_cli import add_grade
 from kit.help_cli import add_help
 from kit.quick_start import leave_out_address_grammar
@@ -111,6 +112,7 @@ def parser() -> argparse.ArgumentParser:
     add_compare(commands, _CODE)
     add_grade(commands, _CODE)
     add_release(commands, _CODE)
+    add_fit(commands, _CODE)
 
     add_files(commands)
     add_help(commands)

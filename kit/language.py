@@ -58,6 +58,16 @@ def speaking(code: str) -> Iterator[None]:
         _spoken.reset(token)
 
 
+def known_language(code: str) -> str:
+    """The language of that code where the kit speaks it, else its own.
+
+    >>> known_language("de-CH"), known_language("nl")
+    ('de', 'en')
+    """
+    code = code.split("-")[0]
+    return code if code in languages() else SOURCE
+
+
 def alphabetical(text: str) -> tuple[str, str]:
     """The key that sorts words as a dictionary does: case aside, and a letter with a mark beside the letter without it
     (German: DIN 5007-1; from memory)."""

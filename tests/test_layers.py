@@ -34,7 +34,7 @@ FLOORS = (
     ("page",),
     (
         *("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli"),
-        *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli"),
+        *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli", "fit_cli"),
     ),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but

@@ -13,6 +13,7 @@ from kit.body.between import SIGN
 from kit.body.body import Body
 from kit.body.chart import SizeChart
 from kit.body.measures import said
+from kit.body.proposed import Proposal, proposals
 from kit.diagnostic import message
 from kit.errors import KitError
 from kit.language import say
@@ -35,19 +36,20 @@ class Fit:
 
 @dataclass(frozen=True)
 class Advice:
-    """The `size` to draw, how each girth `fits`, and the advice in `sentences`."""
+    """The `size` to draw, how each girth `fits`, the advice in `sentences`, and the fit `changes` the body asks for."""
 
     size: str
     fits: tuple[Fit, ...]
     sentences: tuple[str, ...]
+    changes: tuple[Proposal, ...] = ()
 
     def __str__(self) -> str:
         return " ".join(self.sentences)
 
 
 def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
-    """Which size of `chart` to draw for `body`, and where to blend. Only measured girths count. Raises
-    `KitError` when none of bust, upper chest, waist and hip girth was measured or stands in the chart.
+    """Which size of `chart` to draw for `body`, where to blend, and which fit changes to make. Only what was measured
+    counts. Raises `KitError` when none of bust, upper chest, waist and hip girth was measured or stands in the chart.
 
     >>> from kit import cm, make_body, workshop_chart
     >>> advice = advise(make_body({"bust_girth": 94 * cm}), workshop_chart())
@@ -69,7 +71,11 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     if between in chart:
         sentences.append(say("body.advice_one_draft", size=between))
     sentences += _lengths(taken, size, chart, system)
-    return Advice(size, tuple(fits.values()), tuple(sentences))
+    changes = proposals(taken, chart[size], by_bust=lead == "bust_girth")
+    if changes:
+        told = "; ".join(change.told(system) for change in changes)
+        sentences.append(say("body.advice_changes", size=size, changes=told))
+    return Advice(size, tuple(fits.values()), tuple(sentences), changes)
 
 
 def _fit(name: str, value: float, chart: SizeChart) -> Fit:

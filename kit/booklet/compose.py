@@ -15,6 +15,7 @@ from kit.booklet.buying import Shopping, lay_pictures, lengths, lengths_by_size,
 from kit.booklet.care import care
 from kit.booklet.choosing import choosing
 from kit.booklet.fetch import LessonFolder
+from kit.booklet.fit_notes import fit_notes
 from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PHONE, PX, SCREEN, Form, Room
@@ -140,6 +141,7 @@ def _composed(
         worksheet=worksheets(pattern, numbers(pattern, notebook), form, inks),
         sewing=order.sewing,
         fittings=fitting_notes(given, form, inks, numbers(pattern, notebook)),
+        fit_changes=fit_notes(pattern, form, inks),
         care=care(pattern),
         variations=info.variations,
         closing=order.closing,
@@ -189,6 +191,7 @@ def _legend(book: Booklet, inks: Inks) -> tuple[Picture, ...]:
         book.worksheet,
         book.sewing,
         book.fittings,
+        book.fit_changes,
     )
     used = frozenset[str]().union(*(each.signs for each in _pictures(shown)))
     room = Room(WIDE * PX, HIGH * PX)

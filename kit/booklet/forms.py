@@ -96,6 +96,16 @@ class Form:
         return self._room((self.measure - 10) / 3, self.stage.height / PX)
 
     @property
+    def fit_width(self) -> float:
+        """The width in mm of the picture of a fit change, its frame included."""
+        return self.measure * 0.36 if self.letters == 1 else self.measure
+
+    @property
+    def fit(self) -> Room:
+        """The picture of a fit change, beside its text or over it."""
+        return self._room(self.fit_width, min(48.0, self.depth * 0.2))
+
+    @property
     def content_gap(self) -> float:
         """mm over and under each line of the contents."""
         return 1.05 if self.beside or self.letters > 1 else 0.35

@@ -49,6 +49,7 @@ def contents(book: Booklet) -> list[tuple[str, str]]:
         ("reading", say("booklet.how_to_read"), True),
         ("measuring", say("booklet.measure"), book.measuring),
         ("sizes", sizes_title(book), True),
+        ("fit-changes", say("booklet.fit_changes"), book.fit_changes),
         ("cloth", say("booklet.cloth_and_notions"), True),
         ("lays", say("booklet.lays"), book.lays),
         ("pieces", say("booklet.pieces"), True),

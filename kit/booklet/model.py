@@ -237,6 +237,16 @@ class FittingNote:
 
 
 @dataclass(frozen=True)
+class FitNote:
+    """A fit change made by hand: what it is called, how it is done, and its picture."""
+
+    key: str
+    title: str
+    text: str
+    picture: Picture
+
+
+@dataclass(frozen=True)
 class IndexEntry:
     """A measure and the steps that use it: (step number, key)."""
 
@@ -281,6 +291,7 @@ class Booklet:
     worksheet: tuple[SheetStep, ...]
     sewing: Part
     fittings: tuple[FittingNote, ...]
+    fit_changes: tuple[FitNote, ...]
     care: tuple[str, ...]
     variations: tuple[tuple[str, str], ...]
     closing: Part

@@ -203,7 +203,13 @@ def _put_bust(result: Piece, before: Piece, point: Point) -> Piece:
             guides.append((name, Path.line(*(reversed(line) if turned else line)) if len(parts) > 1 else path))
         elif name in dict(before.guides):
             guides.append((name, path))
-    return replace(kept, guides=tuple(guides))
+    levels = {name for name, what in before.landmarks or () if what == "bust_line"}
+    return replace(kept, guides=tuple((n, _level(g, point.y) if n in levels else g) for n, g in guides))
+
+
+def _level(line: Path, height: float) -> Path:
+    """A level line at another height."""
+    return Path.line(Point(line.start.x, height), Point(line.end.x, height))
 
 
 # ---- the upper arm ----------------------------------------------------------------------------------------

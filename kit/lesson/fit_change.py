@@ -76,10 +76,13 @@ def named(name: str) -> FitChange:
     return FIT_CHANGES[key]
 
 
-def possible(pieces: Sequence[Piece], body: Body) -> tuple[str, ...]:
-    """The changes that can be made to these pieces."""
+def possible(pieces: Sequence[Piece], body: Body, names: Iterable[str] | None = None) -> tuple[str, ...]:
+    """The changes that can be made to these pieces; of `names`, where some are named."""
     found = []
+    wanted = None if names is None else set(names)
     for name, change in FIT_CHANGES.items():
+        if wanted is not None and name not in wanted:
+            continue
         try:
             altered = change.work(pieces, min(change.most, 10.0), body)
             for piece in altered.pieces:

@@ -13,7 +13,7 @@ from typing import Any
 
 from kit.body.body import Body
 from kit.errors import KitError
-from kit.language import SOURCE, languages, say, speaking
+from kit.language import known_language, say, speaking
 from kit.lesson.bench import opened
 from kit.lesson.definition import Definition
 from kit.lesson.fit_change import FIT_CHANGES, FitChange, altered
@@ -29,7 +29,7 @@ EACH = "{}_each"
 
 def fit_entry(change: FitChange, language: str, *, cell: str = "", run: int = 0) -> Entry:
     """The step of a change, still without the pieces it will be worked on."""
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         return Entry(
             "step", KEY + change.name, change.title, _unworked, (change.name,), cell=cell, run=run, fit=change.name
         )
@@ -37,7 +37,7 @@ def fit_entry(change: FitChange, language: str, *, cell: str = "", run: int = 0)
 
 def fit_parameter(change: FitChange, language: str, default: float = 0.0) -> Parameter:
     """The amount of a change, nothing where no `default` is given."""
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         return change.parameter(default)
 
 
@@ -65,7 +65,7 @@ def ready(entry: Entry, pieces: Mapping[str, Piece], amount: float, body: Body, 
         return None
     change = FIT_CHANGES[entry.fit]
     made = altered(pieces, change, amount, body)
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         text = change.told(f"{{{change.name}}}")
         title = change.title
 
@@ -105,7 +105,7 @@ def measure_labels(definition: Definition) -> dict[str, str]:
 
 def fit_said(name: str, language: str) -> str:
     """What a change is called in a language."""
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         return FIT_CHANGES[name].title
 
 
@@ -120,7 +120,7 @@ def part_label(name: str, language: str) -> str | None:
 def part_said(name: str, language: str) -> str:
     """What one part of a change's amount is called."""
     change = FIT_CHANGES[name]
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         return say(f"fit.part_{change.parts}", name=change.title)
 
 
@@ -130,10 +130,5 @@ def words_of(key: str, language: str) -> dict[str, str] | None:
     if not key.startswith(KEY) or name not in FIT_CHANGES:
         return None
     change = FIT_CHANGES[name]
-    with speaking(_known(language)):
+    with speaking(known_language(language)):
         return {"title": change.title, "text": change.told(f"{{{name}}}")}
-
-
-def _known(language: str) -> str:
-    code = language.split("-")[0]
-    return code if code in languages() else SOURCE

@@ -405,12 +405,20 @@ class Lesson:
             fit_parameter(FIT_CHANGES[name], self.info.language) for name in self._possible() if name not in own
         )
 
-    def _possible(self) -> tuple[str, ...]:
-        """The changes that can be made somewhere in this lesson."""
+    def _more_changes(self, values: Mapping[str, Setting]) -> tuple[Parameter, ...]:
+        """The fit changes among these values that are not set so far; those set to nothing need not be possible."""
+        own = {parameter.name for parameter in self.parameters}
+        more = [name for name in values if name in FIT_CHANGES and name not in own]
+        gone = [name for name in more if not values[name]]
+        there = self._possible([name for name in more if name not in gone]) if len(gone) < len(more) else ()
+        return tuple(fit_parameter(FIT_CHANGES[name], self.info.language) for name in (*gone, *there))
+
+    def _possible(self, names: Sequence[str] | None = None) -> tuple[str, ...]:
+        """The changes that can be made somewhere in this lesson; of `names`, where some are named."""
         body = self._fit_body()
         start = tuple(self._definition.start(body))
         pieces = start or tuple(_drafted(self._definition, body, len(self._definition.entries)).values())
-        return possible(pieces, body)
+        return possible(pieces, body, names)
 
     def _fit_body(self) -> Body:
         return self.body if self._definition.measures else NOBODY
@@ -477,10 +485,7 @@ class Lesson:
     def change(self, **values: Setting) -> None:
         """Set parameters (lengths with a unit); `KitError` outside their range, and then none is set. Call `save` to
         keep them."""
-        known = self.parameters
-        if any(name in FIT_CHANGES and all(p.name != name for p in known) for name in values):
-            known = (*known, *(p for p in self.fit_changes if all(p.name != k.name for k in known)))
-        self._move(given_values(known, values), whole=False)
+        self._move(given_values((*self.parameters, *self._more_changes(values)), values), whole=False)
 
     def use_preset(self, title: str) -> None:
         """Set every parameter as that preset says. `KitError` with the near title for one that is not offered."""
@@ -490,8 +495,10 @@ class Lesson:
 
     def reset(self) -> None:
         """Every parameter back to its default."""
-        before = self.values
+        before, fits = self.values, self._fits()
         self._sitting = replace(self._sitting, moved={}, saved=replace(self._sitting.saved, values={}))
+        if fits:
+            self._listener.rewritten()
         self._listener.moved(before, whole=True)
 
     def _move(self, values: Mapping[str, float], *, whole: bool) -> None:

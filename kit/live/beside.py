@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING, Any
 from kit.errors import KitError
 from kit.lesson.cells import running_cell
 from kit.lesson.exercise import Exercise
+from kit.lesson.fit_change import FIT_CHANGES
 from kit.lesson.lesson import Lesson, listen, listening, take_over
 from kit.lesson.listener import Walk, take_seat
 from kit.lesson.parameter import in_units
@@ -25,7 +26,7 @@ from kit.lesson.steps import Entry
 from kit.lesson.where import here, shell
 from kit.lesson.working import so_far, work
 from kit.live.followers import followers
-from kit.live.history import History
+from kit.live.history import History, with_changes_at_nothing
 from kit.live.pace import Aside, Settled, Show
 from kit.live.speech import in_words_of
 from kit.live.still import bundle
@@ -124,7 +125,7 @@ class NotebookSide:
         if self._remembering:
             if whole:
                 self.history.seal()
-            self.history.note(before, self.lesson.values)
+            self.history.note(*with_changes_at_nothing(before, self.lesson.values))
             if whole:
                 self.history.seal()
         self._stilling.drop()
@@ -144,7 +145,9 @@ class NotebookSide:
             return False
         self._remembering = False
         try:
-            self.lesson.change(**in_units(self.lesson.parameters, values))
+            known = {p.name: p for p in self.lesson.parameters}
+            changes = [FIT_CHANGES[n].parameter() for n in values if n in FIT_CHANGES and n not in known]
+            self.lesson.change(**in_units((*known.values(), *changes), values))
         finally:
             self._remembering = True
         return True

@@ -10,6 +10,8 @@ import time
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from kit.lesson.fit_change import FIT_CHANGES
+
 _TOGETHER = 0.8  # seconds between two moves of one drag
 _KEPT = 200
 
@@ -20,6 +22,18 @@ class Change:
 
     before: Mapping[str, float]
     after: Mapping[str, float]
+
+
+def with_changes_at_nothing(
+    before: Mapping[str, float], after: Mapping[str, float]
+) -> tuple[Mapping[str, float], Mapping[str, float]]:
+    """Values before and after, each with the fit changes that only the other has: what is not set stands at nothing.
+
+    >>> with_changes_at_nothing({}, {"full_seat": 20.0})
+    ({'full_seat': 0.0}, {'full_seat': 20.0})
+    """
+    changes = dict.fromkeys((name for name in (*before, *after) if name in FIT_CHANGES), 0.0)
+    return {**changes, **before}, {**changes, **after}
 
 
 class History:

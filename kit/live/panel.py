@@ -33,6 +33,7 @@ from kit.live import fragments
 from kit.live.beside import beside
 from kit.live.choices import Choices
 from kit.live.figures import Figures
+from kit.live.fit_box import FitBox
 from kit.live.followers import followers
 from kit.live.notebook_watch import NotebookWatch
 from kit.live.pace import Aside, Latest, Settled, Show
@@ -96,6 +97,7 @@ class Panel(widgets.VBox):
         self._said = ""
         self._moved_last = ""
         self._good = ""
+        self._fitted: Any = None
         self._measured = ""
         self._proved = ""
         self._stamp: Any = None
@@ -133,7 +135,7 @@ class Panel(widgets.VBox):
     def rebind(self, lesson: Lesson) -> None:
         """Show `lesson`, which took the place of the one shown so far."""
         followers(self.lesson).panels.discard(self)
-        for part in (self, self.choices, self.figures, self.remedies, self.tried_on):
+        for part in (self, self.choices, self.figures, self.remedies, self.tried_on, self.fit):
             part.lesson = lesson
         followers(lesson).panels.add(self)
         self.refresh(rewritten=True)
@@ -160,6 +162,7 @@ class Panel(widgets.VBox):
         self.tried_on = TriedOn(self.lesson, self.refresh, self._guarded)
         self.figures = Figures(self.lesson)
         self.remedies = RemedyBox(self.lesson, self._mended, self._guarded)
+        self.fit = FitBox(self.lesson, self._changed, self._guarded)
         self._watch = NotebookWatch(lambda: beside(self.lesson).rewritten())
         self.notes = widgets.HTML()
         self.message = widgets.HTML()
@@ -177,7 +180,7 @@ class Panel(widgets.VBox):
                 "padding": "4px 0 0 0",
             }
         )
-        self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open)])
+        self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open), self.fit.widget])
         wrap = {"flex_flow": "row wrap"}
         below = widgets.HBox([self.finished, self.figures.widget, self.proof], layout=wrap)
         right = widgets.VBox(
@@ -382,6 +385,9 @@ class Panel(widgets.VBox):
                 row.was(before.get(name, ""))
         self.choices.show()
         self.tried_on.show()
+        if self._fitted != (lesson.body, tuple(self.rows)):
+            self._fitted = lesson.body, tuple(self.rows)
+            self.fit.show()
 
     # ---- when the sliders rest ----------------------------------------------------------------------------
 

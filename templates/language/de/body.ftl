@@ -131,3 +131,8 @@ body-people_bust_do = In bust_girth oder upper_chest_girth umbenennen.
 body-people_twice = Die Spalten „{ $one }“ und „{ $other }“ sind dasselbe Maß: { $measure }.
 body-people_twice_do = Eine davon behalten.
 body-report_do = Eine Datei für den Bericht nennen, etwa report.json.
+
+body-proposal = { $change }: { $amount }
+body-advice_changes = Änderungen für Größe { $size }: { $changes }.
+body-advice_elsewhere = An diesem Modell nicht zu machen: { $changes }.
+body-advice_build = So wird es gebaut: { $command }

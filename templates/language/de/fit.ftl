@@ -45,7 +45,7 @@ fit-full_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und we
 fit-small_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und weiter zum Armloch aufschneiden (ohne Brustabnäher bis zur Schultermitte), einen Brustabnäher bis zum Brustpunkt. Den Schnitt am Brustpunkt um die Hälfte dieses Maßes übereinanderlegen: { $amount }; darunter gleich breit, der Brustabnäher wird von selbst schmaler. Die Mitte unter der Brust quer durchschneiden und übereinanderlegen, bis die Unterkanten auf einer Höhe liegen. Die Abnäher neu zum Brustpunkt zeichnen.
 fit-full_seat_text = Das Rückenteil über der stärksten Stelle des Gesäßes von der Mitte zur Seite aufschneiden und an der Mitte um { $amount } öffnen; die Seite ist der Drehpunkt. Die Mitte glatt zeichnen, am Bruch gerade; was die Taille gewinnt, kommt in den Abnäher neben der Mitte.
 fit-flat_seat_text = Über der stärksten Stelle des Gesäßes einen Keil aus dem Rückenteil falten: { $amount } an der Mitte, nichts an der Seite. Die Mitte glatt zeichnen, am Bruch gerade; was die Taille verliert, kommt aus dem Abnäher neben der Mitte.
-fit-sway_back_text = Im Rücken an der Mitte der Taille { $amount } wegnehmen, zur Seitennaht auf nichts auslaufend: die Taillenkante dort tiefer zeichnen oder, wenn das Teil unter der Taille weitergeht, einen Keil ausfalten; die Mitte bleibt gerade. Abnäher behalten ihre Breite.
+fit-sway_back_text = Im Rücken an der Mitte der Taille { $amount } wegnehmen, zur Seitennaht auf nichts auslaufend: die Taillenkante dort in das Teil hinein zeichnen oder, wenn das Teil unter der Taille weitergeht, einen Keil ausfalten; die Mitte bleibt gerade. Abnäher behalten ihre Breite.
 fit-round_back_text = Das Rückenteil zwischen den Schulterblättern von der Mitte zum Armloch aufschneiden und an der Mitte um { $amount } öffnen; das Armloch ist der Drehpunkt. Die Mitte gerade nach oben zeichnen. Was der Hals gewinnt, kommt in einen Halsabnäher oder wird eingehalten.
 fit-broad_shoulder_text = Vorder- und Rückenteil gleich: von der Schulter zum Armloch aufschneiden und an der Schulter um { $amount } öffnen; das Armloch ist der Drehpunkt und behält seine Länge. Die Schulter gerade vom Hals zur neuen Spitze zeichnen.
 fit-narrow_shoulder_text = Vorder- und Rückenteil gleich: von der Schulter zum Armloch aufschneiden und an der Schulter um { $amount } übereinanderlegen; das Armloch ist der Drehpunkt und behält seine Länge. Die Schulter gerade vom Hals zur neuen Spitze zeichnen.
@@ -74,3 +74,5 @@ fit-arm_far = der Ärmel lässt sich am Oberarm nicht um { $amount } weiten.
 fit-no_piece = es gibt kein Vorder- oder Rückenteil, an dem diese Änderung ginge.
 fit-no_level = kein Teil hat die beiden Höhen des Körpers, zwischen denen geschnitten würde.
 fit-no_sleeve = es gibt keinen eingesetzten Ärmel.
+
+fit-picture = { $title }: { $pieces }, vorher und nachher.

@@ -159,3 +159,17 @@ panel-edges_waist = Taillenlinie
 panel-edges_waist_tip = Wo die Taillenlinie liegt
 panel-edges_waist_hint = Ecke, Kante oder 20 cm über dem tiefsten Punkt
 panel-edges_outline = Kontur { $name }
+
+panel-fit = Passform ändern
+panel-fit_tip = Den Schnitt für eine Figur ändern: verlängern, volle Brust, Hohlkreuz und andere
+panel-fit_choose = Änderung wählen
+panel-fit_add = Hinzufügen
+panel-fit_by_size = Eine Größe der Tabelle braucht von sich aus keine Änderung. Wähle einen Körper und lies, was er verlangt, oder füge selbst eine Änderung hinzu.
+panel-fit_take =
+    { $count ->
+        [0] Größe { $size } zeichnen
+        [one] Größe { $size } mit dieser Änderung zeichnen
+       *[other] Größe { $size } mit diesen Änderungen zeichnen
+    }
+panel-fit_add_tip = Diese Änderung mit eigenem Regler hinzufügen
+panel-fit_take_tip = Die für diesen Körper empfohlene Größe wählen und die Änderungen einstellen, die er verlangt

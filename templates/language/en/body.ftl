@@ -131,3 +131,8 @@ body-people_bust_do = Rename it bust_girth or upper_chest_girth.
 body-people_twice = the columns '{ $one }' and '{ $other }' are both the same measurement: { $measure }.
 body-people_twice_do = Keep one of them.
 body-report_do = Name a file for the report, such as report.json.
+
+body-proposal = { $change }: { $amount }
+body-advice_changes = Fit changes for size { $size }: { $changes }.
+body-advice_elsewhere = Not to be made on this garment: { $changes }.
+body-advice_build = To build it: { $command }

@@ -288,3 +288,6 @@ booklet-choose_between = Between two sizes, look at the finished garment below t
 booklet-choose_over_both = If your waist or hip girth falls in another size, keep the size of your bust down to the underarm and lead the side seam over into the other, in a gentle curve between the two levels. Do the same on every piece that meets there.
 booklet-choose_over_waist_girth = If your waist girth falls in another size, keep the size of your bust down to the underarm and lead the side seam over into the other, in a gentle curve between the two levels. Do the same on every piece that meets there.
 booklet-choose_over_hip_girth = If your hip girth falls in another size, lead the side seam over into it, in a gentle curve between the two levels. Do the same on every piece that meets there.
+
+booklet-fit_changes = Fit changes on paper
+booklet-fit_changes_intro = Alter the paper before you cut cloth. How much is the difference between your measurement and that of your size. Alter facings, linings and interfacing like the piece they lie on, then lay edges that are sewn together on each other and see that they are equally long. Sew a toile first. Dashed: as it was; heavy: as it becomes; the arrow shows the place that moves.

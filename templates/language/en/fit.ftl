@@ -45,7 +45,7 @@ fit-full_bust_text = Slash the front from its lower edge up to the bust point an
 fit-small_bust_text = Slash the front from its lower edge up to the bust point and on to the armhole (to the middle of the shoulder where the front has no bust dart), and along the bust dart where there is one. Lap the slash at the bust point by half of { $amount } and keep the lap as wide below; the bust dart becomes narrower by itself. Cut the centre across below the bust and lap it until the lower edges are level. Draw the darts anew to the new bust point.
 fit-full_seat_text = Slash the back from its centre across to the side, above the fullest part of the seat, and open it by { $amount } at the centre; the side is the hinge. Draw the centre smoothly or, on the fold, straight; what the waist gains goes into the dart next to the centre.
 fit-flat_seat_text = Fold a wedge out of the back, above the fullest part of the seat: { $amount } at the centre, nothing at the side. Draw the centre smoothly or, on the fold, straight; what the waist loses comes out of the dart next to the centre.
-fit-sway_back_text = Take { $amount } out of the back at the centre of the waist, tapering to nothing at the side seam: lower the waist edge there, or fold the wedge out where the back goes on below the waist, and keep the centre straight. Darts keep their width.
+fit-sway_back_text = Take { $amount } out of the back at the centre of the waist, tapering to nothing at the side seam: draw the waist edge into the piece there, or fold the wedge out where the back goes on below the waist, and keep the centre straight. Darts keep their width.
 fit-round_back_text = Slash the back from its centre across to the armhole, between the shoulder blades, and open it by { $amount } at the centre; the armhole is the hinge. Draw the centre straight up. What the neck gains is taken up in a neck dart or eased in.
 fit-broad_shoulder_text = Slash from the shoulder down to the armhole, on front and back alike, and open it by { $amount } at the shoulder; the armhole is the hinge and keeps its length. Draw the shoulder straight from the neck to its new tip.
 fit-narrow_shoulder_text = Slash from the shoulder down to the armhole, on front and back alike, and lap it by { $amount } at the shoulder; the armhole is the hinge and keeps its length. Draw the shoulder straight from the neck to its new tip.
@@ -74,3 +74,5 @@ fit-arm_far = the sleeve cannot be made { $amount } wider at the upper arm.
 fit-no_piece = there is no front or back that this change could be made to.
 fit-no_level = no piece has the two levels of the body between which it would be cut.
 fit-no_sleeve = there is no set-in sleeve.
+
+fit-picture = { $title }: { $pieces }, before and after.

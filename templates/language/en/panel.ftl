@@ -160,3 +160,17 @@ panel-edges_waist = Waistline
 panel-edges_waist_tip = Where the waistline is
 panel-edges_waist_hint = corner, edge, or 20 cm above the lowest point
 panel-edges_outline = Outline { $name }
+
+panel-fit = Fit changes
+panel-fit_tip = Alter the pattern for a figure: lengthen, full bust, sway back and others
+panel-fit_choose = Choose a change
+panel-fit_add = Add
+panel-fit_by_size = A size of the chart needs no change by itself. Choose a body to read what it asks for, or add a change by hand.
+panel-fit_take =
+    { $count ->
+        [0] Draw size { $size }
+        [one] Draw size { $size } with this change
+       *[other] Draw size { $size } with these changes
+    }
+panel-fit_add_tip = Add this change with a slider of its own
+panel-fit_take_tip = Choose the size advised for this body, and set the changes it asks for

@@ -131,3 +131,8 @@ body-people_bust_do = Cambie su nombre por bust_girth o upper_chest_girth.
 body-people_twice = las columnas «{ $one }» y «{ $other }» son la misma medida: { $measure }.
 body-people_twice_do = Deje una de ellas.
 body-report_do = Nombre un archivo para el informe, como report.json.
+
+body-proposal = { $change }: { $amount }
+body-advice_changes = Arreglos para la talla { $size }: { $changes }.
+body-advice_elsewhere = No se pueden hacer en esta prenda: { $changes }.
+body-advice_build = Para hacerla: { $command }

@@ -289,3 +289,6 @@ booklet-choose_between = Entre dos tallas, compare las medidas acabadas debajo d
 booklet-choose_over_both = Si su contorno de cintura o de cadera corresponde a otra talla, conserve la del busto hasta la sisa y pase a la otra por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
 booklet-choose_over_waist_girth = Si su contorno de cintura corresponde a otra talla, conserve la del busto hasta la sisa y pase a la otra por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
 booklet-choose_over_hip_girth = Si su contorno de cadera corresponde a otra talla, pase a ella por la costura lateral, con una curva suave entre los dos niveles. Haga lo mismo en cada pieza que se une allí.
+
+booklet-fit_changes = Arreglos sobre el papel
+booklet-fit_changes_intro = Arregla el papel antes de cortar la tela. Cuánto, lo dice la diferencia entre tu medida y la de tu talla. Arregla las vistas, los forros y las entretelas igual que la pieza sobre la que van; después pon uno sobre otro los bordes que se cosen juntos y comprueba que miden lo mismo. Cose primero una prueba en tela barata. De trazos: como era; grueso: como queda; la flecha señala el lugar que se mueve.

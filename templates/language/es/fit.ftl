@@ -45,7 +45,7 @@ fit-full_bust_text = Corta el delantero desde el borde inferior hasta el punto d
 fit-small_bust_text = Corta el delantero desde el borde inferior hasta el punto de busto y sigue hasta la sisa (hasta la mitad del hombro si no hay pinza de busto), y la pinza de busto si la hay. Monta el corte en el punto de busto la mitad de esta medida: { $amount }, igual por debajo; la pinza de busto se estrecha sola. Corta el centro a lo ancho debajo del busto y móntalo hasta que los bordes inferiores queden a nivel. Traza de nuevo las pinzas hacia el punto de busto.
 fit-full_seat_text = Corta el trasero desde el centro hasta el costado, por encima de la parte más saliente, y ábrelo en el centro esta medida: { $amount }; el costado es el eje. Traza el centro con suavidad o, en el doblez, recto; lo que gana la cintura va a la pinza más cercana al centro.
 fit-flat_seat_text = Dobla una cuña en el trasero, por encima de la parte más saliente: { $amount } en el centro, nada en el costado. Traza el centro con suavidad o, en el doblez, recto; lo que pierde la cintura sale de la pinza más cercana al centro.
-fit-sway_back_text = Quita en la espalda, en el centro de la cintura, esta medida: { $amount }, hasta nada en el costado: baja allí el borde de la cintura o, si la pieza sigue por debajo, dobla la cuña; el centro queda recto. Las pinzas conservan su ancho.
+fit-sway_back_text = Quita en la espalda, en el centro de la cintura, esta medida: { $amount }, hasta nada en el costado: traza allí el borde de la cintura hacia dentro de la pieza o, si la pieza sigue por debajo, dobla la cuña; el centro queda recto. Las pinzas conservan su ancho.
 fit-round_back_text = Corta la espalda desde el centro hasta la sisa, entre los omóplatos, y ábrela en el centro esta medida: { $amount }; la sisa es el eje. Traza el centro recto hacia arriba. Lo que gana el escote se recoge en una pinza de escote o se embebe.
 fit-broad_shoulder_text = En delantero y espalda por igual, corta desde el hombro hasta la sisa y abre en el hombro esta medida: { $amount }; la sisa es el eje y conserva su largo. Traza el hombro recto desde el cuello hasta la nueva punta.
 fit-narrow_shoulder_text = En delantero y espalda por igual, corta desde el hombro hasta la sisa y monta en el hombro esta medida: { $amount }; la sisa es el eje y conserva su largo. Traza el hombro recto desde el cuello hasta la nueva punta.
@@ -74,3 +74,5 @@ fit-arm_far = la manga no se puede ensanchar { $amount } en el brazo.
 fit-no_piece = no hay delantero ni espalda a los que hacer este arreglo.
 fit-no_level = ninguna pieza tiene los dos niveles del cuerpo entre los que se cortaría.
 fit-no_sleeve = no hay manga montada.
+
+fit-picture = { $title }: { $pieces }, antes y después.

@@ -160,3 +160,17 @@ panel-edges_waist = Línea de cintura
 panel-edges_waist_tip = Dónde está la línea de cintura
 panel-edges_waist_hint = esquina, borde o 20 cm por encima del punto más bajo
 panel-edges_outline = Contorno { $name }
+
+panel-fit = Arreglos de talla
+panel-fit_tip = Adapta el patrón a una figura: alargar, busto grande, espalda hundida y otros
+panel-fit_choose = Elige un arreglo
+panel-fit_add = Añadir
+panel-fit_by_size = Una talla de la tabla no pide arreglos por sí misma. Elige un cuerpo para leer lo que pide, o añade un arreglo a mano.
+panel-fit_take =
+    { $count ->
+        [0] Trazar la talla { $size }
+        [one] Trazar la talla { $size } con este arreglo
+       *[other] Trazar la talla { $size } con estos arreglos
+    }
+panel-fit_add_tip = Añade este arreglo con su propio deslizador
+panel-fit_take_tip = Elige la talla aconsejada para este cuerpo y ajusta los arreglos que pide

@@ -131,3 +131,8 @@ body-people_bust_do = La renommer bust_girth ou upper_chest_girth.
 body-people_twice = les colonnes « { $one } » et « { $other } » sont la même mesure : { $measure }.
 body-people_twice_do = En garder une.
 body-report_do = Nommer un fichier pour le rapport, tel que report.json.
+
+body-proposal = { $change } : { $amount }
+body-advice_changes = Retouches pour la taille { $size } : { $changes }.
+body-advice_elsewhere = Impossibles sur ce vêtement : { $changes }.
+body-advice_build = Pour le faire : { $command }

@@ -45,7 +45,7 @@ fit-full_bust_text = Fendez le devant du bord inférieur à la pointe de poitrin
 fit-small_bust_text = Fendez le devant du bord inférieur à la pointe de poitrine, puis jusqu’à l’emmanchure (jusqu’au milieu de l’épaule s’il n’y a pas de pince de poitrine), et la pince de poitrine s’il y en a une. Superposez la fente à la pointe de poitrine de la moitié de cette mesure : { $amount }, et d’autant au-dessous ; la pince de poitrine se resserre d’elle-même. Coupez le milieu en travers sous la poitrine et superposez-le jusqu’à ce que les bords inférieurs soient à niveau. Retracez les pinces vers la pointe de poitrine.
 fit-full_seat_text = Fendez le dos du milieu vers le côté, au-dessus de l’endroit le plus fort, et ouvrez-le au milieu de cette mesure : { $amount } ; le côté est la charnière. Tracez le milieu en douceur ou, à la pliure, tout droit ; ce que la taille gagne va dans la pince la plus proche du milieu.
 fit-flat_seat_text = Pliez un coin dans le dos, au-dessus de l’endroit le plus fort : { $amount } au milieu, rien au côté. Tracez le milieu en douceur ou, à la pliure, tout droit ; ce que la taille perd se prend sur la pince la plus proche du milieu.
-fit-sway_back_text = Retirez au dos, au milieu de la taille, cette mesure : { $amount }, en mourant à rien au côté : baissez là le bord de taille ou, si la pièce continue au-dessous, pliez le coin ; le milieu reste droit. Les pinces gardent leur largeur.
+fit-sway_back_text = Retirez au dos, au milieu de la taille, cette mesure : { $amount }, en mourant à rien au côté : tracez là le bord de taille vers l’intérieur de la pièce ou, si la pièce continue au-dessous, pliez le coin ; le milieu reste droit. Les pinces gardent leur largeur.
 fit-round_back_text = Fendez le dos du milieu vers l’emmanchure, entre les omoplates, et ouvrez-le au milieu de cette mesure : { $amount } ; l’emmanchure est la charnière. Tracez le milieu tout droit vers le haut. Ce que l’encolure gagne se prend dans une pince d’encolure ou se résorbe.
 fit-broad_shoulder_text = Au devant comme au dos, fendez de l’épaule à l’emmanchure et ouvrez à l’épaule de cette mesure : { $amount } ; l’emmanchure est la charnière et garde sa longueur. Tracez l’épaule droite de l’encolure à sa nouvelle pointe.
 fit-narrow_shoulder_text = Au devant comme au dos, fendez de l’épaule à l’emmanchure et superposez à l’épaule de cette mesure : { $amount } ; l’emmanchure est la charnière et garde sa longueur. Tracez l’épaule droite de l’encolure à sa nouvelle pointe.
@@ -74,3 +74,5 @@ fit-arm_far = la manche ne peut pas être élargie de { $amount } au bras.
 fit-no_piece = il n’y a ni devant ni dos où faire cette retouche.
 fit-no_level = aucune pièce n’a les deux niveaux du corps entre lesquels on couperait.
 fit-no_sleeve = il n’y a pas de manche montée.
+
+fit-picture = { $title } : { $pieces }, avant et après.

@@ -141,3 +141,17 @@ panel-edges_waist = Ligne de taille
 panel-edges_waist_tip = Où se trouve la ligne de taille
 panel-edges_waist_hint = angle, bord, ou hauteur au-dessus du point le plus bas : 20 cm
 panel-edges_outline = Contour { $name }
+
+panel-fit = Retouches
+panel-fit_tip = Adapter le patron à une silhouette : allonger, poitrine forte, dos cambré et d’autres
+panel-fit_choose = Choisir une retouche
+panel-fit_add = Ajouter
+panel-fit_by_size = Une taille du tableau ne demande pas de retouche par elle-même. Choisissez des mesures pour lire ce qu’elles demandent, ou ajoutez une retouche vous-même.
+panel-fit_take =
+    { $count ->
+        [0] Tracer la taille { $size }
+        [one] Tracer la taille { $size } avec cette retouche
+       *[other] Tracer la taille { $size } avec ces retouches
+    }
+panel-fit_add_tip = Ajouter cette retouche avec son propre curseur
+panel-fit_take_tip = Choisir la taille conseillée pour ces mesures et régler les retouches qu’elles demandent
