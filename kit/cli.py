@@ -20,6 +20,7 @@ from kit.files_cli import add_files
 from kit.fit_cli import add_fit
 from kit.grade_cli import add_grade
 from kit.help_cli import add_help
+from kit.live_cli import add_live
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
 from kit.release_cli import add_release
@@ -113,6 +114,7 @@ def parser() -> argparse.ArgumentParser:
     add_grade(commands, _CODE)
     add_release(commands, _CODE)
     add_fit(commands, _CODE)
+    add_live(commands, _CODE)
 
     add_files(commands)
     add_help(commands)

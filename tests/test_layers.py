@@ -34,7 +34,7 @@ FLOORS = (
     ("page",),
     (
         *("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli"),
-        *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli", "fit_cli"),
+        *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli", "fit_cli", "live_cli"),
     ),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but
@@ -218,7 +218,7 @@ ASIDE = {
     *("kit.picture.fitted", "kit.picture.lay", "kit.picture.matplotlib_pen", "kit.picture.piece_sheet"),
     *("kit.picture.raster", "kit.picture.raster_path", "kit.picture.text_room", "kit.picture.thumbnails"),
     *("kit.piece.offset", "kit.geometry.outline"),
-    *("kit.page.build", "kit.page.bundle", "kit.page.ask", "kit.page.core", "kit.page.icons"),
+    "kit.page.build",
 }
 """Modules of those rooms that name another package all the same: printed pieces, cutting layouts, pixels, DXF, a
 polygon for who wants shapely's, IPython where a notebook runs, and what builds the page. tests/page/test_pure_way.py

@@ -6,7 +6,6 @@ cannot be is refused in the reader's words, with what to do.
 
 from __future__ import annotations
 
-import math
 import tempfile
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -26,6 +25,8 @@ from kit.units import System, length, parse
 
 _LONGEST = 120
 """Characters of a name or a length that is typed."""
+_FARTHEST = 1e6
+"""No value of a lesson is as large as this, in mm."""
 
 
 @dataclass(frozen=True)
@@ -84,7 +85,7 @@ def _typed(body: Mapping[str, Any]) -> Typed:
 
 
 def _number(name: object, value: object) -> float:
-    if isinstance(value, bool) or not isinstance(value, int | float) or not math.isfinite(value):
+    if isinstance(value, bool) or not isinstance(value, int | float) or not -_FARTHEST < value < _FARTHEST:
         raise KitError(message("page.no_number", name=_short(name), value=_short(value)), do=message("page.again_do"))
     return float(value)
 

@@ -1,0 +1,359 @@
+"""A folder of static files in which a lesson lives: any web space can serve it.
+
+    index.html, sw.js, page.webmanifest       what a browser asks for first
+    edition-1a2b3c4d/                         everything else of this edition: page, pictures, Python, kit, lesson
+
+A new edition gets a folder of its own, and the one before it goes when the new one stands, so that what a reader has
+open never mixes with it. The lesson is the class copy's: without answers, comments and notes-to-self.
+"""
+
+from __future__ import annotations
+
+import gzip
+import hashlib
+import json
+import re
+import shutil
+import subprocess
+import sys
+import tempfile
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from importlib.metadata import PackageNotFoundError, distribution
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+from kit.atomic import make_folder, write_atomically
+from kit.booklet.handover import DRAFTED, Handover
+from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.cloth.yardage import yardage
+from kit.errors import KitError, near
+from kit.language import keys, languages, say, speaking
+from kit.lesson.lesson import slug
+from kit.lesson.word_file import path_of
+from kit.live.class_source import Source, class_source
+from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, zipped
+from kit.page.core import LOCK, VERSION, Core, core
+from kit.page.icons import icon
+from kit.page.standard_library import standard_library
+from kit.resources import templates
+
+LESSON = "lesson.ipynb"
+_EDITION = re.compile(r"edition-[0-9a-f]{12}")
+_SCRIPTS = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css")
+_OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts")
+
+
+@dataclass(frozen=True)
+class Page:
+    """What was built: its `folder`, the `languages` it speaks, `bytes` of all its files, and `notes` for the author."""
+
+    folder: Path
+    languages: tuple[str, ...]
+    bytes: int
+    notes: tuple[str, ...]
+
+
+def build_page(
+    notebook: Path,
+    out: Path,
+    *,
+    pyodide: Path | None = None,
+    spoken: Sequence[str] = (),
+    sliders: Sequence[str] = (),
+    cloth: bool = True,
+    timeout: int = 120,
+    progress: Callable[[str], None] = lambda line: None,
+) -> Page:
+    """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core;
+    `spoken` the languages to choose from (the lesson's own and those with a translation beside it when empty);
+    `sliders` the parameters a reader may move (all when empty); `cloth`: lengths to buy are worked out for every size.
+
+    Runs the notebook. Raises `KitError`; what stood in `out` before stands then.
+    """
+    book = read_notebook(notebook)
+    _check_free(out)
+    taken = core(pyodide, progress)
+    source = class_source(notebook, LESSON)
+    progress(f"Running {notebook.name} from the top")
+    given = run_notebook(
+        book, notebook.resolve().parent, name=notebook.name, sizes=(DRAFTED,) if cloth else (), timeout=timeout
+    ).handover
+    info = given.pattern.lesson
+    offered = _offered(notebook, info.language, spoken)
+    known = [value.name for value in given.pattern.values]
+    for name in sliders:
+        if name not in known:
+            raise KitError(f"there is no parameter '{name}'.", where="--sliders", do=near(name, known))
+    lesson = dict(source.files)
+    for code in offered:
+        words = path_of(notebook, code)
+        if words.is_file():
+            lesson[f"lesson.{code}.po"] = words.read_bytes()
+    drawings = any(b"read_traced" in data for data in lesson.values())
+    bundle = kit_files(offered, drawings=drawings)
+    progress("Cloth to buy" if cloth else "Cloth to buy is left out")
+    options = {
+        "languages": offered,
+        "sliders": list(sliders) or None,
+        "cloth": {"sizes": _lengths(given)} if cloth else {},
+    }
+    progress("Trying the page's own Python, without any other package")
+    _try(bundle, lesson, options)
+    progress("Writing the page")
+    parts = _parts(taken, bundle, lesson, options, info.title, offered, source)
+    return _write(out, parts, info.title, offered, _notes(given, offered, source, cloth))
+
+
+def _offered(notebook: Path, own: str, spoken: Sequence[str]) -> tuple[str, ...]:
+    known = languages()
+    first = own if own in known else "en"
+    if not spoken:
+        return (first, *(code for code in known if code != first and path_of(notebook, code).is_file()))
+    for code in spoken:
+        if code not in known:
+            raise KitError(f"there is no language '{code}'.", where="--languages", do=near(code, known))
+    return tuple(dict.fromkeys(spoken))
+
+
+def _lengths(given: Handover) -> dict[str, list[dict[str, Any]]]:
+    """For each size the cloths, their widths and the length to buy, mm; 0 where the cloth is too narrow."""
+    patterns = given.sizes or (given.pattern,)
+    found = yardage(patterns)
+    return {
+        pattern.body.name: [
+            {"cloth": row.cloth, "width": row.width, "length": row.of(pattern.body.name).length} for row in found
+        ]
+        for pattern in patterns
+    }
+
+
+def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapping[str, Any]) -> None:
+    """The page's own kit works the page's own lesson in a Python that has nothing else: every step is drawn."""
+    with tempfile.TemporaryDirectory(prefix="lessonkit-page-") as scratch:
+        for folder, files in (("kit", bundle), ("lesson", lesson)):
+            for name, data in files.items():
+                path = Path(scratch) / folder / name
+                path.parent.mkdir(parents=True, exist_ok=True)
+                path.write_bytes(data)
+        code = _TRIAL.format(kit=str(Path(scratch) / "kit"), options=json.dumps(json.dumps(options)))
+        ran = subprocess.run(
+            [sys.executable, "-I", "-S", "-B", "-c", code],
+            cwd=Path(scratch) / "lesson",
+            capture_output=True,
+            text=True,
+            timeout=600,
+        )
+    said = ran.stdout.strip().splitlines()
+    if ran.returncode or not said:
+        last = (ran.stderr.strip().splitlines() or ["it ended without a word"])[-1]
+        raise KitError(
+            f"the lesson cannot be worked in a browser: {last.removeprefix('kit.errors.KitError: ')}",
+            do="What a page cannot have, such as another package, goes into a cell with the tag notes-to-self.",
+        )
+    told = json.loads(said[-1])
+    if told["answered"]:
+        raise KitError("an exercise's answer would be in the page.", do="Write it right in lesson.exercise(...).")
+    if told["refused"]:
+        raise KitError(f"the lesson cannot be worked in a browser: {told['refused'][0]}", do="Correct that step.")
+
+
+_TRIAL = """
+import sys
+sys.path.insert(0, {kit!r})
+import json
+from pathlib import Path
+from kit.page.opened import without_notebook
+without_notebook()
+from kit.page.engine import Engine
+told = json.loads({options})
+engine = Engine(Path("lesson.ipynb"), offered=told["languages"], sliders=told["sliders"], cloth=told["cloth"])
+refused = []
+def ask(**asked):
+    made = json.loads(engine.answer(json.dumps(asked)))
+    if not made["ok"]:
+        refused.append(made["said"])
+    return made
+for code in told["languages"]:
+    about = ask(do="about", language=code)
+    for step in about.get("steps", ()):
+        ask(do="draw", language=code, step={{"kind": step["kind"], "key": step["key"], "picture": -1}})
+ask(do="prove")
+print(json.dumps({{"refused": refused, "answered": any(each.answer for each in engine.lesson.exercises)}}))
+"""
+
+
+# ---- files ----------------------------------------------------------------------------------------------------
+
+
+def _parts(
+    taken: Core,
+    bundle: Mapping[str, bytes],
+    lesson: Mapping[str, bytes],
+    options: Mapping[str, Any],
+    title: str,
+    offered: Sequence[str],
+    source: Source,
+) -> dict[str, bytes]:
+    """The files of the edition's folder by name."""
+    whole = taken.bytes_of("python_stdlib.zip")
+    parts = {
+        "kit.zip": zipped(dict(bundle)),
+        "lesson.zip": zipped(dict(lesson)),
+        "python.zip": _library(whole, bundle),
+        "pyodide.mjs": taken.bytes_of("pyodide.mjs"),
+        "pyodide.asm.mjs": taken.bytes_of("pyodide.asm.mjs"),
+        "pyodide.asm.wasm.gz": gzip.compress(taken.bytes_of("pyodide.asm.wasm"), 9, mtime=0),
+        "lock.json": LOCK.encode(),
+        "engine.json": _json(options),
+        "notices.txt": _notices().encode("utf-8"),
+        **{f"icon-{side}.png": icon(side) for side in (192, 512)},
+    }
+    for name in _SCRIPTS:
+        parts[name] = (templates() / "page" / name).read_bytes()
+    parts["page.json"] = _json(
+        {"slug": slug(title), "languages": {code: _words(code) for code in offered}, "own": offered[0]}
+    )
+    return parts
+
+
+def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
+    """The part of the standard library, kept from build to build: to find it takes a while."""
+    from kit.page.core import cache_folder
+
+    told = hashlib.sha256(whole)
+    for name in sorted(bundle):
+        if name.endswith(".py"):
+            told.update(name.encode() + bundle[name])
+    told.update((Path(__file__).with_name("standard_library.py")).read_bytes())
+    kept = cache_folder() / f"python-{told.hexdigest()[:24]}.zip"
+    if kept.is_file():
+        return kept.read_bytes()
+    made = standard_library(whole, bundle)
+    try:
+        write_atomically(kept, made)
+    except KitError:
+        pass  # it is made anew next time
+    return made
+
+
+def _words(code: str) -> dict[str, str]:
+    """The page's own words in a language; what the page puts in stands in braces."""
+    places = {name: f"{{{name}}}" for name in ("number", "count", "name", "size", "edition", "value", "kind", "what")}
+    with speaking(code):
+        words = {key: say(f"page.{key}", {**places, "units": ""}) for key in keys("page")}
+        words["start"] = say("class_copy.start")
+        words["body_empty"] = say("panel.body_empty")
+        words["body_mine"] = say("panel.body_mine")
+    return words
+
+
+def _json(value: Any) -> bytes:
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"), sort_keys=True).encode("utf-8")
+
+
+def _notices() -> str:
+    parts = [
+        "This page holds the work of others, under their own licences.",
+        f"Pyodide {VERSION} (https://github.com/pyodide/pyodide), Mozilla Public License 2.0: "
+        "https://www.mozilla.org/MPL/2.0/. It is used as it was published; its sources are at that address.",
+        "CPython and its standard library (https://www.python.org), Python Software Foundation License. Comments and "
+        "unused modules are left out.",
+        "Locale data in Babel: Unicode CLDR, Unicode License V3 (https://www.unicode.org/license.txt).",
+    ]
+    for name in ("pattern-lesson-kit", *PURE.values(), "fluent.syntax", *PURE_MODULES.values(), *PATHS.values()):
+        try:
+            found = distribution(name)
+        except PackageNotFoundError:
+            continue
+        about: Any = found.metadata
+        licence = about["License-Expression"] or about["License"] or ""
+        texts = [
+            str(path.read_text("utf-8"))
+            for path in found.files or ()
+            if re.search(r"(?i)(licen[cs]e|notice)[^/]*$", str(path)) and not str(path).endswith(".py")
+        ]
+        head = f"{about['Name']} {found.version}, {licence.splitlines()[0] if licence else 'see below'}"
+        parts.append("\n\n".join([head, *dict.fromkeys(text.strip() for text in texts)]))
+    return ("\n\n" + "-" * 78 + "\n\n").join(parts) + "\n"
+
+
+def _notes(given: Handover, offered: Sequence[str], source: Source, cloth: bool) -> tuple[str, ...]:
+    """What the author must know."""
+    notes = [
+        "Whoever opens the page can read the lesson's code: its cells travel with it, without comments.",
+        "Answers of exercises are not inside." if source.answers else "",
+        "notices.txt names the work of others that travels with it.",
+        "Left out: pattern pages and cutting layouts (a reader can send you a body file instead), "
+        "photographs, markdown cells, fittings.",
+        "" if cloth else "Cloth to buy is left out (--no-cloth).",
+    ]
+    missing = [row.name for row in given.chart if row.trouble]
+    if missing:
+        notes.append(f"Sizes that cannot be drafted: {', '.join(missing)}.")
+    return tuple(filter(None, notes))
+
+
+# ---- writing --------------------------------------------------------------------------------------------------
+
+
+def _check_free(out: Path) -> None:
+    if out.exists() and not out.is_dir():
+        raise KitError(f"'{out}' is a file.", where="--out", do="Name a folder.")
+    if out.is_dir() and any(out.iterdir()) and not (out / "sw.js").is_file():
+        raise KitError(f"'{out}' holds something else.", where="--out", do="Name an empty folder, or a new one.")
+
+
+def _write(out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str, ...], notes: tuple[str, ...]) -> Page:
+    told = hashlib.sha256()
+    for name in sorted(parts):
+        told.update(name.encode() + b"\0" + hashlib.sha256(parts[name]).digest())
+    pages = Environment(
+        loader=FileSystemLoader(templates() / "page"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        keep_trailing_newline=True,
+    )
+    skin = hashlib.sha256(b"".join((templates() / "page" / n).read_bytes() for n in ("index.html.j2", "sw.js.j2")))
+    told.update(skin.digest())
+    edition = f"edition-{told.hexdigest()[:12]}"
+    wanted = [name for name in sorted(parts) if name != "notices.txt"]
+    size = round(sum(len(parts[name]) for name in wanted if name != "pyodide.asm.mjs") / 1e6 + 0.3)
+    with speaking(offered[0]):
+        words = {key: say(f"page.{key}", size=size) if key == "opening_first" else say(f"page.{key}") for key in _OFTEN}
+        index = pages.get_template("index.html.j2").render(
+            title=title, edition=edition, language=offered[0], words=words
+        )
+    manifest = {
+        "name": title,
+        "short_name": title[:24],
+        "start_url": "./",
+        "scope": "./",
+        "display": "standalone",
+        "background_color": "#f6f2ea",
+        "theme_color": "#1f2d3a",
+        "icons": [
+            {
+                "src": f"{edition}/icon-{side}.png",
+                "sizes": f"{side}x{side}",
+                "type": "image/png",
+                "purpose": "any maskable",
+            }
+            for side in (192, 512)
+        ],
+    }
+    files = ["./", "page.webmanifest", *(f"{edition}/{name}" for name in wanted)]
+    service = pages.get_template("sw.js.j2").render(edition=edition, slug=slug(title), files=json.dumps(files))
+    make_folder(out)
+    for name, data in parts.items():
+        write_atomically(out / edition / name, data)
+    write_atomically(out / "page.webmanifest", _json(manifest))
+    write_atomically(out / "index.html", index)
+    write_atomically(out / "sw.js", service)
+    for folder in out.iterdir():
+        if folder.is_dir() and _EDITION.fullmatch(folder.name) and folder.name != edition:
+            shutil.rmtree(folder, ignore_errors=True)
+    whole = sum(path.stat().st_size for path in out.rglob("*") if path.is_file())
+    return Page(out, offered, whole, notes)

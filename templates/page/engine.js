@@ -1,0 +1,84 @@
+// The page's side of the engine. One message is under way at a time. A drawing that waits is replaced by a newer one,
+// so that a slider never queues up; what else is asked waits until nothing is left to draw.
+const PATIENCE = { draw: 12000, about: 30000, prove: 30000, mend: 60000, body: 12000, read: 12000, write: 12000 };
+
+export class Engine {
+  constructor(address, told) {
+    this.address = address;
+    this.told = told; // {ready(seconds), failed(why), stopped(message)}
+    this.started = false;
+    this.number = 0;
+    this.under = null;
+    this.drawing = null;
+    this.waiting = [];
+    this.start();
+  }
+
+  start() {
+    this.started = false;
+    this.worker = new Worker(this.address, { type: "module" });
+    this.worker.onmessage = (event) => this.heard(event.data);
+    this.worker.onerror = (event) => {
+      event.preventDefault();
+      this.told.failed(event.message || "");
+    };
+  }
+
+  // Draw this, and forget what was to be drawn before it and has not been begun.
+  draw(message, then) {
+    this.drawing = { message, then };
+    this.next();
+  }
+
+  // Ask something else; what was asked under the same name and waits is forgotten.
+  ask(message, then) {
+    this.waiting = this.waiting.filter((one) => one.message.do !== message.do);
+    this.waiting.push({ message, then });
+    this.next();
+  }
+
+  get idle() {
+    return !this.under && !this.drawing;
+  }
+
+  next() {
+    if (!this.started || this.under) return;
+    const task = this.drawing || this.waiting.shift();
+    if (!task) return;
+    if (task === this.drawing) this.drawing = null;
+    this.under = { ...task, id: ++this.number };
+    this.under.timer = setTimeout(() => this.stop(), PATIENCE[task.message.do] || 12000);
+    this.worker.postMessage({ id: this.under.id, text: JSON.stringify(task.message) });
+  }
+
+  heard(data) {
+    if (data.ready) {
+      this.started = true;
+      this.told.ready(data.seconds);
+      this.next();
+      return;
+    }
+    if (data.failed) {
+      this.told.failed(data.failed);
+      return;
+    }
+    const task = this.under;
+    if (!task || data.id !== task.id) return;
+    clearTimeout(task.timer);
+    this.under = null;
+    if (data.broken) task.then({ ok: false, said: data.broken });
+    else task.then(JSON.parse(data.text));
+    this.next();
+  }
+
+  // What does not end is stopped with the worker; a new one takes its place.
+  stop() {
+    if (this.under) clearTimeout(this.under.timer);
+    this.under = null;
+    this.waiting = [];
+    this.drawing = null;
+    this.worker.terminate();
+    this.start();
+    this.told.stopped();
+  }
+}

@@ -1,0 +1,280 @@
+"""A lesson's page in Chromium, from a server of static files on the loopback: it starts, follows its sliders, walks
+through its steps, drafts for the reader's own body, says the same as CPython, and opens without any server.
+
+Accessibility is checked with axe-core (through axe-playwright-python) for all its rules, WCAG 2.2 AA among them. The
+core of the browser's Python comes through npm; only where npm cannot be reached are these tests left out.
+"""
+
+from __future__ import annotations
+
+import functools
+import http.server
+import json
+import sys
+import threading
+from collections.abc import Iterator
+from pathlib import Path
+from random import Random
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, Page, Route, expect
+
+from kit.errors import KitError
+from kit.page.build import build_page
+from kit.page.core import core
+from kit.page.engine import Engine
+
+sys.path.insert(0, str(Path(__file__).parent))
+from lab import PATIENCE
+
+pytestmark = pytest.mark.browser
+PHONE, DESK, WIDE = {"width": 390, "height": 844}, {"width": 1280, "height": 800}, {"width": 1920, "height": 1080}
+
+
+class Quiet(http.server.SimpleHTTPRequestHandler):
+    def log_message(self, format: str, *args: Any) -> None: ...
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
+    """The wrap top's page, built once."""
+    try:
+        core()
+    except KitError as error:
+        if "npm" in str(error):
+            pytest.skip(f"Pyodide cannot be had here: {error}")
+        raise
+    out = tmp_path_factory.mktemp("page") / "wrap"
+    build_page(root / "example_notebooks" / "tideline_wrap_top.ipynb", out, spoken=["en", "de"])
+    return out
+
+
+@pytest.fixture(scope="module")
+def served(folder: Path) -> Iterator[tuple[str, http.server.ThreadingHTTPServer]]:
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=str(folder)))
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    yield f"http://127.0.0.1:{server.server_port}/", server
+    server.shutdown()
+
+
+class Reader:
+    """A page that is open; `strange` are addresses it wanted elsewhere, `errors` what the browser complained of."""
+
+    def __init__(self, browser: Browser, address: str) -> None:
+        self.strange: list[str] = []
+        self.errors: list[str] = []
+        self.context = browser.new_context(viewport=PHONE, has_touch=True)  # type: ignore[arg-type]
+        self.page: Page = self.context.new_page()
+        self.page.set_default_timeout(PATIENCE * 1000)
+        self.page.on("console", lambda said: self.errors.append(said.text) if said.type != "log" else None)
+        self.page.on("pageerror", lambda error: self.errors.append(str(error)))
+        self.context.route("**/*", lambda route: self._only(route, address))
+        self.page.goto(address)
+        self.settled()
+
+    def _only(self, route: Route, address: str) -> None:
+        if route.request.url.startswith(address):
+            route.continue_()
+        else:
+            self.strange.append(route.request.url)
+            route.abort()
+
+    @property
+    def drawn(self) -> int:
+        return int(self.page.evaluate("document.documentElement.dataset.drawn || 0"))
+
+    def settled(self, after: int = 0) -> None:
+        """Wait until something was drawn after the drawing of that number, and proved."""
+        self.page.wait_for_function(
+            "after => { const d = document.documentElement.dataset;"
+            " return Number(d.drawn || 0) > after && d.proved === d.drawn }",
+            arg=after,
+        )
+
+    def ask(self, **message: Any) -> dict[str, Any]:
+        """Ask the page's engine past the page."""
+        answer: dict[str, Any] = self.page.evaluate(
+            "message => new Promise(done => window.lessonAsk(message, done))", message
+        )
+        return answer
+
+
+@pytest.fixture(scope="module")
+def reader(browser: Browser, served: tuple[str, Any]) -> Iterator[Reader]:
+    opened = Reader(browser, served[0])
+    yield opened
+    opened.context.close()
+
+
+def test_it_starts_and_says_nothing_wrong(reader: Reader) -> None:
+    expect(reader.page.locator("h1")).to_have_text("Tideline wrap top")
+    expect(reader.page.locator("#picture svg")).to_be_visible()
+    expect(reader.page.locator("#found")).to_contain_text("Every check passed.")
+    expect(reader.page.locator("#cloth tbody tr").first).to_contain_text("m")
+    expect(reader.page.locator("#exercises h3")).to_have_text("Exercise: Longer underarm")
+    assert reader.strange == [] and reader.errors == []
+
+
+def test_a_slider_moves_picture_numbers_and_exercise(reader: Reader) -> None:
+    before, seen = reader.page.inner_html("#picture"), reader.drawn
+    reader.page.locator("#value-underarm_drop").press("ArrowRight")
+    reader.settled(seen)
+    assert reader.page.inner_html("#picture") == before  # the first step does not use it
+    expect(reader.page.locator("#value-underarm_drop")).to_have_attribute("aria-valuetext", "9.1 cm (3 9/16 in)")
+    seen = reader.drawn
+    reader.page.evaluate(
+        "() => { const r = document.getElementById('value-sleeve_length');"
+        " for (let i = 200; i < 240; i++) { r.value = i; r.dispatchEvent(new Event('input')); } }"
+    )
+    reader.settled(seen)
+    expect(reader.page.locator("#step-words")).to_contain_text("23.9 cm")
+    assert reader.page.inner_html("#picture") != before
+    assert reader.drawn - seen < 40  # moves that waited were left out: the last one counts
+    seen = reader.drawn
+    reader.page.locator("#reset").click()
+    reader.settled(seen)
+    assert reader.page.inner_html("#picture") == before
+
+
+def test_on_and_back_through_drafting_and_sewing(reader: Reader) -> None:
+    seen = reader.drawn
+    reader.page.locator("#on").click()
+    reader.settled(seen)
+    expect(reader.page.locator("#step-label")).to_have_text("Drafting step 2")
+    expect(reader.page.locator("#told")).to_contain_text("Step 2 of")
+    seen = reader.drawn
+    last = reader.page.locator("#steps option").last.get_attribute("value")
+    assert last is not None and last.startswith("sew:")
+    reader.page.select_option("#steps", last)
+    reader.settled(seen)
+    expect(reader.page.locator("#step-label")).to_contain_text("Picture 1 of")
+    seen = reader.drawn
+    reader.page.locator("#back").click()
+    reader.settled(seen)
+    expect(reader.page.locator("#step-label")).to_contain_text("Sewing step")
+    seen = reader.drawn
+    reader.page.select_option("#steps", index=0)
+    reader.settled(seen)
+    expect(reader.page.locator("#back")).to_be_disabled()
+
+
+def test_the_readers_own_body(reader: Reader, tmp_path: Path) -> None:
+    page, seen = reader.page, reader.drawn
+    page.select_option("#size", label="My own measurements")
+    page.locator("#measure-bust_girth").fill("104")
+    page.locator("#measure-waist_girth").fill("elephant")
+    expect(page.locator("#hint-waist_girth")).to_contain_text("elephant")
+    expect(page.locator("#own .figures svg").first).to_be_visible()
+    page.locator("#measure-waist_girth").fill("84 cm")
+    expect(page.locator("#hint-waist_girth")).to_contain_text("84 cm")
+    with page.expect_download() as saved:
+        page.get_by_role("button", name="Save as a file").click()
+    saved.value.save_as(tmp_path / "mine.toml")
+    assert 'bust_girth = "104 cm"' in (tmp_path / "mine.toml").read_text("utf-8")
+    page.get_by_role("button", name="Draft for these measurements").click()
+    reader.settled(seen)
+    expect(page.locator("#finished")).to_contain_text("ease over bust girth")
+    page.locator("#own input[type=file]").set_input_files(
+        {"name": "broken.toml", "mimeType": "text/plain", "buffer": b"[[[ \xff"}
+    )
+    expect(page.locator("#body-said")).to_contain_text("broken.toml")
+    seen = reader.drawn
+    page.select_option("#size", label="W4")
+    reader.settled(seen)
+
+
+def test_language_and_units(reader: Reader) -> None:
+    page, seen = reader.page, reader.drawn
+    page.select_option("#language", label="Deutsch")
+    reader.settled(seen)
+    expect(page.locator("#on")).to_have_text("Weiter")
+    expect(page.locator("#step-words")).to_contain_text("Vom Schulterpunkt")
+    assert page.get_attribute("html", "lang") == "de"
+    seen = reader.drawn
+    page.select_option("#units", "inch")
+    reader.settled(seen)
+    expect(page.locator("#step-words")).to_contain_text("10 1/4 Zoll (26 cm)")
+    seen = reader.drawn
+    page.select_option("#units", "cm")
+    reader.settled(seen)
+    seen = reader.drawn
+    page.select_option("#language", label="English")
+    reader.settled(seen)
+
+
+@pytest.mark.parametrize("size", [PHONE, DESK, WIDE], ids=["390", "1280", "1920"])
+def test_it_is_accessible_and_fits(reader: Reader, size: dict[str, int], out_folder: Path) -> None:
+    page = reader.page
+    page.set_viewport_size(size)  # type: ignore[arg-type]
+    page.evaluate("window.scrollTo(0, 0)")
+    page.wait_for_function("document.querySelector('#picture svg')")
+    page.screenshot(path=str(out_folder / f"page-{size['width']}.png"))
+    found = Axe().run(page)
+    assert found.violations_count == 0, found.generate_report()
+    assert page.evaluate("document.documentElement.scrollWidth") <= size["width"]
+    small = page.evaluate(
+        "() => [...document.querySelectorAll('button, select, input:not([type=checkbox]), a, summary')]"
+        ".filter(e => e.offsetParent).map(e => [e.id || e.textContent, e.getBoundingClientRect()])"
+        ".filter(([, b]) => b.height < 43.5).map(([n]) => n)"
+    )
+    assert small == []
+    page.evaluate("document.getElementById('panel').scrollTo(0, 900); window.scrollTo(0, 900)")
+    box = page.locator("#picture").bounding_box()
+    assert box is not None and box["y"] > -1 and box["y"] + box["height"] < size["height"]  # still in sight
+
+
+def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path) -> None:
+    """Twelve settings drawn at random: sliders within their ends, sizes and bodies, any step. Numbers of the drawing
+    may differ by 1e-9 mm; they are written to fewer places, so that the text must be the same."""
+    told = json.loads(next(folder.glob("edition-*/engine.json")).read_text("utf-8"))
+    engine = Engine(
+        root / "example_notebooks" / "tideline_wrap_top.ipynb", offered=told["languages"], cloth=told["cloth"]
+    )
+    random = Random(20261130)
+    about = json.loads(engine.answer('{"do":"about"}'))
+    sliders = json.loads(engine.answer('{"do":"draw"}'))["sliders"]
+    for _ in range(12):
+        values = {
+            each["name"]: random.uniform(each["least"], each["most"])
+            for each in random.sample(sliders, 3)
+            if each["name"] != "wrap_share"
+        }
+        bust = random.uniform(80, 120)
+        body = random.choice(
+            [{"size": random.choice(about["sizes"])}, {"name": "Ines", "typed": {"bust_girth": f"{bust:.1f} cm"}}]
+        )
+        setting = {"values": values, "body": body, "language": random.choice(["en", "de"])}
+        for message in (
+            {"do": "draw", "step": {**random.choice(about["steps"]), "picture": 1}, "room": [390, 372], **setting},
+            {"do": "prove", **setting},
+        ):
+            here = json.loads(engine.answer(json.dumps(message)))
+            assert reader.ask(**message) == here, message
+
+
+def test_a_step_that_does_not_end_is_stopped(reader: Reader) -> None:
+    page, seen = reader.page, reader.drawn
+    before = page.inner_html("#picture")
+    page.evaluate("window.lessonStop()")
+    page.wait_for_function("after => Number(document.documentElement.dataset.drawn) > after", arg=seen)
+    assert page.inner_html("#picture") == before
+
+
+def test_values_are_kept_and_it_opens_without_a_server(
+    reader: Reader, served: tuple[str, http.server.ThreadingHTTPServer]
+) -> None:
+    page, seen = reader.page, reader.drawn
+    page.set_viewport_size(PHONE)  # type: ignore[arg-type]
+    page.locator("#value-sleeve_length").press("ArrowLeft")
+    reader.settled(seen)
+    shown = page.locator("#value-sleeve_length").get_attribute("aria-valuetext")
+    page.wait_for_selector("html[data-kept]", state="attached")
+    expect(page.locator("#kept")).to_contain_text("without the internet")
+    served[1].shutdown()
+    served[1].server_close()
+    page.reload()
+    reader.settled()
+    expect(page.locator("#value-sleeve_length")).to_have_attribute("aria-valuetext", str(shown))
+    expect(page.locator("#found")).to_contain_text("Every check passed.")
