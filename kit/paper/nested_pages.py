@@ -1,7 +1,8 @@
 """Pages that hold several sizes: layers, a key on every page, and a page that says which pages a size needs.
 
 Viewers that know layers show one size at a time; for the many that do not, every line carries its size's name and
-look, and the last page lists the pages of each size, so that nobody prints more than needed.
+look, and the key, which comes before the pages of the pattern, lists the pages of each size beside a small plan of
+them, so that nobody prints more than needed.
 """
 
 from __future__ import annotations
@@ -18,7 +19,7 @@ from kit.geometry import Line, Point
 from kit.language import say
 from kit.paper.head import edition_line
 from kit.paper.layers import Shelf, declared_in, size_ink, size_layers, size_look, stitch_layer
-from kit.paper.nested import Nest, size_areas
+from kit.paper.nested import Nest, said_sizes, size_areas
 from kit.paper.pages import plan, tile
 from kit.paper.papers import Paper
 from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, fitted, new_canvas, rule, text_width, wrap, write
@@ -32,6 +33,8 @@ from kit.wording.lists import strung
 
 _ROW = 2.15
 _SAMPLE = 17.0
+_SQUARE = 6.0  # mm: the most that a page is high in a small plan
+_NEEDED = 0.85  # its grey there, if it is needed
 _NOTES = ("sizes_count", "sizes_shared", "sizes_layers", "sizes_allowances", "sizes_print")
 
 
@@ -59,8 +62,8 @@ def nest_content(made: Nest, laid: Sheet) -> bytes:
 
 
 def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | None = None) -> bytes:
-    """Pages of `paper` with all sizes of `made`, which lies on the sheet as `laid`; the last page says which pages
-    each size needs. Raises `KitError` for several sizes at a class scale."""
+    """Pages of `paper` with all sizes of `made`, which lies on the sheet as `laid`; the key, after the front pages,
+    says which pages each size needs. Raises `KitError` for several sizes at a class scale."""
     asked = request or PageRequest((paper,))
     if made.several and not asked.full_size:
         raise KitError(
@@ -79,10 +82,10 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
         title = str(document.docinfo.get("/Title", ""))
         canvas = new_canvas(target, held.width * enlarged[0], held.height * enlarged[1], title)
         canvas.scale(*enlarged)
-        key(canvas, made, held)
+        key(canvas, made, held, before + 1)
         canvas.showPage()
         canvas.scale(*enlarged)
-        _sizes_page(canvas, made, laid, pages, before)
+        _sizes_page(canvas, made, laid, pages, before + 1)
         canvas.showPage()
         canvas.save()
         with pikepdf.open(BytesIO(target.getvalue())) as own:
@@ -90,7 +93,7 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
             for page in document.pages:
                 page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sizes)
                 page.contents_add(b"\nq /Sizes Do Q\n")
-            document.pages.append(own.pages[1])
+            document.pages.insert(before, own.pages[1])
             declared_in(document, size_layers(made.sizes))
             return finish(document, tray=not paper.common)
 
@@ -106,8 +109,9 @@ def pages_of_sizes(made: Nest, laid: Sheet, pages: PagePlan, before: int) -> dic
     return found
 
 
-def key(canvas: Canvas, made: Nest, held: Paper) -> None:
-    """The look of every size in the margin at the right of a page, read from the side, in one or two rows."""
+def key(canvas: Canvas, made: Nest, held: Paper, page: int) -> None:
+    """The look of every size in the margin at the right of a page, read from the side, in one or two rows; the whole
+    key is on that `page`."""
     long = held.height - 2 * held.margin_y
     count = len(made.sizes)
     name = max(text_width(size, 1.5, bold=True) for size in made.sizes) + 1.5
@@ -121,7 +125,7 @@ def key(canvas: Canvas, made: Nest, held: Paper) -> None:
         x, y = column * step, -2.5 - _ROW * row
         write(canvas, size, x, y, 1.5, bold=True)
         rule(canvas, x + name, y + 0.75, x + step - 2.5, y + 0.75, size_ink(place))
-    hint = say("paper.sizes_hint")
+    hint = say("paper.sizes_hint", page=page)
     low = -2.5 - _ROW * math.ceil(count / across)
     write(canvas, hint, long / 2, low, fitted(hint, 1.5, long), grey=0.25, anchor="middle")
     canvas.restoreState()
@@ -154,7 +158,8 @@ def _look(part: Part, looks: list[Look], several: bool) -> Look:
 
 
 def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before: int) -> None:
-    """The last page: how to find one's size, every size's line, its pages, and the strips."""
+    """The key: how to find one's size, every size's line, its pages, a small plan of them, and the strips. It is the
+    last of the pages `before` those of the pattern."""
     paper = pages.paper
     left, right, y = paper.margin_x, paper.width - paper.margin_x, paper.height - paper.margin_y - 6
     write(canvas, say("paper.sizes_find"), left, y, 4.5, bold=True)
@@ -190,11 +195,51 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
     write(canvas, every, left, y, fitted(every, 3.0, middle - 3 - left, bold=True), bold=True)
     draw(canvas, [Stroke((Line(Point(middle, y + 1.3), Point(far, y + 1.3)),), "cut")])
     write(canvas, say("paper.sizes_all_line"), far + 5, y, 2.3)
-    _strips(canvas, made, left, right, y - 9, paper.margin_y)
+    y = _strips(canvas, made, left, right, y - 9, paper.margin_y)
+    _plans(canvas, made, pages, needed, before, y - 4)
 
 
-def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bottom: float) -> None:
-    """Strips cut without a paper piece: once where all sizes have the same, else by size."""
+def _plans(
+    canvas: Canvas, made: Nest, pages: PagePlan, needed: dict[str, tuple[int, ...]], before: int, top: float
+) -> float:
+    """A small plan of the pages for each size, those it needs grey and numbered; sizes that need the same share one.
+    Gives where they end; nothing is drawn where the page has no room for them."""
+    paper = pages.paper
+    left, right = paper.margin_x, paper.width - paper.margin_x
+    alike: dict[tuple[int, ...], list[int]] = {}
+    for at, name in enumerate(made.sizes):
+        alike.setdefault(needed[name], []).append(at)
+    names = [
+        said_sizes([made.sizes[at] for at in those], [made.places[at] for at in those]) for those in alike.values()
+    ]
+    for side in (_SQUARE, 0.75 * _SQUARE, 0.5 * _SQUARE):
+        across = side * min(paper.width / paper.height, 1.5)
+        wide = max(pages.columns * across, *(text_width(name, 2.4, bold=True) for name in names)) + 6.0
+        in_row = max(1, int((right - left) // wide))
+        high = pages.rows * side + 8.0
+        deep = math.ceil(len(names) / in_row) * high
+        if top - deep >= paper.margin_y:
+            break
+    else:
+        return top
+    canvas.saveState()
+    canvas.setLineWidth(0.15 * MM)
+    for at, (name, numbers) in enumerate(zip(names, alike, strict=True)):
+        x, y = left + at % in_row * wide, top - at // in_row * high
+        write(canvas, name, x, y - 2.4, 2.4, bold=True)
+        for number, each in enumerate(pages.tiles, before + 1):
+            corner = (x + each.column * across, y - 4.5 - (each.row + 1) * side)
+            canvas.setFillGray(_NEEDED if number in numbers else 1.0)
+            canvas.rect(corner[0] * MM, corner[1] * MM, across * MM, side * MM, stroke=1, fill=1)
+            if number in numbers:
+                size = min(2.0, 0.4 * across)
+                write(canvas, str(number), corner[0] + across / 2, corner[1] + (side - size) / 2, size, anchor="middle")
+    canvas.restoreState()
+    return top - deep
+
+
+def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bottom: float) -> float:
+    """Strips cut without a paper piece: once where all sizes have the same, else by size. Gives where they end."""
     lines = []
     for strip in made.pattern.strips:
         cut: dict[tuple[str, str], list[str]] = {}
@@ -212,12 +257,13 @@ def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bot
             ]
             lines.append(say("paper.strip_sizes", strip=strip.title, sizes=strung(by_size, "parted")))
     if not lines:
-        return
+        return y
     write(canvas, say("paper.strips"), left, y, 2.4, bold=True)
     y -= 4.5
     for told in lines:
         for line in wrap(told, 2.0, right - left):
             if y < bottom:
-                return
+                return y
             write(canvas, line, left, y, 2.0)
             y -= 3.8
+    return y

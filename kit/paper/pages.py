@@ -110,13 +110,13 @@ def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
 
 
 def tile(
-    content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None, more: int = 0
+    content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None, between: int = 0
 ) -> bytes:
     """The pages as a PDF: the front page or pages, then every page that carries paper of a piece, in reading order.
     A sheet with a title block (`laid.head`) needs no front page: the block stands on the sheet.
 
-    `more` pages, made by others, follow and are counted. `content` is the one-page PDF of `sheet_content`; it is
-    embedded once. The same input gives the same bytes.
+    So many pages `between`, made by others, come after the front pages and are counted. `content` is the one-page PDF
+    of `sheet_content`; it is embedded once. The same input gives the same bytes.
     """
     asked = request or PageRequest((paper,))
     pages = plan(laid, paper, asked)
@@ -136,13 +136,13 @@ def tile(
             canvas.scale(*enlarged)
 
     key = "paper.about_sideways" if held.landscape else "paper.about_upright"
-    about = say(key, paper=paper.said, count=len(pages.tiles) + more)
+    about = say(key, paper=paper.said, count=len(pages.tiles) + between)
     before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin)
     total = len(pages.tiles) + before
     places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
-    for number, each in enumerate(pages.tiles, before + 1):
+    for number, each in enumerate(pages.tiles, before + between + 1):
         begin()
-        count = say("paper.sheet_of" if laid.head else "paper.page_of", page=number, pages=total + more)
+        count = say("paper.sheet_of" if laid.head else "paper.page_of", page=number, pages=total + between)
         _furniture(canvas, pattern, pages, links, each, asked, count)
         x, y = page_origin(each, held)
         if total > 1:

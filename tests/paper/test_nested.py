@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 from collections.abc import Callable
 from dataclasses import replace
@@ -331,26 +332,44 @@ def words(pdf: bytes, page: int) -> str:
     return run.stdout.decode()
 
 
-def test_every_page_has_the_key_and_the_last_lists_the_pages(made: Nest, laid: Sheet, pdf: bytes) -> None:
+def test_the_key_comes_first_and_every_other_page_leads_to_it(made: Nest, laid: Sheet, pdf: bytes) -> None:
     with pikepdf.open(BytesIO(pdf)) as document:
         count = len(document.pages)
         assert len(document.Root.OCProperties.OCGs) == 2 * len(SIZES)
         assert all(page.mediabox == document.pages[0].mediabox for page in document.pages)
-    for page in range(1, count):
-        said = words(pdf, page)
-        assert all(size in said for size in SIZES) and "last page" in said
-    last = words(pdf, count)
     pages = plan(laid, A4)
-    before = count - 1 - len(pages.tiles)
-    for numbers in pages_of_sizes(made, laid, pages, before).values():
-        assert ranges((*range(1, before + 1), *numbers)) in last
-    assert "Tie" in last
+    place = count - len(pages.tiles)  # after the front pages, before those of the pattern
+    for page in range(1, count + 1):
+        said = words(pdf, page)
+        assert all(size in said for size in SIZES)
+        assert (f"Page {place} says" in said) == (page != place)
+    found = words(pdf, place)
+    for numbers in pages_of_sizes(made, laid, pages, place).values():
+        assert ranges((*range(1, place + 1), *numbers)) in found
+    assert "Tie" in found and "Find your size" in found
 
 
 def test_the_page_of_sizes_is_counted(pdf: bytes) -> None:
     with pikepdf.open(BytesIO(pdf)) as document:
         count = len(document.pages)
-    assert f"page {count - 1} of {count}" in " ".join(words(pdf, count - 1).split())
+    for page in (count - 1, count):
+        assert f"page {page} of {count}" in " ".join(words(pdf, page).split())
+
+
+def test_a_small_plan_shows_the_pages_that_a_size_needs() -> None:
+    small, large = boxes("W1", box("front", 150, 200, True)), boxes("W2", box("front", 900, 200, True))
+    found = nest([small, large])
+    laid = lay_nest(found, (A4,))
+    pages = plan(laid, A4)
+    with pikepdf.open(BytesIO(nested_pages(found, laid, A4))) as document:
+        place = len(document.pages) - len(pages.tiles)
+        page = document.pages[place - 1]
+        page.contents_coalesce()
+        drawn = page.Contents.read_bytes().decode("latin-1")
+    needed = pages_of_sizes(found, laid, pages, place)
+    boxes_filled = re.findall(r"(?m)^(?:(\.85) g|1 g)\s*\n(?:n )?[-\d. ]+ re B", drawn)
+    assert boxes_filled.count(".85") == sum(map(len, needed.values()))
+    assert len(boxes_filled) == 2 * len(pages.tiles)
 
 
 def test_pages_of_unwanted_sizes_are_not_listed() -> None:

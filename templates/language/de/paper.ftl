@@ -128,7 +128,7 @@ paper-head_blades = Klingen sind scharf: vom Körper weg schneiden, Klingen und 
 # Eine Folge von Größen, etwa W1 bis W4, und mehrere davon.
 paper-sizes_run = { $first } bis { $last }
 paper-sizes_alike = { $sizes }, alle gleich
-paper-sizes_hint = Auf der letzten Seite steht, wie die eigene Größe zu finden ist und welche Seiten sie braucht.
+paper-sizes_hint = Auf Seite { $page } steht, wie die eigene Größe zu finden ist und welche Seiten sie braucht.
 paper-sizes_find = Die eigene Größe finden
 paper-sizes_hold = Diese Seiten enthalten die Größen { $sizes } von „{ $title }“, übereinander gezeichnet.
 paper-sizes_count = Die Zeichen zwischen zwei langen Strichen zählen: ein Punkt ist eins, ein kurzer Strich fünf. Gerade Größen sind dicker als ungerade.

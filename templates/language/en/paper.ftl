@@ -129,7 +129,7 @@ paper-head_blades = Blades are sharp: cut away from yourself, and keep blades an
 # A run of sizes, such as W1 to W4, and several of them (paper-sizes_run or names) with the word for "and".
 paper-sizes_run = { $first } to { $last }
 paper-sizes_alike = { $sizes }, all alike
-paper-sizes_hint = The last page says how to find your size and which pages it needs.
+paper-sizes_hint = Page { $page } says how to find your size and which pages it needs.
 paper-sizes_find = Find your size
 paper-sizes_hold = These pages hold the sizes { $sizes } of { $title }, one over the other.
 paper-sizes_count = Count the marks between two long dashes: a dot is one, a short dash is five. Even sizes are heavier than odd ones.

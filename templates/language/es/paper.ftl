@@ -129,7 +129,7 @@ paper-head_blades = Las cuchillas cortan: corte apartándose de usted y mantenga
 # Una serie de tallas, como W1 a W4, y varias de ellas unidas con «y».
 paper-sizes_run = { $first } a { $last }
 paper-sizes_alike = { $sizes }, todas iguales
-paper-sizes_hint = La última página dice cómo encontrar su talla y qué páginas necesita.
+paper-sizes_hint = La página { $page } dice cómo encontrar su talla y qué páginas necesita.
 paper-sizes_find = Encuentre su talla
 paper-sizes_hold = Estas páginas contienen las tallas { $sizes } de { $title }, unas sobre otras.
 paper-sizes_count = Cuente las marcas entre dos trazos largos: un punto vale uno; un trazo corto, cinco. Las tallas pares son más gruesas que las impares.

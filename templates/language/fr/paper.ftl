@@ -124,7 +124,7 @@ paper-head_blades = Les lames coupent : couper loin de soi et tenir lames et é
 
 paper-sizes_run = { $first } à { $last }
 paper-sizes_alike = { $sizes }, toutes pareilles
-paper-sizes_hint = La dernière page dit comment trouver sa taille et quelles pages il lui faut.
+paper-sizes_hint = La page { $page } dit comment trouver sa taille et quelles pages il lui faut.
 paper-sizes_find = Trouver sa taille
 paper-sizes_hold = Ces pages portent les tailles { $sizes } de « { $title } », l’une sur l’autre.
 paper-sizes_count = Compter les marques entre deux longs tirets : un point vaut un, un tiret court vaut cinq. Les tailles paires sont plus épaisses que les impaires.
