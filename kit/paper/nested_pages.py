@@ -209,9 +209,8 @@ def _plans(
     alike: dict[tuple[int, ...], list[int]] = {}
     for at, name in enumerate(made.sizes):
         alike.setdefault(needed[name], []).append(at)
-    names = [
-        said_sizes([made.sizes[at] for at in those], [made.places[at] for at in those]) for those in alike.values()
-    ]
+    runs = [([made.sizes[at] for at in those], [made.places[at] for at in those]) for those in alike.values()]
+    names = [say("paper.sizes_plan", sizes=said_sizes(*run)) for run in runs]
     for side in (_SQUARE, 0.75 * _SQUARE, 0.5 * _SQUARE):
         across = side * min(paper.width / paper.height, 1.5)
         wide = max(pages.columns * across, *(text_width(name, 2.4, bold=True) for name in names)) + 6.0

@@ -139,6 +139,7 @@ paper-sizes_print = Nur die Seiten drucken, die für die eigene Größe genannt 
 paper-sizes_head_size = Größe
 paper-sizes_head_line = Ihre Schneidelinie
 paper-sizes_head_pages = Diese Seiten drucken
+paper-sizes_plan = Seiten für { $sizes }
 paper-sizes_all = alle
 paper-sizes_all_line = allen gemeinsam
 paper-strips = Streifen ohne Schnittteil

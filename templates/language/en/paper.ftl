@@ -140,6 +140,7 @@ paper-sizes_print = Print only the pages listed for your size; the first one has
 paper-sizes_head_size = Size
 paper-sizes_head_line = Its cut line
 paper-sizes_head_pages = Print these pages
+paper-sizes_plan = Pages for { $sizes }
 paper-sizes_all = all
 paper-sizes_all_line = shared by sizes
 paper-strips = Strips cut without a paper piece

@@ -140,6 +140,7 @@ paper-sizes_print = Imprima solo las páginas indicadas para su talla; la primer
 paper-sizes_head_size = Talla
 paper-sizes_head_line = Su línea de corte
 paper-sizes_head_pages = Imprima estas páginas
+paper-sizes_plan = Páginas para { $sizes }
 paper-sizes_all = todas
 paper-sizes_all_line = común a varias tallas
 paper-strips = Tiras que se cortan sin pieza de papel

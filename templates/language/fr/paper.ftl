@@ -135,6 +135,7 @@ paper-sizes_print = Imprimer seulement les pages indiquées pour sa taille ; l
 paper-sizes_head_size = Taille
 paper-sizes_head_line = Sa ligne de coupe
 paper-sizes_head_pages = Pages à imprimer
+paper-sizes_plan = Pages pour { $sizes }
 paper-sizes_all = toutes
 paper-sizes_all_line = commune aux tailles
 paper-strips = Bandes coupées sans pièce de papier
