@@ -43,6 +43,7 @@ from kit.booklet.theme_file import BookTheme, picture_theme
 from kit.booklet.words import fill_markdown, fill_text
 from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
+from kit.grammar import knowing
 from kit.language import alphabetical, language, naming, say
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import View
@@ -82,7 +83,7 @@ def compose(
     a class wants is left out for "buyers" (kit/booklet/audience.py). Raises `KitError` when a piece cannot be drawn
     with its allowances."""
     cells = cells_for(notebook, audience)
-    with naming(dict(given.names)), ruled(ruling_of(given.pattern)):
+    with naming(dict(given.names)), knowing(dict(given.genders)), ruled(ruling_of(given.pattern)):
         bought = bought or shopping(given)
         return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience)
 

@@ -78,7 +78,8 @@ class Refused(KitError):
 class Handover:
     """The worked `pattern`, the lesson's size `chart`, what the sidecar had to say (`notes`), the patterns of other
     `sizes` when some were asked for, in the order of the chart, the lesson's `fittings`, in a translation the `names`
-    of its points and lines: (in code, as called), and the `advice` when it was asked for."""
+    of its points and lines: (in code, as called), and the `genders` of names that it tells: (name, letter), and the
+    `advice` when it was asked for."""
 
     pattern: Pattern
     chart: tuple[SizeRow, ...] = ()
@@ -86,6 +87,7 @@ class Handover:
     sizes: tuple[Pattern, ...] = ()
     fittings: tuple[FittingResult, ...] = ()
     names: tuple[tuple[str, str], ...] = ()
+    genders: tuple[tuple[str, str], ...] = ()
     advice: tuple[Advice, ...] = ()
 
 

@@ -33,7 +33,8 @@ def in_language(
     book = copy.deepcopy(notebook)
     for number, cell in enumerate(_public(book), 1):
         cell.source = translator.markdown(cell.source, f"Markdown cell {number}")
-    made = replace(made, chart=chart, names=tuple(translator.names(given.pattern).items()))
+    names = tuple(translator.names(given.pattern).items())
+    made = replace(made, chart=chart, names=names, genders=tuple(translator.genders.items()))
     return made, book, _told(translator, given.pattern.lesson.language, file)
 
 

@@ -20,6 +20,7 @@ from kit.body.body import Body
 from kit.body.measures import MEASUREMENTS, Measurement
 from kit.diagnostic import Message
 from kit.errors import KitError
+from kit.grammar import split_gender
 from kit.language import SOURCE, keys, languages, say, says, speaking
 from kit.lesson.fit_change import FIT_CHANGES
 from kit.lesson.fit_steps import fit_said, part_label, words_of
@@ -100,13 +101,15 @@ def translate_markdown(
 
 class Translator:
     """Puts the words of one `lesson` (its pattern, or a value that holds it) into `language`, and remembers what was
-    `missing`. A catalogue of None has no translation of anything."""
+    `missing`, and the `genders` of names whose translation tells it by a letter at its end ("Godet {n}"). A catalogue
+    of None has no translation of anything."""
 
     def __init__(self, catalogue: Catalog | None, language: str, lesson: Any, file: str = "") -> None:
         self._catalogue = catalogue
         self._file = file or f"{language}.po"
         self._language = language
         self._missing: dict[str, OwnText] = {}
+        self.genders: dict[str, str] = {}
         pattern = _pattern_in(lesson)
         self._source = pattern.lesson.language
         self._walk = _Walk(self.text, language)
@@ -157,7 +160,13 @@ class Translator:
         """The translation of a text; empty for none."""
         found = self._catalogue.get(text) if self._catalogue is not None else None
         said = found.string if found is not None and not found.fuzzy else ""
-        return said if isinstance(said, str) and said.strip() else ""
+        if not isinstance(said, str) or not said.strip():
+            return ""
+        name, gender = split_gender(said, self._language)
+        if not gender or f"{{{gender}}}" in text:  # a place of the original
+            return said
+        self.genders[name] = gender
+        return name
 
     def _check(self, text: str, said: str, where: str) -> None:
         entry = f"{self._file}, entry “{' '.join(text.split())[:48]}”"

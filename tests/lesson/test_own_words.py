@@ -26,6 +26,7 @@ from kit.booklet.words import fill_markdown
 from kit.cli import main
 from kit.errors import KitError
 from kit.geometry import Path as Curve
+from kit.grammar import knowing
 from kit.language import speaking
 from kit.lesson import own_words
 from kit.lesson.another import open_lesson
@@ -312,6 +313,28 @@ def test_a_mark_never_breaks_markdown(pattern: Pattern, source: str, made: str) 
 
 def test_a_heading_is_translated_without_its_signs(pattern: Pattern) -> None:
     assert translate_markdown("## Sewing\n", one("Sewing", "Costura"), pattern, "es") == ("## Costura\n", ())
+
+
+def test_a_letter_at_the_end_of_a_name_tells_its_gender(pattern: Pattern) -> None:
+    catalogue = Catalog(locale="de")
+    names = {piece.title: f"Godet-{number}" for number, piece in enumerate(pattern.pieces, 1)}
+    for title, name in names.items():
+        catalogue.add(title, f"{name} {{n}}")
+    made, _, _ = in_language(Handover(pattern), nbformat.v4.new_notebook(), catalogue, "de")
+    assert [piece.title for piece in made.pattern.pieces] == list(names.values())
+    assert dict(made.genders) == dict.fromkeys(names.values(), "n")
+    facing = made.pattern.sewing[0].operations[0]
+    with speaking("de"):
+        assert "die rechte Stoffseite von Godet-" in sentences(made.pattern, facing)[0]
+        with knowing(dict(made.genders)):
+            assert "die rechte Stoffseite des Godet-" in sentences(made.pattern, facing)[0]
+
+
+def test_a_letter_that_is_a_place_of_the_original_stays(pattern: Pattern) -> None:
+    catalogue = Catalog(locale="de")
+    catalogue.add("Cut {n}", "Zuschneiden: {n}")
+    translator = Translator(catalogue, "de", pattern)
+    assert translator.text("Cut {n}", filled=True) == "Zuschneiden: {n}" and translator.genders == {}
 
 
 def test_a_finished_measurement_is_named_by_its_translated_title(pattern: Pattern, tmp_path: Path) -> None:
