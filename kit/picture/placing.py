@@ -116,9 +116,11 @@ def arrange(
     cramped = [] if roughly else [i for i in everyone if pairs.cost(i, texts[i].at) > _CRAMPED]
     if cramped:
         for i in cramped:
-            place = texts[i].place
+            kept = texts[i].options[texts[i].at]
             texts[i] = look(waiting[i], _MANY)
-            texts[i].at = next(k for k, (_, other) in enumerate(texts[i].options) if other == place)
+            if all(place != kept[1] for _, place in texts[i].options):  # of places that cost alike another was taken
+                texts[i].options.append(kept)
+            texts[i].at = next(k for k, (_, place) in enumerate(texts[i].options) if place == kept[1])
         pairs = _Pairs(texts, standing=True)
         _settle(texts, pairs, order)
     return [(text.place, pairs.cost(i, text.at)) for i, text in enumerate(texts)]

@@ -73,4 +73,4 @@ player-export_cancelled =
     }
 player-film_missing = Der Film kann nicht geschrieben werden: Was MP4-Filme schreibt, ist nicht installiert.
 # $command: what to type, never translated.
-player-film_install = Wählen Sie stattdessen ein bewegtes Bild (GIF) oder Bilder, oder installieren Sie es: Tippen Sie in eine Zelle { $command }, führen Sie sie aus und exportieren Sie noch einmal.
+player-film_install = Stattdessen ein bewegtes Bild (GIF) oder Bilder wählen, oder es installieren: in eine Zelle { $command } tippen, sie ausführen und noch einmal exportieren.

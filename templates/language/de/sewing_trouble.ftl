@@ -344,13 +344,13 @@ sewing_trouble-closed_twice_hemmed_by = { $edge }: { $amount } sind schon gesäu
 sewing_trouble-closed_twice_finished = { $edge }: { $amount } sind schon versäubert.
 sewing_trouble-closed_twice_finished_by = { $edge }: { $amount } sind schon versäubert, im Schritt „{ $step }“.
 sewing_trouble-understitched_garment = { $place } ist die Kleidseite der Naht; untersteppt wird auf dem Beleg, außen darf die Steppung nicht zu sehen sein.
-sewing_trouble-understitched_garment_do = Nennen Sie die Kanten des Belegs: make.understitch(front_facing.inner, ...).
+sewing_trouble-understitched_garment_do = Die Kanten des Belegs nennen: make.understitch(front_facing.inner, ...).
 sewing_trouble-understitched_wide = { $distance } neben der Naht untersteppt, fasst { $place } keine Nahtzugabe mehr, denn diese ist { $wide } breit.
-sewing_trouble-understitched_wide_do = Steppen Sie näher an der Naht, etwa 2 mm daneben.
+sewing_trouble-understitched_wide_do = Näher an der Naht steppen, etwa 2 mm daneben.
 sewing_trouble-button_on_hole = der Knopf sitzt auf { $place }, und dort ist ein Knopfloch gearbeitet.
-sewing_trouble-button_on_hole_do = Nennen Sie die Stelle des Knopfes auf der Lage darunter.
+sewing_trouble-button_on_hole_do = Die Stelle des Knopfes auf der Lage darunter nennen.
 sewing_trouble-folded_otherwise = { $allowance } werden eingebügelt ({ $edge }), zugegeben sind { $added }.
-sewing_trouble-folded_otherwise_do = Bügeln Sie ein, was zugegeben ist, oder geben Sie zu, was eingebügelt wird.
+sewing_trouble-folded_otherwise_do = Einbügeln, was zugegeben ist, oder zugeben, was eingebügelt wird.
 sewing_trouble-pockets_and_places = { $number ->
     [one] eine Tasche wird aufgesetzt
    *[other] { $number } Taschen werden aufgesetzt
@@ -358,9 +358,9 @@ sewing_trouble-pockets_and_places = { $number ->
     [one] eine Stelle ist genannt.
    *[other] { $places } Stellen sind genannt.
 }
-sewing_trouble-pockets_and_places_do = Nennen Sie für jede Tasche eine Stelle: Eine Markierung auf einem gegengleichen Teil, ohne links oder rechts, gilt für beide Hälften.
+sewing_trouble-pockets_and_places_do = Für jede Tasche eine Stelle nennen: Eine Markierung auf einem gegengleichen Teil, ohne links oder rechts, gilt für beide Hälften.
 sewing_trouble-loop_over_opening = sie wird über eine Öffnung gesteppt ({ $place }) und verschließt sie.
-sewing_trouble-loop_over_opening_do = Setzen Sie sie neben die Öffnung oder auf die andere Seite.
+sewing_trouble-loop_over_opening_do = Die Schlaufe neben die Öffnung oder auf die andere Seite setzen.
 sewing_trouble-facing_apart = { $place } und { $other } werden einzeln versäubert, bevor die Belege verbunden sind.
 sewing_trouble-facing_apart_do = Erst verbunden, liegen die Enden der Naht dazwischen unter der Versäuberung; es kann auch so bleiben.
 sewing_trouble-try_on_refused = eine der beiden Fassungen lässt sich nicht zeichnen: { $why }

@@ -277,7 +277,7 @@ booklet-interfaced_layers =
     }
 booklet-time_in_all = La costura lleva en total { $time }, sin contar el corte ni las pruebas.
 
-booklet-care = Cuidado
+booklet-care = Cuidados
 booklet-care_wash = Lave y planche la prenda como lavó y planchó la tela antes de cortarla; lo que indique la tienda o la etiqueta de la tela tiene prioridad.
 booklet-care_shut = Cierre los cierres antes de lavarla.
 booklet-care_fused = Donde haya entretela termoadhesiva, planche a través de un paño y con no más calor del que la entretela soporta.

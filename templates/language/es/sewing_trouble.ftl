@@ -351,11 +351,11 @@ sewing_trouble-closed_twice_finished_by = ya hay { $amount } con remate en el bo
 sewing_trouble-understitched_garment = { $place } es el lado de la prenda; el pespunte de sujeción va sobre la vista y no debe verse por fuera.
 sewing_trouble-understitched_garment_do = Nombra los bordes de la vista: make.understitch(front_facing.inner, ...).
 sewing_trouble-understitched_wide = a { $distance } de la costura, el pespunte de sujeción ({ $place }) no toma ningún margen, pues los márgenes miden { $wide }.
-sewing_trouble-understitched_wide_do = Cose más cerca de la costura, a unos 2 mm.
+sewing_trouble-understitched_wide_do = Cosa más cerca de la costura, a unos 2 mm.
 sewing_trouble-button_on_hole = el botón se cose en { $place }, donde hay un ojal.
 sewing_trouble-button_on_hole_do = Nombra el lugar del botón, en la capa de debajo.
 sewing_trouble-folded_otherwise = se doblan { $allowance } hacia dentro ({ $edge }) y se añadieron { $added }.
-sewing_trouble-folded_otherwise_do = Dobla lo que se añadió, o añade lo que se dobla.
+sewing_trouble-folded_otherwise_do = Doble lo que se añadió, o añada lo que se dobla.
 sewing_trouble-pockets_and_places = { $number ->
     [one] se cose un bolsillo
    *[other] se cosen { $number } bolsillos

@@ -65,4 +65,4 @@ player-export_cancelled =
     }
 player-film_missing = Le film ne peut pas être écrit : ce qui écrit les films MP4 n’est pas installé.
 # $command: what to type, never translated.
-player-film_install = Choisissez une image animée (GIF) ou des images, ou installez-le : tapez dans une cellule { $command }, exécutez-la et exportez de nouveau.
+player-film_install = Choisir une image animée (GIF) ou des images, ou l’installer : taper dans une cellule { $command }, l’exécuter et exporter de nouveau.

@@ -228,4 +228,4 @@ proof-extra_sewn_do = Pour l’essayage, bâtir sur la ligne de couture, make.ba
 proof-in_draft_first = dans le tracé coupé d’abord : { $what }
 proof-in_draft_corrected = dans le tracé corrigé : { $what }
 proof-raw_inside = à l’intérieur le bord reste à cru ({ $edges }) et peut s’effilocher au lavage.
-proof-raw_inside_do = Un tissu qui ne s’effiloche pas peut rester ainsi. Sinon surfilez ou bordez, ou faites une couture fermée.
+proof-raw_inside_do = Un tissu qui ne s’effiloche pas peut rester ainsi. Sinon surfiler ou border, ou faire une couture fermée.

@@ -341,13 +341,13 @@ sewing_trouble-closed_twice_hemmed_by = { $amount } du bord « { $edge } »�
 sewing_trouble-closed_twice_finished = { $amount } du bord « { $edge } » : déjà fini.
 sewing_trouble-closed_twice_finished_by = { $amount } du bord « { $edge } » : déjà fini à l’étape « { $step } ».
 sewing_trouble-understitched_garment = { $place } est le côté du vêtement ; la sous-piqûre se fait sur la parementure et ne doit pas se voir à l’extérieur.
-sewing_trouble-understitched_garment_do = Nommez les bords de la parementure : make.understitch(front_facing.inner, ...).
+sewing_trouble-understitched_garment_do = Nommer les bords de la parementure : make.understitch(front_facing.inner, ...).
 sewing_trouble-understitched_wide = à { $distance } de la couture, la sous-piqûre ({ $place }) ne prend aucune marge, car les marges font { $wide }.
-sewing_trouble-understitched_wide_do = Piquez plus près de la couture, à 2 mm environ.
+sewing_trouble-understitched_wide_do = Piquer plus près de la couture, à 2 mm environ.
 sewing_trouble-button_on_hole = le bouton est cousu sur { $place }, où se trouve une boutonnière.
-sewing_trouble-button_on_hole_do = Nommez la place du bouton, sur l’épaisseur du dessous.
+sewing_trouble-button_on_hole_do = Nommer la place du bouton, sur l’épaisseur du dessous.
 sewing_trouble-folded_otherwise = { $allowance } sont rentrés au fer ({ $edge }) et { $added } ont été ajoutés.
-sewing_trouble-folded_otherwise_do = Rentrez ce qui a été ajouté, ou ajoutez ce qui est rentré.
+sewing_trouble-folded_otherwise_do = Rentrer ce qui a été ajouté, ou ajouter ce qui est rentré.
 sewing_trouble-pockets_and_places = { $number ->
     [one] une poche est posée
    *[other] { $number } poches sont posées
@@ -355,9 +355,9 @@ sewing_trouble-pockets_and_places = { $number ->
     [one] une place est nommée.
    *[other] { $places } places sont nommées.
 }
-sewing_trouble-pockets_and_places_do = Nommez une place pour chaque poche : un repère d’une pièce symétrique, sans gauche ni droite, vaut pour les deux moitiés.
+sewing_trouble-pockets_and_places_do = Nommer une place pour chaque poche : un repère d’une pièce symétrique, sans gauche ni droite, vaut pour les deux moitiés.
 sewing_trouble-loop_over_opening = il est piqué par-dessus une ouverture ({ $place }) et la ferme.
-sewing_trouble-loop_over_opening_do = Placez-le à côté de l’ouverture ou de l’autre côté.
+sewing_trouble-loop_over_opening_do = Le placer à côté de l’ouverture ou de l’autre côté.
 sewing_trouble-facing_apart = { $place } et { $other } sont finis séparément, avant que les parementures soient assemblées.
 sewing_trouble-facing_apart_do = Assemblées d’abord, les extrémités de leur couture se trouvent sous la finition ; on peut aussi laisser ainsi.
 sewing_trouble-try_on_refused = l’un de ses deux tracés ne peut être dessiné : { $why }
