@@ -349,11 +349,11 @@ sewing_trouble-closed_twice_hemmed_by = ya hay { $amount } con dobladillo en el 
 sewing_trouble-closed_twice_finished = ya hay { $amount } con remate en el borde «{ $edge }».
 sewing_trouble-closed_twice_finished_by = ya hay { $amount } con remate en el borde «{ $edge }», hecho en «{ $step }».
 sewing_trouble-understitched_garment = { $place } es el lado de la prenda; el pespunte de sujeción va sobre la vista y no debe verse por fuera.
-sewing_trouble-understitched_garment_do = Nombra los bordes de la vista: make.understitch(front_facing.inner, ...).
+sewing_trouble-understitched_garment_do = Nombre los bordes de la vista: make.understitch(front_facing.inner, ...).
 sewing_trouble-understitched_wide = a { $distance } de la costura, el pespunte de sujeción ({ $place }) no toma ningún margen, pues los márgenes miden { $wide }.
 sewing_trouble-understitched_wide_do = Cosa más cerca de la costura, a unos 2 mm.
 sewing_trouble-button_on_hole = el botón se cose en { $place }, donde hay un ojal.
-sewing_trouble-button_on_hole_do = Nombra el lugar del botón, en la capa de debajo.
+sewing_trouble-button_on_hole_do = Nombre el lugar del botón, en la capa de debajo.
 sewing_trouble-folded_otherwise = se doblan { $allowance } hacia dentro ({ $edge }) y se añadieron { $added }.
 sewing_trouble-folded_otherwise_do = Doble lo que se añadió, o añada lo que se dobla.
 sewing_trouble-pockets_and_places = { $number ->
@@ -363,7 +363,7 @@ sewing_trouble-pockets_and_places = { $number ->
     [one] se nombra un lugar.
    *[other] se nombran { $places } lugares.
 }
-sewing_trouble-pockets_and_places_do = Nombra un lugar para cada bolsillo: una marca de una pieza simétrica, sin izquierda ni derecha, vale para las dos mitades.
+sewing_trouble-pockets_and_places_do = Nombre un lugar para cada bolsillo: una marca de una pieza simétrica, sin izquierda ni derecha, vale para las dos mitades.
 sewing_trouble-loop_over_opening = se cose sobre una abertura ({ $place }) y la cierra.
 sewing_trouble-loop_over_opening_do = Colócala junto a la abertura o en el otro lado.
 sewing_trouble-facing_apart = { $place } y { $other } se rematan por separado, antes de unir las vistas.

@@ -2,7 +2,7 @@
 # elle-même ce qui est entre accolades ici.
 
 # Pendant qu’elle s’ouvre.
-page-opening = En préparation …
+page-opening = En préparation…
 page-opening_first = La première visite charge environ { $size } Mo. Ensuite, la leçon s’ouvre sans internet.
 page-cannot_run = Ce navigateur ne peut pas faire fonctionner la leçon. Une version plus récente de Firefox, Chrome, Edge ou Safari le peut.
 page-not_loaded = Une partie de la leçon n’a pas pu être chargée. Vérifier la connexion et recharger la page.
@@ -54,9 +54,9 @@ page-language_es = Español
 
 # Ce qui est dit.
 page-check = Vérification
-page-checking = Vérification en cours …
+page-checking = Vérification en cours…
 page-mend = Comment y remédier ?
-page-mending = Recherche d’un remède …
+page-mending = Recherche d’un remède…
 page-finished = Mesures finies
 page-cloth = Tissu à acheter
 page-cloth_note = Pour la taille { $size } avec les valeurs de la leçon.
