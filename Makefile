@@ -7,7 +7,7 @@ RUN_STAMP := .venv/.installed-run
 TEST_STAMP := .venv/.installed-test
 EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
 
-.PHONY: help demo lab test bench mutants lint format clean
+.PHONY: help demo lab test bench mutants lowest lint format clean
 
 help:
 	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
@@ -15,6 +15,7 @@ help:
 	@echo "make test    run every check (installs what it needs first);  make test PARTS=\"types browser\"  only these"
 	@echo "make bench   run the benchmarks"
 	@echo "make mutants try 300 small faults in the kit's code against its tests (an hour or more)"
+	@echo "make lowest  try the lowest versions of all libraries that pyproject.toml allows"
 	@echo "make lint    check style and types;  make format  put the style right"
 	@echo "make clean   remove what was built (out/, dist/, caches; .venv stays)"
 
@@ -23,12 +24,12 @@ help:
 
 $(RUN_STAMP): pyproject.toml | .venv/bin/python
 	@echo "Installing the kit into .venv (a few minutes the first time) ..."
-	@$(BIN)/python -m pip install --quiet --disable-pip-version-check --editable .
+	@bash .ci/install run
 	@touch $@
 
 $(TEST_STAMP): pyproject.toml | .venv/bin/python
 	@echo "Installing the kit and its test tools into .venv (a few minutes the first time) ..."
-	@$(BIN)/python -m pip install --quiet --disable-pip-version-check --editable '.[test]'
+	@bash .ci/install test
 	@touch $(RUN_STAMP) $@
 
 demo: $(RUN_STAMP)
@@ -50,6 +51,11 @@ mutants: $(TEST_STAMP)
 bench: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
 	@$(BIN)/python -m pytest tests/bench --benchmark-columns=min,median,mean,stddev,rounds
+
+# A fresh environment with every runtime dependency at its lower bound: a booklet built, quick tests run.
+lowest: .venv/bin/python
+	@bash .ci/system-packages pango
+	@$(BIN)/python .ci/lowest.py
 
 lint: $(TEST_STAMP)
 	@$(BIN)/python .ci/check.py style format types
