@@ -39,6 +39,7 @@ if TYPE_CHECKING:
     from kit.live.comparing import compare
     from kit.live.exercise import exercise
     from kit.live.grade_table import grade_table
+    from kit.live.large import show_large
     from kit.live.name_edges import name_edges
     from kit.live.panel import panel
     from kit.live.player import player
@@ -57,6 +58,7 @@ _HOMES = {
     "panel": "kit.live.panel",
     "canvas": "kit.live.canvas.widget",
     "player": "kit.live.player",
+    "show_large": "kit.live.large",
     "lesson_clips": "kit.live.clips",
     "compare": "kit.live.comparing",
     "grade_table": "kit.live.grade_table",
@@ -111,6 +113,7 @@ __all__ = [
     "panel",
     "canvas",
     "player",
+    "show_large",
     "lesson_clips",
     "compare",
     "grade_table",

@@ -22,7 +22,8 @@ from kit.units import System, both
 from kit.wear.finished import fitted
 from kit.wording.lists import strung
 
-STEP_WIDTH = 620.0
+STEP_WIDTH, STEP_HEIGHT = 620.0, 560.0
+"""Room of a step's picture, px: its code, sentence and picture stand in one view of a screen 1080 high."""
 SCENE_WIDTH = 460.0
 _WHERE = (560.0, 600.0)
 _KIT = str(Path(__file__).resolve().parents[1])
@@ -75,7 +76,7 @@ def old(html: str) -> str:
     """The last good picture, saying over it that it is old; it keeps its place and its height."""
     said = escape(say("panel.old_picture"))
     told = f'<div style="{_OLD}">{said}</div>'
-    return f'<div style="position:relative">{told}{dimmed(html)}</div>'
+    return f'<div class="lessonkit-old" style="position:relative">{told}{dimmed(html)}</div>'
 
 
 def plain(error: Exception) -> str:
@@ -108,7 +109,7 @@ def step(record: StepRecord, system: System) -> str:
     from kit.prose import fill_words
 
     words = fill_words(record.text, record.values, system)
-    return _titled(record.title, _paragraphs(words) + picture(step_drawing(record, system), STEP_WIDTH))
+    return _titled(record.title, _paragraphs(words) + picture(step_drawing(record, system), STEP_WIDTH, STEP_HEIGHT))
 
 
 def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:

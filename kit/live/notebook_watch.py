@@ -1,7 +1,8 @@
 """What the page tells of the notebook's cells: a step whose cell is deleted is known at once, not when the notebook is
 saved.
 
-A part of the panel that nobody sees. Where the front end does not let a widget see its notebook it stays silent.
+A part of the panel that nobody sees; it brings the panel's style sheet. Where the front end does not let a widget see
+its notebook it stays silent.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ class NotebookWatch(anywidget.AnyWidget):
     """Hears of the cells; `changed` is called when they are others than before."""
 
     _esm = templates() / "live" / "notebook_watch.js"
+    _css = templates() / "live" / "panel.css"
 
     def __init__(self, changed: Callable[[], None]) -> None:
         super().__init__(layout={"display": "none"})

@@ -180,6 +180,7 @@ class Panel(widgets.VBox):
                 "padding": "4px 0 0 0",
             }
         )
+        self._sliders.add_class("lessonkit-rows")
         self._head = widgets.VBox([self.choices.first, self.choices.second(self.tried_on.open), self.fit.widget])
         wrap = {"flex_flow": "row wrap"}
         below = widgets.HBox([self.finished, self.figures.widget, self.proof], layout=wrap)
@@ -190,6 +191,8 @@ class Panel(widgets.VBox):
         # Where there is no room beside the sliders, as on a phone, the draft and what is said of it stand beneath them.
         narrow = {"align_items": "flex-start", "flex_flow": "row wrap"}
         self._body_box = widgets.HBox([self._sliders, right], layout=narrow)
+        for part, name in ((right, "beside"), (self._body_box, "body"), (self.message, "message")):
+            part.add_class(f"lessonkit-{name}")
 
     def _furnish(self) -> None:
         """Rows, views and presets as the lesson has them now."""
@@ -237,6 +240,7 @@ class Panel(widgets.VBox):
             self.lesson.change(**{name: Length(value) if kind == "length" else value})
         except KitError as error:
             self._refused(error)
+            self.rows[name].refuse(error)
             return
         self._saving.ask()
 

@@ -174,6 +174,10 @@ class Row:
         self.widget.layout.border_left = edge
         self._explain()
 
+    def refuse(self, error: KitError) -> None:
+        """Say beside the box why what was given cannot be used."""
+        self.mark(Mark(str(error), str(error), brought=True))
+
     @property
     def marked(self) -> Mark | None:
         return self._mark
@@ -248,6 +252,7 @@ class Row:
         except KitError as error:
             self._write()
             self._refused(error)
+            self.refuse(error)
             return
         if value == self._value:
             self._write()

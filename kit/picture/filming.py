@@ -26,7 +26,8 @@ def filming(ground: str = PAPER, base: Theme = THEME) -> Theme:
     accent with less contrast than 4.5 to white paper or to the ground, where ink can have so much."""
 
     def dark(colour: str) -> str:
-        return colour if colour == base.accent else _dark(colour, ground)
+        # White stands on a sign of the accent's own, such as the number of a stroke, and would be lost there.
+        return colour if colour in (base.accent, PAPER) else _dark(colour, ground)
 
     lines = {
         role: replace(ink, colour=dark(ink.colour), width=ink.width * LINES, dash=tuple(d * LINES for d in ink.dash))
