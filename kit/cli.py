@@ -116,7 +116,7 @@ def parser() -> argparse.ArgumentParser:
     add_fit(commands, _CODE)
     add_live(commands, _CODE)
 
-    add_files(commands)
+    add_files(commands, _CODE)
     add_help(commands)
 
     check = commands.add_parser(

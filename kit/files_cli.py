@@ -16,8 +16,8 @@ STARTS = {
 _ANOTHER = "another lesson: type the name of its notebook"
 
 
-def add_files(commands: Any) -> None:
-    """Add the commands to the parser's `commands`."""
+def add_files(commands: Any, code: str) -> None:
+    """Add the commands to the parser's `commands`; `code` says that a notebook's code is run."""
     new = commands.add_parser(
         "new",
         help="start a lesson notebook",
@@ -57,6 +57,25 @@ def add_files(commands: Any) -> None:
     )
     tidy.add_argument("notebooks", nargs="+", type=Path, metavar="NOTEBOOK", help="a file ending in .ipynb")
     tidy.set_defaults(run=_clean)
+
+    report = commands.add_parser(
+        "report",
+        help="pack what is needed to report a wrong picture",
+        description="Pack the lesson without outputs, its values, what the proof found, the kit's version and the "
+        "pictures as SVG into one zip. Measurements of a person are left out: a size of the chart takes the place of "
+        f"every body a cell makes or loads. Look into the file before you send it. {code}",
+    )
+    report.add_argument("notebook", type=Path, metavar="NOTEBOOK", help="the lesson, a file ending in .ipynb")
+    report.add_argument(
+        "--step", default="", metavar="NAME", help="the pictures of this step only (its function's name)"
+    )
+    report.add_argument("--says", default="", metavar="TEXT", help="what is wrong, in your words")
+    report.add_argument("--size", metavar="SIZE", help="size of the lesson's chart (as saved when left out)")
+    report.add_argument("--out", type=Path, metavar="FILE", help="the zip (NAME-report.zip when left out)")
+    report.add_argument(
+        "--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120 when left out)"
+    )
+    report.set_defaults(run=_report)
 
 
 def _new(options: argparse.Namespace) -> int:
@@ -99,6 +118,21 @@ def _clean(options: argparse.Namespace) -> int:
         before, after = clean(path)
         said = f"{_size(before)}, now {_size(after)}" if before != after else f"{_size(after)}, nothing to take out"
         print(f"{path}: {said}")
+    return 0
+
+
+def _report(options: argparse.Namespace) -> int:
+    from kit.atomic import write_atomically
+    from kit.booklet.reporting import packed
+    from kit.trust_cli import say_code
+
+    say_code(options.notebook)
+    out = options.out or Path(f"{options.notebook.stem.replace('_', '-')}-report.zip")
+    data, names = packed(
+        options.notebook, size=options.size, step=options.step, says=options.says, timeout=options.timeout
+    )
+    print(f"{len(names)} files, without anybody's measurements. Look into it before you send it:")
+    print(write_atomically(out, data))
     return 0
 
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import nbformat
+from nbformat import NotebookNode
 
 from kit.atomic import write_atomically
 from kit.booklet.run_notebook import read_notebook
@@ -22,13 +23,18 @@ def clean(path: Path) -> tuple[int, int]:
     book = read_notebook(path)
     before = path.stat().st_size
     text = path.read_text(encoding="utf-8-sig")
+    cleaned = nbformat.writes(without_outputs(book)) + "\n"
+    if cleaned.strip() != text.strip():
+        write_atomically(path, cleaned)
+    return before, path.stat().st_size
+
+
+def without_outputs(book: NotebookNode) -> NotebookNode:
+    """The notebook itself, with what running left taken out."""
     for cell in book.cells:
         for word in _LEFT_BY_RUNNING:
             cell.metadata.pop(word, None)
         if cell.cell_type == "code":
             cell.outputs, cell.execution_count = [], None
     book.metadata.pop("widgets", None)
-    cleaned = nbformat.writes(book) + "\n"
-    if cleaned.strip() != text.strip():
-        write_atomically(path, cleaned)
-    return before, path.stat().st_size
+    return book

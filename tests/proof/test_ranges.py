@@ -9,7 +9,7 @@ import pytest
 from kit import Lesson, bodice_block, cm, mm, open_lesson, workshop_chart
 from kit.booklet.ranged import Ranges, told
 from kit.proof.ranges import mixtures, reaches
-from kit.ranges_cli import holds, report
+from kit.ranges_cli import report
 from kit.resources import examples
 
 
@@ -77,7 +77,7 @@ def test_the_report_names_slider_sizes_bounds_and_cause() -> None:
     lines = report(found)
     assert lines[0].startswith("Down, from 0 mm") and "W1, W4" in lines[0]
     least = int(min(side_of("W1"), side_of("W4"))) / 10
-    assert f"to {least:g} cm" in lines[1] and not holds(found)
+    assert f"to {least:g} cm" in lines[1] and not found.hold
     assert any(line.startswith(f"Of 50 settings drawn at random {found.sound} are sound") for line in lines)
     assert lines[-1] == "Vest: the ranges do not hold."
 

@@ -99,7 +99,7 @@ def test_an_entrys_cell_makes_a_lesson_that_works(key: str, capsys: pytest.Captu
 
 def test_a_cell_in_a_notebook_shows_words_and_a_picture(monkeypatch: pytest.MonkeyPatch) -> None:
     shown: list[str] = []
-    monkeypatch.setattr("IPython.display.display", lambda thing, **more: shown.append(thing.data))
+    monkeypatch.setattr("IPython.display.display", lambda thing, **more: shown.append(thing["text/html"]))
     with acting(notebook=True):
         names = {"practice_cloth": practice_cloth, **UNITS}
         exec(entries()["make.set_band"].cell, names)
