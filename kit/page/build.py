@@ -34,7 +34,8 @@ from kit.language import keys, languages, say, speaking
 from kit.lesson.lesson import slug
 from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
-from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, zipped
+from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
+from kit.page.bytecode import compiled
 from kit.page.core import LOCK, VERSION, Core, core
 from kit.page.icons import icon
 from kit.page.standard_library import standard_library
@@ -102,9 +103,12 @@ def build_page(
     }
     progress("Trying the page's own Python, without any other package")
     _try(bundle, lesson, options)
-    progress("Writing the page")
-    parts = _parts(taken, bundle, lesson, options, info.title, offered, source)
-    return _write(out, parts, info.title, offered, _notes(given, offered, source, cloth))
+    progress("Compiling the page's Python (kept for the next build), and writing the page")
+    library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle))
+    bundle, library, slow = _quick(taken, bundle, library)
+    parts = _parts(taken, bundle, library, lesson, options, info.title, offered)
+    notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)))
+    return _write(out, parts, info.title, offered, notes)
 
 
 def _offered(notebook: Path, own: str, spoken: Sequence[str]) -> tuple[str, ...]:
@@ -191,18 +195,17 @@ print(json.dumps({{"refused": refused, "answered": any(each.answer for each in e
 def _parts(
     taken: Core,
     bundle: Mapping[str, bytes],
+    library: Mapping[str, bytes],
     lesson: Mapping[str, bytes],
     options: Mapping[str, Any],
     title: str,
     offered: Sequence[str],
-    source: Source,
 ) -> dict[str, bytes]:
     """The files of the edition's folder by name."""
-    whole = taken.bytes_of("python_stdlib.zip")
     parts = {
         "kit.zip": zipped(dict(bundle)),
         "lesson.zip": zipped(dict(lesson)),
-        "python.zip": _library(whole, bundle),
+        "python.zip": zipped(dict(library)),
         "pyodide.mjs": taken.bytes_of("pyodide.mjs"),
         "pyodide.asm.mjs": taken.bytes_of("pyodide.asm.mjs"),
         "pyodide.asm.wasm.gz": gzip.compress(taken.bytes_of("pyodide.asm.wasm"), 9, mtime=0),
@@ -237,6 +240,18 @@ def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
     except KitError:
         pass  # it is made anew next time
     return made
+
+
+def _quick(
+    taken: Core, bundle: Mapping[str, bytes], library: Mapping[str, bytes]
+) -> tuple[Mapping[str, bytes], Mapping[str, bytes], str]:
+    """Kit and library compiled; where that cannot be done they stay as they are, and a note says so."""
+    try:
+        return compiled(taken, bundle), compiled(taken, library), ""
+    except KitError as error:
+        why = error.what.rstrip(".")
+    note = f"Its Python travels as source ({why}): the page opens several seconds later, each time."
+    return bundle, library, f"{note} Install Node.js 20 or newer (https://nodejs.org) and build again."
 
 
 def _words(code: str) -> dict[str, str]:

@@ -48,6 +48,12 @@ def zipped(files: dict[str, bytes]) -> bytes:
     return made.getvalue()
 
 
+def unpacked(archive: bytes) -> dict[str, bytes]:
+    """The files of a ZIP archive by name."""
+    with zipfile.ZipFile(io.BytesIO(archive)) as opened:
+        return {name: opened.read(name) for name in opened.namelist() if not name.endswith("/")}
+
+
 def kit_files(languages: Sequence[str], *, drawings: bool = False) -> dict[str, bytes]:
     """Everything of the page's own Python by its path: the kit, its data and catalogues, and the packages in plain
     Python it stands on. `drawings`: with what reads an SVG."""

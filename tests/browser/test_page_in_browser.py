@@ -23,6 +23,7 @@ from playwright.sync_api import Browser, Page, Route, expect
 
 from kit.errors import KitError
 from kit.page.build import build_page
+from kit.page.bundle import unpacked
 from kit.page.core import core
 from kit.page.engine import Engine
 
@@ -115,6 +116,15 @@ def test_it_starts_and_says_nothing_wrong(reader: Reader) -> None:
     expect(reader.page.locator("#cloth tbody tr").first).to_contain_text("m")
     expect(reader.page.locator("#exercises h3")).to_have_text("Exercise: Longer underarm")
     assert reader.strange == [] and reader.errors == []
+
+
+def test_nothing_is_compiled_in_the_page(folder: Path) -> None:
+    """Every module travels as bytecode of the browser's Python: PEP 552, unchecked."""
+    for name in ("kit.zip", "python.zip"):
+        files = unpacked(next(folder.glob(f"edition-*/{name}")).read_bytes())
+        heads = {data[:8] for file, data in files.items() if file.endswith(".pyc")}
+        assert len(heads) == 1 and heads.pop()[4:] == b"\1\0\0\0"
+        assert not [file for file in files if file.endswith(".py")]
 
 
 def test_a_slider_moves_picture_numbers_and_exercise(reader: Reader) -> None:
