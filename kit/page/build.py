@@ -105,8 +105,8 @@ def build_page(
     _try(bundle, lesson, options)
     progress("Compiling the page's Python (kept for the next build), and writing the page")
     library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle))
-    bundle, library, slow = _quick(taken, bundle, library)
-    parts = _parts(taken, bundle, library, lesson, options, info.title, offered)
+    quick, library, slow = _quick(taken, bundle, library)
+    parts = _parts(taken, quick, library, lesson, options, info.title, offered)
     notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)))
     return _write(out, parts, info.title, offered, notes)
 
@@ -243,8 +243,8 @@ def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
 
 
 def _quick(
-    taken: Core, bundle: Mapping[str, bytes], library: Mapping[str, bytes]
-) -> tuple[Mapping[str, bytes], Mapping[str, bytes], str]:
+    taken: Core, bundle: dict[str, bytes], library: dict[str, bytes]
+) -> tuple[dict[str, bytes], dict[str, bytes], str]:
     """Kit and library compiled; where that cannot be done they stay as they are, and a note says so."""
     try:
         return compiled(taken, bundle), compiled(taken, library), ""
