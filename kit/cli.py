@@ -14,7 +14,7 @@ from kit.bar_cli import bar
 from kit.class_cli import add_commands
 from kit.compare_cli import add_compare
 from kit.diagnostic import Diagnostic, reading
-from kit.draft_cli import add_draft, asked_draft
+from kit.draft_cli import add_draft, add_no_paper, asked_draft
 from kit.errors import KitError
 from kit.files_cli import add_files
 from kit.fit_cli import add_fit
@@ -103,6 +103,7 @@ def parser() -> argparse.ArgumentParser:
         "--out", type=Path, metavar="DIR", help="folder for the output (out/NAME, or out/NAME-CODE, when left out)"
     )
     add_draft(build)
+    add_no_paper(build)
     build.add_argument("--timings", action="store_true", help="say how long each stage took")
     build.set_defaults(run=_build)
 
@@ -198,6 +199,7 @@ def _pages_parser(commands: Any) -> None:
     pages.add_argument("--files", default="", metavar="KINDS", help="files for other programs: svg,dxf,json")
     _choices(pages)
     add_draft(pages)
+    add_no_paper(pages)
     pages.add_argument("--out", type=Path, metavar="DIR", help="folder for the output (out/NAME when left out)")
     pages.set_defaults(run=_pages)
 
@@ -227,6 +229,7 @@ def _build(options: argparse.Namespace) -> int:
     from kit.booklet.asked_forms import FOLDED, asked_forms
     from kit.booklet.build import build
     from kit.language import say
+    from kit.lesson.no_paper import read_no_paper
 
     asked_forms(options.forms)  # refuses an unknown form before anything is said or run
     draft = asked_draft(options)
@@ -243,6 +246,7 @@ def _build(options: argparse.Namespace) -> int:
         audience=options.audience,
         language=options.language,
         draft=draft,
+        bare=read_no_paper(options.no_paper),
         timeout=options.timeout,
         progress=lambda line: print(line, flush=True),
     )
@@ -270,6 +274,7 @@ def _pages(options: argparse.Namespace) -> int:
     from kit.atomic import write_atomically
     from kit.booklet.handover import alone
     from kit.booklet.run_notebook import read_notebook, run_notebook
+    from kit.lesson.no_paper import choosing, read_no_paper
     from kit.paper.range_files import RangeRequest, range_files, read_files, read_sheet, read_sizes
     from kit.paper.request import PageRequest, read_class_scale, read_margins, read_papers, read_printer_scale
     from kit.proof import failed, prove
@@ -314,7 +319,8 @@ def _pages(options: argparse.Namespace) -> int:
         timeout=options.timeout,
     )
     given = alone(ran.handover) if options.only else ran.handover
-    patterns = given.sizes or (given.pattern,)
+    bare = read_no_paper(options.no_paper)
+    patterns = tuple(choosing(pattern, bare) for pattern in given.sizes or (given.pattern,))
     chart = [row.name for row in given.chart]
     if not chart and (sizes or options.size):
         print("note: this lesson uses no measurement of the body, so it has one size; these pages are that one.")

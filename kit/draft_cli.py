@@ -28,6 +28,16 @@ def add_draft(command: argparse.ArgumentParser, *, cut: bool = True) -> None:
         )
 
 
+def add_no_paper(command: argparse.ArgumentParser) -> None:
+    """The option that says which pieces are cut by their measures."""
+    command.add_argument(
+        "--no-paper",
+        metavar="PIECES",
+        help="pieces that take no pages, as the booklet tells their measures: rectangles for all that can be so, names "
+        'such as "collar,cuff", or none (as the lesson says when left out)',
+    )
+
+
 def asked_draft(options: argparse.Namespace) -> AskedDraft:
     """The draft a command asks for: `check` looks at the values as they stand. `KitError` for a value without name."""
     from kit.booklet.asked_draft import AskedDraft, read_values

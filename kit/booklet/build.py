@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
@@ -40,6 +40,7 @@ from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
 from kit.language import SOURCE, languages, speaking
+from kit.lesson.no_paper import choosing, no_paper
 from kit.lesson.pattern import Pattern
 from kit.paper.export import write_pages
 from kit.proof import Finding, failed, prove
@@ -84,6 +85,7 @@ def build(
     audience: Audience = "class",
     language: str | None = None,
     draft: AskedDraft | None = None,
+    bare: Sequence[str] | None = None,
     progress: Callable[[str], None] = lambda line: None,
     timeout: int = 120,
 ) -> Built:
@@ -92,7 +94,8 @@ def build(
     `size` and `units` None: as saved beside the notebook; `only` one system, nothing in brackets. `forms` as in
     `wanted`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language` None:
     that of the lesson's own words, or English where there is no catalogue for it; `draft` its values, and whether as
-    first cut or as corrected (None: corrected). Raises `KitError` for whatever stops the build; nothing in `out` has
+    first cut or as corrected (None: corrected); `bare` the pieces that are cut by their measures, as `no_paper` of a
+    lesson (None: as its author chose). Raises `KitError` for whatever stops the build; nothing in `out` has
     changed then.
     """
     began = perf_counter()
@@ -122,6 +125,8 @@ def build(
         )
     if only:
         ran = replace(ran, handover=alone(ran.handover))
+    ran = replace(ran, handover=replace(ran.handover, pattern=choosing(ran.handover.pattern, bare)))
+    no_paper(ran.handover.pattern)  # refuses a piece that needs its paper before anything is made
     pattern = ran.handover.pattern
     own = pattern.lesson.language
     with (

@@ -284,6 +284,7 @@ class Booklet:
     lays: tuple[Picture, ...]
     cut_table: Table
     marking: Marking
+    measured_table: Table | None
     strip_table: Table | None
     cards: tuple[PieceCard, ...]
     printing: tuple[str, ...]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import reduce
+
 from kit.booklet.handover import Handover
 from kit.booklet.measuring import named, said, used_measures
 from kit.booklet.model import Cloth, Table
@@ -10,11 +12,13 @@ from kit.cloth.needle import FINE_ROWS, Setting, setting_for
 from kit.cloth.pieced import OVERLAP
 from kit.language import keys, say
 from kit.lesson.ease import ease
+from kit.lesson.no_paper import no_paper
 from kit.lesson.pattern import Pattern, Value
 from kit.picture.stretch_gauge import RELAXED
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
 from kit.prose import tools
+from kit.prose.by_measures import measured_marks, measured_size
 from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
@@ -260,6 +264,26 @@ def cut_table(pattern: Pattern) -> Table:
     rows = tuple((str(cut.number), cut.title, cut_sentence(cut, pattern.lesson.units)) for cut in cut_list(pattern))
     head = (say("booklet.no"), say("booklet.piece"), say("booklet.to_cut"))
     return Table(say("booklet.cut_list"), head, rows, kind="plain cutlist")
+
+
+def measured_table(pattern: Pattern) -> Table | None:
+    """Pieces that are cut by their measures: how many, their size as cut, and what is marked on them."""
+    system = pattern.lesson.units
+    cuts = {(cut.number, cut.title): cut for cut in cut_list(pattern)}
+    rows = tuple(
+        (
+            str(piece.number),
+            piece.title,
+            cut_sentence(cuts[piece.number, piece.title], system),
+            measured_size(piece, system),
+            reduce(two_sentences, measured_marks(piece, pattern)),
+        )
+        for piece in no_paper(pattern)
+    )
+    if not rows:
+        return None
+    head = tuple(say(f"booklet.{key}") for key in ("no", "piece", "to_cut", "strip_size", "without_paper_marks"))
+    return Table(say("booklet.without_paper"), head, rows, note=say("booklet.without_paper_note"))
 
 
 def strip_table(pattern: Pattern) -> Table | None:

@@ -63,8 +63,9 @@ class Lesson:
     `shrinkage`, 0 to 0.3, is how much the cloth loses in length; `stretch`, 0 to 2, how much farther round it goes when
     it is stretched across (0.4: 10 cm become 14), 0 for woven cloth, `stretch_along` how much longer along the grain;
     `fit` is how it means to fit, "close", "easy" or "loose", and asks the ease of that in every size; `cover` is a
-    picture in the lesson's folder, told in `cover_alt`; `variations` are (title, words). The rest is printed in the
-    booklet. Drafting that takes longer than `time_limit` seconds is stopped, and the step named.
+    picture in the lesson's folder, told in `cover_alt`; `variations` are (title, words); `no_paper` names pieces that
+    are cut by their measures and take no pages, `["collar", "cuff"]`, or `["rectangles"]` for all that can be. The rest
+    is printed in the booklet. Drafting that takes longer than `time_limit` seconds is stopped, and the step named.
 
     Running the cell that makes a lesson again keeps the steps that later cells added to it.
 
@@ -113,6 +114,7 @@ class Lesson:
         fit: str = "",
         time_limit: float = TIME_LIMIT,
         care: str = "",
+        no_paper: Sequence[str] = (),
     ) -> None:
         _check_start(start, title)
         limit = checked_limit(time_limit, title)
@@ -151,6 +153,7 @@ class Lesson:
                 cover_alt=cover_alt,
                 variations=variations,  # type: ignore[arg-type]
                 size_breaks=size_breaks,  # type: ignore[arg-type]
+                no_paper=no_paper,  # type: ignore[arg-type]
             )
         )
         check_cover(info)

@@ -59,6 +59,7 @@ class LessonInfo:
     `variations` are (title, words), `measurements` the lesson's own. `fit` says how
     much wearing ease it means to have; nothing where it does not say. `handling` is what is told of the handling of the
     cloth, of `kit.sewing.handling.KINDS`.
+    `no_paper` names the pieces that are cut by their measures, or is ("rectangles",) for all that can be.
     `size_breaks` are the sizes from which the steps between sizes are meant to be others.
     `units` is the system read first; `own` the one its author thinks in where a reader asked for the other, and `alone`
     that nothing stands in brackets beside it."""
@@ -101,6 +102,7 @@ class LessonInfo:
     own: System | Literal[""] = ""
     alone: bool = False
     size_breaks: tuple[str, ...] = ()
+    no_paper: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

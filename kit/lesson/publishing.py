@@ -28,7 +28,7 @@ _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "care", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
 )
-_LISTS = ("credits", "notions", "cautions", "handling", "size_breaks")
+_LISTS = ("credits", "notions", "cautions", "handling", "size_breaks", "no_paper")
 # RFC 5646, section 2.1: language, script, region, variants, extensions, private use.
 _TAG = re.compile(
     r"[a-z]{2,3}(-[a-z]{3}){0,3}(-[a-z]{4})?(-([a-z]{2}|\d{3}))?(-([a-z0-9]{5,8}|\d[a-z0-9]{3}))*"

@@ -49,6 +49,7 @@ from kit.paper.papers import A0, A4, LETTER
 from kit.paper.printing import print_files
 from kit.paper.request import PageRequest
 from kit.paper.sheet import sheet, sheet_content, sheet_pdf
+from kit.paper.without_paper import also_without
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.dart import darts_lying, mouth, sewn_point
 from kit.piece.piece import Mark, Piece, Strip
@@ -75,7 +76,9 @@ def write_pages(
     made = print_files(pattern, PageRequest((A4, LETTER)), tell)
     tell(say("paper.doing_sheet"))
     laid = sheet(pattern, (A0,), limit=A0.area[0])
-    made["sheet.pdf"] = sheet_pdf(sheet_content(laid, pattern), laid, pattern)
+    made["sheet.pdf"] = sheet_pdf(
+        sheet_content(laid, pattern), laid, pattern, lambda about: also_without(about, pattern, laid)
+    )
     made["pattern.json"] = pattern_text(pattern, bought).encode("utf-8")
     tell(say("paper.doing_writing"))
     return {name: write_atomically(out / name, data) for name, data in made.items()}

@@ -207,9 +207,10 @@ def draw_front(
     request: PageRequest,
     about: str,
     begin: Callable[[], None],
+    bare: str = "",
 ) -> int:
-    """Draw the front pages and end each; `begin` prepares the canvas for a page. `about` is the line below the title.
-    Gives how many there were."""
+    """Draw the front pages and end each; `begin` prepares the canvas for a page. `about` is the line below the title,
+    `bare` a note on pieces that have no paper. Gives how many there were."""
     held = pages.paper
     room = front(held, request)
     squares = square_sides(request)
@@ -218,6 +219,10 @@ def draw_front(
         "join": (say("paper.join"), _said(_BUTT if request.joining == "butt" else _OVERLAP)),
         "cut": (say("paper.cut"), _said(_CUT)) if request.full_size else (say("paper.practise"), _said(_PRACTICE)),
     }
+    if bare:
+        heading, notes = texts["cut"]
+        # Where nothing follows there is no line to cut along, and no scale to measure.
+        texts = texts | {"cut": (heading, (bare, *notes))} if pages.tiles else {"cut": (heading, (bare, *notes[1:]))}
     enlarged = request.enlarged(held)
     for number in range(room.pages):
         begin()
@@ -229,6 +234,12 @@ def draw_front(
             y = held.margin_y - 4.1 if held.margin_y >= _CAPTION else held.margin_y
             bold = not request.full_size
             write(canvas, line, held.margin_x, y, fitted(line, 1.9, held.area[0], bold=bold), bold=bold)
+        for key, spot in room.notes.items():
+            if spot.page == number and key in texts:
+                _notes(canvas, *texts[key], spot)
+        if not pages.tiles:
+            canvas.showPage()
+            continue
         for spot, (side, name, said) in zip((room.metric, room.inch), squares, strict=True):
             if spot.page == number:
                 _square(canvas, spot, side, name, said, request.full_size)
@@ -238,9 +249,6 @@ def draw_front(
         if room.upright.page == number:
             spot = room.upright
             draw_gauge(canvas, spot.x, spot.y, enlarged[1], gauge_side(False, held.landscape), upright=True)
-        for key, spot in room.notes.items():
-            if spot.page == number:
-                _notes(canvas, *texts[key], spot)
         if room.plans[0].page == number:
             _map(canvas, laid, pages, max(room.plans, key=lambda spot: _map_scale(pages, spot)))
         canvas.showPage()

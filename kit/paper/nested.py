@@ -9,7 +9,7 @@ text once, and the name of each size stands in its line at several places.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -117,8 +117,9 @@ def said_sizes(sizes: Sequence[str], places: Sequence[int]) -> str:
     return listed(words)
 
 
-def nest(patterns: Sequence[Pattern], chart: Sequence[str] = ()) -> Nest:
-    """The nest of `patterns`, one for each size, small to large; `chart` names all sizes of the lesson in order.
+def nest(patterns: Sequence[Pattern], chart: Sequence[str] = (), without: Container[str] = ()) -> Nest:
+    """The nest of `patterns`, one for each size, small to large; `chart` names all sizes of the lesson in order. Pieces
+    whose names are in `without` are left out.
 
     Raises `KitError` for no sizes, a size given twice, patterns without pieces, and what `cut_line` refuses.
     """
@@ -137,6 +138,7 @@ def nest(patterns: Sequence[Pattern], chart: Sequence[str] = ()) -> Nest:
     known = list(chart) if set(names) <= set(chart) else names
     places = tuple(known.index(name) + 1 for name in names)
     order = list(dict.fromkeys(piece.name for pattern in patterns for piece in pattern.pieces))
+    order = [name for name in order if name not in without]
     by_name = [{piece.name: piece for piece in pattern.pieces} for pattern in patterns]
     whole = Nest(tuple(patterns), places, ())
     return replace(whole, pieces=tuple(_nested(tuple(pieces.get(name) for pieces in by_name), whole) for name in order))

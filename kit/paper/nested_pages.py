@@ -17,6 +17,7 @@ from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Point
 from kit.language import say
+from kit.lesson.no_paper import no_paper
 from kit.paper.head import edition_line
 from kit.paper.layers import Shelf, declared_in, size_ink, size_layers, size_look, stitch_layer
 from kit.paper.nested import Nest, said_sizes, size_areas
@@ -27,7 +28,9 @@ from kit.paper.plan import PagePlan, plan_on
 from kit.paper.request import PageRequest
 from kit.paper.shared_lines import Part
 from kit.paper.sheet import Sheet, finish
+from kit.paper.without_paper import name_with_fold
 from kit.picture.drawing import Stroke
+from kit.piece.rectangle import rectangle
 from kit.units import both
 from kit.wording.lists import strung
 
@@ -238,23 +241,28 @@ def _plans(
 
 
 def _strips(canvas: Canvas, made: Nest, left: float, right: float, y: float, bottom: float) -> float:
-    """Strips cut without a paper piece: once where all sizes have the same, else by size. Gives where they end."""
+    """Strips and pieces cut without paper: once where all sizes have the same, else by size. Gives where they end."""
     lines = []
-    for strip in made.pattern.strips:
-        cut: dict[tuple[str, str], list[str]] = {}
-        for pattern in made.patterns:
-            own = next((other for other in pattern.strips if other.name == strip.name), None)
-            if own is not None:
-                cut.setdefault((both(own.length), both(own.width)), []).append(pattern.body.name)
+    laid = {nested.piece.name for nested in made.pieces}
+    things: dict[str, tuple[str, dict[tuple[str, str], list[str]]]] = {}
+    for pattern in made.patterns:
+        own = [(strip.name, strip.title, strip.length, strip.width) for strip in pattern.strips]
+        for piece in no_paper(pattern):
+            if piece.name not in laid and (found := rectangle(piece)):
+                own.append((piece.name, name_with_fold(piece), found.length, found.width))
+        for name, title, length, width in own:
+            cut = things.setdefault(name, (title, {}))[1]
+            cut.setdefault((both(length), both(width)), []).append(pattern.body.name)
+    for title, cut in things.values():
         if len(cut) == 1:
-            ((length, width),) = cut
-            lines.append(say("paper.strip_every", strip=strip.title, length=length, width=width))
+            ((one, other),) = cut
+            lines.append(say("paper.strip_every", strip=title, length=one, width=other))
         else:
             by_size = [
-                say("paper.strip_size", sizes=strung(names), length=length, width=width)
-                for (length, width), names in cut.items()
+                say("paper.strip_size", sizes=strung(names), length=one, width=other)
+                for (one, other), names in cut.items()
             ]
-            lines.append(say("paper.strip_sizes", strip=strip.title, sizes=strung(by_size, "parted")))
+            lines.append(say("paper.strip_sizes", strip=title, sizes=strung(by_size, "parted")))
     if not lines:
         return y
     write(canvas, say("paper.strips"), left, y, 2.4, bold=True)

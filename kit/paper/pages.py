@@ -38,6 +38,7 @@ from kit.paper.pdf_pen import INKS, MM, Ink, new_canvas, rule, set_ink, text_wid
 from kit.paper.plan import PagePlan, Tile, plan_pages
 from kit.paper.request import PageRequest
 from kit.paper.sheet import Sheet, finish
+from kit.paper.without_paper import also_without, without_paper
 
 RING = 3.5
 SCALE_LINE = 50.0
@@ -137,7 +138,10 @@ def tile(
 
     key = "paper.about_sideways" if held.landscape else "paper.about_upright"
     about = say(key, paper=paper.said, count=len(pages.tiles) + between)
-    before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin)
+    if not pages.tiles:
+        about = say("paper.about_no_pages", paper=paper.said)
+    bare = without_paper(pattern, laid, by_size=between > 0)
+    before = 0 if laid.head else draw_front(canvas, pattern, laid, pages, asked, about, begin, bare)
     total = len(pages.tiles) + before
     places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
     for number, each in enumerate(pages.tiles, before + between + 1):
@@ -150,7 +154,7 @@ def tile(
         if laid.head and each.left <= laid.head[0] < each.right and each.bottom <= laid.head[1] < each.top:
             corner = (laid.head[0] + x, laid.head[1] + y)
             about = say("paper.on_sheets", pieces=say("paper.pieces", count=len(laid.placements)), count=total)
-            draw_head(canvas, pattern, corner, about, asked, enlarged, held.landscape)
+            draw_head(canvas, pattern, corner, also_without(about, pattern, laid), asked, enlarged, held.landscape)
         canvas.showPage()
     canvas.save()
 

@@ -11,6 +11,7 @@ from kit.paper.pages import plan, tile
 from kit.paper.papers import A0, Paper
 from kit.paper.request import PageRequest
 from kit.paper.sheet import GAP, Sheet, sheet, sheet_content
+from kit.paper.whole_words import words_whole
 from kit.units import plain
 
 Progress = Callable[[str], None]
@@ -31,15 +32,17 @@ def print_files(pattern: Pattern, request: PageRequest, progress: Progress | Non
 
 
 def laid_for(pattern: Pattern, paper: Paper, request: PageRequest) -> Sheet:
-    """The pieces laid for fewest pages of `paper`; on sheets and rolls with room for a title block. Raises `KitError`
-    for a pattern without pieces."""
+    """The pieces laid for fewest pages of `paper`, no words cut by a join where one page has room for them; on sheets
+    and rolls with room for a title block. Raises `KitError` for a pattern without pieces."""
     ways = request.ways(paper)
     if paper.kind == "page":
         limit = max(A0.width, 3 * max(way.step[0] for way in ways))
-        return sheet(pattern, (paper,), GAP, limit, request)
+        laid = sheet(pattern, (paper,), GAP, limit, request)
+        return words_whole(laid, pattern, plan(laid, paper, request), request)
     rooms = [head_room(request.enlarged(way)) for way in ways]
     head = max(room[0] for room in rooms), max(room[1] for room in rooms)
-    return sheet(pattern, (paper,), GAP, max(way.area[0] for way in ways), request, head)
+    laid = sheet(pattern, (paper,), GAP, max(way.area[0] for way in ways), request, head)
+    return words_whole(laid, pattern, plan(laid, paper, request), request)
 
 
 def file_name(paper: Paper, request: PageRequest) -> str:

@@ -11,6 +11,7 @@ from kit.diagnostic import message
 from kit.errors import KitError, known_near
 from kit.language import say
 from kit.lesson.lengthen_lines import with_lengthen_lines
+from kit.lesson.no_paper import no_paper
 from kit.lesson.pattern import Pattern
 from kit.paper.dxf_file import dxf_text
 from kit.paper.export import pattern_text
@@ -82,7 +83,8 @@ def range_files(
     tell = progress or (lambda text: None)
     made: dict[str, bytes] = {}
     several = len(patterns) > 1
-    nested = asked.nested and several
+    without = _without(patterns)
+    nested = asked.nested and several and any(p.name not in without for each in patterns for p in each.pieces)
     if nested:
         made.update(_nested(patterns, chart, asked, tell))
     for pattern in patterns:
@@ -117,7 +119,7 @@ def laid_nest(made: Nest, paper: Paper, request: PageRequest) -> Sheet:
 
 def _nested(patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeRequest, tell: Progress) -> dict[str, bytes]:
     whole = _whole(patterns, asked.pages)
-    made = nest(whole, chart)
+    made = nest(whole, chart, _without(patterns))
     out: dict[str, bytes] = {}
     for paper in asked.pages.papers:
         tell(say("paper.doing_nested", paper=paper.said, sizes=made.said))
@@ -125,6 +127,18 @@ def _nested(patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeReque
         out[_with(file_name(paper, asked.pages), "-sizes")] = nested_pages(made, laid, paper, asked.pages)
     out.update(_drawings(whole, chart, asked, "-sizes"))
     return out
+
+
+def _without(patterns: Sequence[Pattern]) -> frozenset[str]:
+    """Names of pieces that have no paper in any size."""
+    bare = [{piece.name for piece in no_paper(pattern)} for pattern in patterns]
+    has_paper = {
+        piece.name
+        for pattern, names in zip(patterns, bare, strict=True)
+        for piece in pattern.pieces
+        if piece.name not in names
+    }
+    return frozenset(set().union(*bare) - has_paper)
 
 
 def _drawings(patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeRequest, tail: str) -> dict[str, bytes]:

@@ -8,7 +8,7 @@ pieces are asked for.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from io import BytesIO
@@ -24,6 +24,7 @@ from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import language, say
 from kit.lesson.lengthen_lines import with_lengthen_lines
+from kit.lesson.no_paper import on_paper
 from kit.lesson.pattern import Pattern
 from kit.paper.head import draw_head, head_room
 from kit.paper.head import edition_line as edition_line
@@ -36,13 +37,14 @@ from kit.paper.request import PageRequest
 from kit.pausing import pause_here
 from kit.picture.drawing import Item, Label, Stroke
 from kit.picture.piece_sheet import piece_items
+from kit.piece.alike import printed_once
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 from kit.piece.unfold import unfolded
 
 GAP = 10.0
 _EDGE = 10.0  # what is left blank around the copy-shop sheet
-_CLASS_TEXT = 0.8  # text on class pages, against its usual size on paper
+CLASS_TEXT = 0.8  # text on class pages, against its usual size on paper
 
 
 @dataclass(frozen=True)
@@ -114,7 +116,8 @@ def sheet(
 ) -> Sheet:
     """Lay the paper pieces of `pattern` on one sheet at most `limit` mm wide (wider only when a piece is) so
     that all `papers` together take the fewest pages, held and scaled as the `request` says. `head` is the width and
-    height of room to leave for a title block. Raises `KitError` for a pattern without pieces."""
+    height of room to leave for a title block. Pieces cut by their measures are left out, alike ones laid once; a sheet
+    may so be empty. Raises `KitError` for a pattern without pieces."""
     if not pattern.pieces:
         raise KitError(
             message("paper.no_pieces"),
@@ -123,7 +126,7 @@ def sheet(
         )
     asked = request or PageRequest(tuple(papers))
     pattern = with_lengthen_lines(pattern)
-    pieces = [unfolded(piece) if asked.whole else piece for piece in pattern.pieces]
+    pieces = [unfolded(piece) if asked.whole else piece for piece in printed_once(on_paper(pattern).pieces)]
     drawn = [(piece, *_drawn(piece, pattern, asked.class_scale)) for piece in pieces]
     return lay(drawn, papers, gap, limit, asked, head)
 
@@ -139,10 +142,13 @@ def lay(
     """Lay what is `drawn` (piece, items and the line around them as points, in the piece's own mm) as `sheet` does;
     the placements keep the order given."""
     asked = request or PageRequest(tuple(papers))
+    if not drawn:
+        width, height = head or (2 * _EDGE, 2 * _EDGE)
+        return Sheet((), width, height, head and (0.0, 0.0), head or (0.0, 0.0))
     scale = asked.class_scale
     inks = [affinity.scale(_ink(items, corners), scale, scale, origin=(0, 0)) for _, items, corners in drawn]
     shapes = inks if head is None else [shapely.box(0, 0, *head), *inks]
-    texts = [scale * _corners(items) for _, items, _ in drawn]
+    texts = [scale * text_corners(items) for _, items, _ in drawn]
     ways = [asked.ways(paper) for paper in papers]
     rolls = all(paper.kind == "roll" for paper in papers)
 
@@ -187,16 +193,17 @@ def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
     return target.getvalue()
 
 
-def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern) -> bytes:
+def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern, also: Callable[[str], str] = str) -> bytes:
     """The sheet for a copy shop: `content` (from `sheet_content`) 10 mm from its edges, and above it a head
-    with the title, two test squares and gauges. One page at true scale which asks the viewer for no scaling."""
+    with the title, two test squares and gauges. `also` adds to the words that say what it holds. One page at true scale
+    which asks the viewer for no scaling."""
     block, around = head_room(), _EDGE - EDGE
     width = max(laid.width + 2 * around, block[0] + 2 * _EDGE)
     height = laid.height + around + block[1] + 2 * _EDGE
     target = BytesIO()
     canvas = new_canvas(target, width, height, _title(pattern))
     pieces = say("paper.on_one_sheet", pieces=say("paper.pieces", count=len(laid.placements)))
-    draw_head(canvas, pattern, (_EDGE, laid.height + around + _EDGE), pieces, PageRequest((A0,)))
+    draw_head(canvas, pattern, (_EDGE, laid.height + around + _EDGE), also(pieces), PageRequest((A0,)))
     canvas.showPage()
     canvas.save()
     with pikepdf.open(BytesIO(content)) as drawn, pikepdf.open(BytesIO(target.getvalue())) as document:
@@ -233,7 +240,7 @@ def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
 
 def _drawn(piece: Piece, pattern: Pattern, scale: float = 1.0) -> tuple[tuple[Item, ...], tuple[Point, ...]]:
     pause_here()
-    letters = 1.0 if scale == 1.0 else _CLASS_TEXT / scale
+    letters = 1.0 if scale == 1.0 else CLASS_TEXT / scale
     items = tuple(piece_items(piece, pattern, pattern.lesson.units, letters=letters))
     return items, tuple(cut_line(piece).points(0.1))
 
@@ -258,10 +265,10 @@ def _ink(items: Sequence[Item], corners: Sequence[Point]) -> Any:
 
 def _texts(items: Sequence[Item]) -> Any:
     """The room every text takes (array of shapely polygons)."""
-    return shapely.polygons(_corners(items))
+    return shapely.polygons(text_corners(items))
 
 
-def _corners(items: Sequence[Item]) -> Any:
+def text_corners(items: Sequence[Item]) -> Any:
     """The corners of every text, n x 4 x 2 mm."""
     labels = [item for item in items if isinstance(item, Label)]
     if not labels:

@@ -142,7 +142,7 @@ paper-sizes_head_pages = Diese Seiten drucken
 paper-sizes_plan = Seiten für { $sizes }
 paper-sizes_all = alle
 paper-sizes_all_line = allen gemeinsam
-paper-strips = Streifen ohne Schnittteil
+paper-strips = Ohne Schnittteil zugeschnitten
 paper-strip_every = { $strip }: { $length } × { $width } in jeder Größe.
 # { $sizes } besteht aus paper-strip_size, durch Semikolon getrennt.
 paper-strip_sizes = { $strip }: { $sizes }.
@@ -246,3 +246,35 @@ paper-no_pattern = Die Lektion ist durchgelaufen, hat aber keinen Schnitt ergebe
 paper-no_pattern_do = Die Lehrkraft bitten, die Kopie für den Unterricht neu zu erstellen.
 paper-no_name = Diese Datei hat noch keinen Namen.
 paper-no_name_do = Sie speichern und die Schaltfläche noch einmal drücken.
+
+# ---- Teile, die nach Maß zugeschnitten werden und kein Schnittteil haben
+
+paper-measures_fold = zur Hälfte, wie es im Stoffbruch liegt; am Bruch: { $edge }
+# Die Namen der Kanten stehen bloß: eine Überschrift und wofür sie gilt.
+paper-measures_along = In der Länge: { $edges }
+paper-measures_top = Zum oberen Ende des Stoffs: { $edge }
+paper-measures_allowance = Nahtzugabe, enthalten: { $width } ringsum
+paper-measures_allowances = Nahtzugaben, enthalten: { $edges }
+paper-measures_edge = { $edge } { $width }
+paper-measures_notch =
+    { $count ->
+        [one] Einfaches Passzeichen ({ $edge }): { $at } von der Schnittkante ({ $start })
+       *[other] Einfache Passzeichen ({ $edge }): { $at } von der Schnittkante ({ $start })
+    }
+paper-measures_double =
+    { $count ->
+        [one] Doppeltes Passzeichen ({ $edge }), seine Mitte: { $at } von der Schnittkante ({ $start })
+       *[other] Doppelte Passzeichen ({ $edge }), ihre Mitten: { $at } von der Schnittkante ({ $start })
+    }
+paper-measures_line = Linie ({ $mark }): { $at } von der Schnittkante ({ $start }) und parallel dazu
+paper-measures_point = Markierung ({ $mark }): { $at } von der Schnittkante ({ $start }), { $up } von der Schnittkante ({ $edge })
+paper-measures_slit = Linie ({ $mark }): von { $at } bis { $to }, gemessen von der Schnittkante ({ $start }), { $up } von der Schnittkante ({ $edge })
+paper-measures_opening = Öffnung ({ $edge }; { $mark }): von { $at } bis { $to }, gemessen von der Schnittkante ({ $start })
+paper-by_measures = Diese Teile brauchen kein Papier: mit Kreide direkt auf den Stoff zeichnen, die Länge im Fadenlauf, Nahtzugaben enthalten. Was darauf zu markieren ist, steht in der Anleitung. { $pieces }
+paper-by_measures_sizes = Diese Teile brauchen kein Papier; ihre Maße stehen auf der Seite mit den Größen, was darauf zu markieren ist, in der Anleitung der eigenen Größe: { $pieces }.
+paper-by_measures_one = { $piece }: { $size }
+paper-by_measures_also = { $about } · ohne Papier: { $pieces }
+paper-about_no_pages = Schnitt auf { $paper } · es folgen keine Seiten: alle Teile werden nach Maß zugeschnitten
+paper-no_such_piece = In diesem Schnitt gibt es kein Teil „{ $name }“.
+paper-needs_paper = Das Teil „{ $piece }“ lässt sich nicht allein nach Maß zuschneiden: Mit Nahtzugaben ist es kein Rechteck im Fadenlauf, oder es hat einen Abnäher, eine Falte oder eine Markierung, deren Platz sich nicht messen lässt.
+paper-needs_paper_do = Das Teil auf Papier drucken: seinen Namen aus no_paper streichen.

@@ -143,7 +143,7 @@ paper-sizes_head_pages = Print these pages
 paper-sizes_plan = Pages for { $sizes }
 paper-sizes_all = all
 paper-sizes_all_line = shared by sizes
-paper-strips = Strips cut without a paper piece
+paper-strips = Cut without a paper piece
 paper-strip_every = { $strip }: { $length } by { $width } in every size.
 # $sizes is made of paper-strip_size, parted by semicolons.
 paper-strip_sizes = { $strip }: { $sizes }.
@@ -247,3 +247,35 @@ paper-no_pattern = the lesson ran, but gave no pattern.
 paper-no_pattern_do = Ask your teacher to make the class copy again.
 paper-no_name = this notebook has no name yet.
 paper-no_name_do = Save it, then press the button again.
+
+# ---- pieces that are cut by their measures and have no paper
+
+paper-measures_fold = half of it, as it lies with the { $edge } on the fold
+# Names of edges stand bare: a heading and what it is of.
+paper-measures_along = Along the length: { $edges }
+paper-measures_top = Towards the top of the cloth: { $edge }
+paper-measures_allowance = Allowance, included: { $width } all round
+paper-measures_allowances = Allowances, included: { $edges }
+paper-measures_edge = { $edge } { $width }
+paper-measures_notch =
+    { $count ->
+        [one] Single notch ({ $edge }): { $at } from the cut edge ({ $start })
+       *[other] Single notches ({ $edge }): { $at } from the cut edge ({ $start })
+    }
+paper-measures_double =
+    { $count ->
+        [one] Double notch ({ $edge }), its middle: { $at } from the cut edge ({ $start })
+       *[other] Double notches ({ $edge }), their middles: { $at } from the cut edge ({ $start })
+    }
+paper-measures_line = Line ({ $mark }): { $at } from the cut edge ({ $start }) and parallel to it
+paper-measures_point = Mark ({ $mark }): { $at } from the cut edge ({ $start }), { $up } from the cut edge ({ $edge })
+paper-measures_slit = Line ({ $mark }): from { $at } to { $to }, measured from the cut edge ({ $start }), { $up } from the cut edge ({ $edge })
+paper-measures_opening = Opening ({ $edge }; { $mark }): from { $at } to { $to }, measured from the cut edge ({ $start })
+paper-by_measures = No paper is needed for these: chalk them straight onto the cloth, length along the grain, allowances included. What to mark on them stands in the booklet. { $pieces }
+paper-by_measures_sizes = No paper is needed for these; their measures stand on the page of the sizes, what to mark on them in the booklet of your size: { $pieces }.
+paper-by_measures_one = { $piece }: { $size }
+paper-by_measures_also = { $about } · without paper: { $pieces }
+paper-about_no_pages = pattern on { $paper } · no pages to follow: every piece is cut by its measures
+paper-no_such_piece = there is no piece '{ $name }' in this pattern.
+paper-needs_paper = { $piece } cannot be cut by measures alone: with its allowances it is not a rectangle along the grain, or it has a dart, a pleat or a mark that measures cannot place.
+paper-needs_paper_do = Give it paper: take its name out of no_paper.

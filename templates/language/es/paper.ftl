@@ -143,7 +143,7 @@ paper-sizes_head_pages = Imprima estas páginas
 paper-sizes_plan = Páginas para { $sizes }
 paper-sizes_all = todas
 paper-sizes_all_line = común a varias tallas
-paper-strips = Tiras que se cortan sin pieza de papel
+paper-strips = Se cortan sin pieza de papel
 paper-strip_every = { $strip }: { $length } por { $width } en todas las tallas.
 # $sizes se compone de paper-strip_size, separados por punto y coma.
 paper-strip_sizes = { $strip }: { $sizes }.
@@ -247,3 +247,35 @@ paper-no_pattern = la lección se ejecutó, pero no dio ningún patrón.
 paper-no_pattern_do = Pida que vuelvan a hacer la copia de clase.
 paper-no_name = este archivo todavía no tiene nombre.
 paper-no_name_do = Guárdelo y pulse de nuevo el botón.
+
+# ---- piezas que se cortan por sus medidas, sin papel
+
+paper-measures_fold = la mitad, tal como queda sobre el doblez; en el doblez: { $edge }
+# Los nombres de los bordes van solos: un título y aquello a lo que se refiere.
+paper-measures_along = A lo largo: { $edges }
+paper-measures_top = Hacia la parte alta de la tela: { $edge }
+paper-measures_allowance = Margen de costura incluido: { $width } en todo el contorno
+paper-measures_allowances = Márgenes de costura incluidos: { $edges }
+paper-measures_edge = { $edge } { $width }
+paper-measures_notch =
+    { $count ->
+        [one] Piquete sencillo ({ $edge }): a { $at } del borde cortado ({ $start })
+       *[other] Piquetes sencillos ({ $edge }): a { $at } del borde cortado ({ $start })
+    }
+paper-measures_double =
+    { $count ->
+        [one] Piquete doble ({ $edge }), su centro: a { $at } del borde cortado ({ $start })
+       *[other] Piquetes dobles ({ $edge }), sus centros: a { $at } del borde cortado ({ $start })
+    }
+paper-measures_line = Línea ({ $mark }): a { $at } del borde cortado ({ $start }) y paralela a él
+paper-measures_point = Marca ({ $mark }): a { $at } del borde cortado ({ $start }) y a { $up } del borde cortado ({ $edge })
+paper-measures_slit = Línea ({ $mark }): de { $at } a { $to }, medidos desde el borde cortado ({ $start }), a { $up } del borde cortado ({ $edge })
+paper-measures_opening = Abertura ({ $edge }; { $mark }): de { $at } a { $to }, medidos desde el borde cortado ({ $start })
+paper-by_measures = Estas piezas no necesitan papel: márquelas con tiza directamente sobre la tela, el largo al hilo, con los márgenes de costura incluidos. Lo que hay que marcar en ellas está en el cuaderno. { $pieces }
+paper-by_measures_sizes = Estas piezas no necesitan papel; sus medidas están en la página de las tallas, y lo que hay que marcar, en el cuaderno de su talla: { $pieces }.
+paper-by_measures_one = { $piece }: { $size }
+paper-by_measures_also = { $about } · sin papel: { $pieces }
+paper-about_no_pages = patrón en { $paper } · no siguen páginas: todas las piezas se cortan por sus medidas
+paper-no_such_piece = no hay ninguna pieza «{ $name }» en este patrón.
+paper-needs_paper = la pieza «{ $piece }» no se puede cortar solo por sus medidas: con los márgenes no es un rectángulo al hilo, o tiene una pinza, un pliegue o una marca que las medidas no sitúan.
+paper-needs_paper_do = Imprímala en papel: quite su nombre de no_paper.

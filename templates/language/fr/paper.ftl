@@ -138,7 +138,7 @@ paper-sizes_head_pages = Pages à imprimer
 paper-sizes_plan = Pages pour { $sizes }
 paper-sizes_all = toutes
 paper-sizes_all_line = commune aux tailles
-paper-strips = Bandes coupées sans pièce de papier
+paper-strips = À couper sans pièce de papier
 paper-strip_every = { $strip } : { $length } sur { $width } dans toutes les tailles.
 # $sizes est fait de paper-strip_size, séparés par des points-virgules.
 paper-strip_sizes = { $strip } : { $sizes }.
@@ -243,3 +243,35 @@ paper-no_pattern = la leçon s’est exécutée, mais n’a pas donné de patron
 paper-no_pattern_do = Demander que la copie de classe soit refaite.
 paper-no_name = ce fichier n’a pas encore de nom.
 paper-no_name_do = L’enregistrer, puis appuyer à nouveau sur le bouton.
+
+# ---- pièces coupées d’après leurs mesures, sans papier
+
+paper-measures_fold = la moitié, telle qu’elle se pose au pli du tissu ; au pli : { $edge }
+# Les noms des bords restent nus : un titre et ce à quoi il se rapporte.
+paper-measures_along = Dans la longueur : { $edges }
+paper-measures_top = Vers le haut du tissu : { $edge }
+paper-measures_allowance = Marge comprise : { $width } tout autour
+paper-measures_allowances = Marges comprises : { $edges }
+paper-measures_edge = { $edge } { $width }
+paper-measures_notch =
+    { $count ->
+        [one] Cran simple ({ $edge }) : à { $at } du bord coupé ({ $start })
+       *[other] Crans simples ({ $edge }) : à { $at } du bord coupé ({ $start })
+    }
+paper-measures_double =
+    { $count ->
+        [one] Cran double ({ $edge }), son milieu : à { $at } du bord coupé ({ $start })
+       *[other] Crans doubles ({ $edge }), leurs milieux : à { $at } du bord coupé ({ $start })
+    }
+paper-measures_line = Ligne ({ $mark }) : à { $at } du bord coupé ({ $start }), parallèle à celui-ci
+paper-measures_point = Repère ({ $mark }) : à { $at } du bord coupé ({ $start }) et à { $up } du bord coupé ({ $edge })
+paper-measures_slit = Ligne ({ $mark }) : de { $at } à { $to }, mesurés depuis le bord coupé ({ $start }), à { $up } du bord coupé ({ $edge })
+paper-measures_opening = Ouverture ({ $edge } ; { $mark }) : de { $at } à { $to }, mesurés depuis le bord coupé ({ $start })
+paper-by_measures = Ces pièces n’ont pas besoin de papier : les tracer à la craie directement sur le tissu, la longueur en droit-fil, marges comprises. Les repères sont indiqués dans le livret. { $pieces }
+paper-by_measures_sizes = Ces pièces n’ont pas besoin de papier ; leurs mesures se trouvent sur la page des tailles, et leurs repères dans le livret de la taille choisie : { $pieces }.
+paper-by_measures_one = { $piece } : { $size }
+paper-by_measures_also = { $about } · sans papier : { $pieces }
+paper-about_no_pages = patron { $paper } · aucune page à suivre : toutes les pièces se coupent d’après leurs mesures
+paper-no_such_piece = il n’y a pas de pièce « { $name } » dans ce patron.
+paper-needs_paper = la pièce « { $piece } » ne peut pas se couper d’après ses seules mesures : avec ses marges, ce n’est pas un rectangle en droit-fil, ou elle a une pince, un pli ou un repère que des mesures ne situent pas.
+paper-needs_paper_do = L’imprimer sur papier : retirer son nom de no_paper.
