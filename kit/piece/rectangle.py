@@ -8,8 +8,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-import shapely
-
 from kit.geometry import Path, Point, Vector
 from kit.piece.allowance import cut_line, cut_width, has_allowances, notch_lines
 from kit.piece.offset import inside_left
@@ -96,7 +94,8 @@ class _Frame:
         along = [p.x * way.x + p.y * way.y for p in points]
         across = [p.x * way.y - p.y * way.x for p in points]
         low, high, left, right = min(along), max(along), min(across), max(across)
-        area = shapely.Polygon([(p.x, p.y) for p in points]).area
+        ring = zip(points, [*points[1:], points[0]], strict=True)
+        area = abs(sum(a.x * b.y - b.x * a.y for a, b in ring)) / 2  # the shoelace formula
         if abs(area - (high - low) * (right - left)) > _CLIPPED:
             return None
         inward = inside_left(piece)
@@ -157,5 +156,13 @@ def _spot(piece: Piece, mark: Mark, frame: _Frame) -> Spot | None:
 
 
 def _from_edge_to_edge(piece: Piece, path: Path) -> bool:
-    outline = piece.outline.polygon(0.2).exterior
-    return all(outline.distance(shapely.Point(end.x, end.y)) < 1.0 for end in (path.start, path.end))
+    """Whether both ends lie on edges, which are straight."""
+
+    def on_edge(end: Point) -> bool:
+        for edge in piece.edges:
+            start, far, whole = edge.path.start, edge.path.end, edge.path.length
+            if start.distance(end) + end.distance(far) - whole < _NEAR:
+                return True
+        return False
+
+    return on_edge(path.start) and on_edge(path.end)
