@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from kit.live.clips import lesson_clips
     from kit.live.comparing import compare
     from kit.live.exercise import exercise
+    from kit.live.film_notes import film_notes
     from kit.live.grade_table import grade_table
     from kit.live.large import show_large
     from kit.live.name_edges import name_edges
@@ -60,6 +61,7 @@ _HOMES = {
     "player": "kit.live.player",
     "show_large": "kit.live.large",
     "lesson_clips": "kit.live.clips",
+    "film_notes": "kit.live.film_notes",
     "compare": "kit.live.comparing",
     "grade_table": "kit.live.grade_table",
     "body_form": "kit.live.body_form",
@@ -115,6 +117,7 @@ __all__ = [
     "player",
     "show_large",
     "lesson_clips",
+    "film_notes",
     "compare",
     "grade_table",
     "body_form",

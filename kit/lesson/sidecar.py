@@ -14,6 +14,7 @@ import json
 import math
 import os
 import sys
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
@@ -114,9 +115,11 @@ def keep(path: Path, slug: str, saved: Saved, key: str, value: Any, *, book: str
     return replace(saved, more={**saved.more, key: value})
 
 
-def write_marks(path: Path, slug: str, marks: dict[str, float], *, book: str = "") -> None:
-    """Write the seconds at which a film shows each step, as `write` does."""
-    _update(path, slug, {"video": {"marks": marks}}, book)
+def write_marks(
+    path: Path, slug: str, marks: dict[str, float], *, book: str = "", clock: Mapping[str, Any] | None = None
+) -> None:
+    """Write the seconds at which a film shows each step, as `write` does, and what else its `clock` says (JSON)."""
+    _update(path, slug, {"video": {**(clock or {}), "marks": marks}}, book)
 
 
 def _update(path: Path, slug: str, changes: dict[str, Any], book: str) -> None:

@@ -10,10 +10,13 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal, get_args
 
+import numpy as np
+
 from kit.atomic import write_atomically
 from kit.errors import KitError, near
 from kit.lesson.pattern import Pattern
 from kit.live.film_file import GIF_RATE, gif, mp4, png
+from kit.live.lower_third import Bar, bars, with_bar
 from kit.picture.filming import filming
 from kit.picture.raster import Pixels, Raster, raster
 from kit.picture.staged import Stage
@@ -30,6 +33,7 @@ _DRAWN = 0.72  # of a clip's time, the rest it stands still
 _LEAD = 0.05
 _MARGIN = 0.035  # of the shorter side, around a picture
 _LARGEST = 4096
+_OTHER_LETTERS = 1.2  # times the width of the kit's own: a viewer of an SVG may have only wide ones
 
 
 class Cancelled(Exception):
@@ -46,6 +50,7 @@ def lesson_clips(
     *,
     rate: int = 30,
     ground: str = "",
+    sentence: bool = False,
     system: System | None = None,
     progress: Callable[[float, str], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
@@ -55,9 +60,10 @@ def lesson_clips(
 
     `steps` are names of steps (all without them), `size` width and height in pixels, `rate` frames a second of an mp4
     (25 or 30), `ground` a flat colour "#rrggbb" (white for clips, none for pictures), `system` the units said first.
-    `progress` is called with the share done (0..1) and the name of the file; `cancelled` is asked between frames, and
-    what is finished by then stays. A build, which runs the notebook again, writes none. Raises `KitError` for an
-    unknown step, kind, size, time or colour, and when ffmpeg cannot be run.
+    With `sentence` the step's title and words stand in the lower third, the picture above them. `progress` is called
+    with the share done (0..1) and the name of the file; `cancelled` is asked between frames, and what is finished by
+    then stays. A build, which runs the notebook again, writes none. Raises `KitError` for an unknown step, kind, size,
+    time or colour, and when ffmpeg cannot be run.
     """
     if here().building:
         return ()
@@ -81,7 +87,7 @@ def lesson_clips(
 
             try:
                 tell(0.0)
-                data = _file(pictures, kind, size, seconds, rate, ground, tell)
+                data = _file(pictures, kind, size, seconds, rate, ground, sentence, tell)
             except Cancelled:
                 return tuple(made)
             made.append(write_atomically(path, data))
@@ -151,12 +157,21 @@ def _file(
     seconds: float,
     rate: int,
     ground: str,
+    sentence: bool,
     tell: Callable[[float], None],
 ) -> bytes:
-    if kind == "svg":
-        return _stage(pictures[0], size, ground).at(1.0).encode()
-    if kind == "png":
-        return png(raster(_stage(pictures[0], size, ground).at(1.0), size, ground, min(size) * _MARGIN))
+    still = kind in ("png", "svg")
+    told = [(shot.title, shot.words) for shot in pictures] if sentence else []
+    below: Sequence[Bar | None] = bars(told, size, still, _OTHER_LETTERS if kind == "svg" else 1.0) or [None] * len(
+        pictures
+    )
+    room = (size[0], size[1] - below[0].size[1]) if below[0] else size
+    if still:
+        whole_picture = _stage(pictures[0], room, ground).at(1.0)
+        if kind == "svg":
+            return (with_bar(whole_picture, below[0], size) if below[0] else whole_picture).encode()
+        pixels = raster(whole_picture, room, ground, min(size) * _MARGIN)
+        return png(np.vstack([pixels, raster(below[0].svg(0), below[0].size)]) if below[0] else pixels)
     ground = ground or "#ffffff"
     speed = GIF_RATE if kind == "gif" else rate
     count = max(2, round(seconds * speed))
@@ -164,11 +179,12 @@ def _file(
 
     def frames() -> Iterator[Pixels]:
         number = 0
-        for shot in pictures:
-            for pixels in _frames(shot, size, count, ground):
+        for shot, bar in zip(pictures, below, strict=True):
+            words = [raster(bar.svg(part), bar.size) for part in range(len(bar.parts))] if bar else []
+            for i, pixels in enumerate(_frames(shot, room, count, ground, min(size) * _MARGIN)):
                 tell(number / whole)
                 number += 1
-                yield pixels
+                yield np.vstack([pixels, words[i * len(words) // count]]) if words else pixels
 
     return gif(frames()) if kind == "gif" else mp4(frames(), size, rate)
 
@@ -181,9 +197,9 @@ def _stage(shot: PlayerPicture, size: tuple[int, int], ground: str) -> Stage:
     return Stage(shot.draw(), size[0] / k, size[1] / k, theme, ground=False)
 
 
-def _frames(shot: PlayerPicture, size: tuple[int, int], count: int, ground: str) -> Iterator[Pixels]:
+def _frames(shot: PlayerPicture, size: tuple[int, int], count: int, ground: str, margin: float) -> Iterator[Pixels]:
     """The picture being made in `count` frames, standing still at the end."""
-    stage, pen = _stage(shot, size, ground), Raster(size, ground, min(size) * _MARGIN)
+    stage, pen = _stage(shot, size, ground), Raster(size, ground, margin)
     last, pixels = -1.0, None
     for number in range(count):
         share = min(max((number / (count - 1) - _LEAD) / (_DRAWN - _LEAD), 0.0), 1.0)

@@ -1,7 +1,7 @@
 """What the clock of a film says: when each step was shown, and what follows from it.
 
-A step's mark is the first time it was on show for two seconds; stepping past it quickly leaves none. A time put in by
-hand stands before the clock's.
+A step's mark is the first time it was on show for two seconds; stepping past it quickly leaves none, unless the
+teacher says that steps shown briefly count. A time put in by hand stands before the clock's.
 """
 
 from __future__ import annotations
@@ -35,11 +35,11 @@ def showings(given: object) -> tuple[Showing, ...]:
     return tuple(found)
 
 
-def marks(found: Sequence[Showing]) -> dict[str, float]:
-    """Seconds by step: the first time each was on show for at least two seconds."""
+def marks(found: Sequence[Showing], least: float = LEAST) -> dict[str, float]:
+    """Seconds by step: the first time each was on show for at least `least` seconds."""
     out: dict[str, float] = {}
     for one in found:
-        if one.key not in out and one.end - one.start >= LEAST - 1e-6:
+        if one.key not in out and one.end - one.start >= least - 1e-6:
             out[one.key] = round(one.start, 1)
     return out
 

@@ -8,6 +8,7 @@ for it knows when a step is on show; the kernel keeps what the clock says. Clips
 from __future__ import annotations
 
 import threading
+from collections.abc import Callable
 from typing import Any
 
 import anywidget
@@ -22,6 +23,7 @@ from kit.lesson.where import here
 from kit.live import fragments
 from kit.live.chapter_list import ChapterList
 from kit.live.clips import KINDS, lesson_clips
+from kit.live.film_notes import film_notes
 from kit.live.followers import followers
 from kit.live.pace import Latest, running_loop
 from kit.live.still import with_still
@@ -52,6 +54,7 @@ _WORDS = (
         "leave",
     ),
     *("silent", "empty", "no_picture", "clock", "clock_start", "clock_stop", "clock_help", "marks", "marks_none"),
+    *("clock_brief", "clock_brief_help", "export_sentence"),
     *("mark_step", "mark_time", "chapters", "copy", "copied", "export", "export_kind", "export_which", "export_this"),
     *("export_all", "export_size", "export_seconds", "export_go", "export_cancel"),
 )
@@ -70,7 +73,8 @@ def player(lesson: Lesson) -> Player:
 
 class Player(anywidget.AnyWidget):
     """The widget `player` gives. `index` is the picture on show, counted from 0 in `shots`; `ground` one of "paper",
-    "white", "green", "blue"; `speed` 1 is unhurried; `chapters` is the list of chapters as it stands."""
+    "white", "green", "blue"; `speed` 1 is unhurried; `brief` says that steps shown briefly count;
+    `chapters` is the list of chapters as it stands."""
 
     _esm = templates() / "live" / "player.js"
     _css = templates() / "live" / "player.css"
@@ -87,6 +91,7 @@ class Player(anywidget.AnyWidget):
     message = traitlets.Unicode("").tag(sync=True)
     stale = traitlets.Bool(False).tag(sync=True)
     film = traitlets.Dict().tag(sync=True)
+    brief = traitlets.Bool(False).tag(sync=True)
     marks: Any = traitlets.List().tag(sync=True)
     chapters = traitlets.Unicode("").tag(sync=True)
     kept_in = traitlets.Unicode("").tag(sync=True)
@@ -108,7 +113,8 @@ class Player(anywidget.AnyWidget):
         super().__init__(
             words=_words(lesson),
             grounds=[[name, say(f"player.ground_{name}"), colour] for name, colour in GROUNDS.items()],
-            kinds=[[kind, say(f"player.export_{kind}")] for kind in KINDS],
+            kinds=[[kind, say(f"player.export_{kind}")] for kind in (*KINDS, "film")],
+            brief=self._list.brief,
             sizes=[f"{wide} x {high}" for wide, high in SIZES],
         )
         for other in tuple(followers(lesson).panels):
@@ -118,6 +124,7 @@ class Player(anywidget.AnyWidget):
         self.on_msg(self._heard)
         self.observe(self._looked, ["index", "ground"])
         self.observe(self._filmed, "film")
+        self.observe(self._counted, "brief")
         if not here().unseen:
             self._draw()
 
@@ -152,7 +159,7 @@ class Player(anywidget.AnyWidget):
 
     def _heard(self, _: Any, content: Any, buffers: Any) -> None:
         """A message of the browser: {"do": "picture", "index"}; {"do": "correct", "key", "text"}; {"do": "export",
-        "kind", "all", "size", "seconds"}; {"do": "cancel"}."""
+        "kind", "all", "size", "seconds", "sentence"}; {"do": "cancel"}."""
         if not isinstance(content, dict):
             return
         do = content.get("do")
@@ -187,6 +194,12 @@ class Player(anywidget.AnyWidget):
         if self._list.hear(str(film.get("take", "")), film.get("seen")):
             self._keep_times()
             self._show_times()
+
+    def _counted(self, change: Any) -> None:
+        self._list.count_brief(self.brief)
+        if self._list.times:
+            self._keep_times()
+        self._show_times()
 
     def _keep_times(self) -> None:
         try:
@@ -263,17 +276,25 @@ class Player(anywidget.AnyWidget):
     def _begin_export(self, asked: dict[str, Any]) -> None:
         if self._export is not None and self._export.is_alive():
             return
+        kind = str(asked.get("kind", "mp4"))
+        if kind == "film":
+            self._begin(self._noted)
+            return
         pattern = self.lesson.work()
         wide, high = (int(side) for side in str(asked.get("size", "1920 x 1080")).split(" x "))
-        kind = str(asked.get("kind", "mp4"))
         here = self._shots[self.index].key if self._shots else ""
         options: dict[str, Any] = {
             "steps": None if asked.get("all") else [here],
             "kind": kind,
             "size": (wide, high),
             "seconds": float(asked.get("seconds") or 4.0),
+            "sentence": bool(asked.get("sentence")),
             "ground": "" if kind in ("png", "svg") else GROUNDS[self.ground],
         }
+        self._begin(lambda told: self._made(pattern, options, told))
+
+    def _begin(self, make: Callable[[_Told], str]) -> None:
+        """Make files in a thread of their own; `make` gives what to say of them."""
         self._off.clear()
         self.exporting = {"running": True, "share": 0.0, "said": say("player.export_doing", percent=0, file="")}
         told = _Told(self)
@@ -281,10 +302,20 @@ class Player(anywidget.AnyWidget):
 
         def work() -> None:
             with speaking(code):
-                told.end(self._made(pattern, options, told))
+                told.end(make(told))
 
         self._export = threading.Thread(target=work, name="lessonkit-clips", daemon=True)
         self._export.start()
+
+    def _noted(self, told: _Told) -> str:
+        """Write the shot list, the chapters and the captions, and say what came of it."""
+        try:
+            files = film_notes(self.lesson, progress=told.progress, cancelled=self._off.is_set)
+        except Exception as error:
+            return fragments.plain(error)
+        key = "player.export_cancelled" if self._off.is_set() else "player.export_done"
+        said = say(key, count=len(files), folder=self._list.folder.name)
+        return said if self._list.times else two_sentences(said, say("player.film_untimed"))
 
     def _made(self, pattern: Pattern, options: dict[str, Any], told: _Told) -> str:
         """Make the files, and say what came of it."""

@@ -270,6 +270,11 @@ def _text_path(text: str, paint: Mapping[str, str]) -> Path | None:
 _EM = 100.0
 
 
+def width_of(text: str, size: float, bold: bool = False) -> float:
+    """How wide `text` is painted, in the unit of `size` (the em)."""
+    return _letters(text, bold, False)[2] * size / _EM if text.strip() else 0.0
+
+
 @lru_cache(maxsize=2000)
 def _letters(text: str, bold: bool, italic: bool) -> tuple[Path, float, float]:
     """The outlines of a text set in ems of 100, and where they begin and end."""

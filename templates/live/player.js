@@ -176,6 +176,12 @@ class Player {
     this.time = html("span", { class: "lessonkit-player-clock", role: "timer", "aria-label": words.clock }, film, "00:00");
     this.clockButton = button("clock", "", film, words.clock_start);
     this.clockButton.title = words.clock_help;
+    const brief = html("label", { title: words.clock_brief_help }, film);
+    this.brief = html("input", { type: "checkbox" }, brief);
+    this.brief.dataset.choice = "brief";
+    this.brief.checked = this.model.get("brief");
+    brief.append(" " + words.clock_brief);
+    this.brief.addEventListener("change", () => this.set("brief", this.brief.checked));
     this.help = html("div", { class: "lessonkit-player-help" }, root, words.help);
     this.buildTimes();
     this.buildExport(choice, button);
@@ -222,7 +228,16 @@ class Player {
     const label = html("label", {}, inside, words.export_seconds + " ");
     this.seconds = html("input", { type: "number", min: 0.5, max: 60, step: 0.5, value: 4 }, label);
     this.seconds.dataset.choice = "seconds";
+    const below = html("label", {}, inside);
+    this.sentence = html("input", { type: "checkbox" }, below);
+    this.sentence.dataset.choice = "sentence";
+    below.append(" " + words.export_sentence);
     this.go = button("export", words.export_go, inside, words.export_go);
+    // Captions and shot list are of the whole lesson, and no picture's size.
+    this.kind.addEventListener("change", () => {
+      const film = this.kind.value === "film";
+      for (const one of [this.which, this.size, this.seconds, this.sentence]) one.disabled = film;
+    });
     this.cancel = button("cancel", words.export_cancel, inside, words.export_cancel);
     this.done = html("progress", { max: 1, value: 0 }, inside);
     this.exported = html("div", { role: "status", class: "lessonkit-player-exported" }, inside);
@@ -245,6 +260,7 @@ class Player {
       "change:kept_in": () => this.showTimes(),
       "change:clock_message": () => this.showTimes(),
       "change:film": () => this.resume(),
+      "change:brief": () => (this.brief.checked = model.get("brief")),
       "change:exporting": () => this.showExport(),
     };
     for (const [event, act] of Object.entries(this.listening)) model.on(event, act);
@@ -285,7 +301,8 @@ class Player {
     else if (name === "cancel") this.model.send({ do: "cancel" });
     else if (name === "export") {
       const seconds = Number(this.seconds.value);
-      this.model.send({ do: "export", kind: this.kind.value, all: !!this.which.value, size: this.size.value, seconds });
+      const [kind, size, sentence] = [this.kind.value, this.size.value, this.sentence.checked];
+      this.model.send({ do: "export", kind, all: !!this.which.value, size, seconds, sentence });
     }
   }
 

@@ -7,6 +7,7 @@ import re
 import sys
 import tomllib
 from pathlib import Path
+from xml.etree import ElementTree
 
 import imageio_ffmpeg
 import numpy as np
@@ -15,6 +16,7 @@ from PIL import Image
 
 from kit import KitError, Lesson, lesson_clips, mm
 from kit.language import say, speaking
+from kit.live.lower_third import bars
 from kit.picture.step_pictures import player_pictures
 
 from .conftest import LessonMaker
@@ -201,3 +203,56 @@ def test_a_clip_to_look_at(lesson: Lesson, tmp_path: Path, out_folder: Path) -> 
         sheet.paste(image, (0, 360), image)
     sheet.save(out_folder / "clips.png")
     assert re.fullmatch(r"sew-01-side_seam-\d\.png", clear.name)
+
+
+# ---- the sentence in the lower third ----------------------------------------------------------------------
+
+
+def dark_rows(picture: np.ndarray) -> np.ndarray:
+    """Whether each row of pixels has ink in it."""
+    return (picture[:, :, :3] < 110).all(axis=2).any(axis=1)
+
+
+def test_the_sentence_stands_in_the_lower_third_and_covers_no_line(lesson: Lesson, tmp_path: Path) -> None:
+    size = (640, 360)
+    bare = lesson_clips(lesson, tmp_path / "bare", "lower_hem", size=size, seconds=0.4, ground="#00b140")[0]
+    said = lesson_clips(lesson, tmp_path, "lower_hem", size=size, seconds=0.4, ground="#00b140", sentence=True)[0]
+    about, pictures = frames(said)
+    assert about["size"] == size
+    (shot,) = [shot for shot in player_pictures(lesson.work(), "cm") if shot.key == "lower_hem"]
+    (bar,) = bars([(shot.title, shot.words)], size)
+    top = size[1] - bar.size[1]
+    assert top >= size[1] * 2 / 3 - 1, "no more than the lower third"
+    last = pictures[-1].astype(int)
+    assert last[top + 4 :, -8:].min() > 235, "white beside the words, so that keying leaves them"
+    assert dark_rows(last[top + 4 :]).any() and not dark_rows(frames(bare)[1][-1][:2]).any()
+    assert np.ptp(last[2 : top - 2, 2:8], axis=(0, 1)).max() < 12, "the ground above it is flat"
+    assert (last[:top] != last[2, 2]).any(), "with the picture"
+
+
+def test_long_words_come_part_after_part_in_a_clip_and_smaller_in_a_still() -> None:
+    words = ["Pin the front facing to the neck edge, right sides together, and match every notch."] * 9
+    (clip,) = bars([("Face the <neck>", words)], (640, 360))
+    assert len(clip.parts) > 1 and clip.size[1] <= 122 and clip.size[1] % 2 == 0
+    assert " ".join(row for part in clip.parts for row in part) == " ".join(words)
+    (still,) = bars([("Face the <neck>", words)], (640, 360), still=True)
+    assert len(still.parts) == 1 and still.letter < clip.letter and still.size[1] <= 122
+    for number in range(len(clip.parts)):
+        root = ElementTree.fromstring(clip.svg(number))
+        texts = [one for one in root if one.tag.endswith("text")]
+        assert "".join(texts[0].itertext()) == "Face the <neck>"
+        assert all(0 < float(one.get("y", "0")) < clip.size[1] for one in texts)
+
+
+@pytest.mark.parametrize("kind", ["png", "svg"])
+def test_stills_have_it_too(lesson: Lesson, tmp_path: Path, kind: str) -> None:
+    (path,) = lesson_clips(lesson, tmp_path, "lower_hem", kind, (640, 360), sentence=True)  # type: ignore[arg-type]
+    if kind == "png":
+        with Image.open(path) as image:
+            pixels = np.asarray(image)
+        assert pixels.shape == (360, 640, 4) and (pixels[-20:, :, 3] == 255).all() and (pixels[:3, :, 3] == 0).all()
+    else:
+        root = ElementTree.parse(path).getroot()
+        above, below = list(root)
+        assert float(above.get("height", "0")) + float(below.get("height", "0")) == 360
+        assert "Lower the <hem>" in [one.text for one in below] and float(below.get("y", "0")) >= 239

@@ -178,11 +178,11 @@ def test_the_clock_leaves_chapters_and_marks(shown: Player, tmp_path: Path) -> N
     listed = "00:00 Landing vest\n00:05 Lower the <hem>\n00:12 Stitch the side seam\n"
     assert shown.chapters == listed
     assert (tmp_path / "landing-vest.chapters.txt").read_text() == listed
-    assert read(shown.lesson.sitting.sidecar).marks == {"lower_hem": 5.0, "side_seam": 12.5}
+    assert read(shown.lesson.sitting.sidecar, "landing-vest").marks == {"lower_hem": 5.0, "side_seam": 12.5}
     assert "landing-vest.chapters.txt" in shown.kept_in
     assert [row[2] for row in shown.marks] == ["00:05", "", "00:12"]
     shown.lesson.save()
-    assert read(shown.lesson.sitting.sidecar).marks == {"lower_hem": 5.0, "side_seam": 12.5}, (
+    assert read(shown.lesson.sitting.sidecar, "landing-vest").marks == {"lower_hem": 5.0, "side_seam": 12.5}, (
         "saving sliders keeps them"
     )
 
@@ -199,12 +199,14 @@ def test_times_are_corrected_in_the_table(shown: Player) -> None:
     shown._heard(None, {"do": "correct", "key": "lower_hem", "text": "0:04"}, [])
     shown._heard(None, {"do": "correct", "key": "side_seam", "text": "1:00"}, [])
     shown._heard(None, {"do": "correct", "key": "mark_share", "text": ""}, [])
-    assert read(shown.lesson.sitting.sidecar).marks == {"lower_hem": 4.0, "side_seam": 60.0}
+    assert read(shown.lesson.sitting.sidecar, "landing-vest").marks == {"lower_hem": 4.0, "side_seam": 60.0}
     shown._heard(None, {"do": "correct", "key": "lower_hem", "text": "soon"}, [])
     assert "'soon' is not a time in a film" in shown.clock_message
     assert [row[2] for row in shown.marks] == ["00:04", "", "01:00"]
     shown.film = film([["lower_hem", 5.0, 12.0], ["mark_share", 12.0, 20.0], ["lower_hem", 20.0, 30.0]])
-    assert read(shown.lesson.sitting.sidecar).marks["lower_hem"] == 4.0, "the clock going on does not undo it"
+    assert read(shown.lesson.sitting.sidecar, "landing-vest").marks["lower_hem"] == 4.0, (
+        "the clock going on does not undo it"
+    )
 
 
 def test_a_second_film_loses_nothing(shown: Player, tmp_path: Path) -> None:
@@ -215,7 +217,7 @@ def test_a_second_film_loses_nothing(shown: Player, tmp_path: Path) -> None:
     shown.film = film([["mark_share", 0.0, 3.0]], "two")
     assert shown.chapters == "00:00 Mark a share of the waist\n"
     assert (tmp_path / "landing-vest.chapters-1.txt").read_text() == first
-    assert read(shown.lesson.sitting.sidecar).marks == {"mark_share": 0.0}
+    assert read(shown.lesson.sitting.sidecar, "landing-vest").marks == {"mark_share": 0.0}
 
 
 def test_a_new_kernel_finds_the_times_again(shown: Player, make_lesson: LessonMaker) -> None:
@@ -273,3 +275,14 @@ def test_what_goes_wrong_is_said(shown: Player, tmp_path: Path, monkeypatch: pyt
     assert "ffmpeg cannot be run" in wait(shown)
     shown._heard(None, {"do": "export", "kind": "mp4", "all": False, "size": "huge", "seconds": 1}, [])
     assert shown.message and "Traceback" not in shown.message
+
+
+def test_the_panel_writes_captions_and_shot_list(shown: Player, tmp_path: Path) -> None:
+    ask = {"do": "export", "kind": "film", "all": False, "size": "1280 x 720", "seconds": 4}
+    shown._heard(None, ask, [])
+    untimed = "The chapters and captions are written once a step has a time."
+    assert wait(shown) == f"1 file is in the folder landing-vest-film. {untimed}"
+    shown.film = film([["lower_hem", 5.0, 12.0]])
+    shown._heard(None, ask, [])
+    assert wait(shown) == "3 files are in the folder landing-vest-film."
+    assert ["film", "Captions and shot list (VTT, HTML)"] in shown.kinds

@@ -74,3 +74,19 @@ player-export_cancelled =
 player-film_missing = Der Film kann nicht geschrieben werden: Was MP4-Filme schreibt, ist nicht installiert.
 # $command: what to type, never translated.
 player-film_install = Stattdessen ein bewegtes Bild (GIF) oder Bilder wählen, oder es installieren: in eine Zelle { $command } tippen, sie ausführen und noch einmal exportieren.
+player-clock_brief = Kurz gezeigte Schritte mitzählen
+player-clock_brief_help = Ein Schritt zählt sofort, wie kurz er auch gezeigt wird.
+player-export_film = Untertitel und Drehliste (VTT, HTML)
+player-export_sentence = Satz unter dem Bild
+# Die Drehliste eines Films: was gezeigt wird und was dafür bereitliegt. $lesson: der Titel der Lektion.
+player-shots = Drehliste: { $lesson }
+player-shots_step = Einstellung
+player-shots_picture = Bild
+player-shots_ready = Bereitlegen
+player-shots_pieces = Teile
+player-shots_pencil = Bleistift und Radiergummi
+player-shots_ruler = langes Lineal
+player-shots_set_square = Geodreieck oder Winkel
+player-shots_curve = Kurvenlineal
+player-shots_compasses = Zirkel
+player-film_untimed = Kapitel und Untertitel werden geschrieben, sobald ein Schritt eine Zeit hat.

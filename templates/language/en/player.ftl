@@ -74,3 +74,19 @@ player-export_cancelled =
 player-film_missing = The film cannot be written: what writes MP4 films is not installed.
 # $command: what to type, never translated.
 player-film_install = Choose a moving picture (GIF) or pictures instead, or install it: type in a cell { $command }, run it, and export again.
+player-clock_brief = Count steps shown briefly
+player-clock_brief_help = A step counts at once, however short it is shown.
+player-export_film = Captions and shot list (VTT, HTML)
+player-export_sentence = Sentence below the picture
+# The shot list of a film: what is shown, and what to lay ready for it. $lesson: the lesson's title.
+player-shots = Shot list: { $lesson }
+player-shots_step = Shot
+player-shots_picture = Picture
+player-shots_ready = Have ready
+player-shots_pieces = Pieces
+player-shots_pencil = pencil and eraser
+player-shots_ruler = long ruler
+player-shots_set_square = set square
+player-shots_curve = curved ruler
+player-shots_compasses = compasses
+player-film_untimed = The chapters and captions are written once a step has a time.

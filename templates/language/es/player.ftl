@@ -74,3 +74,19 @@ player-export_cancelled =
 player-film_missing = No se puede escribir la película: no está instalado lo que escribe películas MP4.
 # $command: what to type, never translated.
 player-film_install = Elija una imagen en movimiento (GIF) o imágenes, o instálelo: escriba en una celda { $command }, ejecútela y exporte otra vez.
+player-clock_brief = Contar los pasos mostrados brevemente
+player-clock_brief_help = Un paso cuenta enseguida, por poco que se muestre.
+player-export_film = Subtítulos y lista de planos (VTT, HTML)
+player-export_sentence = Frase debajo de la imagen
+# La lista de planos de una película: qué se muestra y qué hay que tener a mano. $lesson: el título de la lección.
+player-shots = Lista de planos: { $lesson }
+player-shots_step = Plano
+player-shots_picture = Imagen
+player-shots_ready = Tener a mano
+player-shots_pieces = Piezas
+player-shots_pencil = lápiz y goma
+player-shots_ruler = regla larga
+player-shots_set_square = escuadra
+player-shots_curve = regla curva
+player-shots_compasses = compás
+player-film_untimed = Los capítulos y los subtítulos se escriben en cuanto un paso tiene un tiempo.

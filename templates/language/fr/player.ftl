@@ -66,3 +66,19 @@ player-export_cancelled =
 player-film_missing = Le film ne peut pas être écrit : ce qui écrit les films MP4 n’est pas installé.
 # $command: what to type, never translated.
 player-film_install = Choisir une image animée (GIF) ou des images, ou l’installer : taper dans une cellule { $command }, l’exécuter et exporter de nouveau.
+player-clock_brief = Compter les étapes montrées brièvement
+player-clock_brief_help = Une étape compte aussitôt, si peu qu’elle soit montrée.
+player-export_film = Sous-titres et liste des plans (VTT, HTML)
+player-export_sentence = Phrase sous l’image
+# La liste des plans d’un film : ce qui est montré et ce qu’il faut préparer.
+player-shots = Liste des plans : { $lesson }
+player-shots_step = Plan
+player-shots_picture = Image
+player-shots_ready = À préparer
+player-shots_pieces = Pièces
+player-shots_pencil = crayon et gomme
+player-shots_ruler = longue règle
+player-shots_set_square = équerre
+player-shots_curve = perroquet ou règle courbe
+player-shots_compasses = compas
+player-film_untimed = Les chapitres et les sous-titres sont écrits dès qu’une étape a un repère.
