@@ -47,7 +47,8 @@ def shot_list(pattern: Pattern, system: System, language: str, times: Mapping[st
     """The shot list as a page of HTML that needs nothing beside it, in the language spoken now, whose code is
     `language`. `times` are the seconds at which a film shows a step, where it is made already. `KitError` for words
     that cannot be filled in."""
-    records: dict[str, StepRecord | SewRecord] = {record.key: record for record in (*pattern.steps, *pattern.sewing)}
+    records: dict[str, StepRecord | SewRecord] = {step.key: step for step in pattern.steps}
+    records |= {sewn.key: sewn for sewn in pattern.sewing}
     rows: list[str] = []
     for shot in player_pictures(pattern, system):
         rows.append(_row(shot, records[shot.key], pattern, times))
