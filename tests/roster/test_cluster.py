@@ -13,10 +13,19 @@ import pytest
 from kit.errors import KitError
 from kit.roster.order import Order
 from kit.roster.run import RECORD, run_roster
-from tests.booklet.conftest import lesson_at
+from tests.roster.conftest import napkin_at
 
 distributed = pytest.importorskip("distributed")
 COUNT = 8
+# Long enough that a worker is at work when it is killed.
+TAKES_TIME = """
+import time
+
+@lesson.step("Look at it for a while")
+def look(front, bust_girth):
+    '''Look.'''
+    time.sleep(0.2)
+"""
 
 
 @pytest.mark.slow
@@ -24,7 +33,7 @@ COUNT = 8
 def test_a_worker_that_is_killed_loses_nothing_and_doubles_nothing(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    notebook = lesson_at(tmp_path)
+    notebook = napkin_at(tmp_path, TAKES_TIME)
     table = tmp_path / "class.csv"
     table.write_text("name,bust\n" + "".join(f"P{i},{84 + 3 * i}\n" for i in range(COUNT)) + "Bad,ninety\n")
     out, order = tmp_path / "out", Order(notebook, "none")
@@ -37,12 +46,12 @@ def test_a_worker_that_is_killed_loses_nothing_and_doubles_nothing(
         n_workers=2, threads_per_worker=1, processes=True, dashboard_address=None, silence_logs=50
     ) as there:
         killed = threading.Event()
+        with distributed.Client(there.scheduler_address, set_as_default=False) as client:
+            first = min(client.run(os.getpid).values())
 
         def kill(count: int, total: int, left: float) -> None:
             if count == 2 and not killed.is_set():
                 killed.set()
-                with distributed.Client(there.scheduler_address, set_as_default=False) as client:
-                    first = sorted(client.run(os.getpid).values())[0]
                 os.kill(first, signal.SIGKILL)
 
         made = run_roster(table, order, out, scheduler=there.scheduler_address, done=kill)
@@ -62,7 +71,7 @@ def test_a_worker_that_is_killed_loses_nothing_and_doubles_nothing(
 
 
 def test_where_nobody_answers_it_is_said(tmp_path: Path) -> None:
-    notebook = lesson_at(tmp_path)
+    notebook = napkin_at(tmp_path)
     table = tmp_path / "class.csv"
     table.write_text("name,bust\nA,96\n")
     from kit.roster import cluster
