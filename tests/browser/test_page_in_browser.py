@@ -10,6 +10,8 @@ from __future__ import annotations
 import functools
 import http.server
 import json
+import re
+import shutil
 import sys
 import threading
 from collections.abc import Iterator
@@ -23,7 +25,7 @@ from playwright.sync_api import Browser, Page, Route, expect
 
 from kit.errors import KitError
 from kit.page.build import build_page
-from kit.page.bundle import unpacked
+from kit.page.bundle import unpacked, zipped
 from kit.page.core import core
 from kit.page.engine import Engine
 
@@ -264,12 +266,48 @@ def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path) -> 
             assert reader.ask(**message) == here, message
 
 
-def test_a_step_that_does_not_end_is_stopped(reader: Reader) -> None:
-    page, seen = reader.page, reader.drawn
-    before = page.inner_html("#picture")
-    page.evaluate("window.lessonStop()")
-    page.wait_for_function("after => Number(document.documentElement.dataset.drawn) > after", arg=seen)
-    assert page.inner_html("#picture") == before
+def test_a_step_that_does_not_end_is_stopped(browser: Browser, folder: Path, tmp_path: Path) -> None:
+    """A lesson whose first step runs round and round for a long sleeve; the page waits 6 s for it instead of 12 s."""
+    copy = shutil.copytree(folder, tmp_path / "endless")
+    edition = next(copy.glob("edition-*"))
+    lesson = unpacked((edition / "lesson.zip").read_bytes())
+    line = b"    raised = front.shoulder_tip.up(shoulder_lift)"
+    assert lesson["lesson.ipynb"].count(line) == 1
+    lesson["lesson.ipynb"] = lesson["lesson.ipynb"].replace(
+        line, rb"    while float(sleeve_length) > 262: pass\n" + line
+    )
+    (edition / "lesson.zip").write_bytes(zipped(lesson))
+    script = (edition / "engine.js").read_text("utf-8")
+    assert "draw: 12000" in script
+    (edition / "engine.js").write_text(script.replace("draw: 12000", "draw: 6000"), "utf-8")
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=str(copy)))
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    reader = Reader(browser, f"http://127.0.0.1:{server.server_port}/")
+    try:
+        ended: list[str] = []
+        page, seen = reader.page, reader.drawn
+        before = page.inner_html("#picture")
+        page.workers[0].on("close", lambda worker: ended.append(worker.url))
+        page.evaluate(
+            "() => { const r = document.getElementById('value-sleeve_length');"
+            " r.value = r.max; r.dispatchEvent(new Event('input')); }"
+        )
+        expect(page.locator("#trouble-said")).to_contain_text(_words(folder)["stopped"], timeout=PATIENCE * 1000)
+        assert page.inner_html("#picture") == before  # the last good one
+        page.wait_for_function("after => Number(document.documentElement.dataset.drawn) > after", arg=seen)
+        assert page.inner_html("#picture") == before
+        assert len(ended) == 1 and len(page.workers) == 1  # another took its place, and draws
+        expect(page.locator("#value-sleeve_length")).to_have_attribute("aria-valuetext", re.compile(r"^26 cm"))
+        assert reader.strange == []
+    finally:
+        reader.context.close()
+        server.shutdown()
+        server.server_close()
+
+
+def _words(folder: Path) -> dict[str, str]:
+    words: dict[str, str] = json.loads(next(folder.glob("edition-*/page.json")).read_text("utf-8"))["languages"]["en"]
+    return words
 
 
 def test_values_are_kept_and_it_opens_without_a_server(
