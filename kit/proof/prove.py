@@ -29,6 +29,7 @@ from kit.proof.raw_inside import raw_inside
 from kit.proof.seams import seam_lengths
 from kit.proof.slits import drawn as slits
 from kit.proof.slits import left_raw
+from kit.proof.strip_ends import strip_ends
 from kit.proof.texts import notions, placeholders, start
 from kit.proof.unfinished import unfinished
 from kit.sewing.order import sew
@@ -87,6 +88,7 @@ _SEWN: Mapping[str, Check] = {
     "band_ways": lambda case: band_ways(case.pattern),
     "seam_lengths": lambda case: seam_lengths(case.pattern),
     "raw_edges": lambda case: raw_edges(case.pattern, case.sewn[0]),
+    "strip_ends": lambda case: strip_ends(case.pattern),
     "allowances": lambda case: allowances(case.pattern),
     "used": lambda case: used(case.pattern, case.sewn[0]),
     "unfinished": lambda case: unfinished(case.pattern, case.sewn[0]) + never_sewn(case.pattern, case.sewn[0]),

@@ -126,7 +126,8 @@ def is_ring(state: State, pattern: Cut, runs: tuple[Run, ...]) -> bool:
 
 def free_ends(state: State, pattern: Cut, runs: tuple[Run, ...]) -> dict[EdgeKey, float]:
     """The edges beside the runs at which the row they make ends, with the mm along each where it does: none all round
-    a ring. Edges beside them that are sewn to one another lie inside the row."""
+    a ring. Edges beside them that belong to the row themselves, or are sewn to one another, lie inside the row."""
+    row = [span for run in runs for span in spans(pattern, run)]
     ends = {
         (run.piece, side, name): corner(pattern, run, name)
         for run in runs
@@ -137,7 +138,8 @@ def free_ends(state: State, pattern: Cut, runs: tuple[Run, ...]) -> dict[EdgeKey
     return {
         end: at
         for end, at in ends.items()
-        if not any(state.sewn_there(end, at, other, to) for other, to in ends.items() if other != end)
+        if not any(span.key == end and span.start - 0.5 <= at <= span.end + 0.5 for span in row)
+        and not any(state.sewn_there(end, at, other, to) for other, to in ends.items() if other != end)
     }
 
 

@@ -11,6 +11,7 @@ from kit.errors import KitError
 from kit.geometry import Arc, Path, Point
 from kit.piece.piece import CutPlan, Mark, Strip
 from kit.proof.edges import allowances, raw_edges
+from kit.proof.strip_ends import strip_ends
 from kit.prose import sentences
 from kit.sewing.sections import bindings as shapes
 from kit.units import cm, mm
@@ -167,6 +168,57 @@ def test_what_becomes_of_the_ends_follows_the_edge(sewn, shorts):
         assert _ending(found) == [f"bind.ends_{word}"], steps
     begun = sewn(shorts, hemmed, first, strips=(BIAS,))
     assert [key for key, _ in begun.last.sentences(begun.pattern)][3] == "bind.ends_turned"
+
+
+def test_ends_told_as_caught_need_a_later_seam_there(sewn, shorts):
+    """Common practice, no source: an end left raw is caught by a seam sewn over it afterwards, or it frays."""
+
+    def bind(make, front, back, bias):
+        make.bind([front.waist], strip=bias, finished=6 * mm, trim=40 * mm, ends="caught")
+
+    def both(make, front, back, bias):
+        make.bind(front.waist + back.waist, strip=bias, finished=6 * mm, trim=40 * mm, ends="caught")
+
+    def turned_up(make, front, back, bias):
+        make.edge_finish(front.side, leave=True)
+
+    for steps, codes in (
+        ((bind, sides), []),
+        ((bind,), ["ends_not_caught"]),
+        ((sides, bind), ["ends_not_caught"]),
+        ((bind, turned_up), ["ends_not_caught"]),
+        ((sides, both), ["ends_of_ring_caught"]),
+    ):
+        found = sewn(shorts, *steps, strips=(BIAS,))
+        assert found.codes == []
+        assert [finding.code for finding in strip_ends(found.pattern)] == codes, (steps, codes)
+
+
+def test_a_ring_named_edge_by_edge_is_found(sewn, garments):
+    """The outer edge of two pieces joined at the shoulders, all round: its ends meet, however it is named."""
+
+    def half(name):
+        corners = [(0, 0), (150, 0), (150, 200), (100, 220), (0, 220)]
+        names = {"hem": 0, "side": 0, "shoulder": 15, "neck": 0, "centre": 0}
+        return garments.polygon(name, corners, names, cut=CutPlan(fold="centre"))
+
+    def shoulders(make, front, back, **p):
+        make.plain_seam(front.shoulder, back.shoulder, allowance=15 * mm)
+
+    def commas(make, front, back, bias):
+        make.bind(front.hem, front.side, back.side, back.hem, strip=bias, finished=6 * mm)
+
+    def groups(make, front, back, bias):
+        make.bind([front.hem + front.side, back.side + back.hem], strip=bias, finished=6 * mm)
+
+    def one_less(make, front, back, bias):
+        make.bind(front.hem, front.side, back.side, strip=bias, finished=6 * mm)
+
+    long = replace(BIAS, length=2000)
+    for step, word in ((commas, "ring"), (groups, "ring"), (one_less, "turned")):
+        found = sewn((half("front"), half("back")), shoulders, step, strips=(long,))
+        assert (found.codes, _ending(found)) == ([], [f"bind.ends_{word}"]), step
+        assert strip_ends(found.pattern) == []
 
 
 def test_ends_that_are_turned_in_need_cloth_and_those_a_seam_catches_do_not(sewn, shorts):

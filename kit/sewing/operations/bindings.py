@@ -7,6 +7,7 @@ from kit.sewing.before import state_after
 from kit.sewing.places import closed_at, free_ends, inside, sewn_length
 from kit.sewing.reading import read_word
 from kit.sewing.sections import bindings as section
+from kit.sewing.state import EdgeKey
 from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
@@ -55,6 +56,15 @@ def _bends(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
         yield Case(straight or cut.grain == "bias", run, values={"piece": titled(cut.title)})
 
 
+def _partial(made: EdgeStrip) -> bool:
+    return any(run.start is not None or run.end is not None for run in made.edges)
+
+
+def _caught_at(before: State, late: State, end: EdgeKey, at: float) -> bool:
+    """Whether an edge is raw there when the strip is sewn, and sewn over by the end of all."""
+    return not closed_at(before, end, at) and any(done.how != "finished" for done in closed_at(late, end, at))
+
+
 def _ended(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
     """What is done with its ends."""
     return made.told((f"bind.ends_{made.ending(pattern)}",), pattern)
@@ -71,8 +81,8 @@ def _both_halves(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
 @operation
 class EdgeStrip(Operation):
     """Base: a strip sewn along a row of edges, `count` strips of it. `ends`: "ring" when it meets itself, "turned"
-    when its ends are turned in, "caught" when later seams catch them; where nothing is said, what the edge asks for
-    (`ending`)."""
+    when its ends are turned in, "caught" when later seams catch them (the proof asks for these); where nothing is said,
+    what the edge asks for (`ending`)."""
 
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
@@ -109,16 +119,25 @@ class EdgeStrip(Operation):
             return self.ends
         state = state_before(pattern, self)
         ends = free_ends(state, pattern, self.edges)
-        if any(run.start is not None or run.end is not None for run in self.edges):
+        if _partial(self):
             return "turned"
         if not ends:
             return "ring"
         late = state_after(pattern)
-        caught = all(
-            not closed_at(state, end, at) and any(done.how != "finished" for done in closed_at(late, end, at))
-            for end, at in ends.items()
-        )
+        caught = all(_caught_at(state, late, end, at) for end, at in ends.items())
         return "caught" if caught else "turned"
+
+    def uncaught(self, pattern: Cut) -> tuple[Run, ...] | None:
+        """Where its ends are told to be caught: the edges beside them that no later seam is sewn along there; None
+        where it is a ring with no ends to catch. Ends inside an edge, of a part of it, are the author's to know."""
+        if self.ending(pattern) != "caught" or _partial(self):
+            return ()
+        before, late = state_before(pattern, self), state_after(pattern)
+        ends = free_ends(before, pattern, self.edges)
+        if not ends:
+            return None
+        left = (end for end, at in ends.items() if not _caught_at(before, late, end, at))
+        return tuple(Run(piece, (edge,), side) for piece, side, edge in left)
 
     def needed(self, pattern: Cut) -> float:
         """mm of each strip that the edges and its ends need."""

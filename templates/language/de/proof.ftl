@@ -70,7 +70,11 @@ proof-never_folded_do = Nähen: { $call }.
 proof-edge_never_sewn = { $edge } wird nie genäht, belegt oder gesäumt ({ $length }).
 # { $part } ist, was von der ganzen Länge { $length } offen bleibt.
 proof-edge_left_raw = { $edge } bleibt { $stretch } offen, { $part } von { $length }.
-proof-raw_edge_do = Die Naht, den Beleg oder Saum ergänzen, der die Kante schließt, oder mit leave=True versäubern.
+proof-raw_edge_do = Die Naht, den Beleg oder Saum ergänzen, der die Kante schließt, oder mit make.edge_finish(..., leave=True) versäubern.
+proof-ends_of_ring_caught = Die Enden des Streifens soll eine spätere Naht mitfassen, aber { $place } gehört hier schon zu einem geschlossenen Ring: keine Naht kreuzt ihn mehr.
+proof-ends_of_ring_caught_do = ends="ring" schreiben, dann werden die Enden verbunden, oder ends= weglassen.
+proof-ends_not_caught = Die Enden des Streifens soll eine spätere Naht mitfassen, aber an { $place } wird nach diesem Schritt keine mehr genäht.
+proof-ends_not_caught_do = Diese Naht erst danach nähen, oder ends="turned" schreiben, dann werden die Enden eingeschlagen.
 proof-allowance_too_wide = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu viel.
 proof-allowance_too_narrow = Der Schnitt gibt hier { $given } Zugabe ({ $edge }), beim Nähen werden aber { $taken } gebraucht: { $amount } zu wenig.
 proof-allowance_do = Die Nahtzugabe am Schnitt ändern oder die Breiten im Nähschritt.

@@ -71,7 +71,11 @@ proof-never_folded_do = Sew it: { $call }.
 proof-edge_never_sewn = the { $edge } is never sewn, faced or hemmed ({ $length }).
 # $part is what is left raw of the whole $length.
 proof-edge_left_raw = the { $edge } is left raw { $stretch }, { $part } of { $length }.
-proof-raw_edge_do = Add the seam, facing or hem that closes it, or finish it with leave=True.
+proof-raw_edge_do = Add the seam, facing or hem that closes it, or finish it with make.edge_finish(..., leave=True).
+proof-ends_of_ring_caught = the ends of the strip are to be caught in a later seam, but by now the { $place } is part of one closed ring: no seam crosses it any more.
+proof-ends_of_ring_caught_do = Write ends="ring", so that its ends are joined, or leave ends= out.
+proof-ends_not_caught = the ends of the strip are to be caught in a later seam, but none is sewn along the { $place } after this step.
+proof-ends_not_caught_do = Sew that seam later than this, or write ends="turned", so that the ends are turned in.
 proof-allowance_too_wide = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too much.
 proof-allowance_too_narrow = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too little.
 proof-allowance_do = Change the allowance on the pattern, or the widths in the sewing step.

@@ -70,7 +70,11 @@ proof-never_folded_do = Cósalo: { $call }.
 proof-edge_never_sewn = el borde «{ $edge }» no se cose, ni lleva vista ni dobladillo ({ $length }).
 # $part es lo que queda sin rematar del total $length.
 proof-edge_left_raw = el borde «{ $edge }» queda sin rematar { $stretch }: { $part } de { $length }.
-proof-raw_edge_do = Añada la costura, la vista o el dobladillo que lo cierra, o remátelo con leave=True.
+proof-raw_edge_do = Añada la costura, la vista o el dobladillo que lo cierra, o remátelo con make.edge_finish(..., leave=True).
+proof-ends_of_ring_caught = los extremos de la tira tienen que quedar sujetos en una costura posterior, pero el borde «{ $place }» ya forma parte de una vuelta cerrada: ninguna costura lo cruza después.
+proof-ends_of_ring_caught_do = Escriba ends="ring" para que los extremos se unan, o no escriba ends=.
+proof-ends_not_caught = los extremos de la tira tienen que quedar sujetos en una costura posterior, pero después de este paso no se cose ninguna a lo largo de «{ $place }».
+proof-ends_not_caught_do = Haga esa costura después, o escriba ends="turned" para meter los extremos hacia dentro.
 proof-allowance_too_wide = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de más.
 proof-allowance_too_narrow = el patrón da al borde «{ $edge }» { $given }, pero la costura ocupa { $taken }: { $amount } de menos.
 proof-allowance_do = Cambie el margen en el patrón, o las medidas en el paso de costura.

@@ -67,7 +67,11 @@ proof-never_folded_do = Ajouter l’étape : { $call }.
 # ---- bords et marges ----
 proof-edge_never_sewn = le bord « { $edge } » n’est jamais cousu, fini par une parementure ni ourlé ({ $length }).
 proof-edge_left_raw = le bord « { $edge } » reste brut { $stretch }, soit { $part } sur { $length }.
-proof-raw_edge_do = Ajouter la couture, la parementure ou l’ourlet qui le ferme, ou le finir avec leave=True.
+proof-raw_edge_do = Ajouter la couture, la parementure ou l’ourlet qui le ferme, ou le finir avec make.edge_finish(..., leave=True).
+proof-ends_of_ring_caught = les bouts de la bande doivent être pris dans une couture faite plus tard, mais « { $place } » fait déjà partie d’un tour fermé : plus aucune couture ne le croise.
+proof-ends_of_ring_caught_do = Écrire ends="ring" pour que les bouts soient raccordés, ou ne pas écrire ends=.
+proof-ends_not_caught = les bouts de la bande doivent être pris dans une couture faite plus tard, mais aucune n’est faite le long de « { $place } » après cette étape.
+proof-ends_not_caught_do = Faire cette couture après, ou écrire ends="turned" pour que les bouts soient rentrés.
 proof-allowance_too_wide = le patron donne { $given } au bord « { $edge } », mais la couture en prend { $taken } : { $amount } de trop.
 proof-allowance_too_narrow = le patron donne { $given } au bord « { $edge } », mais la couture en prend { $taken } : il manque { $amount }.
 proof-allowance_do = Changer la marge sur le patron, ou les largeurs dans l’étape de couture.
