@@ -11,10 +11,10 @@ from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
+from typing import TYPE_CHECKING
 
 import ipywidgets as widgets
 
-from kit.cloth.kept_lays import Kept
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
@@ -25,6 +25,9 @@ from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
 from kit.pausing import pause_here
 from kit.units import System, both
+
+if TYPE_CHECKING:  # laying loads what only it needs
+    from kit.cloth.kept_lays import Kept
 
 _AFTER = 0.7  # seconds of rest
 _PAPERS = ("a4", "letter")
@@ -112,7 +115,7 @@ class Figures:
         self.found: dict[str, tuple[Figure, ...]] = {}
         self._fresh: set[str] = set()
         self._pattern: Pattern | None = None
-        self._kept = Kept()
+        self._kept: Kept | None = None
         self._working = Aside(self._work, _AFTER, patient=True)
         self.wanted = widgets.Checkbox(
             # Thirty students on one machine cannot all have pages laid out at every move.
@@ -197,6 +200,9 @@ class Figures:
                 yield partial(self._found, name, (page_figure(pattern, name),))
             if not in_class():
                 # What other sizes teach makes it a little shorter; then it is what the booklet says.
+                from kit.cloth.kept_lays import Kept
+
+                self._kept = self._kept or Kept()
                 yield partial(self._found, "cloth", cloth_figures(pattern, tuple(all_sizes(self.lesson)), self._kept))
 
     @spoken

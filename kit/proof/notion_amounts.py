@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from kit.diagnostic import Diagnostic, Message, measured, message
 from kit.lesson.pattern import Pattern
 from kit.sewing.order import operations
-from kit.wording.needs import named_by, need_said
+from kit.wording.needs import named_by, need_told
 from kit.wording.notion_sizes import lengths_in, without_sizes
 
 _WIDTH = 100.0  # mm
@@ -46,8 +46,8 @@ def _counted(need: str, wanted: int, texts: list[str]) -> Iterator[Diagnostic]:
     if numbers and len(numbers) == len(texts) and sum(numbers) != wanted:
         yield _finding(
             "notion_count",
-            message("proof.notion_count", need=need_said(need), wanted=wanted, listed=sum(numbers)),
-            message("proof.notion_count_do", need=need_said(need), wanted=wanted),
+            message("proof.notion_count", need=need_told(need), wanted=wanted, listed=sum(numbers)),
+            message("proof.notion_count_do", need=need_told(need), wanted=wanted),
         )
 
 
@@ -67,7 +67,7 @@ def _long_enough(need: str, wanted: float, texts: list[str]) -> Iterator[Diagnos
 
 
 def _length(need: str, wanted: float, listed: float) -> Diagnostic:
-    says = message("proof.notion_length", need=need_said(need), wanted=measured(wanted), listed=measured(listed))
+    says = message("proof.notion_length", need=need_told(need), wanted=measured(wanted), listed=measured(listed))
     return _finding("notion_length", says, message("proof.notion_length_do", wanted=measured(wanted)))
 
 

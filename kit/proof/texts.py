@@ -8,7 +8,7 @@ from kit.diagnostic import Diagnostic, Told, list_of, message
 from kit.errors import KitError, nearest
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.placeholder import names
-from kit.wording.needs import named_by, need_said, tools_said
+from kit.wording.needs import named_by, need_told, tools_said
 
 
 def placeholders(pattern: Pattern) -> list[Diagnostic]:
@@ -64,9 +64,9 @@ def notions(pattern: Pattern) -> list[Diagnostic]:
         Diagnostic(
             "notion_missing",
             "warning",
-            message("proof.notion_missing", need=need_said(need)),
+            message("proof.notion_missing", need=need_told(need)),
             message("proof.where_notions"),
-            can=message("proof.notion_missing_do", need=need_said(need)),
+            can=message("proof.notion_missing_do", need=need_told(need)),
         )
         for need in sorted(wanted)
         if not any(word in listed for word in named_by(need))

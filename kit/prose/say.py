@@ -13,7 +13,7 @@ from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
 from kit.rulers import adds_up, reading
 from kit.sewing.cut import Cut
-from kit.sewing.named import gathered, lengths_on, part_of, spot_on
+from kit.sewing.named import gathered, length_on, lengths_on, part_of, spot_on
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Chain, Place, Run
 from kit.units import Style, System, both, marked
@@ -101,6 +101,8 @@ def _worded(pattern: Cut, name: str, given: tuple[Any, str], system: System) -> 
         return listed([landmark_said(each, system) for each in value])
     if kind == "spot":
         return spot_said(spot_on(pattern, *value), system)
+    if kind == "measured":
+        return spot_said(length_on(pattern, *value), system)
     if kind == "spots":
         return spots_said(lengths_on(pattern, *value), system)
     if kind == "stretch":

@@ -58,6 +58,12 @@ def spot_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
     return named_landmark(legs, Landmark("length", place))
 
 
+def length_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
+    """The place `at` mm along a run, told by its length alone: for one whose mark the sentence names itself."""
+    legs = line_of(pattern, run)
+    return named_landmark(legs, Landmark("length", at + (run.start or 0.0)))
+
+
 def lengths_on(pattern: Cut, run: Run, one: float, two: float) -> tuple[NamedLandmark, NamedLandmark]:
     """Two places so many mm along a run, each told as a length from the start of its whole edges."""
     legs, start = line_of(pattern, run), run.start or 0.0

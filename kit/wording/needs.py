@@ -2,13 +2,21 @@
 
 from __future__ import annotations
 
+from kit.diagnostic import Message, message
 from kit.language import SOURCE, language, say, says, speaking
+
+
+def need_told(need: str) -> Message:
+    """What the sewing needs, within a message. `KeyError` for a need that no catalogue has a word for."""
+    for key in (f"proof.need_{need}", f"notion.{need}"):
+        if says(key):
+            return message(key)
+    raise KeyError(need)
 
 
 def need_said(need: str) -> str:
     """What the sewing needs, as people say it."""
-    key = f"proof.need_{need}"
-    return say(key) if says(key) else need.replace("_", " ")
+    return str(need_told(need))
 
 
 def named_by(need: str) -> tuple[str, ...]:

@@ -33,12 +33,12 @@ from kit.units import cm
 
 WRITING = (
     "length share count measurement step sew finished preset exercise fit_change fitting photo video walk variation "
-    "remove of"
+    "remove of words"
 )
 TRYING = "change choose use_preset reset undo redo save work begin_fitting keep_fitting drop_fitting take_back"
 LOOKING = (
     "info start sizes parameters entries presets exercises fit_changes fittings measures values body units parent "
-    "stale definition sitting"
+    "stale definition sitting help"
 )
 
 Make = Callable[[], Lesson]

@@ -39,13 +39,15 @@ def test_sizes_are_worked_in_the_order_of_the_chart() -> None:
         work(lesson, None, None, ("W4", "W44"))
 
 
-def test_a_lesson_of_one_size_is_worked_once() -> None:
+def test_a_lesson_of_one_size_is_worked_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("kit.booklet.handover.troubles", lambda sitting, definition: ())
     bag = boxes(NOBODY.name, box("bag", 100, 150))
     sizes = notebook_names(EXAMPLE)["lesson"].sizes
     lesson = SimpleNamespace(
         sizes=sizes,
         units="cm",
-        sitting=SimpleNamespace(troubles=()),
+        sitting=None,
+        definition=None,
         fittings=(),
         start=None,
         measures=(),

@@ -205,7 +205,9 @@ def test_buttons_may_only_adorn(garments, sewn):
         lambda make, flap: make.buttons(flap.spot, size=2 * cm, shank=False),
     )
     assert found.codes == []
-    assert found.said == ["Sew on a button 2 cm (3/4 in) across at the spot of the flap, with double thread."]
+    assert found.said == [
+        "Sew on a button 2 cm (3/4 in) across at the mark for the spot of the flap, with double thread."
+    ]
     assert "small_parts" in found.last.cautions
 
 

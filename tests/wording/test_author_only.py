@@ -14,8 +14,9 @@ REASONS = {
     "blocks": (66, "a traced drawing is read, and a block written, in the lesson's code"),
     "body": (14, "a size chart is written by the lesson's author"),
     "booklet": (
-        64,
-        "building a booklet: notebook, pictures, fonts, theme and what is typed after --values are the author's",
+        74,
+        "building a booklet: notebook (a lesson kept as text too), pictures, fonts, theme, reports and what is typed "
+        "after --values are the author's",
     ),
     "class_cli.py": (1, "an address is given by who serves the class"),
     "cli.py": (2, "options that contradict each other"),
@@ -36,7 +37,10 @@ REASONS = {
     "proof": (1, "a call in a cell"),
     "prose": (3, "braces in the author's text, a sentence of an operation"),
     "reference": (1, "a verb named where a practice lesson is made"),
+    "release": (6, "options of whoever makes a release, and its folder"),
     "resources.py": (1, "an installation that lacks files"),
+    "roster": (10, "a table of bodies, options and workers of whoever makes the sets"),
+    "scratch.py": (1, "the computer refuses a folder to whoever builds"),
     "sewing": (80, "runs, their parts and landmarks, marks and words written in a sewing step"),
     "units.py": (5, "a bare number in code"),
     "wording": (1, "a value of an unknown kind"),

@@ -130,7 +130,7 @@ class PocketSeam(Seam):
     tools = ("machine", "pins", "iron", "scissors")
     says = (pinned("right"), "sew", "round", "on", _FINISH, "clip", "press", both("a", "b"))
     why = ("why",)
-    also = (Also("from", lambda seam, pattern: (seam.a[0], seam.mouth[0]), "spot"),)
+    also = (Also("from", lambda seam, pattern: (seam.a[0], seam.mouth[0]), "measured"),)
     gives = (Of("bag_closed", "bags", each="half"),)
     rules = (
         Rule(Of("pocket_bag", "bags", each="half"), "bag_not_set", tells=("piece",), each=True),
