@@ -118,6 +118,8 @@ def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
         if reach is not None:
             x0, y0, x1, y1 = curve.bounds()
             if x1 < reach[0] or x0 > reach[2] or y1 < reach[1] or y0 > reach[3]:
+                if found and found[-1].end.distance(curve.start) > 1e-6:  # the line before it was moved at its end
+                    found.append(Line(found[-1].end, curve.start))
                 found.append(curve)
                 continue
         own = list(curve.points(0.4))

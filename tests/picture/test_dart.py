@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
 from kit.blocks import darted_bodice_block
 from kit.body import workshop_chart
+from kit.geometry import Line, Path, Point, Vector
 from kit.picture.dart import DRILL
+from kit.picture.darts_shut import warped
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Dot, Stroke
 from kit.picture.piece_sheet import piece_drawing
@@ -40,3 +43,16 @@ def test_the_step_that_draws_darts_shows_their_legs_as_new() -> None:
     items = step_drawing(pattern.steps[-1]).items
     for name in ("front.bust_dart", "front.waist_dart", "back.shoulder_dart", "back.waist_dart"):
         assert [i.role for i in items if isinstance(i, Stroke) and i.name == name] == ["new", "new"]
+
+
+def test_a_line_that_leaves_what_is_moved_is_carried_on_without_a_gap() -> None:
+    path = Path(
+        (Line(Point(0, 0), Point(60, 0)), Line(Point(60, 0), Point(60, 100)), Line(Point(60, 100), Point(0, 100)))
+    )
+    moved = warped(path, lambda p: p + Vector(0.0, 6.0), reach=(-1.0, -1.0, 61.0, 1.0))
+    assert moved.start == Point(0, 6) and moved.end == Point(0, 100)
+    untouched = warped(path, lambda p: p + Vector(0.0, 6.0), reach=(200.0, 200.0, 201.0, 201.0))
+    assert untouched.curves == path.curves
+    partly = warped(path, lambda p: p + Vector(0.0, 6.0), reach=(-10.0, -10.0, 59.0, 10.0))
+    assert partly.start == Point(0, 6) and partly.end == Point(0, 100)  # the second line stays where it was
+    assert any(c.start.distance(Point(60, 6)) < 1e-9 and c.end.distance(Point(60, 0)) < 1e-9 for c in partly.curves)
