@@ -46,9 +46,8 @@ def test_the_step_that_draws_darts_shows_their_legs_as_new() -> None:
 
 
 def test_a_line_that_leaves_what_is_moved_is_carried_on_without_a_gap() -> None:
-    path = Path(
-        (Line(Point(0, 0), Point(60, 0)), Line(Point(60, 0), Point(60, 100)), Line(Point(60, 100), Point(0, 100)))
-    )
+    corners = [Point(0, 0), Point(60, 0), Point(60, 100), Point(0, 100)]
+    path = Path(tuple(Line(a, b) for a, b in pairwise(corners)))
     moved = warped(path, lambda p: p + Vector(0.0, 6.0), reach=(-1.0, -1.0, 61.0, 1.0))
     assert moved.start == Point(0, 6) and moved.end == Point(0, 100)
     untouched = warped(path, lambda p: p + Vector(0.0, 6.0), reach=(200.0, 200.0, 201.0, 201.0))
