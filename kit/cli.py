@@ -346,6 +346,7 @@ def _check(options: argparse.Namespace) -> int:
     from kit.booklet.run_notebook import read_notebook, run_lessons
     from kit.booklet.told_words import raw_words
     from kit.proof import failed, prove
+    from kit.wear.worn import why_untried
 
     draft = asked_draft(options)
     say_code(options.notebook)
@@ -382,6 +383,8 @@ def _check(options: argparse.Namespace) -> int:
             for line in dict.fromkeys(folder.left_out):
                 print(f"Left out of the booklet: {line}")
         _print_findings(findings, answer.pattern)
+        if (why := why_untried(answer.pattern)) is not None:
+            print(why)
         _print_advice(answer.advice)
         title, size = answer.pattern.lesson.title, answer.pattern.body.name
         if failed(findings):

@@ -39,7 +39,7 @@ from kit.booklet.typesetter import need_typesetter
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
-from kit.language import SOURCE, languages, speaking
+from kit.language import SOURCE, languages, say, speaking
 from kit.lesson.no_paper import choosing, no_paper
 from kit.lesson.pattern import Pattern
 from kit.paper.export import write_pages
@@ -57,7 +57,8 @@ PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findi
 class Built:
     """What a build made: `paths` by file name, the `findings` of the proof, seconds by stage (`timings`, of which print
     forms run beside the others; `seconds` is the whole), what the markup asked for that was `left_out`, the
-    booklet files of an `earlier` build that still lie in the folder, and `notes` on words without a translation."""
+    booklet files of an `earlier` build that still lie in the folder, and `notes` on words without a translation
+    and on sizes that cannot be drafted."""
 
     pattern: Pattern
     paths: dict[str, Path]
@@ -139,6 +140,11 @@ def build(
         if language is not None:
             given, cells, notes = spoken(ran.handover, ran.notebook, notebook, language)
             ran, pattern = replace(ran, handover=given, notebook=cells), given.pattern
+        notes += tuple(
+            say("family.not_drafted", size=row.name, why=" ".join(row.trouble.split()))
+            for row in ran.handover.chart
+            if row.trouble
+        )
         with stage("proof"):
             progress("Proving the pattern and the sewing order")
             findings = prove(pattern)

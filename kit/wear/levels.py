@@ -35,6 +35,13 @@ GIRTHS: Mapping[Level, str] = {
     "knee": "knee_girth",
 }
 """The body's measurement round each level."""
+HEIGHTS: Mapping[Level, tuple[str, ...]] = {
+    "bust": ("back_waist_length", "armscye_depth"),
+    "hip": ("waist_to_hip",),
+    "thigh": ("body_rise",),
+    "knee": ("waist_height", "height"),
+}
+"""The body's measurements that tell how high a level lies; the waist is where heights begin."""
 _KNEE = 0.28
 """The middle of the knee above the floor, as a part of the body height (common practice, no source)."""
 _UNDER_BUST = 70.0  # mm below the bust (common practice, no source)
@@ -50,13 +57,14 @@ class Hung(NamedTuple):
 def body_heights(body: Body) -> dict[Level, float]:
     """The height of each level of the body above its waist, mm, where its measurements tell."""
     found: dict[Level, float] = {"waist": 0.0}
-    if "waist_to_hip" in body:
+    told = {level for level, names in HEIGHTS.items() if all(name in body for name in names)}
+    if "hip" in told:
         found["hip"] = -body["waist_to_hip"]
-    if "body_rise" in body:
+    if "thigh" in told:
         found["thigh"] = -body["body_rise"]
-    if "waist_height" in body and "height" in body:
+    if "knee" in told:
         found["knee"] = _KNEE * body["height"] - body["waist_height"]
-    if "back_waist_length" in body and "armscye_depth" in body:
+    if "bust" in told:
         found["bust"] = body["back_waist_length"] - body["armscye_depth"]
         found["under_bust"] = found["bust"] - _UNDER_BUST
     return found

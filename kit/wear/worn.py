@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import Diagnostic
+from kit.diagnostic import Diagnostic, Message
 from kit.lesson.pattern import Pattern
+from kit.sewing.order import sew
 from kit.sewing.state import State
 from kit.wear.covers import buttons, gape, wraps
 from kit.wear.dressing import limbs, no_way_on
@@ -11,13 +12,15 @@ from kit.wear.fit import elastic, hat, sizes, stride
 from kit.wear.girth import Worn
 from kit.wear.hand import loops, pockets, tie_openings
 from kit.wear.moved import bare_armhole, cap_ease, raised_arm, seated
+from kit.wear.own_finished import finished_small, untried
 from kit.wear.shell import is_worn
 from kit.wear.tied import belts, straps, ties
 
 
 def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
-    """Whether the garment goes on, fits round the body and can be tied. Nothing is said of what is not sewn to its end,
-    nor where no line of the pieces tells where the body is (`kit.wear.levels`), as of a bag.
+    """Whether the garment goes on, fits round the body and can be tied. Nothing is said of what is not sewn to its end.
+    Where no line of the pieces tells where the body is (`kit.wear.levels`), only the lesson's own finished
+    measurements are held to the girths they go over.
 
     >>> from kit import bodice_block
     >>> from kit.lesson.lesson import Lesson
@@ -42,7 +45,18 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
         *gape(garment),
         *buttons(garment),
     ]
-    return [*found, *raised_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
+    found += [*raised_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
+    return [*found, *finished_small(garment, found)]
+
+
+def why_untried(pattern: Pattern) -> Message | None:
+    """Why a garment that is sewn to its end was not tried on a body, nothing where it was (`untried`)."""
+    if not pattern.sewing:
+        return None
+    state, troubles = sew(pattern)
+    if any(trouble.level == "error" for trouble in troubles) or not is_finished(pattern, state):
+        return None
+    return untried(Worn(pattern, state))
 
 
 def is_finished(pattern: Pattern, state: State) -> bool:

@@ -14,6 +14,7 @@ import nbformat
 import pikepdf
 import pytest
 
+from kit.body.chart import workshop_chart
 from kit.booklet import build as building
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
 from kit.booklet.build import PAGES, Built, build
@@ -198,6 +199,28 @@ def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer
     built = build(write_lesson(), tmp_path / "out", forms="html", language="es")
     assert '<html lang="es">' in (tmp_path / "out" / "booklet.html").read_text(encoding="utf-8")
     assert len(built.notes) == 1 and "pebble_top.es.po" in built.notes[0]
+
+
+def test_sizes_that_cannot_be_drafted_are_noted_each_in_a_line(
+    write_lesson: Writer, tmp_path: Path, quick: None
+) -> None:
+    """A step that asks for more than 85 cm of bust: W1 to W3 of the chart have less, W4 has 90."""
+    asks = """
+from kit import KitError
+
+@lesson.step("Ask the bust")
+def ask(front, bust_girth):
+    \"\"\"Needs room.\"\"\"
+    if bust_girth < 85 * cm:
+        raise KitError("the bust is too small.", do="Choose a larger size.")
+"""
+    path = write_lesson({"allowances": [code(asks)]})
+    built = build(path, tmp_path / "out", forms="html", size="W4")
+    small = [body.name for body in workshop_chart().bodies() if body["bust_girth"] < 850.0]
+    assert small and len(built.notes) == len(small)
+    for name, note in zip(small, built.notes, strict=True):
+        assert note.startswith(f"{name} is left out, for it cannot be drafted: ") and "too small" in note
+        assert "\n" not in note
 
 
 def test_a_language_without_a_catalogue_is_refused_before_the_notebook_runs(tmp_path: Path) -> None:
