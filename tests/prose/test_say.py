@@ -272,7 +272,7 @@ def test_only_the_terms_that_are_used_are_printed():
 @pytest.mark.parametrize(
     ("code", "mere", "meant"),
     [
-        ("en", "Tuck in the end, tuck its raw edge in and tuck the thread away.", "Stitch the tuck; tuck in its end."),
+        ("en", "Tuck in the end, tuck its corner in and tuck the thread away.", "Stitch the tuck; tuck in its end."),
         ("en", "The band fell off.", "Fell the seam: a flat-felled seam."),
         ("fr", "Poser à plat, sans plis.", "Coucher les plis."),
         ("fr", "Coudre à cet endroit.", "Épingler endroit contre endroit."),
