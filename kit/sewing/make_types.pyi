@@ -713,13 +713,14 @@ class MakeVerbs:
         ease: Size = 0,
         overlap: Size = 0,
         at: Run | None = None,
+        catching: Runs = (),
         clip: bool = True,
         grade: bool = True,
         press: Literal["band", "later"] = "band",
     ) -> Operation:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-        is how much longer the garment's edge is in all. What steps of their own do is left out here: `clip=False`,
-        `grade=False`, `press="later"`.
+        is how much longer the garment's edge is in all; `catching` are facing ends sewn into the seam with it. What steps
+        of their own do is left out here: `clip=False`, `grade=False`, `press="later"`.
 
         Example::
 

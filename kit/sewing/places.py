@@ -115,6 +115,14 @@ def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
     return None
 
 
+def hanging(state: State, pattern: Cut, caught: Iterable[Run], on: Iterable[Run]) -> Iterable[Case]:
+    """Facing ends that are caught in a hem or seam along `on` hang on the garment already."""
+    parts = [(run.piece, side) for run in on for side in sides_of(pattern, run)]
+    for run in caught:
+        sides = sides_of(pattern, run)
+        yield Case(all(any(state.joined((run.piece, side), part) for part in parts) for side in sides), run)
+
+
 # ---- rings ----------------------------------------------------------------------------------------------------
 
 

@@ -9,6 +9,7 @@ import pytest
 from kit.errors import KitError
 from kit.geometry import Path, Point
 from kit.piece.piece import CutPlan, Mark
+from kit.proof.edges import raw_edges
 from kit.proof.seams import seam_lengths
 from kit.prose import sentences
 from kit.sewing.order import sew
@@ -238,6 +239,62 @@ def test_a_fold_that_reaches_past_the_seam_is_drawn_so_or_turned_under_less(garm
 # ---- what it takes and says -----------------------------------------------------------------------------------
 
 
+def test_a_facing_end_is_caught_in_the_seam_of_a_band(sewn, wrap):
+    """Common practice, no source: the upper end of a front facing lies under the waistband and is sewn in with it."""
+    front = wrap.polygon(
+        "front",
+        [(0, 0), (200, 0), (200, -300), (0, -300)],
+        {"waist": 10, "side": 15, "hem": 30, "wrap": 10},
+        cut=CutPlan(count=2, mirrored=True),
+    )
+    facing = wrap.polygon(
+        "facing",
+        [(0, 0), (60, 0), (60, -300), (0, -300)],
+        {"waist": 10, "outer": 6, "hem": 30, "wrap": 10},
+        cut=CutPlan(count=2, mirrored=True),
+    )
+    band = wrap.polygon(
+        "band",
+        [(0, 0), (200, 0), (200, 60), (0, 60)],
+        {"waist": 10, "right_end": 10, "inner": 10, "left_end": 10},
+        cut=CutPlan(count=2, mirrored=True),
+    )
+
+    def attach(make, front, facing, band):
+        make.attach_facing(facing.wrap, front.wrap, allowance=1 * cm)
+
+    def side(make, front, facing, band):
+        make.narrow_hem(front.side, turn=7.5 * mm)
+
+    def set_on(make, front, facing, band):
+        make.set_band(band.waist, front.waist, allowance=1 * cm, catching=facing.waist)
+
+    def without(make, front, facing, band):
+        make.set_band(band.waist, front.waist, allowance=1 * cm)
+
+    pieces = (front, facing, band)
+    found = sewn(pieces, attach, side, set_on)
+    assert found.codes == []
+    assert found.said[0] == (
+        "Lay the waist of the facing flat on the wrong side, raw edges even, so that the seam catches it."
+    )
+    assert found.last.takes(found.pattern)["facing", "waist"] == 10.0
+    raw = {(each.piece, each.edge) for each in raw_edges(found.pattern, found.state)}
+    assert ("facing", "waist") not in raw
+    left = sewn(pieces, attach, side, without)
+    assert ("facing", "waist") in {(each.piece, each.edge) for each in raw_edges(left.pattern, left.state)}
+    assert not any("catches it" in each for each in left.said)
+    (scene,) = found.last.scenes(found.pattern)
+    assert scene.section.through(0) == ("facing", "garment", "outer band")
+
+    def later(make, front, facing, band):
+        make.set_band(band.waist, front.waist, allowance=1 * cm, catching=facing.waist, press="later")
+
+    (scene,) = sewn(pieces, attach, side, later).last.scenes(found.pattern)
+    assert scene.section.through(0) == ("facing", "garment", "outer band")
+    assert [each for each in sewn(pieces, side, set_on, attach).codes if each == "caught_loose"] == ["caught_loose"]
+
+
 def test_allowances_of_a_band(garments):
     pattern = garments.JACKET.pattern()
     assert operation_of(pattern, "Set band").takes(pattern) == {
@@ -364,6 +421,8 @@ def test_a_piece_left_inside_out_is_wanted_turned(sewn, pouch):
 BY_HAND = {
     # name: (section, cut edges, of these shut in, folds of each ply)
     "set": (shapes.band_set(), 2, 1, [0, 1]),
+    "set, a facing caught": (shapes.band_set(caught=True), 3, 2, [0, 0, 1]),
+    "laid on, a facing caught": (shapes.band_laid_on_facing(), 3, 1, [0, 0, 0]),
     "closed": (shapes.band_closed(), 3, 3, [1, 0, 1]),
     "closed by hand": (shapes.band_closed(stitched=False), 3, 3, [1, 0, 1]),
     "turned": (shapes.turned_out(), 2, 2, [1, 1]),

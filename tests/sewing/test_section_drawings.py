@@ -50,6 +50,8 @@ SECTIONS: dict[str, partial[Section]] = {
     "one ply": partial(section.one_ply),
     "one ply of lining": partial(section.one_ply, "lining"),
     "band set": partial(bands.band_set),
+    "band set, a facing caught": partial(bands.band_set, caught=True),
+    "band laid on, a facing caught": partial(bands.band_laid_on_facing),
     "band closed": partial(bands.band_closed),
     "band closed by hand": partial(bands.band_closed, stitched=False),
     "turned out": partial(bands.turned_out),

@@ -18,7 +18,7 @@ from kit.sewing.operations.joined import in_rows
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn
 from kit.sewing.outcome import Hung
-from kit.sewing.places import alike_of, facts_of, is_ring, part, raw_beside, sewn_length
+from kit.sewing.places import alike_of, facts_of, hanging, is_ring, part, raw_beside, sewn_length
 from kit.sewing.reaching import Beyond, at_end, corner, overlap, shorter
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
@@ -226,11 +226,18 @@ def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
     return () if raw is None else (Case(False, raw),)
 
 
+def _hanging(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
+    return hanging(state, pattern, made.catching, made.b)
+
+
+CAUGHT = Rule(Asking(_hanging), "caught_loose", says="caught_loose_in_seam", do="caught_loose_do", each=True)
+
+
 @operation
 class SetBand(Operation):
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-    is how much longer the garment's edge is in all. What steps of their own do is left out here: `clip=False`,
-    `grade=False`, `press="later"`.
+    is how much longer the garment's edge is in all; `catching` are facing ends sewn into the seam with it. What steps
+    of their own do is left out here: `clip=False`, `grade=False`, `press="later"`.
 
     Example::
 
@@ -244,6 +251,7 @@ class SetBand(Operation):
     crosses = True
     says = (
         _cut_first,
+        Say("catch", lambda band: band.catching),
         "pin",
         _laid_on,
         Say("ease", lambda band: band.ease > 0),
@@ -257,7 +265,7 @@ class SetBand(Operation):
     why = ("why",)
     gives = (Of("band_set", "a"),)
     wanted = (Of("band_closed", "a"),)
-    rules = (whole_edges("a"), in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), *fits("band_length"))
+    rules = (whole_edges("a"), in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), CAUGHT, *fits("band_length"))
 
     a: tuple[Run, ...] = meets(
         "b", argument="band", closes="sewn", takes="allowance", becomes="faced", role="band", fills={"band": "piece"}
@@ -269,6 +277,9 @@ class SetBand(Operation):
     ease: float = size(default=0, most=3000.0, fills="length")
     overlap: float = overlap()
     at: Beyond | None = at_end()
+    catching: tuple[Run, ...] = row(
+        by_name=True, default=(), closes="sewn", takes="allowance", becomes="faced", fills={"caught": "place"}
+    )
     clip: bool = flag(default=True)
     grade: bool = flag(default=True)
     press: str = word(("band", "later"), default="band")
@@ -292,8 +303,13 @@ class SetBand(Operation):
     def minutes(self, pattern: Cut) -> float:
         return 8.0 + 15.0 * sewn_length(pattern, self.a) / 1000
 
+    def _section(self) -> Section:
+        if self.press == "band":
+            return section.band_set(bool(self.catching))
+        return section.band_laid_on_facing() if self.catching else superimposed("main", "facing")
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
         found = [clipped(pattern, cut.along[0], cut.apart, cut.curve == cut.along) for cut in _snipped(self, pattern)]
-        layers = section.band_set() if self.press == "band" else superimposed("main", "facing")
+        layers = self._section()
         return (*found, together(garment, band, Row(garment), pins=(garment,), section=layers))

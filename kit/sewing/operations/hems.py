@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.places import Ring, raw_beside
+from kit.sewing.places import Ring, hanging, raw_beside
 from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
@@ -47,11 +47,7 @@ def stitched(*says: str | Say, press: str = "press") -> Stage:
 
 
 def _hanging(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:
-    """Facing ends that are caught hang on the garment already."""
-    hemmed = [(run.piece, side) for run in hem.edges for side in sides_of(pattern, run)]
-    for run in hem.catching:
-        sides = sides_of(pattern, run)
-        yield Case(all(any(state.joined((run.piece, side), part) for part in hemmed) for side in sides), run)
+    return hanging(state, pattern, hem.catching, hem.edges)
 
 
 @operation

@@ -7,11 +7,23 @@ from kit.sewing.scene import Ply, Section
 _END = (False, True)
 
 
-def band_set() -> Section:
-    """The outer band sewn to the garment, both allowances pressed into the band (to the right)."""
+def band_set(caught: bool = False) -> Section:
+    """The outer band sewn to the garment, both allowances pressed into the band (to the right); with a facing `caught`
+    on the garment's wrong side."""
     garment = Ply("main", ((-10.0, 2.8), (4.0, 2.8)), _END, "garment")
     outer = Ply("facing", ((10.0, 5.6), (0.0, 5.6), (0.0, 4.2), (4.0, 4.2)), _END, "outer band")
+    if caught:
+        facing = Ply("facing", ((-10.0, 1.4), (4.0, 1.4)), _END, "facing")
+        return Section((facing, garment, outer), ((0.4, 0.7, 4.9),))
     return Section((garment, outer), ((0.4, 2.1, 4.9),))
+
+
+def band_laid_on_facing() -> Section:
+    """The outer band laid on the garment, a facing caught under it, not pressed yet."""
+    facing = Ply("facing", ((-9.0, 0.0), (4.0, 0.0)), _END, "facing")
+    garment = Ply("main", ((-9.0, 1.4), (4.0, 1.4)), _END, "garment")
+    outer = Ply("facing", ((-9.0, 2.8), (4.0, 2.8)), _END, "outer band")
+    return Section((facing, garment, outer), ((0.0, -0.8, 3.6),))
 
 
 def band_closed(stitched: bool = True) -> Section:

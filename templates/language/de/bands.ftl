@@ -13,6 +13,7 @@ band_ends-why = Die Enden werden von innen genäht und gewendet, damit am Versch
 set_band-staystitch = { DAT($edge, with: "an") } { $row } außerhalb der Nahtlinie eine Stütznaht steppen und die Nahtzugabe bis an sie einschneiden, in der engsten Rundung etwa alle { $spacing }; so spreizt sie sich und liegt gerade { DAT($band, with: "an") } an.
 set_band-clip_curve = Die Nahtzugabe { GEN($edge) } bis an die Stütznaht einschneiden, in der engsten Rundung etwa alle { $spacing }; so spreizt sie sich und liegt gerade { DAT($band, with: "an") } an.
 set_band-clip_band = Die Nahtzugabe { GEN($straight) } bis fast an die Nahtlinie einschneiden, dort, wo { NOM($edge) } am engsten gerundet ist, etwa alle { $spacing }: so spreizt sie sich um die Rundung.
+set_band-catch = { ACC($caught) } flach auf die linke Seite legen, Schnittkanten bündig; diese Kante wird in der Naht mitgefasst.
 set_band-pin = { ACC($band) } rechts auf rechts auf { ACC($edge) } stecken.
 set_band-match = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Enden { GEN($band) } liegen genau an den Enden der Kante.
 set_band-match_raw = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; die Nahtlinien an den Enden { GEN($band) } liegen genau an den fertigen Enden der Kante, die Zugaben stehen darüber hinaus.

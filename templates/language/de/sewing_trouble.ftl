@@ -119,6 +119,7 @@ sewing_trouble-wide_hem_full = { $first } hochgeschlagen, ist die offene Kante u
 sewing_trouble-rolled_hem_wide = Eine { $first } breit umgeschlagene Kante ist zu viel, um sie zwischen den Fingern zu rollen.
 sewing_trouble-rolled_hem_wide_do = Ihr { $most } oder weniger geben oder einen schmalen Saum nähen.
 sewing_trouble-caught_loose = { $place } soll im Saum mitgefasst werden, aber das Teil ist noch nicht an das Kleidungsstück genäht.
+sewing_trouble-caught_loose_in_seam = { $place } soll in der Naht mitgefasst werden, aber das Teil ist noch nicht an das Kleidungsstück genäht.
 sewing_trouble-caught_loose_do = Zuerst annähen.
 sewing_trouble-not_a_ring_yet = { $place } wird als Ring gesäumt, aber die Enden sind noch nicht zusammengenäht.
 sewing_trouble-not_a_ring_yet_do = Zuerst die Naht nähen, die den Ring schließt, oder ring=True weglassen und flach säumen.

@@ -120,6 +120,7 @@ sewing_trouble-wide_hem_full = turned up { $first }, the raw edge is { $surplus 
 sewing_trouble-rolled_hem_wide = an edge turned { $first } is too much to roll between the fingers.
 sewing_trouble-rolled_hem_wide_do = Give it { $most } or less, or sew a narrow hem.
 sewing_trouble-caught_loose = the { $place } is to be caught in the hem, but the piece is not sewn to the garment yet.
+sewing_trouble-caught_loose_in_seam = the { $place } is to be caught in the seam, but the piece is not sewn to the garment yet.
 sewing_trouble-caught_loose_do = Attach it first.
 sewing_trouble-not_a_ring_yet = the { $place } is hemmed as a ring, but its ends are not sewn together yet.
 sewing_trouble-not_a_ring_yet_do = Sew the seam that closes it first, or leave out ring=True and hem it flat.

@@ -13,6 +13,7 @@ band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para 
 set_band-staystitch = Haga una costura de refuerzo a lo largo { DEL($edge) }, a { $row } por fuera de la línea de costura, y dé piquetes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_curve = Dé piquetes en el margen { DEL($edge) } hasta la costura de refuerzo, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_band = Dé piquetes en el margen { DEL($straight) } casi hasta la línea de costura, más o menos cada { $spacing } donde la curva { DEL($edge) } es más cerrada, para que el margen se abra alrededor de ella.
+set_band-catch = Extienda por el revés { EL($caught) }, en plano y con los cantos a ras, para que quede sujeto en la costura.
 set_band-pin = Sujete con alfileres { EL($band) } sobre { EL($edge) }, derecho con derecho.
 set_band-match = Haga coincidir centros, costuras y piquetes; los extremos { DEL($band) } quedan justo en los extremos del borde.
 set_band-match_raw = Haga coincidir centros, costuras y piquetes; las líneas de costura de los extremos { DEL($band) } quedan justo en los extremos terminados del borde, y los márgenes sobresalen.

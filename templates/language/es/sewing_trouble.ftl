@@ -121,6 +121,7 @@ sewing_trouble-wide_hem_full = doblado { $first }, la orilla mide { $surplus } m
 sewing_trouble-rolled_hem_wide = { $first } de doblez es demasiado para enrollar entre los dedos.
 sewing_trouble-rolled_hem_wide_do = Dele { $most } o menos, o cosa un dobladillo estrecho.
 sewing_trouble-caught_loose = «{ $place }» tiene que quedar sujeto en el dobladillo, pero la pieza no está cosida todavía a la prenda.
+sewing_trouble-caught_loose_in_seam = «{ $place }» tiene que quedar sujeto en la costura, pero la pieza no está cosida todavía a la prenda.
 sewing_trouble-caught_loose_do = Cósala primero.
 sewing_trouble-not_a_ring_yet = el borde «{ $place }» se dobladilla en redondo, pero sus extremos no están cosidos todavía uno con otro.
 sewing_trouble-not_a_ring_yet_do = Haga primero la costura que lo cierra, o quite ring=True y haga el dobladillo en plano.

@@ -13,6 +13,7 @@ band_ends-why = Les extrémités sont piquées par l’intérieur puis retourné
 set_band-staystitch = Faire une piqûre de soutien le long { DU($edge) }, à { $row } à l’extérieur de la ligne de couture, et cranter la marge jusqu’à elle, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
 set_band-clip_curve = Cranter la marge { DU($edge) } jusqu’à la piqûre de soutien, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
 set_band-clip_band = Cranter la marge { DU($straight) } presque jusqu’à la ligne de couture, tous les { $spacing } environ là où la courbe { DU($edge) } est la plus forte, pour que la marge s’écarte autour d’elle.
+set_band-catch = Poser { LE($caught) } à plat sur l’envers, bords bruts alignés : ce bord sera pris dans la couture.
 set_band-pin = Épingler { LE($band) } sur { LE($edge) }, endroit contre endroit.
 set_band-match = Faire coïncider milieux, coutures et crans ; les extrémités { DU($band) } arrivent exactement aux extrémités du bord.
 set_band-match_raw = Faire coïncider milieux, coutures et crans ; les lignes de couture des extrémités { DU($band) } arrivent exactement aux extrémités finies du bord, les marges dépassent.

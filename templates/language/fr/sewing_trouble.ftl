@@ -118,6 +118,7 @@ sewing_trouble-wide_hem_full = relevé de { $first }, le bord brut est plus long
 sewing_trouble-rolled_hem_wide = un bord replié de { $first }, c’est trop pour être roulé entre les doigts.
 sewing_trouble-rolled_hem_wide_do = Prendre { $most } ou moins, ou faire un ourlet étroit.
 sewing_trouble-caught_loose = « { $place } » doit être pris dans l’ourlet, mais la pièce n’est pas encore cousue au vêtement.
+sewing_trouble-caught_loose_in_seam = « { $place } » doit être pris dans la couture, mais la pièce n’est pas encore cousue au vêtement.
 sewing_trouble-caught_loose_do = La poser d’abord.
 sewing_trouble-not_a_ring_yet = le bord « { $place } » est ourlé en anneau, mais ses extrémités ne sont pas encore cousues ensemble.
 sewing_trouble-not_a_ring_yet_do = Faire d’abord la couture qui le ferme, ou ôter ring=True et l’ourler à plat.
