@@ -186,7 +186,7 @@ class Region:
         """The parts of the straight line from `a` to `b` that lie inside, in its order.
 
         >>> Region.of([Point(0, 0), Point(10, 0), Point(10, 10), Point(0, 10)]).stretches(Point(-5, 5), Point(4, 5))
-        [(Point(0.0, 5.0), Point(4.0, 5.0))]
+        [(Point(x=0.0, y=5.0), Point(x=4.0, y=5.0))]
         """
         line = (a.x, a.y, b.x, b.y)
         shares = sorted({0.0, 1.0, *(at for side in self.sides for at, _ in _crossings(line, side))})

@@ -32,7 +32,7 @@ def strip_ends(pattern: Pattern) -> list[Diagnostic]:
             made,
             Diagnostic(
                 key,
-                "error",
+                "warning",
                 message(f"proof.{key}", place=placed(pattern, run)),
                 message("proof.where_step", piece=title, step=record.title),
                 can=message(f"proof.{key}_do"),
