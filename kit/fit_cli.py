@@ -27,6 +27,7 @@ def add_fit(commands: Any, code: str = "") -> None:
 def _fit(options: argparse.Namespace) -> int:
     from kit.body.advice import advise
     from kit.body.file import load_body
+    from kit.body.proposed import within
     from kit.language import known_language, say, speaking
     from kit.lesson.another import open_lesson
 
@@ -40,11 +41,13 @@ def _fit(options: argparse.Namespace) -> int:
             print(sentence)
         lesson.choose(size=advice.size)
         most = {parameter.name: parameter.most for parameter in (*lesson.fit_changes, *lesson.parameters)}
-        asked = [(one, min(one.amount, most[one.name])) for one in advice.changes if one.name in most]
+        asked, cut = within(advice.changes, most, system)
+        if cut:
+            print(cut)
         left = [one.told(system) for one in advice.changes if one.name not in most]
         if left:
             print(say("body.advice_elsewhere", changes="; ".join(left)))
-        values = ",".join(f"{one.name}={amount / 10:.3g}cm" for one, amount in asked)
+        values = ",".join(f"{one.name}={one.amount / 10:.3g}cm" for one in asked)
         end = f" --values {values}" if values else ""
         print(say("body.advice_build", command=f"lessonkit build {options.notebook} --size {advice.size}{end}"))
     return 0

@@ -106,7 +106,8 @@ def _roster(options: argparse.Namespace) -> int:
     if failed:
         print(f"{failed} failed the proof: do not cut from them.")
     if made.left:
-        print(f"From another table, left as they are: {', '.join(made.left[:8])}")
+        names = ", ".join(made.left[:8])
+        print(f"Left from before, and no row stands for them now (do not cut from them): {names}")
     print(f"{len(made.entries) - len(made.refused)} of {len(made.entries)} sets are there; {made.made} made now.")
     print(options.out / INDEX)
     print(options.out / TABLE)

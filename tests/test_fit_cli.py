@@ -23,6 +23,12 @@ def test_it_names_size_changes_and_the_command(tmp_path, monkeypatch, capsys):
     assert "Full bust: 8 cm" in told
     assert "Not to be made on this garment: Long rise" in told
     assert "--size W4 --values full_bust=8cm,lengthen_above_waist=2cm" in told
+    assert "Set only" not in told
+    body.write_text(body.read_text(encoding="utf-8").replace("98 cm", "118 cm"), encoding="utf-8")
+    assert main(["fit", str(body), str(NOTEBOOKS / "tideline_wrap_top.ipynb"), "--units", "cm"]) == 0
+    told = capsys.readouterr().out
+    assert "Full bust: 28 cm" in told and "Set only to the most it takes: Full bust: 12 cm" in told
+    assert "full_bust=12cm" in told
 
 
 def test_a_file_that_is_no_body_is_told(tmp_path, capsys):

@@ -9,8 +9,8 @@ sways, no tape tells: they are seen at a try-on.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from kit.body.body import Body
 from kit.language import say
@@ -39,6 +39,14 @@ class Proposal:
     def told(self, system: System) -> str:
         """ "Full bust: 3 cm"."""
         return say("body.proposal", change=say(f"fit.{self.name}"), amount=both(self.amount, system))
+
+
+def within(changes: Sequence[Proposal], most: Mapping[str, float], system: System) -> tuple[tuple[Proposal, ...], str]:
+    """The `changes` that can be made where each can be made by at most `most` (mm, by name; one not there cannot be
+    made at all), each no more than that, and a sentence that tells of those cut ("": none was)."""
+    made = tuple(replace(one, amount=min(one.amount, most[one.name])) for one in changes if one.name in most)
+    cut = [one.told(system) for one in made if one not in changes]
+    return made, say("body.advice_cut", changes="; ".join(cut)) if cut else ""
 
 
 def proposals(taken: Mapping[str, float], size: Body, *, by_bust: bool) -> tuple[Proposal, ...]:

@@ -13,6 +13,7 @@ import ipywidgets as widgets
 
 from kit.body.advice import Advice, advise
 from kit.body.chart import KEYS
+from kit.body.proposed import within
 from kit.errors import KitError
 from kit.language import say
 from kit.lesson.fit_change import FIT_CHANGES
@@ -85,8 +86,9 @@ class FitBox:
             self.advice.value = fragments.notes([say("panel.fit_by_size")])
             self.take.layout.display = "none"
             return
-        self.advice.value = fragments.notes(self._advice.sentences)
-        self.take.description = say("panel.fit_take", size=self._advice.size, count=len(self._asked()))
+        asked, cut = within(self._advice.changes, self._possible, lesson.units)
+        self.advice.value = fragments.notes([*self._advice.sentences, *([cut] if cut else [])])
+        self.take.description = say("panel.fit_take", size=self._advice.size, count=len(asked))
         self.take.layout.display = ""
 
     def _advised(self) -> Advice | None:
@@ -102,7 +104,7 @@ class FitBox:
     def _asked(self) -> dict[str, float]:
         """The changes advised that can be made to this garment, each no more than it can be."""
         asked = self._advice.changes if self._advice is not None else ()
-        return {one.name: min(one.amount, self._possible[one.name]) for one in asked if one.name in self._possible}
+        return {one.name: one.amount for one in within(asked, self._possible, self.lesson.units)[0]}
 
     def _add(self) -> None:
         name = self.choice.value

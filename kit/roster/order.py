@@ -17,6 +17,8 @@ from kit.resources import templates
 from kit.units import System
 
 NO_BOOKLET = "none"
+SUMMARY = "summary.csv"
+"""The table of what was made, in the folder of the sets."""
 
 
 @dataclass(frozen=True)
@@ -72,10 +74,10 @@ class Made:
     told: dict[str, Any] = field(default_factory=dict)
 
 
-def tasks(people: People, order: Order, table: Path, *, named: bool, label: str) -> list[Task]:
-    """The sets to make for the rows of a table. `named`: the folders are called by the people too; nothing else ever
-    is. `label` holds {number}. `KitError` when the lesson's folder cannot be read."""
-    ground = _ground(order, table)
+def tasks(people: People, order: Order, table: Path, *, named: bool, label: str, out: Path) -> list[Task]:
+    """The sets to make for the rows of a table, in folders of `out`. `named`: the folders are called by the people too;
+    nothing else ever is. `label` holds {number}. `KitError` when the lesson's folder cannot be read."""
+    ground = _ground(order, table, out)
     wide = len(str(len(people.rows)))
     return [_task(row, number, ground, wide, named, label) for number, row in enumerate(people.rows, 1)]
 
@@ -93,30 +95,56 @@ def _task(row: Row, number: int, ground: str, wide: int, named: bool, label: str
 # ---- by content -----------------------------------------------------------------------------------------------
 
 
-def _ground(order: Order, table: Path) -> str:
+def _ground(order: Order, table: Path, out: Path) -> str:
     """A digest of all that every set is made from: what is ordered, the files of the lesson's folder (but for the table
-    and what builds keep there), and the kit itself."""
+    and what builds and rosters keep there), and the kit itself."""
     folder = order.notebook.parent
     asked = json.dumps([order.notebook.name, order.booklet, order.papers, order.units, order.language])
     found = hashlib.sha256(asked.encode())
     try:
-        for path in sorted(folder.rglob("*")):
+        files = [path for path in sorted(folder.rglob("*")) if _read_by_lessons(path, folder, out)]
+        code = "\n".join(path.read_text("utf-8", "replace") for path in files if path.suffix in _NAMING)
+        for path in files:
             inside = path.relative_to(folder)
-            hidden = any(part.startswith((".", "__")) for part in inside.parts)
-            if hidden or not path.is_file() or path.suffix not in _READ or path.resolve() == table.resolve():
+            if path.resolve() == table.resolve() or (path.suffix in _DATA and not _named(inside, code)):
                 continue
-            if not path.name.endswith(".lays.json") and not (path.parent / _SET).is_file() and path.name != _SET:
-                found.update(f"{inside}\0".encode())
-                found.update(hashlib.sha256(path.read_bytes()).digest())
+            found.update(f"{inside}\0".encode())
+            found.update(hashlib.sha256(path.read_bytes()).digest())
     except OSError as error:
         raise KitError(f"the lesson's folder cannot be read ({error.strerror}).", where=str(folder)) from None
     found.update(_kit().encode())
     return found.hexdigest()
 
 
+def _read_by_lessons(path: Path, folder: Path, out: Path) -> bool:
+    """Whether a file below `folder` is of a kind lessons read, and is none that a roster made."""
+    if any(part.startswith((".", "__")) for part in path.relative_to(folder).parts) or path.suffix not in _READ:
+        return False
+    home, made = path.resolve(), out.resolve()
+    if made in home.parents and (not folder.resolve().is_relative_to(made) or home == made / SUMMARY):
+        return False
+    return (
+        path.is_file()
+        and path.name != _SET
+        and not path.name.endswith(".lays.json")
+        and not (path.parent / _SET).is_file()
+    )
+
+
+def _named(inside: Path, code: str) -> bool:
+    """Whether a file of data can be one the lesson reads: its sidecar, or one whose name without the ending, or whose
+    folder, the `code` names. Any other is a list or a table that lies there too."""
+    if inside.name.endswith(".values.json"):
+        return True
+    parts = (inside.stem, *inside.parts[:-1])
+    return any(part in code or json.dumps(part)[1:-1] in code for part in parts)  # in JSON é may be \u00e9
+
+
 _SET = "set.json"
 _READ = {".ipynb", ".json", ".toml", ".csv", ".svg", ".png", ".jpg", ".jpeg", ".gif", ".webp", ".dxf", ".py", ".po"}
 _READ |= {".ttf", ".otf", ".woff2"}
+_DATA = {".csv", ".json"}
+_NAMING = {".ipynb", ".py", ".toml"}
 
 
 @lru_cache(maxsize=1)

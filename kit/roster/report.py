@@ -17,9 +17,9 @@ from kit.body.measures import said
 from kit.booklet.bodies import People
 from kit.language import language, say
 from kit.resources import templates
-from kit.roster.order import Task
+from kit.roster.order import SUMMARY, Task
 
-TABLE, INDEX = "summary.csv", "index.html"
+TABLE, INDEX = SUMMARY, "index.html"
 
 
 @dataclass(frozen=True)

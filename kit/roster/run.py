@@ -29,7 +29,8 @@ RECORD = "set.json"
 @dataclass(frozen=True)
 class Roster:
     """What became of a table: its `entries` in the order of the rows, how many sets were `made` now and how many had
-    been before (`kept`), the `seconds` it took, and the folders of sets `left` from another table."""
+    been before (`kept`), the `seconds` it took, and the folders of sets `left` from before that no row stands for now:
+    of another table, or of a row that is refused."""
 
     entries: tuple[Entry, ...]
     made: int
@@ -76,7 +77,8 @@ def run_roster(
 
         read_notebook(order.notebook)  # says what is there instead
     out = make_folder(out)
-    wanted = tasks(people, order, table, named=named, label=say("roster.label", number="{number}"))
+    label = say("roster.label", number="{number}")
+    wanted = tasks(people, order, table, named=named, label=label, out=out)
     records = {task.number: record for task in wanted if (record := _record(out / task.folder, task)) is not None}
     entries = {number: Entry.read(record, wanted[number - 1]) for number, record in records.items()}
     for task in wanted:
@@ -99,7 +101,7 @@ def run_roster(
     found = tuple(entries[task.number] for task in wanted)
     with speaking(spoken or language()):
         write_report(found, out, people)
-    used = {task.folder for task in wanted}
+    used = {task.folder for task in wanted if not entries[task.number].trouble}
     left = tuple(path.parent.name for path in sorted(out.glob(f"*/{RECORD}")) if path.parent.name not in used)
     made = sum(not entries[task.number].trouble for task in todo)
     return Roster(found, made, kept, monotonic() - began, left)
@@ -128,9 +130,11 @@ def _record(folder: Path, task: Task) -> dict[str, Any] | None:
 def _place(made: Made, task: Task, out: Path) -> dict[str, Any]:
     folder = make_folder(out / task.folder)
     try:
+        for name in _recorded(folder) - set(made.files):  # nobody is to print a file of the set before this one
+            (folder / name).unlink(missing_ok=True)
         (folder / RECORD).unlink(missing_ok=True)  # while its files change, the folder holds no set
     except OSError as error:
-        raise KitError(f"the record cannot be replaced ({error.strerror}).", where=str(folder)) from None
+        raise KitError(f"the set of before cannot be replaced ({error.strerror}).", where=str(folder)) from None
     for name, data in made.files.items():
         write_atomically(folder / name, data)
     record = {
@@ -141,6 +145,15 @@ def _place(made: Made, task: Task, out: Path) -> dict[str, Any]:
     }
     write_atomically(folder / RECORD, json.dumps(record, indent=1, ensure_ascii=False) + "\n")
     return record
+
+
+def _recorded(folder: Path) -> set[str]:
+    """The files the folder's record tells of, by name; never one outside the folder, nor the record."""
+    try:
+        names = json.loads((folder / RECORD).read_text("utf-8"))["files"]
+        return {name for name in names if Path(name).name == name and name != RECORD}
+    except (OSError, ValueError, KeyError, TypeError, RecursionError):
+        return set()
 
 
 def _sum(data: bytes) -> str:

@@ -68,3 +68,8 @@ def test_a_body_far_off_is_altered_as_far_as_can_be():
     seen = shown(lesson)
     seen.fit.open.value = True
     assert seen.fit._asked() == {"full_bust": 120.0}
+    assert "Set only to the most it takes: Full bust: 12 cm" in seen.fit.advice.value
+    lesson.choose(body=make_body({"upper_chest_girth": 88 * cm, "bust_girth": 98 * cm}, name="Me"))
+    seen.refresh()
+    seen._draw()
+    assert "Full bust" in seen.fit.advice.value and "Set only" not in seen.fit.advice.value

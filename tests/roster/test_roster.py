@@ -103,26 +103,68 @@ def test_what_changed_is_made_again_and_nothing_else(pages: Order, tmp_path: Pat
     assert (made.made, made.kept) == (3, 0)
     people.write_text(CLASS.replace("88,70,95", "90,70,95"))
     made = run_roster(people, pages, out, named=True, workers=1)
-    assert (made.made, made.kept, made.left) == (0, 2, ("05-ed",) if (out / "05-ed").exists() else ())
+    assert (made.made, made.kept, made.left) == (0, 2, ("05-ed",))
     assert set(stamps(out)) >= set(before)
+
+
+def test_a_row_refused_now_and_a_form_not_asked_for_leave_nothing_to_cut_from(pages: Order, tmp_path: Path) -> None:
+    """The set of a row that became a refused one is told as left; files of an earlier order go with its record."""
+    out, people = tmp_path / "out", write(tmp_path, "name,bust\nAda,96\nBo,88\n")
+    assert run_roster(people, pages, out, workers=1).left == ()
+    assert sorted(path.name for path in (out / "01").iterdir()) == ["pages-a4.pdf", "pattern.json", RECORD]
+    (out / "01" / "my notes.txt").write_text("hers")
+    people.write_text("name,bust\nAda,96\nBo,ninety\n")
+    made = run_roster(people, replace(pages, papers=("letter",)), out, workers=1)
+    assert [bool(entry.trouble) for entry in made.entries] == [False, True] and made.left == ("02",)
+    names = sorted(path.name for path in (out / "01").iterdir())
+    assert names == ["my notes.txt", "pages-letter.pdf", "pattern.json", RECORD]
+
+
+def test_sets_beside_the_notebook_stand_and_only_data_it_names_counts(tmp_path: Path) -> None:
+    notebook = napkin_at(tmp_path, 'mine = "my_sizes.csv"')
+    home, order = notebook.parent, Order(notebook, "none")
+    people = write(home, "name,bust\nAda,96\n")
+    assert run_roster(people, order, home / "sets", workers=1).made == 1
+    (home / "evening-list.csv").write_text("name\nBo\n")
+    again = run_roster(people, order, home / "sets", workers=1)
+    assert (again.made, again.kept) == (0, 1)
+
+    def digest(out: Path) -> str:
+        return tasks(parse_people(CLASS), order, people, named=False, label="No. {number}", out=out)[0].digest
+
+    for out in (home / "sets", home, tmp_path):  # nor does the lesson vanish where the sets lie round it
+        before = digest(out)
+        (out / "summary.csv").write_text(f"made {out}")
+        assert digest(out) == before
+        (home / "my_sizes.csv").write_text(f"bust {out}")
+        assert digest(out) != before
 
 
 def test_what_a_set_is_made_from_is_known_by_content(notebook: Path, pages: Order, tmp_path: Path) -> None:
     people = parse_people(CLASS)
-    told = [task.digest for task in tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}")]
-    again = [task.digest for task in tasks(people, pages, tmp_path / "t.csv", named=True, label="No. {number}")]
+    told = [
+        task.digest
+        for task in tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}", out=tmp_path)
+    ]
+    again = [
+        task.digest for task in tasks(people, pages, tmp_path / "t.csv", named=True, label="No. {number}", out=tmp_path)
+    ]
     assert told == again and len(set(told)) == 4
-    other = tasks(people, replace(pages, papers=("letter",)), tmp_path / "t.csv", named=False, label="No. {number}")
+    other = tasks(
+        people, replace(pages, papers=("letter",)), tmp_path / "t.csv", named=False, label="No. {number}", out=tmp_path
+    )
     assert other[0].digest != told[0]
     saved = notebook.parent / "pebble-napkin.values.json"
     saved.write_text('{"lesson": "pebble-napkin", "values": {"seam": 12.0}}')
     try:
-        moved = tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}")
+        moved = tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}", out=tmp_path)
         assert moved[0].digest != told[0]
     finally:
         saved.unlink()
     os.utime(notebook)
-    assert tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}")[0].digest == told[0]
+    assert (
+        tasks(people, pages, tmp_path / "t.csv", named=False, label="No. {number}", out=tmp_path)[0].digest == told[0]
+    )
 
 
 @pytest.mark.slow

@@ -134,5 +134,6 @@ body-report_do = Eine Datei für den Bericht nennen, etwa report.json.
 
 body-proposal = { $change }: { $amount }
 body-advice_changes = Änderungen für Größe { $size }: { $changes }.
+body-advice_cut = Der Körper verlangt mehr, als an diesem Modell möglich ist. Nur so weit wie möglich eingestellt: { $changes }. Ein Probeteil nähen oder die eigenen Maße zur Schnittzeichnung nehmen.
 body-advice_elsewhere = An diesem Modell nicht zu machen: { $changes }.
 body-advice_build = So wird es gebaut: { $command }

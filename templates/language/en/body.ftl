@@ -134,5 +134,6 @@ body-report_do = Name a file for the report, such as report.json.
 
 body-proposal = { $change }: { $amount }
 body-advice_changes = Fit changes for size { $size }: { $changes }.
+body-advice_cut = The body asks for more than this garment takes. Set only to the most it takes: { $changes }. Make a try-on, or draft from your own measurements.
 body-advice_elsewhere = Not to be made on this garment: { $changes }.
 body-advice_build = To build it: { $command }

@@ -134,5 +134,6 @@ body-report_do = Nombre un archivo para el informe, como report.json.
 
 body-proposal = { $change }: { $amount }
 body-advice_changes = Arreglos para la talla { $size }: { $changes }.
+body-advice_cut = El cuerpo pide más de lo que admite esta prenda. Ajustado solo hasta el máximo posible: { $changes }. Cosa una prueba o trace con sus propias medidas.
 body-advice_elsewhere = No se pueden hacer en esta prenda: { $changes }.
 body-advice_build = Para hacerla: { $command }

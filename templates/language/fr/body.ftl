@@ -134,5 +134,6 @@ body-report_do = Nommer un fichier pour le rapport, tel que report.json.
 
 body-proposal = { $change } : { $amount }
 body-advice_changes = Retouches pour la taille { $size } : { $changes }.
+body-advice_cut = Le corps demande plus que ce vêtement ne permet. Réglé seulement au maximum possible : { $changes }. Coudre une toile d’essai, ou tracer d’après ses propres mesures.
 body-advice_elsewhere = Impossibles sur ce vêtement : { $changes }.
 body-advice_build = Pour le faire : { $command }
