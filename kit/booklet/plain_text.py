@@ -52,6 +52,7 @@ def _without_header(lines: list[str], suffix: str) -> list[str]:
 
 def _percent(lines: list[str]) -> list[tuple[str, str, list[str]]]:
     found: list[tuple[str, list[str], list[str]]] = []
+    before: list[str] = []
     for line in lines:
         mark = _CELL.match(line)
         if mark:
@@ -61,6 +62,10 @@ def _percent(lines: list[str]) -> list[tuple[str, str, list[str]]]:
             found.append(("markdown" if kind else "code", [], named))
         elif found:
             found[-1][1].append(line)
+        else:
+            before.append(line)
+    if found and "\n".join(before).strip():  # without a single mark the file is no lesson
+        found.insert(0, ("code", before, []))
     return [
         (kind, text, tags)
         for kind, inside, tags in found

@@ -1,12 +1,11 @@
-"""What is packed to report a wrong picture: the lesson, its values, the kit's version and the pictures, and nobody's
-measurements.
+"""What is packed to report a wrong picture: the lesson, its values, the kit's version and the pictures, without the
+bodies its code makes or loads. What an author wrote in the text between the cells goes as it stands.
 
 A body that a cell makes or loads is taken out of the copy before it is run; the pictures are of a size of the chart.
 """
 
 from __future__ import annotations
 
-import ast
 import io
 import json
 import platform
@@ -19,6 +18,7 @@ import nbformat
 from nbformat import NotebookNode
 
 from kit.booklet.asked_draft import AskedDraft
+from kit.booklet.bodies_out import bodies_out
 from kit.booklet.clean import without_outputs
 from kit.booklet.handover import Handover
 from kit.booklet.run_notebook import read_notebook, run_notebook
@@ -30,8 +30,6 @@ from kit.picture.svg_pen import svg
 from kit.proof import prove
 from kit.sewing.in_work import shown_scenes
 
-_BODIES = ("make_body", "load_body")
-_STAND_IN = '__import__("kit").workshop_chart()["W4"]'
 _PACKAGES = ("pattern-lesson-kit", "jupyterlab", "ipywidgets", "anywidget", "weasyprint", "shapely")
 _WIDE = 900.0
 _SAME = (1980, 1, 1, 0, 0, 0)  # the earliest moment a zip can name, so that the same report has the same bytes
@@ -79,32 +77,12 @@ def _handed_over(
 
 def without_bodies(book: NotebookNode) -> tuple[NotebookNode, int]:
     """The notebook with a size of the workshop's chart in the place of every body that a cell makes or loads, and how
-    many these were."""
-    count = 0
-    for cell in book.cells:
-        if cell.cell_type == "code":
-            cell.source, found = _without_bodies(cell.source)
-            count += found
+    many these were. Comments go as well; a cell that is no Python is left out."""
+    code = [cell for cell in book.cells if cell.cell_type == "code"]
+    sources, count = bodies_out([cell.source for cell in code])
+    for cell, source in zip(code, sources, strict=True):
+        cell.source = source
     return book, count
-
-
-def _without_bodies(source: str) -> tuple[str, int]:
-    try:
-        tree = ast.parse(source)
-    except SyntaxError:
-        return source, 0
-    calls = [
-        node
-        for node in ast.walk(tree)
-        if isinstance(node, ast.Call) and getattr(node.func, "id", getattr(node.func, "attr", "")) in _BODIES
-    ]
-    lines = source.split("\n")
-    for node in sorted(calls, key=lambda node: (node.lineno, node.col_offset), reverse=True):
-        end_line, end = node.end_lineno or node.lineno, node.end_col_offset or 0
-        head = lines[node.lineno - 1].encode()[: node.col_offset].decode()
-        tail = lines[end_line - 1].encode()[end:].decode()
-        lines[node.lineno - 1 : end_line] = [f"{head}{_STAND_IN}{tail}"]
-    return "\n".join(lines), len(calls)
 
 
 def _about(given: Handover, says: str, bodies: int) -> dict[str, object]:

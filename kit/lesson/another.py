@@ -92,10 +92,10 @@ def _cells(file: Path) -> list[str]:
         raise KitError(
             f"'{file.name}' is broken: it is not a notebook.", do="Open it in JupyterLab and save it again."
         ) from None
-    return [_plain(source) for source in cells]
+    return [plain_python(source) for source in cells]
 
 
-def _plain(source: str) -> str:
+def plain_python(source: str) -> str:
     """A cell's code as plain Python: as it stands, or, where it holds a notebook's own commands, written anew."""
     try:
         ast.parse(source)

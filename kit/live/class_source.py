@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import ast
 import re
+import tomllib
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path, PurePosixPath
@@ -18,6 +19,7 @@ from urllib.parse import unquote
 import nbformat
 from nbformat import NotebookNode
 
+from kit.booklet.bodies_out import bodies_out
 from kit.booklet.run_notebook import place, read_notebook
 from kit.errors import KitError
 from kit.lesson.exercise import short_name
@@ -31,15 +33,17 @@ _MOST = 40_000_000  # bytes of one file
 @dataclass(frozen=True)
 class Source:
     """A lesson made ready for a class copy: files by their path beside it, the notebook itself first, and what each
-    exercise's `answers` were written as, to be looked for afterwards."""
+    exercise's `answers` were written as, to be looked for afterwards; `bodies`: where one was left behind."""
 
     files: dict[str, bytes] = field(default_factory=dict)
     answers: list[str] = field(default_factory=list)
+    bodies: list[str] = field(default_factory=list)
 
 
-def class_source(notebook: Path, name: str, exercises: Sequence[str] | None = None) -> Source:
+def class_source(notebook: Path, name: str, exercises: Sequence[str] | None = None, *, public: bool = False) -> Source:
     """`notebook` stripped, as the file `name`, with the pictures and other files of its folder that it names, and
     other lessons it opens, stripped as well. `exercises` are the short names of those that come along, None: all.
+    `public`: a size of the chart stands in the place of every body, and no body file comes along.
 
     Raises `KitError` for a cell that cannot be read, and for an answer that is not written out in its exercise.
     """
@@ -51,6 +55,8 @@ def class_source(notebook: Path, name: str, exercises: Sequence[str] | None = No
         book = read_notebook(path)
         wanted = exercises if called == name else None
         stripped = _stripped(book, made, wanted)
+        if public:
+            made.bodies.extend([path.name] * _without_bodies(stripped))
         made.files[called] = (nbformat.writes(stripped) + "\n").encode("utf-8")
         for used in dict.fromkeys(_named(stripped)):
             found = _inside(folder, used)
@@ -59,6 +65,8 @@ def class_source(notebook: Path, name: str, exercises: Sequence[str] | None = No
             if found.suffix == ".ipynb":
                 if found != notebook.resolve() and used not in [other for _, other in waiting]:
                     waiting.append((found, used))
+            elif public and _is_body(found):
+                made.bodies.append(used)
             elif found.stat().st_size <= _MOST:
                 made.files[used] = found.read_bytes()
     return made
@@ -108,6 +116,14 @@ def _code(source: str, where: str, made: Source, exercises: Sequence[str] | None
     return ast.unparse(tree), bool(calls)
 
 
+def _without_bodies(book: NotebookNode) -> int:
+    code = [cell for cell in book.cells if cell.cell_type == "code"]
+    sources, count = bodies_out([cell.source for cell in code])
+    for cell, source in zip(code, sources, strict=True):
+        cell.source = source
+    return count
+
+
 def _is_exercise(node: ast.AST) -> bool:
     return isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.func.attr == "exercise"
 
@@ -155,6 +171,16 @@ def _named(book: NotebookNode) -> Iterator[str]:
         else:
             for found in _LINKED.finditer(cell.source):
                 yield unquote(found[1] or found[2])
+
+
+def _is_body(path: Path) -> bool:
+    """Whether the file holds somebody's measurements, as `save_body` writes them."""
+    if path.suffix != ".toml":
+        return False
+    try:
+        return bool({"measured", "own"} & tomllib.loads(path.read_text("utf-8")).keys())
+    except (OSError, ValueError):
+        return True  # a broken one may still be read by a person
 
 
 def _inside(folder: Path, name: str) -> Path | None:

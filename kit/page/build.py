@@ -44,6 +44,8 @@ from kit.resources import templates
 LESSON = "lesson.ipynb"
 _EDITION = re.compile(r"edition-[0-9a-f]{12}")
 _SCRIPTS = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css")
+_PATIENCE = 600.0  # seconds in which the page's own Python must have drawn every step
+_FIRST = "// Keeps one edition of the lesson on the device"  # how sw.js.j2 begins
 _OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts")
 
 
@@ -77,7 +79,7 @@ def build_page(
     book = read_notebook(notebook)
     _check_free(out)
     taken = core(pyodide, progress)
-    source = class_source(notebook, LESSON)
+    source = class_source(notebook, LESSON, public=True)
     progress(f"Running {notebook.name} from the top")
     given = run_notebook(
         book, notebook.resolve().parent, name=notebook.name, sizes=(DRAFTED,) if cloth else (), timeout=timeout
@@ -143,13 +145,19 @@ def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapp
                 path.parent.mkdir(parents=True, exist_ok=True)
                 path.write_bytes(data)
         code = _TRIAL.format(kit=str(Path(scratch) / "kit"), options=json.dumps(json.dumps(options)))
-        ran = subprocess.run(
-            [sys.executable, "-I", "-S", "-B", "-c", code],
-            cwd=Path(scratch) / "lesson",
-            capture_output=True,
-            text=True,
-            timeout=600,
-        )
+        try:
+            ran = subprocess.run(
+                [sys.executable, "-I", "-S", "-B", "-c", code],
+                cwd=Path(scratch) / "lesson",
+                capture_output=True,
+                text=True,
+                timeout=_PATIENCE,
+            )
+        except subprocess.TimeoutExpired:
+            raise KitError(
+                f"the lesson cannot be worked in a browser: its steps were not all drawn within {_PATIENCE:g} seconds.",
+                do="Look for a loop that does not end, or build with fewer --languages.",
+            ) from None
     said = ran.stdout.strip().splitlines()
     if ran.returncode or not said:
         last = (ran.stderr.strip().splitlines() or ["it ended without a word"])[-1]
@@ -300,6 +308,10 @@ def _notes(given: Handover, offered: Sequence[str], source: Source, cloth: bool)
     notes = [
         "Whoever opens the page can read the lesson's code: its cells travel with it, without comments.",
         "Answers of exercises are not inside." if source.answers else "",
+        "Bodies stay behind: where a cell makes or loads one, size W4 of the workshop's chart stands; body files are "
+        "not packed. The lesson's own texts go as they stand."
+        if source.bodies
+        else "",
         "notices.txt names the work of others that travels with it.",
         "Left out: pattern pages and cutting layouts (a reader can send you a body file instead), "
         "photographs, markdown cells, fittings.",
@@ -317,8 +329,17 @@ def _notes(given: Handover, offered: Sequence[str], source: Source, cloth: bool)
 def _check_free(out: Path) -> None:
     if out.exists() and not out.is_dir():
         raise KitError(f"'{out}' is a file.", where="--out", do="Name a folder.")
-    if out.is_dir() and any(out.iterdir()) and not (out / "sw.js").is_file():
+    if out.is_dir() and any(out.iterdir()) and not _ours(out):
         raise KitError(f"'{out}' holds something else.", where="--out", do="Name an empty folder, or a new one.")
+
+
+def _ours(out: Path) -> bool:
+    """Whether the folder holds a page built before: an edition beside a sw.js that begins as ours does."""
+    try:
+        begins = (out / "sw.js").read_bytes().startswith(_FIRST.encode())
+    except OSError:
+        return False
+    return begins and any(each.is_dir() and _EDITION.fullmatch(each.name) for each in out.iterdir())
 
 
 def _write(out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str, ...], notes: tuple[str, ...]) -> Page:
@@ -360,7 +381,7 @@ def _write(out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str
         ],
     }
     files = ["./", "page.webmanifest", *(f"{edition}/{name}" for name in wanted)]
-    service = pages.get_template("sw.js.j2").render(edition=edition, slug=slug(title), files=json.dumps(files))
+    service = pages.get_template("sw.js.j2").render(edition=edition, files=json.dumps(files))
     make_folder(out)
     for name, data in parts.items():
         write_atomically(out / edition / name, data)

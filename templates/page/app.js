@@ -43,13 +43,15 @@ function room() {
   return [Math.round(box.width), Math.round(box.height)];
 }
 
-let drawn_at = 0;
+let drawn_at = 0, again = 0;
 
 function draw() {
   const asked = performance.now();
   engine.draw({ ...setting(), do: "draw", step: state.step, room: room() }, (told) => {
     if (!told.ok) return refused(told.said);
     good = JSON.stringify({ values: state.values, size: state.size, own: state.own, body: state.body });
+    if ($("picture").classList.contains("stale")) trouble("");
+    again = 0;
     show(told);
     requestAnimationFrame(() => {
       drawn_at += 1;
@@ -260,7 +262,9 @@ function stopped() {
   keep();
   refused(words.stopped);
   $("mend").hidden = true;
-  draw();
+  if (about) draw();
+  else if (++again <= 2) begin();
+  else failed(words.stopped);
 }
 
 function failed(why) {

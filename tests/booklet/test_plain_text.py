@@ -50,6 +50,12 @@ def test_tags_and_quoted_markdown_are_read(tmp_path: Path) -> None:
     assert code.source == "x = 1"
 
 
+def test_what_stands_before_the_first_mark_is_a_cell(tmp_path: Path) -> None:
+    path = tmp_path / "a.py"
+    path.write_text("# ---\n# x: y\n# ---\nfrom kit import *\n\n# %%\nx = 1\n", encoding="utf-8")
+    assert [cell.source for cell in read_notebook(path).cells] == ["from kit import *", "x = 1"]
+
+
 @pytest.mark.parametrize(("name", "says"), [("a.py", "# %%"), ("a.md", "```python")])
 def test_a_text_without_cells_says_what_is_needed(name: str, says: str, tmp_path: Path) -> None:
     path = tmp_path / name

@@ -54,7 +54,14 @@ def test_a_report_has_everything_but_the_body(
         ('mine = kit.make_body({"a": "1 cm"})', 1),
         ('a = load_body("me.toml"); b = make_body({"ä": "1 cm"}, name="x")', 2),
         ("make_body = 3", 0),
-        ("not python (", 0),
+        ("not python ('1 cm'", 1),
+        ('%matplotlib inline\nb = make_body({"a": "1 cm"}, name="me.toml")', 1),
+        ('%%time\nb = make_body({"a": "1 cm"})', 1),
+        ('b = exec("make_body({1 cm})")', 1),
+        ('from kit import make_body as mb  # me.toml\nm = {}\nm["me.toml"] = "1 cm"\nb = mb(m)', 1),
+        ('m = {"a": "1 cm"}\nfor n in ["me.toml"]:\n    b = kit.Body(n, m)', 1),
+        ('def of(m):\n    return make_body(m)\nb = of({"a": "1 cm"})', 2),
+        ('from functools import partial\np = partial(make_body, name="me.toml")\nb = p({"a": "1 cm"})', 2),
     ],
 )
 def test_bodies_are_found_in_code(source: str, count: int) -> None:
@@ -62,3 +69,10 @@ def test_bodies_are_found_in_code(source: str, count: int) -> None:
     changed, found = without_bodies(book)
     assert found == count
     assert not count or ("1 cm" not in changed.cells[0].source and "me.toml" not in changed.cells[0].source)
+
+
+def test_measurements_in_a_cell_of_their_own_go_too_and_the_rest_stays() -> None:
+    sources = ['mine: dict = {"bust_girth": "97.3 cm"}', "body = make_body(mine)", 'ease = 97.3\nsay = "Ottilie"']
+    book = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(source) for source in sources])
+    made = [cell.source for cell in without_bodies(book)[0].cells]
+    assert "97.3" not in made[0] and "make_body" not in made[1] and made[2] == "ease = 97.3\nsay = 'Ottilie'"

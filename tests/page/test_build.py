@@ -10,6 +10,7 @@ import sys
 import zipfile
 from pathlib import Path
 
+import nbformat
 import pytest
 
 from kit.errors import KitError
@@ -129,6 +130,48 @@ def test_a_folder_of_something_else_is_left_alone(tmp_path: Path) -> None:
     with pytest.raises(KitError, match="holds something else"):
         build.build_page(WRAP, tmp_path, pyodide=tmp_path)
     assert [path.name for path in tmp_path.iterdir()] == ["letter.txt"]
+
+
+def test_the_page_of_another_is_left_alone(tmp_path: Path) -> None:
+    """Any site may have a sw.js; ours begins with our own line and has an edition beside it."""
+    begins = (ROOT / "templates" / "page" / "sw.js.j2").read_text("utf-8")
+    for script, edition in (("self.x = 1;", True), (begins, False)):
+        out = tmp_path / str(edition)
+        (out / ("edition-0123456789ab" if edition else "other")).mkdir(parents=True)
+        (out / "sw.js").write_text(script, "utf-8")
+        with pytest.raises(KitError, match="holds something else"):
+            build._check_free(out)
+    (tmp_path / "False" / "edition-0123456789ab").mkdir()
+    build._check_free(tmp_path / "False")
+
+
+def test_steps_that_do_not_end_are_said(files: dict[str, bytes], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(build, "_PATIENCE", 0.01)
+    with pytest.raises(KitError, match="not all drawn within"):
+        build._try(files, {"lesson.ipynb": b"{}"}, {"languages": ["en"], "sliders": None, "cloth": {}})
+
+
+def test_the_offline_copy_is_the_paths_own_and_fresh(tmp_path: Path) -> None:
+    build._write(tmp_path, {"a.js": b"1", "notices.txt": b""}, "Pebble top", ("en",), ())
+    script = (tmp_path / "sw.js").read_text("utf-8")
+    assert "registration.scope" in script and 'cache: "reload"' in script and "pebble" not in script.lower()
+    build._check_free(tmp_path)
+
+
+def test_nobodys_body_is_in_a_page(files: dict[str, bytes], tmp_path: Path) -> None:
+    for name in ("ada.toml", "ben.toml"):
+        (tmp_path / name).write_text('name = "Ada"\n[measured]\nbust_girth = "97.3 cm"\n', "utf-8")
+    book = nbformat.read(WRAP, as_version=4)
+    start = "from kit import make_body as mb, load_body"
+    code = 'm = {"bust_girth": "97.3 cm"}\nb = mb(m, name="Ada")\nlesson.choose(body=b)'
+    for source in (start, code, 'ada = load_body("ada.toml")', 'also = "ben.toml"'):
+        book.cells.append(nbformat.v4.new_code_cell(source))
+    nbformat.write(book, tmp_path / "top.ipynb")
+    source = class_source(tmp_path / "top.ipynb", "lesson.ipynb", public=True)
+    assert source.bodies == ["top.ipynb", "top.ipynb", "ben.toml"]
+    assert not {"ada.toml", "ben.toml"} & source.files.keys()
+    assert not [word for word in (b"97.3", b"Ada", b"ada.toml") if word in source.files["lesson.ipynb"]]
+    build._try(files, source.files, {"languages": ["en"], "sliders": None, "cloth": {}})
 
 
 def test_icons() -> None:
