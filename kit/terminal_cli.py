@@ -101,16 +101,18 @@ def _plain_signs() -> Iterator[None]:
 @contextmanager
 def _stopped_by_signals() -> Iterator[None]:
     """Inside the block a request to end (the machine goes down, the terminal is closed) stops the work as Ctrl-C does,
-    so that nothing is left lying about and every process begun is ended."""
+    so that nothing is left lying about and every process begun is ended. What the caller has ignored (nohup does so
+    with the closing of the terminal) stays ignored."""
 
     def stop(number: int, frame: object) -> None:
-        signal.raise_signal(signal.SIGINT)  # whoever waits for Ctrl-C hears it
+        raise KeyboardInterrupt  # not SIGINT, which a job in the background of a script ignores
 
     before = []
     for name in ("SIGTERM", "SIGHUP"):
         try:
             number = getattr(signal, name)
-            before.append((number, signal.signal(number, stop)))
+            if signal.getsignal(number) not in (signal.SIG_IGN, None):  # None: set by something other than Python
+                before.append((number, signal.signal(number, stop)))
         except (AttributeError, ValueError):  # no such signal here; not the main thread
             pass
     try:

@@ -107,6 +107,28 @@ def test_a_request_to_end_is_heard_and_handlers_are_put_back(monkeypatch: pytest
     assert signal.getsignal(signal.SIGTERM) == before
 
 
+@pytest.mark.skipif(os.name != "posix", reason="sends signals")
+def test_what_the_caller_ignores_stays_ignored_and_a_job_in_the_background_ends() -> None:
+    """POSIX.1-2017, "Shell Command Language" 2.11: a shell without job control has a job begun with & ignore SIGINT;
+    nohup (same standard, "Utilities") has it ignore SIGHUP."""
+    code = """
+import os, signal, sys, time
+signal.signal(signal.SIGINT, signal.SIG_IGN)
+signal.signal(signal.SIGHUP, signal.SIG_IGN)
+from kit.terminal_cli import ended
+def run():
+    os.kill(os.getpid(), signal.SIGHUP)
+    os.kill(os.getpid(), signal.SIGINT)
+    print("goes on", flush=True)
+    os.kill(os.getpid(), signal.SIGTERM)
+    time.sleep(1)
+    return 0
+sys.exit(ended(run))
+"""
+    done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stdout) == (130, "goes on\n") and "stopped" in done.stderr
+
+
 def test_a_reader_that_has_enough_is_no_fault() -> None:
     shell = f"{sys.executable} -m kit.cli --help | head -n 1"
     done = subprocess.run(

@@ -20,6 +20,7 @@ from kit.errors import KitError
 from kit.scratch import alone_in, scratch
 
 _BEFORE, _PLACING = "before", "placing.json"
+_MAKING = ".lessonkit-booklet-"  # a release keeps folders of its own beside these
 
 
 @contextmanager
@@ -27,7 +28,7 @@ def alone_for(out: Path) -> Iterator[Path]:
     """A folder in `out` to make the files in, which nobody else uses; leftovers of ended builds are cleared away first.
     Raises `KitError` when `out` is removed while it is used."""
     with alone_in(out):
-        working = scratch(".lessonkit-", out, _put_back)
+        working = scratch(_MAKING, out, _put_back)
         made = working.__enter__()
     own = made.stat().st_ino
     try:

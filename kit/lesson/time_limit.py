@@ -28,11 +28,13 @@ from kit.lesson.where import here
 TIME_LIMIT = 5.0
 """Seconds that drafting may take when a lesson says nothing else."""
 TRIED = 1.0
-"""Seconds for a draft that is only tried, such as one of many in a search."""
+"""Seconds that a draft which is only tried, one of many in a search, may take at least."""
 LONGEST = 3600.0
 _AGAIN = 0.05  # seconds after which a stop that the step's own code caught comes again
 _LOOK = 0.2  # seconds between two looks of the thread
 _KEPT = 8
+_REMEMBERED = 30.0  # seconds; what was slow once (a busy machine, a first import) is tried again after them
+_clock = time.monotonic
 
 
 class _Cut(BaseException):
@@ -142,8 +144,8 @@ Asked = tuple[tuple[Entry, ...], Body, Mapping[str, float]]
 @contextmanager
 def within(seconds: float, entries: tuple[Entry, ...], body: Body, values: Mapping[str, float]) -> Iterator[None]:
     """Draft inside the block for `seconds` at most. Drafting inside drafting has no limit of its own. What once ran out
-    of time is refused at once when the same is asked again. Raises `KitError` naming the step when the time is up, or
-    `DraftingInterrupted` when a cell that drafts is interrupted."""
+    of time is refused at once when the same is asked again within half a minute. Raises `KitError` naming the step when
+    the time is up, or `DraftingInterrupted` when a cell that drafts is interrupted."""
     if _WATCH.get() is not None:
         yield
         return
@@ -174,20 +176,23 @@ def within(seconds: float, entries: tuple[Entry, ...], body: Body, values: Mappi
 
 # ---- what ran out of time before --------------------------------------------------------------------------
 
-_SPENT: list[tuple[Asked, float, KitError]] = []
+_SPENT: list[tuple[Asked, float, KitError, float]] = []
 
 
 def _remember(asked: Asked, seconds: float, culprit: Entry | None, refusal: KitError) -> None:
     """A lesson whose step does not end is asked for again by every cell and every view; each would wait anew."""
     entries, body, values = asked
     upto = entries.index(culprit) + 1 if culprit in entries else len(entries)
-    _SPENT.append(((entries[:upto], body, dict(values)), seconds, refusal))
+    _SPENT.append(((entries[:upto], body, dict(values)), seconds, refusal, _clock()))
     del _SPENT[:-_KEPT]
 
 
 def _spent(asked: Asked, seconds: float) -> KitError | None:
     entries, body, values = asked
-    for (spent, spent_body, spent_values), limit, refusal in _SPENT:
+    oldest = _clock() - _REMEMBERED
+    for (spent, spent_body, spent_values), limit, refusal, since in _SPENT:
+        if since < oldest:
+            continue
         if seconds <= limit and spent_values == dict(values) and entries[: len(spent)] == spent and spent_body == body:
             return refusal
     return None

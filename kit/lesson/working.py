@@ -6,6 +6,7 @@ change only the pieces it was given. What it made is frozen and recorded before 
 
 from __future__ import annotations
 
+import time
 from collections.abc import Mapping, Sequence
 from copy import copy
 from dataclasses import dataclass, field, replace
@@ -123,13 +124,24 @@ class Reworking:
 
     `reached` is the index of the entry that refused the `values` as they are, the number of entries when none did;
     `refused` says why, empty when they can be drafted, and then `pattern` is what they give. Raises `KitError` for
-    values outside their range and for a body that the block refuses."""
+    values outside their range and for a body that the block refuses.
 
-    def __init__(self, definition: Definition, body: Body, values: Mapping[str, float]) -> None:
+    Each draft may take the lesson's own time limit. `hurried` is for a search somebody waits for: one draft of it may
+    take `TRIED` seconds or three times as long as the `values` as they are took, never more than the limit."""
+
+    def __init__(
+        self, definition: Definition, body: Body, values: Mapping[str, float], *, hurried: bool = False
+    ) -> None:
         self._table = _Table(definition, body, values)
         self.definition, self.body, self.values = self._table.definition, self._table.body, dict(values)
         self._before: list[tuple[dict[str, Piece], dict[str, Strip], _Made]] = []
+        limit = self._seconds = self.definition.time_limit
+        begun = time.monotonic()
         self.pattern, _, self.refused = self._work(self._table, _Made(), 0, keep=True)
+        if hurried:
+            took = time.monotonic() - begun
+            # What ran out of time says nothing of how long a sound draft takes.
+            self._seconds = min(limit, TRIED if took >= limit else max(TRIED, 3 * took))
         self.reached = len(self._before) - 1
         if (refusal := self._table.outside()) is not None:  # where it could be drafted too, any value may mend it
             self.pattern, self.refused = None, str(refusal)
@@ -157,7 +169,7 @@ class Reworking:
         entries = self.definition.entries
         index = start
         try:
-            with within(min(TRIED, self.definition.time_limit), entries, self.body, table.values):
+            with within(self._seconds, entries, self.body, table.values):
                 for index in range(start, len(entries) + 1):
                     if keep:
                         self._before.append((dict(table.pieces), dict(table.strips), made.copy()))

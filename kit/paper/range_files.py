@@ -88,7 +88,7 @@ def range_files(
     if nested:
         made.update(_nested(patterns, chart, asked, tell))
     for pattern in patterns:
-        tail = f"-{_plain(pattern.body.name)}" if several else ""
+        tail = f"-{plain_size(pattern.body.name)}" if several else ""
         if several:
             tell(say("paper.doing_size", size=pattern.body.name))
         if not nested or asked.each:
@@ -164,5 +164,6 @@ def _with(name: str, tail: str) -> str:
     return f"{stem}{tail}{dot}{kind}"
 
 
-def _plain(name: str) -> str:
+def plain_size(name: str) -> str:
+    """A size as it ends the names of its files: "38/40" is "38-40"."""
     return re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-") or "size"

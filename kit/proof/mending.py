@@ -134,7 +134,7 @@ class _Trials:
     def __init__(self, definition: Definition, body: Body, values: Mapping[str, float], system: System) -> None:
         self.definition, self.body, self.values, self.system = definition, body, dict(values), system
         self.spent = 0
-        self._again = Reworking(definition, body, values)
+        self._again = Reworking(definition, body, values, hurried=True)
         self._check: tuple[str, ...] = ()
         self._amount = 0.0
         self.step: tuple[str, ...] = ()  # what the failing step uses

@@ -7,7 +7,9 @@ good one as it was. The same notebook gives the same bytes, and files of the sam
 
 from __future__ import annotations
 
+import hashlib
 import io
+import json
 import os
 import tempfile
 from collections.abc import Callable, Sequence
@@ -38,7 +40,7 @@ from kit.errors import KitError
 from kit.language import say, speaking
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER
-from kit.paper.range_files import RangeRequest, range_files
+from kit.paper.range_files import RangeRequest, plain_size, range_files
 from kit.paper.request import PageRequest
 from kit.proof import prove
 from kit.prose.readings import ruling_of
@@ -46,13 +48,25 @@ from kit.release import gate
 from kit.release.gate import NotReady, Reason
 from kit.release.previews import previews
 from kit.release.start_here import Handed, SizeFiles, start_here
-from kit.release.summary import SCHEMA, SUMMARY, SUMS, FileMade, schema_text, summary_json, summary_text, sums_text
+from kit.release.summary import (
+    FORMAT,
+    SCHEMA,
+    SUMMARY,
+    SUMS,
+    FileMade,
+    schema_text,
+    summary_json,
+    summary_text,
+    sums_text,
+)
 from kit.rulers import ruled
 from kit.scratch import alone_in, scratch
 
 _FOLDERS = {"pages": "pages", "sheet": "copy-shop", "projector": "projector", "pattern": "files"}
 _KINDS = {"pages": "pages", "sheet": "sheet", "projector": "projector"}
 LICENCE = "LICENCE.txt"
+_TOLD = 5  # files named in a refusal
+_OF_SYSTEM = (".DS_Store", "Thumbs.db", "desktop.ini")  # put into folders by the computer's own file windows
 
 
 @dataclass(frozen=True)
@@ -245,8 +259,10 @@ class _Work:
     def _paper(self, name: str, data: bytes, tongue: str, head: str) -> None:
         family = name.split("-")[0].split(".")[0]
         stem = name.rsplit(".", 1)[0]
-        nested = stem.endswith("-sizes")
-        size = "" if nested else next((s for s in self._names() if f"-{s.lower()}" in stem), self._names()[0])
+        if family == "projector":  # its files end in the ground they are on
+            stem = stem.removesuffix("-light").removesuffix("-dark")
+        nested, names = stem.endswith("-sizes"), self._names()
+        size = "" if nested else next((s for s in names if stem.endswith(f"-{plain_size(s)}")), names[0])
         kind = "data" if name.endswith(".json") else _KINDS.get(family, "cut")
         if nested and kind in ("pages", "sheet"):
             kind = "nested"
@@ -254,14 +270,14 @@ class _Work:
         self.files[f"{head}{_FOLDERS[family]}/{name}"] = FileMade(data, kind, tongue, size, count)
 
     def _names(self) -> list[str]:
-        """The sizes, longest names first, so that W10 is not taken for W1."""
-        return sorted((pattern.body.name for pattern in self.sizes), key=lambda name: -len(name))
+        """The sizes, longest names first, so that "W4 long" is not taken for "Long"."""
+        return sorted((pattern.body.name for pattern in self.sizes), key=lambda name: -len(plain_size(name)))
 
     def _handed(self, head: str) -> Handed:
         own = {path.removeprefix(head): made for path, made in self.files.items() if path.startswith(head)}
         names = [pattern.body.name for pattern in self.sizes]
         several = len(names) > 1
-        rows = [_row(own, name, f"-{name.lower()}" if several else "") for name in names]
+        rows = [_row(own, name, f"-{plain_size(name)}" if several else "") for name in names]
         if several:
             rows.append(_row(own, say("release.all_sizes"), "-sizes"))
         booklets = [path for path in own if path.startswith("booklet/booklet")]
@@ -298,12 +314,38 @@ def _free(out: Path) -> None:
         return
     if not out.is_dir():
         raise KitError("there is a file where the folder should go.", where=str(out), do="Choose another with --out.")
-    if any(out.iterdir()) and not (out / SUMMARY).is_file():
+    strange = _strange(out)
+    if strange is None:
         raise KitError(
             "the folder holds other things than an earlier release; a release takes the place of all that is in it.",
             where=str(out),
             do="Choose an empty or a new folder with --out.",
         )
+    if strange:
+        more = f" and {len(strange) - _TOLD} more" if len(strange) > _TOLD else ""
+        raise KitError(
+            f"beside the earlier release the folder holds {', '.join(strange[:_TOLD])}{more}; a release takes the "
+            "place of all that is in it.",
+            where=str(out),
+            do="Move that elsewhere, or choose an empty or a new folder with --out.",
+        )
+
+
+def _strange(out: Path) -> list[str] | None:
+    """The files in `out` that no release put there; None where it is neither empty nor a release."""
+    try:
+        if not any(out.iterdir()):
+            return []
+        told = json.loads((out / SUMMARY).read_text(encoding="utf-8"))
+        if not isinstance(told, dict) or told.get("format") != FORMAT:
+            return None
+        lines = (out / SUMS).read_text(encoding="utf-8").splitlines()
+    except (OSError, ValueError):
+        return None
+    known = {line.partition("  ")[2] for line in lines} | {SUMS, SUMMARY}
+    found = (path for path in out.rglob("*") if path.is_symlink() or not path.is_dir())
+    names = (path.relative_to(out).as_posix() for path in found if path.name not in _OF_SYSTEM)
+    return sorted(name for name in names if name not in known)
 
 
 def _put(made: dict[str, bytes], out: Path, moment: int) -> None:
@@ -312,7 +354,7 @@ def _put(made: dict[str, bytes], out: Path, moment: int) -> None:
     make_folder(out.parent)
     with (
         alone_in(out.parent),
-        scratch(f".lessonkit-release-{out.name}-", out.parent, partial(_brought_back, out)) as beside,
+        scratch(_beside(out), out.parent, partial(_brought_back, out)) as beside,
     ):
         new, old = beside / "new", beside / "old"
         try:
@@ -338,6 +380,11 @@ def _put(made: dict[str, bytes], out: Path, moment: int) -> None:
                 where=str(out),
                 do="What was there before is untouched. Choose another folder with --out, or make this one writable.",
             ) from error
+
+
+def _beside(out: Path) -> str:
+    """How the scratch folders of `out` begin: no beginning of another's, as "top" is one of "top-2"."""
+    return f".lessonkit-release-{hashlib.sha256(out.name.encode()).hexdigest()[:16]}-"
 
 
 def _brought_back(out: Path, left: Path) -> None:

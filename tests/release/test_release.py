@@ -9,6 +9,7 @@ import io
 import json
 import os
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import jsonschema
@@ -17,12 +18,14 @@ import pytest
 from nbformat import NotebookNode
 from PIL import Image
 
+from kit.booklet.put_in_place import _MAKING, alone_for
 from kit.errors import KitError
 from kit.language import languages, speaking
 from kit.release import release as releasing
 from kit.release.gate import NotReady
 from kit.release.release import AskedRelease, Released, release
 from kit.release.start_here import Handed, SizeFiles, start_here
+from kit.release.summary import FORMAT, sums_text
 from tests.booklet.conftest import PNG, lesson_at, markdown
 
 ASKED = AskedRelease(forms="a4,html", size="W4", sizes=("W4", "W5"), allow=("ranges",))
@@ -175,6 +178,61 @@ def test_a_folder_of_other_things_is_left_alone(tmp_path: Path) -> None:
     assert (tmp_path / "thesis.txt").read_text() == "mine"
     with pytest.raises(KitError, match="there is a file where the folder should go"):
         release(tmp_path / "lesson" / "pebble_top.ipynb", tmp_path / "thesis.txt", ASKED)
+
+
+def test_a_release_with_files_of_somebody_elses_is_left_alone(tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    files = {"files/pattern.svg": b"<svg/>", "release.json": json.dumps({"format": FORMAT}).encode()}
+    releasing._put({**files, "SHA256SUMS": sums_text(files).encode()}, out, 1_000_000_000)
+    (out / "files" / ".DS_Store").write_bytes(b"")  # written by the computer itself
+    releasing._free(out)
+    (out / "files" / "my notes.txt").write_text("mine")
+    with pytest.raises(KitError, match=r"holds files/my notes\.txt; .*Move that elsewhere"):
+        releasing._free(out)
+    assert (out / "files" / "my notes.txt").read_text() == "mine"
+
+
+@pytest.mark.parametrize("text", ["{}", "[]", "not JSON", '{"format": "another program"}'])
+def test_a_file_of_that_name_makes_no_release(tmp_path: Path, text: str) -> None:
+    (tmp_path / "release.json").write_text(text)
+    (tmp_path / "SHA256SUMS").write_text("")
+    with pytest.raises(KitError, match="holds other things than an earlier release"):
+        releasing._free(tmp_path)
+
+
+@pytest.mark.parametrize(
+    ("sizes", "name", "size"),
+    [
+        (("A", "B"), "pages-a4-b.pdf", "B"),
+        (("A", "B"), "projector-a-dark.pdf", "A"),
+        (("38/40", "42/44"), "pages-letter-42-44.pdf", "42/44"),
+        (("Long", "W4 long"), "sheet-a0-w4-long.pdf", "W4 long"),
+        (("Long", "W4 long"), "pattern-long.svg", "Long"),
+        (("W1", "W10"), "projector-w10-light.pdf", "W10"),
+        (("A", "B"), "pages-a4-sizes.pdf", ""),
+    ],
+)
+def test_a_file_is_said_to_be_of_its_own_size(
+    sizes: tuple[str, ...], name: str, size: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(releasing, "_pages", lambda data: 1)
+    work = releasing._Work.__new__(releasing._Work)
+    work.sizes = tuple(SimpleNamespace(body=SimpleNamespace(name=each)) for each in sizes)  # type: ignore[misc]
+    work.files = {}
+    work._paper(name, b"", "en", "")
+    assert [made.size for made in work.files.values()] == [size]
+
+
+def test_scratch_folders_of_one_are_none_of_anothers(tmp_path: Path) -> None:
+    names = [releasing._beside(tmp_path / name) for name in ("top", "top-2", "top-2-x")] + [_MAKING]
+    assert not [(a, b) for a in names for b in names if a is not b and a.startswith(b)]
+    other = tmp_path / f"{releasing._beside(tmp_path / 'top-2')}killed"
+    other.mkdir()
+    releasing._put({"release.json": b"{}"}, tmp_path / "top", 1_000_000_000)
+    with alone_for(tmp_path):
+        assert other.is_dir(), "it waits for its own release"
+    releasing._put({"release.json": b"{}"}, tmp_path / "top-2", 1_000_000_000)
+    assert not other.exists()
 
 
 def test_the_folder_is_exchanged_in_one_step(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
