@@ -37,7 +37,7 @@ REASONS = {
     "proof": (1, "a call in a cell"),
     "prose": (3, "braces in the author's text, a sentence of an operation"),
     "reference": (1, "a verb named where a practice lesson is made"),
-    "release": (6, "options of whoever makes a release, and its folder"),
+    "release": (7, "options of whoever makes a release, and its folder"),
     "resources.py": (1, "an installation that lacks files"),
     "roster": (10, "a table of bodies, options and workers of whoever makes the sets"),
     "scratch.py": (1, "the computer refuses a folder to whoever builds"),
