@@ -29,7 +29,7 @@ REASONS = {
         "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
     "live": (46, "calls in a cell, answers to exercises, options of a class"),
-    "page": (19, "building a page: its folder, its core, options, and what of a lesson cannot be in it"),
+    "page": (20, "building a page: its folder, its core, options, and what of a lesson cannot be in it"),
     "paper": (1, "a fault of the DXF writer itself"),
     "picture": (1, "a fault of a pen itself"),
     "piece": (10, "names of edges, darts and pleats written in code"),
