@@ -60,7 +60,7 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
     assert rows[0] + rows[2] <= panel[0] + panel[2] + 1, "no slider stands outside"
     if wide >= 1280:
         assert picture[1] + picture[3] <= high, "the whole picture is on the screen beside the sliders"
-        page.locator(".lessonkit-row").last.scroll_into_view_if_needed()
+        page.locator(".lessonkit-rows .lessonkit-row").last.scroll_into_view_if_needed()
         painted(page, 2)
         top = page.evaluate(BOX, ".lessonkit-picture")
         assert top[1] >= 0 and top[1] + top[3] <= high, "and stays there while they scroll"
