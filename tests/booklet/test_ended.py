@@ -40,7 +40,14 @@ def build(notebook: Path, out: Path, home: Path) -> subprocess.Popen[str]:
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
         text=True,
+        # Signals are as in a shell's foreground, however the tests were begun: what is ignored stays ignored.
+        preexec_fn=_hear_all,
     )
+
+
+def _hear_all() -> None:
+    for number in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+        signal.signal(number, signal.SIG_DFL if number != signal.SIGINT else signal.default_int_handler)
 
 
 def wait_until(holds: Callable[[], bool]) -> None:
