@@ -9,6 +9,7 @@ from __future__ import annotations
 import importlib.util
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -67,6 +68,13 @@ def tell(python: Path, folder: Path, expression: str) -> object:
     return json.loads(run(python, "-P", "-c", code, cwd=folder))
 
 
+def of_readme_alone() -> set[str]:
+    """Pictures in the folder of lessons that the README shows and no notebook does: they stay out of the wheel."""
+    shown = set(re.findall(r"\(example_notebooks/([^)]+\.png)\)", (ROOT / "README.md").read_text("utf-8")))
+    lessons = "".join(path.read_text("utf-8") for path in (ROOT / "example_notebooks").glob("*.ipynb"))
+    return {name for name in shown if name not in lessons}
+
+
 def files(folder: Path) -> set[str]:
     """Relative names of the files in `folder` that git would keep."""
     skipped = {"__pycache__", ".ipynb_checkpoints"}
@@ -79,7 +87,10 @@ def test_the_wheel_carries_the_package_and_its_folders(wheel: Path) -> None:
         names = set(archive.namelist())
     assert {"kit/__init__.py", "kit/py.typed", "kit/units.py", "kit/resources.py"} <= names
     assert {f"kit/_templates/{name}" for name in files(ROOT / "templates")} <= names
-    assert {f"kit/_examples/{name}" for name in files(ROOT / "example_notebooks")} <= names
+    left = of_readme_alone()
+    assert left == {"pictures/booklet.png"}
+    assert {f"kit/_examples/{name}" for name in files(ROOT / "example_notebooks") - left} <= names
+    assert not {f"kit/_examples/{name}" for name in left} & names
     roots = {name.split("/")[0] for name in names}
     assert roots == {"kit", "pattern_lesson_kit-0.1.0.dist-info"}
 
@@ -93,7 +104,8 @@ def test_the_kit_comes_from_the_wheel(python: Path, tmp_path: Path) -> None:
 def test_its_folders_are_found_in_the_wheel(python: Path, tmp_path: Path, which: str, source: str) -> None:
     folder = Path(str(tell(python, tmp_path, f"kit.resources.{which}()")))
     assert folder.is_relative_to(python.parent.parent)
-    assert files(folder) == files(ROOT / source) != set()
+    left = of_readme_alone() if which == "examples" else set()
+    assert files(folder) == files(ROOT / source) - left != set()
     for name in files(folder):
         assert (folder / name).read_bytes() == (ROOT / source / name).read_bytes(), name
 
