@@ -10,11 +10,13 @@ Without a running loop (plain Python) they work at once.
 from __future__ import annotations
 
 import asyncio
+import atexit
 import contextlib
 import threading
 import time
 from collections.abc import Callable, Iterator
 from contextvars import copy_context
+from weakref import WeakSet
 
 from kit.pausing import Stopped, pause_here, pausing
 
@@ -121,6 +123,8 @@ class Settled:
 
 Show = Callable[[], None]
 _ONE_AT_A_TIME = threading.Lock()
+_LAST_WAIT = 1.0
+"""Seconds that a kernel which ends waits for work aside to stop."""
 
 
 class Aside:
@@ -136,6 +140,7 @@ class Aside:
         self._stop = threading.Event()
         self._stop.set()
         self._cut = False
+        _asides.add(self)
 
     @property
     def pending(self) -> bool:
@@ -194,3 +199,16 @@ class Aside:
                 pause_here()
                 loop.call_soon_threadsafe(show, found)
             loop.call_soon_threadsafe(stop.set)
+
+
+_asides: WeakSet[Aside] = WeakSet()
+
+
+@atexit.register
+def _stop_all() -> None:
+    """A kernel that ends stops its work aside first. A thread that goes on writes to a stream whose own thread has
+    ended by then, in the middle of what the kernel itself still sends, and the page gets a message it cannot read."""
+    for one in tuple(_asides):
+        one.drop()
+    if _ONE_AT_A_TIME.acquire(timeout=_LAST_WAIT):
+        _ONE_AT_A_TIME.release()

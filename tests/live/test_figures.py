@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import asyncio
+import subprocess
+import sys
 import threading
 import time
 from collections.abc import Iterator
@@ -210,3 +212,33 @@ def test_a_patient_one_waits_for_now_where_there_is_no_loop() -> None:
     assert shown == ["found"]
     patient.now()
     assert shown == ["found", "found"]
+
+
+def test_a_process_that_ends_stops_its_work_aside_first(tmp_path: Path) -> None:
+    """Its thread is stopped at its next pause, and nothing of it comes after the end has begun."""
+    program = """
+import asyncio, atexit, sys, time
+atexit.register(lambda: (time.sleep(0.3), print("end")))
+from kit.live.pace import Aside
+from kit.pausing import pause_here
+
+def work():
+    print("began", flush=True)
+    while True:
+        time.sleep(0.01)
+        try:
+            pause_here()
+        except BaseException:
+            print("stopped", flush=True)
+            raise
+    yield
+
+async def main():
+    aside = Aside(work, 0.0)
+    aside.ask()
+    await asyncio.sleep(0.3)
+
+asyncio.run(main())
+"""
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, timeout=60, check=False)
+    assert (done.stdout.split(), done.stderr) == (["began", "stopped", "end"], "")
