@@ -18,6 +18,7 @@ from kit.geometry import Point, Vector
 from kit.language import say
 from kit.lesson import fit_bust, fit_centre, fit_shoulders
 from kit.lesson.fit_lengths import crossed, lengthened
+from kit.lesson.fit_partners import equal_partners
 from kit.lesson.lengthen_lines import Stretch, cut_heights, upward
 from kit.lesson.parameter import Parameter
 from kit.lesson.redrawn import common_end, evened, lacking
@@ -109,7 +110,9 @@ def _sleeves(pieces: Iterable[Piece]) -> list[Piece]:
 
 
 def _altered(befores: Sequence[Piece], afters: Sequence[Piece], spots: Iterable[Spot]) -> Altered:
-    changed = tuple(evened(new) for old, new in zip(befores, afters, strict=True) if new is not old)
+    closing = [new if new is old else evened(new) for old, new in zip(befores, afters, strict=True)]
+    made = equal_partners(befores, closing)
+    changed = tuple(evened(new) for old, new in zip(befores, made, strict=True) if new is not old)
     return Altered(changed, tuple(spots))
 
 
