@@ -197,10 +197,11 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
         measures = tuple((name, body[name]) for name in dict.fromkeys(wanted) if name in body)
         try:
             drafted = lesson.work(body=body)
-            worn = tuple((row.measure, row.girth) for row in fitted(drafted))
-            rows.append(SizeRow(body.name, measures, drafted.finished, worn=worn))
         except KitError as error:
             rows.append(SizeRow(body.name, measures, (), str(error)))
+            continue
+        worn = tuple((row.measure, row.girth) for row in fitted(drafted))
+        rows.append(SizeRow(body.name, measures, drafted.finished, worn=worn))
     return rows
 
 
