@@ -11,7 +11,7 @@ from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.geometry import Cubic, Motion, Path, Point, Vector
 from kit.lesson.moves import true_dart
-from kit.lesson.redrawn import common_end, from_point, lacking, put, ruled, solved, with_guides
+from kit.lesson.redrawn import common_end, from_point, lacking, put, ruled, solved, with_guides, with_points
 from kit.lesson.slash import STAY, AlongEdge, Part, rearranged
 from kit.piece.dart import darts_on, mouth_path
 from kit.piece.darts_and_pleats import Dart
@@ -190,8 +190,8 @@ def _levels(result: Piece, before: Piece, turn: Motion, drop: Motion) -> Piece:
 
 
 def _put_bust(result: Piece, before: Piece, point: Point) -> Piece:
-    names = {name for name, what in before.landmarks or () if what == "bust_point"}
-    kept = replace(result, points=tuple((n, point if n in names else p) for n, p in result.points))
+    names = [name for name, what in before.landmarks or () if what == "bust_point"]
+    kept = with_points(result, dict.fromkeys(names, point))
     whole = {name: path for name, path in before.guides if path.is_straight}
     guides: list[tuple[str, Path]] = []
     for name, path in kept.guides:

@@ -13,7 +13,18 @@ from kit.geometry import Line, Motion, Path, Point
 from kit.lesson.fit_lengths import BLEND, crossed
 from kit.lesson.lengthen_lines import height_of
 from kit.lesson.moves import add_dart, true_dart
-from kit.lesson.redrawn import Side, blended, from_point, lacking, put, rejoined, swung, taken_down
+from kit.lesson.redrawn import (
+    Side,
+    blended,
+    from_point,
+    lacking,
+    put,
+    rejoined,
+    swung,
+    taken_down,
+    with_guides,
+    with_points,
+)
 from kit.lesson.slash import STAY, AlongEdge, Part, rearranged
 from kit.piece.dart import darts_on, intake, mouth_path
 from kit.piece.piece import Piece
@@ -249,8 +260,4 @@ def _taken_up(piece: Piece, amount: float) -> Piece:
     piece = put(
         piece, {centre.name: ruled, hem.name: hem.drawn(path)}, {centre.name: lambda d: ruled.nearest(was.at(d))}
     )
-    return replace(
-        piece,
-        points=tuple((name, points.get(name, p)) for name, p in piece.points),
-        guides=tuple((name, guides.get(name, guide)) for name, guide in piece.guides),
-    )
+    return with_points(with_guides(piece, guides), points)

@@ -12,8 +12,9 @@ from collections.abc import Mapping, Sequence
 from kit.lesson.truing import EQUAL, lengthened
 from kit.piece.folded import folded
 from kit.piece.piece import Piece
+from kit.piece.role import EdgeRole
 
-_HELD: Mapping[str, tuple[str, ...]] = {
+_HELD: Mapping[EdgeRole, tuple[EdgeRole, ...]] = {
     "inseam": ("crotch",),
     "side": ("armhole", "waist"),
     "shoulder": ("neck",),
@@ -44,13 +45,13 @@ def equal_partners(befores: Sequence[Piece], afters: Sequence[Piece]) -> tuple[P
     return tuple(made)
 
 
-def _grown(before: Piece, after: Piece, role: str) -> float:
+def _grown(before: Piece, after: Piece, role: EdgeRole) -> float:
     """By how much longer (mm) the edge of that role is sewn."""
     name = before.with_role(role)[0].name
     return folded(after, (name,)).length - folded(before, (name,)).length
 
 
-def _longer(piece: Piece, role: str, by: float) -> Piece:
+def _longer(piece: Piece, role: EdgeRole, by: float) -> Piece:
     edge = piece.with_role(role)[0]
     held = [
         end

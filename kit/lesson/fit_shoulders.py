@@ -22,6 +22,8 @@ from kit.lesson.redrawn import (
     shifted,
     swung,
     tail_swung,
+    with_guides,
+    with_points,
 )
 from kit.lesson.shaping import spread
 from kit.piece.dart import darts_on
@@ -209,11 +211,7 @@ def let_out(piece: Piece, amount: float) -> Piece:
     }
     moved = {name: p + by for name, p in piece.points if side.path.distance_to(p) < 0.05}
     result = put(piece, paths, there)
-    return replace(
-        result,
-        guides=tuple((name, guides.get(name, line)) for name, line in result.guides),
-        points=tuple((name, moved.get(name, point)) for name, point in result.points),
-    )
+    return with_points(with_guides(result, guides), moved)
 
 
 def _only_side(piece: Piece) -> Side:

@@ -36,7 +36,7 @@ from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
 from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
 from kit.page.bytecode import compiled
-from kit.page.core import LOCK, VERSION, Core, core
+from kit.page.core import LOCK, VERSION, Core, cache_folder, core
 from kit.page.icons import icon
 from kit.page.standard_library import standard_library
 from kit.resources import templates
@@ -232,8 +232,6 @@ def _parts(
 
 def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
     """The part of the standard library, kept from build to build: to find it takes a while."""
-    from kit.page.core import cache_folder
-
     told = hashlib.sha256(whole)
     for name in sorted(bundle):
         if name.endswith(".py"):

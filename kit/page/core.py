@@ -20,7 +20,6 @@ from kit.atomic import make_folder, write_atomically
 from kit.errors import KitError
 
 VERSION = "314.0.7"
-PYTHON = "3.14"
 _ABI = "2026_0"
 FILES = {
     "pyodide.mjs": "6f1d60f7bf529beb300f0f47983c921d3982363640ba20af0e38efdddbc66109",
