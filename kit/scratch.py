@@ -12,7 +12,7 @@ import shutil
 import tempfile
 import time
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager, suppress
+from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 
 from kit.errors import KitError
@@ -24,6 +24,8 @@ except ImportError:  # Windows
 
 _OLD = 24 * 3600.0
 _FRESH = ".new-lessonkit-"
+_SOCKET = 90
+"""Bytes: a whole socket path may have 103 on some systems, 107 on others; behind a folder stand 13."""
 
 
 @contextmanager
@@ -50,6 +52,20 @@ def scratch(prefix: str, folder: Path | None = None, left: Callable[[Path], None
     finally:
         shutil.rmtree(path, ignore_errors=True)
         _unlock(lock)
+
+
+@contextmanager
+def for_sockets(folder: Path) -> Iterator[Path | None]:
+    """`folder`, where the path of a socket in it is short enough for the system; else a new one in /tmp, private as
+    every scratch folder is, removed at the end. None where that cannot be had either."""
+    if len(os.fsencode(folder)) <= _SOCKET:
+        yield folder
+        return
+    with ExitStack() as stack:
+        short: Path | None = None
+        with suppress(KitError):
+            short = stack.enter_context(scratch("lessonkit-run-", Path("/tmp")))
+        yield short
 
 
 @contextmanager

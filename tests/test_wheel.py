@@ -78,7 +78,7 @@ def of_readme_alone() -> set[str]:
 def files(folder: Path) -> set[str]:
     """Relative names of the files in `folder` that git would keep."""
     skipped = {"__pycache__", ".ipynb_checkpoints"}
-    found = (path.relative_to(folder) for path in folder.rglob("*") if path.is_file())
+    found = (path.relative_to(folder) for path in folder.rglob("*") if path.is_file() and ".lays." not in path.name)
     return {name.as_posix() for name in found if not skipped & set(name.parts)}
 
 

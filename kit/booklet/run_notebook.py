@@ -36,7 +36,7 @@ from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
 from kit.lesson.own_code import told
 from kit.lesson.where import BUILD, NOTEBOOK
-from kit.scratch import scratch
+from kit.scratch import for_sockets, scratch
 from kit.units import System
 
 Progress = Callable[[str], None]
@@ -184,13 +184,13 @@ def run_and_ask(
     book.nbformat_minor = max(5, book.get("nbformat_minor", 5))
     count = len(book.cells)
     book.cells += [nbformat.v4.new_code_cell(text, metadata={"tags": [QUESTION]}) for text in questions]
-    with scratch("lessonkit-run-") as private:
+    with scratch("lessonkit-run-") as private, for_sockets(private) as sockets:
         # The kernel reads the order of cells from a file; it must be the notebook being run, which may
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
         copy = private / f"{Path(name).stem}.ipynb"
         copy.write_text(nbformat.writes(book), encoding="utf-8")
         environment = {**os.environ, BUILD: "1", NOTEBOOK: str(copy)}
-        client = _Client(book, folder, timeout, progress, private, count, asking, patient)
+        client = _Client(book, folder, timeout, progress, sockets, count, asking, patient)
         try:
             try:
                 # What the kernel itself complains of, in words of its own, goes to a file.
@@ -290,7 +290,7 @@ class _Client(NotebookClient):
         folder: Path,
         timeout: int,
         progress: Progress | None,
-        scratch: Path,
+        sockets: Path | None,
         count: int,
         asking: Progress | None,
         patient: bool,
@@ -305,15 +305,15 @@ class _Client(NotebookClient):
         )
         self.at = 0
         self._progress = progress
-        self._scratch = scratch
+        self._sockets = sockets
         self._count = count
         self._asking = asking
 
     def create_kernel_manager(self) -> AsyncKernelManager:
         self.km = AsyncKernelManager(kernel_name="python3", kernel_spec_manager=OwnPython(), config=self.config)
-        if os.name == "posix":  # sockets in a private folder, so that nobody else on the machine can speak to it
+        if os.name == "posix" and self._sockets is not None:  # in a private folder: nobody else can speak to it
             self.km.transport = "ipc"
-            self.km.ip = str(self._scratch / "kernel")
+            self.km.ip = str(self._sockets / "kernel")
         self.km.client_class = f"{__name__}.{_CellKernelClient.__name__}"
         return self.km
 

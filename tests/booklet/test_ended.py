@@ -79,11 +79,13 @@ def test_nothing_lives_on_and_nothing_is_lost(notebook: Path, tmp_path: Path, mo
         (out / name).write_text(f"the last good {name}")
     process = build(notebook, out, home)
     assert process.stdout is not None
+    lines = []
     for line in process.stdout:
+        lines.append(line)
         if MOMENTS[moment] in line:
             break
     begun = children(process)
-    assert begun, "nothing was begun yet"
+    assert begun, "nothing was begun yet: " + "".join(lines)
     process.send_signal(how)
     said = process.communicate()[0]
     wait_until(lambda: not alive(begun))
@@ -98,6 +100,15 @@ def test_nothing_lives_on_and_nothing_is_lost(notebook: Path, tmp_path: Path, mo
     with alone_for(out):  # as the next build does
         assert len([path for path in out.iterdir() if path.is_dir()]) == 1
     assert sorted(path.name for path in out.iterdir()) == sorted(GOOD)
+
+
+@pytest.mark.slow
+def test_a_deep_folder_for_temporary_files_is_no_hindrance(notebook: Path, tmp_path: Path) -> None:
+    """The path of a socket may have about a hundred characters, that of a folder thousands."""
+    deep = tmp_path / ("deep" * 30)
+    process = build(notebook, tmp_path / "out", deep)
+    assert process.wait(120) == 0 and (tmp_path / "out" / "booklet.html").is_file()
+    assert list(deep.iterdir()) == []
 
 
 def test_what_a_dead_process_left_is_cleared_and_a_living_one_keeps_its_own(tmp_path: Path) -> None:
