@@ -7,7 +7,7 @@ RUN_STAMP := .venv/.installed-run
 TEST_STAMP := .venv/.installed-test
 EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
 
-.PHONY: help demo lab test bench mutants lowest lint format clean
+.PHONY: help demo lab test bench mutants fuzz lowest lint format clean
 
 help:
 	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
@@ -15,6 +15,7 @@ help:
 	@echo "make test    run every check (installs what it needs first);  make test PARTS=\"types browser\"  only these"
 	@echo "make bench   run the benchmarks"
 	@echo "make mutants try 300 small faults in the kit's code against its tests (an hour or more)"
+	@echo "make fuzz    try the example lessons with sliders and bodies at random, 400 settings each; FUZZ=2000 for more"
 	@echo "make lowest  try the lowest versions of all libraries that pyproject.toml allows"
 	@echo "make lint    check style and types;  make format  put the style right"
 	@echo "make clean   remove what was built (out/, dist/, caches; .venv stays)"
@@ -47,6 +48,9 @@ test: $(TEST_STAMP)
 mutants: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
 	@$(BIN)/python tests/bench/mutants.py --count 300 --jobs 2 --seed 1
+
+fuzz: $(TEST_STAMP)
+	@KIT_FUZZ=$(or $(FUZZ),400) $(BIN)/python -m pytest -p no:nbval tests/fuzz -n auto
 
 bench: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
