@@ -143,7 +143,7 @@ class _Catalogue:
     work that needs a few. No message may therefore name another one."""
 
     def __init__(self, code: str) -> None:
-        self._bundle = FluentBundle([code], functions=FUNCTIONS.get(code), use_isolating=False)
+        self._bundle = FluentBundle([code], functions=FUNCTIONS.get(code, FUNCTIONS[SOURCE]), use_isolating=False)
         self._led: set[str] = set()  # messages that begin with a name put by a function
         self._unread: dict[str, str] = {}
         self.written: dict[str, str] = {}

@@ -5,12 +5,14 @@ with its article: "das Vorderteil", "de l’encolure", "del bajo". What a name n
 It is read from the noun itself: `templates/language/<code>/nouns.toml` lists, by gender, the nouns that names of
 pieces, edges, strips and marks end with (German) or begin with (French, Spanish). A translation may say the gender of a
 name of the lesson's own with a letter in braces at its end. A name whose gender nobody knows stands bare, as in a list.
+A name with a number behind it ("buttonhole 1", "Knopfloch 1") goes without an article in English and German.
 A text of several names ("Halsausschnitt und Wickelkante des Vorderteils") is taken name by name; what already has an
 article keeps it.
 """
 
 from typing import Any
 
+from kit.grammar.english import ENGLISH
 from kit.grammar.french import FRENCH
 from kit.grammar.german import GERMAN
 from kit.grammar.nouns import GENDERS, knowing, split_gender
@@ -18,7 +20,7 @@ from kit.grammar.spanish import SPANISH
 
 __all__ = ["FUNCTIONS", "GENDERS", "gendered", "knowing", "split_gender"]
 
-FUNCTIONS: dict[str, dict[str, Any]] = {"de": GERMAN, "fr": FRENCH, "es": SPANISH}
+FUNCTIONS: dict[str, dict[str, Any]] = {"en": ENGLISH, "de": GERMAN, "fr": FRENCH, "es": SPANISH}
 """The functions a language's messages may call, by the language's code."""
 
 

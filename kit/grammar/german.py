@@ -68,6 +68,8 @@ def _gender(word: str) -> str:
 
 
 def _declined(name: _Name, case: str) -> str:
+    if name.behind.isdigit() and not name.adjectives:
+        return _joined("von" if case == "gen" else "", name.before, name.noun, name.behind)  # "Knopfloch 1": no article
     singular, oblique = name.gender != "p", case in ("dat", "gen")
     weak = "en" if oblique or not singular or (case == "acc" and name.gender == "m") else "e"
     noun = name.noun

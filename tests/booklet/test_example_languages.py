@@ -20,7 +20,14 @@ from kit.lesson.own_words import own_texts
 from kit.lesson.word_file import merged, path_of, read_words
 
 FOLDER = Path(__file__).resolve().parents[2] / "example_notebooks"
-NOTEBOOKS = {"tideline_wrap_top": 150, "dune_skirt": 65, "ferry_tote": 45}
+NOTEBOOKS = {
+    "tideline_wrap_top": 150,
+    "neap_tide_wrap": 130,
+    "harbour_jacket": 120,
+    "dune_skirt": 65,
+    "lantern_bag": 55,
+    "ferry_tote": 45,
+}
 """The lessons that are translated, and how many texts each has at least."""
 CODES = ("de", "es", "fr")
 QUOTES = {"de": "„“", "es": "«»", "fr": "«»"}

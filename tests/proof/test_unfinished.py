@@ -21,7 +21,7 @@ def without(pattern: Pattern, kind: str) -> Pattern:
 @pytest.mark.parametrize(
     ("name", "kind", "said"),
     [
-        ("dune_skirt", "buttons", "the buttonhole 1 has no button to go through it"),
+        ("dune_skirt", "buttons", "buttonhole 1 has no button to go through it"),
         ("dune_skirt", "turn_out", "sewn to be turned right side out and never is"),
         ("dune_skirt", "close_band", "the band set on along the outer edge is never closed"),
         ("harbour_jacket", "patch_pocket", "the bottom is pressed under and never sewn down"),

@@ -4,8 +4,8 @@ seam_band-why = The outer band is the one that shows; it is interfaced, so that 
 
 band_ends-fold = Fold { $pieces } lengthwise, right sides together, edge to edge.
 band_ends-fold_marked = Fold { $pieces } lengthwise along the marked line, right sides together; one long edge reaches beyond the other.
-band_ends-sew = Stitch across at the { $edge }, { $allowance } from the cut edge, through both layers, and backstitch at the fold.
-band_ends-sew_set = Stitch across at the { $edge }, { $allowance } from the cut edge, from the fold to the seam that holds the band, through its two layers only. Keep the garment out of the way, and backstitch at both ends.
+band_ends-sew = Stitch across at { THE($edge) }, { $allowance } from the cut edge, through both layers, and backstitch at the fold.
+band_ends-sew_set = Stitch across at { THE($edge) }, { $allowance } from the cut edge, from the fold to the seam that holds the band, through its two layers only. Keep the garment out of the way, and backstitch at both ends.
 band_ends-extra = At the overlap carry the row on round the corner, through both long edges, up to where the garment begins. Clip the allowance there up to the stitches.
 band_ends-trim = Trim the allowances and cut the corners off close to the stitches.
 band_ends-why = The ends are stitched from inside and turned, so that no raw edge is left where the band is fastened.

@@ -1,9 +1,9 @@
 # Sentences of kit/sewing/operations/bindings.py.
 
 bind-trim = Trim the allowance of { $trim } off { $edge }: the binding takes its place.
-bind-fold = Press the { $strip } lengthwise in half, then both long edges to the crease in the middle, and open it out.
-bind-fold_double = Press the { $strip } lengthwise in half, wrong sides together, and keep it folded.
-bind-pin = Pin the { $strip } to { $edge } on the right side, raw edges together. Ease it round curves that bend out, stretch it a little round curves that bend in.
+bind-fold = Press { THE($strip) } lengthwise in half, then both long edges to the crease in the middle, and open it out.
+bind-fold_double = Press { THE($strip) } lengthwise in half, wrong sides together, and keep it folded.
+bind-pin = Pin { THE($strip) } to { $edge } on the right side, raw edges together. Ease it round curves that bend out, stretch it a little round curves that bend in.
 bind-ends_ring = Where its ends meet, join them flat before the last part is stitched, or turn one end in by { $turned } and lay the other into it.
 bind-ends_turned = Turn in { $turned } at each end.
 bind-ends_caught = Let its ends run into the allowance: a later seam catches them.
@@ -15,7 +15,7 @@ bind-last_hand = Slip stitch the fold to the stitches by hand.
 bind-why = A strip cut on the bias bends round a curve without pleats; cut four times as wide as it finishes, it covers the edge on both sides with its own edges shut in.
 bind-why_double = Folded in two it is cut six times as wide; it wears longer and is easier in thin cloth, because a fold is stitched down and nothing must be tucked in.
 
-bias_facing-fold = Press { $allowance } under along one long edge of the { $strip }.
+bias_facing-fold = Press { $allowance } under along one long edge of { THE($strip) }.
 bias_facing-pin = Pin its other long edge to { $edge }, right sides together.
 bias_facing-sew = Stitch { $allowance } from the edge.
 bias_facing-trim = Trim and clip the allowances.

@@ -16,14 +16,14 @@ block_note-traced =
     }
 
 # ---- bodies a block cannot be drafted for ----
-blocks-missing = the { $measure } is missing.
+blocks-missing = { THE($measure) } is missing.
 blocks-missing_do = Measure it: { $note }
 blocks-missing_own_do = Give it with the other measurements.
 blocks-for_body = { $block } for { $body }
 blocks-two_refused = a { $one } of { $one_value } with a { $other } of { $other_value } { $trouble }
 blocks-two_refused_do = Measure { $one } and { $other } again.
 blocks-estimated = { $what } Estimated, not measured: { $measures }.
-blocks-again_do = Measure the { $measure } again.
+blocks-again_do = Measure { THE($measure) } again.
 blocks-arm_short = an { $measure } of { $value } is too short for a cap that fits an armscye of { $armscye }.
 blocks-arm_large = an { $measure } of { $value } and { $ease } of ease is too large for an armscye of { $armscye }: the cap would be lower than { $least }.
 blocks-arm_large_do = Measure the upper arm and the armscye depth again, deepen the armhole, or take less ease.

@@ -40,5 +40,5 @@ canvas-handle = { $parameter }: { $value }
 canvas-handle_why = { $parameter }: { $value } ({ $why })
 canvas-measure = { $name } { $value }
 # $measure: a girth as people say it, such as "waist girth".
-canvas-quarter = quarter of the { $measure } { $length }
+canvas-quarter = quarter of { THE($measure) } { $length }
 canvas-silent = The kernel does not answer. If it has stopped, restart it and run all cells.

@@ -50,8 +50,8 @@ canvas_moves-way_up = up
 canvas_moves-way_down = down
 canvas_moves-way_out = out, to the side
 canvas_moves-way_in = in, to the centre
-canvas_moves-at_edge = at the { $edge }
-canvas_moves-square_way = at the { $edge }, { $way }
+canvas_moves-at_edge = at { THE($edge) }
+canvas_moves-square_way = at { THE($edge) }, { $way }
 canvas_moves-inside = inside the piece
 canvas_moves-outside = outside the piece
 canvas_moves-curve_square = square to both neighbours
@@ -66,101 +66,101 @@ canvas_moves-between_smooth = a curve running along the edges there
 canvas_moves-spread_parallel = the same all along
 canvas_moves-spread_hinged = at the first edge only
 canvas_moves-in_middle = in the middle
-canvas_moves-from_edge = from the { $edge }
+canvas_moves-from_edge = from { THE($edge) }
 
 # What the step says.
 canvas_moves-corner = corner of { $first } and { $second }
-canvas_moves-ruled_again = Rule the { $edge } again from its other end to there.
-canvas_moves-curved_again = Draw the { $edge } again from there as one smooth curve, with the directions it had at both ends.
-canvas_moves-allowed = Add { $amount } along the { $edge }.
+canvas_moves-ruled_again = Rule { THE($edge) } again from its other end to there.
+canvas_moves-curved_again = Draw { THE($edge) } again from there as one smooth curve, with the directions it had at both ends.
+canvas_moves-allowed = Add { $amount } along { THE($edge) }.
 canvas_moves-on_pieces = Do this on { $pieces } alike.
 
 canvas_moves-point_title = { $way ->
-    [up] Raise the { $point }
-    [down] Lower the { $point }
-    [out] Move the { $point } out
-   *[in] Move the { $point } in
+    [up] Raise { THE($point) }
+    [down] Lower { THE($point) }
+    [out] Move { THE($point) } out
+   *[in] Move { THE($point) } in
 }
 canvas_moves-point = { $way ->
-    [up] From the { $point } square up { $amount } and mark.
-    [down] From the { $point } square down { $amount } and mark.
-    [out] From the { $point } measure { $amount } straight out toward the side and mark.
-   *[in] From the { $point } measure { $amount } straight in toward the centre and mark.
+    [up] From { THE($point) } square up { $amount } and mark.
+    [down] From { THE($point) } square down { $amount } and mark.
+    [out] From { THE($point) } measure { $amount } straight out toward the side and mark.
+   *[in] From { THE($point) } measure { $amount } straight in toward the centre and mark.
 }
-canvas_moves-extend_title = Carry the { $edge } on
-canvas_moves-extend = Carry the { $edge } on straight past the { $beside } for { $amount }.
+canvas_moves-extend_title = Carry { THE($edge) } on
+canvas_moves-extend = Carry { THE($edge) } on straight past { THE($beside) } for { $amount }.
 canvas_moves-edge_title = { $way ->
-    [up] Raise the { $edge }
-    [down] Lower the { $edge }
-    [out] Move the { $edge } out
-   *[in] Move the { $edge } in
+    [up] Raise { THE($edge) }
+    [down] Lower { THE($edge) }
+    [out] Move { THE($edge) } out
+   *[in] Move { THE($edge) } in
 }
 canvas_moves-edge = { $way ->
-    [up] Draw the { $edge } again { $amount } farther up and parallel to itself. Trim the { $before } and the { $after } to meet it, or carry them on straight.
-    [down] Draw the { $edge } again { $amount } farther down and parallel to itself. Trim the { $before } and the { $after } to meet it, or carry them on straight.
-    [out] Draw the { $edge } again { $amount } farther out and parallel to itself. Trim the { $before } and the { $after } to meet it, or carry them on straight.
-   *[in] Draw the { $edge } again { $amount } farther in and parallel to itself. Trim the { $before } and the { $after } to meet it, or carry them on straight.
+    [up] Draw { THE($edge) } again { $amount } farther up and parallel to itself. Trim { THE($before) } and { THE($after) } to meet it, or carry them on straight.
+    [down] Draw { THE($edge) } again { $amount } farther down and parallel to itself. Trim { THE($before) } and { THE($after) } to meet it, or carry them on straight.
+    [out] Draw { THE($edge) } again { $amount } farther out and parallel to itself. Trim { THE($before) } and { THE($after) } to meet it, or carry them on straight.
+   *[in] Draw { THE($edge) } again { $amount } farther in and parallel to itself. Trim { THE($before) } and { THE($after) } to meet it, or carry them on straight.
 }
-canvas_moves-square_title = Square off the { $edge }
+canvas_moves-square_title = Square off { THE($edge) }
 canvas_moves-square = { $way ->
-    [up] At the end of the { $edge } by the { $beside } square up { $amount }: this is the { $thing }.
-    [down] At the end of the { $edge } by the { $beside } square down { $amount }: this is the { $thing }.
-    [out] At the end of the { $edge } by the { $beside } square out { $amount }: this is the { $thing }.
-   *[in] At the end of the { $edge } by the { $beside } square in { $amount }: this is the { $thing }.
+    [up] At the end of { THE($edge) } by { THE($beside) } square up { $amount }: this is { THE($thing) }.
+    [down] At the end of { THE($edge) } by { THE($beside) } square down { $amount }: this is { THE($thing) }.
+    [out] At the end of { THE($edge) } by { THE($beside) } square out { $amount }: this is { THE($thing) }.
+   *[in] At the end of { THE($edge) } by { THE($beside) } square in { $amount }: this is { THE($thing) }.
 }
-canvas_moves-line_title = Square a line off the { $edge }
+canvas_moves-line_title = Square a line off { THE($edge) }
 canvas_moves-line = { $way ->
-    [up] At the end of the { $edge } by the { $beside } square up { $amount } and rule the line: this is the { $thing }.
-    [down] At the end of the { $edge } by the { $beside } square down { $amount } and rule the line: this is the { $thing }.
-    [out] At the end of the { $edge } by the { $beside } square out { $amount } and rule the line: this is the { $thing }.
-   *[in] At the end of the { $edge } by the { $beside } square in { $amount } and rule the line: this is the { $thing }.
+    [up] At the end of { THE($edge) } by { THE($beside) } square up { $amount } and rule the line: this is { THE($thing) }.
+    [down] At the end of { THE($edge) } by { THE($beside) } square down { $amount } and rule the line: this is { THE($thing) }.
+    [out] At the end of { THE($edge) } by { THE($beside) } square out { $amount } and rule the line: this is { THE($thing) }.
+   *[in] At the end of { THE($edge) } by { THE($beside) } square in { $amount } and rule the line: this is { THE($thing) }.
 }
 canvas_moves-round_title = Round off the corner of { $first } and { $second }
-canvas_moves-round = Mark { $amount } from the corner along the { $first } and along the { $second }. Join the marks by a curve that runs into both without a corner.
-canvas_moves-curve_title = Draw the { $edge } as a curve
+canvas_moves-round = Mark { $amount } from the corner along { THE($first) } and along { THE($second) }. Join the marks by a curve that runs into both without a corner.
+canvas_moves-curve_title = Draw { THE($edge) } as a curve
 canvas_moves-curve = { $way ->
-    [square] Draw the { $edge } again as one curve, square to the { $before } and square to the { $after }. Its fullness is { $amount } of an even curve.
-    [smooth] Draw the { $edge } again as one curve that runs into the { $before } and the { $after } without a corner. Its fullness is { $amount } of an even curve.
-    [square_smooth] Draw the { $edge } again as one curve, square to the { $before } and running into the { $after } without a corner. Its fullness is { $amount } of an even curve.
-   *[smooth_square] Draw the { $edge } again as one curve that runs into the { $before } without a corner and meets the { $after } square. Its fullness is { $amount } of an even curve.
+    [square] Draw { THE($edge) } again as one curve, square to { THE($before) } and square to { THE($after) }. Its fullness is { $amount } of an even curve.
+    [smooth] Draw { THE($edge) } again as one curve that runs into { THE($before) } and { THE($after) } without a corner. Its fullness is { $amount } of an even curve.
+    [square_smooth] Draw { THE($edge) } again as one curve, square to { THE($before) } and running into { THE($after) } without a corner. Its fullness is { $amount } of an even curve.
+   *[smooth_square] Draw { THE($edge) } again as one curve that runs into { THE($before) } without a corner and meets { THE($after) } square. Its fullness is { $amount } of an even curve.
 }
-canvas_moves-into_title = Curve the { $edge } into the { $second }
+canvas_moves-into_title = Curve { THE($edge) } into { THE($second) }
 canvas_moves-into = { $way ->
-    [smooth] Measure { $amount } along the { $second } from the { $edge }. Draw the { $edge } as one smooth curve: it leaves the { $first } square and runs into the { $second } there without a corner.
-   *[square] Measure { $amount } along the { $second } from the { $edge }. Draw the { $edge } as one smooth curve: it leaves the { $first } square and meets the { $second } square there.
+    [smooth] Measure { $amount } along { THE($second) } from { THE($edge) }. Draw { THE($edge) } as one smooth curve: it leaves { THE($first) } square and runs into { THE($second) } there without a corner.
+   *[square] Measure { $amount } along { THE($second) } from { THE($edge) }. Draw { THE($edge) } as one smooth curve: it leaves { THE($first) } square and meets { THE($second) } square there.
 }
-canvas_moves-between_title = Draw from the { $first } to the { $second }
-canvas_moves-between = Rule a line from the { $first } to the { $second }: this is the { $thing }.
+canvas_moves-between_title = Draw from { THE($first) } to { THE($second) }
+canvas_moves-between = Rule a line from { THE($first) } to { THE($second) }: this is { THE($thing) }.
 canvas_moves-between_curve = { $way ->
-    [square] Draw a curve from the { $first } to the { $second }, square to the { $one } and square to the { $other }, with { $amount } of the fullness of an even curve: this is the { $thing }.
-   *[smooth] Draw a curve from the { $first } to the { $second } that runs along the { $one } at its start and along the { $other } at its end, with { $amount } of the fullness of an even curve: this is the { $thing }.
+    [square] Draw a curve from { THE($first) } to { THE($second) }, square to { THE($one) } and square to { THE($other) }, with { $amount } of the fullness of an even curve: this is { THE($thing) }.
+   *[smooth] Draw a curve from { THE($first) } to { THE($second) } that runs along { THE($one) } at its start and along { THE($other) } at its end, with { $amount } of the fullness of an even curve: this is { THE($thing) }.
 }
-canvas_moves-parallel_title = Draw a parallel to the { $edge }
+canvas_moves-parallel_title = Draw a parallel to { THE($edge) }
 canvas_moves-parallel = { $way ->
-    [inside] Draw a line parallel to the { $edge }, { $amount } inside it: this is the { $thing }.
-   *[outside] Draw a line parallel to the { $edge }, { $amount } outside it: this is the { $thing }.
+    [inside] Draw a line parallel to { THE($edge) }, { $amount } inside it: this is { THE($thing) }.
+   *[outside] Draw a line parallel to { THE($edge) }, { $amount } outside it: this is { THE($thing) }.
 }
 # $example: what one of the new lines is called, such as "far hem".
-canvas_moves-mirror_title = Trace the other half over the { $edge }
-canvas_moves-mirror = Fold the paper along the { $edge } and trace the other half. Its lines are called { $example } and so on.
+canvas_moves-mirror_title = Trace the other half over { THE($edge) }
+canvas_moves-mirror = Fold the paper along { THE($edge) } and trace the other half. Its lines are called { $example } and so on.
 canvas_moves-spread_title = Spread from { $first } to { $second }
 canvas_moves-spread = { $way ->
-    [parallel] Slash from the middle of the { $first } to the middle of the { $second } and spread the paper by { $amount } all along.
-   *[hinged] Slash from the middle of the { $first } to the middle of the { $second } and spread the paper by { $amount } at the { $first }; at the { $second } it hangs together.
+    [parallel] Slash from the middle of { THE($first) } to the middle of { THE($second) } and spread the paper by { $amount } all along.
+   *[hinged] Slash from the middle of { THE($first) } to the middle of { THE($second) } and spread the paper by { $amount } at { THE($first) }; at { THE($second) } it hangs together.
 }
-canvas_moves-cut_title = Cut the { $thing } off the { $piece }
-canvas_moves-cut = On the { $first } of the { $piece } measure { $amount } from the { $beside } and mark. Square across from there to the { $second } and cut along this line. The part with the { $beside } is the { $thing }; the line is its { $seam }.
-canvas_moves-cut_part = the part with the { $edge }
-canvas_moves-opening_title = Leave an opening in the { $edge }
+canvas_moves-cut_title = Cut { THE($thing) } off { THE($piece) }
+canvas_moves-cut = On { THE($first) } of { THE($piece) } measure { $amount } from { THE($beside) } and mark. Square across from there to { THE($second) } and cut along this line. The part with { THE($beside) } is { THE($thing) }; the line is its { $seam }.
+canvas_moves-cut_part = the part with { THE($edge) }
+canvas_moves-opening_title = Leave an opening in { THE($edge) }
 canvas_moves-opening = { $way ->
-    [middle] In the middle of the { $edge } mark an opening of { $amount }. It is left open when the seam is sewn.
-   *[other] On the { $edge } mark an opening of { $amount }, measured from the { $beside }. It is left open when the seam is sewn.
+    [middle] In the middle of { THE($edge) } mark an opening of { $amount }. It is left open when the seam is sewn.
+   *[other] On { THE($edge) } mark an opening of { $amount }, measured from { THE($beside) }. It is left open when the seam is sewn.
 }
-canvas_moves-notch_title = Notch the { $edge }
-canvas_moves-notch = Notch the { $edge } { $amount } from the { $beside }.
+canvas_moves-notch_title = Notch { THE($edge) }
+canvas_moves-notch = Notch { THE($edge) } { $amount } from { THE($beside) }.
 # $one and $other: the pieces the edges belong to.
 canvas_moves-pair_title = Notch { $first } and { $second } together
-canvas_moves-pair = Notch the { $first } of the { $one } and the { $second } of the { $other } together, { $amount } along from the ends that meet: single on the { $one }, double on the { $other }.
+canvas_moves-pair = Notch { THE($first) } of { THE($one) } and { THE($second) } of { THE($other) } together, { $amount } along from the ends that meet: single on { THE($one) }, double on { THE($other) }.
 
 # Why a move does not fit.
 canvas_moves-choose_edge = { $count ->
@@ -175,22 +175,22 @@ canvas_moves-choose_alike = On several pieces choose edges and points of the sam
 canvas_moves-one_piece = Choose on one piece only.
 canvas_moves-not_there_yet = What is chosen is not drawn yet at that step. Choose the step in “Show” first, then choose on it.
 canvas_moves-not_closed = The piece needs at least three edges for this.
-canvas_moves-has_dart = A dart opens on the { $edge }; move the dart to another edge first.
-canvas_moves-has_pleat = A pleat ends on the { $edge }; make this move before the pleat is drawn.
-canvas_moves-has_corner = The { $edge } has a corner within it, which a new line would lose. Draw it by hand.
-canvas_moves-on_fold = The { $edge } is placed on the fold and must stay where it is; its end can only go along it.
-canvas_moves-fold_straight = The { $edge } is placed on the fold; cloth folds straight.
-canvas_moves-fold_moved = The { $edge } is placed on the fold and must stay where it is. Make this move before the step that puts it on the fold.
-canvas_moves-fold_curved = The paper folds only along a straight edge; the { $edge } is curved.
-canvas_moves-mirrored_already = The other half is traced already over the { $edge }.
-canvas_moves-no_corner = The { $point } is not a corner of the outline.
-canvas_moves-no_corner_there = The { $first } runs into the { $second } without a corner; there is nothing to round.
-canvas_moves-no_edge_at = No edge ends at the { $point }, so a curve has nothing to go by there. Choose a ruled line.
-canvas_moves-not_neighbours = The { $first } and the { $second } do not meet. Choose a corner, or two edges that meet there.
-canvas_moves-not_one_between = One edge must lie between the { $first } and the { $second }: it becomes the curve.
+canvas_moves-has_dart = A dart opens on { THE($edge) }; move the dart to another edge first.
+canvas_moves-has_pleat = A pleat ends on { THE($edge) }; make this move before the pleat is drawn.
+canvas_moves-has_corner = { START(THE($edge)) } has a corner within it, which a new line would lose. Draw it by hand.
+canvas_moves-on_fold = { START(THE($edge)) } is placed on the fold and must stay where it is; its end can only go along it.
+canvas_moves-fold_straight = { START(THE($edge)) } is placed on the fold; cloth folds straight.
+canvas_moves-fold_moved = { START(THE($edge)) } is placed on the fold and must stay where it is. Make this move before the step that puts it on the fold.
+canvas_moves-fold_curved = The paper folds only along a straight edge; { THE($edge) } is curved.
+canvas_moves-mirrored_already = The other half is traced already over { THE($edge) }.
+canvas_moves-no_corner = { START(THE($point)) } is not a corner of the outline.
+canvas_moves-no_corner_there = { START(THE($first)) } runs into { THE($second) } without a corner; there is nothing to round.
+canvas_moves-no_edge_at = No edge ends at { THE($point) }, so a curve has nothing to go by there. Choose a ruled line.
+canvas_moves-not_neighbours = { START(THE($first)) } and { THE($second) } do not meet. Choose a corner, or two edges that meet there.
+canvas_moves-not_one_between = One edge must lie between { THE($first) } and { THE($second) }: it becomes the curve.
 canvas_moves-same_place = The two points are the same place.
-canvas_moves-cut_earlier = The { $piece } has its allowances or notches already. Choose an earlier step in “Show” and cut it there.
-canvas_moves-too_long = The { $edge } is only { $length } long. Give less.
+canvas_moves-cut_earlier = { START(THE($piece)) } has its allowances or notches already. Choose an earlier step in “Show” and cut it there.
+canvas_moves-too_long = { START(THE($edge)) } is only { $length } long. Give less.
 canvas_moves-too_small = Give an amount above nothing.
 # $name: what was typed.
 canvas_moves-bad_amount = “{ $name }” is not a percentage. Type, for example, 90 %.

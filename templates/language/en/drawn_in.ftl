@@ -8,7 +8,7 @@ thread_elastic-spread = Stretch the edge a few times, so that the fullness sprea
 thread_elastic-why = Elastic is cut shorter than the edge it draws in; try its length around the body before it is joined.
 
 thread_cord-draw = Fix a bodkin to one end of a cord { $length } long and draw it through the casing of { $edge }.
-thread_cord-draw_strip = Fix a bodkin to one end of the { $strip } and draw it through the casing of { $edge }.
+thread_cord-draw_strip = Fix a bodkin to one end of { THE($strip) } and draw it through the casing of { $edge }.
 thread_cord-ends = Bring its ends out at { $places }.
 thread_cord-close = Stitch the gap on { $gap } shut in line with the row.
 thread_cord-tack = Stitch once across casing and cord, halfway round, so that the cord cannot be pulled out. Knot its ends.

@@ -7,11 +7,11 @@ mock_french_seam-why = It looks like a French seam inside, but it is sewn on the
 
 flat_felled_seam-sew = Stitch { $allowance } from the edge and press the allowances towards { $under }, that of { $lapping } on top.
 flat_felled_seam-trim = Trim only the allowance of { $under }, the lower one, to { $trim }.
-flat_felled_seam-trim_same_piece = Trim only the allowance of the { $under_side } half, the lower one, to { $trim }.
+flat_felled_seam-trim_same_piece = Trim only the allowance of { THE($under_side) } half, the lower one, to { $trim }.
 flat_felled_seam-fold = Fold the edge of the allowance of { $lapping } around the trimmed one, so that it is { $width } wide, and press.
-flat_felled_seam-fold_same_piece = Fold the edge of the allowance of the { $lapping_side } half around the trimmed one, so that it is { $width } wide, and press.
+flat_felled_seam-fold_same_piece = Fold the edge of the allowance of { THE($lapping_side) } half around the trimmed one, so that it is { $width } wide, and press.
 flat_felled_seam-lay = Lay the fold flat on { $under }, so that every raw edge is hidden, and pin.
-flat_felled_seam-lay_same_piece = Lay the fold flat on the { $under_side } half, so that every raw edge is hidden, and pin.
+flat_felled_seam-lay_same_piece = Lay the fold flat on { THE($under_side) } half, so that every raw edge is hidden, and pin.
 flat_felled_seam-stitch = Stitch it down { $row } from the fold, through all layers.
 flat_felled_seam-why = A flat-felled seam lies flat, shows no raw edge on either side and is held by two rows: the strongest seam for work clothes and shirts.
 flat_felled_seam-why_trim = One allowance is trimmed so that the other can fold around it without a ridge.

@@ -4,11 +4,11 @@ fuse-lay = Lay the interfacing, adhesive side down, on the wrong side of { $piec
 fuse-press = Cover with a press cloth and press, lifting the iron from place to place. Let it cool flat.
 fuse-why = Interfacing keeps an edge from stretching and gives buttons, bands and collars something firm to hold to. It is fused first, because a flat piece fuses without creases.
 
-face_with_interfacing-lay = Lay the interfacing on the right side of { $pieces }, adhesive side up, and pin along the { $edge }.
-face_with_interfacing-sew = Stitch { $allowance } from the { $edge }.
+face_with_interfacing-lay = Lay the interfacing on the right side of { $pieces }, adhesive side up, and pin along { THE($edge) }.
+face_with_interfacing-sew = Stitch { $allowance } from { THE($edge) }.
 face_with_interfacing-clip = Clip the allowances where the edge curves, almost to the stitches.
 face_with_interfacing-turn = Turn the interfacing over to the wrong side, so that the adhesive lies on the cloth, and finger-press the edge. No iron yet.
-face_with_interfacing-fuse = Smooth both layers flat, cover with a press cloth and fuse. The { $edge } is now finished.
+face_with_interfacing-fuse = Smooth both layers flat, cover with a press cloth and fuse. { START(THE($edge)) } is now finished.
 face_with_interfacing-why = The seam shuts in both raw edges, and fusing comes last, because an iron before turning would glue the wrong sides.
 
 attach_facing-pin = Pin { $facing } to { $edge }, right sides together.

@@ -18,40 +18,40 @@ fitting-meets_elsewhere = { $piece }: the lines stay, but meet in another place.
 # cloth: more cloth) or in; $size a length in both systems. $at and $to name the neighbouring edges at its ends.
 fitting-all_along =
     { $way ->
-        [up] { $piece }: the { $edge } is raised by { $size } all along.
-        [down] { $piece }: the { $edge } is lowered by { $size } all along.
-        [out] { $piece }: the { $edge } is moved outward by { $size } all along.
-       *[in] { $piece }: the { $edge } is moved inward by { $size } all along.
+        [up] { $piece }: { THE($edge) } is raised by { $size } all along.
+        [down] { $piece }: { THE($edge) } is lowered by { $size } all along.
+        [out] { $piece }: { THE($edge) } is moved outward by { $size } all along.
+       *[in] { $piece }: { THE($edge) } is moved inward by { $size } all along.
     }
 fitting-to_nothing =
     { $way ->
-        [up] { $piece }: the { $edge } is raised by { $size } at the { $at }, tapering to nothing at the { $to }.
-        [down] { $piece }: the { $edge } is lowered by { $size } at the { $at }, tapering to nothing at the { $to }.
-        [out] { $piece }: the { $edge } is moved outward by { $size } at the { $at }, tapering to nothing at the { $to }.
-       *[in] { $piece }: the { $edge } is moved inward by { $size } at the { $at }, tapering to nothing at the { $to }.
+        [up] { $piece }: { THE($edge) } is raised by { $size } at { THE($at) }, tapering to nothing at { THE($to) }.
+        [down] { $piece }: { THE($edge) } is lowered by { $size } at { THE($at) }, tapering to nothing at { THE($to) }.
+        [out] { $piece }: { THE($edge) } is moved outward by { $size } at { THE($at) }, tapering to nothing at { THE($to) }.
+       *[in] { $piece }: { THE($edge) } is moved inward by { $size } at { THE($at) }, tapering to nothing at { THE($to) }.
     }
 fitting-middle =
     { $way ->
-        [up] { $piece }: the { $edge } is raised by up to { $size } between its ends.
-        [down] { $piece }: the { $edge } is lowered by up to { $size } between its ends.
-        [out] { $piece }: the { $edge } is moved outward by up to { $size } between its ends.
-       *[in] { $piece }: the { $edge } is moved inward by up to { $size } between its ends.
+        [up] { $piece }: { THE($edge) } is raised by up to { $size } between its ends.
+        [down] { $piece }: { THE($edge) } is lowered by up to { $size } between its ends.
+        [out] { $piece }: { THE($edge) } is moved outward by up to { $size } between its ends.
+       *[in] { $piece }: { THE($edge) } is moved inward by up to { $size } between its ends.
     }
 # Two ends that move the same way by different amounts.
 fitting-unequal =
     { $way ->
-        [up] { $piece }: the { $edge } is raised by { $size } at the { $at } and by { $other } at the { $to }.
-        [down] { $piece }: the { $edge } is lowered by { $size } at the { $at } and by { $other } at the { $to }.
-        [out] { $piece }: the { $edge } is moved outward by { $size } at the { $at } and by { $other } at the { $to }.
-       *[in] { $piece }: the { $edge } is moved inward by { $size } at the { $at } and by { $other } at the { $to }.
+        [up] { $piece }: { THE($edge) } is raised by { $size } at { THE($at) } and by { $other } at { THE($to) }.
+        [down] { $piece }: { THE($edge) } is lowered by { $size } at { THE($at) } and by { $other } at { THE($to) }.
+        [out] { $piece }: { THE($edge) } is moved outward by { $size } at { THE($at) } and by { $other } at { THE($to) }.
+       *[in] { $piece }: { THE($edge) } is moved inward by { $size } at { THE($at) } and by { $other } at { THE($to) }.
     }
 # Two ends that move different ways: one sentence for each.
 fitting-one_end =
     { $way ->
-        [up] { $piece }: at the { $at } the { $edge } is raised by { $size }.
-        [down] { $piece }: at the { $at } the { $edge } is lowered by { $size }.
-        [out] { $piece }: at the { $at } the { $edge } is moved outward by { $size }.
-       *[in] { $piece }: at the { $at } the { $edge } is moved inward by { $size }.
+        [up] { $piece }: at { THE($at) } { THE($edge) } is raised by { $size }.
+        [down] { $piece }: at { THE($at) } { THE($edge) } is lowered by { $size }.
+        [out] { $piece }: at { THE($at) } { THE($edge) } is moved outward by { $size }.
+       *[in] { $piece }: at { THE($at) } { THE($edge) } is moved inward by { $size }.
     }
 
 # The picture. $piece is a piece's title, $titles a list of edges, $words the sentences above.

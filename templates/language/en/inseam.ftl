@@ -1,6 +1,6 @@
 # Sentences of kit/sewing/operations/inseam.py.
 
-pocket_bag-pin = Pin { $bag } to { $garment } at the marks for the pocket on the { $edge }, right sides together.
+pocket_bag-pin = Pin { $bag } to { $garment } at the marks for the pocket on { THE($edge) }, right sides together.
 pocket_bag-sew = Stitch { $allowance } from the edge, from mark to mark, and backstitch at both.
 pocket_bag-finish = Finish the raw edges together with { $finish }.
 pocket_bag-press = Fold the bag outwards, away from the garment, and press the allowances towards the bag.

@@ -181,7 +181,7 @@ paper-doing_sheet = Laying the pieces on one sheet
 paper-doing_writing = Writing the pages
 paper-doing_size = Size { $size }
 paper-doing_projector = Making the projector's sheet
-paper-doing_nested = Making the { $paper } pages of { $sizes }
+paper-doing_nested = Making { THE($paper) } pages of { $sizes }
 # $amount is one of the messages below.
 paper-doing_paper = { $paper }: { $amount }
 paper-amount_roll = { $length } of it
@@ -210,7 +210,7 @@ paper-no_pieces = this pattern has no pieces, so there is nothing to print.
 paper-no_pieces_do = Run the drafting steps that make the pieces.
 paper-no_class_scale = several sizes over one another cannot be read at a class scale.
 paper-no_class_scale_do = Print one size at that scale, or leave --scale out.
-paper-roll_long = the pieces need { $length } m of the { $roll }, more than one page of a PDF can hold.
+paper-roll_long = the pieces need { $length } m of { THE($roll) }, more than one page of a PDF can hold.
 paper-roll_long_do = Choose a wider paper, or sheets such as A0; at most { $most } m can be written.
 paper-no_such = there is no paper '{ $paper }'.
 paper-no_such_do = { $near } A size of your own is written like 300x500mm or 13x19in.
@@ -250,7 +250,7 @@ paper-no_name_do = Save it, then press the button again.
 
 # ---- pieces that are cut by their measures and have no paper
 
-paper-measures_fold = half of it, as it lies with the { $edge } on the fold
+paper-measures_fold = half of it, as it lies with { THE($edge) } on the fold
 # Names of edges stand bare: a heading and what it is of.
 paper-measures_along = Along the length: { $edges }
 paper-measures_top = Towards the top of the cloth: { $edge }

@@ -62,7 +62,7 @@ picture-step_removed = Taken away, shown dashed: { $lines }.
 picture-step_strip = { $strip }: strip { $length } by { $width }.
 picture-lettered_point = { $letter }, { $point }
 picture-enlarged = enlarged { $times } times
-picture-step_order = In the order of the hand on the { $piece }: { $moves }.
+picture-step_order = In the order of the hand on { THE($piece) }: { $moves }.
 picture-step_squares = Square sign: { $places }.
 picture-step_tangents = Runs in without a corner: { $places }.
 picture-step_diagonals = The diagonals are drawn and marked as equal.
@@ -77,11 +77,11 @@ picture-hand_mirror = mirror
 picture-sign_on = { $line } to { $other }
 picture-hand_point = mark { $point }
 # A line or mark and its piece, both by their plain names.
-picture-line_on = { $line } on the { $piece }
+picture-line_on = { $line } on { THE($piece) }
 picture-notch_on =
     { $kind ->
-        [double] a double notch on the { $edge } of the { $piece }
-       *[single] a single notch on the { $edge } of the { $piece }
+        [double] a double notch on { THE($edge) } of { THE($piece) }
+       *[single] a single notch on { THE($edge) } of { THE($piece) }
     }
 picture-draft = The draft of { $title } for { $body }: { $pieces }.
 picture-draft_piece = { $piece }, { $width } by { $height }
@@ -195,13 +195,13 @@ picture-figure_none = none
 
 # ---- walked seams: one edge rolled along the other, place by place
 
-picture-walk_title = The { $rolled } of the { $rolled_piece } walked along the { $still } of the { $still_piece }
+picture-walk_title = { START(THE($rolled)) } of { THE($rolled_piece) } walked along { THE($still) } of { THE($still_piece) }
 picture-walk_title_sentence = { $title }.
 picture-walk_numbered = { $number }: { $place }.
 # A place on both edges: what it is, how far along, and picture-walk_equal or picture-walk_longer.
 picture-walk_place = { $place } at { $at }: { $difference }
-picture-walk_place_alone = { $place } at { $at } on the { $piece } only
-picture-walk_notch_alone = { $place } at { $at } on the { $piece } only, without a partner
+picture-walk_place_alone = { $place } at { $at } on { THE($piece) } only
+picture-walk_notch_alone = { $place } at { $at } on { THE($piece) } only, without a partner
 picture-walk_equal = equal
 picture-walk_longer = { $piece } { $by } longer
 picture-walk_all = In all { $first } and { $second }: { $difference }.

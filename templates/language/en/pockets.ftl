@@ -9,7 +9,7 @@ pocket_hem-why = Stitched to the right side first and turned, the ends of the he
 
 fold_pocket-prepare_curved = Run a row of long stitches in the allowance round each curved corner of { $pocket }.
 fold_pocket-prepare_mitred = At each lower corner fold { $pocket } diagonally, right sides together, and stitch square to the fold, from the corner of the stitch lines to the edge. Trim to a few millimetres and turn the corner out.
-fold_pocket-press = Press the { $edge } of { $pocket } { $allowance } to the wrong side.
+fold_pocket-press = Press { THE($edge) } of { $pocket } { $allowance } to the wrong side.
 fold_pocket-square = At the lower corners press the bottom up first, then the sides over it, each corner cut off a little inside the fold.
 fold_pocket-mitred = The corners lie flat, each with a seam from its point.
 fold_pocket-curved = Draw the long stitches up over a card cut to the finished corner, press the gathers flat and take the card out.

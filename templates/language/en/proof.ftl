@@ -12,76 +12,76 @@ proof-where_start = Start
 proof-where_notions = Notions
 
 # ---- pieces ----
-proof-crosses_itself_above = the { $edge } crosses itself, { $across } from the draft's upright line and { $along } above its level line.
-proof-crosses_itself_below = the { $edge } crosses itself, { $across } from the draft's upright line and { $along } below its level line.
-proof-crosses_another_above = the { $edge } crosses the { $other }, { $across } from the draft's upright line and { $along } above its level line.
-proof-crosses_another_below = the { $edge } crosses the { $other }, { $across } from the draft's upright line and { $along } below its level line.
+proof-crosses_itself_above = { THE($edge) } crosses itself, { $across } from the draft's upright line and { $along } above its level line.
+proof-crosses_itself_below = { THE($edge) } crosses itself, { $across } from the draft's upright line and { $along } below its level line.
+proof-crosses_another_above = { THE($edge) } crosses { THE($other) }, { $across } from the draft's upright line and { $along } above its level line.
+proof-crosses_another_below = { THE($edge) } crosses { THE($other) }, { $across } from the draft's upright line and { $along } below its level line.
 proof-crosses_do = Move the measure you changed last back towards its old value, or redraw one of the two.
-proof-no_allowance = the { $edge } has no allowance.
+proof-no_allowance = { THE($edge) } has no allowance.
 proof-no_allowance_do = Declare one on the pattern, 0 where it is cut on the line.
 proof-no_grainline = it has no grainline.
 proof-no_grainline_do = Draw one, so that it can be laid straight on the cloth.
 proof-no_fold_edge = it is cut on the fold of '{ $edge }', but has no such edge.
 proof-no_fold_edge_do = Name the edge that lies on the fold.
-proof-fold_not_straight = the { $edge } lies on the fold but is not straight.
+proof-fold_not_straight = { THE($edge) } lies on the fold but is not straight.
 proof-fold_not_straight_do = Rule it straight, or cut the piece as a pair.
 
 # ---- darts and pleats ----
 proof-dart_spared = this figure needs no dart here.
 proof-dart_spared_do = Whatever a step does with one is passed over.
 proof-dart_again_do = Draw the dart again.
-proof-dart_legs = the legs of the { $dart } are { $one } and { $other } long, so it does not close.
+proof-dart_legs = the legs of { THE($dart) } are { $one } and { $other } long, so it does not close.
 proof-dart_legs_do = Move its point or a leg until both are equally long.
-proof-slit_adrift = the { $slit } begins on no edge of the piece.
+proof-slit_adrift = { THE($slit) } begins on no edge of the piece.
 proof-slit_adrift_do = Draw it from the edge where it opens.
-proof-slit_long = the { $slit } leaves { $room } of cloth beyond its end.
+proof-slit_long = { THE($slit) } leaves { $room } of cloth beyond its end.
 proof-slit_long_do = Make it shorter, so that at least { $least } remain.
-proof-slit_raw = the { $slit } is cut open, but nothing finishes its sides.
+proof-slit_raw = { THE($slit) } is cut open, but nothing finishes its sides.
 proof-slit_raw_do = Sew a placket: { $call }.
 proof-double_dart_legs_do = Put its widest place on the line from point to point, or move a point, until both legs are equally long.
-proof-double_dart_edge = the { $dart } runs into the { $edge }: it has no point there.
+proof-double_dart_edge = { THE($dart) } runs into { THE($edge) }: it has no point there.
 proof-double_dart_edge_do = Shorten it until it runs out inside the piece, or draw a dart that opens on that edge.
-proof-double_dart_sharp = the { $dart } takes up { $intake } within { $length }: at its point the cloth would stand up in a bubble.
+proof-double_dart_sharp = { THE($dart) } takes up { $intake } within { $length }: at its point the cloth would stand up in a bubble.
 proof-double_dart_sharp_do = Make it longer or narrower, or take the cloth up in two darts.
-proof-double_darts_cross = the { $dart } and the { $other } cross.
+proof-double_darts_cross = { THE($dart) } and { THE($other) } cross.
 proof-double_darts_cross_do = Move one of them aside.
-proof-dart_point_outside = the point of the { $dart } lies outside the piece.
+proof-dart_point_outside = the point of { THE($dart) } lies outside the piece.
 proof-dart_point_outside_do = Put the point inside.
-proof-dart_not_true = the { $edge } bends by { $degrees } degrees where the { $dart } is folded shut.
+proof-dart_not_true = { THE($edge) } bends by { $degrees } degrees where { THE($dart) } is folded shut.
 proof-dart_not_true_do = Redraw the edge smooth across the closed dart.
 # $fold is the name of a dart, pleat or tuck.
-proof-no_cap = the { $fold } has no cap: folded, it would miss the edge by { $amount }.
+proof-no_cap = { THE($fold) } has no cap: folded, it would miss the edge by { $amount }.
 # $call is what is written in the notebook.
 proof-no_cap_do = True it: { $call }.
-proof-pleat_off_edge = the { $fold } does not lie on its edge: it runs from { $start } to { $end } along '{ $edge }'.
+proof-pleat_off_edge = { THE($fold) } does not lie on its edge: it runs from { $start } to { $end } along '{ $edge }'.
 proof-pleat_off_edge_do = Put it on the edge, or draw it again after changing the edge.
-proof-pleat_lines = the two lines of the { $fold } are { $one } and { $other } long, so they do not lie on each other.
+proof-pleat_lines = the two lines of { THE($fold) } are { $one } and { $other } long, so they do not lie on each other.
 proof-pleat_lines_do = Draw it again from edge to edge, or move an end until both are equally long.
-proof-pleat_moved = the lines of the { $fold } start { $amount } away from its place on the { $edge }.
+proof-pleat_moved = the lines of { THE($fold) } start { $amount } away from its place on { THE($edge) }.
 proof-pleat_moved_do = Draw the pleat again: the edge was changed after it.
-proof-pleats_overlap = the { $fold } and the { $other } take up the same { $amount } of the { $edge }.
+proof-pleats_overlap = { THE($fold) } and { THE($other) } take up the same { $amount } of { THE($edge) }.
 proof-pleats_overlap_do = Move them apart or make one shallower.
-proof-pleat_not_true = the { $edge } bends by { $degrees } degrees where the { $fold } is folded.
+proof-pleat_not_true = { THE($edge) } bends by { $degrees } degrees where { THE($fold) } is folded.
 proof-pleat_not_true_do = Redraw the edge smooth across the folded pleat.
-proof-never_folded = the { $fold } is never folded.
-proof-never_sewn = the { $fold } is never sewn.
+proof-never_folded = { THE($fold) } is never folded.
+proof-never_sewn = { THE($fold) } is never sewn.
 proof-never_folded_do = Sew it: { $call }.
 
 # ---- edges and allowances ----
-proof-edge_never_sewn = the { $edge } is never sewn, faced or hemmed ({ $length }).
+proof-edge_never_sewn = { THE($edge) } is never sewn, faced or hemmed ({ $length }).
 # $part is what is left raw of the whole $length.
-proof-edge_left_raw = the { $edge } is left raw { $stretch }, { $part } of { $length }.
+proof-edge_left_raw = { THE($edge) } is left raw { $stretch }, { $part } of { $length }.
 proof-raw_edge_do = Add the seam, facing or hem that closes it, or finish it with make.edge_finish(..., leave=True).
-proof-ends_of_ring_caught = the ends of the strip are to be caught in a later seam, but by now the { $place } is part of one closed ring: no seam crosses it any more.
+proof-ends_of_ring_caught = the ends of the strip are to be caught in a later seam, but by now { THE($place) } is part of one closed ring: no seam crosses it any more.
 proof-ends_of_ring_caught_do = Write ends="ring", so that its ends are joined, or leave ends= out.
-proof-ends_not_caught = the ends of the strip are to be caught in a later seam, but none is sewn along the { $place } after this step.
+proof-ends_not_caught = the ends of the strip are to be caught in a later seam, but none is sewn along { THE($place) } after this step.
 proof-ends_not_caught_do = Sew that seam later than this, or write ends="turned", so that the ends are turned in.
-proof-allowance_too_wide = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too much.
-proof-allowance_too_narrow = the pattern gives the { $edge } { $given }, but the sewing takes { $taken }: { $amount } too little.
+proof-allowance_too_wide = the pattern gives { THE($edge) } { $given }, but the sewing takes { $taken }: { $amount } too much.
+proof-allowance_too_narrow = the pattern gives { THE($edge) } { $given }, but the sewing takes { $taken }: { $amount } too little.
 proof-allowance_do = Change the allowance on the pattern, or the widths in the sewing step.
 
 # ---- what is cut and used ----
-proof-interfacing_piece_unused = it is cut for the { $piece }, but never fused.
+proof-interfacing_piece_unused = it is cut for { THE($piece) }, but never fused.
 proof-interfacing_piece_unused_do = Add the fusing as the first step of that piece, or take it off the pattern.
 proof-piece_unused = it is cut, but no sewing step uses it.
 proof-piece_unused_do = Sew it, or take it off the pattern.
@@ -107,34 +107,34 @@ proof-loose_piece_do = Add the seam that joins it.
 
 # ---- seams ----
 # $longer and $shorter are pieces with their edges ("front side").
-proof-seam_length = the { $longer } is { $amount } longer than the { $shorter } it is sewn to, measured along the stitch line.
+proof-seam_length = { THE($longer) } is { $amount } longer than { THE($shorter) } it is sewn to, measured along the stitch line.
 proof-seam_length_do = Make the two equal on the draft, or say in the seam that one is eased: ease=...
 proof-facing_length_do = Draw the facing from the garment's own edge.
 proof-ease_amount = the seam says it is eased by { $ease }, but its edges differ by { $amount }.
 proof-ease_amount_do = Change the ease or the draft so that they agree.
-proof-notch_alone = the notch { $at } along the { $run } is sewn to the { $other } and has no partner there.
-proof-notch_misses = the notch { $at } along the { $run } is sewn to the { $other } and misses its partner there by { $amount }.
+proof-notch_alone = the notch { $at } along { THE($run) } is sewn to { THE($other) } and has no partner there.
+proof-notch_misses = the notch { $at } along { THE($run) } is sewn to { THE($other) } and misses its partner there by { $amount }.
 proof-notch_do = Put both notches at the same distance along the seam.
 # $left and $right are where the opening that sewing leaves begins and ends.
-proof-opening_moved = the { $mark } is marked from { $start } to { $end } along the { $edge }, but sewing leaves { $left } to { $right } open.
+proof-opening_moved = { THE($mark) } is marked from { $start } to { $end } along { THE($edge) }, but sewing leaves { $left } to { $right } open.
 proof-opening_moved_do = Mark both sides of the seam at the same place.
-proof-opening_sewn_shut = the { $mark } is marked on it, but no seam leaves it open.
+proof-opening_sewn_shut = { THE($mark) } is marked on it, but no seam leaves it open.
 proof-opening_sewn_shut_do = Name the mark in the seam that runs over it: opening=..., or gap=... where it is only for turning.
 proof-no_sewing = the lesson has no sewing steps, so seams and raw edges are not proved.
 proof-no_sewing_do = Add the sewing steps.
 
 # ---- corners ----
-proof-corner_facing = at the end of the { $edge } of the { $piece } the corner to the { $beside } measures { $degrees } degrees, that of the { $facing } it is turned onto { $facing_degrees }: the two will not lie on one another.
+proof-corner_facing = at the end of { THE($edge) } of { THE($piece) } the corner to { THE($beside) } measures { $degrees } degrees, that of { THE($facing) } it is turned onto { $facing_degrees }: the two will not lie on one another.
 proof-corner_facing_do = Draw the facing from the garment's own edges.
-proof-corner_point = where the { $edge } of the { $piece } meets the { $other_edge } of the { $other_piece } at the end of this seam, the line bends by { $degrees } degrees: it comes to a point.
-proof-corner_dip = where the { $edge } of the { $piece } meets the { $other_edge } of the { $other_piece } at the end of this seam, the line bends by { $degrees } degrees: it dips in.
+proof-corner_point = where { THE($edge) } of { THE($piece) } meets { THE($other_edge) } of { THE($other_piece) } at the end of this seam, the line bends by { $degrees } degrees: it comes to a point.
+proof-corner_dip = where { THE($edge) } of { THE($piece) } meets { THE($other_edge) } of { THE($other_piece) } at the end of this seam, the line bends by { $degrees } degrees: it dips in.
 proof-corner_do = True the two edges: lay the seam together and draw the line across it smooth; or declare the corner where it is meant to be one.
 
 # ---- hems, facings and allowances folded back ----
 # $depth: how deep it is turned; $surplus: over the whole edge; $sharp: within $window where it is worst, $at along the edge.
-proof-fold_longer = turned { $depth } deep, the { $edge } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
-proof-fold_longer_by_far = turned { $depth } deep, the { $edge } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } (more than { $share }, and cloth eases about { $eases }).
-proof-fold_shorter = turned { $depth } deep, the { $edge } is { $surplus } shorter at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
+proof-fold_longer = turned { $depth } deep, { THE($edge) } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
+proof-fold_longer_by_far = turned { $depth } deep, { THE($edge) } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } (more than { $share }, and cloth eases about { $eases }).
+proof-fold_shorter = turned { $depth } deep, { THE($edge) } is { $surplus } shorter at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
 # One of these four follows as a sentence of its own.
 proof-fold_can_be_eased = Over its whole length it can be eased in, not there alone.
 proof-fold_can_be_drawn_out = Over its whole length it can be drawn out, not there alone.
@@ -144,42 +144,42 @@ proof-fold_clip_do = Clip the curve: clip=True.
 proof-fold_shallower_do = Turn it no deeper than { $depth }, or face the edge.
 proof-fold_ease_do = Draw it in with an ease stitch along the hem, or turn it no deeper than { $depth }.
 proof-fold_face_do = Face or bind the edge: no turned hem lies flat there.
-proof-end_angle = the { $edge } is curved, and the end of its allowance at the { $beside } lies { $degrees } degrees beside the mirror image of that edge.
+proof-end_angle = { THE($edge) } is curved, and the end of its allowance at { THE($beside) } lies { $degrees } degrees beside the mirror image of that edge.
 proof-hem_end_angle_do = Let the end of the hem mirror the edge it meets, or square the hem to it.
 proof-seam_end_angle_do = Let the end of the allowance mirror the edge it meets.
-proof-hem_beside_fold = the { $edge } does not meet the fold at a right angle: turned, its allowance lies { $amount } beside the fold.
-proof-seam_beside_fold = the { $edge } does not meet the fold at a right angle: folded back, its allowance lies { $amount } beside the fold.
+proof-hem_beside_fold = { THE($edge) } does not meet the fold at a right angle: turned, its allowance lies { $amount } beside the fold.
+proof-seam_beside_fold = { THE($edge) } does not meet the fold at a right angle: folded back, its allowance lies { $amount } beside the fold.
 proof-beside_fold_do = Draw the last stretch of the hem square to the fold, or declare the corner if a point is meant.
-proof-hem_end_beyond = turned, the end of the { $edge } sticks out beyond the cut edge of the { $beside } by { $amount }.
-proof-hem_end_short = turned, the end of the { $edge } falls short of the cut edge of the { $beside } by { $amount }.
-proof-seam_end_beyond = folded back, the end of the { $edge } sticks out beyond the cut edge of the { $beside } by { $amount }.
-proof-seam_end_short = folded back, the end of the { $edge } falls short of the cut edge of the { $beside } by { $amount }.
+proof-hem_end_beyond = turned, the end of { THE($edge) } sticks out beyond the cut edge of { THE($beside) } by { $amount }.
+proof-hem_end_short = turned, the end of { THE($edge) } falls short of the cut edge of { THE($beside) } by { $amount }.
+proof-seam_end_beyond = folded back, the end of { THE($edge) } sticks out beyond the cut edge of { THE($beside) } by { $amount }.
+proof-seam_end_short = folded back, the end of { THE($edge) } falls short of the cut edge of { THE($beside) } by { $amount }.
 # "turned" is what is written in the notebook.
-proof-end_do = Let its end mirror the { $beside }: leave the corner to the sewing order or say "turned"; where the angle is too sharp for that, make the allowance narrower or face the edge.
+proof-end_do = Let its end mirror { THE($beside) }: leave the corner to the sewing order or say "turned"; where the angle is too sharp for that, make the allowance narrower or face the edge.
 
 # ---- what was begun and never finished ----
-proof-never_pressed = the seam along the { $edge } was left to be pressed later and never is.
+proof-never_pressed = the seam along { THE($edge) } was left to be pressed later and never is.
 proof-never_pressed_do = Add { $call }.
-proof-never_finished = the { $place } is begun and never finished: some of its rows are still to be sewn.
+proof-never_finished = { THE($place) } is begun and never finished: some of its rows are still to be sewn.
 proof-never_finished_do = Write { $call } in this step, after it is begun, or in a later one.
 # $place is an edge or a mark.
 proof-never_turned_out = it is sewn to be turned right side out and never is.
 proof-never_turned_out_do = Add make.turn_out(...).
-proof-never_band_closed = the band set on along the { $place } is never closed over the seam.
+proof-never_band_closed = the band set on along { THE($place) } is never closed over the seam.
 proof-never_band_closed_do = Add make.close_band(...).
-proof-never_buttoned = the { $place } has no button to go through it.
+proof-never_buttoned = { THE($place) } has no button to go through it.
 proof-never_buttoned_do = Add make.buttons(..., holes=...).
-proof-never_eyelet_used = no cord comes out at the { $place }.
+proof-never_eyelet_used = no cord comes out at { THE($place) }.
 proof-never_eyelet_used_do = Thread a cord: make.thread_cord(...).
-proof-never_threaded = the casing at the { $place } stays empty.
+proof-never_threaded = the casing at { THE($place) } stays empty.
 proof-never_threaded_do = Thread elastic or a cord through it.
 proof-never_bag_closed = the bag of its pocket is never closed.
 proof-never_bag_closed_do = Sew the two bags together.
-proof-never_pocket_edge_sewn = the { $place } is pressed under and never sewn down.
+proof-never_pocket_edge_sewn = { THE($place) } is pressed under and never sewn down.
 proof-never_pocket_edge_sewn_do = Sew the pocket on: make.patch_pocket(...).
-proof-never_basting_out = the basting along the { $place } is never taken out.
+proof-never_basting_out = the basting along { THE($place) } is never taken out.
 proof-never_basting_out_do = Add make.remove_basting(...).
-proof-never_used = what the { $place } was prepared for is never done.
+proof-never_used = what { THE($place) } was prepared for is never done.
 proof-never_used_do = Finish it.
 
 # ---- the lesson's words and its list of notions ----
@@ -226,19 +226,19 @@ proof-listed_elastic = elastic
 proof-listed_cord = cord
 proof-listed_bias_binding = bias binding
 proof-listed_hem_tape = hem tape
-proof-halves_crossed = the { $edge } is sewn to the { $other } of the { $piece }: one of the two then lies wrong side out.
+proof-halves_crossed = { THE($edge) } is sewn to { THE($other) } of { THE($piece) }: one of the two then lies wrong side out.
 proof-halves_crossed_do = Sew left to left and right to right.
-proof-band_way = in the order in which the edges are named the { $end } of the { $piece } lies at the { $place }; drawn as it is, printed side up on the right side of the cloth, it comes to lie at the { $other }.
+proof-band_way = in the order in which the edges are named { THE($end) } of { THE($piece) } lies at { THE($place) }; drawn as it is, printed side up on the right side of the cloth, it comes to lie at { THE($other) }.
 proof-band_way_do = Name the edges in the other order, or draw the piece with this end at its other side.
 
 # ---- cloth to fit with, and drafts that a try-on changes ----
 # $amount is how much wider the edge is cut than it is sewn; $call is written in the notebook.
-proof-extra_left = the { $edge } is cut { $amount } wider to fit with, and this is never trimmed.
+proof-extra_left = { THE($edge) } is cut { $amount } wider to fit with, and this is never trimmed.
 proof-extra_left_do = Trim it once the fit is right: { $call }.
-proof-extra_sewn = the { $edge } is sewn while its { $amount } of extra cloth are still there: measured from the raw edge, the row lies that much too far out.
+proof-extra_sewn = { THE($edge) } is sewn while its { $amount } of extra cloth are still there: measured from the raw edge, the row lies that much too far out.
 proof-extra_sewn_do = For the fitting baste on the stitch line, make.baste(..., distance=0 * mm); trim before the seam: { $call }.
 # $what is another finding.
 proof-in_draft_first = in the draft that is cut at first, { $what }
 proof-in_draft_corrected = in the corrected draft, { $what }
-proof-raw_inside = the { $edges } is left raw inside and may fray in the wash.
+proof-raw_inside = { THE($edges) } is left raw inside and may fray in the wash.
 proof-raw_inside_do = Cloth that does not fray can stay so. Else overcast or bind the edges, or sew an enclosed seam.

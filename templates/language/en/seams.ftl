@@ -1,16 +1,16 @@
 # Sentences of kit/sewing/operations/seams.py.
 
 plain_seam-sew = Stitch { $allowance } from the edge.
-plain_seam-sew_with_opening = Stitch { $allowance } from the edge, but leave { $size } of the { $edge } open, { $stretch }. Backstitch at both ends of the opening.
-plain_seam-sew_to_marks = Stitch { $allowance } from the edge, but leave the { $mark } unsewn between its marks: { $size }, { $stretch }. Backstitch at both ends of the opening.
-plain_seam-sew_open_start = Stitch { $allowance } from the edge, but leave the first { $size } of the { $edge } open. Backstitch where the opening ends.
-plain_seam-sew_open_end = Stitch { $allowance } from the edge, but leave the last { $size } of the { $edge } open. Backstitch where the opening begins.
+plain_seam-sew_with_opening = Stitch { $allowance } from the edge, but leave { $size } of { THE($edge) } open, { $stretch }. Backstitch at both ends of the opening.
+plain_seam-sew_to_marks = Stitch { $allowance } from the edge, but leave { THE($mark) } unsewn between its marks: { $size }, { $stretch }. Backstitch at both ends of the opening.
+plain_seam-sew_open_start = Stitch { $allowance } from the edge, but leave the first { $size } of { THE($edge) } open. Backstitch where the opening ends.
+plain_seam-sew_open_end = Stitch { $allowance } from the edge, but leave the last { $size } of { THE($edge) } open. Backstitch where the opening begins.
 plain_seam-sew_line_to_line = Stitch { $allowance } from the edge, but begin and end where the stitch lines of the neighbouring edges cross, not at the raw edge. Backstitch there.
 plain_seam-finish = Finish the raw edges of the allowances with { $finish }.
 plain_seam-finish_together = Finish both allowances together with { $finish }.
-plain_seam-bound = Fold the { $strip } over the raw edge of each allowance and stitch it down close to its edge, through all its layers.
+plain_seam-bound = Fold { THE($strip) } over the raw edge of each allowance and stitch it down close to its edge, through all its layers.
 plain_seam-bound_bought = Fold bias binding over the raw edge of each allowance and stitch it down close to its edge, through all its layers.
-plain_seam-bound_together = Lay the two allowances together, fold the { $strip } over both raw edges and stitch it down close to its edge, through all layers.
+plain_seam-bound_together = Lay the two allowances together, fold { THE($strip) } over both raw edges and stitch it down close to its edge, through all layers.
 plain_seam-bound_together_bought = Lay the two allowances together, fold bias binding over both raw edges and stitch it down close to its edge, through all layers.
 plain_seam-why_open = Pressed open, a seam lies flattest: no more than two layers lie on each other anywhere.
 plain_seam-why_one_side = Pressed to one side, a seam is stronger, and both allowances can be finished or stitched down as one.

@@ -19,13 +19,13 @@ trim-why = Cloth taken away where it would lie folded keeps the edge thin.
 grade-cut = Grade the seam along { $edge }: trim this allowance to { $to } and leave the one nearer the outside { $wider } wide.
 grade-why = Allowances that end at different widths make a slope instead of a ridge, and the wider one hides the narrower.
 
-trim_strip-sides = Trim the allowances along the seam of the { $strip } to { $to }.
-trim_strip-sides_half = Trim the allowances along the seam of the { $strip } in half, to { $to }.
-trim_strip-ends = Trim the allowances across the seamed end of the { $strip } to { $to } and cut the corners off.
-trim_strip-ends_half = Trim the allowances across the seamed end of the { $strip } in half, to { $to }, and cut the corners off.
-grade_strip-sides = Grade the seam of the { $strip }: trim one allowance to { $to } and leave the other { $wider } wide.
-grade_strip-sides_on = Grade the seam that holds the { $strip }: trim the allowance of the { $strip } to { $to } and leave that of the garment { $wider } wide.
-grade_strip-ends = Grade the seam across the end of the { $strip }: trim one allowance to { $to } and leave the other { $wider } wide. Cut the corners off.
+trim_strip-sides = Trim the allowances along the seam of { THE($strip) } to { $to }.
+trim_strip-sides_half = Trim the allowances along the seam of { THE($strip) } in half, to { $to }.
+trim_strip-ends = Trim the allowances across the seamed end of { THE($strip) } to { $to } and cut the corners off.
+trim_strip-ends_half = Trim the allowances across the seamed end of { THE($strip) } in half, to { $to }, and cut the corners off.
+grade_strip-sides = Grade the seam of { THE($strip) }: trim one allowance to { $to } and leave the other { $wider } wide.
+grade_strip-sides_on = Grade the seam that holds { THE($strip) }: trim the allowance of { THE($strip) } to { $to } and leave that of the garment { $wider } wide.
+grade_strip-ends = Grade the seam across the end of { THE($strip) }: trim one allowance to { $to } and leave the other { $wider } wide. Cut the corners off.
 
 tack_down-sew = Tack { $edge } to the allowances of { $seam } with a few hand stitches that do not go through to the right side.
 tack_down-why = Held at the seams only, a facing stays inside without a row that shows.

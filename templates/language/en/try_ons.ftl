@@ -16,16 +16,16 @@ try_on-changed_count = { $name }: { $before } until now, { $after } from here on
 # back"), $at and $to edges that meet them there.
 try_on-line_all_along_in = Along { $place } the new stitch line runs { $size } inside the old one.
 try_on-line_all_along_out = Along { $place } the new stitch line runs { $size } outside the old one.
-try_on-line_to_nothing_in = Along { $place } the new stitch line runs { $size } in at the { $at }, tapering to nothing at the { $to }.
-try_on-line_to_nothing_out = Along { $place } the new stitch line runs { $size } out at the { $at }, tapering to nothing at the { $to }.
-try_on-line_early_in = Along { $place } the new stitch line runs { $size } in at the { $at }, tapering to nothing { $far } from there.
-try_on-line_early_out = Along { $place } the new stitch line runs { $size } out at the { $at }, tapering to nothing { $far } from there.
-try_on-line_unequal_in = Along { $place } the new stitch line runs { $size } in at the { $at } and { $other } in at the { $to }.
-try_on-line_unequal_out = Along { $place } the new stitch line runs { $size } out at the { $at } and { $other } out at the { $to }.
-try_on-line_middle_in = Along { $place } the new stitch line runs farthest in { $far } from the { $at }, by { $size }, and comes nearer to the old one towards both ends.
-try_on-line_middle_out = Along { $place } the new stitch line runs farthest out { $far } from the { $at }, by { $size }, and comes nearer to the old one towards both ends.
-try_on-line_crossing_in_out = Along { $place } the new stitch line crosses the old one: from the { $at } on it runs up to { $size } in, then up to { $other } out.
-try_on-line_crossing_out_in = Along { $place } the new stitch line crosses the old one: from the { $at } on it runs up to { $size } out, then up to { $other } in.
+try_on-line_to_nothing_in = Along { $place } the new stitch line runs { $size } in at { THE($at) }, tapering to nothing at { THE($to) }.
+try_on-line_to_nothing_out = Along { $place } the new stitch line runs { $size } out at { THE($at) }, tapering to nothing at { THE($to) }.
+try_on-line_early_in = Along { $place } the new stitch line runs { $size } in at { THE($at) }, tapering to nothing { $far } from there.
+try_on-line_early_out = Along { $place } the new stitch line runs { $size } out at { THE($at) }, tapering to nothing { $far } from there.
+try_on-line_unequal_in = Along { $place } the new stitch line runs { $size } in at { THE($at) } and { $other } in at { THE($to) }.
+try_on-line_unequal_out = Along { $place } the new stitch line runs { $size } out at { THE($at) } and { $other } out at { THE($to) }.
+try_on-line_middle_in = Along { $place } the new stitch line runs farthest in { $far } from { THE($at) }, by { $size }, and comes nearer to the old one towards both ends.
+try_on-line_middle_out = Along { $place } the new stitch line runs farthest out { $far } from { THE($at) }, by { $size }, and comes nearer to the old one towards both ends.
+try_on-line_crossing_in_out = Along { $place } the new stitch line crosses the old one: from { THE($at) } on it runs up to { $size } in, then up to { $other } out.
+try_on-line_crossing_out_in = Along { $place } the new stitch line crosses the old one: from { THE($at) } on it runs up to { $size } out, then up to { $other } in.
 
 try_on-unpick = Unpick the stitching of { $place } where the two lines part, and sew it again in the same way along the new one.
 try_on-open = Open { $place } beside it as far as you must, and close it again when the new line is sewn.
@@ -33,8 +33,8 @@ try_on-basted = The basting of { $place } lies on the old line: take it out and 
 try_on-trim = Trim { $place } to { $allowance } outside the new line.
 try_on-trim_line = Trim { $place } on the new line.
 # $left is how wide the allowance still is at one place.
-try_on-left = No more than { $left } of allowance is left outside the new line of { $place } at the { $at }.
-try_on-left_far = No more than { $left } of allowance is left outside the new line of { $place }, { $far } from the { $at }.
+try_on-left = No more than { $left } of allowance is left outside the new line of { $place } at { THE($at) }.
+try_on-left_far = No more than { $left } of allowance is left outside the new line of { $place }, { $far } from { THE($at) }.
 # $piece is the title of a piece.
 try_on-redrawn = { $piece }: its edges are others now. Lay the new pattern piece on the cloth and mark its lines.
 try_on-marks = { $piece }: mark anew: { $marks }.

@@ -8,6 +8,6 @@ walk-corner = corner
 # Where one edge of a run meets the next.
 walk-seam = { $first } to { $second }
 # $first is the name of an opening marked on the edge.
-walk-mark_start = start of the { $first }
-walk-mark_end = end of the { $first }
+walk-mark_start = start of { THE($first) }
+walk-mark_end = end of { THE($first) }
 walk-both = { $names }

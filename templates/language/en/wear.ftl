@@ -25,7 +25,7 @@ wear-heel_stuck_do = Make the hem { $amount } wider, or leave a slit in the side
 # ---- wearing it ----
 wear-too_small = it measures { $has } where a { $part } of { $need } goes into it.
 wear-too_small_do = Make it wider by { $amount } and at least { $ease } of ease: cloth that is woven does not stretch.
-wear-ease_small = for the { $part } it has { $ease } of ease; a close garment of woven cloth wants { $least }.
+wear-ease_small = for { THE($part) } it has { $ease } of ease; a close garment of woven cloth wants { $least }.
 wear-ease_small_do = Make it { $amount } wider there.
 wear-stride = closed all round and without a slit its hem measures { $has }; a step needs { $need } about the knee.
 wear-stride_do = Make the hem { $amount } wider, or leave a slit or a pleat in it.
@@ -51,8 +51,8 @@ wear-strap_small = the strap ({ $strip }) and the edge between its ends make a l
 wear-strap_small_do = Cut the strap { $amount } longer.
 
 # ---- worn and moved in ----
-wear-stretch_spent = for the { $part } the cloth is stretched by { $spent } standing still, of the { $stretch } it gives: too little is left to breathe and reach with.
-wear-ease_style = called { $style } fitting, it has { $ease } of ease for the { $part }; that style wants { $least } at least.
+wear-stretch_spent = for { THE($part) } the cloth is stretched by { $spent } standing still, of { THE($stretch) } it gives: too little is left to breathe and reach with.
+wear-ease_style = called { $style } fitting, it has { $ease } of ease for { THE($part) }; that style wants { $least } at least.
 wear-pocket_low = a pocket opens { $has } below the waist; a hanging hand reaches in only down to { $least } below it.
 wear-pocket_low_do = Lay it { $amount } higher at least.
 wear-pocket_narrow = the mouth of a pocket is { $has } long; a flat hand wants { $need }.

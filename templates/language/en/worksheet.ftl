@@ -6,8 +6,8 @@ worksheet-start = The starting block
 worksheet-how = Points are measured from O, where two lines square to each other cross: first along the level line, then square to it. Curves are set off from the straight line between two points: step the distances off along it, set the offsets square to it, and draw one smooth curve through the marks.
 worksheet-origin = On paper rule an upright line and a level line square to it. They cross at O.
 # $line names a line of the draft that lies on it ("centre line").
-worksheet-upright = The upright line is the { $line }.
-worksheet-level = The level line is the { $line }.
+worksheet-upright = The upright line is { THE($line) }.
+worksheet-level = The level line is { THE($line) }.
 
 # Where a point lies: cells of a table.
 worksheet-right = { $length } right
@@ -35,7 +35,7 @@ worksheet-arrives = Come into { $end } from a place { $along } before it and the
 worksheet-arrives_straight = Come into { $end } along the straight line.
 worksheet-trim = { $edge }: of the line drawn before keep only what runs from { $start } to { $end }.
 # $line is a line of the piece $piece.
-worksheet-trace = { $edge }: trace the { $line } of the piece { $piece } from { $start } to { $end }.
+worksheet-trace = { $edge }: trace { THE($line) } of the piece { $piece } from { $start } to { $end }.
 worksheet-rub_out = Rub out: { $lines }.
 
 # What is marked on the lines.
@@ -44,8 +44,8 @@ worksheet-notch =
         [double] { $edge }: a double notch { $length } from { $start } along the line.
        *[single] { $edge }: a notch { $length } from { $start } along the line.
     }
-worksheet-opening = { $edge }: mark the { $mark } from { $low } to { $high } along the line from { $start }.
-worksheet-mark_on_edge = { $edge }: mark the { $mark } { $length } from { $start } along the line.
+worksheet-opening = { $edge }: mark { THE($mark) } from { $low } to { $high } along the line from { $start }.
+worksheet-mark_on_edge = { $edge }: mark { THE($mark) } { $length } from { $start } along the line.
 worksheet-allow = Add { $width } of allowance outside: { $lines }.
 worksheet-grain = grainline
 worksheet-strip = { $title }: cut { $count ->
