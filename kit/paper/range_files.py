@@ -7,6 +7,7 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from kit.cloth.yardage import Yardage
 from kit.diagnostic import message
 from kit.errors import KitError, known_near
 from kit.language import say
@@ -75,11 +76,15 @@ def read_sheet(text: str) -> tuple[float, float] | None:
 
 
 def range_files(
-    patterns: Sequence[Pattern], chart: Sequence[str], asked: RangeRequest, progress: Progress | None = None
+    patterns: Sequence[Pattern],
+    chart: Sequence[str],
+    asked: RangeRequest,
+    progress: Progress | None = None,
+    bought: Sequence[Yardage] = (),
 ) -> dict[str, bytes]:
     """The files by name. `patterns` are one for each size, small to large; `chart` names all sizes of the lesson.
-    With several sizes names end in the size ("pages-a4-w4.pdf") or in "sizes" where they are nested. Raises
-    `KitError` for what cannot be made."""
+    With several sizes names end in the size ("pages-a4-w4.pdf") or in "sizes" where they are nested. `bought` is the
+    cloth to buy in each of the sizes, where it is known. Raises `KitError` for what cannot be made."""
     tell = progress or (lambda text: None)
     made: dict[str, bytes] = {}
     several = len(patterns) > 1
@@ -96,7 +101,7 @@ def range_files(
                 made[_with(name, tail)] = data
             made.update(_drawings(_whole([pattern], asked.pages), chart, asked, tail))
         if "json" in asked.files:
-            made[f"pattern{tail}.json"] = pattern_text(pattern).encode("utf-8")
+            made[f"pattern{tail}.json"] = pattern_text(pattern, bought).encode("utf-8")
         if asked.projector:
             tell(say("paper.doing_projector"))
             whole = _whole([pattern], asked.pages)[0]

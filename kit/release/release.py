@@ -252,8 +252,10 @@ class _Work:
         several = len(self.sizes) > 1
         pages = RangeRequest(PageRequest((A4, LETTER)), several, several, True, None, ("svg", "dxf", "json"))
         sheets = RangeRequest(PageRequest((A0,)), several, several)
+        bought = self.bought.amounts if self.bought else ()
         for request in (pages, sheets):
-            for name, data in range_files(self.sizes, chart, request, lambda line: self.progress(f"  {line}")).items():
+            found = range_files(self.sizes, chart, request, lambda line: self.progress(f"  {line}"), bought)
+            for name, data in found.items():
                 self._paper(name, data, tongue, head)
 
     def _paper(self, name: str, data: bytes, tongue: str, head: str) -> None:

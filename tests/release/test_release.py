@@ -8,6 +8,7 @@ import hashlib
 import io
 import json
 import os
+import re
 from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
@@ -18,9 +19,11 @@ import pytest
 from nbformat import NotebookNode
 from PIL import Image
 
+from kit.booklet.build import build
 from kit.booklet.put_in_place import _MAKING, alone_for
 from kit.errors import KitError
-from kit.language import languages, speaking
+from kit.language import languages, say, speaking
+from kit.paper.export import pattern_schema
 from kit.release import release as releasing
 from kit.release.gate import NotReady
 from kit.release.release import AskedRelease, Released, release
@@ -105,10 +108,55 @@ def test_the_summary_keeps_to_its_schema_and_to_the_files(
         jsonschema.validate({**summary, "more": 1}, schema)
 
 
-def test_cloth_is_the_same_in_the_summary_for_every_size(summary: dict[str, Any]) -> None:
-    for entry in summary["cloth_to_buy"]:
-        lengths = [each["length"] for each in entry["sizes"] if each["length"]]
-        assert lengths and all(length > 0 for length in lengths)
+def test_cloth_is_the_same_wherever_it_is_told(
+    made: tuple[Path, Path, Released], summary: dict[str, Any], tmp_path: Path
+) -> None:
+    """In the summary, in each size's pattern file, in the released booklet and in the booklet of every size built by
+    itself, and no less for a larger size."""
+    notebook, out, _ = made
+    told = {
+        (entry["cloth"], entry["width"], each["size"]): (each["laid"], each["length"], each["folds"])
+        for entry in summary["cloth_to_buy"]
+        for each in entry["sizes"]
+    }
+    sizes = list(dict.fromkeys(size for _, _, size in told))
+    assert {"W4", "W5"} <= set(sizes) and len(sizes) > 5
+    for cloth, width in {key[:2] for key in told}:
+        lengths = [told[cloth, width, size][1] for size in sizes]
+        assert lengths[0] > 0 and lengths == sorted(lengths)
+    for size in ("W4", "W5"):
+        data = json.loads((out / f"files/pattern-{size.lower()}.json").read_text())
+        jsonschema.validate(data, pattern_schema())
+        rows = {
+            (row["cloth"], row["width"], size): (row["laid"], row["length"], row["folds"])
+            for row in data["cloth_to_buy"]
+        }
+        assert rows == {key: value for key, value in told.items() if key[2] == size}
+    tables = [lengths_printed((out / "booklet/booklet.html").read_text())]
+    for size in (sizes[0], "W5", sizes[-1]):
+        alone = build(notebook, tmp_path / size, size=size, forms="html")
+        tables.append(lengths_printed(alone.paths["booklet.html"].read_text()))
+        data = json.loads(alone.paths["pattern.json"].read_text())
+        rows = {
+            (row["cloth"], row["width"], size): (row["laid"], row["length"], row["folds"])
+            for row in data["cloth_to_buy"]
+        }
+        assert rows == {key: value for key, value in told.items() if key[2] == size}
+    assert tables[0] and all(table == tables[0] for table in tables)
+
+
+def bought_of(data: dict[str, Any], size: str) -> dict[tuple[str, float, str], tuple[float, float, list[str]]]:
+    """What a pattern.json tells of the cloth to buy."""
+    rows = data["cloth_to_buy"]
+    return {(row["cloth"], row["width"], size): (row["laid"], row["length"], row["folds"]) for row in rows}
+
+
+def lengths_printed(page: str) -> list[list[str]]:
+    """The rows of the table of lengths in every size, as text."""
+    title = re.escape(say("booklet.lengths_by_size"))
+    (table,) = re.findall(rf'<table[^>]*aria-label="{title}".*?</table>', page, re.DOTALL)
+    rows = [re.findall(r"<t[hd]\b.*?</t[hd]>", row, re.DOTALL) for row in re.findall(r"<tr.*?</tr>", table, re.DOTALL)]
+    return [[" ".join(re.sub(r"<[^>]+>", " ", cell).split()) for cell in row] for row in rows]
 
 
 def test_previews_show_something_and_say_what(made: tuple[Path, Path, Released], summary: dict[str, Any]) -> None:
