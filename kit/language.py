@@ -193,7 +193,8 @@ def _led(pattern: ast.Pattern | None) -> bool:
     first = pattern.elements[0].expression
     if isinstance(first, ast.SelectExpression):
         return any(_led(variant.value) for variant in first.variants)
-    return isinstance(first, ast.FunctionReference)
+    # In English only what a message writes with a capital has one: a finding goes on behind its place and a colon.
+    return isinstance(first, ast.FunctionReference) and first.id.name != "THE"
 
 
 _WITHOUT_REMARKS = re.compile(r"^#.*$", re.MULTILINE)
