@@ -11,6 +11,7 @@ engine's runs, and how much longer ours are. Aim: the shortest at most 3 % longe
 from __future__ import annotations
 
 import argparse
+import importlib.util
 import sys
 from pathlib import Path
 from typing import Any
@@ -51,11 +52,12 @@ def main(arguments: list[str]) -> None:
     parser.add_argument("--runs", type=int, default=10)
     parser.add_argument("--seconds", type=int, default=30)
     asked = parser.parse_args(arguments)
-    sys.path.insert(0, str(ROOT))
-    from tests.example import notebook_names
-
+    found = importlib.util.spec_from_file_location("example", ROOT / "tests" / "example.py")
+    assert found and found.loader
+    example = importlib.util.module_from_spec(found)
+    found.loader.exec_module(example)
     for name in asked.lessons:
-        lesson = find_lesson(notebook_names(ROOT / "example_notebooks" / f"{name}.ipynb"))
+        lesson = find_lesson(example.notebook_names(ROOT / "example_notebooks" / f"{name}.ipynb"))
         sizes = tuple(lesson.work(body=lesson.sizes[size]) for size in lesson.sizes.names) if lesson.measures else ()
         pattern: Any = next((each for each in sizes if each.body.name == asked.size), None) or lesson.work()
         laid = range_lays(sizes or (pattern,))
