@@ -8,8 +8,9 @@ Heights are mm along the grain, upward.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from kit.geometry import Line, Path, Point, Vector
@@ -80,6 +81,11 @@ def author_lines(piece: Piece, points: Iterable[Point]) -> tuple[LengthenLine, .
 
 def placed_lines(pieces: Iterable[Piece]) -> dict[str, tuple[LengthenLine, ...]]:
     """Where the lines of pieces lie, by name, top to bottom: at one height in all that have the same two levels."""
+    return dict(_placed(tuple(pieces)))
+
+
+@lru_cache(maxsize=64)  # every piece drawn asks for the lines of all
+def _placed(pieces: tuple[Piece, ...]) -> Mapping[str, tuple[LengthenLine, ...]]:
     every = {piece.name: piece for piece in pieces if piece.edges and piece.lengthen is None}
     stretches = {name: list(_stretches(piece)) for name, piece in every.items()}
     found: dict[str, list[LengthenLine]] = {name: [] for name in every}
@@ -189,6 +195,8 @@ def _height(group: list[tuple[Piece, Stretch]]) -> list[tuple[Piece, float]]:
     low = max(s.low - s.origin for _, s in group)
     best: tuple[float, float] | None = None
     for order, share in enumerate(_SHARES):
+        if best is not None and best[0] <= order * 0.05:
+            break  # what lies farther from the middle costs that much by itself
         at = low + (high - low) * share
         costs = [_cost(piece, at + stretch.origin) for piece, stretch in group]
         if any(cost is None for cost in costs):
