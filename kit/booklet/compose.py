@@ -323,7 +323,7 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
     """Every cut part with its picture, all at one scale, and how it is cut; a strip with its size."""
     cuts = cut_list(pattern)
     sizes = {strip.name: strip_size(strip, pattern.lesson.units) for strip in pattern.strips}
-    across = 3 if form.measure > 140 and form.letters == 1 else 2 if form.letters == 1 else 1
+    across = form.cards_across(len(pattern.pieces) + len(pattern.strips))
     width = (form.measure - 5 * (across - 1)) / across - 1.0
     room = Room(width * PX, min(52.0, form.depth * 0.26) * PX * form.letters)
     return tuple(

@@ -95,6 +95,15 @@ class Form:
         """One of three pictures in a row."""
         return self._room((self.measure - 10) / 3, self.stage.height / PX)
 
+    def cards_across(self, count: int) -> int:
+        """How many of `count` cards of pieces stand in a row: on large paper three, or four where a card would be left
+        to a row of its own."""
+        if self.letters > 1:
+            return 1
+        if self.measure <= 140:
+            return 2
+        return 4 if count % 3 == 1 and count > 3 and not self.screen else 3
+
     @property
     def fit_width(self) -> float:
         """The width in mm of the picture of a fit change, its frame included."""

@@ -10,7 +10,7 @@ from __future__ import annotations
 import base64
 import pickle
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from kit.body.measures import MEASUREMENTS
@@ -115,8 +115,24 @@ def work(
     pattern = in_system(as_asked(lesson.work() if moved else story, asked.draft), lesson.units)
     notes = troubles(lesson.sitting, lesson.definition)
     fittings = _fittings(lesson, story)
-    rows = tuple(_chart(lesson, pattern)) if chart is None else chart
-    return Handover(pattern, rows, notes, tuple(_sizes(lesson, sizes, asked.draft)), fittings)
+    drafted = _Drafted(lesson)
+    rows = tuple(_chart(drafted, pattern)) if chart is None else chart
+    return Handover(pattern, rows, notes, tuple(_sizes(drafted, sizes, asked.draft)), fittings)
+
+
+@dataclass
+class _Drafted:
+    """A lesson in the sizes of its chart, each worked once for the chart of measures and for the patterns handed
+    over."""
+
+    lesson: Any
+    kept: dict[str, Pattern] = field(default_factory=dict)
+
+    def size(self, name: str) -> Pattern:
+        """Raises `KitError` where that size cannot be drafted."""
+        if name not in self.kept:
+            self.kept[name] = self.lesson.work(body=self.lesson.sizes[name])
+        return self.kept[name]
 
 
 def alone(given: Handover) -> Handover:
@@ -163,7 +179,8 @@ def _fitted(lesson: Any, fitting: Fitting) -> FittingResult:
     return FittingResult(fitting, worked[0], worked[1])
 
 
-def _sizes(lesson: Any, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
+def _sizes(drafted: _Drafted, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
+    lesson = drafted.lesson
     names: Sequence[str] = lesson.sizes.names
     for size in sizes:
         if size not in lesson.sizes and size.lower() != "all" and size != DRAFTED:
@@ -175,7 +192,7 @@ def _sizes(lesson: Any, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
     worked: list[Pattern] = []
     for name in lesson.sizes.ordered(dict.fromkeys([*names, *named] if whole else named)):
         try:
-            pattern: Pattern = lesson.work(body=lesson.sizes[name])
+            pattern = drafted.size(name)
         except KitError as error:
             if DRAFTED in sizes:
                 continue  # the booklet's chart of finished measurements says so
@@ -185,7 +202,8 @@ def _sizes(lesson: Any, sizes: Sequence[str], draft: Draft) -> list[Pattern]:
     return worked
 
 
-def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
+def _chart(drafted: _Drafted, pattern: Pattern) -> list[SizeRow]:
+    lesson = drafted.lesson
     used = list(dict.fromkeys(name for step in pattern.steps for name in step.uses))
     wanted = [*getattr(lesson.start, "measures", ()), *used, *(name for _, name in pattern.over)]
     rows: list[SizeRow] = []
@@ -193,15 +211,16 @@ def _chart(lesson: Any, pattern: Pattern) -> list[SizeRow]:
     wanted += [name for name in lesson.measures if name not in MEASUREMENTS or name in followed]
     if not any(name in lesson.sizes[lesson.sizes.names[0]] for name in wanted):
         return rows
-    for body in (lesson.sizes[name] for name in lesson.sizes.names):
+    for size in lesson.sizes.names:
+        body = lesson.sizes[size]
         measures = tuple((name, body[name]) for name in dict.fromkeys(wanted) if name in body)
         try:
-            drafted = lesson.work(body=body)
+            made = drafted.size(size)
         except KitError as error:
             rows.append(SizeRow(body.name, measures, (), str(error)))
             continue
-        worn = tuple((row.measure, row.girth) for row in fitted(drafted))
-        rows.append(SizeRow(body.name, measures, drafted.finished, worn=worn))
+        worn = tuple((row.measure, row.girth) for row in fitted(made))
+        rows.append(SizeRow(body.name, measures, made.finished, worn=worn))
     return rows
 
 

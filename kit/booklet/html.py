@@ -28,6 +28,7 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *
     narrow = not form.beside and not form.screen
     return page.render(
         book=book,
+        form=form,
         css=Markup(css),
         contents=contents(book),
         sizes_title=sizes_title(book),
