@@ -539,6 +539,15 @@ class BenchVerbs:
 
             tip = front.point("shoulder_tip").up(1 * cm)"""
 
+    def remove_dart(self, name: str, *, into: str | PaperLine | None = None) -> None:
+        """Take a dart away without sewing it. Its width stays in its edge, for elastic or a casing to draw in, or is closed
+        `into` the edge beside it, such as "side": taken off there, running out as far down as the dart was deep. True
+        that seam with its partner afterwards.
+
+        Example::
+
+            front.remove_dart("waist_dart", into="side")"""
+
     def role(self, /, piece: str | None = None, *, worn: str | None = None, **edges: str) -> None:
         """Say what the piece is ("front", "back", "sleeve", "pocket", "facing", ...), where it is worn ("front" or
         "back"), and what its edges are ("hem", "neck", "side", ...); "" for nothing of that kind. A point or guide is

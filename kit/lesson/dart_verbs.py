@@ -11,6 +11,7 @@ from typing import Literal
 
 from kit.errors import KitError, near
 from kit.lesson import moves
+from kit.lesson.dart_out import dart_into, dart_out
 from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import At, PaperLine, PaperPoint
@@ -186,6 +187,35 @@ def dart_to_ease(bench: OpenPiece, name: str, over: Size | None = None) -> None:
         back.dart_to_ease("shoulder_dart", over=8 * cm)
     """
     _fullness(bench, name, "ease", over)
+
+
+@verb
+def remove_dart(bench: OpenPiece, name: str, *, into: str | PaperLine | None = None) -> None:
+    """Take a dart away without sewing it. Its width stays in its edge, for elastic or a casing to draw in, or is closed
+    `into` the edge beside it, such as "side": taken off there, running out as far down as the dart was deep. True
+    that seam with its partner afterwards.
+
+    Example::
+
+        front.remove_dart("waist_dart", into="side")
+    """
+    if _is_spared(bench, name):
+        return
+    name = meant(bench.piece, name)
+    before = bench.freeze()
+    dart = dart_of(before, name)
+    edge = before.edge(dart.edge).path
+    wide = Length(taken(before, dart), f"{name}_intake")
+    if into is None:
+        bench.lay(dart_out(before, name))
+        bench.note(wide, edge.at(dart.start), edge.at(dart.end))
+        return
+    beside = bench.edge_name(into)
+    bench.lay(dart_into(before, name, beside))
+    old, new = edge.end, bench.freeze().edge(dart.edge).path.end
+    bench.note(
+        wide, *((new, old) if new.distance(old) > 0 else (edge.start, bench.freeze().edge(dart.edge).path.start))
+    )
 
 
 def _fullness(bench: OpenPiece, name: str, how: Literal["gathers", "ease"], over: Size | None) -> None:

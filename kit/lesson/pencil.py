@@ -468,13 +468,21 @@ class PaperLine:
         self._drew("parallel", path.start, path.end, path, size)
         return PaperLine(self.sheet, path)
 
-    def to(self, other: PaperLine, *, end: str = "end") -> PaperLine:
-        """Trimmed at, or carried on straight to, the crossing with `other`.
+    def to(self, other: PaperLine | PaperPoint, *, end: str = "end") -> PaperLine:
+        """Trimmed at, or carried on straight to, the crossing with `other`, or trimmed at a point on it; with
+        end="start" it is the start that moves.
 
         Example::
 
             side = front.side.to(front.waist)
+            below = front.side.to(front.side.at(20 * cm), end="start")
         """
+        if isinstance(other, PaperPoint):
+            at = self.path.nearest(other.point)
+            if self.path.at(at).distance(other.point) > 1.0:
+                raise KitError(message("refusal.point_off", place=self.told), do=message("refusal.point_off_do"))
+            part = self.path.between(at, self.path.length) if end == "start" else self.path.between(0.0, at)
+            return PaperLine(self.sheet, part, self.name)
         return PaperLine(self.sheet, self.path.to(other.path, end="start" if end == "start" else "end"), self.name)
 
     def extended(self, how_far: Size, *, end: str = "end") -> PaperLine:

@@ -32,7 +32,16 @@ SEWN: tuple[Kind, ...] = ("make", "cut piece", "edges")
 KINDS: tuple[Kind, ...] = (*DRAFTED, *SEWN)
 """The kinds of things that have verbs, in the order of the reference."""
 DARTED = frozenset(
-    {"add_dart", "dart_to_ease", "dart_to_gathers", "move_dart", "sewn_length", "shorten_dart", "split_dart"}
+    {
+        "add_dart",
+        "dart_to_ease",
+        "dart_to_gathers",
+        "move_dart",
+        "remove_dart",
+        "sewn_length",
+        "shorten_dart",
+        "split_dart",
+    }
     | {"true_dart", "add_pleat", "add_tuck", "true_pleat", "spare_darts"}
 )
 """What is tried on the bodice with darts."""

@@ -34,7 +34,16 @@ SEWN: tuple[Kind, ...] = ("cut piece", "edges")
 LINES = 4  # a call that is wide takes two of them
 WIDE = 96
 DARTED = frozenset(
-    {"add_dart", "dart_to_ease", "dart_to_gathers", "move_dart", "sewn_length", "shorten_dart", "split_dart"}
+    {
+        "add_dart",
+        "dart_to_ease",
+        "dart_to_gathers",
+        "move_dart",
+        "remove_dart",
+        "sewn_length",
+        "shorten_dart",
+        "split_dart",
+    }
     | {"true_dart", "add_pleat", "add_tuck", "true_pleat"}
 )
 SNIPS = re.compile(r"(^|[.,;:] |\band )([Cc]lip|[Tt]rim|[Ss]nip|[Cc]ut|[Nn]otch) (the|it|both|away|off|out|into|\d)")

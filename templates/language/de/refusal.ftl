@@ -285,6 +285,10 @@ refusal-pleat_curved = Eine Falte wird an einer geraden Linie zugegeben, diese i
 refusal-pleat_curved_do = Die Mittelkante nennen: at='centre'.
 refusal-dart_cut_away = Der Abnäher ({ $dart }) öffnet sich, wo die Kante weggeschnitten wird: { $edge }.
 refusal-dart_cut_away_do = Zuerst den Abnäher an eine andere Stelle verlegen.
+refusal-dart_not_beside = Der Abnäher ({ $dart }) kann nur in eine Kante gelegt werden, die an seine anschließt ({ $beside }), nicht in diese: { $edge }.
+refusal-dart_not_beside_do = Eine Kante nennen, die an einem Ende dieser Kante beginnt: { $beside }.
+refusal-dart_into_fold = Diese Kante liegt im Stoffbruch, der Abnäher ({ $dart }) kann nicht in sie gelegt werden: { $edge }.
+refusal-dart_into_fold_do = Die Kante am anderen Ende nennen, oder den Abnäher herausnehmen, bevor das Teil in den Bruch gelegt wird.
 refusal-facing_no_fit = Ein Beleg von { $depth } Tiefe passt nicht hinein ({ $pieces }): { $what }
 refusal-drawn_short = Die Außenkante ist { $length } lang und kann hier nicht um { $by } eingezogen werden: { $edge }.
 refusal-drawn_short_do = Weniger einziehen.

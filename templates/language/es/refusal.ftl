@@ -285,6 +285,10 @@ refusal-pleat_curved = un pliegue se añade a lo largo de una línea recta; «{ 
 refusal-pleat_curved_do = Nombre el borde central: at='centre'.
 refusal-dart_cut_away = la pinza «{ $dart }» se abre donde se recorta «{ $edge }».
 refusal-dart_cut_away_do = Traslade antes la pinza a otro lugar.
+refusal-dart_not_beside = «{ $edge }» no se encuentra con «{ $beside }», así que la pinza «{ $dart }» no se puede cerrar ahí.
+refusal-dart_not_beside_do = Nombre un borde que empiece o termine donde lo hace «{ $beside }».
+refusal-dart_into_fold = «{ $edge }» está sobre el doblez, así que la pinza «{ $dart }» no se puede cerrar ahí.
+refusal-dart_into_fold_do = Nombre el borde del otro extremo, o quite la pinza antes de poner la pieza sobre el doblez.
 refusal-facing_no_fit = una vista de { $depth } de profundidad no cabe dentro ({ $pieces }): { $what }
 refusal-drawn_short = el borde exterior mide { $length } y no se puede meter { $by } en «{ $edge }».
 refusal-drawn_short_do = Métalo menos.

@@ -285,6 +285,10 @@ refusal-pleat_curved = un pli s’ajoute le long d’une ligne droite ; « {
 refusal-pleat_curved_do = Nommer le bord du milieu : at='centre'.
 refusal-dart_cut_away = la pince « { $dart } » s’ouvre là où « { $edge } » est coupé.
 refusal-dart_cut_away_do = Déplacer d’abord la pince ailleurs.
+refusal-dart_not_beside = « { $edge } » ne rencontre pas « { $beside } » : la pince « { $dart } » ne peut pas y être fermée.
+refusal-dart_not_beside_do = Nommer un bord qui commence ou finit là où « { $beside } » le fait.
+refusal-dart_into_fold = « { $edge } » est sur la pliure : la pince « { $dart } » ne peut pas y être fermée.
+refusal-dart_into_fold_do = Nommer le bord de l’autre bout, ou supprimer la pince avant de poser la pièce sur la pliure.
 refusal-facing_no_fit = une parementure de { $depth } de profondeur ne tient pas à l’intérieur ({ $pieces }) : { $what }
 refusal-drawn_short = le bord extérieur mesure { $length } et ne peut pas être rentré de { $by } à « { $edge } ».
 refusal-drawn_short_do = Le rentrer moins.
