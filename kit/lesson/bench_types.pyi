@@ -526,7 +526,7 @@ class BenchVerbs:
     ) -> None:
         """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
         where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
-        opened out, unless this one lies on the fold as well.
+        opened out, unless this one lies on the fold as well; their `cut` tells, so write it before this.
 
         Example::
 

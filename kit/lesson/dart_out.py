@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from kit.diagnostic import message, named_edge
+from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Cubic, Path, Point
 from kit.lesson.redrawn import put
 from kit.lesson.slash import with_path
 from kit.piece.dart import dart_of, depth, mouth
 from kit.piece.piece import Edge, Piece
+from kit.piece.pleat import stretches
 
 _NEAR = 0.05
+_LEAST = 20.0  # mm the edge beside it must have, up to the next dart or pleat, to be drawn in
 
 
 def dart_out(piece: Piece, name: str) -> Piece:
@@ -32,11 +34,11 @@ def dart_out(piece: Piece, name: str) -> Piece:
 
 def dart_into(piece: Piece, name: str, beside: str) -> Piece:
     """The dart gone and its width taken off where its edge meets `beside`, which runs from there into its old course as
-    far from the corner as the dart was deep (common practice, no source): of a waist dart closed into the side seam,
-    the side comes in at the waist and leaves the hip as it was.
+    far from the corner as the dart was deep, or to the next dart (common practice, no source): of a waist dart closed
+    into the side seam, the side comes in at the waist and leaves the hip as it was.
 
     Raises `KitError` when the two edges do not meet, when `beside` is the fold, or when another dart opens on what is
-    taken off.
+    taken off, or when one leaves no room beside it.
     """
     dart = dart_of(piece, name)
     one, two = mouth(piece, dart)
@@ -57,10 +59,20 @@ def dart_into(piece: Piece, name: str, beside: str) -> Piece:
             do=message("refusal.dart_into_fold_do"),
         )
     long = edge.path.length
-    low, high = (0.0, long - wide) if at_end else (wide, long)
-    _none_cut_away(piece, edge, low, high)
-    new = edge.path.between(low, high)
-    side, there = _run_in(other.path if at_end else other.path.reversed(), new.end if at_end else new.start, deep)
+    begins, ends = (0.0, long - wide) if at_end else (wide, long)
+    _none_cut_away(piece, edge, begins, ends)
+    new = edge.path.between(begins, ends)
+    path = other.path if at_end else other.path.reversed()
+    folds = [(each.start, each.end) for each in piece.darts if each.edge == beside]
+    folds += [(low, high) for low, high, _ in stretches(piece, beside)]
+    room = min([low if at_end else path.length - high for low, high in folds], default=path.length * 0.95)
+    if room < _LEAST:
+        raise KitError(
+            message("refusal.true_no_room", edge=named_edge(other), reach=measured(room)),
+            where=piece.title,
+            do=message("refusal.dart_cut_away_do"),
+        )
+    side, there = _run_in(path, new.end if at_end else new.start, min(deep, room))
     if at_end:
         along = there
     else:
@@ -69,15 +81,14 @@ def dart_into(piece: Piece, name: str, beside: str) -> Piece:
         def along(d: float) -> float:
             return whole - there(old - d)
 
-    return put(piece, {edge.name: new, beside: side}, {edge.name: lambda d: d - low, beside: along})
+    return put(piece, {edge.name: new, beside: side}, {edge.name: lambda d: d - begins, beside: along})
 
 
 def _run_in(path: Path, start: Point, deep: float) -> tuple[Path, Callable[[float], float]]:
     """The path from a new start on, back in its old course `deep` along it, and where a place on it lies then."""
-    deep = min(deep, path.length * 0.95)
     joint = path.at(deep)
     third = start.distance(joint) / 3
-    begins = Cubic(start, start + path.tangent_at(0.0) * third, joint - path.tangent_at(deep) * third, joint)
+    begins = Cubic(start, start + (joint - start) * (1 / 3), joint - path.tangent_at(deep) * third, joint)
     new = Path((begins,)).joined(path.between(deep, path.length))
     first = new.length - (path.length - deep)
 

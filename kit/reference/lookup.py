@@ -41,6 +41,13 @@ def look_up(topic: str) -> Found:
         entry for entry in every.values() if entry.verb.name == name and (own or entry.kind == "make")
     )
     offered = {key: one for key, one in offered_names().items() if own and key.rpartition(".")[2] == own}
+    if not named and not offered and own:
+        parts = set(_words(own.replace("_", " ")))
+        offered = {
+            key: one
+            for key, one in offered_names().items()
+            if parts and parts <= set(_words(key.rpartition(".")[2].replace("_", " ")))
+        }
     wanted = {words: keys for words, keys in trade_words().items() if _speaks(words, asked)}
     wanted = {words: keys for words, keys in wanted.items() if not {one.key for one in named} & set(keys)}
     if not asked or not (named or offered or wanted):

@@ -14,6 +14,7 @@ from typing import Any
 
 from kit.atomic import write_atomically
 from kit.language import speaking
+from kit.reference.blocks import BLOCKS, SIZE, block_tables
 from kit.reference.entry import VerbEntry, entries, groups, trade_words
 from kit.reference.verb_help import told, written
 from kit.resources import examples
@@ -33,6 +34,13 @@ _PRACTICE = {
     "sewing": "`practice_cloth` gives a fresh lesson to try an operation on: a sampler of pieces, sewn as far as the "
     "operation needs. Each cell is read as you would write it in a lesson of your own.",
 }
+
+_BLOCKS = (
+    f"What a step may name on each block, read from the block itself in size {SIZE}: lengths in cm, places in brackets "
+    "as cm out from the centre line and up from the waistline. Edges run in this order round the piece, each from the "
+    "end of the one before it. A rounder or straighter figure has darts more or fewer, of the same names. "
+    "`lessonkit help trouser_block` says the same in a terminal."
+)
 
 
 def file_of(part: str) -> Path:
@@ -72,6 +80,10 @@ def _cells(part: str) -> Iterator[dict[str, Any]]:
     yield _text("offers", "## What offers what", (_DATA / f"offers_{part}.md").read_text(encoding="utf-8").strip())
     refusals = (_DATA / "refusals.md").read_text(encoding="utf-8").strip().splitlines()
     yield _text("refusals", f"## {refusals[0]}", "\n".join(refusals[1:-1]), refusals[-1])
+    if part == "drafting":
+        yield _text(
+            "blocks", "## Blocks to start from", _BLOCKS, *(one for name in BLOCKS for one in block_tables(name))
+        )
     yield _code("import", f"from kit import cm, inch, mm, {paper}")
     for group in groups(part):
         yield _text(f"group-{_id(group.title)}", f"## {group.title}", group.says, _contents(group.keys))

@@ -9,11 +9,14 @@ from pathlib import Path
 from typing import Any
 
 from kit.language import say
+from kit.reference.blocks import BLOCKS, FOR, block_text
 from kit.reference.entry import VerbEntry, entries, groups
 from kit.reference.lookup import look_up
 from kit.reference.verb_help import Verb, in_full
 
 _WIDE = 92
+_IN_FULL = 2
+"""So many things of a lesson or the kit are shown in full; of more, a line each."""
 _REFUSALS = Path(__file__).parent / "data" / "refusals.md"
 
 
@@ -26,7 +29,11 @@ def help_on(topic: str) -> str:
         return "\n".join(_wrapped(line) for line in _REFUSALS.read_text(encoding="utf-8").splitlines())
     found = look_up(topic)
     parts = [entry_text(entry) for entry in found.entries]
-    parts += [_offered_text(name, one) for name, one in (found.offered or {}).items()]
+    offered = found.offered or {}
+    if len(offered) > _IN_FULL:
+        parts.append("\n".join(f"  {name:24} {_line(one)}" for name, one in offered.items()))
+    else:
+        parts += [_offered_text(name, one) for name, one in offered.items()]
     wanted = [_wanted_text(words, keys) for words, keys in (found.wanted or {}).items()]
     if parts and wanted:
         wanted = [say("reference.also"), *wanted]
@@ -61,11 +68,19 @@ def _offered_text(name: str, one: Callable[..., Any]) -> str:
     head = f"{name}  ({say('reference.kind_' + kind)})"
     if inspect.isfunction(one) and kind == "lesson":
         return f"{head}\n\n{in_full(Verb(word, one), kind)}"
+    if word in BLOCKS:
+        about = _wrapped(f"{FOR[word]}.") if word != "with_sleeve" else in_full(Verb(word, one), kind)
+        return f"{head}\n\n{about}\n\n" + "\n".join(_hanging(line) for line in block_text(word).split("\n"))
     try:
         call = f"{word}{inspect.signature(one)}".replace("'", "")
     except (TypeError, ValueError):
         call = word
     return f"{head}\n\n{_wrapped(call)}\n\n{inspect.getdoc(one) or ''}".rstrip()
+
+
+def _line(one: Callable[..., Any]) -> str:
+    name = next((name for name, block in BLOCKS.items() if block is one), "")
+    return FOR[name] if name else (inspect.getdoc(one) or "").split("\n")[0]
 
 
 def _wanted_text(words: str, keys: Iterable[str]) -> str:
@@ -77,6 +92,10 @@ def _wanted_text(words: str, keys: Iterable[str]) -> str:
 def _listed(heading: str, texts: Iterable[str]) -> str:
     lines = [textwrap.fill(text, _WIDE, initial_indent="  - ", subsequent_indent="    ") for text in texts]
     return "\n".join([heading, *lines]) if lines else ""
+
+
+def _hanging(line: str) -> str:
+    return textwrap.fill(line, _WIDE, subsequent_indent="    " if line.startswith("  ") else "")
 
 
 def _wrapped(text: str) -> str:

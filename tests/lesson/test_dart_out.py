@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 
-from kit import Lesson, skirt_block, trouser_block
+from kit import Lesson, darted_bodice_block, skirt_block, trouser_block
 from kit.blocks.block import Block
 from kit.errors import KitError
 from kit.geometry import Point
@@ -105,6 +105,19 @@ def test_a_dart_that_lies_on_what_is_taken_off_is_named() -> None:
     darts = (replace(dart_of(piece, "waist_dart_1"), apex=Point(80, -100)), moved)
     with pytest.raises(KitError, match=r"waist dart 2 opens where the waist .*is cut away"):
         dart_into(replace(piece, darts=darts), "waist_dart_1", "side")
+
+
+def test_a_dart_beside_it_keeps_its_legs() -> None:
+    piece = darted_bodice_block(Lesson("Bodice", start=darted_bodice_block, size="W4").body)[0]
+    bust = dart_of(piece, "bust_dart")
+    out = dart_into(piece, "waist_dart", "side")
+    now = dart_of(out, "bust_dart")
+    for end in ("start", "end"):
+        was = piece.edge("side").path.at(getattr(bust, end))
+        assert out.edge("side").path.at(getattr(now, end)).distance(was) < 0.05
+    close = replace(bust, start=piece.edge("side").path.length - 40, end=piece.edge("side").path.length - 10)
+    with pytest.raises(KitError, match="no room on the side"):
+        dart_into(replace(piece, darts=(close, dart_of(piece, "waist_dart"))), "waist_dart", "side")
 
 
 def test_a_dart_this_figure_does_not_need_is_passed_over() -> None:

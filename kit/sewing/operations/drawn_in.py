@@ -62,12 +62,13 @@ def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[
 
 @operation
 class ThreadElastic(Thread):
-    """Draw elastic through a casing and close the gap it went in by.
+    """Draw elastic through a casing and close the `gap` it went in by, the same as that of the casing.
 
     Example::
 
-        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
-        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm)
+        gap = tote.top.between(2 * cm, 5 * cm)
+        make.casing(tote.top, depth=3 * cm, gap=gap)
+        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=gap)
     """
 
     # ring: its ends are joined; else stitched fast at both ends of the casing

@@ -18,7 +18,12 @@ def _read_places(given: Any, asked: Asked, name: str) -> tuple[float, float]:
         raise KitError(f"at is {given!r}.", where=where, do="Give both places along the run: at=(8 * cm, 28 * cm).")
     first, second = sorted(asked.reader.spot(asked.given["to"], each, where)[1] for each in given)
     if second - first < 1.0:
-        raise KitError("both ends are placed at the same spot.", where=where, do="Give two places along the run.")
+        raise KitError(
+            "both ends are placed at the same spot.",
+            where=where,
+            do="Give two places along the run. On a piece that is cut on "
+            "the fold they are counted on each half: a strap from one half to the other needs the piece drawn whole.",
+        )
     return first, second
 
 
