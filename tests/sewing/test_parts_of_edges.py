@@ -33,7 +33,8 @@ SHARE = 0.95
 
 
 class Parting:
-    """`make`, but the verb `name` is given parts: of a row of edges the middle of the first alone."""
+    """`make`, but the verb `name` is given parts: of a row of edges the middle of the first alone. A gap
+    is a part already and stays as it is."""
 
     def __init__(self, make: Make, name: str) -> None:
         self.make, self.name = make, name
@@ -49,13 +50,16 @@ class Parting:
             found = given[:1] if rest else given
             runs = [
                 run
-                for each in (*found, *(each for word, each in named.items() if word != "bags"))
+                for each in (*found, *(each for word, each in named.items() if word not in ("bags", "gap")))
                 for run in first(each)
             ]
             size = SHARE * min((float(run.length) for run in runs), default=0.0)
             return written(
                 *(self.part(each, size) for each in found),
-                **{word: each if word in ("at", "bags") else self.part(each, size) for word, each in named.items()},
+                **{
+                    word: each if word in ("at", "bags", "gap") else self.part(each, size)
+                    for word, each in named.items()
+                },
             )
 
         return write

@@ -66,9 +66,8 @@ class ThreadElastic(Thread):
 
     Example::
 
-        gap = tote.top.between(2 * cm, 5 * cm)
-        make.casing(tote.top, depth=3 * cm, gap=gap)
-        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=gap)
+        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
+        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=tote.top.between(2 * cm, 5 * cm))
     """
 
     # ring: its ends are joined; else stitched fast at both ends of the casing
