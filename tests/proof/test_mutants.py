@@ -16,7 +16,8 @@ from kit.lesson.pattern import Pattern
 from kit.proof import prove
 from tests.example import EXAMPLE
 
-LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket")
+NEWER = ("eddy_skirt", "slack_water_trousers", "oyster_apron")
+LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket", *NEWER)
 WOULD_SEW = {
     # lesson: {change: {number of the operation, counted from 0: why it would sew}}
     "tideline_wrap_top": {
@@ -73,6 +74,46 @@ WOULD_SEW = {
             12: "hemmed before it is tried on",
             13: "the interfacing goes on the band alone",
             15: "a folded band's ends may be closed before it is set on",
+        },
+    },
+    "eddy_skirt": {
+        "drop": {0: "staystitching only keeps the waist from stretching", 10: "a fitting closes nothing"},
+        "repeat": {0: "a second row beside the first", 10: "tried on twice"},
+        "swap": {
+            0: "the waist is held a moment later, the zip lies in the side",
+            2: "left and right side",
+            3: "the interfacing goes on the band alone",
+            5: "a folded band's ends may be closed before it is set on",
+            9: "tried on with a pin in the place of the hook",
+            10: "hemmed before it is tried on",
+        },
+    },
+    "slack_water_trousers": {
+        "drop": {4: "a fitting closes nothing"},
+        "repeat": {4: "tried on twice"},
+        "swap": {
+            0: "the side closes the leg to a tube instead of the inseam",
+            3: "tried on before the casing is folded",
+            4: "tried on with the elastic in",
+            5: "the hems lie at the other end",
+        },
+    },
+    "oyster_apron": {
+        "drop": {10: "a fitting closes nothing"},
+        "repeat": {10: "tried on twice"},
+        "swap": {
+            0: "a pressed fold opens again for the hem's ends",
+            2: "the pocket lies on the apron, the hem at the bib",
+            3: "between bib and sides lie the hollows",
+            4: "two hems of one depth, square to each other: either may close the other's ends",
+            5: "hem and hollows do not meet",
+            6: "right and left hollow",
+            7: "the strap is made by itself",
+            8: "strap and ties are made by themselves",
+            9: "the ties are made by themselves",
+            10: "the strap is sewn on before the apron is tried on",
+            11: "strap and ties do not meet",
+            12: "right and left tie",
         },
     },
 }
