@@ -8,6 +8,7 @@ import pytest
 
 from kit import Lesson, bodice_block, cm, mm, open_lesson, workshop_chart
 from kit.booklet.ranged import Ranges, told
+from kit.proof import prove
 from kit.proof.ranges import mixtures, reaches
 from kit.ranges_cli import report
 from kit.resources import examples
@@ -94,6 +95,25 @@ def test_examples_hold(name: str, least: float) -> None:
     tried = [mixture for portion in (10, 11, 12) for mixture in told(lesson, portion).mixtures]
     assert sum(not mixture.trouble for mixture in tried) >= least * len(tried)
     assert all(mixture.mended for mixture in tried if mixture.trouble)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", ["eddy_skirt", "slack_water_trousers", "oyster_apron"])
+def test_newer_examples_hold_in_one_size(name: str) -> None:
+    """Every slider alone in the middle size, or the only one; `lessonkit check --ranges` tries the others."""
+    lesson = open_lesson(examples() / f"{name}.ipynb")
+    found = told(lesson, 3).reaches or told(lesson, 0).reaches
+    assert len(found) >= 5
+    failing = [reach for reach in found if not reach.whole]
+    assert not failing, [(reach.size, reach.parameter.name, reach.failing) for reach in failing]
+
+
+@pytest.mark.parametrize("name", ["eddy_skirt", "slack_water_trousers", "oyster_apron"])
+def test_newer_examples_are_sound_from_the_smallest_to_the_largest_size(name: str) -> None:
+    lesson = open_lesson(examples() / f"{name}.ipynb")
+    for size in ("W1", "W7", "W10"):
+        found = [str(each) for each in prove(lesson.work(workshop_chart()[size])) if each.level != "note"]
+        assert not found, (size, found)
 
 
 def test_the_command_says_whether_they_hold(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
