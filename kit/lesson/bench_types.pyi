@@ -539,10 +539,11 @@ class BenchVerbs:
 
             tip = front.point("shoulder_tip").up(1 * cm)"""
 
-    def remove_dart(self, name: str, *, into: str | PaperLine | None = None) -> None:
-        """Take a dart away without sewing it. Its width stays in its edge, for elastic or a casing to draw in, or is closed
-        `into` the edge beside it, such as "side": taken off there, running out as far down as the dart was deep. True
-        that seam with its partner afterwards.
+    def remove_dart(self, name: str = "", *, into: str | PaperLine | None = None) -> None:
+        """Take a dart away without sewing it, or all of the piece where none is named, however many this figure needs.
+
+        Its width stays in its edge, for elastic or a casing to draw in, or is closed `into` the edge beside it, such as
+        "side": taken off there, running out as far down as the dart was deep. True that seam with its partner afterwards.
 
         Example::
 

@@ -32,6 +32,21 @@ def dart_out(piece: Piece, name: str) -> Piece:
     return with_path(piece, dart.edge, Path.of(*parts), lambda d: d + shift if d >= dart.end - _NEAR else d)
 
 
+def all_darts(piece: Piece, beside: str = "") -> list[str]:
+    """The names of all darts of the piece; with `beside` of those on the edges that meet it, nearest to it first."""
+    if not beside:
+        return [dart.name for dart in piece.darts]
+    other = piece.edge(beside).path
+    found = []
+    for dart in piece.darts:
+        path = piece.edge(dart.edge).path
+        if dart.edge != beside and path.end.distance(other.start) < _NEAR:
+            found.append((path.length - dart.end, dart.name))
+        elif dart.edge != beside and path.start.distance(other.end) < _NEAR:
+            found.append((dart.start, dart.name))
+    return [name for _, name in sorted(found)]
+
+
 def dart_into(piece: Piece, name: str, beside: str) -> Piece:
     """The dart gone and its width taken off where its edge meets `beside`, which runs from there into its old course as
     far from the corner as the dart was deep, or to the next dart (common practice, no source): of a waist dart closed

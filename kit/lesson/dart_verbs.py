@@ -11,7 +11,7 @@ from typing import Literal
 
 from kit.errors import KitError, near
 from kit.lesson import moves
-from kit.lesson.dart_out import dart_into, dart_out
+from kit.lesson.dart_out import all_darts, dart_into, dart_out
 from kit.lesson.headings import distance
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import At, PaperLine, PaperPoint
@@ -190,32 +190,33 @@ def dart_to_ease(bench: OpenPiece, name: str, over: Size | None = None) -> None:
 
 
 @verb
-def remove_dart(bench: OpenPiece, name: str, *, into: str | PaperLine | None = None) -> None:
-    """Take a dart away without sewing it. Its width stays in its edge, for elastic or a casing to draw in, or is closed
-    `into` the edge beside it, such as "side": taken off there, running out as far down as the dart was deep. True
-    that seam with its partner afterwards.
+def remove_dart(bench: OpenPiece, name: str = "", *, into: str | PaperLine | None = None) -> None:
+    """Take a dart away without sewing it, or all of the piece where none is named, however many this figure needs.
+
+    Its width stays in its edge, for elastic or a casing to draw in, or is closed `into` the edge beside it, such as
+    "side": taken off there, running out as far down as the dart was deep. True that seam with its partner afterwards.
 
     Example::
 
         front.remove_dart("waist_dart", into="side")
     """
-    if _is_spared(bench, name):
+    if name and _is_spared(bench, name):
         return
-    name = meant(bench.piece, name)
-    before = bench.freeze()
-    dart = dart_of(before, name)
-    edge = before.edge(dart.edge).path
-    wide = Length(taken(before, dart), f"{name}_intake")
-    if into is None:
-        bench.lay(dart_out(before, name))
-        bench.note(wide, edge.at(dart.start), edge.at(dart.end))
-        return
-    beside = bench.edge_name(into)
-    bench.lay(dart_into(before, name, beside))
-    old, new = edge.end, bench.freeze().edge(dart.edge).path.end
-    bench.note(
-        wide, *((new, old) if new.distance(old) > 0 else (edge.start, bench.freeze().edge(dart.edge).path.start))
-    )
+    beside = bench.edge_name(into) if into is not None else ""
+    names = [meant(bench.piece, name)] if name else all_darts(bench.freeze(), beside)
+    for each in names:
+        before = bench.freeze()
+        dart = dart_of(before, each)
+        edge = before.edge(dart.edge).path
+        wide = Length(taken(before, dart), f"{each}_intake")
+        bench.lay(dart_into(before, each, beside) if beside else dart_out(before, each))
+        now = bench.freeze().edge(dart.edge).path
+        if not beside:
+            bench.note(wide, edge.at(dart.start), edge.at(dart.end))
+        elif now.end.distance(edge.end) > 0:
+            bench.note(wide, now.end, edge.end)
+        else:
+            bench.note(wide, edge.start, now.start)
 
 
 def _fullness(bench: OpenPiece, name: str, how: Literal["gathers", "ease"], over: Size | None) -> None:

@@ -107,6 +107,24 @@ def test_a_dart_that_lies_on_what_is_taken_off_is_named() -> None:
         dart_into(replace(piece, darts=darts), "waist_dart_1", "side")
 
 
+@pytest.mark.parametrize("into", [None, "side"])
+def test_without_a_name_all_darts_go_however_many_a_figure_has(into: str | None) -> None:
+    for size in ("W1", "W4", "W10"):
+        lesson = Lesson("Skirt", start=skirt_block, size=size)
+
+        @lesson.step("Take the darts away")
+        def away(front: object, back: object) -> None:
+            """Take them away."""
+            front.remove_dart(into=into)  # type: ignore[attr-defined]
+            back.remove_dart(into=into)  # type: ignore[attr-defined]
+
+        for before, piece in zip(skirt_block(lesson.body), lesson.work().pieces, strict=True):
+            off = sum(width(before, dart.name) for dart in before.darts)
+            caps = sum(dart.end - dart.start for dart in before.darts)
+            left = before.edge("waist").path.length - caps + (0 if into else off)
+            assert piece.darts == () and piece.edge("waist").path.length == pytest.approx(left, abs=0.05)
+
+
 def test_a_dart_beside_it_keeps_its_legs() -> None:
     piece = darted_bodice_block(Lesson("Bodice", start=darted_bodice_block, size="W4").body)[0]
     bust = dart_of(piece, "bust_dart")
