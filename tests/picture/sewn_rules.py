@@ -279,12 +279,13 @@ def rows_without_signs(picture: Picture) -> Iterator[str]:
 
 def work_too_small(picture: Picture) -> Iterator[str]:
     """The rows, arrows and new things of the step take up two fifths of the picture's width or height."""
-    signs = ("turn over", "cut mark")
+    signs = ("turn over", "cut mark", "place of the work")  # the last stands in the small garment beside
     work = [s.curves for s in picture.strokes(*NEW, "new", "press", "symbol", "pin") if s.name and s.name not in signs]
     laid_on = [layer.run.piece for layer in picture.scene.layers if layer.stuff == "interfacing"]
     work += [fill.curves for fill in picture.fills() if fill.name in laid_on]
     strips = {strip.name for strip in picture.pattern.strips}
     work += [fill.curves for fill in picture.fills() if fill.name in strips]
+    work += [fill.curves for fill in picture.fills() if fill.name.startswith("elastic on")]
     if not work:
         return
     lines = [LineString(points(curves)).intersection(picture.bounds) for curves in work]

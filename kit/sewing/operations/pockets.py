@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from kit.geometry import parallel
+from kit.geometry import Motion, parallel
 from kit.sewing import section
 from kit.sewing.fields import mark
 from kit.sewing.placement import laid_on
@@ -172,6 +172,27 @@ def _in_line(paths: list[Path]) -> Path | None:
     return None
 
 
+def _whole_row(piece: Piece, half: Path, line: Path, inset: float) -> Path | None:
+    """The row along both halves of a pocket that is cut on the fold, on its outline as it is laid opened out; None
+    where the row does not cross the fold or is no outline of the pocket."""
+    fold = piece.edge(piece.fold).path
+    if fold.distance_to(half.start) < 0.5:
+        half = half.reversed()
+    if fold.distance_to(half.end) >= 0.5:
+        return None
+    begins = next(i for i, edge in enumerate(piece.edges) if edge.name == piece.fold)
+    first = piece.edges[(begins + 1) % len(piece.edges)].path
+    turn = first.tangent_at(0.0).turn_to(line.tangent_at(0.0))
+    laid = Motion.rotation(turn, first.start).then(Motion.translation(line.start - first.start))
+    left = piece.outline.contains(half.at(half.length / 2) + half.normal_at(half.length / 2) * 2.0)
+    try:
+        whole = half.joined(half.reversed().moved(Motion.reflection(fold.start, fold.end)))
+        row = parallel(whole, inset if left else -inset).moved(laid)
+    except KitError:
+        return None
+    return row if line.distance_to(row.start) < inset + 1.0 else None
+
+
 @operation
 class PatchPocket(Operation):
     """Stitch a pocket onto a placement mark along its folded edges. Each mark on each half takes one pocket.
@@ -233,7 +254,10 @@ class PatchPocket(Operation):
         side = None if pattern.piece(own.piece).fold else own.side  # a pocket cut on the fold is seen whole
         sewn = (Row(replace(run, side=side), inset=self.distance) for run in self.edges)
         around = None if line is None else self._around(pattern, line)
-        if line is None or around is None:
+        whole = bool(pattern.piece(own.piece).fold)
+        if around is not None and whole:
+            rows = (Row(sewn_on, line=around),)
+        if line is None or around is None or whole:
             return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())
         on = Layer(own, on=ground, place=line)
         before = replace(laid(ground, focus=own, pins=self.edges), layers=(Layer(ground), on))
@@ -244,11 +268,13 @@ class PatchPocket(Operation):
         """The row on the ground, from one end of the mouth round to the other; None where the line is no outline of the
         pocket."""
         piece = pattern.piece(self.edges[0].piece)
-        if piece.fold or line.start.distance(line.end) > 1.0:
+        if line.start.distance(line.end) > 1.0 or _at_fold(pattern, self.at):
             return None
         found = _in_line([path_of(pattern, run) for run in self.edges])
         if found is None:
             return None
+        if piece.fold:  # laid whole: the row goes on along the other half
+            return _whole_row(piece, found, line, self.distance)
         left = piece.outline.contains(found.at(found.length / 2) + found.normal_at(found.length / 2) * 2.0)
         try:
             return parallel(found, self.distance if left else -self.distance).moved(laid_on(piece, line))
