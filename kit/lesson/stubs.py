@@ -34,10 +34,7 @@ class PaperName(PaperLine, PaperPoint):
     """What a name drawn on a piece stands for, `front.side` or `front.neck_point`: a line or a point. Which, only the
     draft knows, so that both are offered; `front.edge("side")` and `front.point("neck_point")` say it."""
 
-    @overload
-    def to(self, other: PaperPoint) -> PaperLine: ...
-    @overload
-    def to(self, other: PaperLine, *, end: str = "end") -> PaperLine: ...
+    def to(self, other: PaperLine | PaperPoint, *, end: str = "end") -> PaperLine: ...
 '''
 
 _BENCH_NAMES = """

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.geometry import Motion, parallel
+from kit.piece.piece import Piece
 from kit.sewing import section
 from kit.sewing.fields import mark
 from kit.sewing.placement import laid_on
