@@ -59,7 +59,7 @@ PARTS = (
     ),
     Part(
         "browser",
-        "JupyterLab, Voila and booklets in Chromium",
+        "JupyterLab, lessons' pages, classes and booklets in Chromium",
         (*PYTEST, *NO_NOTEBOOKS, "-v", "tests/browser"),
         row=1,
     ),

@@ -10,9 +10,10 @@ from typing import Any
 from kit.errors import KitError
 
 _ROOM = (
-    "Serves a class copy from this machine. Every browser gets values, folder and kernel of its own. Students see no "
-    "code and can run none; there is no file browser and no terminal. The address needs the class code, which is new "
-    "each time. Use it in a room you trust: the line is not encrypted."
+    "Gives out the page of a class copy's lesson from this machine, and holds the teacher's board. Each browser works "
+    "the lesson itself; where one cannot, this machine does it. Students can run no code of their own here; there is "
+    "no file browser and no terminal. The address needs the class code, which is new each time. Use it in a room you "
+    "trust, or give a certificate: without one the line is not encrypted."
 )
 
 
@@ -44,6 +45,32 @@ def add_commands(commands: Any, code: str) -> None:
     serve.add_argument("--students", type=_count, default=30, metavar="N", help="at most so many at once (30)")
     serve.add_argument(
         "--keep", type=Path, metavar="DIR", help="keep what students make in this folder (removed at the end otherwise)"
+    )
+    serve.add_argument(
+        "--pyodide",
+        type=Path,
+        metavar="DIR",
+        help="folder with Pyodide's core for the page (fetched through npm, and kept, when left out)",
+    )
+    serve.add_argument(
+        "--room-alone",
+        action="store_true",
+        help="let this machine work the lesson for every page, none its own browser",
+    )
+    serve.add_argument(
+        "--workers", type=_count, default=0, metavar="N", help="processes that do so (one for each core, 4 at most)"
+    )
+    serve.add_argument("--certificate", type=Path, metavar="FILE", help="certificate (PEM), for an encrypted line")
+    serve.add_argument("--key", type=Path, metavar="FILE", help="its key, where that is a file of its own")
+    serve.add_argument(
+        "--name",
+        action="append",
+        default=[],
+        metavar="HOST",
+        help="a name this machine is called by in the room, as the certificate has it (may be given again)",
+    )
+    serve.add_argument(
+        "--per-device", type=_count, metavar="N", help="students from one device of the network at most (3)"
     )
     serve.set_defaults(run=_serve)
 
@@ -81,7 +108,8 @@ def _class_copy(options: argparse.Namespace) -> int:
 
 
 def _serve(options: argparse.Namespace) -> int:
-    from kit.live.serve import local_address, serve
+    from kit.room.addresses import checked_name, local_address
+    from kit.room.server import Options, serve
 
     address = "127.0.0.1"
     if options.local_network is not None:
@@ -92,14 +120,20 @@ def _serve(options: argparse.Namespace) -> int:
                 where="--local-network",
                 do="Name the address of one, or leave it out.",
             )
-    print("This runs the class copy's code on this machine, once for each student.", flush=True)
-    serve(
-        options.notebook,
+    print("This runs the class copy's code on this machine.", flush=True)
+    asked = Options(
         port=options.port,
         address=address,
         students=options.students,
         keep=options.keep,
-        tell=lambda line: print(line, flush=True),
+        pyodide=options.pyodide,
+        room_alone=options.room_alone,
+        certificate=options.certificate,
+        key=options.key,
+        names=tuple(checked_name(name) for name in options.name),
+        per_device=options.per_device,
+        workers=options.workers,
     )
+    serve(options.notebook, asked, lambda line: print(line, flush=True))
     print("The room is closed.")
     return 0

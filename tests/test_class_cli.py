@@ -9,7 +9,7 @@ import pytest
 
 from kit.cli import main
 
-from .room import write_lesson
+from .open_room import write_lesson
 from .test_cli import refused
 
 
@@ -54,7 +54,7 @@ def test_numbers_are_numbers(arguments: list[str], capsys: pytest.CaptureFixture
 
 
 def test_the_help_says_what_is_run_and_what_students_can_do(capsys: pytest.CaptureFixture[str]) -> None:
-    for command, words in (("class-copy", "run the notebook"), ("serve", "Students see no code and can run none")):
+    for command, words in (("class-copy", "run the notebook"), ("serve", "Students can run no code")):
         with pytest.raises(SystemExit):
             main([command, "--help"])
         assert words in " ".join(capsys.readouterr().out.split())

@@ -32,6 +32,7 @@ FLOORS = (
     ("reference",),
     ("live",),
     ("page",),
+    ("room",),
     (
         *("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli"),
         *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli", "fit_cli", "live_cli"),

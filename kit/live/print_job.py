@@ -40,7 +40,7 @@ BOOKLET = "booklet.pdf"
 @dataclass(frozen=True)
 class Job:
     """What is to be made: the lesson's `notebook` worked for `size` or the pickled `body` (base64) and `values`
-    (name -> mm, share or count), for `paper`, into the folder `out`; `booklet` when that is wanted too."""
+    (name -> mm, share or count), for `paper`, into the folder `out`; `booklet` and `pages` as they are wanted."""
 
     notebook: str
     out: str
@@ -51,6 +51,7 @@ class Job:
     body: str = ""
     booklet: bool = True
     timeout: int = 120
+    pages: bool = True
 
     def text(self) -> str:
         return json.dumps(asdict(self))
@@ -113,8 +114,9 @@ def make(job: Job, tell: Any) -> dict[str, Any]:
         tell("print_booklet")
         folder = LessonFolder(notebook.resolve().parent)
         made[BOOKLET] = to_pdf(to_html(compose(worked, book, folder, findings)), folder)
-    tell("print_pages")
-    made.update(print_files(worked.pattern, PageRequest(papers=(named_paper(job.paper),))))
+    if job.pages:
+        tell("print_pages")
+        made.update(print_files(worked.pattern, PageRequest(papers=(named_paper(job.paper),))))
     out = Path(job.out)
     for name, data in made.items():
         write_atomically(out / name, data)

@@ -69,16 +69,18 @@ def build_page(
     cloth: bool = True,
     timeout: int = 120,
     progress: Callable[[str], None] = lambda line: None,
+    own_engine: bool = True,
 ) -> Page:
     """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core;
     `spoken` the languages to choose from (the lesson's own and those with a translation beside it when empty);
     `sliders` the parameters a reader may move (all when empty); `cloth`: lengths to buy are worked out for every size.
+    Without its `own_engine` the page has no Python: a room (kit/room) works the lesson for it.
 
     Runs the notebook. Raises `KitError`; what stood in `out` before stands then.
     """
     book = read_notebook(notebook)
     _check_free(out)
-    taken = core(pyodide, progress)
+    taken = core(pyodide, progress) if own_engine else None
     source = class_source(notebook, LESSON, public=True)
     progress(f"Running {notebook.name} from the top")
     given = run_notebook(
@@ -105,10 +107,12 @@ def build_page(
     }
     progress("Trying the page's own Python, without any other package")
     _try(bundle, lesson, options)
-    progress("Compiling the page's Python (kept for the next build), and writing the page")
-    library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle))
-    quick, library, slow = _quick(taken, bundle, library)
-    parts = _parts(taken, quick, library, lesson, options, info.title, offered)
+    parts, slow = _parts(lesson, options, info.title, offered), ""
+    if taken is not None:
+        progress("Compiling the page's Python (kept for the next build), and writing the page")
+        library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle))
+        quick, library, slow = _quick(taken, bundle, library)
+        parts |= _python(taken, quick, library)
     notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)))
     return _write(out, parts, info.title, offered, notes)
 
@@ -200,24 +204,27 @@ print(json.dumps({{"refused": refused, "answered": any(each.answer for each in e
 # ---- files ----------------------------------------------------------------------------------------------------
 
 
-def _parts(
-    taken: Core,
-    bundle: Mapping[str, bytes],
-    library: Mapping[str, bytes],
-    lesson: Mapping[str, bytes],
-    options: Mapping[str, Any],
-    title: str,
-    offered: Sequence[str],
-) -> dict[str, bytes]:
-    """The files of the edition's folder by name."""
-    parts = {
+def _python(taken: Core, bundle: Mapping[str, bytes], library: Mapping[str, bytes]) -> dict[str, bytes]:
+    """The files with which the page works the lesson itself."""
+    return {
         "kit.zip": zipped(dict(bundle)),
-        "lesson.zip": zipped(dict(lesson)),
         "python.zip": zipped(dict(library)),
         "pyodide.mjs": taken.bytes_of("pyodide.mjs"),
         "pyodide.asm.mjs": taken.bytes_of("pyodide.asm.mjs"),
         "pyodide.asm.wasm.gz": gzip.compress(taken.bytes_of("pyodide.asm.wasm"), 9, mtime=0),
         "lock.json": LOCK.encode(),
+    }
+
+
+def _parts(
+    lesson: Mapping[str, bytes],
+    options: Mapping[str, Any],
+    title: str,
+    offered: Sequence[str],
+) -> dict[str, bytes]:
+    """The files of the edition's folder by name, but for those of the page's own Python."""
+    parts = {
+        "lesson.zip": zipped(dict(lesson)),
         "engine.json": _json(options),
         "notices.txt": _notices().encode("utf-8"),
         **{f"icon-{side}.png": icon(side) for side in (192, 512)},

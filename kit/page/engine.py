@@ -146,6 +146,10 @@ class Engine:
                 made = {"ok": False, "said": said}
         return json.dumps(made, ensure_ascii=False, separators=(",", ":"))
 
+    def pattern(self, asked: Mapping[str, Any]) -> Pattern:
+        """The lesson worked for the setting of a message; it stands so afterwards. Raises `KitError`."""
+        return self._worked(asked).pattern
+
     # ---- working ------------------------------------------------------------------------------------------
 
     def _setting(self, asked: Mapping[str, Any]) -> tuple[Setting, Body, dict[str, float]]:

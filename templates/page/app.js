@@ -309,6 +309,7 @@ function wire() {
 }
 
 async function offline() {
+  if ("room" in document.documentElement.dataset) return; // a class ends, and its page with it
   if (!("serviceWorker" in navigator)) return;
   try {
     const kept = await navigator.serviceWorker.register("sw.js");
@@ -353,6 +354,16 @@ async function start() {
   // For tests, and for whoever looks closely: the engine past the page, and a stop as if a step did not end.
   window.lessonAsk = (message, then) => engine.ask(message, then);
   window.lessonStop = () => engine.stop();
+  // For a class: the page goes where the teacher sends it, and tells where it stood.
+  window.lessonTake = (given) => {
+    if (!about) return null;
+    const { step, values } = structuredClone(state);
+    if (given.values) state.values = given.values;
+    if (given.step) state.step = given.step;
+    state.telling = Boolean(given.step);
+    changed();
+    return { step, values };
+  };
   begin();
   await offline();
 }

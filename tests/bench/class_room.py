@@ -1,13 +1,13 @@
-"""How many students a machine bears: memory of each kernel, and the wait from a slider to its picture.
+"""What a class takes of the teacher's machine, as `lessonkit serve` opens it: files, board, engine, memory.
 
-    python tests/bench/class_room.py [1 5 10 20 30] [--moves 8] [--pause 2.0]
+    python tests/bench/class_room.py [--students 100] [--engine 30] [--seconds 20]
 
-Opens the class copy of the example lesson as `lessonkit serve` does and speaks to it over HTTP and websockets as
-pages do, without a browser to paint. Students come in together; then each moves a slider again and again, `pause`
-seconds apart and not in step. Told for each number of students: seconds until all pages were there; PSS of a kernel,
-the largest RSS, and PSS of all with the server; milliseconds until the picture came; processor time of a move, that of
-the kernel with the proof and the exercises that follow, and that of the server. Other work on the machine makes the
-waits longer, not the processor time: watch the load.
+Pages without a browser speak to the running command over HTTP and websockets. Told, as rows: `--students` who come
+within 10 s and fetch the whole page, seconds until each had it (the aim: 2); all of them on the board, each reporting
+once a second, and a step that is sent to all ten times, milliseconds from the board to each page (p95: 200);
+`--engine` of them on the room's engine, each moving a slider once a second and asking for the proof when nothing else
+is under way, milliseconds until the picture is there (p95: 120, on two cores that do nothing else); PSS of server and
+workers (400 MB in all). Other work on the machine makes every wait longer: the load stands in each row.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ import statistics
 import sys
 import tempfile
 import time
-import uuid
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -31,167 +31,184 @@ from tornado.httpclient import AsyncHTTPClient, HTTPRequest
 from tornado.websocket import WebSocketClientConnection, websocket_connect
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
-from room import Room, running_room
+from open_room import Room, running_room
 
-SLIDER = "sleeve length"
-PAGE = 600.0  # seconds a page may take
+PATIENCE = 300.0
 
 
-class Student:
-    """A page without a browser."""
+class Page:
+    """A page without a browser, of a student or the board."""
 
     def __init__(self, room: Room) -> None:
-        self.room = room
-        self.cookies: dict[str, str] = {}
-        self.socket: WebSocketClientConnection | None = None
-        self.slider = self.picture = self.box = ""
-        self.value = 26.0
+        self.room, self.cookie, self.line = room, "", None
+        self.waiting: dict[int, asyncio.Future[dict[str, Any]]] = {}
+        self.taken: list[float] = []
+        self.number = 0
 
-    async def _get(self, address: str, follow: bool = True) -> Any:
-        head = {"Cookie": "; ".join(f"{name}={value}" for name, value in self.cookies.items())}
-        asked = HTTPRequest(address, headers=head, follow_redirects=follow, request_timeout=PAGE, connect_timeout=PAGE)
+    async def get(self, address: str) -> Any:
+        asked = HTTPRequest(
+            address,
+            headers={"Cookie": self.cookie, "Accept-Encoding": "gzip"},
+            follow_redirects=False,
+            request_timeout=PATIENCE,
+            connect_timeout=PATIENCE,
+            decompress_response=False,
+        )
         answer = await AsyncHTTPClient().fetch(asked, raise_error=False)
         for cookie in answer.headers.get_list("Set-Cookie"):
-            name, value = cookie.split(";")[0].split("=", 1)
-            self.cookies[name] = value
+            self.cookie = cookie.split(";")[0]
         return answer
 
-    async def enter(self) -> None:
-        """Open the page and learn the ids of the slider and the picture."""
-        await self._get(self.room.link, follow=False)
-        page = await self._get(f"{self.room.address}/")
-        text = page.body.decode()
-        kernel = re.search(r'"kernelId": "([\w-]+)"', text)
-        if page.code != 200 or kernel is None:
-            raise RuntimeError(f"no page: {page.code} {text[:300]}")
-        address = f"{self.room.address.replace('http', 'ws')}/api/kernels/{kernel[1]}/channels?session_id=bench"
-        cookies = "; ".join(f"{name}={value}" for name, value in self.cookies.items())
-        self.socket = await websocket_connect(HTTPRequest(address, headers={"Cookie": cookies}))
-        control = uuid.uuid4().hex
-        opening = {"comm_id": control, "target_name": "jupyter.widget.control", "data": {}}
-        await self._send("comm_open", opening, {"version": "1.0.0"})
-        await self._send("comm_msg", {"comm_id": control, "data": {"method": "request_states"}})
-        while True:
-            said = await self._read()
-            data = said.get("content", {}).get("data", {})
-            if data.get("method") == "update_states":
-                break
-        for name, model in data["states"].items():
-            state = model["state"]
-            if model["model_name"] == "FloatSliderModel" and str(state.get("tooltip")).lower().startswith(SLIDER):
-                self.slider = name
-            if model["model_name"] == "TextModel" and str(state.get("tooltip")).lower().startswith(SLIDER):
-                self.box = name
-            if "lessonkit-picture" in state.get("_dom_classes", ()):
-                self.picture = name
-        if not (self.slider and self.picture and self.box):
-            raise RuntimeError("the page has no such slider or picture")
+    async def enter(self, link: str, files: Sequence[str] = ()) -> tuple[float, int]:
+        """Come in and fetch the page with its `files`: seconds, and bytes."""
+        began, size = time.perf_counter(), 0
+        await self.get(link)
+        for path in ("/", "/room/student.js", "/room/words.json", *files):
+            answer = await self.get(f"{self.room.address}{path}")
+            if answer.code != 200:
+                raise RuntimeError(f"{path}: {answer.code}")
+            size += len(answer.body)
+        return time.perf_counter() - began, size
 
-    async def _send(self, kind: str, content: dict[str, Any], metadata: dict[str, Any] | None = None) -> None:
-        assert self.socket is not None
-        header = {"msg_id": uuid.uuid4().hex, "msg_type": kind, "username": "", "session": "bench", "version": "5.3"}
-        told = {"header": {**header, "date": ""}, "parent_header": {}, "metadata": metadata or {}, "content": content}
-        await self.socket.write_message(json.dumps({**told, "channel": "shell", "buffers": []}))
+    async def open(self, path: str) -> None:
+        head = {"Cookie": self.cookie, "Origin": self.room.address}
+        address = f"{self.room.address.replace('http', 'ws', 1)}{path}"
+        self.line = await websocket_connect(HTTPRequest(address, headers=head))
+        self.reading = asyncio.create_task(self._read(self.line))
 
-    async def _read(self) -> dict[str, Any]:
-        assert self.socket is not None
-        while True:
-            said = await self.socket.read_message()
-            if said is None:
-                raise RuntimeError("the kernel is gone")
-            if isinstance(said, str):
-                found: dict[str, Any] = json.loads(said)
-                return found
+    async def _read(self, line: WebSocketClientConnection) -> None:
+        while isinstance(text := await line.read_message(), str):
+            now, told = time.perf_counter(), json.loads(text)
+            if told["is"] == "take":
+                self.taken.append(now)
+            elif told["is"] == "answer" and told["id"] in self.waiting:
+                self.waiting.pop(told["id"]).set_result(told)
 
-    async def move(self) -> float:
-        """Seconds from moving the slider until the new picture is there and the box, written after it, shows the
-        value: a picture of an earlier move does not count."""
-        self.value = round(random.uniform(10, 40), 1)
-        drawn, began = False, time.perf_counter()
-        update = {"method": "update", "state": {"value": self.value}, "buffer_paths": []}
-        await self._send("comm_msg", {"comm_id": self.slider, "data": update})
-        while True:
-            content = (await self._read()).get("content", {})
-            shown = str(content.get("data", {}).get("state", {}).get("value", ""))
-            drawn |= content.get("comm_id") == self.picture and "<svg" in shown
-            if drawn and content.get("comm_id") == self.box and shown == f"{self.value:g} cm":
-                return time.perf_counter() - began
+    async def say(self, **told: Any) -> None:
+        assert self.line is not None
+        await self.line.write_message(json.dumps(told))
 
-    async def work(self, moves: int, pause: float) -> list[float]:
-        await asyncio.sleep(random.uniform(0, pause))
-        waits = []
-        for _ in range(moves):
-            waits.append(await self.move())
-            await asyncio.sleep(random.uniform(0.5, 1.5) * pause)
+    async def ask(self, **asked: Any) -> float:
+        """Seconds until the engine has answered."""
+        self.number += 1
+        waits = self.waiting[self.number] = asyncio.get_running_loop().create_future()
+        began = time.perf_counter()
+        await self.say(**{"is": "ask", "id": self.number, "text": json.dumps(asked)})
+        told = await asyncio.wait_for(waits, PATIENCE)
+        if "text" not in told or not json.loads(told["text"])["ok"]:
+            raise RuntimeError(str(told)[:300])
+        return time.perf_counter() - began
+
+    async def report(self, seconds: float) -> None:
+        """Tell once a second where one is."""
+        until = time.perf_counter() + seconds
+        await asyncio.sleep(random.uniform(0, 1))
+        while time.perf_counter() < until:
+            await self.say(**{"is": "here", "step": "draft:x", "number": random.randint(1, 20), "steps": 20})
+            await asyncio.sleep(1)
+
+    async def move(self, seconds: float) -> list[float]:
+        """Move a slider once a second, and ask for the proof in between."""
+        until, waits = time.perf_counter() + seconds, []
+        await asyncio.sleep(random.uniform(0, 1))
+        while time.perf_counter() < until:
+            values = {"sleeve_length": round(random.uniform(100, 400))}
+            waits.append(await self.ask(do="draw", values=values, room=[390, 371]))
+            rest = asyncio.create_task(self.ask(do="prove", values=values))
+            await asyncio.sleep(max(0.0, 1 - waits[-1]))
+            await rest
         return waits
 
 
-def kernels_of(serving: int) -> list[int]:
-    """The processes of the kernels that `serving` started."""
-    found = []
-    for path in Path("/proc").glob("[0-9]*/stat"):
-        try:
-            parent = int(path.read_text().rsplit(")", 1)[1].split()[1])
-            command = (path.parent / "cmdline").read_bytes()
-        except (OSError, IndexError):
-            continue
-        if parent == serving and b"ipykernel" in command:
-            found.append(int(path.parent.name))
-    return found
-
-
-def seconds(process: int) -> float:
-    """Processor time a process has used."""
-    parts = Path(f"/proc/{process}/stat").read_text().rsplit(")", 1)[1].split()
-    return (int(parts[11]) + int(parts[12])) / os.sysconf("SC_CLK_TCK")
-
-
-def megabytes(process: int, what: str = "Pss") -> float:
+def megabytes(process: int) -> float:
     text = Path(f"/proc/{process}/smaps_rollup").read_text()
-    line = next(line for line in text.splitlines() if line.startswith(f"{what}:"))
-    return int(line.split()[1]) / 1024
+    return int(next(line for line in text.splitlines() if line.startswith("Pss:")).split()[1]) / 1024
 
 
-async def measure(room: Room, count: int, moves: int, pause: float) -> str:
-    students = [Student(room) for _ in range(count)]
-    began = time.perf_counter()
-    await asyncio.gather(*(student.enter() for student in students))
-    opened = time.perf_counter() - began
-    await asyncio.gather(*(student.move() for student in students))  # warm
-    before = {process: seconds(process) for process in (*kernels_of(room.process), room.process)}
-    waits = sorted(wait for each in await asyncio.gather(*(s.work(moves, pause) for s in students)) for wait in each)
-    await asyncio.sleep(2)  # the proof and the exercises come after the last move
-    kernels = kernels_of(room.process)
-    spent = sum(seconds(process) - before[process] for process in kernels) / len(waits)
-    passed_on = (seconds(room.process) - before[room.process]) / len(waits)
-    sizes = [megabytes(kernel) for kernel in kernels]
-    resident = [megabytes(kernel, "Rss") for kernel in kernels]
-    total = sum(sizes) + megabytes(room.process)
-    for student in students:
-        assert student.socket is not None
-        student.socket.close()
-    cuts = statistics.quantiles(waits, n=20)
-    return (
-        f"| {count:>2} | {opened:5.1f} s | {statistics.median(sizes):4.0f} MB | {max(resident):4.0f} MB "
-        f"| {total / 1024:4.2f} GB | {statistics.median(waits) * 1e3:4.0f} ms | {cuts[18] * 1e3:4.0f} ms "
-        f"| {waits[-1] * 1e3:5.0f} ms | {spent * 1e3:4.0f} + {passed_on * 1e3:3.0f} ms | {os.getloadavg()[0]:4.1f} |"
+def children(process: int) -> list[int]:
+    return [int(pid) for pid in Path(f"/proc/{process}/task/{process}/children").read_text().split()]
+
+
+def cut(waits: Sequence[float], share: int) -> float:
+    return statistics.quantiles(waits, n=100)[share - 1]
+
+
+def row(what: str, told: str) -> None:
+    print(f"| {what} | {told} | {os.getloadavg()[0]:.1f} |", flush=True)
+
+
+async def measure(room: Room, count: int, engine: int, seconds: float) -> None:
+    pages = [Page(room) for _ in range(count)]
+    first = Page(room)
+    await first.enter(room.link)
+    index = (await first.get(f"{room.address}/")).body
+    text = index.decode() if index[:2] != b"\x1f\x8b" else __import__("gzip").decompress(index).decode()
+    edition = re.search(r"edition-[0-9a-f]+", text)
+    assert edition is not None
+    scripts = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css", "page.json")
+    python = ("kit.zip", "python.zip", "lesson.zip", "lock.json", "engine.json", "pyodide.mjs", "pyodide.asm.mjs")
+    own = 'data-own="yes"' in text
+    names = (*scripts, *((*python, "pyodide.asm.wasm.gz") if own else ()))
+    files = [f"/{edition[0]}/{name}" for name in names]
+
+    async def come(page: Page) -> tuple[float, int]:
+        await asyncio.sleep(random.uniform(0, 10))
+        return await page.enter(room.link, files)
+
+    came = await asyncio.gather(*(come(page) for page in pages))
+    waits = [wait for wait, _ in came]
+    row(
+        f"{count} come within 10 s, {came[0][1] / 1e6:.1f} MB each",
+        f"p50 {statistics.median(waits):.2f} s, p95 {cut(waits, 95):.2f} s, worst {max(waits):.2f} s",
     )
+    await asyncio.gather(*(page.open("/line") for page in pages))
+    board = Page(room)
+    await board.get(room.board)
+    await board.open("/board/line")
+    reports = [asyncio.create_task(page.report(seconds)) for page in pages]
+    pushes: list[float] = []
+    for _ in range(10):
+        await asyncio.sleep(seconds / 12)
+        for page in pages:
+            page.taken.clear()
+        began = time.perf_counter()
+        await board.say(**{"is": "send", "step": {"kind": "draft", "key": "x"}, "values": {}})
+        while not all(page.taken for page in pages):
+            await asyncio.sleep(0.01)
+        pushes += [page.taken[0] - began for page in pages]
+    await asyncio.gather(*reports)
+    row(
+        f"{count} on the board, a push to all",
+        f"p50 {statistics.median(pushes) * 1e3:.0f} ms, p95 {cut(pushes, 95) * 1e3:.0f} ms, "
+        f"worst {max(pushes) * 1e3:.0f} ms",
+    )
+    moved = await asyncio.gather(*(page.move(seconds) for page in pages[:engine]))
+    moves = [wait for each in moved for wait in each]
+    row(
+        f"{engine} on the room's engine, a move a second",
+        f"{len(moves) / seconds:.0f} a second, p50 {statistics.median(moves) * 1e3:.0f} ms, "
+        f"p95 {cut(moves, 95) * 1e3:.0f} ms, worst {max(moves) * 1e3:.0f} ms",
+    )
+    workers = [megabytes(pid) for pid in children(room.process)]
+    server = megabytes(room.process)
+    each = ", ".join(f"{size:.0f}" for size in workers)
+    row("memory (PSS)", f"server {server:.0f} MB, workers {each} MB, in all {server + sum(workers):.0f} MB")
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("counts", nargs="*", type=int, default=[1, 5, 10, 20, 30])
-    parser.add_argument("--moves", type=int, default=8)
-    parser.add_argument("--pause", type=float, default=2.0)
+    parser.add_argument("--students", type=int, default=100)
+    parser.add_argument("--engine", type=int, default=30)
+    parser.add_argument("--seconds", type=float, default=20.0)
+    parser.add_argument("--room-alone", action="store_true", help="without the browser's Python")
     options = parser.parse_args()
-    AsyncHTTPClient.configure(tornado.simple_httpclient.SimpleAsyncHTTPClient, max_clients=100)
-    print(
-        "| students | all pages there | kernel PSS | largest RSS | in all | p50 | p95 | worst | work of a move | load |"
-    )
-    print("|---:|---:|---:|---:|---:|---:|---:|---:|---:|---:|")
-    for count in options.counts:
-        with tempfile.TemporaryDirectory() as base, running_room(Path(base), "--students", str(count)) as room:
-            print(asyncio.run(measure(room, count, options.moves, options.pause)), flush=True)
+    AsyncHTTPClient.configure(tornado.simple_httpclient.SimpleAsyncHTTPClient, max_clients=200, max_body_size=1 << 26)
+    more = ("--room-alone",) if options.room_alone else ()
+    print("opening the class; the first time its page is built, which takes a minute or more", flush=True)
+    with tempfile.TemporaryDirectory() as base:
+        with running_room(Path(base), "--students", str(options.students + 5), *more) as room:
+            print("| what | measured | load |\n|---|---|---:|")
+            asyncio.run(measure(room, options.students, options.engine, options.seconds))
 
 
 if __name__ == "__main__":

@@ -16,7 +16,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from lab import Lab
 from notebook import Notebook
-from room import LESSONKIT, write_lesson
+from open_room import LESSONKIT, write_lesson
 
 pytestmark = pytest.mark.browser
 

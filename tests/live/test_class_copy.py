@@ -25,7 +25,7 @@ from kit.live.class_source import class_source
 from kit.live.followers import followers
 from kit.live.print_job import AT_ONCE, turn
 
-from ..room import ANSWERS, EXERCISES, write_lesson
+from ..open_room import ANSWERS, EXERCISES, write_lesson
 from .conftest import LessonMaker
 
 SECRET = "teachers-remark"

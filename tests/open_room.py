@@ -75,13 +75,14 @@ def write_small_lesson(folder: Path, name: str = "tideline_wrap_top.ipynb") -> P
 @dataclass
 class Room:
     """An open room: the address with its class code, the folder of the class copy and that of the students. `said` is
-    what the command printed."""
+    what the command printed, `log` where it complains."""
 
     link: str
     folder: Path
     sessions: Path
     process: int
     said: list[str] = field(default_factory=list)
+    log: Path = Path()
 
     @property
     def address(self) -> str:
@@ -90,6 +91,11 @@ class Room:
     @property
     def code(self) -> str:
         return self.link.split("token=")[1]
+
+    @property
+    def board(self) -> str:
+        """The teacher's board, with the teacher's code."""
+        return next(found[0] for found in map(re.compile(r"https?://\S+/board\?\S+").search, self.said) if found)
 
 
 @contextmanager
@@ -111,8 +117,8 @@ def running_room(base: Path, *options: str, small: bool = False) -> Iterator[Roo
             else:
                 raise RuntimeError(f"the room did not open:\n{(base / 'serve.log').read_text()[-3000:]}")
             threading.Thread(target=serving.stdout.read, daemon=True).start()
-            link = next(found[0] for found in map(re.compile(r"http://\S+").search, said) if found)
-            yield Room(link, copy.parent, sessions, serving.pid, said)
+            link = next(found[0] for found in map(re.compile(r"https?://\S+").search, said) if found)
+            yield Room(link, copy.parent, next(sessions.iterdir()), serving.pid, said, base / "serve.log")
         finally:
             serving.send_signal(signal.SIGINT)
             try:

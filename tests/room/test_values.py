@@ -1,0 +1,163 @@
+"""Codes, seats, rates and messages of a class: pure values, tried with a clock of the test's own."""
+
+from __future__ import annotations
+
+import json
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from kit import KitError
+from kit.room import codes, said
+from kit.room.addresses import checked_name, hosts
+from kit.room.qr import QUIET, modules, qr_svg
+from kit.room.rates import Bucket, Buckets
+from kit.room.seats import NoSeat, Seat, Seats
+
+
+class Clock:
+    def __init__(self) -> None:
+        self.now = 1000.0
+
+    def __call__(self) -> float:
+        return self.now
+
+
+def test_codes_are_long_enough_and_readable() -> None:
+    made = {codes.new_code() for _ in range(200)}
+    assert len(made) == 200
+    assert all(re.fullmatch(r"[a-hjkmnp-z2-9]{10}", code) for code in made)
+    assert len(codes.LETTERS) ** 10 > 2**49
+    assert codes.read_code(" K7QM-2xpd 9r\n") == "k7qm2xpd9r"
+    assert codes.same("k7qm2xpd9r", codes.written("k7qm2xpd9r").upper())
+    assert not codes.same("k7qm2xpd9r", "") and not codes.same("k7qm2xpd9r", "k7qm2xpd9")
+
+
+def test_the_last_seat_is_given_once() -> None:
+    seats = Seats(2)
+    first, second = seats.take("a"), seats.take("a")
+    assert isinstance(first, Seat) and isinstance(second, Seat) and first.token != second.token
+    assert seats.take("b") == NoSeat("full") and len(seats) == 2
+    seats.leave(first)
+    assert isinstance(seats.take("b"), Seat) and seats.find(first.token) is None
+
+
+def test_a_seat_nobody_uses_is_given_on_and_one_in_use_is_not() -> None:
+    clock = Clock()
+    seats = Seats(2, clock=clock)
+    unused, away = seats.take("a"), seats.take("a")
+    assert isinstance(unused, Seat) and isinstance(away, Seat)
+    away.used = True
+    clock.now += 59
+    assert seats.take("b") == NoSeat("full")
+    clock.now += 2  # a minute has gone by: the page of the first was never opened
+    third = seats.take("b")
+    assert isinstance(third, Seat) and seats.find(unused.token) is None and seats.find(away.token) is away
+    third.lines = 1
+    clock.now += 500
+    assert seats.take("c") == NoSeat("full")
+    clock.now += 100
+    assert isinstance(seats.take("c"), Seat) and seats.find(away.token) is None
+    assert seats.find(third.token) is third  # its line is open, however long nothing was heard
+
+
+def test_one_device_has_a_share_of_the_seats() -> None:
+    seats = Seats(10, per_device=2)
+    assert all(isinstance(seats.take("a"), Seat) for _ in range(2))
+    assert seats.take("a") == NoSeat("device")
+    assert isinstance(seats.take("b"), Seat)
+
+
+def test_a_bucket_fills_at_its_rate() -> None:
+    clock = Clock()
+    bucket = Bucket(2.0, 4.0, clock)
+    assert [bucket.take() for _ in range(5)] == [True] * 4 + [False]
+    clock.now += 0.5
+    assert bucket.take() and bucket.empty
+    clock.now += 1000
+    assert [bucket.take() for _ in range(5)] == [True] * 4 + [False]
+    assert not bucket.take(2)
+
+
+def test_devices_have_buckets_of_their_own_and_are_forgotten() -> None:
+    buckets = Buckets(1.0, 1.0, Clock())
+    assert buckets.of("a").take() and not buckets.of("a").take() and buckets.of("b").take()
+    for number in range(3000):
+        buckets.of(str(number))
+    assert len(buckets._of) <= 2000
+
+
+def test_hosts_are_those_of_the_class() -> None:
+    assert hosts("192.168.1.20", 8866) == {"192.168.1.20:8866"}
+    assert hosts("127.0.0.1", 8866) == {"127.0.0.1:8866", "localhost:8866", "[::1]:8866"}
+    assert hosts("192.168.1.20", 443, ["Class.Test"]) == {"192.168.1.20:443", "class.test:443", "class.test"}
+    assert checked_name("Class.Test") == "class.test"
+    for bad in ("", "http://class.test", "a b", "a/b", "-a", "class.test:80"):
+        with pytest.raises(KitError, match="no name"):
+            checked_name(bad)
+
+
+@given(
+    st.recursive(
+        st.none() | st.booleans() | st.floats() | st.text(), lambda x: st.lists(x) | st.dictionaries(st.text(), x)
+    )
+)
+def test_nothing_that_is_said_breaks_the_room(told: object) -> None:
+    kinds = (
+        "here",
+        "name",
+        "hand",
+        "may_look",
+        "draft",
+        "ask",
+        "make",
+        "cancel",
+        "send",
+        "follow",
+        "at",
+        "look",
+        "let_go",
+    )
+    for kind in kinds:
+        parts = ("step", "values", "setting", "text", "name", "solved", "for", "id", "number", "paper")
+        text = json.dumps({"is": kind, **dict.fromkeys(parts, told)})
+        for read in (said.read_student, said.read_board):
+            try:
+                read(text)
+            except said.Unsaid:
+                pass
+
+
+def test_a_message_is_read_into_its_value() -> None:
+    here = {"is": "here", "step": "draft:hem", "number": 2, "steps": 9, "solved": ["a"], "errors": 0, "engine": "own"}
+    assert said.read_student(json.dumps(here)) == said.Report("draft:hem", 2, 9, ("a",), 0, -1, "own")
+    assert said.read_student('{"is": "name", "name": " Ines\\u202e\\n B. "}') == said.Named("Ines B.")
+    asked = said.read_student('{"is": "ask", "id": 3, "text": "{\\"do\\":\\n\\"prove\\"}"}')
+    assert asked == said.Ask(3, '{"do":"prove"}', True)
+    setting = {"values": {"a": 1}, "evil": 2, "do": "mend"}
+    assert said.read_student(json.dumps({"is": "draft", "for": 7, "setting": setting})) == said.Draft(
+        7, {"values": {"a": 1}}
+    )
+    sent = said.read_board('{"is": "send", "step": {"kind": "sew", "key": "x", "picture": 2}, "values": {"a": 10}}')
+    assert sent == said.Send({"kind": "sew", "key": "x", "picture": 2}, {"a": 10.0}, "")
+    for wrong in ('{"is": "send", "values": {"a": "10"}}', '{"is": "at", "step": {"kind": "x", "key": ""}}'):
+        with pytest.raises(said.Unsaid):
+            said.read_board(wrong)
+    with pytest.raises(said.Unsaid):
+        said.read_student(json.dumps({"is": "hand", "more": "x" * said.MOST}))
+
+
+def test_the_code_has_the_marks_of_the_standard() -> None:
+    """ISO/IEC 18004: a finder pattern (7 x 7, ring and core) in three corners, timing patterns between them on row and
+    column 6, a side of 17 + 4 x version modules, a quiet zone of 4."""
+    rows = modules("http://192.168.1.20:8866/?token=k7qm2xpd9r")
+    side = len(rows)
+    assert (side - 17) % 4 == 0 and QUIET == 4
+    ring = [[max(abs(x - 3), abs(y - 3)) != 2 for x in range(7)] for y in range(7)]
+    for top, left in ((0, 0), (0, side - 7), (side - 7, 0)):
+        assert [row[left : left + 7] for row in rows[top : top + 7]] == ring
+    assert [rows[6][x] for x in range(8, side - 8)] == [x % 2 == 0 for x in range(8, side - 8)]
+    assert [rows[y][6] for y in range(8, side - 8)] == [y % 2 == 0 for y in range(8, side - 8)]
+    assert '"<&' not in qr_svg("http://a/", '"<&')

@@ -1,0 +1,129 @@
+"""Warm workers: whose turn it is, what does not end, and that nothing of whoever asked stays."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from kit.room.engine import RoomEngine
+from kit.room.workers import Stopped, TooMany, Workers
+
+ECHO = """\
+import json, sys, time
+print(json.dumps({"ready": True}), flush=True)
+for line in sys.stdin:
+    asked = json.loads(line)
+    if asked.get("die"):
+        sys.exit(1)
+    while asked.get("ever"):
+        time.sleep(0.05)
+    print(json.dumps(asked), flush=True)
+"""
+
+
+def stub(text: str = ECHO) -> tuple[str, ...]:
+    return sys.executable, "-I", "-c", text
+
+
+def test_turns_go_round_and_drawings_before_proofs() -> None:
+    """One who asks much does not keep another waiting: after each answer it is the next one's turn."""
+
+    async def room() -> list[str]:
+        workers, order = Workers(stub(), 1), []
+        assert await workers.start() == ""
+
+        async def ask(who: str, name: str, slow: bool = False) -> None:
+            await workers.ask(who, json.dumps({"name": name}), slow)
+            order.append(name)
+
+        asked = [ask("a", f"a{n}") for n in range(3)] + [ask("b", "slow", True), ask("c", "c0"), ask("d", "d0")]
+        await asyncio.gather(*asked)
+        await workers.stop()
+        return order
+
+    assert asyncio.run(room()) == ["a0", "c0", "d0", "a1", "a2", "slow"]
+
+
+def test_one_may_have_a_few_waiting_and_no_more() -> None:
+    async def room() -> int:
+        workers = Workers(stub(), 1)
+        await workers.start()
+        asked = [asyncio.create_task(workers.ask("a", "{}")) for _ in range(30)]
+        done = await asyncio.gather(*asked, return_exceptions=True)
+        assert await workers.ask("b", '{"name":"b"}') == '{"name": "b"}\n'
+        await workers.stop()
+        return sum(isinstance(each, TooMany) for each in done)
+
+    assert asyncio.run(room()) == 26
+
+
+@pytest.mark.parametrize("what", [{"ever": True}, {"die": True}])
+def test_what_does_not_end_is_stopped_and_costs_its_own_share(what: dict[str, bool]) -> None:
+    async def room() -> None:
+        workers = Workers(stub(), 1, patience=1.0)
+        await workers.start()
+        before = set(workers.processes)
+        with pytest.raises(Stopped):
+            await workers.ask("a", json.dumps(what))
+        with pytest.raises(TooMany):  # who asked it waits
+            await workers.ask("a", "{}")
+        assert await workers.ask("b", "{}") == "{}\n"  # nobody else does
+        assert workers.processes and not workers.processes & before
+        await workers.stop()
+        assert not workers.processes
+
+    asyncio.run(room())
+
+
+def test_a_worker_that_cannot_be_opened_says_why() -> None:
+    async def room() -> str:
+        workers = Workers(stub("""print('{"failed": "no lesson"}')"""), 1)
+        why = await workers.start()
+        await workers.stop()
+        return why
+
+    assert asyncio.run(room()) == "no lesson"
+
+
+KEPT = """\
+import gc, json, os
+from pathlib import Path
+from kit.page.opened import without_notebook
+without_notebook()
+from kit.body.body import Body
+from kit.room.engine import RoomEngine
+engine = RoomEngine(Path("tideline_wrap_top.ipynb"))
+fresh = engine.answer('{"do": "draw"}')
+body = {"name": "Kunigunde", "typed": {"bust_girth": "104.2 cm", "waist_girth": "83.1 cm"}}
+told = [json.loads(engine.answer(json.dumps({"do": do, "body": body, "values": {"sleeve_length": 233.0}})))["ok"]
+        for do in ("draw", "prove", "outlines", "body", "write", "mend")]
+gc.collect()
+left = [one.name for one in gc.get_objects() if isinstance(one, Body) and one.name == "Kunigunde"]
+values = [value for value in engine.lesson.values.values() if value == 233.0]
+print(json.dumps([told, left, values, engine.answer('{"do": "draw"}') == fresh]))
+"""
+
+
+def test_nothing_of_whoever_asked_stays_in_the_engine(root: Path) -> None:
+    """No body of theirs is anywhere in the process when the answer is given."""
+    ran = subprocess.run(
+        [sys.executable, "-c", KEPT], cwd=root / "example_notebooks", capture_output=True, text=True, check=True
+    )
+    assert json.loads(ran.stdout.splitlines()[-1]) == [[True] * 6, [], [], True]
+
+
+def test_outlines_are_the_pieces_as_drafted(root: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(root / "example_notebooks")
+    engine = RoomEngine(Path("tideline_wrap_top.ipynb"))
+    told = json.loads(engine.answer('{"do": "outlines", "values": {"sleeve_length": 300}}'))
+    pattern = engine.pattern({"values": {"sleeve_length": 300}})
+    assert [piece["name"] for piece in told["pieces"]] == [piece.name for piece in pattern.pieces]
+    for told_piece, piece in zip(told["pieces"], pattern.pieces, strict=True):
+        left, _, _, top = piece.outline.bounds()
+        xs, ys = zip(*told_piece["points"], strict=True)
+        assert min(xs) == pytest.approx(left, abs=0.6) and max(ys) == pytest.approx(top, abs=0.6)
