@@ -30,8 +30,9 @@ BACK_SLOPE = math.radians(17)
 FRONT_SLOPE = math.radians(24)
 BACK_RISE = 0.30
 FRONT_DROP = 1.15
-FRONT_RISE = 8.0
-"""The front neck point lies this much higher than the back's: the front is the longer way over the bust."""
+FRONT_RISE = 1.0
+"""The front neck point lies higher than the back's by this for every degree of the bust dart, in mm: the front is the
+longer way over the bust."""
 BACK_PITCH, FRONT_PITCH = 0.50, 0.40
 
 BUST_LEVEL = 0.41
@@ -39,6 +40,8 @@ BUST_LEVEL = 0.41
 DART_SHARE = 0.65
 """What the waist dart takes of the difference between bust and waist in a quarter; the side takes the rest."""
 LEAST_DART = 8.0
+LEAST_BUST, MOST_BUST = 8.0, 22.0
+"""Of the bust dart, degrees."""
 BUST_SHORT, WAIST_SHORT = 25.0, 20.0
 """How far before the bust point the front darts end."""
 BACK_SHORT = 20.0
@@ -105,9 +108,10 @@ class Plan:
 
 
 def bust_angle(body: Body) -> float:
-    """The angle of the bust dart in radians: more where the bust stands out further from the ribs beneath it."""
+    """The angle of the bust dart in radians: more where the bust stands out further from the ribs beneath it,
+    15 degrees where that is 16 cm."""
     cup = body["bust_girth"] - body["under_bust_girth"]
-    return math.radians(min(max(3.0 + 0.055 * cup, 7.0), 20.0))
+    return math.radians(min(max(3.0 + 0.075 * cup, LEAST_BUST), MOST_BUST))
 
 
 @lru_cache(maxsize=32)
@@ -180,7 +184,8 @@ def _back(
 def _front(
     body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
 ) -> tuple[HalfPlan, Point]:
-    neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck + FRONT_RISE)
+    rise = BACK_RISE * neck + FRONT_RISE * math.degrees(bust_angle(body))
+    neck_point = Point(neck, body["back_waist_length"] + rise)
     neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point, _FRONT_ROUND)
     if neck_path.start.y < underarm + 40:
         raise _refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")

@@ -6,9 +6,12 @@ written as a lesson whose steps say how it is drafted; `.lesson` is that lesson,
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from kit.blocks.block import Block, block_step, drafted
 from kit.blocks.sleeve_plan import BACK_NOTCH, FRONT_NOTCH, SleevePlan, sleeve_plan
 from kit.body.body import Body
+from kit.body.chart import workshop_chart
 from kit.diagnostic import measured, message, own
 from kit.errors import KitError
 from kit.geometry import Path, Point
@@ -20,14 +23,20 @@ from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole
 from kit.units import Length, Size, length
 
-__all__ = ["ARM_EASE", "CAP_EASE", "WRIST_EASE", "with_sleeve"]
+__all__ = ["ARM_SHARE", "CAP_EASE", "WRIST_EASE", "with_sleeve"]
 
 CAP_EASE = 30.0
 """By how much the cap is longer than the armscye, shrunk in over the top so that it rounds over the shoulder."""
-ARM_EASE = 50.0
-"""Around the upper arm: room to bend the elbow and lift the arm."""
+ARM_SHARE = 0.18
+"""Around the upper arm, as a part of it: room to bend the elbow and lift the arm. 5 cm (2 in) for an arm of 28 cm, more
+for a fuller one."""
 WRIST_EASE = 65.0
 """Around the wrist: room for the hand to slip through, as there is no opening."""
+CLOSE = 60.0
+"""A bodice with no more ease than this around it, level with the underarm, gets a sleeve that is as close."""
+LOOSER = 1.5
+"""By how much more a sleeve is eased around the arm for every mm of a looser bodice: its cap comes out lower than that
+of a close one, for its armscye is longer and its arm is lifted more freely. The wrist gets as much."""
 
 MEASURES = ("upper_arm_girth", "wrist_girth", "arm_length")
 
@@ -202,7 +211,24 @@ def notches(sleeve: BenchPiece, front: BenchPiece, back: BenchPiece) -> None:
 STEPS = (armscye, frame, cap, notches)
 
 
-def _ease(name: str, value: Size, most: float, why: str) -> Parameter:
+def _looser(bodice: Callable[[Body], tuple[Piece, ...]]) -> float:
+    """How much more ease than a close bodice it has around it level with the underarm, mm, in the middle size; a
+    draft that cannot be measured so counts as close. Its halves lie with their centre on x = 0."""
+    chart = workshop_chart()
+    body = chart.bodies()[len(chart.names) // 2]
+    try:
+        points = [dict(piece.points).get("underarm_point") for piece in bodice(body) if piece.name in ("front", "back")]
+    except KitError:
+        return 0.0
+    wide = [point.x for point in points if point is not None]
+    return max(2 * sum(wide) - body["bust_girth"] - CLOSE, 0.0) if len(wide) == 2 else 0.0
+
+
+def _ease(
+    name: str, value: Size | None, most: float, why: str, usual: Callable[..., Length] | None = None
+) -> Parameter:
+    if value is None:
+        return Parameter(name, "length", 0.0, 0.0, most, why, follows=usual)
     size = float(length(value, name.replace("_", " ")))
     if size < 0:
         raise KitError(
@@ -217,14 +243,16 @@ def with_sleeve(
     bodice: Block,
     *,
     ease: Size = Length(CAP_EASE),
-    arm_ease: Size = Length(ARM_EASE),
-    wrist_ease: Size = Length(WRIST_EASE),
+    arm_ease: Size | None = None,
+    wrist_ease: Size | None = None,
 ) -> Block:
     """A block that gives the pieces of `bodice` and a `sleeve` for its armscye.
 
     `bodice` gives pieces `front` and `back`, each with an armhole and a side. `ease` is how much longer the cap is than
-    the armscye, front and back together; `arm_ease` and `wrist_ease` go around the arm. All carry a unit. The sleeve's
-    edges are `front_underarm`, `wrist`, `back_underarm`, `back_cap`, `front_cap`; it is cut as a mirrored pair. When
+    the armscye, front and back together; `arm_ease` and `wrist_ease` go around the arm. All carry a unit. What is not
+    given around the arm follows from the arm and the bodice: 18 per cent of the upper arm, 6.5 cm at the wrist, and
+    more where the bodice is looser, so that its cap is lower. The sleeve's edges are `front_underarm`, `wrist`,
+    `back_underarm`, `back_cap`, `front_cap`; it is cut as a mirrored pair. When
     called it raises `KitError` naming the measurement that cannot be drafted.
 
     >>> from kit import bodice_block, cm, workshop_chart
@@ -233,10 +261,18 @@ def with_sleeve(
     ['front', 'back', 'sleeve']
     """
     title = f"{bodice.title} with a sleeve"
+    more = LOOSER * _looser(bodice) if arm_ease is None or wrist_ease is None else 0.0
+
+    def around_arm(upper_arm_girth: Length) -> Length:
+        return Length(ARM_SHARE * float(upper_arm_girth) + more)
+
+    def around_wrist(wrist_girth: Length) -> Length:
+        return Length(WRIST_EASE + more)
+
     parameters = (
         _ease("cap_ease", ease, 60.0, "shrunk in over the top of the cap, so that it rounds over the shoulder"),
-        _ease("upper_arm_ease", arm_ease, 200.0, "room to bend the elbow and lift the arm"),
-        _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through"),
+        _ease("upper_arm_ease", arm_ease, 250.0, "room to bend the elbow and lift the arm", around_arm),
+        _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through", around_wrist),
     )
     measures = tuple(dict.fromkeys((*getattr(bodice, "measures", ()), *MEASURES)))
     said = message("block_title.with_sleeve", block=getattr(bodice, "told", bodice.title))

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from kit.blocks.darted_waist import MOST_DART, DartWish, Waist, darted_waist, refusal, root, sewn, wishes
+from kit.blocks.sleeve_plan import found
 from kit.body.body import Body
 from kit.geometry import Cubic, Line, Path, Point, Vector
 from kit.geometry.meet import meet_lines
@@ -20,8 +21,16 @@ WAIST_EASE = 20.0
 """Room to breathe and for what is tucked in, in mm."""
 HIP_EASE = 50.0
 """Room to sit, in mm."""
-THIGH_EASE = 90.0
-"""Room to step and bend, in mm, around the leg just below the crotch."""
+CROTCH_SHARE, MOST_CROTCH_SHARE = 0.155, 0.19
+"""What is added at the crotch to go between the legs, front and back together, as a part of the hip girth: the body is
+that deep there, so it grows as the hip does. Up to the second where the crotch length asks for it."""
+HIGH_LIFT = 60.0
+"""A centre back that would rise further above the front waist, in mm, says that the body is deeper between the legs."""
+THIGH_EASE = 60.0
+"""The least room to step and bend, in mm, around the leg just below the crotch: a fuller thigh adds more at the crotch
+than its share of the hip."""
+MOST_THIGH = 0.5
+"""A thigh that the paper exceeds by more than this part of it, over its least ease, was measured wrongly."""
 KNEE_EASE = 100.0
 """The leg is straight from knee to hem, so the knee has room to spare, in mm."""
 RISE_EASE = 15.0
@@ -34,13 +43,17 @@ BACK_WIDER = 20.0
 """The back is this much wider than the front at the hip, and again at the knee, in mm."""
 FRONT_FORK = 0.32
 """The front's part of what is added at the crotch to go between the legs."""
-SEAT_LEAN = 0.18
-"""How far the centre back leans to the side for every mm it rises: the seat is round."""
+SEAT_LEAN, MOST_SEAT_LEAN = 0.18, 0.27
+"""How far the centre back leans to the side for every mm it rises: the seat is round. More where it rises high."""
+EVEN_WAIST = 1.4
+"""How much more the centre back leans than the back waist falls to the side, so that the waist turns evenly."""
 KNEE_PLACE = 0.45
 """Where the knee lies, as a part of the inside leg from the crotch down."""
 SIDE_SHARE = 0.30
 SIDE_MOST = 26.0
 """How much of the difference between hip and waist the side seams take, and at most on either side in mm."""
+SIDE_OUT = 40.0
+"""How far either side seam may lean out from the hip to a waist that is nearly as wide or wider, in mm."""
 FRONT_SHARE = 0.38
 """The front's part of what the darts take."""
 FRONT_DEEP = (0.48, 0.44)
@@ -100,25 +113,27 @@ class _Frame:
 @lru_cache(maxsize=32)
 def plan(body: Body) -> TrouserPlan:
     """Everything the steps draw. `KitError` naming the measurements that do not go together."""
-    frame = _frame(body)
-    front_fork = Point(-frame.fork * FRONT_FORK, frame.crotch_level)
-    back_fork = Point(-frame.fork * (1 - FRONT_FORK), frame.crotch_level - frame.drop)
+    frame = _frame(body, CROTCH_SHARE)
+    seat = _seat(body, frame)
+    if seat.high > HIGH_LIFT:
+
+        def short(share: float) -> float:
+            return HIGH_LIFT - _seat(body, _frame(body, share)).high
+
+        most = MOST_CROTCH_SHARE
+        frame = _frame(body, most if short(most) < 0 else found(short, CROTCH_SHARE, most))
+        seat = _seat(body, frame)
+    front_in, front_curve = seat.front
+    back_in, back_curve = seat.back
     hip = Point(0.0, frame.hip_level)
-    front_in = _inseam(frame, front_fork, frame.front - frame.lean - frame.knee_front)
-    back_in = _inseam(frame, back_fork, frame.back - frame.lean - frame.knee_back)
-    up = Vector(SEAT_LEAN, 1.0).unit()
-    front_curve = _crotch_curve(body, front_in, hip, Vector(0.0, 1.0))
-    back_curve = _crotch_curve(body, back_in, hip, up)
-    wanted = body["total_crotch_length"] + CROTCH_EASE
-    rest = wanted - front_curve.length - back_curve.length + frame.hip_level
-    centre_back = hip + up * rest
+    centre_back, lean = seat.centre_back, seat.lean
     lift = min(max(centre_back.y, _LEAST_LIFT), _MOST_LIFT)
     if any(m.name == "total_crotch_length" for m in body.estimated):
-        centre_back = hip + up * ((lift - hip.y) / up.y)  # a guess gives way to what the paper allows
+        centre_back = hip + seat.up * ((lift - hip.y) / seat.up.y)  # a guess gives way to what the paper allows
     elif lift != centre_back.y:
         trouble = "back_low" if centre_back.y < _LEAST_LIFT else "back_high"
         raise refusal(body, "total_crotch_length", trouble, "body_rise")
-    front_waist, back_waist, gain = _waists(body, frame, centre_back)
+    front_waist, back_waist, gain = _waists(body, frame, centre_back, lean)
     halves = []
     for wide, waist, curve, inseam in (
         (frame.front, front_waist, front_curve, front_in),
@@ -140,7 +155,44 @@ def plan(body: Body) -> TrouserPlan:
     return TrouserPlan(*halves)
 
 
-def _frame(body: Body) -> _Frame:
+@dataclass(frozen=True)
+class _Seat:
+    """The two crotch seams for a frame: inseam and curve of each half, how far the centre back leans, its way up, and
+    its end, which the crotch length alone decides."""
+
+    front: tuple[Path, Cubic]
+    back: tuple[Path, Cubic]
+    lean: float
+    up: Vector
+    centre_back: Point
+
+    @property
+    def high(self) -> float:
+        """How far the centre back rises above the front waist, mm."""
+        return self.centre_back.y
+
+
+def _seat(body: Body, frame: _Frame) -> _Seat:
+    front_fork = Point(-frame.fork * FRONT_FORK, frame.crotch_level)
+    back_fork = Point(-frame.fork * (1 - FRONT_FORK), frame.crotch_level - frame.drop)
+    hip = Point(0.0, frame.hip_level)
+    front_in = _inseam(frame, front_fork, frame.front - frame.lean - frame.knee_front)
+    back_in = _inseam(frame, back_fork, frame.back - frame.lean - frame.knee_back)
+    front_curve = _crotch_curve(body, front_in, hip, Vector(0.0, 1.0))
+    rest = body["total_crotch_length"] + CROTCH_EASE - front_curve.length + frame.hip_level
+
+    def leaning(lean: float) -> _Seat:
+        up = Vector(lean, 1.0).unit()
+        curve = _crotch_curve(body, back_in, hip, up)
+        return _Seat((front_in, front_curve), (back_in, curve), lean, up, hip + up * (rest - curve.length))
+
+    # A higher centre back leans more, or the waist would fall ever more steeply from it and lie hollow before the side.
+    usual = leaning(SEAT_LEAN)
+    even = EVEN_WAIST * min(max(usual.high, 0.0), _MOST_LIFT) / (frame.back - usual.centre_back.x)
+    return leaning(min(max(even, SEAT_LEAN), MOST_SEAT_LEAN))
+
+
+def _frame(body: Body, share: float) -> _Frame:
     half_hip = (body["hip_girth"] + HIP_EASE) / 2
     half_knee = (body["knee_girth"] + KNEE_EASE) / 2
     hip_level = -body["waist_to_hip"]
@@ -164,13 +216,15 @@ def _frame(body: Body) -> _Frame:
     thigh = body["thigh_girth"] + THIGH_EASE
     for _ in range(60):
         low = crotch - frame.drop
-        fork = thigh - half_hip + frame.inward(crotch) + frame.inward(low)
+        needed = thigh - half_hip + frame.inward(crotch) + frame.inward(low)
+        fork = max(share * body["hip_girth"], needed)
         front_thigh = frame.front - frame.inward(crotch) + fork * FRONT_FORK
         # The crease of the front lies in the middle of thigh and knee.
         frame = replace(frame, fork=fork, lean=(front_thigh - frame.knee_front) / 2 + frame.inward(crotch))
-        if not 0.10 * half_hip < fork < 0.55 * half_hip:
-            trouble = "no_fork" if fork < half_hip / 4 else "fork_wide"
-            raise refusal(body, "thigh_girth", trouble, "hip_girth")
+        if fork - needed > MOST_THIGH * body["thigh_girth"]:
+            raise refusal(body, "thigh_girth", "wide_leg", "hip_girth")
+        if fork > 0.55 * half_hip:
+            raise refusal(body, "thigh_girth", "fork_wide", "hip_girth")
         frame = replace(frame, drop=_drop(frame))
     if abs(frame.lean) > 0.35 * (hip_level - frame.knee_level):
         raise refusal(body, "knee_girth", "leg_slant", "thigh_girth")
@@ -224,13 +278,13 @@ def _side(frame: _Frame, wide: float, top: Point, gain: float) -> Path:
     )
 
 
-def _waists(body: Body, frame: _Frame, centre_back: Point) -> tuple[Waist, Waist, float]:
+def _waists(body: Body, frame: _Frame, centre_back: Point, lean: float) -> tuple[Waist, Waist, float]:
     """Both waists ending at one height, equally far inside the hip, square to one side seam; and how far that seam
     gains outward at its top for every mm of falling."""
     half_waist = (body["waist_girth"] + WAIST_EASE) / 2
     deep = -frame.hip_level
     taken = frame.front + frame.back - centre_back.x - half_waist
-    if taken < 0:
+    if taken < -2 * SIDE_OUT:
         raise refusal(body, "waist_girth", "no_waist_shape", "hip_girth")
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
     front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
@@ -242,7 +296,7 @@ def _waists(body: Body, frame: _Frame, centre_back: Point) -> tuple[Waist, Waist
         one, gain = _fitted(Point(0.0, 0.0), 0.0, frame.front - side, front, lambda top: 2 * side / (deep + top.y))
         end = Point(frame.back - side, one.path.end.y)
         tilt = math.atan2(end.y - centre_back.y, end.x - centre_back.x)
-        slope = -math.atan(SEAT_LEAN)
+        slope = -math.atan(lean)
 
         def miss(turn: float) -> float:
             turned = tuple(replace(wish, tilt=turn) for wish in back)

@@ -59,9 +59,10 @@ def levels(
 ) -> None:
     """On the front mark the centre of the waist; {waist_to_hip} below it rule the hip line, and 1.5 cm below the body
     rise of {body_rise} the thigh line. Half the hip girth with half its ease of 5 cm goes on both hip lines together,
-    2 cm more of it on the back. The thigh lines together measure the thigh girth of {thigh_girth} and 9 cm of ease;
-    what they are longer than the hip lines goes to the crotch side, a third on the front, two thirds on the back. The
-    inside leg of {inside_leg_length} gives the hem, 1.5 cm above the floor, and the knee a little above its middle."""
+    2 cm more of it on the back. On the crotch side add what goes between the legs, a third of it on the front, two
+    thirds on the back: 15.5 per cent of the hip girth, up to 19 where the crotch seam is long for the rise, and in any
+    case so much that the thigh lines together measure the thigh girth of {thigh_girth} and 6 cm of ease. The inside
+    leg of {inside_leg_length} gives the hem, 1.5 cm above the floor, and the knee a little above its middle."""
     draft = plan(body)
     for piece, half in _halves(front, back, draft):
         hem = Path.line(half.side.end, half.inseam.start)
@@ -95,9 +96,9 @@ def inseams(front: BenchPiece, back: BenchPiece, body: Body, knee_girth: Length)
 def crotches(front: BenchPiece, back: BenchPiece, body: Body, total_crotch_length: Length) -> None:
     """From the crotch point leave square to the inseam, so that front and back run into one another when the inseam
     is sewn, and curve round to the hip line. On the front go straight up to the waist. On the back lean to the side
-    by 1.8 cm for every 10 cm, and go up until both crotch seams together measure the total crotch length of
-    {total_crotch_length} and 0.5 cm. An estimated crotch length is followed as long as the centre back comes to lie
-    0 to 9 cm above the front waist."""
+    by 1.8 cm for every 10 cm, up to 2.7 cm where the centre back rises high, and go up until both crotch seams
+    together measure the total crotch length of {total_crotch_length} and 0.5 cm. An estimated crotch length is
+    followed as long as the centre back comes to lie 0 to 9 cm above the front waist."""
     draft = plan(body)
     for piece, half in _halves(front, back, draft):
         piece.draw(crotch=PaperLine(piece, half.crotch), after="inseam")

@@ -19,8 +19,9 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     What is missing is read from `chart` (the workshop's own by default) at the place of the first girth known
     of bust, upper chest, hip and waist, straight between sizes and carried on past the ends, and marked as
     estimated. Heights along the body (back waist length, armscye depth, arm length and so on) are then scaled
-    by the person's height against the chart's when the height was measured (common practice, no source). Bust
-    and upper chest girth are different measurements: one is never taken for the other, but estimated from it.
+    by the person's height against the chart's when the height was measured (common practice, no source); a body rise
+    is what lies between a waist height and an inside leg where both were measured. Bust and upper chest girth are
+    different measurements: one is never taken for the other, but estimated from it.
 
     Raises `KitError` for an unknown measurement, a bare number, a value no person measures, or no girth.
 
@@ -54,6 +55,7 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
             measures.append(Measure(row.name, given[row.name], typed=text))
         elif row.name in chart.table:
             value = chart.read(row.name, place) * (stature if row.kind == "height" else 1.0)
+            value = _between_heights(row.name, given, value)
             measures.append(Measure(row.name, min(max(value, row.least), row.most), estimated=True))
     return Body(name or "Body", tuple(measures))
 
@@ -90,6 +92,14 @@ def _given(name: str, value: Length | str, chart: SizeChart) -> float:
         return row.plausible(float(length(value)))
     except KitError as error:
         raise error if error.where else error.at(message("refusal.here", place=row.told)) from None
+
+
+def _between_heights(name: str, given: Mapping[str, float], value: float) -> float:
+    """The body rise of somebody whose waist height and inside leg were measured is what lies between the two
+    (geometry; `kit.body.check` holds the three together); any other measurement is `value`, what the chart says."""
+    if name == "body_rise" and "waist_height" in given and "inside_leg_length" in given:
+        return given["waist_height"] - given["inside_leg_length"]
+    return value
 
 
 def _stature(given: Mapping[str, float], chart: SizeChart, place: float) -> float:

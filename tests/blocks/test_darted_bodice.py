@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from kit.blocks import darted_bodice_block
-from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, SCYE_EASE, WAIST_EASE
+from kit.blocks.darted_plan import BUST_EASE, NECK_EASE, SCYE_EASE, WAIST_EASE, bust_angle
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
@@ -123,3 +123,21 @@ def test_impossible_body_is_told_the_measurements() -> None:
     with pytest.raises(KitError) as caught:
         darted_bodice_block(make_body({**values, "armscye_depth": Length(345)}, name="odd"))
     assert "armscye depth" in str(caught.value)
+
+
+@pytest.mark.parametrize("size", workshop_chart().names)
+def test_the_bust_dart_is_as_wide_as_the_rules_make_it(size: str) -> None:
+    """Rules of drafting, from memory: a bust dart of 7 cm in a shoulder 24 to 25 cm from the bust point, for a bust of
+    88 cm, turns 16 to 17 degrees; cups are told apart by 2 cm of bust over the ribs (EN 13402-3, from memory), and a
+    fuller one has a wider dart. At the waist a dart takes 2.5 to 4.5 cm more of the same bulge."""
+    body = workshop_chart()[size]
+    front, back = darted_bodice_block(body)
+    wide = math.degrees(bust_angle(body))
+    if 860 <= body["bust_girth"] <= 940:
+        assert 14 <= wide <= 17
+    assert 12 < wide < 20
+    at_waist = intake(front, dart_of(front, "waist_dart"))
+    assert 24 < at_waist < 45
+    # The front armhole is the shorter one, by no more than 1 1/4 in (common practice, no source).
+    short = back.edge("armhole").path.length - front.edge("armhole").path.length
+    assert 5 < short < 31.75

@@ -8,14 +8,16 @@ import math
 import pytest
 
 from kit.blocks.darted_waist import LEAST_DART, MOST_DART
+from kit.blocks.trouser_plan import CROTCH_SHARE, MOST_CROTCH_SHARE
 from kit.blocks.trousers import CROTCH_EASE, HIP_EASE, KNEE_EASE, RISE_EASE, THIGH_EASE, WAIST_EASE, trouser_block
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
 from kit.piece.dart import closed_edge, intake, legs, sewn_length
+from kit.piece.piece import Piece
 from kit.proof.darts import darts as proved
 from kit.units import Length
-from tests.body.bdims import some_women
+from tests.body.bdims import some_women, women
 from tests.body.published import bodies
 
 
@@ -44,7 +46,7 @@ def test_sound_for_every_published_size(body: Body) -> None:
     waist = 2 * sum(sewn_length(piece, "waist") for piece in pieces)
     assert waist == pytest.approx(body["waist_girth"] + WAIST_EASE, abs=0.5)
     assert 2 * ruled("hip_line") == pytest.approx(body["hip_girth"] + HIP_EASE, abs=0.5)
-    assert ruled("thigh_line") == pytest.approx(body["thigh_girth"] + THIGH_EASE, abs=0.5)
+    assert ruled("thigh_line") >= body["thigh_girth"] + THIGH_EASE - 0.5
     assert ruled("knee_line") == pytest.approx(body["knee_girth"] + KNEE_EASE, abs=0.5)
     assert together("hem") == pytest.approx(body["knee_girth"] + KNEE_EASE, abs=0.5)
     assert together("crotch") == pytest.approx(body["total_crotch_length"] + CROTCH_EASE, abs=0.5)
@@ -76,11 +78,53 @@ def test_sound_for_every_published_size(body: Body) -> None:
     assert 0 <= dict(back.points)["centre_waist"].y <= 90
     fork = [-dict(piece.points)["crotch_point"].x for piece in pieces]
     assert 25 < fork[0] < fork[1]
+    assert CROTCH_SHARE * body["hip_girth"] - 0.5 < sum(fork) < MOST_CROTCH_SHARE * body["hip_girth"]
+
+
+def closed_slopes(back: Piece) -> list[float]:
+    """Slopes of the back waist with its darts closed, degrees, from the centre to the side."""
+    waist = closed_edge(back, "waist")
+    if waist.start.x > waist.end.x:
+        waist = waist.reversed()
+    places = [waist.at(waist.length * step / 40) for step in range(41)]
+    return [math.degrees(math.atan2(b.y - a.y, b.x - a.x)) for a, b in itertools.pairwise(places)]
+
+
+FAR = 10
+
+
+def far_from_the_chart() -> list[Body]:
+    """The ten of the 260 women of `bdims` farthest from the chart."""
+    chart = workshop_chart()
+
+    def off(body: Body) -> float:
+        near = chart.nearest(body)
+        return max(abs(body[name] / near[name] - 1) for name in ("upper_chest_girth", "waist_girth", "hip_girth"))
+
+    return sorted((make_body(woman, name=str(n)) for n, woman in enumerate(women())), key=off)[-FAR:]
+
+
+@pytest.mark.parametrize("body", [*bodies(), *(pytest.param(b, id=f"bdims-{b.name}") for b in far_from_the_chart())])
+def test_what_goes_between_the_legs_grows_with_the_hip(body: Body) -> None:
+    """15 to 16 per cent of the hip girth, unless the thigh needs more; a third to a quarter of it at the front (rules
+    of drafting: a twentieth of the hip at the front and a tenth at the back, from memory; 15 and 45 per cent of a
+    quarter of the hip, a teaching page). The back waist falls from the centre to the side and never much more steeply
+    than it begins, so that it does not lie hollow between the two."""
+    front, back = trouser_block(body)
+    fork = [-dict(piece.points)["crotch_point"].x for piece in (front, back)]
+    share = sum(fork) / body["hip_girth"]
+    assert share > 0.145
+    if share > (0.17 if body.name in workshop_chart().names else MOST_CROTCH_SHARE + 0.001):
+        thigh = sum(dict(piece.guides)["thigh_line"].length for piece in (front, back))
+        assert thigh == pytest.approx(body["thigh_girth"] + THIGH_EASE, abs=0.5), "no more than a full thigh needs"
+    assert 0.25 < fork[0] / sum(fork) < 0.34
+    slopes = closed_slopes(back)
+    assert min(slopes) > slopes[0] - 2
 
 
 @pytest.mark.parametrize("others", [False, pytest.param(True, marks=pytest.mark.slow)])
 def test_bdims_women(others: bool) -> None:
-    """At least 95 in 100 of the women of `bdims` (openintro; Heinz and others 2003) are drafted, the rest told why."""
+    """Every woman of `bdims` (openintro; Heinz and others 2003) is drafted, or told why: 99 in 100 at least."""
     everyone = some_women(others)
     drafted = 0
     for i, row in enumerate(everyone):
@@ -89,7 +133,7 @@ def test_bdims_women(others: bool) -> None:
             drafted += 1
         except KitError as error:
             assert error.do
-    assert drafted >= 0.95 * len(everyone)
+    assert drafted >= 0.99 * len(everyone)
 
 
 def test_an_estimated_crotch_length_gives_way() -> None:

@@ -58,7 +58,7 @@ blocks-refused_crotch_curve = für den Schrittbogen bleibt kein Platz.
 # ---- weitere ----
 blocks-refused_back_low = die hintere Mitte liegt zu tief.
 blocks-refused_back_high = die hintere Mitte liegt zu hoch.
-blocks-refused_no_fork = zwischen den Beinen bleibt kein Platz.
+blocks-refused_wide_leg = ergibt ein viel zu weites Bein.
 blocks-refused_fork_wide = der Schritt wird zu breit.
 
 block_title-bodice = Oberteil-Grundschnitt

@@ -58,7 +58,7 @@ blocks-refused_crotch_curve = leaves no room for the crotch curve.
 # ---- more of them ----
 blocks-refused_back_low = sets the centre back too low.
 blocks-refused_back_high = sets the centre back too high.
-blocks-refused_no_fork = leaves no room to go between the legs.
+blocks-refused_wide_leg = makes a leg far too wide.
 blocks-refused_fork_wide = makes a crotch too wide.
 
 block_title-bodice = Bodice block

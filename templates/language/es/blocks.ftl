@@ -58,7 +58,7 @@ blocks-refused_crotch_curve = no queda sitio para la curva del tiro.
 # ---- otros ----
 blocks-refused_back_low = el centro de la espalda queda demasiado bajo.
 blocks-refused_back_high = el centro de la espalda queda demasiado alto.
-blocks-refused_no_fork = no queda sitio entre las piernas.
+blocks-refused_wide_leg = da una pierna demasiado ancha.
 blocks-refused_fork_wide = el tiro resulta demasiado ancho.
 
 block_title-bodice = Patrón base de cuerpo

@@ -58,7 +58,7 @@ blocks-refused_crotch_curve = il ne reste pas de place pour la courbe d’enfour
 # ---- autres ----
 blocks-refused_back_low = le milieu dos est trop bas.
 blocks-refused_back_high = le milieu dos est trop haut.
-blocks-refused_no_fork = il ne reste pas de place entre les jambes.
+blocks-refused_wide_leg = donne une jambe beaucoup trop large.
 blocks-refused_fork_wide = l’enfourchure devient trop large.
 
 block_title-bodice = Base de corsage
