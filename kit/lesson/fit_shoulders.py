@@ -269,8 +269,7 @@ def cap_longer(sleeve: Piece, front: float, back: float, way: str) -> Piece:
         return put(piece, paths, there)
 
     def off(by: float) -> float:
-        now = sum(e.path.length for e in moved(by).with_role("cap"))
-        return now - sum(e.path.length for e in sleeve.with_role("cap")) - wanted
+        return _cap_length(moved(by)) - _cap_length(sleeve) - wanted
 
     # The cap's length follows almost evenly: a few steps along the chord find it.
     one, two, at_one = 0.0, wanted, -wanted
@@ -279,7 +278,17 @@ def cap_longer(sleeve: Piece, front: float, back: float, way: str) -> Piece:
         if abs(at_two) < 1e-5:
             break
         one, two, at_one = two, two - at_two * (two - one) / (at_two - at_one), at_two
+        if way == "down" and abs(two) > 2 * abs(wanted):
+            # A low cap runs almost level: moved along the seams its ends change its length too little. They go half as
+            # far that way, and both seams move in or out for the rest.
+            half = moved(wanted / 2)
+            rest = (wanted - _cap_length(half) + _cap_length(sleeve)) / 2
+            return cap_longer(_level_redrawn(half, sleeve), rest, rest, "out")
     return _level_redrawn(moved(two), sleeve)
+
+
+def _cap_length(sleeve: Piece) -> float:
+    return sum(edge.path.length for edge in sleeve.with_role("cap"))
 
 
 def _underarm_end(sleeve: Piece, cap: Path) -> Point:

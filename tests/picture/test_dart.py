@@ -35,7 +35,7 @@ def test_a_printed_dart_reaches_the_cut_line_and_is_told_in_words() -> None:
             assert cut.edge(dart.edge).distance_to(notch.curves[0].end) < 0.05
         (drill,) = (i for i in drawing.items if isinstance(i, Dot) and i.name == f"{name}.drill")
         assert drill.at.distance(sewn_point(front, dart)) == pytest.approx(DRILL, abs=1e-6)
-    assert "bust dart taking 3.1 cm" in drawing.alt
+    assert "bust dart taking 4 cm" in drawing.alt
 
 
 def test_the_step_that_draws_darts_shows_their_legs_as_new() -> None:
