@@ -8,11 +8,12 @@ end. Amounts are whole ones, round the body or on both sides alike, in mm.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from kit.body.body import Body
-from kit.diagnostic import message
+from kit.diagnostic import measured, message
 from kit.errors import KitError, near
 from kit.geometry import Point, Vector
 from kit.language import say
@@ -57,14 +58,28 @@ class FitChange:
         """What it is called, in the language spoken."""
         return say(f"fit.{self.name}")
 
-    def told(self, amount: str) -> str:
-        """How it is done by hand, `amount` being what is said of how much."""
+    def told(self, amount: str, *, sleeve: bool = True) -> str:
+        """How it is done by hand, `amount` being what is said of how much; also on the `sleeve`, where there is one
+        that follows."""
         kind = self.name.split("_")[0]
         key = f"{kind}_text" if kind in ("lengthen", "shorten") else f"{self.name}_text"
-        return say(f"fit.{key}", amount=amount)
+        text = say(f"fit.{key}", amount=amount)
+        return f"{text} {say(f'fit.{self.name}_sleeve')}" if sleeve and self.name in _SLEEVE_FOLLOWS else text
 
     def parameter(self, default: float = 0.0) -> Parameter:
         return Parameter(self.name, "length", default, 0.0, self.most, "", self.title)
+
+
+_SLEEVE_FOLLOWS = (
+    "sloping_shoulder",
+    "square_shoulder",
+    "forward_shoulder",
+    "let_out_sides",
+    "take_in_sides",
+    "lower_underarm",
+    "raise_underarm",
+)
+"""Changes of front and back that ask something of a set-in sleeve too."""
 
 
 def named(name: str) -> FitChange:
@@ -103,6 +118,11 @@ def _bodices(pieces: Iterable[Piece], worn: str = "") -> list[Piece]:
     if not found:
         raise KitError(message("fit.no_piece"), do=message("fit.lacking_do"))
     return found
+
+
+def has_sleeve(pieces: Iterable[Piece]) -> bool:
+    """Whether there is a set-in sleeve, which follows a change of its armhole."""
+    return bool(_sleeves(pieces))
 
 
 def _sleeves(pieces: Iterable[Piece]) -> list[Piece]:
@@ -360,3 +380,26 @@ def altered(pieces: Mapping[str, Piece], change: FitChange, amount: float, body:
     except KitError as error:
         raise error.at(change.title) from None
     return replace(made, pieces=tuple(p for p in made.pieces if p.name in pieces))
+
+
+def altered_or_how_far(pieces: Mapping[str, Piece], change: FitChange, amount: float, body: Body) -> Altered:
+    """As `altered`; where so much cannot be done but less can, the `KitError` says how far it goes, to the mm."""
+    try:
+        return altered(pieces, change, amount, body)
+    except KitError as error:
+        done, refused = 0.0, amount
+        while refused - done > 1.0:
+            tried = (done + refused) / 2
+            try:
+                altered(pieces, change, tried, body)
+                done = tried
+            except KitError:
+                refused = tried
+        most = math.floor(done)
+        if most < 1:
+            raise error from None
+        raise KitError(
+            message("fit.too_far", most=measured(most), amount=measured(amount)),
+            where=change.title,
+            do=message("fit.too_far_do", most=measured(most)),
+        ) from None

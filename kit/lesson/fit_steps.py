@@ -13,10 +13,10 @@ from typing import Any
 
 from kit.body.body import Body
 from kit.errors import KitError
-from kit.language import known_language, say, speaking
+from kit.language import known_language, languages, say, speaking
 from kit.lesson.bench import opened
 from kit.lesson.definition import Definition
-from kit.lesson.fit_change import FIT_CHANGES, FitChange, altered
+from kit.lesson.fit_change import FIT_CHANGES, FitChange, altered, altered_or_how_far, has_sleeve
 from kit.lesson.parameter import Parameter
 from kit.lesson.steps import Entry
 from kit.piece.piece import Piece
@@ -64,9 +64,9 @@ def ready(entry: Entry, pieces: Mapping[str, Piece], amount: float, body: Body, 
     if amount <= 1e-6:
         return None
     change = FIT_CHANGES[entry.fit]
-    made = altered(pieces, change, amount, body)
+    made = altered_or_how_far(pieces, change, amount, body)
     with speaking(known_language(language)):
-        text = change.told(f"{{{change.name}}}")
+        text = change.told(f"{{{change.name}}}", sleeve=has_sleeve(pieces.values()))
         title = change.title
 
     name = change.name if change.parts == 1 else EACH.format(change.name)
@@ -124,11 +124,18 @@ def part_said(name: str, language: str) -> str:
         return say(f"fit.part_{change.parts}", name=change.title)
 
 
-def words_of(key: str, language: str) -> dict[str, str] | None:
-    """Title and text of the step of that key in a language; None for one that is no fit change."""
+def words_of(key: str, language: str, text: str) -> dict[str, str] | None:
+    """Title and text of the step of that key in a language, of a sleeve as well unless `text`, what it says so far, has
+    nothing of one; None for one that is no fit change."""
     name = key.removeprefix(KEY)
     if not key.startswith(KEY) or name not in FIT_CHANGES:
         return None
     change = FIT_CHANGES[name]
     with speaking(known_language(language)):
-        return {"title": change.title, "text": change.told(f"{{{name}}}")}
+        sleeve = not any(_said_without_sleeve(change, one) == text for one in languages())
+        return {"title": change.title, "text": change.told(f"{{{name}}}", sleeve=sleeve)}
+
+
+def _said_without_sleeve(change: FitChange, language: str) -> str:
+    with speaking(language):
+        return change.told(f"{{{change.name}}}", sleeve=False)

@@ -300,7 +300,9 @@ class _Walk:
                 return self._said(thing, "alt", "caption")
             case Measurement():
                 return {"title": self._say(thing.title, "name"), "text": self._say(thing.text, "how it is taken")}
-            case StepRecord() if (words := words_of(thing.key, self._language)) is not None:  # the kit's own words
+            case StepRecord() if (
+                words := words_of(thing.key, self._language, thing.text)
+            ) is not None:  # the kit's own words
                 return dict(words)
             case StepRecord() | SewRecord():
                 text = self._say(thing.text, "words", True)

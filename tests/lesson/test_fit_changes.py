@@ -13,7 +13,8 @@ from kit import Lesson, cm, with_sleeve, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Point
 from kit.language import speaking
-from kit.lesson.fit_change import FIT_CHANGES, altered, possible
+from kit.lesson.fit_change import FIT_CHANGES, altered, altered_or_how_far, possible
+from kit.lesson.fit_steps import words_of
 from kit.lesson.own_words import translate
 from kit.picture.draft import step_drawing
 from kit.piece.dart import closing, darts_on, intake, sewn_length
@@ -407,3 +408,42 @@ def test_a_mirrored_block_is_altered_as_its_mirror_image():
 def test_darts_on_the_waist_are_still_two():
     _, after = changed("skirt", "full_seat", 15.0)
     assert len(darts_on(after["back"], "waist")) == 2
+
+
+@pytest.mark.parametrize("language", ["en", "de", "es", "fr"])
+def test_a_garment_without_sleeve_is_told_nothing_of_one(language):
+    """Trousers, a skirt and a bodice without sleeves; where there is one, the step and its translation tell of it."""
+    words = {"en": "sleeve", "de": "Ärmel", "es": "manga", "fr": "manche"}
+    for start, name, has in (
+        (kit.trouser_block, "take_in_sides", False),
+        (kit.skirt_block, "let_out_sides", False),
+        (kit.bodice_block, "lower_underarm", False),
+        (kit.bodice_block, "forward_shoulder", False),
+        (with_sleeve(kit.bodice_block), "take_in_sides", True),
+        (with_sleeve(kit.bodice_block), "raise_underarm", True),
+    ):
+        lesson = Lesson("Try", start=start)
+        lesson.change(**{name: 1 * cm})
+        (record,) = [step for step in lesson.work().steps if step.key == f"fit_{name}"]
+        assert ("sleeve" in record.text) == has, name
+        told = words_of(record.key, language, record.text)["text"]
+        assert (words[language] in told) == has, name
+    with speaking(language):
+        for change in FIT_CHANGES.values():
+            assert words[language] not in change.told("7 cm", sleeve=False).lower().replace("ärmel", "Ärmel") or (
+                change.name == "full_upper_arm"
+            ), change.name
+
+
+@pytest.mark.parametrize("block, name, size", [("darted", "small_bust", "W1"), ("darted", "small_bust", "W10")])
+def test_too_much_of_a_change_is_told_with_how_far_it_goes(block, name, size):
+    body = workshop_chart()[size]
+    pieces = {piece.name: piece for piece in BLOCKS[block](body)}
+    change = FIT_CHANGES[name]
+    with pytest.raises(KitError) as caught:
+        altered_or_how_far(pieces, change, change.most, body)
+    far = dict(caught.value.told.says.values)["most"][0]
+    assert 10 < far < change.most and "no further than" in str(caught.value)
+    assert altered_or_how_far(pieces, change, far, body).pieces
+    with pytest.raises(KitError):
+        altered(pieces, change, far + 2.0, body)

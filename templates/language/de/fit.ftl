@@ -49,14 +49,21 @@ fit-sway_back_text = Im Rücken an der Mitte der Taille { $amount } wegnehmen, z
 fit-round_back_text = Das Rückenteil zwischen den Schulterblättern von der Mitte zum Armloch aufschneiden und an der Mitte um { $amount } öffnen; das Armloch ist der Drehpunkt. Die Mitte gerade nach oben zeichnen. Was der Hals gewinnt, kommt in einen Halsabnäher oder wird eingehalten.
 fit-broad_shoulder_text = Vorder- und Rückenteil gleich: von der Schulter zum Armloch aufschneiden und an der Schulter um { $amount } öffnen; das Armloch ist der Drehpunkt und behält seine Länge. Die Schulter gerade vom Hals zur neuen Spitze zeichnen.
 fit-narrow_shoulder_text = Vorder- und Rückenteil gleich: von der Schulter zum Armloch aufschneiden und an der Schulter um { $amount } übereinanderlegen; das Armloch ist der Drehpunkt und behält seine Länge. Die Schulter gerade vom Hals zur neuen Spitze zeichnen.
-fit-sloping_shoulder_text = Das Armloch an Vorder- und Rückenteil unverändert um { $amount } nach unten schieben und die Schulter vom Hals zur neuen Spitze zeichnen. Der Armlochpunkt sinkt um ebenso viel, so passt der Ärmel weiter.
-fit-square_shoulder_text = Das Armloch an Vorder- und Rückenteil unverändert um { $amount } nach oben schieben und die Schulter vom Hals zur neuen Spitze zeichnen. Der Armlochpunkt steigt um ebenso viel, so passt der Ärmel weiter.
-fit-forward_shoulder_text = Am Vorderteil an der Schulterspitze { $amount } wegnehmen, zum Hals auf nichts auslaufend, und am Rückenteil ebenso viel zugeben. Am Ärmel die Marke für die Schulternaht um ebenso viel nach vorn setzen.
+fit-sloping_shoulder_text = Das Armloch an Vorder- und Rückenteil unverändert um { $amount } nach unten schieben und die Schulter vom Hals zur neuen Spitze zeichnen. Der Armlochpunkt sinkt um ebenso viel.
+fit-sloping_shoulder_sleeve = Der Ärmel passt weiter.
+fit-square_shoulder_text = Das Armloch an Vorder- und Rückenteil unverändert um { $amount } nach oben schieben und die Schulter vom Hals zur neuen Spitze zeichnen. Der Armlochpunkt steigt um ebenso viel.
+fit-square_shoulder_sleeve = Der Ärmel passt weiter.
+fit-forward_shoulder_text = Am Vorderteil an der Schulterspitze { $amount } wegnehmen, zum Hals auf nichts auslaufend, und am Rückenteil ebenso viel zugeben.
+fit-forward_shoulder_sleeve = Am Ärmel die Marke für die Schulternaht um ebenso viel nach vorn setzen.
 fit-full_upper_arm_text = Den Ärmel der Länge nach in der Mitte und quer am Oberarm aufschneiden. Am Oberarm insgesamt um { $amount } öffnen; Handgelenk, Kugelspitze und beide Armlochpunkte sind Drehpunkte. Kugel, Ärmelnähte und Handgelenk behalten ihre Länge, die Kugel wird flacher.
-fit-let_out_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter außen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, vom Armloch bis zur Unterkante. Einen Ärmel an den Ärmelnähten erweitern, bis die Kugel wieder ins Armloch passt.
-fit-take_in_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter innen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, vom Armloch bis zur Unterkante. Einen Ärmel an den Ärmelnähten verschmälern, bis die Kugel wieder ins Armloch passt.
-fit-lower_underarm_text = Den Armlochpunkt an den Seitennähten von Vorder- und Rückenteil um { $amount } tiefer markieren und das Armloch dorthin zeichnen. Die Armlochpunkte eines Ärmels auf den Ärmelnähten senken, bis die Kugel wieder ins Armloch passt.
-fit-raise_underarm_text = Den Armlochpunkt an den Seitennähten von Vorder- und Rückenteil um { $amount } höher markieren und das Armloch dorthin zeichnen. Die Armlochpunkte eines Ärmels auf den Ärmelnähten heben, bis die Kugel wieder ins Armloch passt.
+fit-let_out_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter außen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, in ganzer Länge.
+fit-let_out_sides_sleeve = Den Ärmel an den Ärmelnähten erweitern, bis die Kugel wieder ins Armloch passt.
+fit-take_in_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter innen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, in ganzer Länge.
+fit-take_in_sides_sleeve = Den Ärmel an den Ärmelnähten verschmälern, bis die Kugel wieder ins Armloch passt.
+fit-lower_underarm_text = Den Armlochpunkt an den Seitennähten von Vorder- und Rückenteil um { $amount } tiefer markieren und das Armloch dorthin zeichnen.
+fit-lower_underarm_sleeve = Die Armlochpunkte des Ärmels auf den Ärmelnähten senken, bis die Kugel wieder ins Armloch passt.
+fit-raise_underarm_text = Den Armlochpunkt an den Seitennähten von Vorder- und Rückenteil um { $amount } höher markieren und das Armloch dorthin zeichnen.
+fit-raise_underarm_sleeve = Die Armlochpunkte des Ärmels auf den Ärmelnähten heben, bis die Kugel wieder ins Armloch passt; bei einer flachen Kugel rücken sie auch nach innen.
 
 # ---- and what stands beside them
 
@@ -73,6 +80,8 @@ fit-bust_far = das Vorderteil lässt sich an der Brust nicht um { $amount } änd
 fit-arm_far = der Ärmel lässt sich am Oberarm nicht um { $amount } weiten.
 fit-no_piece = es gibt kein Vorder- oder Rückenteil, an dem diese Änderung ginge.
 fit-no_level = kein Teil hat die beiden Höhen des Körpers, zwischen denen geschnitten würde.
+fit-too_far = hier geht es nur bis { $most }; verlangt sind { $amount }.
+fit-too_far_do = Höchstens { $most } einstellen und den Rest bei der Anprobe abstecken.
 fit-no_sleeve = es gibt keinen eingesetzten Ärmel.
 
 fit-picture = { $title }: { $pieces }, vorher und nachher.

@@ -49,14 +49,21 @@ fit-sway_back_text = Take { $amount } out of the back at the centre of the waist
 fit-round_back_text = Slash the back from its centre across to the armhole, between the shoulder blades, and open it by { $amount } at the centre; the armhole is the hinge. Draw the centre straight up. What the neck gains is taken up in a neck dart or eased in.
 fit-broad_shoulder_text = Slash from the shoulder down to the armhole, on front and back alike, and open it by { $amount } at the shoulder; the armhole is the hinge and keeps its length. Draw the shoulder straight from the neck to its new tip.
 fit-narrow_shoulder_text = Slash from the shoulder down to the armhole, on front and back alike, and lap it by { $amount } at the shoulder; the armhole is the hinge and keeps its length. Draw the shoulder straight from the neck to its new tip.
-fit-sloping_shoulder_text = Move the armhole as it is { $amount } down, on front and back alike, and draw the shoulder from the neck to its new tip. The underarm goes down by as much, so that the sleeve still fits.
-fit-square_shoulder_text = Move the armhole as it is { $amount } up, on front and back alike, and draw the shoulder from the neck to its new tip. The underarm goes up by as much, so that the sleeve still fits.
-fit-forward_shoulder_text = Take { $amount } off the front at the tip of the shoulder, to nothing at the neck, and add as much to the back. On a sleeve move the mark for the shoulder seam to the front by as much.
+fit-sloping_shoulder_text = Move the armhole as it is { $amount } down, on front and back alike, and draw the shoulder from the neck to its new tip. The underarm goes down by as much.
+fit-sloping_shoulder_sleeve = A sleeve still fits.
+fit-square_shoulder_text = Move the armhole as it is { $amount } up, on front and back alike, and draw the shoulder from the neck to its new tip. The underarm goes up by as much.
+fit-square_shoulder_sleeve = A sleeve still fits.
+fit-forward_shoulder_text = Take { $amount } off the front at the tip of the shoulder, to nothing at the neck, and add as much to the back.
+fit-forward_shoulder_sleeve = On the sleeve move the mark for the shoulder seam to the front by as much.
 fit-full_upper_arm_text = Slash the sleeve down its middle and across at the upper arm. Spread it at the upper arm by { $amount } in all; wrist, top of the cap and both underarm points are hinges. Cap, underarm seams and wrist keep their lengths, the cap becomes lower.
-fit-let_out_sides_text = Draw the side seams of front and back farther out, each by a quarter of { $amount }, from armhole to lower edge. Widen a sleeve at its underarm seams until its cap fits the armhole again.
-fit-take_in_sides_text = Draw the side seams of front and back farther in, each by a quarter of { $amount }, from armhole to lower edge. Narrow a sleeve at its underarm seams until its cap fits the armhole again.
-fit-lower_underarm_text = Mark the underarm { $amount } lower on the side seams of front and back and draw the armhole down to it. Lower the underarm points of a sleeve along its underarm seams until its cap fits the armhole again.
-fit-raise_underarm_text = Mark the underarm { $amount } higher on the side seams of front and back and draw the armhole up to it. Raise the underarm points of a sleeve along its underarm seams until its cap fits the armhole again.
+fit-let_out_sides_text = Draw the side seams of front and back farther out, each by a quarter of { $amount }, over their whole length.
+fit-let_out_sides_sleeve = Widen the sleeve at its underarm seams until its cap fits the armhole again.
+fit-take_in_sides_text = Draw the side seams of front and back farther in, each by a quarter of { $amount }, over their whole length.
+fit-take_in_sides_sleeve = Narrow the sleeve at its underarm seams until its cap fits the armhole again.
+fit-lower_underarm_text = Mark the underarm { $amount } lower on the side seams of front and back and draw the armhole down to it.
+fit-lower_underarm_sleeve = Lower the underarm points of the sleeve along its underarm seams until its cap fits the armhole again.
+fit-raise_underarm_text = Mark the underarm { $amount } higher on the side seams of front and back and draw the armhole up to it.
+fit-raise_underarm_sleeve = Raise the underarm points of the sleeve along its underarm seams until its cap fits the armhole again; those of a low cap also move inward.
 
 # ---- and what stands beside them
 
@@ -73,6 +80,8 @@ fit-bust_far = the front cannot be changed by { $amount } at the bust.
 fit-arm_far = the sleeve cannot be made { $amount } wider at the upper arm.
 fit-no_piece = there is no front or back that this change could be made to.
 fit-no_level = no piece has the two levels of the body between which it would be cut.
+fit-too_far = here it goes no further than { $most }; { $amount } is asked for.
+fit-too_far_do = Set it to { $most } or less, and fit the rest at a try-on.
 fit-no_sleeve = there is no set-in sleeve.
 
 fit-picture = { $title }: { $pieces }, before and after.

@@ -49,14 +49,21 @@ fit-sway_back_text = Quite en la espalda, en el centro de la cintura, esta medid
 fit-round_back_text = Corte la espalda desde el centro hasta la sisa, entre los omóplatos, y ábrala en el centro esta medida: { $amount }; la sisa es el eje. Trace el centro recto hacia arriba. Lo que gana el escote se recoge en una pinza de escote o se embebe.
 fit-broad_shoulder_text = En delantero y espalda por igual, corte desde el hombro hasta la sisa y abra en el hombro esta medida: { $amount }; la sisa es el eje y conserva su largo. Trace el hombro recto desde el cuello hasta la nueva punta.
 fit-narrow_shoulder_text = En delantero y espalda por igual, corte desde el hombro hasta la sisa y monte en el hombro esta medida: { $amount }; la sisa es el eje y conserva su largo. Trace el hombro recto desde el cuello hasta la nueva punta.
-fit-sloping_shoulder_text = En delantero y espalda por igual, baje la sisa tal como es esta medida: { $amount }, y trace el hombro desde el cuello hasta la nueva punta. El punto bajo de la sisa baja lo mismo, y así la manga sigue encajando.
-fit-square_shoulder_text = En delantero y espalda por igual, suba la sisa tal como es esta medida: { $amount }, y trace el hombro desde el cuello hasta la nueva punta. El punto bajo de la sisa sube lo mismo, y así la manga sigue encajando.
-fit-forward_shoulder_text = Quite al delantero en la punta del hombro esta medida: { $amount }, hasta nada en el cuello, y añada lo mismo a la espalda. En la manga, adelante otro tanto la marca de la costura del hombro.
+fit-sloping_shoulder_text = En delantero y espalda por igual, baje la sisa tal como es esta medida: { $amount }, y trace el hombro desde el cuello hasta la nueva punta. El punto bajo de la sisa baja lo mismo.
+fit-sloping_shoulder_sleeve = La manga sigue encajando.
+fit-square_shoulder_text = En delantero y espalda por igual, suba la sisa tal como es esta medida: { $amount }, y trace el hombro desde el cuello hasta la nueva punta. El punto bajo de la sisa sube lo mismo.
+fit-square_shoulder_sleeve = La manga sigue encajando.
+fit-forward_shoulder_text = Quite al delantero en la punta del hombro esta medida: { $amount }, hasta nada en el cuello, y añada lo mismo a la espalda.
+fit-forward_shoulder_sleeve = En la manga, adelante otro tanto la marca de la costura del hombro.
 fit-full_upper_arm_text = Corte la manga a lo largo por el centro y a lo ancho por el brazo. Ábrala en el brazo en total esta medida: { $amount }; el puño, lo alto de la copa y los dos puntos de sisa son ejes. Copa, costuras de manga y puño conservan su largo; la copa queda más baja.
-fit-let_out_sides_text = Trace los costados de delantero y espalda más afuera, cada uno un cuarto de esta medida: { $amount }, de la sisa al borde inferior. Ensanche la manga en sus costuras hasta que la copa vuelva a encajar en la sisa.
-fit-take_in_sides_text = Trace los costados de delantero y espalda más adentro, cada uno un cuarto de esta medida: { $amount }, de la sisa al borde inferior. Estreche la manga en sus costuras hasta que la copa vuelva a encajar en la sisa.
-fit-lower_underarm_text = Marque el punto bajo de la sisa más abajo en los costados de delantero y espalda, esta medida: { $amount }, y trace la sisa hasta él. Baje los puntos de sisa de la manga por sus costuras hasta que la copa vuelva a encajar.
-fit-raise_underarm_text = Marque el punto bajo de la sisa más arriba en los costados de delantero y espalda, esta medida: { $amount }, y trace la sisa hasta él. Suba los puntos de sisa de la manga por sus costuras hasta que la copa vuelva a encajar.
+fit-let_out_sides_text = Trace los costados de delantero y espalda más afuera, cada uno un cuarto de esta medida: { $amount }, en todo su largo.
+fit-let_out_sides_sleeve = Ensanche la manga en sus costuras hasta que la copa vuelva a encajar en la sisa.
+fit-take_in_sides_text = Trace los costados de delantero y espalda más adentro, cada uno un cuarto de esta medida: { $amount }, en todo su largo.
+fit-take_in_sides_sleeve = Estreche la manga en sus costuras hasta que la copa vuelva a encajar en la sisa.
+fit-lower_underarm_text = Marque el punto bajo de la sisa más abajo en los costados de delantero y espalda, esta medida: { $amount }, y trace la sisa hasta él.
+fit-lower_underarm_sleeve = Baje los puntos de sisa de la manga por sus costuras hasta que la copa vuelva a encajar.
+fit-raise_underarm_text = Marque el punto bajo de la sisa más arriba en los costados de delantero y espalda, esta medida: { $amount }, y trace la sisa hasta él.
+fit-raise_underarm_sleeve = Suba los puntos de sisa de la manga por sus costuras hasta que la copa vuelva a encajar; si la copa es baja, llévelos también hacia dentro.
 
 # ---- and what stands beside them
 
@@ -73,6 +80,8 @@ fit-bust_far = el delantero no se puede cambiar { $amount } en el busto.
 fit-arm_far = la manga no se puede ensanchar { $amount } en el brazo.
 fit-no_piece = no hay delantero ni espalda a los que hacer este arreglo.
 fit-no_level = ninguna pieza tiene los dos niveles del cuerpo entre los que se cortaría.
+fit-too_far = aquí no llega más allá de { $most }; se piden { $amount }.
+fit-too_far_do = Ponga { $most } o menos y ajuste el resto en la prueba.
 fit-no_sleeve = no hay manga montada.
 
 fit-picture = { $title }: { $pieces }, antes y después.

@@ -49,14 +49,21 @@ fit-sway_back_text = Retirer au dos, au milieu de la taille, cette mesure : { $a
 fit-round_back_text = Fendre le dos du milieu vers l’emmanchure, entre les omoplates, et l’ouvrir au milieu de cette mesure : { $amount } ; l’emmanchure est la charnière. Tracer le milieu tout droit vers le haut. Ce que l’encolure gagne se prend dans une pince d’encolure ou se résorbe.
 fit-broad_shoulder_text = Au devant comme au dos, fendre de l’épaule à l’emmanchure et ouvrir à l’épaule de cette mesure : { $amount } ; l’emmanchure est la charnière et garde sa longueur. Tracer l’épaule droite de l’encolure à sa nouvelle pointe.
 fit-narrow_shoulder_text = Au devant comme au dos, fendre de l’épaule à l’emmanchure et superposer à l’épaule de cette mesure : { $amount } ; l’emmanchure est la charnière et garde sa longueur. Tracer l’épaule droite de l’encolure à sa nouvelle pointe.
-fit-sloping_shoulder_text = Au devant comme au dos, descendre l’emmanchure telle quelle de cette mesure : { $amount }, et tracer l’épaule de l’encolure à sa nouvelle pointe. Le dessous de bras descend d’autant ; la manche va toujours.
-fit-square_shoulder_text = Au devant comme au dos, remonter l’emmanchure telle quelle de cette mesure : { $amount }, et tracer l’épaule de l’encolure à sa nouvelle pointe. Le dessous de bras remonte d’autant ; la manche va toujours.
-fit-forward_shoulder_text = Retirer au devant, à la pointe de l’épaule, cette mesure : { $amount }, en mourant à rien à l’encolure, et ajouter-en autant au dos. Sur la manche, avancer d’autant le repère de la couture d’épaule.
+fit-sloping_shoulder_text = Au devant comme au dos, descendre l’emmanchure telle quelle de cette mesure : { $amount }, et tracer l’épaule de l’encolure à sa nouvelle pointe. Le dessous de bras descend d’autant.
+fit-sloping_shoulder_sleeve = La manche va toujours.
+fit-square_shoulder_text = Au devant comme au dos, remonter l’emmanchure telle quelle de cette mesure : { $amount }, et tracer l’épaule de l’encolure à sa nouvelle pointe. Le dessous de bras remonte d’autant.
+fit-square_shoulder_sleeve = La manche va toujours.
+fit-forward_shoulder_text = Retirer au devant, à la pointe de l’épaule, cette mesure : { $amount }, en mourant à rien à l’encolure, et en ajouter autant au dos.
+fit-forward_shoulder_sleeve = Sur la manche, avancer d’autant le repère de la couture d’épaule.
 fit-full_upper_arm_text = Fendre la manche en long au milieu et en travers au bras. L’écarter au bras, en tout, de cette mesure : { $amount } ; le poignet, le haut de la tête et les deux dessous de bras sont des charnières. Tête de manche, coutures de manche et poignet gardent leur longueur ; la tête devient plus basse.
-fit-let_out_sides_text = Tracer les côtés du devant et du dos plus au dehors, chacun d’un quart de cette mesure : { $amount }, de l’emmanchure au bord inférieur. Élargisser la manche à ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
-fit-take_in_sides_text = Tracer les côtés du devant et du dos plus au dedans, chacun d’un quart de cette mesure : { $amount }, de l’emmanchure au bord inférieur. Rétrécisser la manche à ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
-fit-lower_underarm_text = Marquer le dessous de bras plus bas sur les côtés du devant et du dos, de cette mesure : { $amount }, et tracer l’emmanchure jusque-là. Descendre ceux de la manche le long de ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
-fit-raise_underarm_text = Marquer le dessous de bras plus haut sur les côtés du devant et du dos, de cette mesure : { $amount }, et tracer l’emmanchure jusque-là. Remonter ceux de la manche le long de ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
+fit-let_out_sides_text = Tracer les côtés du devant et du dos plus au dehors, chacun d’un quart de cette mesure : { $amount }, sur toute leur longueur.
+fit-let_out_sides_sleeve = Élargir la manche à ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
+fit-take_in_sides_text = Tracer les côtés du devant et du dos plus au dedans, chacun d’un quart de cette mesure : { $amount }, sur toute leur longueur.
+fit-take_in_sides_sleeve = Rétrécir la manche à ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
+fit-lower_underarm_text = Marquer le dessous de bras plus bas sur les côtés du devant et du dos, de cette mesure : { $amount }, et tracer l’emmanchure jusque-là.
+fit-lower_underarm_sleeve = Descendre les dessous de bras de la manche le long de ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure.
+fit-raise_underarm_text = Marquer le dessous de bras plus haut sur les côtés du devant et du dos, de cette mesure : { $amount }, et tracer l’emmanchure jusque-là.
+fit-raise_underarm_sleeve = Remonter les dessous de bras de la manche le long de ses coutures jusqu’à ce que sa tête aille de nouveau à l’emmanchure ; si la tête est basse, les rentrer aussi.
 
 # ---- and what stands beside them
 
@@ -73,6 +80,8 @@ fit-bust_far = le devant ne peut pas être changé de { $amount } à la poitrine
 fit-arm_far = la manche ne peut pas être élargie de { $amount } au bras.
 fit-no_piece = il n’y a ni devant ni dos où faire cette retouche.
 fit-no_level = aucune pièce n’a les deux niveaux du corps entre lesquels on couperait.
+fit-too_far = ici, cela ne va pas au-delà de { $most } ; { $amount } sont demandés.
+fit-too_far_do = Mettre { $most } ou moins et ajuster le reste à l’essayage.
 fit-no_sleeve = il n’y a pas de manche montée.
 
 fit-picture = { $title } : { $pieces }, avant et après.
