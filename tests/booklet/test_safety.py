@@ -240,7 +240,7 @@ def test_the_watch_would_have_seen(tmp_path: Path, server: tuple[int, list[str]]
         (tmp_path / "a").touch()
         (tmp_path / "a").read_bytes()
         with pytest.raises(OSError):
-            urllib.request.urlopen(f"http://127.0.0.1:{server[0]}/seen", timeout=2)
+            urllib.request.urlopen(f"http://127.0.0.1:{server[0]}/seen", timeout=60)
     finally:
         WATCH.on = False
     assert os.path.realpath(tmp_path / "a") in WATCH.opened

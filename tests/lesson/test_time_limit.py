@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import signal
 import threading
 import time
@@ -172,20 +173,22 @@ def test_a_hurried_search_does_not_wait_out_a_long_limit_for_each_draft() -> Non
     lesson = endless(limit=30)
     hurried = Reworking(lesson.definition, lesson.body, lesson.values, hurried=True)
     assert hurried.pattern is not None
-    assert "stopped after 1 s" in hurried.work({"flare": 720.0})[2]
+    # A second, or three times as long as the first draft took, where the machine is busy with other work.
+    said = re.search(r"stopped after ([\d.]+) s", hurried.work({"flare": 720.0})[2])
+    assert said and 1.0 <= float(said[1]) < 30.0 and float(said[1]) == pytest.approx(hurried._seconds, abs=0.06)
 
 
 def test_what_ran_out_of_time_is_forgotten_after_half_a_minute(monkeypatch: pytest.MonkeyPatch) -> None:
     now, calls = [1000.0], []
     monkeypatch.setattr(time_limit, "_clock", lambda: now[0])
-    lesson = Lesson("Slow once", start=bodice_block, time_limit=0.3)
+    lesson = Lesson("Slow once", start=bodice_block, time_limit=2)  # what is quick once is, on a busy machine too
 
     @lesson.step("Wait for the disk")
     def wait(front):  # type: ignore[no-untyped-def]
         """Wait for it."""
         calls.append(now[0])
         if len(calls) == 1:
-            time.sleep(5)
+            time.sleep(60)
 
     refused(lesson.work)
     now[0] += 29

@@ -217,28 +217,32 @@ def test_a_patient_one_waits_for_now_where_there_is_no_loop() -> None:
 def test_a_process_that_ends_stops_its_work_aside_first(tmp_path: Path) -> None:
     """Its thread is stopped at its next pause, and nothing of it comes after the end has begun."""
     program = """
-import asyncio, atexit, sys, time
-atexit.register(lambda: (time.sleep(0.3), print("end")))
+import asyncio, atexit, threading, time
+began, stopped = threading.Event(), threading.Event()
+atexit.register(lambda: (stopped.wait(60), time.sleep(0.1), print("end")))
 from kit.live.pace import Aside
 from kit.pausing import pause_here
 
 def work():
     print("began", flush=True)
+    began.set()
     while True:
         time.sleep(0.01)
         try:
             pause_here()
         except BaseException:
             print("stopped", flush=True)
+            stopped.set()
             raise
     yield
 
 async def main():
     aside = Aside(work, 0.0)
     aside.ask()
-    await asyncio.sleep(0.3)
+    while not began.is_set():
+        await asyncio.sleep(0.01)
 
 asyncio.run(main())
 """
-    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, timeout=60, check=False)
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, timeout=120, check=False)
     assert (done.stdout.split(), done.stderr) == (["began", "stopped", "end"], "")
