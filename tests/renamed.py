@@ -24,7 +24,17 @@ from kit.piece.piece import Piece
 
 NOTEBOOKS = Path(__file__).resolve().parents[1] / "example_notebooks"
 _SHOWS = re.compile(r"^(panel|body_form|canvas|player)\(|^skirt = ", re.MULTILINE)
-_NAMING = ("draw", "mark", "guide", "allow", "say", "measure", "fitting", "preset")  # their keywords are names
+_NAMING = (
+    "draw",
+    "mark",
+    "guide",
+    "allow",
+    "say",
+    "measure",
+    "fitting",
+    "preset",
+    "try_on",
+)  # their keywords are names
 _WORDS = ("title", "said", "name")  # keywords whose text people read
 _TITLED = ("step", "sew", "finished", "Lesson", "variation")  # the first argument is a title
 _OPTIONS = ("pressed", "laid", "kind", "style", "finish", "method", "way", "units", "size", "lie", "hold", "share")
@@ -177,7 +187,7 @@ def foreign_lesson(notebook: str, names: set[str], roles: Mapping[str, str] | No
         tree = ast.parse(source)
         for node in ast.walk(tree):
             if isinstance(node, ast.FunctionDef) and node.name in (roles or {}):
-                node.body.append(ast.parse((roles or {})[node.name]).body[0])
+                node.body.extend(ast.parse((roles or {})[node.name]).body)
         exec(compile(ast.fix_missing_locations(_Renamed(names).visit(tree)), notebook, "exec"), space)
     return the_lesson(space, notebook)
 

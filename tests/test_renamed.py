@@ -20,11 +20,18 @@ from kit.picture.piece_sheet import piece_drawing
 from kit.picture.sewing import scene_drawing
 from kit.piece.allowance import cut_line, has_allowances
 from kit.sewing.in_work import shown_scenes
+from tests.example import lesson_notebooks
 from tests.renamed import foreign, foreign_lesson, names_in, plain_lesson, shape, work
 
-LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket", "blocks_and_moves")
+LESSONS = tuple(path.stem for path in lesson_notebooks())
 # What the author must say, since nothing else tells it: which of two panels drawn on blank paper is the back.
-SAID = {"ferry_tote": {"front_panel": 'front.role("front")', "back_panel": 'back.role("back")'}}
+SAID = {
+    "ferry_tote": {"front_panel": 'front.role("front")', "back_panel": 'back.role("back")'},
+    "lantern_bag": {
+        "draw_front": 'front.role("front")',
+        "trace_pieces": 'back.role("back"); front_lining.role("front"); back_lining.role("back")',
+    },
+}
 
 
 @cache
