@@ -263,17 +263,29 @@ def with_sleeve(
     title = f"{bodice.title} with a sleeve"
     more = LOOSER * _looser(bodice) if arm_ease is None or wrist_ease is None else 0.0
 
-    def around_arm(upper_arm_girth: Length) -> Length:
-        return Length(ARM_SHARE * float(upper_arm_girth) + more)
+    def eased(part: float) -> tuple[Parameter, ...]:
+        def around_arm(upper_arm_girth: Length) -> Length:
+            return Length(ARM_SHARE * float(upper_arm_girth) + part * more)
 
-    def around_wrist(wrist_girth: Length) -> Length:
-        return Length(WRIST_EASE + more)
+        def around_wrist(wrist_girth: Length) -> Length:
+            return Length(WRIST_EASE + part * more)
 
-    parameters = (
-        _ease("cap_ease", ease, 60.0, "shrunk in over the top of the cap, so that it rounds over the shoulder"),
-        _ease("upper_arm_ease", arm_ease, 250.0, "room to bend the elbow and lift the arm", around_arm),
-        _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through", around_wrist),
-    )
+        return (
+            _ease("cap_ease", ease, 60.0, "shrunk in over the top of the cap, so that it rounds over the shoulder"),
+            _ease("upper_arm_ease", arm_ease, 250.0, "room to bend the elbow and lift the arm", around_arm),
+            _ease("wrist_ease", wrist_ease, 250.0, "room for the hand to slip through", around_wrist),
+        )
+
+    def draft(body: Body) -> tuple[Piece, ...]:
+        """What a looser bodice gives the sleeve more gives way, by halves, where a full arm leaves the cap too low."""
+        for part in (1.0, 0.5) if more else ():
+            try:
+                return drafted(title, STEPS, bodice, eased(part))(body)
+            except KitError:
+                continue
+        return drafted(title, STEPS, bodice, eased(0.0))(body)
+
+    parameters = eased(1.0)
     measures = tuple(dict.fromkeys((*getattr(bodice, "measures", ()), *MEASURES)))
     said = message("block_title.with_sleeve", block=getattr(bodice, "told", bodice.title))
-    return Block(title, measures, drafted(title, STEPS, bodice, parameters), STEPS, bodice, parameters, said)
+    return Block(title, measures, draft, STEPS, bodice, parameters, said)

@@ -238,3 +238,11 @@ def test_the_block_is_a_lesson_and_a_start() -> None:
 
     findings = [f for f in prove(started.work(body)) if f.code in ("seam_length", "notch_unmatched")]
     assert [str(f) for f in findings] == []
+
+
+def test_a_full_arm_in_a_loose_bodice_gets_less_ease_and_never_a_refusal() -> None:
+    block, close = with_sleeve(bodice_block), with_sleeve(bodice_block, arm_ease=5 * cm, wrist_ease=65 * mm)
+    for row in some_women(False):
+        body = make_body(row, name="measured")
+        close(body)
+        assert drafted(block, body)[2]
