@@ -5,12 +5,14 @@ from __future__ import annotations
 import gc
 import os
 from collections import Counter
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from hypothesis import Phase, settings
 
 from kit.quick_start import leave_out_address_grammar
+from tests.laid import sharing
 
 leave_out_address_grammar()  # most tests read notebooks; none asks for it
 
@@ -51,3 +53,11 @@ def out_folder() -> Path:
     folder = ROOT / "out" / "test-artefacts"
     folder.mkdir(parents=True, exist_ok=True)
     return folder
+
+
+@pytest.fixture(scope="session", autouse=True)
+def layouts_shared(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """Cloth is laid once for all tests and their processes."""
+    base = tmp_path_factory.getbasetemp()
+    with sharing((base.parent if "PYTEST_XDIST_WORKER" in os.environ else base) / "layouts"):
+        yield

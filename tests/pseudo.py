@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
+from functools import cache
 from pathlib import Path
 from shutil import copytree
 from tempfile import TemporaryDirectory
@@ -50,6 +51,7 @@ def _forget() -> None:
         cached.cache_clear()
 
 
+@cache
 def wrapped(catalogue: str) -> str:
     """The text of a Fluent file with each message, but for the plain ones, between guillemets."""
     tree = FluentParser(with_spans=False).parse(catalogue)

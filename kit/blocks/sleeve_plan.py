@@ -12,7 +12,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from kit.body.body import Body
 from kit.diagnostic import Message, Value, measure, measured, message, named_edge
@@ -154,7 +154,8 @@ def sleeve_plan(
     # front and back miss by as much, and of those divisions one height misses by nothing. Both misses grow steadily
     # with what is changed, as a higher cap and a wider half are longer, so a change of sign at the two limits is all
     # that must be looked at; where it is missing, no sleeve fits, and which limit fails says whether the arm is too
-    # large or too small.
+    # large or too small. Both searches look at their limits and at what they find more than once, so that it is kept.
+    @cache
     def too_long(height: float, lean: float, part: float) -> tuple[float, float]:
         """By how much front and back cap exceed what is wanted, the front taking this part of the width."""
         level = long - height
@@ -162,6 +163,7 @@ def sleeve_plan(
         front, back = (half_cap(w, level, height, lean, shape)[0].length - want for w, shape, want in halves)
         return front, back
 
+    @cache
     def division(height: float, lean: float) -> float:
         def uneven(part: float) -> float:
             front, back = too_long(height, lean, part)
@@ -169,6 +171,7 @@ def sleeve_plan(
 
         return found(uneven, 0.3, 0.7)
 
+    @cache
     def whole(height: float) -> float:
         lean = wrist_line(wide, long - height, girth)[2]
         return sum(too_long(height, lean, division(height, lean)))

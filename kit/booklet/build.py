@@ -12,7 +12,7 @@ import os
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from time import perf_counter
 
@@ -200,6 +200,9 @@ class Writing:
     stage: Stages
     progress: Callable[[str], None]
     audience: Audience = "class"
+    keep: bool = False
+    """Whether the booklet in each form is kept, for who looks at it again."""
+    _books: dict[str, Booklet] = field(default_factory=dict)
 
     def all(self, meanwhile: Callable[[], None] = lambda: None) -> None:
         """Write every form that is asked for; `meanwhile` is done while print forms are set in type."""
@@ -215,11 +218,16 @@ class Writing:
 
     def book(self, form: Form) -> Booklet:
         """The booklet in one form."""
+        if form.key in self._books:
+            return self._books[form.key]
         with self.stage("pictures and words"):
             ran = self.ran
-            return compose(
+            book = compose(
                 ran.handover, ran.notebook, self.lesson, self.findings, form, self.look, self.bought, self.audience
             )
+        if self.keep:
+            self._books[form.key] = book
+        return book
 
     def page(self, book: Booklet, form: Form, *, sheet_only: bool = False) -> str:
         """Its HTML, or that of the worksheet which is a file of its own."""

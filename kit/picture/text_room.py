@@ -27,13 +27,16 @@ def room_for(clear: Any, wide: float, high: float, angle: float) -> Point | None
     half = abs(c) * wide / 2 + abs(s) * high / 2, abs(s) * wide / 2 + abs(c) * high / 2
     if x1 - x0 < 2 * half[0] or y1 - y0 < 2 * half[1]:
         return None
-    grid = np.meshgrid(np.linspace(x0 + half[0], x1 - half[0], _GRID), np.linspace(y0 + half[1], y1 - half[1], _GRID))
-    middles = np.column_stack([axis.ravel() for axis in grid])
+    across, up = np.linspace(x0 + half[0], x1 - half[0], _GRID), np.linspace(y0 + half[1], y1 - half[1], _GRID)
+    middles = np.column_stack([np.tile(across, _GRID), np.repeat(up, _GRID)])
     shapely.prepare(clear)
-    for away in (0.0, wide / 2, -wide / 2):  # the middle and both ends of the text first: they are quick to look at
-        spots = middles + np.array([c, s]) * away
-        middles = middles[shapely.contains_xy(clear, spots[:, 0], spots[:, 1])]
     corners = np.array([(-wide, -high), (wide, -high), (wide, high), (-wide, high)]) / 2 @ np.array([[c, s], [-s, c]])
+    # The middle, both ends and the corners of the text first: they are quick to look at.
+    for off in (np.zeros(2), *(np.array([c, s]) * away for away in (wide / 2, -wide / 2)), *corners):
+        spots = middles + off
+        middles = middles[shapely.contains_xy(clear, spots[:, 0], spots[:, 1])]
+        if not len(middles):
+            return None
     boxes = shapely.polygons(middles[:, None, :] + corners[None, :, :])
     fits = np.flatnonzero(shapely.contains_properly(clear, boxes))
     if not len(fits):

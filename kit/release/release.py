@@ -232,6 +232,7 @@ class _Work:
                 Stages({}),
                 self.progress,
                 self.asked.audience,
+                keep=True,  # the previews show pages of one that was printed
             )
             writing.all()
             for path in sorted(item for item in made.iterdir() if item.is_file()):

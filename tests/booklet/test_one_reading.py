@@ -20,7 +20,7 @@ from nbformat import NotebookNode
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import SCREEN
-from kit.booklet.handover import Handover, alone, work
+from kit.booklet.handover import Handover, SizeRow, alone, work
 from kit.booklet.html import to_html
 from kit.booklet.own_language import markdown_cells, spoken
 from kit.booklet.run_notebook import read_notebook
@@ -47,12 +47,17 @@ def lesson_of(path: Path) -> tuple[Any, NotebookNode]:
     return find_lesson(notebook_names(path)), read_notebook(path)
 
 
+charts: dict[Path, tuple[SizeRow, ...]] = {}
+"""Of each lesson, its chart: the same for every reader."""
+
+
 @cache
 def written(path: Path, size: str, units: System, code: str = "en", only: bool = False) -> tuple[str, Handover]:
     """The booklet as HTML, and what it was made from."""
     lesson, notebook = lesson_of(path)
     lesson.reset()
-    given = work(lesson, size, units)
+    given = work(lesson, size, units, chart=charts.get(path))
+    charts.setdefault(path, given.chart)
     given = alone(given) if only else given
     with speaking(code), reading(units):
         given, notebook, _ = spoken(given, notebook, path, code)

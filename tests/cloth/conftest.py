@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import importlib.util
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from kit.lesson.pattern import Pattern
+from tests.laid import laying_anew
 
 _FILE = Path(__file__).resolve().parent.parent / "picture" / "conftest.py"
 
@@ -20,3 +22,10 @@ def wrap_top() -> Pattern:
     spec.loader.exec_module(module)
     made: Pattern = module.wrap_top.__wrapped__()
     return made
+
+
+@pytest.fixture(scope="module", autouse=True)
+def laid_anew() -> Iterator[None]:
+    """What laying finds is tested here."""
+    with laying_anew():
+        yield

@@ -7,11 +7,12 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely import LineString, Polygon, hausdorff_distance
+from shapely import LineString, Polygon
 from shapely import Point as Spot
 
 from kit.errors import KitError
 from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Line, Path, Point, Vector, parallel
+from tests.near import near
 
 UNDERARM = Cubic(Point(240, 180), Point(190, 182), Point(172, 150), Point(170, 60))
 QUARTER = Cubic.square(Point(100, 0), UP, Point(0, 100), LEFT)
@@ -41,7 +42,7 @@ def test_convex_outlines_against_shapely(shape: Path, d: float) -> None:
     want = Polygon(flat(shape)).buffer(d, join_style="mitre", mitre_limit=20, quad_segs=360)
     got = Polygon(flat(parallel(shape, -d)))  # the shapes run ccw: outside is to the right
     assert got.is_valid
-    assert hausdorff_distance(got.exterior, want.exterior, densify=0.05) < 0.02
+    assert near(got.exterior, want.exterior, 0.02)
     assert got.area == pytest.approx(want.area, rel=2e-5)
 
 
@@ -51,7 +52,7 @@ def test_inward_against_shapely(shape: Path, d: float) -> None:
     want = Polygon(flat(shape)).buffer(-d, join_style="mitre", mitre_limit=20, quad_segs=360)
     got = Polygon(flat(parallel(shape, d)))
     assert got.is_valid
-    assert hausdorff_distance(got.exterior, want.exterior, densify=0.05) < 0.02
+    assert near(got.exterior, want.exterior, 0.02)
 
 
 @pytest.mark.parametrize("d", [8.0, -8.0])
@@ -59,7 +60,7 @@ def test_concave_outline_against_shapely(d: float) -> None:
     shape = loop((0, 0), (300, 0), (300, 100), (150, 100), (150, 260), (0, 260))
     want = Polygon(flat(shape)).buffer(-d, join_style="mitre", mitre_limit=20)
     got = Polygon(flat(parallel(shape, d)))
-    assert hausdorff_distance(got.exterior, want.exterior) < 0.001
+    assert near(got.exterior, want.exterior, 0.001)
 
 
 @settings(max_examples=60, deadline=None)

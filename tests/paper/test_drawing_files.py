@@ -30,6 +30,7 @@ from kit.piece.allowance import cut_line
 from kit.piece.corner import Corner, Declared
 from kit.piece.darts_and_pleats import Dart, Pleat
 from tests.example import EXAMPLE, notebook_names
+from tests.near import near
 
 SVG = "{http://www.w3.org/2000/svg}"
 SIZES = ("W3", "W8")
@@ -96,7 +97,7 @@ def test_svg_outlines_are_the_cut_lines(svg: str, one: tuple[Nest, Sheet]) -> No
             ]
         )  # fmt: skip
         meant = ring(placement.motion(p) for p in cut_line(each.piece).points(0.005))
-        assert shapely.hausdorff_distance(read, meant, densify=0.05) < 0.05
+        assert near(read, meant, 0.05)
 
 
 def test_svg_curves_are_curves(svg: str, one: tuple[Nest, Sheet]) -> None:
@@ -172,12 +173,12 @@ def test_dxf_outlines_are_the_cut_lines(dxf: Any, two: tuple[Nest, Sheet]) -> No
             placed = shapely.LineString([tuple(matrix.transform((x, y, 0)))[:2] for x, y in outline.coords])
             motion = each.motions[size].then(placement.motion)
             meant = ring(motion(p) for p in cut_line(piece).points(0.005))
-            assert shapely.hausdorff_distance(placed, meant, densify=0.05) < 0.05
+            assert near(placed, meant, 0.05)
             sewn = shapely.union_all(block_lines(dxf.blocks[insert.dxf.name], SEW))
             stitch = shapely.MultiLineString(
                 [[(p.x, p.y) for p in e.path.points(0.005)] for e in piece.edges if e.allowance]
             )
-            assert shapely.hausdorff_distance(sewn, stitch, densify=0.05) < 0.05
+            assert near(sewn, stitch, 0.05)
 
 
 def test_dxf_vertices_are_turn_points_or_curve_points(dxf: Any, two: tuple[Nest, Sheet]) -> None:

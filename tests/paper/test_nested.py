@@ -32,6 +32,7 @@ from kit.piece.allowance import cut_line
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Grain, Piece
 from tests.example import EXAMPLE, notebook_names
+from tests.near import near
 from tests.paper.sizes import box, boxes
 
 Render = Callable[..., list[np.ndarray]]
@@ -77,7 +78,7 @@ def test_the_parts_of_a_size_are_the_drawing_of_that_size(made: Nest, role: str)
             if own.is_empty:
                 continue
             nested = lines(sized(each, place), role)
-            assert shapely.hausdorff_distance(own, nested, densify=0.02) < 0.05
+            assert near(own, nested, 0.05)
             assert nested.length == pytest.approx(own.length, abs=0.2)
             checked += 1
     assert checked >= len(SIZES)

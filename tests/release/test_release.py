@@ -30,6 +30,7 @@ from kit.release.release import AskedRelease, Released, release
 from kit.release.start_here import Handed, SizeFiles, start_here
 from kit.release.summary import FORMAT, sums_text
 from tests.booklet.conftest import PNG, lesson_at, markdown
+from tests.unplaced import unplaced
 
 ASKED = AskedRelease(forms="a4,html", size="W4", sizes=("W4", "W5"), allow=("ranges",))
 
@@ -184,6 +185,7 @@ def test_all_reasons_are_told_at_once_and_the_last_good_one_stays(
         for cell in book.cells:
             cell.source = cell.source.replace("hem=hem_turn + 1 * cm", "hem=hem_turn")  # less than the hem takes
 
+    unplaced(monkeypatch)  # where texts of pictures stand plays no part
     notebook = lesson_at(tmp_path, {"end": [markdown("![](dot.png)")]}, spoil)
     (notebook.parent / "dot.png").write_bytes(PNG)
     out = made[1]
@@ -213,6 +215,7 @@ def test_a_failure_while_it_is_made_leaves_the_last_good_one(
     def broken(*_: object) -> None:
         raise KitError("no ink.")
 
+    unplaced(monkeypatch)
     monkeypatch.setattr(releasing, "range_files", broken)
     with pytest.raises(KitError, match="no ink"):
         release(notebook, out, AskedRelease(forms="html", size="W4", sizes=("W4",), allow=("ranges",)))

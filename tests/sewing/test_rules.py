@@ -6,6 +6,7 @@ from __future__ import annotations
 import inspect
 import pickle
 from dataclasses import fields
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -34,6 +35,7 @@ class Places(Visitor):
         self.names.add(node.id.name)
 
 
+@cache
 def messages() -> dict[str, set[str]]:
     """{key of a message of troubles: the names of its places}."""
     found = {}
