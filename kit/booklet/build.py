@@ -2,7 +2,8 @@
 
 Everything is made in a temporary folder beside the output; only when all of it is there do the files take
 the place of the old ones, each in a single step. A build that fails leaves the last good output as it was.
-Print forms are set in type in processes of their own (`kit.booklet.typeset`) while the pattern pages are laid out.
+Print forms are set in type in processes of their own (`kit.booklet.typeset`) while the pattern pages are laid out; the
+first of them loads the typesetter while the notebook runs.
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ import json
 import os
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from time import perf_counter
@@ -34,7 +35,7 @@ from kit.booklet.put_in_place import alone_for, put_in_place, writable
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
-from kit.booklet.typeset import Set, set_in_type
+from kit.booklet.typeset import Set, Waiting, set_in_type
 from kit.booklet.typesetter import need_typesetter
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
@@ -111,63 +112,65 @@ def build(
     book_node = read_notebook(notebook)
     names = (*asked.files, *PAGES)
     writable(out, names)
-    with stage("notebook"):
-        progress(f"Running {notebook.name} from the top")
-        ran = run_notebook(
-            book_node,
-            notebook.resolve().parent,
-            name=notebook.name,
-            size=size,
-            units=only or units,
-            sizes=(DRAFTED,),
-            draft=draft,
-            timeout=timeout,
-            progress=lambda line: progress(f"  {line}"),
-        )
-    if only:
-        ran = replace(ran, handover=alone(ran.handover))
-    ran = replace(ran, handover=replace(ran.handover, pattern=choosing(ran.handover.pattern, bare)))
-    no_paper(ran.handover.pattern)  # refuses a piece that needs its paper before anything is made
-    pattern = ran.handover.pattern
-    own = pattern.lesson.language
-    with (
-        speaking(language or (own if own in languages() else SOURCE)),
-        reading(pattern.lesson.units),
-        ruled(ruling_of(pattern)),
-        alone_for(out) as made,
-    ):
-        notes: tuple[str, ...] = ()
-        if language is not None:
-            given, cells, notes = spoken(ran.handover, ran.notebook, notebook, language)
-            ran, pattern = replace(ran, handover=given, notebook=cells), given.pattern
-        notes += tuple(
-            say("family.not_drafted", size=row.name, why=" ".join(row.trouble.split()))
-            for row in ran.handover.chart
-            if row.trouble
-        )
-        with stage("proof"):
-            progress("Proving the pattern and the sewing order")
-            findings = prove(pattern)
-        with stage("cutting layouts"):
-            progress("Laying the pieces on the cloth")
-            bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
-        lesson = LessonFolder(notebook.resolve().parent)
-        writing = Writing(ran, findings, bought, lesson, read_theme(lesson), asked, made, stage, progress, audience)
+    with Waiting() if asked.prints else nullcontext() as waiting:
+        with stage("notebook"):
+            progress(f"Running {notebook.name} from the top")
+            ran = run_notebook(
+                book_node,
+                notebook.resolve().parent,
+                name=notebook.name,
+                size=size,
+                units=only or units,
+                sizes=(DRAFTED,),
+                draft=draft,
+                timeout=timeout,
+                progress=lambda line: progress(f"  {line}"),
+            )
+        if only:
+            ran = replace(ran, handover=alone(ran.handover))
+        ran = replace(ran, handover=replace(ran.handover, pattern=choosing(ran.handover.pattern, bare)))
+        no_paper(ran.handover.pattern)  # refuses a piece that needs its paper before anything is made
+        pattern = ran.handover.pattern
+        own = pattern.lesson.language
+        with (
+            speaking(language or (own if own in languages() else SOURCE)),
+            reading(pattern.lesson.units),
+            ruled(ruling_of(pattern)),
+            alone_for(out) as made,
+        ):
+            notes: tuple[str, ...] = ()
+            if language is not None:
+                given, cells, notes = spoken(ran.handover, ran.notebook, notebook, language)
+                ran, pattern = replace(ran, handover=given, notebook=cells), given.pattern
+            notes += tuple(
+                say("family.not_drafted", size=row.name, why=" ".join(row.trouble.split()))
+                for row in ran.handover.chart
+                if row.trouble
+            )
+            with stage("proof"):
+                progress("Proving the pattern and the sewing order")
+                findings = prove(pattern)
+            with stage("cutting layouts"):
+                progress("Laying the pieces on the cloth")
+                bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
+            lesson = LessonFolder(notebook.resolve().parent)
+            look = read_theme(lesson)
+            writing = Writing(ran, findings, bought, lesson, look, asked, made, stage, progress, audience, waiting)
 
-        def pages() -> None:
-            with stage("pattern pages"):
-                progress("Laying out the pattern pages")
-                write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
+            def pages() -> None:
+                with stage("pattern pages"):
+                    progress("Laying out the pattern pages")
+                    write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
 
-        writing.all(pages)
-        data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}
-        data["findings"] = [finding.as_dict() for finding in findings]
-        write_atomically(made / "findings.json", json.dumps(data, indent=1, ensure_ascii=False) + "\n")
-        names = (*names, *(path.name for path in sorted(made.glob(f"{SHEET}*.pdf"))))
-        missing = [name for name in names if not (made / name).is_file()]
-        if missing:
-            raise KitError(f"the build did not make {', '.join(missing)}.", do="Build again.")
-        paths = put_in_place(made, out, names)
+            writing.all(pages)
+            data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}
+            data["findings"] = [finding.as_dict() for finding in findings]
+            write_atomically(made / "findings.json", json.dumps(data, indent=1, ensure_ascii=False) + "\n")
+            names = (*names, *(path.name for path in sorted(made.glob(f"{SHEET}*.pdf"))))
+            missing = [name for name in names if not (made / name).is_file()]
+            if missing:
+                raise KitError(f"the build did not make {', '.join(missing)}.", do="Build again.")
+            paths = put_in_place(made, out, names)
     earlier = tuple(name for name in ALL if name not in names and (out / name).is_file())
     left_out = tuple(dict.fromkeys(lesson.left_out))
     return Built(pattern, paths, findings, timings, perf_counter() - began, left_out, earlier, notes)
@@ -202,6 +205,7 @@ class Writing:
     audience: Audience = "class"
     keep: bool = False
     """Whether the booklet in each form is kept, for who looks at it again."""
+    waiting: Waiting | None = None
     _books: dict[str, Booklet] = field(default_factory=dict)
 
     def all(self, meanwhile: Callable[[], None] = lambda: None) -> None:
@@ -242,7 +246,8 @@ class Writing:
             self.progress(f"Writing the booklet ({key})")
             book, scratch = self.book(FORMS[key]), self.made / "set"
             html = self.page(book, FORMS[key])
-            setting[key] = pool.submit(set_in_type, html, self.lesson.folder, scratch, f"booklet-{key}")
+            waiting = (self.waiting,) if self.waiting and key == self.asked.prints[0] else ()
+            setting[key] = pool.submit(set_in_type, html, self.lesson.folder, scratch, f"booklet-{key}", *waiting)
             if book.apart:
                 html = self.page(book, FORMS[key], sheet_only=True)
                 setting[f"{SHEET}{key}"] = pool.submit(set_in_type, html, self.lesson.folder, scratch, f"{SHEET}{key}")

@@ -1,6 +1,7 @@
 """Setting a booklet's page in type in a process of its own, so that two forms are set at once on two cores.
 
-The page arrives as a file of HTML; the PDF, and what the markup asked for that was left out, go to files beside it.
+The page arrives as a file of HTML, named in a line of JSON on standard input; the PDF, and what the markup asked for
+that was left out, go to files beside it. A process may be begun before there is a page (`Waiting`): it loads meanwhile.
 The child process is this same Python with the current folder off its path, and runs nothing but this module. It loads
 what setting takes and no drafting, and looks for no lost circles of values: it ends with the page, and with the process
 that asked for it, however that ends: its standard input is closed then.
@@ -15,6 +16,7 @@ import subprocess
 import sys
 import threading
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from time import perf_counter
@@ -35,13 +37,37 @@ class Set:
     seconds: float
 
 
-def set_in_type(html: str, folder: Path, scratch: Path, name: str) -> Set:
+class Waiting:
+    """A process that loads the typesetter, which takes half a second, and waits for its page. Used as a context: when
+    it is left, a process that got no page ends."""
+
+    def __init__(self) -> None:
+        self._child: subprocess.Popen[str] | None = None
+
+    def __enter__(self) -> Waiting:
+        self._child = _started()
+        return self
+
+    def taken(self) -> subprocess.Popen[str] | None:
+        """The process, for one page; None the second time."""
+        child, self._child = self._child, None
+        return child
+
+    def __exit__(self, *_: object) -> None:
+        child = self.taken()
+        if child is not None:
+            with child:
+                child.kill()
+
+
+def set_in_type(html: str, folder: Path, scratch: Path, name: str, waiting: Waiting | None = None) -> Set:
     """`html` as PDF, set in another process that may read pictures in `folder` only; `scratch` takes its files, called
-    `name`. Raises `KitError` when it could not be set."""
+    `name`. A process that is `waiting` sets it, where there is one. Raises `KitError` when it could not be set."""
     began = perf_counter()
     page, pdf, said = (scratch / f"{name}.{ending}" for ending in ("html", "pdf", "json"))
     write_atomically(page, html)
-    status, complaint = _run([__name__, str(page), str(pdf), str(said), str(folder)])
+    child = waiting.taken() if waiting else None
+    status, complaint = _asked(child or _started(), [str(page), str(pdf), str(said), str(folder)])
     if status or not said.is_file():
         last = complaint.strip().splitlines()[-1:] or [_ENDED.get(status, "no reason was given")]
         if is_missing(complaint):
@@ -54,25 +80,45 @@ def set_in_type(html: str, folder: Path, scratch: Path, name: str) -> Set:
 _ENDED = {-9: "its process was ended, perhaps because the memory was used up"}
 
 
-def _run(module: Sequence[str]) -> tuple[int, str]:
-    """Run a module of the kit in a process of its own: its exit status, and what it said of an error."""
+def _started() -> subprocess.Popen[str]:
+    """A process that runs this module."""
     paths = os.pathsep.join(filter(None, (str(_KIT), os.environ.get("PYTHONPATH", ""))))
-    with subprocess.Popen(
-        [sys.executable, "-P", "-m", *module],
+    return subprocess.Popen(
+        [sys.executable, "-P", "-m", __name__],
         env={**os.environ, "PYTHONPATH": paths},
         stdin=subprocess.PIPE,
         stdout=subprocess.DEVNULL,
         stderr=subprocess.PIPE,
         text=True,
         errors="replace",
-    ) as child:
-        assert child.stderr is not None
+    )
+
+
+def _asked(process: subprocess.Popen[str], files: Sequence[str]) -> tuple[int, str]:
+    """Have it set the page of these files: its exit status, and what it said of an error."""
+    with process as child:
+        assert child.stdin is not None and child.stderr is not None
         try:
+            with suppress(BrokenPipeError):  # it ended while loading, and has said why
+                child.stdin.write(json.dumps(list(files)) + "\n")
+                child.stdin.flush()
             complaint = child.stderr.read()
             return child.wait(), complaint
         except BaseException:
             child.kill()
             raise
+
+
+def _question() -> list[str]:
+    """The files of the page, from standard input; none where the asking process is gone."""
+    line = b""
+    while not line.endswith(b"\n"):
+        more = os.read(0, 65536)
+        if not more:
+            return []
+        line += more
+    found: list[str] = json.loads(line)
+    return found
 
 
 def _end_with_parent() -> None:
@@ -83,12 +129,16 @@ def _end_with_parent() -> None:
     threading.Thread(target=watch, daemon=True).start()
 
 
-def _child(page: Path, pdf: Path, said: Path, folder: Path) -> None:
-    _end_with_parent()
+def _child() -> None:
     gc.disable()
     from kit.booklet.fetch import THEME_FILE, LessonFolder
     from kit.booklet.render import to_pdf
 
+    files = _question()
+    if not files:
+        return
+    _end_with_parent()
+    page, pdf, said, folder = map(Path, files)
     lesson, look = LessonFolder(folder), None
     if (folder / THEME_FILE).exists():
         from kit.booklet.theme_file import read_theme
@@ -99,4 +149,4 @@ def _child(page: Path, pdf: Path, said: Path, folder: Path) -> None:
 
 
 if __name__ == "__main__":
-    _child(*(Path(argument) for argument in sys.argv[1:5]))
+    _child()
