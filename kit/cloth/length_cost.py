@@ -16,7 +16,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cached_property
+from random import Random
 from typing import Any
 
 from kit.pack.footprint import Footprint
@@ -28,6 +30,8 @@ COLUMN = 8.0
 FINE = 4.0
 """mm: columns of the ground on which many orders are tried, and of that on which the best one is laid again."""
 ROW = 1.0
+_MOVED, _ALSO_HELD = 0.55, 0.3
+"""Of the tries: those that change the order, and of these those that hold a shape to a way or a side besides."""
 MARGIN = 0.15  # mm a polygon may lie inside the curves it stands for, and an arc of a grown corner inside its circle
 
 
@@ -35,13 +39,14 @@ MARGIN = 0.15  # mm a polygon may lie inside the curves it stands for, and an ar
 class ClothWay:
     """One way for a shape to lie: its `footprint`, grown by half a gap, on columns `column` mm wide; `width` is that of
     the grown shape in mm, which may be less than its columns. `tied`: it lies at the fold, in the first column.
-    Otherwise it keeps `off` mm from there."""
+    Otherwise it keeps `off` mm from there. `rightmost`: of places as near the beginning the one farthest right."""
 
     footprint: Footprint
     width: float
     column: float = COLUMN
     tied: bool = False
     off: float = 0.0
+    rightmost: bool = False
 
     @classmethod
     def of(cls, shape: Any, gap: float, column: float = COLUMN, *, tied: bool = False, off: float = 0.0) -> ClothWay:
@@ -63,12 +68,18 @@ class ClothWay:
     def columns(self, across: float) -> range:
         """The columns it may begin in, on a strip `across` mm wide."""
         last = math.floor((across - self.width) / self.column + 1e-6)
-        return range(min(0, last) + 1) if self.tied else range(math.ceil(self.off / self.column), last + 1)
+        found = range(min(0, last) + 1) if self.tied else range(math.ceil(self.off / self.column), last + 1)
+        return found[::-1] if self.rightmost else found
+
+    @cached_property
+    def to_right(self) -> ClothWay:
+        """The same, lying at the right."""
+        return replace(self, rightmost=True)
 
 
 class LengthCost:
     """A `kit.pack.packing.Cost`: the row in which a shape ends, on a strip `across` mm wide; of equal ones the leftmost
-    column. Nothing may end after row `at_most`."""
+    column, or the rightmost for what lies so. Nothing may end after row `at_most`."""
 
     def __init__(self, across: float, at_most: int) -> None:
         self._across = across
@@ -92,8 +103,21 @@ def pack_on_cloth(
     wide, or when more than `at_most` rows (mm) would be used."""
     if at_most is None:
         at_most = sum(max(way.footprint.rows for way in ways) for ways in shapes)
-    column = shapes[0][0].column if shapes else COLUMN
-    return pack(shapes, order, math.ceil(across / column) + 1, LengthCost(across, at_most))
+    column, count = shapes[0][0].column if shapes else COLUMN, len(shapes)
+    laid, skipped = list(shapes), [0] * count
+    for number in order:
+        choice, each = divmod(number, count)
+        way, right = divmod(choice, 2)
+        if 0 < way <= len(shapes[each]):
+            laid[each], skipped[each] = [shapes[each][way - 1]], way - 1
+        if right:
+            laid[each] = [one.to_right for one in laid[each]]
+    plain = [number % count for number in order]
+    found = pack(laid, plain, math.ceil(across / column) + 1, LengthCost(across, at_most))
+    if found is None or plain == list(order):
+        return found
+    places = tuple((way + skip, row, at) for (way, row, at), skip in zip(found.places, skipped, strict=True))
+    return replace(found, places=places, order=tuple(order))
 
 
 def shortest(
@@ -127,7 +151,7 @@ def shortest(
             if number < len(first):
                 yield first[number]
             else:
-                yield near(best.order if best else range(len(shapes)), random)
+                yield _near(best.order if best else range(len(shapes)), shapes, random)
 
     for order in attempts(orders()):
         found = pack_on_cloth(shapes, order, across, None if best is None else best.rows)
@@ -140,6 +164,17 @@ def shortest(
         if best.rows <= least:
             break
     return best
+
+
+def _near(order: Sequence[int], shapes: Sequence[Sequence[ClothWay]], chance: Random) -> tuple[int, ...]:
+    """An order near this one: two shapes changed about, one taken elsewhere, or one held to a way or a side."""
+    moved = chance.random() < _MOVED
+    changed = list(near(order, chance) if moved else order)
+    if not moved or chance.random() < _ALSO_HELD:
+        at = chance.randrange(len(changed))
+        each = changed[at] % len(shapes)
+        changed[at] = each + len(shapes) * chance.randrange(2 * (len(shapes[each]) + 1))
+    return tuple(changed)
 
 
 def _likely(shapes: Sequence[Sequence[ClothWay]], areas: Sequence[float]) -> list[tuple[int, ...]]:

@@ -37,11 +37,12 @@ def elsewhere(table: CuttingTable, width: float, runs: int, seconds: int) -> lis
         items.append(spyrrow.Item(str(number), points, 1, [float(turn) for turn, _ in item.ways]))
     found = []
     for seed in range(1, runs + 1):
-        instance = spyrrow.StripPackingInstance(f"run-{seed}", width - 2 * SELVEDGE, items)
+        # It keeps the distance from the strip's own borders too, which ours need not.
+        instance = spyrrow.StripPackingInstance(f"run-{seed}", width - 2 * SELVEDGE + 2 * GAP, items)
         asked = spyrrow.StripPackingConfig(
             total_computation_time=seconds, min_items_separation=GAP, num_workers=1, seed=seed
         )
-        found.append(float(instance.solve(asked).width))
+        found.append(float(instance.solve(asked).width) - 2 * GAP)
     return found
 
 

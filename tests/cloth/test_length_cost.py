@@ -52,6 +52,31 @@ def test_tied_to_the_fold_and_kept_off_it() -> None:
     assert pack_on_cloth([[tied]], (0,), 105.0) is None
 
 
+def test_an_order_may_hold_a_shape_to_a_way_and_to_the_right() -> None:
+    lying, standing = (ClothWay.of(shapely.box(0, 0, *size), GAP) for size in ((300, 100), (100, 300)))
+    across = 400.0 + GAP + 8 * MARGIN
+    # (number in the order: of one shape with two ways the choices count on from 0) -> its way, and whether it lies left
+    for number, (way, left) in enumerate(((1, True), (1, False), (0, True), (0, False), (1, True), (1, False))):
+        found = pack_on_cloth([[standing, lying]], (number,), across)
+        assert found is not None and found.order == (number,)
+        ((taken, row, column),) = found.places
+        assert (taken, row, column == 0) == (way, 0, left)
+        end = column * 8.0 + (lying, standing)[way == 0].width
+        assert end <= across and (left or end > across - 2 * 8.0)
+
+
+def test_an_order_found_is_laid_again_as_it_was() -> None:
+    shapes = [
+        [ClothWay.of(shapely.box(0, 0, *size), GAP) for size in ((60 + 41 * at, 300), (300, 60 + 41 * at))]
+        for at in range(6)
+    ]
+    for seed in range(1, 6):
+        found = shortest(shapes, [1.0] * 6, 620.0, 60, seed=seed)
+        assert found is not None and sorted(number % 6 for number in found.order) == list(range(6))
+        again = pack_on_cloth(shapes, found.order, 620.0)
+        assert again is not None and (again.places, again.rows) == (found.places, found.rows)
+
+
 def test_the_way_that_ends_sooner_is_taken() -> None:
     lying, standing = (ClothWay.of(shapely.box(0, 0, *size), GAP) for size in ((300, 100), (100, 300)))
     for ways, expected in (([standing, lying], 1), ([lying, standing], 0)):
