@@ -113,8 +113,8 @@ def build(
     names = (*asked.files, *PAGES)
     writable(out, names)
     with Waiting() if asked.prints else nullcontext() as waiting:
-        with stage("notebook"):
-            progress(f"Running {notebook.name} from the top")
+        with stage("notebook"), speaking(language or SOURCE):
+            progress(say("building.running", notebook=notebook.name))
             ran = run_notebook(
                 book_node,
                 notebook.resolve().parent,
@@ -148,10 +148,10 @@ def build(
                 if row.trouble
             )
             with stage("proof"):
-                progress("Proving the pattern and the sewing order")
+                progress(say("building.proving"))
                 findings = prove(pattern)
             with stage("cutting layouts"):
-                progress("Laying the pieces on the cloth")
+                progress(say("building.lays"))
                 bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
             lesson = LessonFolder(notebook.resolve().parent)
             look = read_theme(lesson)
@@ -159,7 +159,7 @@ def build(
 
             def pages() -> None:
                 with stage("pattern pages"):
-                    progress("Laying out the pattern pages")
+                    progress(say("building.pages"))
                     write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
 
             writing.all(pages)
@@ -243,7 +243,7 @@ class Writing:
         setting: dict[str, Future[Set]] = {}
         (self.made / "set").mkdir()
         for key in self.asked.prints:
-            self.progress(f"Writing the booklet ({key})")
+            self.progress(say("building.form", form=key))
             book, scratch = self.book(FORMS[key]), self.made / "set"
             html = self.page(book, FORMS[key])
             waiting = (self.waiting,) if self.waiting and key == self.asked.prints[0] else ()
@@ -257,7 +257,7 @@ class Writing:
         """The page for a screen, and the e-book made from it."""
         if HTML not in self.asked.files and EPUB not in self.asked.files:
             return
-        self.progress("Writing the booklet (screen)")
+        self.progress(say("building.screen"))
         html = self.page(self.book(SCREEN), SCREEN)
         if HTML in self.asked.files:
             with self.stage(HTML):
@@ -274,7 +274,7 @@ class Writing:
         """Wait for the print forms and write them."""
         for key, future in setting.items():
             if not future.done():
-                self.progress(f"Setting the booklet in type ({key})")
+                self.progress(say("building.setting", form=key))
             done = future.result()
             self.lesson.left_out += done.left_out
             if key.startswith(SHEET):

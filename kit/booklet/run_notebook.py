@@ -34,6 +34,7 @@ from kit.booklet.handover import MIMETYPE, Handover, Refused, receive, receive_e
 from kit.booklet.plain_text import SUFFIXES, cells_of_text
 from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
+from kit.language import say
 from kit.lesson.own_code import told
 from kit.lesson.where import BUILD, NOTEBOOK
 from kit.scratch import for_sockets, scratch
@@ -229,6 +230,12 @@ def place(book: NotebookNode, index: int) -> str:
     return f'Code cell {number} ("{cell_title(book.cells[index].source)}")'
 
 
+def _told(book: NotebookNode, index: int) -> str:
+    """The same as progress is told, in the language spoken."""
+    number = sum(1 for cell in book.cells[: index + 1] if cell.cell_type == "code")
+    return say("building.cell", number=number, title=cell_title(book.cells[index].source))
+
+
 def cell_title(source: str) -> str:
     """What a code cell is called: the title of the step it defines, else its first line."""
     titled = _TITLED.search(source)
@@ -325,7 +332,7 @@ class _Client(NotebookClient):
             if self._asking is not None:
                 self._asking(str(cell_index - self._count + 1))
         elif self._progress is not None and cell.cell_type == "code":
-            self._progress(f"{place(self.nb, cell_index)}")
+            self._progress(_told(self.nb, cell_index))
 
 
 def _blocking(work: Coroutine[Any, Any, Any]) -> None:

@@ -8,7 +8,7 @@ band_ends-sew = Cosa de lado a lado en { EL($edge) }, a { $allowance } del borde
 band_ends-sew_set = Cosa de lado a lado en { EL($edge) }, a { $allowance } del borde, desde el doblez hasta la costura que sujeta la pieza, solo por sus dos capas. Aparte la prenda y remate con puntadas de retroceso en los dos extremos.
 band_ends-extra = En el extremo que monta, siga la costura doblando la esquina, por los dos bordes largos, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.
 band_ends-trim = Recorte los márgenes y corte las esquinas en diagonal, muy cerca de las puntadas.
-band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para que no quede ningún borde sin rematar donde se abrocha la pretina.
+band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para que no quede ningún borde sin rematar donde se abrocha.
 
 set_band-staystitch = Haga una costura de refuerzo a lo largo { DEL($edge) }, a { $row } por fuera de la línea de costura, y dé piquetes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_curve = Dé piquetes en el margen { DEL($edge) } hasta la costura de refuerzo, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
@@ -25,7 +25,7 @@ set_band-sew = Cosa a { $allowance } del borde.
 set_band-trim = Escalone los márgenes: recorte el de la prenda más estrecho que el { DEL($band) }.
 set_band-clip = Dé cortes en los márgenes de las curvas, casi hasta las puntadas.
 set_band-press = Planche { EL($band) } en dirección contraria a la prenda, con los dos márgenes hacia dentro.
-set_band-why = Los márgenes rellenan la pretina y quedan dentro al cerrarla; no caen nunca sobre la prenda, donde se marcarían al planchar.
+set_band-why = Los márgenes rellenan la pieza y quedan dentro al cerrarla; no caen nunca sobre la prenda, donde se marcarían al planchar.
 
 close_band-turn = Doble { EL($edge) } { $turned } hacia dentro y planche.
 close_band-pin = Coloque el doblez sobre la costura, apenas más allá de las puntadas, y sujete con alfileres o hilvane.

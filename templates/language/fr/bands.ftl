@@ -5,10 +5,10 @@ seam_band-why = La ceinture extérieure est celle qui se voit ; elle est entoi
 band_ends-fold = Plier { LE($pieces) } en deux dans la longueur, endroit contre endroit, bord à bord.
 band_ends-fold_marked = Plier { LE($pieces) } dans la longueur sur la ligne marquée, endroit contre endroit ; un grand bord dépasse l’autre.
 band_ends-sew = Piquer en travers { AU($edge) }, à { $allowance } du bord coupé, à travers les deux épaisseurs, avec un point d’arrêt au pli.
-band_ends-sew_set = Piquer en travers { AU($edge) }, à { $allowance } du bord coupé, du pli jusqu’à la couture qui tient la ceinture, à travers ses deux épaisseurs seulement. Écarter le vêtement et faire un point d’arrêt aux deux bouts.
+band_ends-sew_set = Piquer en travers { AU($edge) }, à { $allowance } du bord coupé, du pli jusqu’à la couture de montage, à travers les deux épaisseurs de la pièce montée seulement. Écarter le vêtement et faire un point d’arrêt aux deux bouts.
 band_ends-extra = Du côté de la croisure, continuer la piqûre après l’angle, à travers les deux longs bords, jusqu’à l’endroit où commence le vêtement. Y cranter la marge jusqu’aux points.
 band_ends-trim = Recouper les marges et couper les angles au ras des points.
-band_ends-why = Les extrémités sont piquées par l’intérieur puis retournées, pour qu’aucun bord brut ne reste là où la ceinture se ferme.
+band_ends-why = Les extrémités sont piquées par l’intérieur puis retournées, pour qu’aucun bord brut ne reste à la fermeture.
 
 set_band-staystitch = Faire une piqûre de soutien le long { DU($edge) }, à { $row } à l’extérieur de la ligne de couture, et cranter la marge jusqu’à elle, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
 set_band-clip_curve = Cranter la marge { DU($edge) } jusqu’à la piqûre de soutien, tous les { $spacing } environ là où la courbe est la plus forte : la marge s’écarte ainsi et se pose droit le long { DU($band) }.
@@ -25,7 +25,7 @@ set_band-sew = Piquer à { $allowance } du bord.
 set_band-trim = Dégrader les marges : recouper celle du vêtement plus court que celle { DU($band) }.
 set_band-clip = Cranter les marges dans les courbes, presque jusqu’aux points.
 set_band-press = Repasser { LE($band) } en l’écartant du vêtement, les deux marges vers l’intérieur.
-set_band-why = Les marges remplissent la ceinture et y sont enfermées quand on la ferme ; elles ne reposent jamais sur le vêtement, où elles marqueraient.
+set_band-why = Les marges remplissent la pièce montée et y sont enfermées quand on la ferme ; elles ne reposent jamais sur le vêtement, où elles marqueraient.
 
 close_band-turn = Replier { LE($edge) } de { $turned } sur l’envers et repasser.
 close_band-pin = Poser le pli par-dessus la couture, juste au-delà des points, et épingler ou bâtir.
