@@ -6,16 +6,19 @@ import itertools
 from pathlib import Path
 
 import pytest
+import weasyprint.formatting_structure.boxes as boxes_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, PX
+from kit.booklet.handover import DRAFTED
 from kit.booklet.html import to_html
 from kit.booklet.paging import LEAST, MOST, Tall, Unit, share_out
 from kit.booklet.render import document
 from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.proof import prove
 from kit.resources import examples
 
 PAGE = 250.0
@@ -149,3 +152,35 @@ def test_steps_stay_whole_and_their_pages_are_full(lesson, form, mean):
     # The last pages of a part may be short, and on A5 a page with one wide picture.
     assert sum(filled > 0.8 * depth for filled in full) >= 0.7 * len(full)
     assert sum(full) / len(full) > mean * depth
+
+
+def filled(page, form):
+    """How far down a page its text and pictures reach, as a share of its depth (0..1)."""
+    lowest = 0.0
+
+    def walk(box):
+        nonlocal lowest
+        if isinstance(box, (boxes_of.TextBox, boxes_of.ReplacedBox)):
+            foot = (box.position_y + box.margin_height()) / PX
+            if foot < form.top + form.depth + 1.0:  # not the number at the foot
+                lowest = max(lowest, foot)
+        for child in getattr(box, "children", []):
+            walk(child)
+
+    walk(page._page_box)
+    return (lowest - form.top) / form.depth
+
+
+@pytest.mark.slow
+def test_no_page_of_a_buyer_s_booklet_is_mostly_white():
+    """But the last of drafting and of the book, behind which a chapter must begin on a new page or nothing comes."""
+    path, form = examples() / "dune_skirt.ipynb", FORMS["a4"]
+    ran = run_notebook(read_notebook(path), path.parent, name=path.name, size="W4", units="cm", sizes=(DRAFTED,))
+    folder = LessonFolder(path.parent)
+    book = compose(ran.handover, ran.notebook, folder, prove(ran.handover.pattern), form, audience="buyers")
+    set_pages = document(to_html(book, form), folder).pages
+    sewing = min(number for number, page in enumerate(set_pages) if "sewing" in page.anchors)
+    assert len(set_pages) > 15 and sewing > 10
+    shares = {number + 1: round(filled(page, form), 2) for number, page in enumerate(set_pages)}
+    free = {sewing, len(set_pages)}  # numbers from 1: the page before sewing, and the last
+    assert not {number: share for number, share in shares.items() if share < 0.45 and number not in free}, shares
