@@ -34,7 +34,7 @@ from kit.booklet.handover import MIMETYPE, Handover, Refused, receive, receive_e
 from kit.booklet.plain_text import SUFFIXES, cells_of_text
 from kit.booklet.told_words import with_told_words
 from kit.errors import KitError
-from kit.language import say
+from kit.language import language, say, speaking
 from kit.lesson.own_code import told
 from kit.lesson.where import BUILD, NOTEBOOK
 from kit.scratch import for_sockets, scratch
@@ -312,6 +312,7 @@ class _Client(NotebookClient):
         )
         self.at = 0
         self._progress = progress
+        self._language = language()
         self._sockets = sockets
         self._count = count
         self._asking = asking
@@ -332,7 +333,8 @@ class _Client(NotebookClient):
             if self._asking is not None:
                 self._asking(str(cell_index - self._count + 1))
         elif self._progress is not None and cell.cell_type == "code":
-            self._progress(_told(self.nb, cell_index))
+            with speaking(self._language):  # the kernel's messages come in a context of their own
+                self._progress(_told(self.nb, cell_index))
 
 
 def _blocking(work: Coroutine[Any, Any, Any]) -> None:
