@@ -3,7 +3,6 @@
 seam_to_turn-sew = Stitch { $allowance } from the edge. At corners stop with the needle down, lift the foot and pivot.
 seam_to_turn-sew_gap = Stitch { $allowance } from the edge, but leave { $size } of { THE($edge) } open for turning, beginning { $from }. Backstitch at both ends of the gap.
 seam_to_turn-sew_smooth = Stitch { $allowance } from the edge, all round.
-seam_to_turn-sew_gap = Stitch { $allowance } from the edge, but leave { $size } of the { $edge } open for turning, beginning { $from }. Backstitch at both ends of the gap.
 seam_to_turn-extra = Carry the row on round the corner below the overlap, up to where the garment begins. Clip the allowance there up to the stitches.
 seam_to_turn-trim = Trim the allowances, one narrower than the other, and cut the corners off close to the stitches.
 seam_to_turn-trim_smooth = Trim the allowances, one narrower than the other.
