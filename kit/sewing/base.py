@@ -44,8 +44,7 @@ class Operation:
     """Base of all operations. `kind` is the key by which sentences and pictures know it; `called` its name in refusals
     (else `kind`); `seam_class` its ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where
     sure; `cautions`, `tools` and `notions` are keys of templates/language (what to mind follows from the tools, unless
-    it is told); `crosses`: a seam that runs into it must have been pressed;
-    `scissors`: it cuts into allowances.
+    it is told); `crosses`: a seam that runs into it must have been pressed.
 
     `says` and `why` are its sentences in order: keys of its own family in templates/language ("press" is
     `<kind>-press`), fields in braces put in ("why_{corners}"). `gives`, `undoes` and `wanted` are facts: those that
@@ -63,7 +62,6 @@ class Operation:
     tools: ClassVar[Words] = ("machine", "pins")
     notions: ClassVar[Words] = ("thread",)
     crosses: ClassVar[bool] = False
-    scissors: ClassVar[bool] = False
     says: ClassVar[Keys] = ()
     lastly: ClassVar[Keys] = ()
     why: ClassVar[Keys] = ()

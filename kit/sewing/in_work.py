@@ -107,9 +107,6 @@ class _Look:
         mine = {edge for edge, _ in layer.turn}
         if not self.operation.begins:  # what is gone on with lies as its own pictures say
             mine |= {edge for run in self.operation.runs() if run.piece == piece.name for edge in run.edges}
-        if self.operation.scissors:  # an allowance that waits for the iron lies flat under them
-            waits = ((edge.name, ("unpressed", piece.name, side, edge.name)) for edge in piece.edges)
-            mine |= {edge for edge, fact in waits if self.lying.state.touches(fact)}
         lies = tuple(lie for lie in self._lies(piece.name, side) if lie.edge not in mine)
         shut = tuple(dict.fromkeys((*layer.shut, *self.lying.shut(piece, side))))
         bound = (*layer.bound, *self._bound(piece.name, side))

@@ -1,4 +1,4 @@
-"""A bag with round corners, as it lies under the scissors and at its mouth."""
+"""A bag with round corners, at its mouth."""
 
 from __future__ import annotations
 
@@ -9,7 +9,6 @@ import pytest
 
 from kit.geometry import Arc, Path, Point
 from kit.piece.piece import Edge
-from kit.sewing.in_work import shown_scenes
 from kit.units import mm
 
 
@@ -30,28 +29,6 @@ def bag(garments):
 
 def _round(piece):
     return piece.far + piece.corner + piece.bottom + piece.near
-
-
-def test_allowances_that_wait_for_the_iron_lie_flat_under_the_scissors(sewn, bag):
-    """They were drawn folded back, with wedges cut out of nothing beside them."""
-
-    def write(make, front, back, **_):
-        make.plain_seam(_round(front), _round(back), allowance=10 * mm, press="later", finish="none")
-        make.notch_curve(front.corner)
-
-    found = sewn(bag, write)
-    (scene,) = shown_scenes(found.pattern, found.last)
-    assert [lie.edge for lie in scene.layers[0].lies] == []
-
-
-def test_once_pressed_they_lie_back(sewn, bag):
-    def write(make, front, back, **_):
-        make.plain_seam(_round(front), _round(back), allowance=10 * mm, press="open", finish="none")
-        make.notch_curve(front.corner)
-
-    found = sewn(bag, write)
-    (scene,) = shown_scenes(found.pattern, found.last)
-    assert "far" in [lie.edge for lie in scene.layers[0].lies]
 
 
 @pytest.mark.parametrize("sides", [True, False])

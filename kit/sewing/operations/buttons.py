@@ -64,7 +64,7 @@ def _near(pattern: Cut, run: Run, things: Iterable[Thing]) -> Run | None:
     """The part of the edge beside what is worked; None where that is most of it, and all of the piece is shown."""
     path = path_of(pattern, run)
     spots = [path.nearest(at) for thing in things for at in (thing.line.start, thing.line.end)]
-    if not spots or max(spots) - min(spots) > _FEW * path.length:
+    if not spots or path.length < 4 * _BESIDE or max(spots) - min(spots) > _FEW * path.length:
         return None
     low, high = max(min(spots) - _BESIDE, 0.0), min(max(spots) + _BESIDE, path.length)
     return replace(run, start=low, end=high) if high - low < path.length - 1.0 else run

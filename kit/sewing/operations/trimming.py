@@ -90,7 +90,6 @@ class OnAllowance(Operation):
     """Scissors on the allowances along sewn edges. They close nothing and take nothing."""
 
     stitch_type = ""
-    scissors = True
     tools = ("scissors",)
     notions = ()
     says: ClassVar[Keys] = (lambda cut, pattern: cut.told((cut.curve(pattern),), pattern), both("along"))
