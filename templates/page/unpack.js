@@ -35,7 +35,7 @@ export class Unpacker {
   end() {
     this.ended = true;
     const last = this.go();
-    if (!this.out || this.done < this.out.length) throw new Error("what was loaded is cut short");
+    if (!this.out || this.done < this.out.length) throw new Error("what was loaded is damaged");
     return last;
   }
 

@@ -91,7 +91,7 @@ def test_the_page_unpacks_it(tmp_path: Path) -> None:
     (tmp_path / "try.mjs").write_text(_UNPACKS)
     ran = subprocess.run([node, "try.mjs", str(len(whole))], cwd=tmp_path, capture_output=True, text=True, timeout=60)
     assert ran.returncode == 0, ran.stderr
-    assert json.loads(ran.stdout) == [[True, True, True, "what was loaded is cut short"]] * len(whole)
+    assert json.loads(ran.stdout) == [[True, True, True, "what was loaded is damaged"]] * len(whole)
 
 
 _UNPACKS = """
