@@ -9,7 +9,6 @@ open never mixes with it. The lesson is the class copy's: without answers, comme
 
 from __future__ import annotations
 
-import gzip
 import hashlib
 import json
 import re
@@ -38,12 +37,16 @@ from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipp
 from kit.page.bytecode import compiled
 from kit.page.core import LOCK, VERSION, Core, cache_folder, core
 from kit.page.icons import icon
+from kit.page.packed import packed
 from kit.page.standard_library import standard_library
 from kit.resources import templates
 
 LESSON = "lesson.ipynb"
 _EDITION = re.compile(r"edition-[0-9a-f]{12}")
-_SCRIPTS = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css")
+_SCRIPTS = (
+    *("app.js", "engine.js", "sliders.js", "body.js", "told.js", "page.css"),
+    *("worker.js", "files.js", "unpack.js", "unpacking.js"),
+)
 _PATIENCE = 600.0  # seconds in which the page's own Python must have drawn every step
 _FIRST = "// Keeps one edition of the lesson on the device"  # how sw.js.j2 begins
 _OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts")
@@ -106,11 +109,11 @@ def build_page(
         "cloth": {"sizes": _lengths(given)} if cloth else {},
     }
     progress("Trying the page's own Python, without any other package")
-    _try(bundle, lesson, options)
+    loaded = _try(bundle, lesson, options)
     parts, slow = _parts(lesson, options, info.title, offered), ""
     if taken is not None:
         progress("Compiling the page's Python (kept for the next build), and writing the page")
-        library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle))
+        library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle, loaded))
         quick, library, slow = _quick(taken, bundle, library)
         parts |= _python(taken, quick, library)
     notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)))
@@ -140,8 +143,9 @@ def _lengths(given: Handover) -> dict[str, list[dict[str, Any]]]:
     }
 
 
-def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapping[str, Any]) -> None:
-    """The page's own kit works the page's own lesson in a Python that has nothing else: every step is drawn."""
+def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapping[str, Any]) -> list[str]:
+    """The page's own kit works the page's own lesson in a Python that has nothing else: every step is drawn. Returns
+    the modules of the standard library that this took."""
     with tempfile.TemporaryDirectory(prefix="lessonkit-page-") as scratch:
         for folder, files in (("kit", bundle), ("lesson", lesson)):
             for name, data in files.items():
@@ -174,6 +178,8 @@ def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapp
         raise KitError("an exercise's answer would be in the page.", do="Write it right in lesson.exercise(...).")
     if told["refused"]:
         raise KitError(f"the lesson cannot be worked in a browser: {told['refused'][0]}", do="Correct that step.")
+    loaded: list[str] = told["loaded"]
+    return loaded
 
 
 _TRIAL = """
@@ -197,7 +203,14 @@ for code in told["languages"]:
     for step in about.get("steps", ()):
         ask(do="draw", language=code, step={{"kind": step["kind"], "key": step["key"], "picture": -1}})
 ask(do="prove")
-print(json.dumps({{"refused": refused, "answered": any(each.answer for each in engine.lesson.exercises)}}))
+body = {{"name": "I", "typed": {{"bust_girth": "94 cm"}}}}
+if engine.lesson.measures:
+    engine.answer(json.dumps({{"do": "read", "name": "i.toml", "text": '[measured]\\nbust_girth = "94 cm"'}}))
+    for wanted in ("body", "write"):
+        engine.answer(json.dumps({{"do": wanted, "body": body}}))
+loaded = sorted(name for name in sys.modules if name.partition(".")[0] in sys.stdlib_module_names)
+told = {{"refused": refused, "answered": any(each.answer for each in engine.lesson.exercises), "loaded": loaded}}
+print(json.dumps(told))
 """
 
 
@@ -207,11 +220,11 @@ print(json.dumps({{"refused": refused, "answered": any(each.answer for each in e
 def _python(taken: Core, bundle: Mapping[str, bytes], library: Mapping[str, bytes]) -> dict[str, bytes]:
     """The files with which the page works the lesson itself."""
     return {
-        "kit.zip": zipped(dict(bundle)),
-        "python.zip": zipped(dict(library)),
+        "kit.zip.lzma": packed(zipped(dict(bundle), stored=True)),
+        "python.zip.lzma": packed(zipped(dict(library), stored=True)),
         "pyodide.mjs": taken.bytes_of("pyodide.mjs"),
         "pyodide.asm.mjs": taken.bytes_of("pyodide.asm.mjs"),
-        "pyodide.asm.wasm.gz": gzip.compress(taken.bytes_of("pyodide.asm.wasm"), 9, mtime=0),
+        "pyodide.asm.wasm.lzma": packed(taken.bytes_of("pyodide.asm.wasm")),
         "lock.json": LOCK.encode(),
     }
 
@@ -237,9 +250,9 @@ def _parts(
     return parts
 
 
-def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
+def _library(whole: bytes, bundle: Mapping[str, bytes], loaded: Sequence[str]) -> bytes:
     """The part of the standard library, kept from build to build: to find it takes a while."""
-    told = hashlib.sha256(whole)
+    told = hashlib.sha256(whole + " ".join(loaded).encode())
     for name in sorted(bundle):
         if name.endswith(".py"):
             told.update(name.encode() + bundle[name])
@@ -247,7 +260,7 @@ def _library(whole: bytes, bundle: Mapping[str, bytes]) -> bytes:
     kept = cache_folder() / f"python-{told.hexdigest()[:24]}.zip"
     if kept.is_file():
         return kept.read_bytes()
-    made = standard_library(whole, bundle)
+    made = standard_library(whole, bundle, loaded)
     try:
         write_atomically(kept, made)
     except KitError:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import ast
 import io
 import pickle
+import re
 import sys
 import zipfile
 from collections.abc import Iterator, Sequence
@@ -32,17 +33,29 @@ _LEFT = (
     *("babel/messages/frontend", "babel/messages/extract", "babel/messages/setuptools_frontend", "babel/support"),
     *("babel/messages/checkers", "babel/messages/mofile", "babel/units", "babel/lists"),
 )
+_NOT_ASKED = (
+    *("territory_zones", "zone_territories", "windows_zone_mapping", "territory_languages", "meta_zones"),
+    *("likely_subtags", "territory_currencies", "territory_aliases", "language_aliases", "zone_aliases"),
+)
+"""Of all languages at once: what only addresses, money and languages without words of their own here need."""
+_NOT_SAID = (
+    *("territories", "languages", "variants", "scripts", "zone_formats", "time_zones", "meta_zones"),
+    *("interval_formats", "compact_decimal_formats", "compact_currency_formats", "currency_names"),
+    *("currency_names_plural", "unit_patterns", "compound_unit_patterns", "unit_display_names", "date_fields"),
+    *("day_period_rules", "datetime_formats_relative"),
+)
+"""Of one language: names of places, languages, money and units, of which no sentence of the kit is made."""
 _WHEN = (1980, 1, 1, 0, 0, 0)
 _KIT = Path(__file__).resolve().parents[1]
 
 
-def zipped(files: dict[str, bytes]) -> bytes:
-    """Files as a ZIP archive, the same bytes every time."""
+def zipped(files: dict[str, bytes], *, stored: bool = False) -> bytes:
+    """Files as a ZIP archive, the same bytes every time; `stored`: not packed, to be packed as a whole."""
     made = io.BytesIO()
     with zipfile.ZipFile(made, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as archive:
         for name in sorted(files):
             info = zipfile.ZipInfo(name, _WHEN)
-            info.compress_type = zipfile.ZIP_DEFLATED
+            info.compress_type = zipfile.ZIP_STORED if stored else zipfile.ZIP_DEFLATED
             info.external_attr = 0o644 << 16
             archive.writestr(info, files[name])
     return made.getvalue()
@@ -58,8 +71,10 @@ def kit_files(languages: Sequence[str], *, drawings: bool = False) -> dict[str, 
     """Everything of the page's own Python by its path: the kit, its data and catalogues, and the packages in plain
     Python it stands on. `drawings`: with what reads an SVG."""
     files: dict[str, bytes] = {}
+    heads: set[str] = set()
     for module in sorted(modules()):
         path = path_of(module)
+        heads |= _heads(path.read_text("utf-8"))
         files[f"kit/{path.relative_to(_KIT).as_posix()}"] = stripped(path.read_text("utf-8"))
     for room in ("body", "piece"):
         for path in sorted((_KIT / room / "data").iterdir()):
@@ -70,7 +85,7 @@ def kit_files(languages: Sequence[str], *, drawings: bool = False) -> dict[str, 
         if not folder.is_dir():
             raise KitError(f"there is no language '{code}'.", where="--languages", do="Choose of en, de, fr, es.")
         for path in sorted(folder.iterdir()):
-            if path.is_file():
+            if path.is_file() and (path.suffix != ".ftl" or _subjects(path.read_text("utf-8")) & heads):
                 files[f"kit/_templates/language/{code}/{path.name}"] = _catalogue(path.read_text("utf-8"))
     files.update(packages(languages, drawings=drawings))
     return files
@@ -186,6 +201,17 @@ def stripped(source: str) -> bytes:
     return ast.unparse(tree).encode("utf-8")
 
 
+def _heads(source: str) -> set[str]:
+    """What the keys of messages may begin with in this module: every text in it up to its first dot."""
+    texts = (node.value for node in ast.walk(ast.parse(source)) if isinstance(node, ast.Constant))
+    return {text.partition(".")[0] for text in texts if isinstance(text, str)}
+
+
+def _subjects(text: str) -> set[str]:
+    """What the messages of a catalogue begin with. A file none of whose subjects the page's modules name stays away."""
+    return {name.partition("-")[0] for name in re.findall(r"(?m)^([a-zA-Z][\w-]*) *=", text)}
+
+
 def _catalogue(text: str) -> bytes:
     """A catalogue without its comments."""
     return "".join(line for line in text.splitlines(True) if not line.startswith("#")).encode("utf-8")
@@ -210,7 +236,7 @@ def packages(languages: Sequence[str], *, drawings: bool = False) -> dict[str, b
     babel = _package("babel")
     files["babel/global.dat"] = _globals((babel / "global.dat").read_bytes())
     for code in dict.fromkeys(("root", "en", *languages)):
-        files[f"babel/locale-data/{code}.dat"] = (babel / "locale-data" / f"{code}.dat").read_bytes()
+        files[f"babel/locale-data/{code}.dat"] = _locale((babel / "locale-data" / f"{code}.dat").read_bytes())
     return files
 
 
@@ -225,6 +251,15 @@ def _package(name: str) -> Path:
 def _globals(data: bytes) -> bytes:
     """What Babel knows of all languages at once, without the lists that no lesson asks for."""
     known = pickle.loads(data)
-    for key in ("territory_zones", "zone_territories", "windows_zone_mapping", "territory_languages", "meta_zones"):
+    for key in _NOT_ASKED:
         known[key] = {}
+    return pickle.dumps(known, 4)
+
+
+def _locale(data: bytes) -> bytes:
+    """What Babel knows of one language: its numbers, plurals and dates, without the names of places and money."""
+    known = pickle.loads(data)
+    for key in _NOT_SAID:
+        if key in known:
+            known[key] = {}
     return pickle.dumps(known, 4)

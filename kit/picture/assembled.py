@@ -8,139 +8,32 @@ the sewing joins is put together; the rest is named in `left`.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
-from functools import cached_property
-from itertools import pairwise
-from typing import Any, Literal
+from typing import Literal
 
 from kit.errors import KitError
 from kit.geometry import Motion, Point, Vector
 from kit.lesson.pattern import Pattern
-from kit.picture.chains import Chain, at, box, crossings, dense, joined, length, part
-from kit.picture.place import flat_motion, fold_mirror, is_back, is_facing
-from kit.picture.shut import FINE, Shut, edge_points, shut_by, shut_folds
+from kit.picture.chains import Chain, at, box, crossings, length
+from kit.picture.drawn_up import drawn_up
+from kit.picture.flat_piece import Flat
+from kit.picture.forked import closed_legs
+from kit.picture.place import flat_motion, is_back, is_facing
+from kit.picture.shut import FINE, Shut, edge_points, shut_folds
 from kit.piece.piece import Piece, Side
 from kit.piece.role import PieceRole
+from kit.sewing.order import of_kind as of_kind
 from kit.sewing.order import operations
-from kit.sewing.run import Run
-from kit.sewing.spans import path_of, spans
 from kit.sewing.state import State
+
+__all__ = ["Assembled", "Flat", "View", "assembled", "finished_state", "of_kind"]
 
 View = Literal["front", "back"]
 _ON_TOP: tuple[PieceRole, ...] = ("pocket", "flap")
 _INSIDE: tuple[PieceRole, ...] = ("facing", "lining", "interfacing", "bag")
 _AROUND = 0.5  # share of an outline that is sewn to another piece when the two lie on each other
 _FOLDS = ("dart", "pleat", "tuck")
-
-
-@dataclass(frozen=True)
-class Flat:
-    """A cut piece where it lies: whole where it is cut on the fold, else one half. `motion` takes the draft of its
-    first side there; `up` is the face that is seen, `near` whether it lies uppermost. `folds` are shut; `drawn_in` is
-    (height, share of its distance from x = 0) of places in the draft, where it was drawn in or out to lie edge on edge
-    with what it is sewn to; `bent` takes a place where it lies to where it is seen on the body."""
-
-    piece: Piece
-    sides: tuple[Side, ...]
-    motion: Motion
-    up: Literal["right", "wrong"]
-    near: bool
-    folds: tuple[Shut, ...] = ()
-    drawn_in: tuple[tuple[float, float], ...] = ()
-    bent: Callable[[Point], Point] | None = None
-
-    @property
-    def side(self) -> Side:
-        return self.sides[0]
-
-    def put(self, p: Point, side: Side | None = None) -> Point:
-        """Where a point of the draft lies, on the half `side` of a piece on the fold."""
-        return self.put_shut(shut_by(self.folds)(p), side)
-
-    def put_shut(self, moved: Point, side: Side | None = None) -> Point:
-        """The same for a point that is given as it lies with the folds shut."""
-        moved = self._in(moved)
-        if self.piece.fold and side is not None and side != self.side:
-            moved = fold_mirror(self.piece)(moved)
-        there = self.motion(moved)
-        return there if self.bent is None else self.bent(there)
-
-    def edge(self, name: str, side: Side | None = None) -> Chain:
-        """An edge as it lies, run as it was drafted."""
-        motion = self.motion
-        if self.piece.fold and side is not None and side != self.side:
-            motion = fold_mirror(self.piece).then(self.motion)
-        chain = edge_points(self.piece, name, self.folds)
-        if self.drawn_in:
-            chain = [self._in(p) for p in dense(chain, 15.0)]
-        if self.bent is None:
-            return [motion(p) for p in chain]
-        return [self.bent(motion(p)) for p in dense(chain, 8.0)]
-
-    def _in(self, p: Point) -> Point:
-        """A point drawn in towards x = 0 by the share of its height."""
-        if not self.drawn_in:
-            return p
-        low, high = self.drawn_in[0], self.drawn_in[-1]
-        if p.y <= low[0] or p.y >= high[0]:
-            return Point(p.x * (low[1] if p.y <= low[0] else high[1]), p.y)
-        for (y0, one), (y1, two) in pairwise(self.drawn_in):
-            if y0 <= p.y <= y1:
-                return Point(p.x * (one + (two - one) * (p.y - y0) / max(y1 - y0, 1e-9)), p.y)
-        return p
-
-    @cached_property
-    def ring(self) -> Chain:
-        """Its outline, closed."""
-        names = [edge.name for edge in self.piece.edges]
-        if not self.piece.fold:
-            chains = [self._oriented(name, self.side) for name in names]
-            return [p for chain in chains for p in chain[:-1]]
-        at = names.index(self.piece.fold)
-        order = names[at + 1 :] + names[:at]
-        one = [p for name in order for p in self._oriented(name, self.side)[:-1]]
-        one.append(self._oriented(order[-1], self.side)[-1])
-        other = [p for name in order for p in self._oriented(name, self.sides[-1])[:-1]]
-        other.append(self._oriented(order[-1], self.sides[-1])[-1])
-        return one + other[::-1][1:-1]
-
-    def _oriented(self, name: str, side: Side) -> Chain:
-        """An edge the way the outline goes round."""
-        path = self.piece.edge(name).path
-        placed = self.piece.outline.edge(name)
-        chain = self.edge(name, side)
-        return chain if path.start.distance(placed.start) < path.end.distance(placed.start) else chain[::-1]
-
-    def run(self, pattern: Pattern, run: Run) -> list[Chain]:
-        """The stretches that a run means here, what meets over the fold made one."""
-        found: list[Chain] = []
-        for side in self.sides if run.side is None else (run.side,):
-            if side not in self.sides:
-                continue
-            whole: list[Chain] = []
-            for span in spans(pattern, replace(run, side=side)):
-                chain = self.edge(span.edge, side)
-                full = self.piece.edge(span.edge).path.length
-                if span.end - span.start < full - 0.5:
-                    scale = length(chain) / full
-                    chain = part(chain, span.start * scale, span.end * scale)
-                whole.append(chain)
-            found += joined(whole)
-        return joined(found)
-
-    def place(self, pattern: Pattern, run: Run, distance: float, side: Side) -> tuple[Point, Vector]:
-        """The place so many mm along a run on one half, and the way out of the piece there, square to its edge."""
-        path = path_of(pattern, run)
-        at = min(max(distance, 0.0), path.length)
-        here = path.at(at)
-        step = path.normal_at(min(max(at, 0.5), path.length - 0.5))
-        near = path.at(min(max(at, 0.5), path.length - 0.5))
-        if self.piece.outline.contains(near + step * 1.5):
-            step = step * -1.0
-        there = self.put(here, side)
-        way = self.put(here + step, side) - there
-        return there, way.unit() if way.length > 1e-9 else Vector(0.0, 1.0)
 
 
 @dataclass(frozen=True)
@@ -200,7 +93,8 @@ def assembled(pattern: Pattern, view: View, state: State | None = None) -> Assem
     shown = [piece for piece in pattern.pieces if piece.cut.cloth == "main" and piece.role not in _INSIDE]
     body = [piece for piece in shown if _is_body(piece)]
     flats = _stack(body or _largest(shown, state), view, state, pattern)
-    flats = _edge_on_edge(flats, state)
+    flats = closed_legs(_edge_on_edge(flats, state), state)
+    flats = drawn_up(flats, pattern, state)
     done = {flat.piece.name for flat in flats}
     by_band = _sewn_otherwise(pattern)
     flats, added = _others(flats, [p for p in shown if p.name not in done | by_band], pattern, state)
@@ -326,11 +220,6 @@ def _shares(own: Chain, other: Chain) -> tuple[tuple[float, float], ...]:
             return ()
         found.append((p.y, (abs(p.x) + abs(q.x)) / 2 / abs(p.x)))
     return tuple(found) if any(abs(share - 1.0) > 0.002 for _, share in found) else ()
-
-
-def of_kind(pattern: Pattern, *kinds: str) -> list[Any]:
-    """The operations of some kinds, in sewing order."""
-    return [op for _, op in operations(pattern) if op.kind in kinds]
 
 
 def _sewn_otherwise(pattern: Pattern) -> set[str]:

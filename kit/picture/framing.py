@@ -4,19 +4,23 @@ from __future__ import annotations
 
 from kit.lesson.pattern import Pattern
 from kit.picture.laid import along_line, opened_at, straightest
+from kit.picture.place import widths_of
 from kit.picture.placed import Box, Placed, area_of, box_of, find, grown
+from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.spans import path_of
 
 _END = 45.0  # mm from the window within which a band's end is taken into it
 _WHOLE, _PART, _THING, _STRIP = 25.0, 20.0, 10.0, 30.0
 """mm of cloth shown round the work: along a whole run, a part of one, at a small thing sewn on, with a strip."""
+_SPOTS = ("button", "buttonhole", "eyelet", "snap", "socket", "hook", "eye", "bar")
+_ALONG = ("caught", "binding")  # the seam is the work there
 
 
 def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
     """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
     lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
-    lines += [(thing.run, thing.line) for thing in scene.things if thing.kind != "caught"]  # the seam is the work there
+    lines += [(thing.run, thing.line) for thing in scene.things if thing.kind not in _ALONG]
     boxes = []
     for run, line in lines:
         p = find(placed, run, None)
@@ -25,6 +29,17 @@ def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
     for p in placed[-1:]:
         boxes += [p.lay(fold.seam, p.side).bounds() for fold in p.folds if fold.name in scene.folds]
     return _around_all(boxes) if boxes else None
+
+
+def _outside(p: Placed, lines: tuple[Run, ...], pattern: Pattern) -> list[Box]:
+    """Where the cut edge lies outside a few lines, their allowance away."""
+    found = []
+    for run in lines:
+        path = path_of(pattern, run)
+        out = p.inward(path, run.side) * -max(widths_of(p.piece)[edge] for edge in run.edges)
+        x0, y0, x1, y1 = p.lay(path, run.side).bounds()
+        found.append((x0 + out.x, y0 + out.y, x1 + out.x, y1 + out.y))
+    return found
 
 
 def _with_band(box: Box, band: Placed, pattern: Pattern) -> Box:
@@ -74,7 +89,10 @@ def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, 
     lines = along_line(focus, pattern)
     boxes = [p.lay(path_of(pattern, run), run.side).bounds() for run in lines]
     banded = any(layer.along is not None and layer.along.outward for layer in scene.layers)
-    box = (_work_box(scene, placed) if len(lines) == 1 and not banded else None) or _around_all(boxes)
+    work = _work_box(scene, placed) if len(lines) == 1 and not banded else None
+    if work and scene.things and all(thing.kind in _SPOTS for thing in scene.things):
+        work = _around_all([work, *boxes, *_outside(p, lines, pattern)])  # with the edge that it is measured from
+    box = work or _around_all(boxes)
     long = max(box[2] - box[0], box[3] - box[1])
     part = scene.focus.start is not None or scene.focus.end is not None
     least = _STRIP if scene.strip else _THING if scene.things and part else _PART if part or banded else _WHOLE

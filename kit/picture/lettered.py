@@ -1,9 +1,9 @@
 """A drawing with all its texts in their places, for the room it will be shown in: what a pen only has to write.
 
 Every text that may move is placed at once (kit/picture/placing.py) among all lines, dots, dimension lines and the texts
-that stand already. Where a text fits nowhere without covering something it becomes a number, and a list below the
-picture says what the number stands for. A drawing without bounds of its own grows by what its texts need at the sides,
-and its lines are scaled so that both fit.
+that stand already. Where a text fits nowhere without covering something it becomes a number, and a list says what the
+number stands for, below the picture or beside one that is narrow for its room. A drawing without bounds of its own
+grows by what its texts need at the sides, and its lines are scaled so that both fit.
 """
 
 from __future__ import annotations
@@ -50,6 +50,8 @@ _SLACK = 4.0  # CSS px of its margin that a text may take
 _HEAD = 6.5
 _NEAR = 3.4  # CSS px that a dimension's text stands off its line at most; 1 mm of print is 3.8
 _LEAST_SHARE = 0.4  # of the width for the lines, whatever their texts ask for
+_MOST_LIST = 0.45  # of the width for a list beside the lines
+_WORTH = 0.95  # a list stands beside the lines where they are larger so: of mm per px
 
 
 @dataclass(frozen=True)
@@ -168,6 +170,7 @@ class _Letterer:
         self.numbered: dict[int, str] = {}
         self.around: tuple[DrawnLines, SeenCloth] | None = None
         self.wide = width or 640.0  # px of the frame as it is found: less than the room where the height decides
+        self.beside = False  # whether the list stands beside the lines
 
     # ---- the whole --------------------------------------------------------------------------------------
 
@@ -188,7 +191,7 @@ class _Letterer:
         edges = self._first_edges()
         for left in (2, 1, 0):
             unit, frame = self._frame(edges)
-            placed = self._placed(frame, unit, self._list_height(), numbers=left > 0 and not self.numbered)
+            placed = self._placed(frame, unit, self._kept(), numbers=left > 0 and not self.numbered)
             numbered, before = self._numbers(placed), self.numbered
             self.numbered = numbered
             wanted = self._edges(placed, unit)
@@ -238,9 +241,30 @@ class _Letterer:
         return max(across, (box[3] - box[1]) / height if height else 0.0, 1e-6)
 
     def _frame(self, edges: Sequence[float]) -> tuple[float, Box]:
-        """Scale and frame for the lines with so many px free at the left, below, at the right and above; less at both
-        sides where nothing would be left for the lines."""
+        """Scale and frame for the lines and the list of numbers, below them or beside where they are larger so."""
+        self.beside = False
+        unit, frame = below = self._framed(edges)
+        width, height = self.room
+        if self.numbered and width and height and self._list_width() <= _MOST_LIST * width:
+            self.beside = True
+            unit, frame = self._framed(edges)
+            high = (frame[3] - frame[1]) / unit
+            if unit > _WORTH * below[0] or self._list_height() + 2 * MARGIN > high:
+                self.beside = False
+                unit, frame = below
+        self.wide = (frame[2] - frame[0]) / unit
+        return unit, frame
+
+    def _kept(self) -> tuple[float, float]:
+        """px of the frame that are kept for the list, below and at the right."""
+        return (0.0, self._list_width()) if self.beside and self.numbered else (self._list_height(), 0.0)
+
+    def _framed(self, edges: Sequence[float]) -> tuple[float, Box]:
+        """Scale and frame with so many px free at the left, below, at the right and above, and room for the list; less
+        at both sides where nothing would be left for the lines."""
         (left, below, right, above), (width, height) = edges, self.room
+        kept = self._kept()
+        below, right = below + kept[0], right + kept[1]
         x0, y0, x1, y1 = self.drawn
         unit = 1e-6
         if width:
@@ -252,11 +276,9 @@ class _Letterer:
             below, above = below * fits, above * fits
             unit = max(unit, (y1 - y0) / (height - below - above))
         short = min(self._list_width(), width or math.inf) - (x1 - x0) / unit - left - right
-        if short > 0:  # the longest line of the list is wider than the picture
+        if short > 0 and not self.beside:  # the longest line of the list is wider than the picture
             left, right = left + short / 2, right + short / 2
-        frame = (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
-        self.wide = (frame[2] - frame[0]) / unit
-        return unit, frame
+        return unit, (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
 
     def _edges(self, placed: Sequence[_Standing], unit: float) -> list[float]:
         """How many px are needed beyond the lines at the left, below, at the right and above."""
@@ -266,22 +288,25 @@ class _Letterer:
         below = max((0.0, *(y0 - b[1] for b in boxes)))
         right = max((0.0, *(b[2] - x1 for b in boxes)))
         above = max((0.0, *(b[3] - y1 for b in boxes)))
-        edges = [edge / unit + MARGIN for edge in (left, below, right, above)]
-        edges[1] += self._list_height()
-        return edges
+        return [edge / unit + MARGIN for edge in (left, below, right, above)]
 
     # ---- placing ----------------------------------------------------------------------------------------
 
     def _placed(
-        self, frame: Box | None, unit: float, listed: float = 0.0, numbers: bool = False, roughly: bool = False
+        self,
+        frame: Box | None,
+        unit: float,
+        listed: tuple[float, float] = (0.0, 0.0),
+        numbers: bool = False,
+        roughly: bool = False,
     ) -> list[_Standing]:
-        """All texts at the scale `unit`; the lowest `listed` px of the frame are kept for the list."""
+        """All texts at the scale `unit`; so many px of the frame below and at the right are kept for the list."""
         texts = [(i, item) for i, item in enumerate(self.drawing.items) if isinstance(item, Label | Dimension)]
         fixed = [self._fixed(i, item) for i, item in texts if _stands(item)]
         moving = [(i, item) for i, item in texts if not _stands(item)]
         if not moving:
             return fixed
-        limits = frame and (frame[0], frame[1] + listed * unit, frame[2], frame[3])
+        limits = frame and (frame[0], frame[1] + listed[0] * unit, frame[2] - listed[1] * unit, frame[3])
         waiting = [self._waiting(i, item, unit, numbers) for i, item in moving]
         lines, cloth = self._in_the_way(unit)
         width, height = self.room
@@ -410,7 +435,7 @@ class _Letterer:
 
     def _rows(self) -> list[list[tuple[int, float]]]:
         """The rows of the list: (item, where it begins in px)."""
-        width = self.wide - 2 * MARGIN
+        width = 0.0 if self.beside else self.wide - 2 * MARGIN
         rows: list[list[tuple[int, float]]] = []
         at = math.inf
         for index in self.numbered:
@@ -483,11 +508,15 @@ class _Letterer:
         size = self.theme.texts["small"].size
         em, rows = size * unit, self._rows()
         left = sum(self._lines_in(row) for row in rows)
+        low, begins = frame[1], frame[0] + MARGIN * unit
+        if self.beside:  # as high as the lines begin
+            low = frame[3] - (self._list_height() + 2 * MARGIN) * unit
+            begins = frame[2] - (self._list_width() - MARGIN) * unit
         for row in rows:
-            y = frame[1] + (MARGIN * 0.6 + (left - 1) * 1.45 * size + 0.7 * size) * unit
+            y = low + (MARGIN * 0.6 + (left - 1) * 1.45 * size + 0.7 * size) * unit
             left -= self._lines_in(row)
             for index, at in row:
-                x = frame[0] + (MARGIN + at + size * 0.7) * unit
+                x = begins + (at + size * 0.7) * unit
                 yield Written(
                     self.numbered[index],
                     "small",

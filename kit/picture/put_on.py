@@ -10,7 +10,9 @@ from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import Chain, at, away, beside, drawn, inside, length
 from kit.picture.drawing import Fill, FillRole, Item, Stroke
+from kit.picture.drawn_up import gathers
 from kit.picture.shut import FINE
+from kit.picture.tied import strip_cloth
 from kit.piece.allowance import hem_edges
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.double_dart import double_darts
@@ -39,7 +41,9 @@ def on_piece(flat: Flat, garment: Assembled) -> Iterator[Item]:
     yield from _folds(flat)
     yield from _double_darts(flat, garment)
     yield from _rows(flat, garment.pattern)
+    yield from gathers(flat, garment.pattern)
     yield Stroke(drawn(flat.ring, True), "edge", closed=True, name=f"{name}.{flat.side}")
+    yield from _bindings(flat, garment)
     yield from _bands(flat, garment)
     yield from _fastened(flat, garment)
 
@@ -94,6 +98,17 @@ def _rows(flat: Flat, pattern: Pattern) -> Iterator[Item]:
             row = _within(flat, chain, inset)
             if row:
                 yield Stroke(drawn(row), "old_row", name=run.said)
+
+
+def _bindings(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """The strips that edges are bound with, as wide as they show on either side."""
+    for op in of_kind(garment.pattern, "bind"):
+        strip = garment.pattern.strip(op.name)
+        for run in op.edges:
+            for chain in flat.run(garment.pattern, run) if run.piece == flat.piece.name else ():
+                ring = drawn([*chain, *reversed(_within(flat, chain, op.finished))], True)
+                yield Fill(ring, strip_cloth(strip), strip.name)
+                yield Stroke(ring, "edge", closed=True, name=strip.name)
 
 
 def _within(flat: Flat, chain: Chain, inset: float) -> Chain:
@@ -286,7 +301,7 @@ def _seam(op: Any, garment: Assembled, flat: Flat) -> list[tuple[Chain, Flat]]:
     at the end that stays open."""
     found: list[tuple[Chain, Flat]] = []
     for run in op.b:
-        owners = garment.of(run.piece)
+        owners = garment.of(run.piece, run.side)
         owner = flat if flat in owners else owners[-1] if owners else None
         if owner is not None:
             found += [(chain, owner) for chain in owner.run(garment.pattern, run)]

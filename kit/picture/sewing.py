@@ -26,9 +26,10 @@ from kit.picture.place import slant_of, strip_outline, widths_of
 from kit.picture.placed import Box, Placed, area_of, box_of, find
 from kit.picture.recut import recut_drawing
 from kit.picture.scene_signs import around, cut_mark, outside, press_items, turned_over
-from kit.picture.sewn_on import pin_items, thing_items
+from kit.picture.sewn_on import bound_items, pin_items, thing_items
 from kit.picture.stitching import row_items
 from kit.picture.strip_alone import strip_alone
+from kit.picture.strip_pieced import strip_pieced
 from kit.picture.tried_on import try_on_drawing
 from kit.piece.piece import Strip
 from kit.sewing.run import Run
@@ -74,12 +75,13 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     for number, p in enumerate(placed):
         covered = any(q.layer.trimmed for q in placed[number + 1 :])
         items.extend(layer_items(p, placed[:number], scene.folds if p is placed[-1] else (), covered))
+        items.extend(bound_items(p, pattern))
     if scene.strip:
         extra, window = _strip_items(scene, pattern, placed, window if placed else None)
         items.extend(extra)
         whole = whole if placed else window
     sewn_over = [
-        thing for thing in scene.things if thing.kind in ("zip", "zip_tape", "tower")
+        thing for thing in scene.things if thing.kind in ("zip", "zip_tape", "tower", "binding")
     ]  # rows show on their tapes
     for thing in sewn_over:
         items.extend(thing_items(thing, placed, pattern))
@@ -129,7 +131,8 @@ def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: B
     """The strip itself: laid at the focus, or on its own when no piece is shown."""
     if window is not None:
         return _strip_at(scene, pattern, placed), window
-    return strip_alone(pattern.strip(scene.strip), scene.shape or StripShape())
+    strip, shape = pattern.strip(scene.strip), scene.shape or StripShape()
+    return strip_pieced(strip, shape.pieced) if shape.pieced else strip_alone(strip, shape)
 
 
 def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item]:
@@ -141,18 +144,19 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
     p = find(placed, scene.focus, None)
     if p is None:
         return []
-    # How it lies follows from the new row: none, a loop along the seam, held at its two ends; a row inside the cloth
-    # (inset above 0), a tie lapped over the edge and sewn down; a row on the edge itself, a tie caught in the seam.
+    # How it lies follows from the new row: none, a loop along the seam, held at its two ends; a box, a tie lapped over
+    # the edge and sewn down; a row along the edge, a tie caught in the seam.
     path = path_of(pattern, scene.focus)
     lies = p.lay(path, scene.focus.side)
     middle = lies.length / 2
     inward = p.inward(path, scene.focus.side)
     foot, along = lies.at(middle), lies.tangent_at(middle)
     new = [row.inset for row in scene.rows if row.ink == "new"]
+    lapped = any(row.style == "box" for row in scene.rows if row.ink == "new")
     slant = slant_of(strip, pattern)
     if not new:
         outline = strip_outline(strip, foot - along * (strip.finished_length / 2), along, True)
-    elif new[0] > 0:
+    elif lapped:
         outline = strip_outline(strip, foot + inward * (2 * new[0]), inward * -1.0, True, slant)
     else:
         width = widths_of(p.piece)[scene.focus.edges[0]]
@@ -160,8 +164,8 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item
     ends = [row.run for row in scene.rows if row.ink == "new"]
     if len(ends) == 2:
         feet = [(each := p.lay(path_of(pattern, run), run.side)).at(each.length / 2) for run in ends]
-        lap = 2 * new[0] if new[0] > 0 else -widths_of(p.piece)[ends[0].edges[0]]
-        outline, foot = _arch(strip, feet, inward * (-1.0 if new[0] > 0 else 1.0), lap), feet[0]
+        lap = 2 * new[0] if lapped else -widths_of(p.piece)[ends[0].edges[0]]
+        outline, foot = _arch(strip, feet, inward * (-1.0 if lapped else 1.0), lap), feet[0]
     far = Point(*_middle(outline)) - foot
     named = foot + far.unit() * 12.0 if far.length > 12.0 else foot
     return [

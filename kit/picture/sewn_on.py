@@ -11,6 +11,7 @@ from kit.picture.fastener_signs import SIGNS, sign
 from kit.picture.place import polyline
 from kit.picture.placed import Box, Placed, find
 from kit.picture.scene_signs import seen_part
+from kit.sewing.places import inside
 from kit.sewing.run import Run
 from kit.sewing.scene import Thing
 from kit.sewing.spans import path_of
@@ -79,6 +80,15 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
         items += _teeth(line, thing.width * _TEETH, name)
     if thing.kind == "elastic":
         items += [Stroke((tick,), "symbol") for tick in _ticks(line, thing.width * 0.8, 6.0)]
+    return items
+
+
+def bound_items(p: Placed, pattern: Pattern) -> list[Item]:
+    """The bindings that a layer's edges are shut in by now."""
+    items: list[Item] = []
+    for run, wide in p.layer.bound:
+        thing = Thing("binding", run, inside(pattern, run, wide / 2), wide)
+        items += thing_items(thing, [p], pattern)
     return items
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from kit.geometry import Curve, Line, Point, Vector
 from kit.language import say
@@ -15,12 +16,18 @@ from kit.sewing.scene import StripShape
 _FOLDS = {"in_four": (-0.25, 0.0, 0.25)}
 """Where a strip is folded, as shares of its width off the middle; else along the middle."""
 _RIGHT = Vector(1.0, 0.0)
+LONGEST = 9.0
+"""Widths up to which a strip is drawn as long as it is; a longer one is broken, or its folds could not be seen."""
+BREAK = "break"
+"""The name of the gap where a piece of a long strip is left out."""
 BECOMES = "becomes"
 """The name of the arrow from what is cut to what is made: no pressing arrow."""
 
 
 def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
-    """The strip as cut, from its wrong side, and below it what is made of it; and the box around both."""
+    """The strip as cut, from its wrong side, and below it what is made of it; and the box around both. A long one is
+    shown without its middle."""
+    whole, strip = strip, _shortened(strip)
     gap = max(strip.length, strip.width) * 0.14
     cut = strip_outline(strip, Point(0.0, 0.0), _RIGHT, False)
     items: list[Item] = [Fill(cut, "wrong_side", strip.name), Stroke(cut, "edge", closed=True, name=strip.name)]
@@ -30,12 +37,35 @@ def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
     low = -strip.width / 2 - gap - deep
     made, drawn = (_tube if shape.tube else _made)(strip, shape, low, low + deep)
     items += drawn
+    if strip is not whole:
+        items += _broken(strip, strip.width / 2, -strip.width / 2) + _broken(strip, low + deep, low)
     down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
     items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "symbol", arrow="end", name=BECOMES))
     above, below = strip.width / 2 + gap * 0.35, low - gap * 0.35
     items.append(Label(say("picture.strip_as_cut", strip=strip.title), Point(strip.length / 2, above), "name"))
     items.append(Label(say(f"picture.strip_{_called(strip, shape)}"), Point(strip.length / 2, below), "name"))
     return items, grown(box_of(cut + made), gap * 0.8)
+
+
+def _shortened(strip: Strip) -> Strip:
+    """The strip as long as it is drawn: no more than `LONGEST` widths; what is made of it is as much shorter."""
+    off = strip.length - LONGEST * strip.width
+    if off <= 0.0:
+        return strip
+    return replace(strip, length=strip.length - off, finished_length=max(strip.finished_length - off, 0.0))
+
+
+def _broken(strip: Strip, high: float, low: float) -> list[Item]:
+    """The gap in a strip between two levels: two edges torn alike, slightly bent."""
+    x, wide = strip.length * 0.62, strip.width * 0.22
+    over = (high - low) * 0.12
+    lean = strip.width * 0.16
+    level = [low - over, low + (high - low) * 0.3, low + (high - low) * 0.7, high + over]
+    line = [Point(x + lean * step, y) for step, y in zip((-0.5, 0.9, -0.9, 0.5), level, strict=True)]
+    other = [point + _RIGHT * wide for point in line]
+    ground = polyline([*line, *reversed(other), line[0]])
+    tears = (polyline(line), polyline(other))
+    return [Fill(ground, "frame", BREAK), *(Stroke(tear, "guide", name=BREAK) for tear in tears)]
 
 
 def _called(strip: Strip, shape: StripShape) -> str:

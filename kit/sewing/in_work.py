@@ -109,7 +109,20 @@ class _Look:
             mine |= {edge for run in self.operation.runs() if run.piece == piece.name for edge in run.edges}
         lies = tuple(lie for lie in self._lies(piece.name, side) if lie.edge not in mine)
         shut = tuple(dict.fromkeys((*layer.shut, *self.lying.shut(piece, side))))
-        return replace(layer, lies=lies, shut=shut, fused=layer.fused or self.lying.fused(piece.name))
+        bound = (*layer.bound, *self._bound(piece.name, side))
+        return replace(layer, lies=lies, shut=shut, fused=layer.fused or self.lying.fused(piece.name), bound=bound)
+
+    def _bound(self, piece: str, side: Side) -> tuple[tuple[Run, float], ...]:
+        """The edges of one half that are bound by now."""
+        found: list[tuple[Run, float]] = []
+        for each in self.lying.state.bound:
+            halves = sides_of(self.pattern, each.run) if each.run.piece == piece else ()
+            found += [(replace(each.run, side=half), each.wide) for half in halves if self._of(half, piece, side)]
+        return tuple(found)
+
+    def _of(self, half: Side, piece: str, side: Side) -> bool:
+        """Whether a half belongs to what a layer of another half shows: a piece on the fold lies there whole."""
+        return half == side or bool(self.pattern.piece(piece).fold)
 
     def _lies(self, piece: str, side: Side) -> tuple[EdgeLie, ...]:
         if (piece, side) not in self.known:

@@ -49,6 +49,11 @@ def operations(pattern: Order) -> Iterator[tuple[Any, Operation]]:
                 yield record, operation.entire
 
 
+def of_kind(pattern: Order, *kinds: str) -> list[Any]:
+    """The operations of some kinds, in sewing order."""
+    return [operation for _, operation in operations(pattern) if operation.kind in kinds]
+
+
 def crossed(state: State, operation: Operation, pattern: Cut) -> tuple[Diagnostic, ...]:
     """Seams that the operation runs into while they still wait for the iron, or for a row that finishes them."""
     if not operation.crosses:

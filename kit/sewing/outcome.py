@@ -48,6 +48,14 @@ class Turned:
 
 
 @dataclass(frozen=True)
+class Bound:
+    """A run is shut in a strip that shows `wide` mm wide on both sides of the cloth."""
+
+    run: Run
+    wide: float
+
+
+@dataclass(frozen=True)
 class Hung:
     """A band that hangs on a garment: its runs, and the garment's, in the order in which they lie along it."""
 
@@ -62,8 +70,8 @@ class Effect:
     `facts` that hold from now on and `undone` ones that no longer do; `also` {what: the name under which every such
     fact holds from now on as well}; `inside_out` and `right_side_out` pieces; `laid`
     pairs of a run and the place of another piece that it is sewn onto (a pocket on its mark); `turned` what lies folded
-    over to the wrong side from now on; `hung` bands that hang on the garment; `refit` the draft that counts from now
-    on, and the one until now."""
+    over to the wrong side from now on, `bound` what is shut in a binding; `hung` bands that hang on the garment;
+    `refit` the draft that counts from now on, and the one until now."""
 
     made: tuple[str, ...] = ()
     attached: Mapping[str, int] = field(default_factory=dict)
@@ -77,6 +85,7 @@ class Effect:
     right_side_out: tuple[str, ...] = ()
     laid: tuple[tuple[Run, Run], ...] = ()
     turned: tuple[Turned, ...] = ()
+    bound: tuple[Bound, ...] = ()
     hung: tuple[Hung, ...] = ()
     refit: Refit | None = None
 

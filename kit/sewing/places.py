@@ -5,9 +5,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, cast
 
 from kit.geometry import Path, parallel
+from kit.piece.piece import Side
+from kit.sewing.base import both, over_the_fold, row_of
+from kit.sewing.before import state_before
 from kit.sewing.facts import facts_of as facts_of
 from kit.sewing.facts import half_facts as half_facts
 from kit.sewing.facts import lacking as lacking
@@ -23,21 +26,25 @@ from kit.sewing.spans import runs_opposed, touching
 from kit.sewing.state import Done, EdgeKey
 from kit.sewing.trouble import refuse as refuse
 from kit.sewing.vocabulary import (
+    Asked,
     Case,
     Closing,
     Cut,
     KitError,
+    Place,
     Run,
     Sentence,
     State,
     both_sides,
     neighbours,
     path_of,
+    read_by,
     run_length,
     sides_of,
     spans,
 )
 
+_HALVES: tuple[Side, ...] = ("left", "right")
 NARROWEST_GAP = 25.0
 """mm of gap through which a small piece can still be turned (common practice, no source)."""
 
@@ -48,8 +55,11 @@ def part(pattern: Cut, run: Run, start: float, end: float) -> Run:
     return replace(run, start=low + max(start, 0.0), end=low + min(end, size))
 
 
-def on_both(pattern: Cut, a: Run, b: Run, stretch: tuple[float, float]) -> tuple[Run, Run]:
-    """The stretch (start, end) in mm along `a` on each of two runs that meet."""
+def on_both(pattern: Cut, a: Run, b: Run, stretch: tuple[float, float], half: Side | None = None) -> tuple[Run, Run]:
+    """The stretch (start, end) in mm along `a` on each of two runs that meet; of one `half` of both alone where that
+    is told."""
+    if half is not None:
+        a, b = replace(a, side=half), replace(b, side=half)
     start, end = stretch
     far = run_length(pattern, b)
     low, high = (far - end, far - start) if runs_opposed(pattern, a, b) else (start, end)
@@ -171,6 +181,66 @@ def alike(pattern: Cut, runs: Iterable[Run]) -> tuple[Sentence, ...]:
     """The closing sentence when there are two of everything: no piece is one cloth across both halves."""
     found = tuple(runs)
     return both_sides(pattern, found) if all(pattern.piece(run.piece).cut.mirrored for run in found) else ()
+
+
+def half_of(*names: str) -> Any:
+    """The one half, as text, that an opening written for one of the fields `names` is left on although the seam is
+    sewn on both; "" where there is none."""
+
+    def read(given: Any, asked: Asked, name: str) -> str:
+        side = next((each.side for each in map(asked.given.get, names) if isinstance(each, Run | Place)), None)
+        rows = (asked.read["a"], asked.read["b"])
+        both = all(len(row) == 1 and len(sides_of(asked.reader.cut, row[0])) == 2 for row in rows)
+        return side if side and both else ""
+
+    return read_by(read, "", way="none", held="")
+
+
+def side_of(half: str) -> Side | None:
+    """The half that `half_of` keeps as text."""
+    return cast("Side", half) if half else None
+
+
+def two_rows(pattern: Cut, made: Any, *names: str) -> tuple[Sentence, ...]:
+    """The closing sentence where the left and the right half are two rows by the time of an operation, which of the
+    fields `names` it is sewn along: not where a seam joins them to one row, nor over a fold. An opening on one half
+    is left there only."""
+    runs = tuple(run for name in names for run in row_of(getattr(made, name)))
+    if any(over_the_fold(pattern, run) for run in runs) or not both_sides(pattern, runs):
+        return ()
+    found = state_before(pattern, made)
+    rows = [tuple(replace(run, side=side) for run in runs if side in sides_of(pattern, run)) for side in _HALVES]
+    if len(free_ends(found, pattern, runs)) < sum(len(free_ends(found, pattern, row)) for row in rows):
+        return ()
+    return both_but_open(pattern, runs, open_half(made))
+
+
+def open_half(made: Any) -> str:
+    """The half that an opening or gap of an operation lies on alone; "" where it has none, or on both."""
+    gap = getattr(made, "gap", None)
+    return getattr(made, "half", "") or (gap.side or "" if isinstance(gap, Run) else "")
+
+
+def both_but_open(pattern: Cut, runs: Iterable[Run], half: str) -> tuple[Sentence, ...]:
+    """The closing sentence of a row on both halves that is left open on one of them."""
+    found = both_sides(pattern, runs)
+    return (Sentence(f"both_sides_open_{half}", {}),) if found and half else found
+
+
+def in_two_rows(*names: str) -> Telling:
+    """`two_rows` for the fields of those names, as one of an operation's `says`."""
+    return lambda made, pattern: two_rows(pattern, made, *names)
+
+
+def both_open(*names: str) -> Telling:
+    """`both` for the fields of those names, for a seam that may be left open on one half."""
+
+    def told(made: Any, pattern: Cut) -> tuple[Sentence, ...]:
+        found = both(*names)(made, pattern)
+        runs = (run for name in names for run in row_of(getattr(made, name)))
+        return both_but_open(pattern, runs, open_half(made)) if found else ()
+
+    return told
 
 
 def alike_of(*names: str) -> Telling:

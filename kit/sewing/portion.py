@@ -107,7 +107,7 @@ class Portion(Operation):
             return getattr(found, name) if now else getattr(Effect(), name)
 
         early = {"made", "attached", "inside_out", "laid"}
-        late = {"faced", "right_side_out", "unpressed", "pressed", "turned", "hung"}
+        late = {"faced", "right_side_out", "unpressed", "pressed", "turned", "bound", "hung"}
         parts = {name: part(name, name in early) for name in early | late}
         # The runs hang together, and wait: for the rows that are left rather than for the iron.
         if not self.begins:

@@ -96,11 +96,13 @@ class Reader:
             for other in others:
                 whole = self.cut.piece(run.piece).sides
                 theirs = self.cut.piece(other.piece).sides
-                if run.side and other.side is None and len(theirs) == 2 and len(whole) == 2:
+                row = first if run in first else second
+                both = {each.side for each in row if each.piece == run.piece} >= {"left", "right"}
+                if run.side and not both and other.side is None and len(theirs) == 2 and len(whole) == 2:
                     raise KitError(
                         f"{run.said} is one side only, but {other.said} means both.",
                         where=where,
-                        do=f"Write {other.piece}.{run.side}.{' + '.join(other.edges)}.",
+                        do="Write " + " + ".join(f"{other.piece}.{run.side}.{edge}" for edge in other.edges) + ".",
                     )
         return first, second
 

@@ -207,7 +207,8 @@ class Run(Edges):
             if each.start is not None or each.end is not None:
                 raise KitError(
                     f"{self.said} and {other.said}: only whole edges are joined into one run.",
-                    do="Join the edges first, then take the part: (front.underarm + front.side).between(...).",
+                    do="Join the edges first, then take the part: "
+                    f"({_written(self)} + {_written(other)}).between(...).",
                 )
         if isinstance(other, Chain) or (self.piece, self.side) != (other.piece, other.side):
             return chain_of((self,), other)
@@ -379,18 +380,36 @@ def chain_of(runs: tuple[Run, ...], other: Run | Chain) -> Chain:
             if not piece.fold:
                 raise KitError(
                     f"{run.said} means both halves, but {near[0].said} is one side only.",
-                    do=f"Write {run.piece}.{halves[0]}.{' + '.join(run.edges)}.",
+                    do=f"Write {_written(replace(run, side=halves[0]))}.",
                 )
             before = rows[number - 1].side if number else None
             first: Side = before or ("left" if near[-1].side == "right" else "right")
             second: Side = "left" if first == "right" else "right"
             found += [replace(run, side=first), replace(run, side=second)]
+        elif found and _runs_on(found[-1], run):
+            found[-1] = replace(found[-1], edges=found[-1].edges + run.edges)
         else:
             found.append(run)
     if len(set(found)) < len(found):
         raise KitError(f"an edge is named twice in {' + '.join(run.said for run in found)}.", do="Name each edge once.")
     _, ways = chained([run._line() for run in found])
     return Chain(tuple(found), ways)
+
+
+def _runs_on(run: Run, other: Run) -> bool:
+    """Whether the other is what comes next on the same half of the same cloth: one run, with no seam between."""
+    if (run.piece, run.side) != (other.piece, other.side) or set(run.edges) & set(other.edges):
+        return False
+    names = [edge.name for edge in run._piece().edges]
+    apart = abs(names.index(run.edges[-1]) - names.index(other.edges[0]))
+    return apart in (1, len(names) - 1) and all(each.start is None and each.end is None for each in (run, other))
+
+
+def _written(line: Edges) -> str:
+    """Edges as an author writes them: `front.left.bottom + front.left.side`."""
+    runs = line.runs if isinstance(line, Chain) else (line,)
+    side = {run: f"{run.side}." if run.side else "" for run in runs if isinstance(run, Run)}
+    return " + ".join(f"{run.piece}.{half}{edge}" for run, half in side.items() for edge in run.edges)
 
 
 def place_on(line: Edges, given: At, where: str) -> float:

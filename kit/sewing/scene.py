@@ -86,7 +86,8 @@ class Layer:
     tube, and `place` is the line on the layer `on` that its outline lies on (a pocket's). Allowances `trimmed` are cut
     back in this step to that many mm, those `creased` end at a fold so far outside their stitch line: (run, mm). Where
     a seam opened out is pressed to one side, `lain` mm of it lie over this piece (0: none on this one); None where each
-    allowance lies back on its own piece."""
+    allowance lies back on its own piece. `bound` are its edges that are shut in a binding by now: (run, mm that it
+    shows)."""
 
     run: Run
     up: Face = "right"
@@ -105,6 +106,7 @@ class Layer:
     trimmed: tuple[tuple[Run, float], ...] = ()
     creased: tuple[tuple[Run, float], ...] = ()
     lain: float | None = None
+    bound: tuple[tuple[Run, float], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -211,7 +213,7 @@ class StripShape:
     `tube`: it lies folded in two, right sides together, as wide as half of what is cut, its row (new, or `old`) `seam`
     mm from the raw edges, which are trimmed to `back` mm there and to `back_end` across its end (0: not at all), the
     `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of
-    its short ones."""
+    its short ones. `pieced`: two of its lengths are being joined, as "bias" ends, "corner" on corner or "straight"."""
 
     slant: float = 0.0
     rows: tuple[tuple[Literal["open", "fold"], float], ...] = ()
@@ -223,6 +225,7 @@ class StripShape:
     old: bool = False
     hem: float = 0.0
     hem_ends: int = 0
+    pieced: str = ""
 
 
 @dataclass(frozen=True)

@@ -16,7 +16,7 @@ from kit.sewing import stretches
 from kit.sewing.cut import Cut
 from kit.sewing.joins import EdgeKey as EdgeKey
 from kit.sewing.joins import Join, joins_of
-from kit.sewing.outcome import Fact, How, Hung, Outcome, Turned
+from kit.sewing.outcome import Bound, Fact, How, Hung, Outcome, Turned
 from kit.sewing.refit import Refit
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, corner, minus, neighbours, sides_of, spans
@@ -40,8 +40,8 @@ class State:
     place of another; `fused` pieces; `made` strips and how many of each are `attached`; `handled` pieces; `facts` that
     hold (see `outcome.Fact`), those of stretches that lie at an edge ("faced") or whose seam waits for the iron
     ("unpressed") among them; `inside_out` pieces that lie wrong side out; `turned` what lies folded over to the wrong
-    side; `hung` bands that hang on the garment; `refits` what try-ons have changed of the cloth since it was cut, in
-    their order."""
+    side, `bound` what is shut in a binding; `hung` bands that hang on the garment; `refits` what try-ons have changed
+    of the cloth since it was cut, in their order."""
 
     closed: tuple[Done, ...] = ()
     joins: frozenset[Join] = frozenset()
@@ -53,6 +53,7 @@ class State:
     facts: frozenset[Fact] = frozenset()
     inside_out: frozenset[str] = frozenset()
     turned: tuple[Turned, ...] = ()
+    bound: tuple[Bound, ...] = ()
     hung: tuple[Hung, ...] = ()
     refits: tuple[Refit, ...] = ()
 
@@ -193,6 +194,7 @@ class State:
             facts=stretches.without(facts | set(_told(pattern, "unpressed", waiting)), ironed),
             inside_out=(self.inside_out | set(effect.inside_out)) - set(effect.right_side_out),
             turned=self.turned + effect.turned,
+            bound=self.bound + effect.bound,
             hung=self.hung + effect.hung,
             refits=self.refits if effect.refit is None else (*self.refits, effect.refit),
         )

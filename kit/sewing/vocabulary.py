@@ -49,7 +49,7 @@ from kit.sewing.operation import (
     shown,
     taken,
 )
-from kit.sewing.outcome import Closing, Effect, Fact, Turned, Uses
+from kit.sewing.outcome import Bound, Closing, Effect, Fact, Turned, Uses
 from kit.sewing.reading import DEEPEST_HEM, FINISHES
 from kit.sewing.rules import (
     Asking,
@@ -88,6 +88,7 @@ __all__ = [
     "Path",
     "Value",
     "Turned",
+    "Bound",
     "Diagnostic",
     "measured",
     "message",

@@ -335,7 +335,7 @@ async function offline() {
   }
 }
 
-let engine;
+let engine, kept_offline;
 
 async function start() {
   const found = await fetch(`${here}page.json`);
@@ -347,7 +347,10 @@ async function start() {
   speak();
   wire();
   engine = new Engine(`${here}worker.js`, {
-    ready: (seconds) => (document.documentElement.dataset.started = seconds.map((each) => each.toFixed(2)).join(" ")),
+    ready: (seconds) => {
+      document.documentElement.dataset.started = seconds.map((each) => each.toFixed(2)).join(" ");
+      if (!kept_offline) kept_offline = offline(); // not before: what it loads would stand in the way
+    },
     failed,
     stopped,
   });
@@ -365,7 +368,6 @@ async function start() {
     return { step, values };
   };
   begin();
-  await offline();
 }
 
 start().catch((error) => console.error(error));

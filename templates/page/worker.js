@@ -1,44 +1,32 @@
 // The engine of the lesson: Python in a web worker. It is sent {id, text} and answers {id, text}; the first thing it
 // says is {ready, seconds} or {failed}. Nothing is fetched but the files beside it.
 import { loadPyodide } from "./pyodide.mjs";
+import { aside, bytes, flowing, here, keep, text } from "./files.js";
 
-const here = new URL("./", self.location.href).href;
-
-// The large file comes packed, whatever the host does about compression.
+// Python asks for its files by these names; they travel packed, whatever the host does about compression.
 const plain = self.fetch.bind(self);
+const library = aside("python.zip");
+const bundle = aside("kit.zip");
 self.fetch = async (asked, options) => {
   const address = typeof asked === "string" ? asked : asked.url ?? String(asked);
-  if (!address.endsWith("pyodide.asm.wasm")) return plain(asked, options);
-  const packed = await plain(address + ".gz", options);
-  if (!packed.ok) return packed;
-  const stream = packed.body.pipeThrough(new DecompressionStream("gzip"));
-  return new Response(stream, { headers: { "Content-Type": "application/wasm" } });
+  if (address === `${here}pyodide.asm.wasm`) return flowing("pyodide.asm.wasm");
+  if (address === `${here}python.zip`) return library;
+  return plain(asked, options);
 };
-
-async function bytes(name) {
-  const found = await plain(here + name);
-  if (!found.ok) throw new Error(name);
-  return found.arrayBuffer();
-}
 
 let answer = null;
 
 async function start() {
   const began = performance.now();
-  const [kit, lesson, lock, options] = await Promise.all([
-    bytes("kit.zip"),
-    bytes("lesson.zip"),
-    bytes("lock.json"),
-    bytes("engine.json"),
-  ]);
-  const text = new TextDecoder();
+  const [lesson, lock, options] = await Promise.all([bytes("lesson.zip"), text("lock.json"), text("engine.json")]);
   const pyodide = await loadPyodide({
     indexURL: here,
     stdLibURL: here + "python.zip",
-    lockFileContents: text.decode(lock),
+    lockFileContents: lock,
     packageBaseUrl: here,
   });
   const core = performance.now();
+  const kit = await (await bundle).arrayBuffer();
   pyodide.unpackArchive(kit, "zip", { extractDir: "/kit" });
   pyodide.unpackArchive(lesson, "zip", { extractDir: "/lesson" });
   const make = pyodide.runPython(`
@@ -57,9 +45,10 @@ def make(options):
     return engine.answer
 make
 `);
-  answer = make(text.decode(options));
+  answer = make(options);
   const now = performance.now();
   self.postMessage({ ready: true, seconds: [(core - began) / 1000, (now - core) / 1000] });
+  setTimeout(keep, 3000);
 }
 
 const started = start().catch((error) => {

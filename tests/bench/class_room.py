@@ -146,9 +146,17 @@ async def measure(room: Room, count: int, engine: int, seconds: float) -> None:
     edition = re.search(r"edition-[0-9a-f]+", text)
     assert edition is not None
     scripts = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css", "page.json")
-    python = ("kit.zip", "python.zip", "lesson.zip", "lock.json", "engine.json", "pyodide.mjs", "pyodide.asm.mjs")
+    python = (
+        "kit.zip.lzma",
+        "python.zip.lzma",
+        "lesson.zip",
+        "lock.json",
+        "engine.json",
+        "pyodide.mjs",
+        "pyodide.asm.mjs",
+    )
     own = 'data-own="yes"' in text
-    names = (*scripts, *((*python, "pyodide.asm.wasm.gz") if own else ()))
+    names = (*scripts, *((*python, "pyodide.asm.wasm.lzma") if own else ()))
     files = [f"/{edition[0]}/{name}" for name in names]
 
     async def come(page: Page) -> tuple[float, int]:

@@ -250,7 +250,7 @@ def test_a_device_works_the_lesson_itself_and_the_room_when_it_cannot(
         student.set("hem_drop", 120)
         student.shows("hem_drop", "12 cm")
         assert student.troubles == []
-        student.page.route("**/python.zip", lambda route: route.abort())  # part of it cannot be had any more
+        student.page.route("**/python.zip.lzma", lambda route: route.abort())  # part of it cannot be had any more
         student.page.reload()
         student.page.wait_for_function("() => document.documentElement.dataset.engine === 'room'")
         student.shows("hem_drop", "12 cm")

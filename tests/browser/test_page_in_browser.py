@@ -8,8 +8,10 @@ core of the browser's Python comes through npm; only where npm cannot be reached
 from __future__ import annotations
 
 import functools
+import gzip
 import http.server
 import json
+import lzma
 import re
 import shutil
 import sys
@@ -122,11 +124,44 @@ def test_it_starts_and_says_nothing_wrong(reader: Reader) -> None:
 
 def test_nothing_is_compiled_in_the_page(folder: Path) -> None:
     """Every module travels as bytecode of the browser's Python: PEP 552, unchecked."""
-    for name in ("kit.zip", "python.zip"):
-        files = unpacked(next(folder.glob(f"edition-*/{name}")).read_bytes())
+    for name in ("kit.zip.lzma", "python.zip.lzma"):
+        files = unpacked(lzma.decompress(next(folder.glob(f"edition-*/{name}")).read_bytes()))
         heads = {data[:8] for file, data in files.items() if file.endswith(".pyc")}
         assert len(heads) == 1 and heads.pop()[4:] == b"\1\0\0\0"
         assert not [file for file in files if file.endswith(".py")]
+
+
+def test_a_visit_loads_each_file_once_and_little(folder: Path, browser: Browser) -> None:
+    """The offline copy takes what the page has loaded; all of it is five million bytes where a host packs scripts."""
+    asked: list[str] = []
+
+    class Counting(Quiet):
+        def send_head(self) -> Any:
+            asked.append(self.path)
+            return super().send_head()
+
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Counting, directory=str(folder)))
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    reader = Reader(browser, f"http://127.0.0.1:{server.server_port}/")
+    try:
+        reader.page.wait_for_selector("html[data-kept]", state="attached")
+        large = [path.rsplit("/", 1)[-1] for path in asked if path.endswith((".lzma", ".asm.mjs"))]
+        assert sorted(large) == ["kit.zip.lzma", "pyodide.asm.mjs", "pyodide.asm.wasm.lzma", "python.zip.lzma"]
+        files = [path for path in folder.rglob("*") if path.is_file() and path.name != "notices.txt"]
+        assert sum(len(gzip.compress(path.read_bytes(), 9)) for path in files) < 5_000_000
+        reader.page.wait_for_function(  # what was unpacked is kept
+            "async () => { for (const n of await caches.keys()) if (n.endsWith(' unpacked'))"
+            " return (await (await caches.open(n)).keys()).length === 3 }"
+        )
+        before = len(asked)
+        reader.page.reload()
+        reader.settled()
+        assert not [path for path in asked[before:] if path.endswith((".lzma", ".mjs"))]
+        assert reader.errors == []
+    finally:
+        reader.context.close()
+        server.shutdown()
+        server.server_close()
 
 
 def test_a_slider_moves_picture_numbers_and_exercise(reader: Reader) -> None:

@@ -5,10 +5,13 @@ from __future__ import annotations
 import ast
 import io
 import json
+import lzma
+import shutil
 import subprocess
 import sys
 import zipfile
 from pathlib import Path
+from random import Random
 
 import nbformat
 import pytest
@@ -18,6 +21,7 @@ from kit.live.class_source import class_source
 from kit.page import build, core
 from kit.page.bundle import kit_files, modules, stripped, zipped
 from kit.page.icons import icon
+from kit.page.packed import packed, unpacked_size
 from kit.page.standard_library import standard_library
 
 ROOT = Path(__file__).parents[2]
@@ -61,6 +65,62 @@ def test_only_what_is_needed(files: dict[str, bytes]) -> None:
         kit_files(["xx"])
 
 
+def test_what_is_packed_is_whole_and_kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("LESSONKIT_CACHE", str(tmp_path))
+    data = bytes(range(256)) * 400
+    made = packed(data)
+    assert lzma.decompress(made) == data and unpacked_size(made) == len(data) and len(made) < 2000
+    (kept,) = tmp_path.iterdir()
+    kept.write_bytes(made[:-20])
+    assert packed(data) == made == kept.read_bytes()
+
+
+def test_the_page_unpacks_it(tmp_path: Path) -> None:
+    """The page's own script, run by Node.js, against Python's liblzma, however the bytes arrive."""
+    node = shutil.which("node")
+    if node is None:
+        pytest.skip("Node.js is not here")
+    random = Random(7)
+    some = bytes(random.choice(b"abc \n") for _ in range(20_000))
+    whole = [b"", b"x", some, random.randbytes(30_000), some[:5000] + bytes(90_000) + some[300:9000]]
+    whole += [Path(build.__file__).read_bytes() * 3]
+    for number, data in enumerate(whole):
+        (tmp_path / f"{number}.lzma").write_bytes(packed(data))
+        (tmp_path / f"{number}.raw").write_bytes(data)
+    shutil.copyfile(ROOT / "templates" / "page" / "unpack.js", tmp_path / "unpack.mjs")
+    (tmp_path / "try.mjs").write_text(_UNPACKS)
+    ran = subprocess.run([node, "try.mjs", str(len(whole))], cwd=tmp_path, capture_output=True, text=True, timeout=60)
+    assert ran.returncode == 0, ran.stderr
+    assert json.loads(ran.stdout) == [[True, True, True, "what was loaded is damaged"]] * len(whole)
+
+
+_UNPACKS = """
+import { readFileSync } from "node:fs";
+import { Unpacker } from "./unpack.mjs";
+const told = [];
+for (let i = 0; i < Number(process.argv[2]); i++) {
+  const packed = readFileSync(`${i}.lzma`), raw = readFileSync(`${i}.raw`);
+  const row = [];
+  for (const step of [1, 777, 1 << 20]) {
+    const one = new Unpacker(), parts = [];
+    for (let at = 0; at < packed.length; at += step) parts.push(Buffer.from(one.push(packed.subarray(at, at + step))));
+    parts.push(Buffer.from(one.end()));
+    row.push(Buffer.compare(Buffer.concat(parts), raw) === 0);
+  }
+  try {
+    const one = new Unpacker();
+    one.push(packed.subarray(0, i ? packed.length >> 1 : 9));
+    one.end();
+    row.push("taken");
+  } catch (error) {
+    row.push(error.message);
+  }
+  told.push(row);
+}
+console.log(JSON.stringify(told));
+"""
+
+
 def test_the_same_bytes_each_time(files: dict[str, bytes]) -> None:
     assert zipped(files) == zipped(dict(reversed(list(files.items()))))
 
@@ -94,6 +154,9 @@ def test_the_library_keeps_what_is_reached() -> None:
         names = set(archive.namelist())
     assert {"json/__init__.py", "json/scanner.py", "re/_casefix.py", "pyodide/__init__.py"} <= names
     assert not {"json/tool.py", "pdb.py", "argparse.py"} & names
+    made = standard_library(whole.getvalue(), {"kit/a.py": b"import json\n"}, ["argparse", "not_there"])
+    with zipfile.ZipFile(io.BytesIO(made)) as archive:
+        assert set(archive.namelist()) - names == {"argparse.py"}  # what the trial loaded comes along
 
 
 def build_encodings() -> list[str]:
@@ -154,7 +217,7 @@ def test_steps_that_do_not_end_are_said(files: dict[str, bytes], monkeypatch: py
 def test_the_offline_copy_is_the_paths_own_and_fresh(tmp_path: Path) -> None:
     build._write(tmp_path, {"a.js": b"1", "notices.txt": b""}, "Pebble top", ("en",), ())
     script = (tmp_path / "sw.js").read_text("utf-8")
-    assert "registration.scope" in script and 'cache: "reload"' in script and "pebble" not in script.lower()
+    assert "registration.scope" in script and ': "reload"' in script and "pebble" not in script.lower()
     build._check_free(tmp_path)
 
 

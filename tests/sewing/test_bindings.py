@@ -479,3 +479,52 @@ def test_the_binding_lies_on_both_sides_of_the_edge():
     assert shapes.bound().at(-1.0) == ("binding", "binding", "garment", "binding", "binding")
     assert shapes.bound_double().at(-1.0) == ("binding", "binding", "garment") + ("binding",) * 4
     assert shapes.casing("elastic").at(0.0) == ("garment", "elastic", "garment")
+
+
+# ---- ties under a binding ----------------------------------------------------------------------------------------
+
+
+TIE = Strip("tie", "Tie", 400, 60, 2, finished_length=380, finished_width=15, fold="in_four")
+
+
+def _tied(make, panel, tie, bias, bound=True):
+    make.fold_strip(tie, ends=1 * cm)
+    make.attach_strip(tie, panel.top, at=7 * cm, method="caught")
+    if bound:
+        make.bind(panel.top, strip=bias, finished=6 * mm)
+
+
+def test_a_tie_on_an_edge_without_allowance_is_basted_on_the_cloth(sewn, bib):
+    found = sewn(bib, lambda make, **p: _tied(make, p["panel"], p["tie"], p["bias"], False), strips=(BIAS, TIE))
+    assert found.last.sentences(found.pattern)[1].key == "attach_strip.caught.sew_edge"
+    (row,) = found.last.scenes(found.pattern)[0].rows
+    assert row.inset > 0 and row.style == "baste", "a row outside the cloth holds nothing"
+
+
+def test_a_tie_that_is_caught_is_brought_out_over_the_binding(sewn, bib):
+    """Laid inwards and bound over, it would come out from under the binding on the inner side."""
+    found = sewn(bib, lambda make, **p: _tied(make, p["panel"], p["tie"], p["bias"]), strips=(BIAS, TIE))
+    assert found.codes == []
+    keys = [sentence.key for sentence in found.last.sentences(found.pattern)]
+    assert keys.index("bind.ties_out") > keys.index("bind.last_machine")
+    first, _, last = found.last.scenes(found.pattern)
+    assert any(thing.kind == "caught" for thing in first.things)
+    assert last.strip == "tie" and last.rows[0].style == "box" and last.layers[0].bound
+
+
+def test_without_a_tie_nothing_is_brought_out(sewn, bib):
+    found = sewn(bib, lambda make, **p: make.bind(p["panel"].top, strip=p["bias"], finished=6 * mm), strips=(BIAS,))
+    assert "bind.ties_out" not in [sentence.key for sentence in found.last.sentences(found.pattern)]
+    assert len(found.last.scenes(found.pattern)) == 2
+
+
+def test_an_edge_that_is_bound_stays_bound_in_later_pictures(sewn, bib):
+    from kit.sewing.in_work import shown_scenes
+
+    def write(make, panel, bias):
+        make.bind(panel.top, strip=bias, finished=6 * mm)
+        make.hem(panel.hem, first=1 * cm, second=2 * cm)
+
+    found = sewn(bib, write, strips=(BIAS,))
+    (scene, *_) = shown_scenes(found.pattern, found.last)
+    assert {(run.edges, wide) for run, wide in scene.layers[0].bound} == {(("top",), 6.0)}

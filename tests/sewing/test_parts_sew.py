@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
+from kit.errors import KitError
 from kit.piece.piece import CutPlan, Mark
 from kit.proof import prove
 from kit.sewing.lying import Lying
@@ -111,3 +113,56 @@ def test_an_edge_lies_stretch_by_stretch(sewn, vest):
         (300.0, 400.0, "turned"),
     ]
     assert [lie.row for lie in lies] == [0.0, 0.0, 0.0, 3.0]  # the hem's row, 2 mm from its inner fold
+
+
+def test_a_ring_named_over_the_fold_edge_by_edge_is_one_line(garments):
+    """What runs round a piece on the fold, from its centre down one half and up the other."""
+    from kit.sewing.handle import PieceHandle
+
+    piece = garments.polygon(
+        "front",
+        [(0, 0), (150, 0), (150, -200), (0, -200)],
+        {"top": 10, "side": 10, "hem": 10, "centre": 0},
+        cut=CutPlan(fold="centre"),
+    )
+    front = PieceHandle(piece)
+    left, right = front.left, front.right
+    ring = left.top + left.side + left.hem + right.hem + right.side + right.top
+    assert [(run.side, run.edges) for run in ring.runs] == [
+        ("left", ("top", "side", "hem")),
+        ("right", ("hem", "side", "top")),
+    ]
+
+
+def test_two_lengths_run_round_a_piece_that_is_on_the_fold(sewn, garments):
+    """A left and a right length together are both halves; nobody is sent to one half of the other piece."""
+    corners = [(0, 0), (150, 0), (150, -200), (0, -200)]
+    front = garments.polygon(
+        "front", corners, {"top": 10, "side": 10, "hem": 10, "centre": 0}, cut=CutPlan(fold="centre")
+    )
+    round_it = garments.polygon(
+        "gusset",
+        [(0, 0), (500, 0), (500, -80), (0, -80)],
+        {"low": 10, "end": 10, "up": 10, "start": 10},
+        cut=CutPlan(2, mirrored=True),
+    )
+
+    def write(make, front, gusset):
+        make.plain_seam(gusset.left.end, gusset.right.end, allowance=10 * mm)
+        make.plain_seam(gusset.left.start, gusset.right.start, allowance=10 * mm)
+        make.plain_seam(gusset.left.low + gusset.right.low, front.top + front.side + front.hem, allowance=10 * mm)
+
+    assert sewn((front, round_it), write).codes == []
+
+
+def test_one_length_alone_is_told_what_to_write_of_the_other_piece(sewn, garments):
+    corners = [(0, 0), (150, 0), (150, -200), (0, -200)]
+    edges = {"top": 10, "side": 10, "hem": 10, "centre": 10}
+    front = garments.polygon("front", corners, edges, cut=CutPlan(2, mirrored=True))
+    back = replace(front, name="back", title="Back")
+    with pytest.raises(KitError) as refused:
+        sewn(
+            (front, back),
+            lambda make, front, back: make.plain_seam(front.left.side, back.top + back.side, allowance=10 * mm),
+        )
+    assert "back.left.top + back.left.side" in str(refused.value)

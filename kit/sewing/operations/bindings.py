@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from kit.piece.strips import binding
+from kit.sewing.base import over_the_fold
 from kit.sewing.before import state_after
-from kit.sewing.places import closed_at, free_ends, inside, sewn_length
+from kit.sewing.caught import caught_on, strips_caught
+from kit.sewing.pieced import joining, pieced
+from kit.sewing.places import around, closed_at, free_ends, inside, sewn_length
 from kit.sewing.reading import read_word
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import EdgeKey
@@ -12,6 +15,8 @@ from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
 """mm turned in at each free end of a binding (common practice, no source)."""
+SEEN = 160.0
+"""mm of a long bound edge that a picture shows."""
 CLOTH = 3.0
 """mm by which a binding may be cut wider, for the thickness of the cloth (common practice, no source)."""
 
@@ -68,6 +73,12 @@ def _caught_at(before: State, late: State, end: EdgeKey, at: float) -> bool:
 def _ended(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
     """What is done with its ends."""
     return made.told((f"bind.ends_{made.ending(pattern)}",), pattern)
+
+
+def _ties_out(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
+    """Ends of ties that the strip has caught lie inwards, and are brought out over it."""
+    caught = strips_caught(pattern, made, made.edges)
+    return tuple(Sentence("bind.ties_out", {"strip": (name, "strip")}) for name in caught)
 
 
 def _matched(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
@@ -153,6 +164,13 @@ def _strip_at(pattern: Cut, run: Run, depth: float, wide: float) -> tuple[Thing,
     return (Thing("binding", run, inside(pattern, run, depth), wide),)
 
 
+def _other_half(pattern: Cut, edge: Run, run: Run) -> tuple[Run, ...]:
+    """What goes on over the fold from the half that is shown."""
+    if not over_the_fold(pattern, edge):
+        return ()
+    return tuple(replace(run, side=side) for side in sides_of(pattern, edge) if side != run.side)
+
+
 @operation
 class Bind(EdgeStrip):
     """Bind a row of edges with a strip that shows on both sides, `finished` wide. `trim`: the allowance cut off
@@ -169,11 +187,11 @@ class Bind(EdgeStrip):
     stages = (
         Stage(
             "first",
-            (Say("trim", lambda bind: bind.trim > 0), "fold{doubled}", "pin", _ended, _matched, "sew"),
+            (Say("trim", lambda bind: bind.trim > 0), pieced, "fold{doubled}", "pin", _ended, _matched, "sew"),
             closes={"edges": ""},
             joins=True,
         ),
-        Stage("second", ("wrap{doubled}", "last_{last}")),
+        Stage("second", ("wrap{doubled}", "last_{last}", _ties_out)),
     )
     lastly = (_both_halves,)
     why = ("why", Say("why_double", lambda bind: bind.double))
@@ -191,15 +209,54 @@ class Bind(EdgeStrip):
     def cut_width(self) -> float:
         return binding(self.finished, self.double)
 
+    def effect(self, pattern: Cut) -> Effect:
+        return replace(super().effect(pattern), bound=tuple(Bound(run, self.finished) for run in self.edges))
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
         wide, last = self.finished, Row(run, inset=self.finished, style="hand" if self.last == "hand" else "machine")
         first, bound = section.bound_first(self.double), section.bound_double() if self.double else section.bound()
-        laid_on, wrapped = _strip_at(pattern, run, 2 * wide, 4 * wide), _strip_at(pattern, run, wide / 2, wide)
-        return (
-            laid(run, Row(run, inset=wide), things=laid_on, pins=(run,), section=first, stage="first"),
-            laid(run, last, up="wrong", things=wrapped, section=bound),
+        whole = (run, *_other_half(pattern, self.edges[0], run))
+        laid_on = tuple(thing for half in whole for thing in _strip_at(pattern, half, 2 * wide, 4 * wide))
+        wrapped = tuple(thing for half in whole for thing in _strip_at(pattern, half, wide / 2, wide))
+        part, (tie, *_) = self._seen(pattern, run), (*self._tied(pattern), None)
+        ends = () if tie is None else caught_on(pattern, self, (run,))
+        rows = tuple(Row(half, inset=wide, goes_on=half is not run) for half in whole)
+        lasts = tuple(replace(last, run=half, goes_on=half is not run) for half in whole)
+        found = (
+            *joining(self, pattern, "first"),
+            laid(run, *rows, things=(*ends, *laid_on), pins=(run,), focus=part, section=first, stage="first"),
+            laid(run, *lasts, up="wrong", things=wrapped, focus=part, section=bound),
         )
+        if tie is None:
+            return found
+        place, name = tie
+        box = Row(place, inset=wide / 2, style="box")
+        cloth = Layer(run, bound=tuple((half, wide) for half in whole))
+        return (*found, Scene((cloth,), (box,), focus=place, strip=name))
+
+    def _tied(self, pattern: Cut) -> tuple[tuple[Run, str], ...]:
+        """Where the ends of ties lie that it catches on the edge its pictures show, and the names of their strips."""
+        run = shown(pattern, self.edges[0])
+        names = strips_caught(pattern, self, (run,))
+        line = path_of(pattern, run)
+        spots = (line.nearest(thing.line.start) for thing in caught_on(pattern, self, (run,)))
+        wide = pattern.strip(names[0]).finished_width or self.finished if names else 0.0
+        return tuple((around(pattern, run, spot, wide), names[0]) for spot in spots)
+
+    def _seen(self, pattern: Cut, run: Run) -> Run:
+        """The part of a long row that its pictures show: where a tie is caught, else where one edge runs into the
+        next, else its start; a short one is shown whole."""
+        size = run_length(pattern, run)
+        if size <= 2 * SEEN:
+            return run
+        tied = self._tied(pattern)
+        if tied:
+            middle = ((tied[0][0].start or 0.0) + (tied[0][0].end or size)) / 2
+        else:
+            first = run_length(pattern, replace(run, edges=run.edges[:1]))
+            middle = first if len(run.edges) > 1 else SEEN / 2
+        return around(pattern, run, middle, SEEN)
 
 
 @operation
@@ -218,7 +275,7 @@ class BiasFacing(EdgeStrip):
     stages = (
         Stage(
             "first",
-            ("fold", "pin", _ended, _matched, "sew"),
+            (pieced, "fold", "pin", _ended, _matched, "sew"),
             closes={"edges": ""},
             joins=True,
             gives=(Of("strip_seam", "name", each="piece", size="allowance"),),
@@ -245,6 +302,7 @@ class BiasFacing(EdgeStrip):
         laid_on = _strip_at(pattern, run, wide / 2 - self.allowance, wide)
         turned = _strip_at(pattern, run, self.finished / 2, self.finished)
         return (
+            *joining(self, pattern, "first"),
             laid(run, Row(run), things=laid_on, pins=(run,), section=section.bound_first(), stage="first"),
             laid(run, row, up="wrong", things=turned, arrows=((run, "in"),), section=section.bias_faced()),
         )

@@ -55,6 +55,21 @@ def early(what: str) -> tuple[Rule, Rule]:
     )
 
 
+_BESIDE = 45.0
+"""mm of the edge shown on either side of what is worked beside it."""
+_FEW = 0.4  # share of the edge from which on the whole piece is shown
+
+
+def _near(pattern: Cut, run: Run, things: Iterable[Thing]) -> Run | None:
+    """The part of the edge beside what is worked; None where that is most of it, and all of the piece is shown."""
+    path = path_of(pattern, run)
+    spots = [path.nearest(at) for thing in things for at in (thing.line.start, thing.line.end)]
+    if not spots or path.length < 4 * _BESIDE or max(spots) - min(spots) > _FEW * path.length:
+        return None
+    low, high = max(min(spots) - _BESIDE, 0.0), min(max(spots) + _BESIDE, path.length)
+    return replace(run, start=low, end=high) if high - low < path.length - 1.0 else run
+
+
 @operation
 class OnMarks(Operation):
     """Base: something worked or sewn on at marks, on every half they are meant on. `work` is how long it takes, minutes
@@ -94,7 +109,7 @@ class OnMarks(Operation):
                 continue
             line = place.mark.path if place.mark.path is not None else self._lying(pattern, place, at, kind)
             things.append(Thing(kind, run, line, 3.0 if kind == "buttonhole" else self.across))
-        return Scene(layers=(Layer(run, up=up),), things=tuple(things))
+        return Scene(layers=(Layer(run, up=up),), things=tuple(things), focus=_near(pattern, run, things))
 
     def _lying(self, pattern: Cut, place: Place, at: Point, kind: ThingKind) -> Path:
         """How a thing lies whose mark is a point: a hook towards the nearest edge, a bar along it."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from kit.sewing.fields import part
 from kit.sewing.operations.hems import clipped
-from kit.sewing.places import alike, closed_but, sewn_length
+from kit.sewing.places import closed_but, in_two_rows, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
 
@@ -15,6 +15,11 @@ def _in_the_casing(casing: Casing, state: State, pattern: Cut) -> Iterator[Case]
     if casing.gap is not None:
         covered = {(each.piece, edge) for each in casing.edges for edge in each.edges}
         yield Case(all((casing.gap.piece, edge) in covered for edge in casing.gap.edges), casing.gap)
+
+
+def _holds(run: Run, gap: Run) -> bool:
+    """Whether a gap lies on just the edges of a run."""
+    return (run.piece, run.edges) == (gap.piece, gap.edges) and run.side in (None, gap.side)
 
 
 @operation
@@ -36,7 +41,7 @@ class Casing(Operation):
         "second",
         Say("sew", lambda casing: casing.gap is None),
         Say("sew_gap", lambda casing: casing.gap is not None),
-        lambda casing, pattern: alike(pattern, casing.edges),
+        in_two_rows("edges"),
     )
     why = ("why",)
     also = (
@@ -74,9 +79,11 @@ class Casing(Operation):
         return replace(super().effect(pattern), turned=tuple(Turned(run, self.depth, row) for run in self.edges))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.edges[0])
-        gap = None
-        if self.gap is not None and self.gap.piece == run.piece and self.gap.edges == run.edges:
-            gap = (self.gap.start or 0.0, self.gap.end or sewn_length(pattern, (shown(pattern, self.gap),)))
+        run, gap = shown(pattern, self.edges[0]), None
+        if self.gap is not None:  # the picture is of the edge that is left open
+            side = self.gap.side
+            run = next((shown(pattern, each, side) for each in self.edges if _holds(each, self.gap)), run)
+            part = shown(pattern, self.gap, run.side)
+            gap = (part.start or 0.0, run_length(pattern, replace(part, start=None)) if part.end is None else part.end)
         row = Row(run, inset=max(self.depth - EDGE, self.depth / 2), gap=gap)
         return (turned_up(run, self.depth, row, section=section.casing()),)

@@ -55,7 +55,7 @@ def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable
 
 def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
     """The elastic is shorter than its casing."""
-    whole, worn = sewn_length(pattern, drawn.edges), drawn.length - (JOIN if drawn.ring else 0.0)
+    whole, worn = sewn_length(pattern, drawn.edges), drawn.worn
     values = {"worn": measured(worn), "whole": measured(whole)}
     yield Case(worn < whole, drawn.edges[0], amount=worn - whole, values=values)
 
@@ -91,6 +91,11 @@ class ThreadElastic(Thread):
     length: float = width(most=LONGEST, fills="length")
     width: float = width()
     ring: bool = flag(default=True)
+
+    @property
+    def worn(self) -> float:
+        """mm it measures in the casing: its ends joined, where they are."""
+        return self.length - (JOIN if self.ring else 0.0)
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {"elastic": (self.length, "length")}

@@ -6,6 +6,7 @@ from kit.sewing import section
 from kit.sewing.fields import width as _width
 from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
+from kit.sewing.places import both_open, side_of
 from kit.sewing.reading import read_word
 from kit.sewing.scene import Face
 from kit.sewing.scenes import over_to_one_side, pressed_over
@@ -36,7 +37,7 @@ class MockFrenchSeam(OpenSeam):
         OPENED,
         Stage("second", ("turn", "stitch", AGAIN, pressed)),
     )
-    lastly = (both("a", "b"),)
+    lastly = (both_open("a", "b"),)
     why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -78,7 +79,7 @@ class MockFrenchSeam(OpenSeam):
         return self.allowance - self.turn
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         row = Row(a, gap=self.opening)
         sewn = replace(row, ink="old")
         before = together(b, a, row, section=section.superimposed(), pins=(a,), stage="first")
@@ -130,7 +131,7 @@ class FlatFelledSeam(OpenSeam):
         OPENED,
         Stage("second", ("trim{same}", UNTRIMMED, "fold{same}", "lay{same}", "stitch", AGAIN), work=2.0),
     )
-    lastly = (both("a", "b"),)
+    lastly = (both_open("a", "b"),)
     why = ("why", "why_trim")
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -202,7 +203,7 @@ class FlatFelledSeam(OpenSeam):
         return found | sides if self.same else found
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         inside: Face = "wrong" if self.outside else "right"
         up: Face = "right" if self.outside else "wrong"
         row = Row(a, gap=self.opening)
@@ -254,7 +255,7 @@ class LappedSeam(OpenSeam):
             work=2.0,
         ),
     )
-    lastly = (both("a", "b"),)
+    lastly = (both_open("a", "b"),)
     why = ("why",)
     rules = (
         *WITHIN,
@@ -291,7 +292,7 @@ class LappedSeam(OpenSeam):
         )
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         shape = shapes.lapped() if self.turned else shapes.lapped_raw()
         rows: tuple[Row, ...] = (Row(a, inset=self.edgestitch, gap=self.opening),)
         if not self.turned:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.places import Ring, hanging, raw_beside
+from kit.sewing.places import Ring, hanging, in_two_rows, raw_beside
 from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
@@ -68,7 +68,7 @@ class Hem(Operation):
         Stage("fold", (*BEGUN, Say("narrow", lambda hem: hem.narrow), *TURNED), sews=False),
         stitched("{sewn}", Say("lap_rows", lambda hem: hem.ring)),
     )
-    lastly = (both("edges"),)
+    lastly = (in_two_rows("edges"),)
     why: ClassVar[Keys] = ("why_{turned}",)
     also: ClassVar[tuple[Also, ...]] = (Also("total", lambda hem, pattern: hem.first + hem.second), Also("row", EDGE))
     gives: ClassVar[tuple[Of, ...]] = (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from kit.sewing import section
+from kit.sewing.pieced import joining, pieced
 from kit.sewing.scene import StripShape
 from kit.sewing.vocabulary import *
 
@@ -89,7 +90,8 @@ class MakeStrip(Operation):
         return replace(super().effect(pattern), made=(self.name,))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return (Scene(layers=(), section=self.section, strip=self.name, shape=self.shape),)
+        made = Scene(layers=(), section=self.section, strip=self.name, shape=self.shape)
+        return (*joining(self, pattern), made)
 
 
 @operation
@@ -104,6 +106,7 @@ class FoldStrip(MakeStrip):
     kind = "fold_strip"
     seam_class = "8"  # ISO 4916, single-ply items such as loops and straps, from memory
     says = (
+        pieced,
         "half",
         Say("ends", lambda fold: fold.ends > 0),
         "quarter",
@@ -164,6 +167,7 @@ class TurnStrip(MakeStrip):
         Stage(
             "sew",
             (
+                pieced,
                 "fold",
                 "sew",
                 Say("slant", lambda turn: turn.slant > 0),
@@ -219,7 +223,7 @@ class TurnStrip(MakeStrip):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         tube = StripShape(slant=self.slant, tube=True, seam=self.allowance)
         sewn = Scene(layers=(), section=section.tube(), strip=self.name, shape=tube, stage="sew")
-        return (sewn, *super().scenes(pattern))
+        return (*joining(self, pattern, "sew"), sewn, super().scenes(pattern)[-1])
 
 
 @operation
@@ -234,7 +238,7 @@ class HemStrip(MakeStrip):
 
     kind = "hem_strip"
     seam_class = "6.03.01"  # from memory
-    says = ("turn", "sew", Say("ends_{ends}", lambda hem: hem.ends != "none"), _alike)
+    says = (pieced, "turn", "sew", Say("ends_{ends}", lambda hem: hem.ends != "none"), _alike)
     why = ("why",)
 
     turn: float = width(default=5 * mm, most=15.0)

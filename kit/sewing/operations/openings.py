@@ -7,7 +7,7 @@ from kit.sewing.fields import opening
 from kit.sewing.legs import seen_end
 from kit.sewing.named import line_of
 from kit.sewing.operations.joined import Seam
-from kit.sewing.places import NARROWEST_GAP, around, closed_but, on_both
+from kit.sewing.places import NARROWEST_GAP, around, closed_but, half_of, on_both, side_of
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
@@ -44,6 +44,7 @@ class OpenSeam(Seam):
 
     opening: tuple[float, float] | None = opening("a", "b")
     mark: str = read_by(_label, "", way="none", held="", fills={"": "text"})
+    half: str = half_of("opening", "gap")
 
     @property
     def is_open(self) -> bool:
@@ -57,7 +58,9 @@ class OpenSeam(Seam):
 
     def openings(self, pattern: Cut) -> tuple[Run, ...]:
         """The opening on each of the two runs."""
-        return () if self.opening is None else on_both(pattern, self.a[0], self.b[0], self.opening)
+        if self.opening is None:
+            return ()
+        return on_both(pattern, self.a[0], self.b[0], self.opening, side_of(self.half))
 
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
         return tuple(span for run in self.openings(pattern) for span in spans(pattern, run))

@@ -22,7 +22,7 @@ from kit.sewing.operations.openings import (
     left_open,
     left_raw,
 )
-from kit.sewing.places import around, minus, on_both
+from kit.sewing.places import around, both_open, minus, on_both, side_of
 from kit.sewing.scenes import over_to_one_side, pressed_over
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
@@ -65,7 +65,7 @@ class PlainSeam(OpenSeam):
         lambda seam, pattern: () if seam.press in ("open", "later") else clipped(seam, pattern),
         Say("plain_seam.opening_edges", lambda seam: seam.is_open),
         Say("plain_seam.gap_edges", lambda seam: seam.gap is not None),
-        both("a", "b"),
+        both_open("a", "b"),
     )
     why = (
         Say("why_line_to_line", lambda seam: seam.ends == "stitch line"),
@@ -148,7 +148,9 @@ class PlainSeam(OpenSeam):
         return self.allowance
 
     def gaps(self, pattern: Cut) -> tuple[Run, ...]:
-        return () if self.gap is None else on_both(pattern, self.a[0], self.b[0], self.gap)
+        if self.gap is None:
+            return ()
+        return on_both(pattern, self.a[0], self.b[0], self.gap, side_of(self.half))
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         raw = [span for run in self.gaps(pattern) for span in spans(pattern, run)]
@@ -172,7 +174,7 @@ class PlainSeam(OpenSeam):
         return section.superimposed() if self.press == "later" else shapes.pressed_one_side()
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         left = self.opening or self.gap
         turned = (Row(shown(pattern, run), inset=self.allowance / 2) for run in self.openings(pattern))
         rows = (Row(a, ink="old", gap=left), *(turned if self.opening is not None else ()))
@@ -240,7 +242,7 @@ class FrenchSeam(OpenSeam):
         OPENED,
         Stage("second", ("{trimmed}", UNTRIMMED, "turn", "second", AGAIN, "takes", pressed)),
     )
-    lastly = (both("a", "b"),)
+    lastly = (both_open("a", "b"),)
     why = ("why", "why_wrong_sides")
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
@@ -295,7 +297,7 @@ class FrenchSeam(OpenSeam):
         return "trim_sliver" if self.first > self.second - 1.0 else "trim"
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         outer = Row(a, inset=-self.second, gap=self.opening)
         before = together(b, a, outer, facing="wrong", section=section.french_first(), stage="first")
         sewn = replace(outer, ink="old")

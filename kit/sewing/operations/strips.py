@@ -10,6 +10,9 @@ from kit.sewing.places import around
 from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *
 
+NEAR_EDGE = 3.0
+"""mm from a raw edge that a strip is basted where there is no allowance (common practice, no source)."""
+
 
 def spotted(part: int, of: str = "to", free: str | None = None) -> Callable[[Any, Asked, str], Any]:
     """Reads a place on the run written for `of`, at what is written for `at`: 0 gives the run, 1 the mm along it, 2 how
@@ -117,8 +120,11 @@ class AttachStrip(OnRun):
     # so that the next seam there catches it
     kind = "attach_strip"
     cautions = ("needle", "cords")
-    says = ("attach_strip.{method}.place_{near}", "attach_strip.{method}.sew")
-    also = (Also("at", lambda made, pattern: (made.to, made.at), "spot"),)
+    says = (
+        "attach_strip.{method}.place_{near}",
+        lambda made, pattern: made.told((f"attach_strip.{made.method}.sew{made.bare(pattern)}",), pattern),
+    )
+    also = (Also("at", lambda made, pattern: (made.to, made.at), "spot"), Also("row", NEAR_EDGE))
     rules = (
         *ATTACHED,
         replace(ON_THE_RUN, ends="all"),
@@ -146,9 +152,15 @@ class AttachStrip(OnRun):
         fills={"": "text"},
     )
 
+    def bare(self, pattern: Cut) -> str:
+        """ "_edge" where the strip is caught at an edge without an allowance, as one that is bound."""
+        allowances = [pattern.piece(self.to.piece).edge(name).allowance or 0.0 for name in self.to.edges]
+        return "_edge" if self.method == "caught" and min(allowances) < 2 * NEAR_EDGE else ""
+
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.to)
         on_top = self.method == "stitched_on"
         short = around(pattern, run, self.at, self.across(pattern) if on_top else 10.0)
-        row = Row(short, inset=self.lap / 2, style="box") if on_top else Row(short, inset=-2.0)
+        inset = NEAR_EDGE if self.bare(pattern) else -2.0
+        row = Row(short, inset=self.lap / 2, style="box") if on_top else Row(short, inset=inset, style="baste")
         return (laid(run, row, up="wrong" if on_top else "right", strip=self.name),)

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import math
+from itertools import pairwise
+
 from kit.sewing import section
+from kit.sewing.before import state_before
 from kit.sewing.caught import with_caught
 from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.fields import opening, part
@@ -10,10 +14,24 @@ from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.openings import GAP_WIDE
 from kit.sewing.operations.trimming import spacing
-from kit.sewing.places import NARROWEST_GAP, alike, alike_of, closed_but, on_both, opening_run
+from kit.sewing.places import (
+    NARROWEST_GAP,
+    alike,
+    alike_of,
+    both_but_open,
+    closed_but,
+    half_of,
+    is_ring,
+    on_both,
+    opening_run,
+    side_of,
+)
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
 from kit.sewing.vocabulary import *
+
+_CORNER = math.radians(20.0)
+"""From which bend on a row is pivoted at (common practice, no source)."""
 
 
 def right_side_out(*of: str) -> Rule:
@@ -30,6 +48,20 @@ def _cut_into(seam: SeamToTurn, pattern: Cut) -> tuple[Sentence, ...]:
             apart = {"spacing": (spacing(pattern, seam.a, way), "allowance")}
             found.append(Sentence(f"seam_to_turn.{key}", apart))
     return tuple(found)
+
+
+def _smooth(seam: Seam, pattern: Cut) -> str:
+    """ "_smooth" where the row runs all round without a corner, as along the mouth of a bag; else ""."""
+    lines = [path_of(pattern, run).curves for run in seam.a]
+    meet = [(one.tangent(1.0), two.tangent(0.0)) for line in lines for one, two in pairwise(line)]
+    if any(abs(math.atan2(a.cross(b), a.dot(b))) > _CORNER for a, b in meet):
+        return ""
+    return "_smooth" if is_ring(state_before(pattern, seam), pattern, seam.a) else ""
+
+
+def _stitched(seam: SeamToTurn, pattern: Cut) -> Iterable[Sentence]:
+    """How it is stitched, where no gap is left."""
+    return seam.told((f"seam_to_turn.sew{_smooth(seam, pattern)}",), pattern) if seam.gap is None else ()
 
 
 @operation
@@ -49,12 +81,12 @@ class SeamToTurn(Seam):
     tools = ("machine", "pins", "iron", "scissors")
     says: ClassVar[Keys] = (
         pinned("right"),
-        Say("seam_to_turn.sew", lambda seam: seam.gap is None),
+        _stitched,
         Say("seam_to_turn.sew_gap", lambda seam: seam.gap is not None),
         Say("seam_to_turn.extra", lambda seam: seam.extra),
-        Say("seam_to_turn.trim", lambda seam: seam.grade),
+        lambda seam, pattern: seam.told((f"seam_to_turn.trim{_smooth(seam, pattern)}",), pattern) if seam.grade else (),
         _cut_into,
-        lambda seam, pattern: alike(pattern, seam.a),
+        lambda seam, pattern: both_but_open(pattern, seam.a, seam.half) if alike(pattern, seam.a) else (),
     )
     why: ClassVar[Keys] = ("seam_to_turn.why",)
     also = (Also("from", lambda seam, pattern: (seam.a[0], seam.gap[0] if seam.gap else 0.0), "spot"),)
@@ -64,6 +96,7 @@ class SeamToTurn(Seam):
     a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance", fills={"edge": "edge"})
     allowance: float = width()
     gap: tuple[float, float] | None = opening("a", "b")
+    half: str = half_of("gap")
     extra: tuple[Run, ...] = fixed(())
     press: str = fixed("one side")
     ease: float = size(default=0)
@@ -76,7 +109,9 @@ class SeamToTurn(Seam):
 
     def gaps(self, pattern: Cut) -> tuple[Run, ...]:
         """The gap on each of the two runs."""
-        return () if self.gap is None else on_both(pattern, self.a[0], self.b[0], self.gap)
+        if self.gap is None:
+            return ()
+        return on_both(pattern, self.a[0], self.b[0], self.gap, side_of(self.half))
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closed_but(pattern, self.runs(), self.gaps(pattern), "sewn")
@@ -88,7 +123,7 @@ class SeamToTurn(Seam):
         return replace(super().effect(pattern), inside_out=self.pieces, faced=self.a + self.b)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        a, b = shown(pattern, self.a[0]), shown(pattern, self.b[0])
+        a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
         laid = together(b, a, Row(a, gap=self.gap), pins=(a,), section=section.superimposed("main", "facing"))
         return (with_caught(pattern, self, laid),)
 

@@ -12,6 +12,7 @@ bind-wrap = Den Streifen um die Kante nach innen legen und die offene Kante eins
 bind-wrap_double = Die gefaltete Kante nach innen umlegen, sodass sie die Stiche gerade bedeckt.
 bind-last_machine = Von der rechten Stoffseite im Nahtschatten steppen und dabei die untere Bruchkante mitfassen.
 bind-last_hand = Die Bruchkante von Hand mit Staffierstichen an der Nahtlinie annähen.
+bind-ties_out = { ACC($strip) } nach außen über die Einfassung legen und dort in einem kleinen Kästchen mit Kreuz feststeppen.
 bind-why = Ein schräg geschnittener Streifen legt sich ohne Falten um die Rundung; viermal so breit zugeschnitten wie fertig, bedeckt er die Kante auf beiden Seiten und schließt die eigenen Kanten ein.
 bind-why_double = Doppelt gelegt wird er sechsmal so breit zugeschnitten; er hält länger und ist bei dünnem Stoff einfacher, weil eine Bruchkante angenäht wird und nichts eingeschlagen werden muss.
 

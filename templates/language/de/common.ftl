@@ -124,6 +124,8 @@ edge-back_end = hinteres Ende
 edge-button_end = Knopfende
 
 common-both_sides = Die linke und die rechte Hälfte gleich arbeiten.
+common-both_sides_open_left = Nur links offen lassen; rechts ebenso nähen, aber durchgehend.
+common-both_sides_open_right = Nur rechts offen lassen; links ebenso nähen, aber durchgehend.
 common-pin_right = { ACC($a) } rechts auf rechts auf { ACC($b) } legen, { ACC($edge) } stecken.
 common-pin_wrong = { ACC($a) } links auf links auf { ACC($b) } legen, { ACC($edge) } stecken.
 common-pin_right_same_piece = Linke und rechte Hälfte rechts auf rechts legen, { ACC($edge) } stecken.

@@ -102,6 +102,8 @@ picture-half =
     }
 picture-section = Lagen
 picture-strip_as_cut = { $strip }, wie zugeschnitten
+picture-strip_laid = rechts auf rechts, gesteppt
+picture-strip_opened = auseinandergebügelt
 picture-strip_folded = gefaltet und gesteppt
 picture-strip_sewn = genäht, die linke Seite außen
 picture-strip_hemmed = gesäumt

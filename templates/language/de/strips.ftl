@@ -35,3 +35,4 @@ attach_strip-caught-place_end = { ACC($strip) } auf der rechten Stoffseite an { 
 attach_strip-caught-place_along = { ACC($strip) } auf der rechten Stoffseite auf { ACC($run) } legen, { $at }, offenes Ende an offene Kante.
 attach_strip-caught-place_mark = { ACC($strip) } auf der rechten Stoffseite auf { ACC($run) } legen, an der Markierung { GEN($mark) }, offenes Ende an offene Kante.
 attach_strip-caught-sew = In der Nahtzugabe festheften; die nächste Naht fasst das Ende mit. Das lose Ende aus dem Weg halten.
+attach_strip-caught-sew_edge = { $row } neben der offenen Kante festheften; die nächste Naht fasst das Ende mit. Das lose Ende aus dem Weg halten.

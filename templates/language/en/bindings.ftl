@@ -12,6 +12,7 @@ bind-wrap = Turn the strip over the edge to the wrong side and tuck its raw edge
 bind-wrap_double = Turn the folded edge over to the wrong side, so that it just covers the stitches.
 bind-last_machine = From the right side stitch in the groove of the seam, catching the fold underneath.
 bind-last_hand = Slip stitch the fold to the stitches by hand.
+bind-ties_out = Fold { THE($strip) } outwards over the binding and stitch it down there in a small box with a cross.
 bind-why = A strip cut on the bias bends round a curve without pleats; cut four times as wide as it finishes, it covers the edge on both sides with its own edges shut in.
 bind-why_double = Folded in two it is cut six times as wide; it wears longer and is easier in thin cloth, because a fold is stitched down and nothing must be tucked in.
 

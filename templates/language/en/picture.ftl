@@ -103,6 +103,8 @@ picture-half =
     }
 picture-section = cross-section
 picture-strip_as_cut = { $strip }, as cut
+picture-strip_laid = right sides together, stitched
+picture-strip_opened = opened out
 picture-strip_folded = folded and stitched
 picture-strip_sewn = seamed, the wrong side out
 picture-strip_hemmed = hemmed

@@ -35,3 +35,4 @@ attach_strip-caught-place_end = Lay { THE($strip) } on the right side of { $run 
 attach_strip-caught-place_along = Lay { THE($strip) } on the right side of { $run }, { $at }, raw end to raw edge.
 attach_strip-caught-place_mark = Lay { THE($strip) } on the right side of { $run } at the mark for { THE($mark) }, raw end to raw edge.
 attach_strip-caught-sew = Baste it inside the allowance; the next seam catches it. Keep the loose end out of the way.
+attach_strip-caught-sew_edge = Baste it { $row } from the raw edge; the next row catches it. Keep the loose end out of the way.

@@ -12,6 +12,7 @@ bind-wrap = Vuelva la tira por encima del borde hacia el revés y meta su borde,
 bind-wrap_double = Vuelva el borde doblado hacia el revés, de modo que cubra justo las puntadas.
 bind-last_machine = Cosa por el derecho en el surco de la costura, de modo que por debajo quede sujeto el doblez.
 bind-last_hand = Cosa a mano el doblez a las puntadas, con puntada escondida.
+bind-ties_out = Doble { EL($strip) } hacia fuera sobre el ribete y cosa allí un recuadro pequeño con una cruz.
 bind-why = Una tira cortada al bies sigue la curva sin hacer pliegues; cortada cuatro veces más ancha que el ribete acabado, cubre el borde por los dos lados con sus propios bordes metidos.
 bind-why_double = Doblada en dos se corta seis veces más ancha; dura más y es más fácil en telas finas, porque se cose un doblez y no hay que meter nada.
 

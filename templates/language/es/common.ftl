@@ -131,6 +131,8 @@ edge-back_end = extremo trasero
 edge-button_end = extremo del botón
 
 common-both_sides = Trabaje igual el lado izquierdo y el derecho.
+common-both_sides_open_left = Déjelo abierto solo en el lado izquierdo; cosa el derecho del mismo modo, pero de un extremo a otro.
+common-both_sides_open_right = Déjelo abierto solo en el lado derecho; cosa el izquierdo del mismo modo, pero de un extremo a otro.
 common-pin_right = Sujete con alfileres { EL($a) } sobre { EL($b) }, derecho con derecho, a lo largo { DEL($edge) }.
 common-pin_wrong = Sujete con alfileres { EL($a) } sobre { EL($b) }, revés con revés, a lo largo { DEL($edge) }.
 common-pin_right_same_piece = Sujete con alfileres la mitad izquierda sobre la derecha, derecho con derecho, a lo largo { DEL($edge) }.

@@ -35,3 +35,4 @@ attach_strip-caught-place_end = Coloque { EL($strip) } por el derecho sobre { EL
 attach_strip-caught-place_along = Coloque { EL($strip) } por el derecho sobre { EL($run) }, { $at }, borde con borde.
 attach_strip-caught-place_mark = Coloque { EL($strip) } por el derecho sobre { EL($run) }, en la marca { DEL($mark) }, borde con borde.
 attach_strip-caught-sew = Hilvane dentro del margen; la sujetará la costura siguiente. Mantenga apartado el extremo suelto.
+attach_strip-caught-sew_edge = Hilvane a { $row } del borde; la sujetará la costura siguiente. Mantenga apartado el extremo suelto.

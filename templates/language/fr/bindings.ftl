@@ -12,6 +12,7 @@ bind-wrap = Rabattre la bande sur l’envers par-dessus le bord et rentrer son b
 bind-wrap_double = Rabattre le bord plié sur l’envers, de façon qu’il couvre tout juste les points.
 bind-last_machine = Sur l’endroit, piquer dans le sillon de la couture en prenant le pli de dessous.
 bind-last_hand = Coudre le pli sur les points de la couture, à la main, au point coulé.
+bind-ties_out = Rabattre { LE($strip) } vers l’extérieur sur la bande de biais et l’y fixer par un petit rectangle piqué avec une croix.
 bind-why = Une bande coupée dans le biais épouse une courbe sans faire de plis ; coupée quatre fois plus large que finie, elle couvre le bord des deux côtés, ses propres bords enfermés.
 bind-why_double = Pliée en deux, elle se coupe six fois plus large que finie ; elle s’use moins et se travaille mieux en tissu fin, car on pique un pli et il n’y a rien à rentrer.
 

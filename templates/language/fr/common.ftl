@@ -126,6 +126,8 @@ edge-back_end = extrémité dos
 edge-button_end = extrémité côté bouton
 
 common-both_sides = Travailler le côté gauche et le côté droit de la même façon.
+common-both_sides_open_left = Laisser ouvert du côté gauche seulement ; coudre le côté droit de la même façon, mais d’un bout à l’autre.
+common-both_sides_open_right = Laisser ouvert du côté droit seulement ; coudre le côté gauche de la même façon, mais d’un bout à l’autre.
 common-pin_right = Épingler { LE($a) } sur { LE($b) }, endroit contre endroit, le long { DU($edge) }.
 common-pin_wrong = Épingler { LE($a) } sur { LE($b) }, envers contre envers, le long { DU($edge) }.
 common-pin_right_same_piece = Épingler la moitié gauche sur la moitié droite, endroit contre endroit, le long { DU($edge) }.

@@ -97,6 +97,8 @@ picture-half =
     }
 picture-section = vue en coupe
 picture-strip_as_cut = { $strip }, à la coupe
+picture-strip_laid = endroit contre endroit, piquées
+picture-strip_opened = ouverte au fer
 picture-strip_folded = bande pliée et piquée
 picture-strip_sewn = piquée, l’envers dehors
 picture-strip_hemmed = ourlée
