@@ -13,7 +13,7 @@ import pytest
 from kit.errors import KitError
 from kit.roster.order import Order
 from kit.roster.run import RECORD, run_roster
-from tests.roster.conftest import napkin_at
+from tests.roster.conftest import NAPKIN, napkin_at
 
 distributed = pytest.importorskip("distributed")
 dask = pytest.importorskip("dask")
@@ -34,6 +34,10 @@ def look(front, bust_girth):
 def test_a_worker_that_is_killed_loses_nothing_and_doubles_nothing(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    patient = NAPKIN.replace(
+        'units="cm",', 'units="cm", time_limit=120,'
+    )  # on a busy machine a fifth of a second is long
+    monkeypatch.setattr("tests.roster.conftest.NAPKIN", patient)
     notebook = napkin_at(tmp_path, TAKES_TIME)
     table = tmp_path / "class.csv"
     table.write_text("name,bust\n" + "".join(f"P{i},{84 + 3 * i}\n" for i in range(COUNT)) + "Bad,ninety\n")
