@@ -1,4 +1,4 @@
-"""Rosters and classes on a bad day: a worker is lost, a set is damaged, the network is cut."""
+"""Rosters on a bad day: a worker is lost, a set is damaged, the disk is full."""
 
 from __future__ import annotations
 
@@ -13,7 +13,6 @@ from kit.roster import run as running
 from kit.roster.local import local
 from kit.roster.order import Made, Order, Task
 from kit.roster.run import RECORD, run_roster
-from tests.room import running_room
 
 from .day import Day, fault, said
 
@@ -192,38 +191,3 @@ def cluster_killed(day: Day) -> str:
         made = run_roster(table, order, day.folder / "sets", scheduler=there.scheduler_address, done=strike)
     assert struck.is_set() and made.made == 5, [entry.trouble for entry in made.entries]
     return "(nothing: all sets are made)"
-
-
-@fault("Class", "the network is cut and the page is loaded again", "the student's values: a new kernel reads them")
-def network_cut(day: Day) -> str:
-    requests = pytest.importorskip("requests")
-    import re
-
-    with running_room(day.folder / "room", "--students", "2", small=True) as room:
-        session = requests.Session()
-        session.get(room.link, allow_redirects=False, timeout=120)
-
-        def kernel() -> str:
-            found = re.search(r'"kernelId": "([\w-]+)"', session.get(f"{room.address}/", timeout=120).text)
-            assert found is not None
-            return found[1]
-
-        first = kernel()
-        (folder,) = [path for path in room.sessions.iterdir() if path.name != "printing"]
-        day.keeps(
-            folder / "tideline-wrap-top.values.json", '{"lesson": "tideline-wrap-top", "values": {"hem_drop": 99}}'
-        )
-        session.close()  # every connection of the browser is gone
-        second = kernel()
-        assert first != second
-        assert [path for path in room.sessions.iterdir() if path.name != "printing"] == [folder]
-    return "(nothing: the page comes back)"
-
-
-@fault("Class", "the teacher's machine is switched off in mid-lesson", "the students' values: --keep holds them")
-def switched_off(day: Day) -> str:
-    with running_room(day.folder / "room", small=True) as room:
-        kept = day.keeps(room.sessions / "a-student" / "values.json", "{}")
-        os.kill(room.process, signal.SIGKILL)
-    assert kept.is_file()
-    return "(not read here: the browser tells of it)"
