@@ -7,7 +7,7 @@ RUN_STAMP := .venv/.installed-run
 TEST_STAMP := .venv/.installed-test
 EXAMPLE := example_notebooks/tideline_wrap_top.ipynb
 
-.PHONY: help demo lab test bench mutants fuzz lowest lint format clean
+.PHONY: help demo lab test bench mutants fuzz bad-days lowest lint format clean
 
 help:
 	@echo "make demo    build the Tideline wrap top's booklet and pattern pages into out/tideline-wrap-top"
@@ -16,6 +16,7 @@ help:
 	@echo "make bench   run the benchmarks"
 	@echo "make mutants try 300 small faults in the kit's code against its tests (an hour or more)"
 	@echo "make fuzz    try the example lessons with sliders and bodies at random, 400 settings each; FUZZ=2000 for more"
+	@echo "make bad-days  rehearse faults of all kinds (killed builds, full disks, lost workers) and write the table of them"
 	@echo "make lowest  try the lowest versions of all libraries that pyproject.toml allows"
 	@echo "make lint    check style and types;  make format  put the style right"
 	@echo "make clean   remove what was built (out/, dist/, caches; .venv stays)"
@@ -51,6 +52,10 @@ mutants: $(TEST_STAMP)
 
 fuzz: $(TEST_STAMP)
 	@KIT_FUZZ=$(or $(FUZZ),400) $(BIN)/python -m pytest -p no:nbval tests/fuzz -n auto
+
+bad-days: $(TEST_STAMP)
+	@KIT_BAD_DAYS=1 $(BIN)/python -m pytest -p no:nbval -q tests/bad_days
+	@cat tests/bad_days/bad_days.md
 
 bench: $(TEST_STAMP)
 	@bash .ci/system-packages pango test

@@ -25,6 +25,8 @@ _REASONS = {
     errno.ENAMETOOLONG: "the name is too long",
 }
 
+MAKE_ROOM = "Make room on the disk and try again."
+
 
 def make_folder(path: Path) -> Path:
     """`path` as a folder that exists, made with its parents. Raises `KitError` when it cannot be made."""
@@ -32,7 +34,7 @@ def make_folder(path: Path) -> Path:
         path.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise KitError(
-            f"the folder cannot be made: {_reason(error)}.",
+            f"the folder cannot be made: {reason(error)}.",
             where=str(path),
             do="Choose another folder with --out, or free the name and try again.",
         ) from error
@@ -58,9 +60,10 @@ def write_atomically(path: Path, content: bytes | str) -> Path:
         os.replace(temporary, path)
     except OSError as error:
         raise KitError(
-            f"the file cannot be written: {_reason(error)}.",
+            f"the file cannot be written: {reason(error)}.",
             where=str(path),
-            do="What was there before is untouched. Choose another folder with --out, or make this one writable.",
+            do="What was there before is untouched. "
+            + (MAKE_ROOM if is_full(error) else "Choose another folder with --out, or make this one writable."),
         ) from error
     finally:
         if temporary and os.path.exists(temporary):
@@ -68,7 +71,13 @@ def write_atomically(path: Path, content: bytes | str) -> Path:
     return path
 
 
-def _reason(error: OSError) -> str:
+def is_full(error: OSError) -> bool:
+    """Whether there is no room on the disk, or none that this user may take."""
+    return error.errno in (errno.ENOSPC, errno.EDQUOT)
+
+
+def reason(error: OSError) -> str:
+    """Why the system refused it, in a phrase: "the disk is full"."""
     known = _REASONS.get(error.errno or 0)
     return known or (error.strerror or "the system refused it").lower()
 

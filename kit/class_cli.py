@@ -102,6 +102,8 @@ def _class_copy(options: argparse.Namespace) -> int:
         progress=lambda line: print(line, flush=True),
     )
     print(f"Exercises: {', '.join(made.exercises)}" if made.exercises else "No exercises.")
+    if made.bodies:
+        print("A size of the chart stands in the place of the bodies that were written in the lesson, or beside it.")
     print(f"{made.notebook}\n{made.lesson}")
     print(f"Open it to a room with: lessonkit serve {made.notebook}")
     return 0

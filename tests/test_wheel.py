@@ -14,6 +14,7 @@ import shutil
 import subprocess
 import sys
 import sysconfig
+import tarfile
 import venv
 import zipfile
 from pathlib import Path
@@ -93,6 +94,20 @@ def test_the_wheel_carries_the_package_and_its_folders(wheel: Path) -> None:
     assert not {f"kit/_examples/{name}" for name in left} & names
     roots = {name.split("/")[0] for name in names}
     assert roots == {"kit", "pattern_lesson_kit-0.1.0.dist-info"}
+
+
+def test_the_source_carries_what_it_takes_to_build_and_to_check_and_nothing_that_was_made(wheel: Path) -> None:
+    (packed,) = wheel.parent.glob("*.tar.gz")
+    with tarfile.open(packed) as archive:
+        names = {name.split("/", 1)[1] for name in archive.getnames() if "/" in name}
+    roots = {name.split("/")[0] for name in names}
+    kept = {"kit", "templates", "example_notebooks", "tests", ".ci", "Makefile", "LICENSE", "pyproject.toml"}
+    assert roots == kept | {"README.md", "DEVELOPERS.md", "CHANGELOG.md", "PKG-INFO", ".gitignore"}
+    assert {".ci/locked-run.txt", ".ci/locked-test.txt", "kit/py.typed", "templates/NOTICE.md"} <= names
+    for folder in ("kit", "templates", "example_notebooks", "tests"):
+        assert {f"{folder}/{name}" for name in files(ROOT / folder)} <= names
+    made = ("__pycache__", ".ipynb_checkpoints", ".lays.", ".values.json", ".venv", ".hypothesis")
+    assert not [name for name in names if any(part in name for part in made) and not name.startswith("tests/")]
 
 
 def test_the_kit_comes_from_the_wheel(python: Path, tmp_path: Path) -> None:

@@ -15,7 +15,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from kit.atomic import make_folder
+from kit.atomic import MAKE_ROOM, is_full, make_folder, reason
 from kit.errors import KitError
 from kit.scratch import alone_in, scratch
 
@@ -35,6 +35,8 @@ def alone_for(out: Path) -> Iterator[Path]:
         yield made
     except (OSError, KitError) as error:
         if made.is_dir() and made.stat().st_ino == own:
+            if isinstance(error, KitError) and str(made) in error.where:  # where it is to go is all that people know
+                raise KitError(error.told.says, where=error.where.replace(str(made), str(out)), do=error.do) from error
             raise
         raise KitError(
             "the folder was removed while the booklet was made.", where=str(out), do="Build again, and leave it there."
@@ -51,9 +53,10 @@ def writable(out: Path, names: Sequence[str]) -> None:
             pass
     except OSError as error:
         raise KitError(
-            f"nothing can be written there ({error.strerror}).",
+            f"nothing can be written there: {reason(error)}.",
             where=str(out),
-            do="What was there before is untouched. Choose another folder with --out, or make this one writable.",
+            do="What was there before is untouched. "
+            + (MAKE_ROOM if is_full(error) else "Choose another folder with --out, or make this one writable."),
         ) from error
     blocked = [name for name in names if (out / name).is_dir()]
     if blocked:
@@ -108,7 +111,8 @@ def _put_back(made: Path) -> None:
 
 def _not_placed(out: Path, error: OSError) -> KitError:
     return KitError(
-        f"the finished files cannot be put in place ({error.strerror}).",
+        f"the finished files cannot be put in place: {reason(error)}.",
         where=str(out),
-        do="The earlier files are as they were. Close programs that hold them open, or choose another folder.",
+        do="The earlier files are as they were. "
+        + (MAKE_ROOM if is_full(error) else "Close programs that hold them open, or choose another folder."),
     )

@@ -29,6 +29,7 @@ from nbclient.client import NotebookClient
 from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernelError
 from nbformat import NotebookNode
 
+from kit.atomic import write_atomically
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.handover import MIMETYPE, Handover, Refused, receive, receive_each
 from kit.booklet.plain_text import SUFFIXES, cells_of_text
@@ -189,7 +190,7 @@ def run_and_ask(
         # The kernel reads the order of cells from a file; it must be the notebook being run, which may
         # differ from the one on disk (an export of unsaved work, a file without cell ids).
         copy = private / f"{Path(name).stem}.ipynb"
-        copy.write_text(nbformat.writes(book), encoding="utf-8")
+        write_atomically(copy, nbformat.writes(book))
         environment = {**os.environ, BUILD: "1", NOTEBOOK: str(copy)}
         client = _Client(book, folder, timeout, progress, sockets, count, asking, patient)
         try:

@@ -72,7 +72,11 @@ def set_in_type(html: str, folder: Path, scratch: Path, name: str, waiting: Wait
         last = complaint.strip().splitlines()[-1:] or [_ENDED.get(status, "no reason was given")]
         if is_missing(complaint):
             raise missing()
-        raise KitError(f"the booklet could not be set in type: {last[0][:300]}.".replace("..", "."), where=name)
+        raise KitError(
+            f"the booklet could not be set in type: {last[0][:300]}.".replace("..", "."),
+            where=name,
+            do="The earlier booklet is untouched. Build again; where memory is short, close other programs first.",
+        )
     left_out = json.loads(said.read_text(encoding="utf-8"))
     return Set(pdf.read_bytes(), tuple(left_out), perf_counter() - began)
 

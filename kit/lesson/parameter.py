@@ -108,7 +108,10 @@ class Parameter:
 
 def _no_number(value: object, parameter: Parameter) -> KitError:
     example = {"length": "mm, such as 25.0", "share": "a share, such as 0.7", "count": "a number, such as 3"}
-    said = f"'{value[:40]}'" if isinstance(value, str) else "that" if isinstance(value, int) else repr(value)[:40]
+    if isinstance(value, int) and not isinstance(value, bool):  # only one beyond every float comes here
+        said = "a number of hundreds of digits"
+    else:
+        said = f"'{value[:40]}'" if isinstance(value, str) else repr(value)[:40]
     return KitError(f"{said} is no number it can take.", where=parameter.name, do=f"Write {example[parameter.kind]}.")
 
 

@@ -38,11 +38,13 @@ _ASK = "import kit.live.class_answers\nkit.live.class_answers.tell(globals())"
 
 @dataclass(frozen=True)
 class ClassCopy:
-    """What was made: the `notebook` for students, the `lesson` it opens, titles of its `exercises`."""
+    """What was made: the `notebook` for students, the `lesson` it opens, titles of its `exercises`, and the files where
+    a size of the chart stands in the place of somebody's body (`bodies`)."""
 
     notebook: Path
     lesson: Path
     exercises: tuple[str, ...]
+    bodies: tuple[str, ...] = ()
 
 
 def make_class_copy(
@@ -56,8 +58,9 @@ def make_class_copy(
     """Write the class copy of `notebook` to the file `out` (NAME_class.ipynb beside it when None) and the lesson it
     opens into a folder beside that. `exercises` are titles or short names; None: all of the lesson's.
 
-    Runs the notebook. Raises `KitError` for an unknown exercise, for a goal that names nothing drawn, for an answer
-    that does not solve its exercise; nothing has changed then.
+    Nobody's body goes into the room: a size of the chart stands where a cell makes or loads one, and body files stay
+    behind. Runs the notebook. Raises `KitError` for an unknown exercise, for a goal that names nothing drawn, for an
+    answer that does not solve its exercise; nothing has changed then.
     """
     target = out or notebook.with_name(f"{notebook.stem}_class.ipynb")
     if target.suffix != ".ipynb":
@@ -74,14 +77,16 @@ def make_class_copy(
     progress(f"Running {notebook.name} from the top and trying the answers")
     told = _told(book, notebook.resolve().parent, notebook.name, timeout)
     chosen = _chosen(told, exercises)
-    source = class_source(notebook, LESSON, None if exercises is None else [each["key"] for each in chosen])
+    wanted = None if exercises is None else [each["key"] for each in chosen]
+    source = class_source(notebook, LESSON, wanted, public=True)
     progress("Trying the copy")
     _try(source, chosen, timeout)
     with _in_language(told["language"]):
         made = _notebook(told, chosen, folder.name)
     _write(source, folder)
     write_atomically(target, nbformat.writes(made) + "\n")
-    return ClassCopy(target, folder / LESSON, tuple(each["title"] for each in chosen))
+    bodies = tuple(dict.fromkeys(source.bodies))
+    return ClassCopy(target, folder / LESSON, tuple(each["title"] for each in chosen), bodies)
 
 
 def _in_language(code: str) -> contextlib.AbstractContextManager[None]:

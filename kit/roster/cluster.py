@@ -48,7 +48,7 @@ def made_there(order: str, task: Task) -> Made | KitError:
 
 
 @contextmanager
-def cluster(order: Order, scheduler: str, *, patience: str = "20s") -> Iterator[Makes]:
+def cluster(order: Order, scheduler: str, *, patience: str = "60s") -> Iterator[Makes]:
     """Inside the block: what makes the sets of tasks on the cluster whose scheduler is at `scheduler`, such as
     "tcp://10.0.0.5:8786", and gives each as it is ready. Raises `KitError` when Dask is not installed, and when nobody
     answers there for `patience`. A set that no worker could make is refused by itself."""

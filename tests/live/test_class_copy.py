@@ -77,7 +77,7 @@ def test_the_copy_holds_few_locked_cells(copy: ClassCopy) -> None:
         "body_form(lesson)",
         "print_mine(lesson)",
     ]
-    assert copy.exercises == ("Longer underarm", "Shorter top")
+    assert copy.exercises == ("Longer underarm", "Shorter top") and copy.bodies == ()
 
 
 def comments(source: str) -> list[str]:
@@ -140,6 +140,26 @@ def test_private_cells_stay_behind_and_pictures_come_along(tmp_path: Path) -> No
     files = class_source(lesson, LESSON).files
     assert sorted(files) == [LESSON, "pictures/flat.png"]
     assert SECRET.encode() not in files[LESSON]
+
+
+def test_nobodys_body_goes_into_the_room(tmp_path: Path, without_kernel: None) -> None:
+    """The measurements of whoever wrote the lesson, in a cell and in a file, stay behind, and it is said where; the
+    exercises are those of the lesson still."""
+    body = (
+        "from kit import load_body, make_body\n"
+        "mine = make_body({'bust_girth': '97.3 cm', 'waist_girth': '81.7 cm'}, name='Petra Quill')\n"
+        "lesson.choose(body=mine)"
+    )
+    lesson = write_lesson(tmp_path, body, EXERCISES, "hers = 'petra.toml'\nlesson.choose(size='W4')")
+    (tmp_path / "petra.toml").write_text('[measured]\nbust_girth = "97.3 cm"\n')
+    made = make_class_copy(lesson)
+    assert made.exercises == ("Longer underarm", "Shorter top")
+    assert set(made.bodies) == {"tideline_wrap_top.ipynb", "petra.toml"}
+    files = [made.notebook, *(path for path in made.lesson.parent.rglob("*") if path.is_file())]
+    assert "petra.toml" not in [path.name for path in files]
+    for path in files:
+        text = path.read_text(encoding="utf-8")
+        assert not [word for word in ("97.3", "81.7", "Petra", "Quill") if word in text], path.name
 
 
 def test_a_lesson_that_opens_another_brings_it_along_stripped(tmp_path: Path, without_kernel: None) -> None:
