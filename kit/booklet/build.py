@@ -155,7 +155,8 @@ def build(
                 bought = shopping(ran.handover, Kept.beside(notebook.resolve().parent, pattern.lesson.slug))
             lesson = LessonFolder(notebook.resolve().parent)
             look = read_theme(lesson)
-            writing = Writing(ran, findings, bought, lesson, look, asked, made, stage, progress, audience, waiting=waiting)
+            told = (stage, progress, audience)
+            writing = Writing(ran, findings, bought, lesson, look, asked, made, *told, waiting=waiting)
 
             def pages() -> None:
                 with stage("pattern pages"):
