@@ -96,7 +96,15 @@ def lettered(
     >>> [text.text for text in lettered(drawing, 300.0).texts]
     ['neck point']
     """
-    return _Letterer(drawing, width, height, theme).done()
+    first = _Letterer(drawing, width, height, theme)
+    made = first.done()
+    if first.beside:  # lines that are larger leave their texts less room: where these stand worse, the list goes below
+        other = _Letterer(drawing, width, height, theme)
+        other.may_beside = False
+        below = other.done()
+        if other.cost < first.cost:
+            return below
+    return made
 
 
 class Growth(NamedTuple):
@@ -171,6 +179,8 @@ class _Letterer:
         self.around: tuple[DrawnLines, SeenCloth] | None = None
         self.wide = width or 640.0  # px of the frame as it is found: less than the room where the height decides
         self.beside = False  # whether the list stands beside the lines
+        self.may_beside = True
+        self.cost = 0.0  # of all places taken
 
     # ---- the whole --------------------------------------------------------------------------------------
 
@@ -200,6 +210,7 @@ class _Letterer:
             edges = [max(two) for two in zip(edges, wanted, strict=True)]
         else:
             frame = self._wider(frame, wanted, unit)
+        self.cost = sum(one.cost for one in placed)
         return Lettered(self.drawing, frame, unit, self._written(placed, unit, frame))
 
     def _wider(self, frame: Box, wanted: Sequence[float], unit: float) -> Box:
@@ -245,7 +256,7 @@ class _Letterer:
         self.beside = False
         unit, frame = below = self._framed(edges)
         width, height = self.room
-        if self.numbered and width and height and self._list_width() <= _MOST_LIST * width:
+        if self.may_beside and self.numbered and width and height and self._list_width() <= _MOST_LIST * width:
             self.beside = True
             unit, frame = self._framed(edges)
             high = (frame[3] - frame[1]) / unit
