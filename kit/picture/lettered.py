@@ -438,18 +438,29 @@ class _Letterer:
 
     def _numbers(self, placed: Sequence[_Standing]) -> dict[int, str]:
         """The number of each text that fits nowhere as it is, counted in the order of the items; letters where the
-        picture has figures of its own."""
+        picture has figures of its own. What reads alike has one number."""
         told = sorted(one.item for one in placed if one.place.form == 1)
+        texts = dict.fromkeys(self._plain(index) for index in told)
         figures = any(isinstance(item, Label) and item.text.isdigit() for item in self.drawing.items)
         signs = [chr(ord("a") + n) for n in range(26)] if figures else [str(n) for n in range(1, 100)]
-        return dict(zip(told, signs, strict=False))
+        sign = dict(zip(texts, signs, strict=False))
+        return {index: sign[self._plain(index)] for index in told if self._plain(index) in sign}
+
+    def _in_list(self) -> list[int]:
+        """The first item of each number."""
+        return sorted({sign: index for index, sign in reversed(self.numbered.items())}.values())
+
+    def _plain(self, index: int) -> str:
+        item = self.drawing.items[index]
+        assert isinstance(item, Label | Dimension)
+        return item.text.replace("\n", " ")
 
     def _rows(self) -> list[list[tuple[int, float]]]:
         """The rows of the list: (item, where it begins in px)."""
         width = 0.0 if self.beside else self.wide - 2 * MARGIN
         rows: list[list[tuple[int, float]]] = []
         at = math.inf
-        for index in self.numbered:
+        for index in self._in_list():
             wide = self._entry_width(index)
             if at + wide > width:
                 rows.append([])
@@ -460,9 +471,7 @@ class _Letterer:
 
     def _entry(self, index: int) -> list[str]:
         """What a number stands for, in two lines where one is wider than the room."""
-        item, size = self.drawing.items[index], self.theme.texts["small"].size
-        assert isinstance(item, Label | Dimension)
-        text = item.text.replace("\n", " ")
+        text, size = self._plain(index), self.theme.texts["small"].size
         room = (self.room[0] or math.inf) - 2 * MARGIN
         return [text] if 1.9 * size + text_width(text, size) <= room else in_two(text).split("\n")
 

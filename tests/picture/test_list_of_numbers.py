@@ -52,9 +52,10 @@ def test_some_become_numbers() -> None:
 @pytest.mark.parametrize("room", [(230.0, 420.0), (180.0, 300.0)])
 def test_what_is_wider_than_the_room_stands_in_two_lines(room: tuple[float, float]) -> None:
     """As the name and value of a measurement on a phone: every word is there, in the frame, and no line on another."""
-    said = "Chest, all round under the arms 126.5 cm"
+    said = iter([f"{where}, all round under the arms 126.5 cm" for where in ("Chest", "Bust", "Back")])
     drawing = crowded(3)
-    names = tuple(replace(item, text=said) if isinstance(item, Label) else item for item in drawing.items)
+    names = tuple(replace(item, text=next(said)) if isinstance(item, Label) else item for item in drawing.items)
+    every = [item.text for item in names if isinstance(item, Label)]
     found = lettered(replace(drawing, items=names), *room)
     x0, y0, x1, y1 = found.bounds
     texts = [text for text in found.texts if text.listed and not text.ringed]
@@ -62,7 +63,27 @@ def test_what_is_wider_than_the_room_stands_in_two_lines(room: tuple[float, floa
     assert len(texts) > 2 and all(x0 <= b[0] and b[2] <= x1 + 0.01 and y0 <= b[1] and b[3] <= y1 for b in boxes)
     assert not any(overlap(a, b) for a, b in combinations(boxes, 2))
     lines = [text.text for text in texts]
-    assert [f"{a} {b}" for a, b in zip(lines[::2], lines[1::2], strict=True)] == [said] * (len(lines) // 2)
+    together = [f"{a} {b}" for a, b in zip(lines[::2], lines[1::2], strict=True)]
+    assert len(together) > 1 and together == [text for text in every if text in together]
+
+
+def test_what_reads_alike_has_one_number() -> None:
+    drawing = crowded(6)
+    names = tuple(
+        replace(item, text=f"edge of the facing at the {('hip', 'waist')[n % 2]}")
+        if isinstance(item, Label)
+        else item
+        if isinstance(item, Label)
+        else item
+        for n, item in enumerate(drawing.items)
+    )
+    found = lettered(replace(drawing, items=names), 420.0, 160.0)
+    listed = [text.text for text in found.texts if text.listed and not text.ringed]
+    assert len(listed) == len(set(listed)) == 2
+    signs = [text.text for text in found.texts if text.listed and text.ringed]
+    assert signs == [str(n) for n in range(1, len(signs) + 1)]
+    shown = [text.text for text in found.texts if text.ringed and not text.listed]
+    assert set(shown) == set(signs) and len(shown) > 2
 
 
 @pytest.mark.parametrize("wide", [20.0, 120.0, 400.0])
