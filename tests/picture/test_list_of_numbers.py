@@ -70,11 +70,7 @@ def test_what_is_wider_than_the_room_stands_in_two_lines(room: tuple[float, floa
 def test_what_reads_alike_has_one_number() -> None:
     drawing = crowded(6)
     names = tuple(
-        replace(item, text=f"edge of the facing at the {('hip', 'waist')[n % 2]}")
-        if isinstance(item, Label)
-        else item
-        if isinstance(item, Label)
-        else item
+        replace(item, text="edge of the facing at the " + ("hip", "waist")[n % 2]) if isinstance(item, Label) else item
         for n, item in enumerate(drawing.items)
     )
     found = lettered(replace(drawing, items=names), 420.0, 160.0)
