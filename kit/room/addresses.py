@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from kit.errors import KitError
 
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
+_USUAL = (80, 443)  # RFC 9110, 4.2: the ports of http and https that an address need not name
 _NAME = re.compile(r"[A-Za-z0-9]([A-Za-z0-9.-]{0,250}[A-Za-z0-9])?\Z|\[[0-9A-Fa-f:.]+\]\Z")
 
 
@@ -42,13 +43,14 @@ def checked_name(name: str) -> str:
 
 
 def hosts(address: str, port: int, names: Iterable[str] = ()) -> frozenset[str]:
-    """What a browser's Host header may say: the address served at and the `names`, with the port or, where a name
-    stands for the usual port or a proxy's, without. Anything else is a page of somebody else that was pointed here
-    (DNS rebinding)."""
+    """What a browser's Host header may say: the address served at and the `names`, with the port or, where it is
+    a usual one (browsers leave it out) or a name stands for a proxy, without. Anything else is a page of somebody else
+    that was pointed here (DNS rebinding)."""
     called = {f"[{address}]" if ":" in address else address, *(name.lower() for name in names)}
     if address in LOOPBACK:
         called |= {"127.0.0.1", "localhost", "[::1]"}
-    return frozenset({f"{name}:{port}" for name in called} | {name.lower() for name in names})
+    bare = called if port in _USUAL else {name.lower() for name in names}
+    return frozenset({f"{name}:{port}" for name in called} | bare)
 
 
 def no_port(error: OSError, address: str, port: int) -> KitError:

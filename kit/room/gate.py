@@ -70,7 +70,9 @@ class Door:
     def is_teacher(self, request: HTTPServerRequest) -> bool:
         """Whether the browser brings the token of a board."""
         brought = request.cookies.get(self.board_cookie)
-        return brought is not None and any(secrets.compare_digest(brought.value, token) for token in self.boards)
+        if brought is None or not _TOKEN.match(brought.value):
+            return False
+        return any(secrets.compare_digest(brought.value, token) for token in self.boards)
 
     def new_board(self) -> str:
         """A token for a board; the oldest of many opens nothing any more."""
@@ -263,6 +265,9 @@ class Page(Plain):
         self.page, self.policy = page, policy
 
     async def get(self) -> None:
+        if self.get_query_argument("token", ""):
+            self.redirect(self.request.path)  # somebody who is in already: the code does not stay in the address bar
+            return
         seat = self.door.seat(self.request)
         if seat is not None and self.policy is not STRICT and not seat.files.take():
             self.set_status(429)
@@ -277,11 +282,14 @@ class Page(Plain):
     head = get
 
 
-class Enter(Plain):
-    """Somebody who is in already, with the link again."""
+class Missing(Plain):
+    """There is nothing else."""
 
     def get(self) -> None:
-        self.redirect(self.door.base)
+        self.set_status(404)
+        self.finish()
+
+    head = post = put = delete = patch = options = get
 
 
 class Mine(Plain):

@@ -57,8 +57,8 @@ class Student:
 
 
 def message(what: str, /, **told: Any) -> str:
-    """A message as JSON."""
-    return json.dumps({"is": what, **told}, ensure_ascii=False, separators=(",", ":"))
+    """A message as JSON, in ASCII: what a page said may hold half a character, which no line can carry otherwise."""
+    return json.dumps({"is": what, **told}, separators=(",", ":"))
 
 
 class Gathering:
@@ -103,6 +103,7 @@ class Gathering:
                 may_look=student.may_look,
                 follow=follow,
                 made=self.makings.made_of(seat.number),
+                making=self.makings.under(seat.number),
             )
         )
         return True
@@ -117,7 +118,7 @@ class Gathering:
         self.seats.touch(seat)
         self._changed.add(seat.token)
         if not student.lines:
-            self.workers.forget(f"student {seat.number}")
+            self.workers.drop(f"student {seat.number}")
 
     def forget_lost(self) -> None:
         """Students whose seat was given on are forgotten."""
@@ -133,7 +134,8 @@ class Gathering:
         self.students.pop(student.seat.token, None)
         self._changed.discard(student.seat.token)
         self._gone.append(student.seat.number)
-        self.workers.forget(f"student {student.seat.number}")
+        for what in ("student", "look", "over"):
+            self.workers.forget(f"{what} {student.seat.number}")
         self.makings.forget(student.seat.number)
 
     def board_arrives(self, line: Line, facts: Mapping[str, Any]) -> None:
@@ -261,7 +263,7 @@ class Gathering:
     async def _look(self, line: Line, number: int) -> None:
         student = self._numbered(number)
         setting = await self._shown(student) if student is not None else None
-        drawn = await self._worked("look", setting, "draw") if setting is not None else None
+        drawn = await self._worked(f"look {number}", setting, "draw") if setting is not None else None
         # what was allowed when it was asked for may have been taken back since
         if student is None or drawn is None or not student.may_look:
             line(message("looked", number=number, drawn=None))

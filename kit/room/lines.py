@@ -58,7 +58,10 @@ class _Open(WebSocketHandler):
             try:
                 self.write_message(text)
             except StreamBufferFullError:
-                self.close(1008, "unread")
+                # nothing more fits in, not even a farewell
+                stream = getattr(self.ws_connection, "stream", None)
+                if stream is not None:
+                    stream.close()
 
     def begin(self, work: Any) -> None:
         """Do it beside what comes next."""

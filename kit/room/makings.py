@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import asyncio
 import json
+import logging
 import os
 import shutil
 import signal
@@ -31,6 +32,7 @@ _LARGEST = 80_000_000  # bytes of one student's files
 _LEFT = 300_000_000  # bytes of the disk that stay free
 _AFTER = 30.0
 _LINE = 1 << 20
+_log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True)
@@ -86,7 +88,7 @@ class Makings:
     def want(self, wanted: Wanted) -> None:
         """Put it in the queue. The student is told their place, or why not."""
         number = wanted.number
-        if self._of(number):
+        if self.under(number):
             return  # one at a time; the page shows that it is under way
         if not self._often.setdefault(number, Bucket(*_OFTEN, self._clock)).take():
             self.told(number, {"state": "refused", "why": "often"})
@@ -102,21 +104,27 @@ class Makings:
 
     def cancel(self, number: int) -> None:
         """Nothing more is made for that student; what was made before stays."""
-        found = self._of(number)
-        for making in found:
+        self._drop(number)
+        self.told(number, {"state": "cancelled"})  # in any case: a page that missed the end would wait for it for ever
+        self._places()
+
+    def under(self, number: int) -> bool:
+        """Whether something is made for that student, or waits to be."""
+        return any(not each.cancelled for each in self._of(number))
+
+    def forget(self, number: int) -> None:
+        """The student is gone. Their files stay in the folder of the class, which goes with it."""
+        self._drop(number)
+        self._often.pop(number, None)
+        self._made.pop(number, None)
+        self._places()
+
+    def _drop(self, number: int) -> None:
+        for making in self._of(number):
             making.cancelled = True
             _end(making.process)
         self._pages = [each for each in self._pages if not each.cancelled]
         self._booklets = [each for each in self._booklets if not each.cancelled]
-        if found:
-            self.told(number, {"state": "cancelled"})
-            self._places()
-
-    def forget(self, number: int) -> None:
-        """The student is gone. Their files stay in the folder of the class, which goes with it."""
-        self.cancel(number)
-        self._often.pop(number, None)
-        self._made.pop(number, None)
 
     def _of(self, number: int) -> list[_Making]:
         return [each for each in (*self._under, *self._pages, *self._booklets) if each.wanted.number == number]
@@ -124,7 +132,7 @@ class Makings:
     def _places(self) -> None:
         """Tell everybody who waits how many are before them."""
         before = len(self._under)
-        seen = {each.wanted.number for each in self._under}
+        seen = {each.wanted.number for each in self._under if not each.cancelled}
         for making in (*self._pages, *self._booklets):
             if making.wanted.number not in seen:
                 self.told(making.wanted.number, {"state": "waiting", "place": before})
@@ -141,25 +149,32 @@ class Makings:
                 await self._bell.wait()
                 continue
             self._under.append(making)
-            self._places()
+            told: Mapping[str, Any] = {"failed": ""}
+            # whatever goes wrong, the next one has its turn
             try:
+                self._places()
                 told = await self._make(making)
+            except Exception:
+                _log.exception("A making broke off.")
             finally:
                 self._under.remove(making)
                 self._bell.set()
-            if not making.cancelled:
-                self._ended(making, told)
-            self._places()
+            try:
+                if not making.cancelled:
+                    self._ended(making, told)
+                self._places()
+            except Exception:
+                _log.exception("What was made could not be told.")
 
     def _next(self) -> _Making | None:
-        """Pages first. A student's booklet waits for their pages."""
-        if self._pages:
-            return self._pages.pop(0)
+        """Pages first. A student's booklet waits for their pages, and new pages for what was cancelled to be gone: both
+        write into one folder."""
         busy = {each.wanted.number for each in self._under}
-        for making in self._booklets:
-            if making.wanted.number not in busy:
-                self._booklets.remove(making)
-                return making
+        for lane in (self._pages, self._booklets):
+            for making in lane:
+                if making.wanted.number not in busy:
+                    lane.remove(making)
+                    return making
         return None
 
     async def _make(self, making: _Making) -> dict[str, Any]:

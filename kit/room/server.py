@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import json
+import logging
 import os
 import signal
 import socket
@@ -30,7 +31,7 @@ from kit.room import said
 from kit.room.addresses import LOOPBACK, hosts, no_port
 from kit.room.codes import written
 from kit.room.files import Given, given
-from kit.room.gate import STRICT, Door, Enter, Gate, Mine, Page, Shown
+from kit.room.gate import STRICT, Door, Gate, Mine, Missing, Page, Shown
 from kit.room.gathering import TICK, Gathering
 from kit.room.lines import BoardLine, StudentLine
 from kit.room.makings import Makings
@@ -42,9 +43,11 @@ from kit.room.workers import Workers, command
 PER_DEVICE = 3
 """Seats that one device of the local network may take, unless said otherwise."""
 _IDLE = 120  # seconds after which a connection on which nothing is asked is closed
-_CONNECTIONS = (32, 1500)  # of one device of the network, and of all
+_CONNECTIONS = (32, 1500)  # of one device of the network at least, and of all
+_OF_SEAT = 10  # connections of one seat: a browser opens six at once, and a line for each page
 _HEAD = 16384  # bytes of a request's headers
 _ALIVE = 20  # seconds between two questions whether a page is still there
+_log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True)
@@ -68,6 +71,16 @@ class Options:
     @property
     def local(self) -> bool:
         return self.address in LOOPBACK
+
+    @property
+    def seats_each(self) -> int:
+        """Seats that one device may take; 0: no limit."""
+        return self.per_device if self.per_device is not None else (0 if self.local else PER_DEVICE)
+
+    @property
+    def connections_each(self) -> int:
+        """Connections that one device may have open; 0: no limit. A school may stand behind a single address."""
+        return 0 if self.local else max(_CONNECTIONS[0], _OF_SEAT * (self.seats_each or self.students))
 
 
 def serve(notebook: Path, options: Options = Options(), tell: Callable[[str], None] = print) -> None:
@@ -221,16 +234,6 @@ def application(
     )
 
 
-class Missing(Enter):
-    """There is nothing else."""
-
-    def get(self) -> None:
-        self.set_status(404)
-        self.finish()
-
-    head = post = put = delete = patch = options = get
-
-
 class _Class:
     """One class from its opening to its end."""
 
@@ -268,9 +271,7 @@ class _Class:
             if why:
                 raise KitError(f"the lesson cannot be worked: {why}", do="Run lessonkit check on it.")
             makings.start()
-            per_device = self.options.per_device
-            each = per_device if per_device is not None else (0 if self.options.local else PER_DEVICE)
-            gathering = Gathering(Seats(self.options.students, each), workers, makings)
+            gathering = Gathering(Seats(self.options.students, self.options.seats_each), workers, makings)
             port = int(sockets[0].getsockname()[1])
             door = Door(
                 gathering,
@@ -316,7 +317,7 @@ class _Class:
             max_body_size=said.MOST,
             idle_connection_timeout=_IDLE,
             body_timeout=10,
-            each=0 if self.options.local else _CONNECTIONS[0],
+            each=self.options.connections_each,
         )
         server.add_sockets(sockets)
         return server
@@ -366,7 +367,10 @@ class _Class:
 async def _ticking(gathering: Gathering) -> None:
     while True:
         await asyncio.sleep(TICK)
-        gathering.tick()
+        try:
+            gathering.tick()
+        except Exception:
+            _log.exception("The boards could not be told.")  # the next time they may be
 
 
 def _many_files() -> None:

@@ -19,11 +19,13 @@ from dataclasses import dataclass, field
 from kit.room.rates import Clock
 
 PATIENCE = 12.0
-"""Seconds that one answer may take; a lesson's own time limit is 5."""
+"""Seconds that one drawing may take; a lesson's own time limit is 5."""
 _OPENING = 120.0
 _QUEUED = 4  # messages of one that may wait
 _LONGEST = 8 << 20  # bytes of an answer
+_SLOW = 4  # times as long for what takes longer: remedies try several values
 _PAUSE, _LONGEST_PAUSE = 5.0, 120.0
+_GOOD = 60.0  # seconds after which an answer clears who was put off
 
 
 class TooMany(Exception):
@@ -40,6 +42,7 @@ class _Task:
     text: str
     slow: bool
     answer: asyncio.Future[str]
+    again: bool = False
 
 
 @dataclass
@@ -50,6 +53,11 @@ class _Lane:
 
     def put(self, task: _Task) -> None:
         self.of.setdefault(task.who, deque()).append(task)
+
+    def put_back(self, task: _Task) -> None:
+        """Put it where it was taken from: it is the next one's."""
+        self.of.setdefault(task.who, deque()).appendleft(task)
+        self.of.move_to_end(task.who, last=False)
 
     def count(self, who: str) -> int:
         return len(self.of.get(who, ()))
@@ -119,10 +127,14 @@ class Workers:
         return await task.answer
 
     def forget(self, who: str) -> None:
-        """What waits for them is not worked any more."""
+        """They are gone for good, and nothing of them is remembered."""
+        self.drop(who)
+        self._stopped.pop(who, None)
+
+    def drop(self, who: str) -> None:
+        """What waits for them is not worked any more. Who was put off stays so: coming back does not shorten it."""
         self._quick.forget(who)
         self._slow.forget(who)
-        self._stopped.pop(who, None)
 
     # ---- one worker ---------------------------------------------------------------------------------------
 
@@ -139,17 +151,18 @@ class Workers:
         """A process that is ready to answer; tried again, less and less often, where it does not become so."""
         pause = 0.5
         while True:
-            process = await asyncio.create_subprocess_exec(
-                *self.command,
-                stdin=asyncio.subprocess.PIPE,
-                stdout=asyncio.subprocess.PIPE,
-                stderr=asyncio.subprocess.DEVNULL,
-                limit=_LONGEST,
-                start_new_session=True,
-            )
-            self.processes.add(process.pid)
+            process: asyncio.subprocess.Process | None = None
             why = "it ended without a word"
             try:
+                process = await asyncio.create_subprocess_exec(
+                    *self.command,
+                    stdin=asyncio.subprocess.PIPE,
+                    stdout=asyncio.subprocess.PIPE,
+                    stderr=asyncio.subprocess.DEVNULL,
+                    limit=_LONGEST,
+                    start_new_session=True,
+                )
+                self.processes.add(process.pid)
                 assert process.stdout is not None
                 said = await asyncio.wait_for(process.stdout.readline(), _OPENING)
                 told = json.loads(said) if said else {}
@@ -160,10 +173,14 @@ class Workers:
                 why = str(told.get("failed") or why)
             except (TimeoutError, ValueError):
                 pass
+            except OSError as error:  # no memory, or too many files, just now
+                why = error.strerror or why
             except asyncio.CancelledError:
-                await self._end(process)
+                if process is not None:
+                    await self._end(process)
                 raise
-            await self._end(process)
+            if process is not None:
+                await self._end(process)
             if not ready.done():
                 ready.set_result(why)
             self._tell(f"A worker could not be opened: {why}")
@@ -181,16 +198,20 @@ class Workers:
         """Wait for one task and do it; False when the worker has to be replaced."""
         task = await self._next()
         assert process.stdin is not None and process.stdout is not None
+        if not task.again and (process.returncode is not None or process.stdout.at_eof()):
+            # it died while nobody asked: whoever comes next is not to blame
+            task.again = True
+            (self._slow if task.slow else self._quick).put_back(task)
+            self._free(task)
+            return False
         try:
             process.stdin.write(task.text.encode("utf-8") + b"\n")
             await process.stdin.drain()
-            said = await asyncio.wait_for(process.stdout.readline(), self.patience)
+            said = await asyncio.wait_for(process.stdout.readline(), self.patience * (_SLOW if task.slow else 1))
         except (TimeoutError, ConnectionError, ValueError):  # ValueError: an answer that is too long
             said = b""
         finally:
-            self._busy.discard(task.who)
-            self._slow_under -= task.slow
-            self._bell.set()
+            self._free(task)
         if not said.endswith(b"\n"):
             self._put_off(task.who)
             if not task.answer.done():
@@ -198,7 +219,15 @@ class Workers:
             return False
         if not task.answer.done():
             task.answer.set_result(said.decode("utf-8"))
+        until, _ = self._stopped.get(task.who, (0.0, 0.0))
+        if task.who in self._stopped and self._clock() > until + _GOOD:
+            del self._stopped[task.who]
         return True
+
+    def _free(self, task: _Task) -> None:
+        self._busy.discard(task.who)
+        self._slow_under -= task.slow
+        self._bell.set()
 
     async def _next(self) -> _Task:
         while True:

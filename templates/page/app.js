@@ -240,6 +240,7 @@ function setUnits(units) {
 function begin() {
   speak();
   engine.ask({ ...setting(), values: {}, body: state.own || !state.size ? {} : { size: state.size }, do: "about" }, (told) => {
+    if (told.busy) return setTimeout(begin, 3000); // a class's machine has no time just now
     if (!told.ok) return forget();
     furnish(told);
     state.step = state.step || told.steps[0];

@@ -48,7 +48,7 @@ export class Engine {
     if (!task) return;
     if (task === this.drawing) this.drawing = null;
     this.under = { ...task, id: ++this.number };
-    this.under.timer = setTimeout(() => this.stop(), PATIENCE[task.message.do] || 12000);
+    this.under.timer = setTimeout(() => this.stop(), (PATIENCE[task.message.do] || 12000) * (this.worker.patience || 1));
     this.worker.postMessage({ id: this.under.id, text: JSON.stringify(task.message) });
   }
 

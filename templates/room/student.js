@@ -10,7 +10,9 @@ const MOST = 60000; // characters that can be sent at once
 const settings = ["language", "units", "body", "values", "step", "room"];
 let words = {}, all = {}, line = null, waiting = new Map(), number = 0, pause = 500, gone = false;
 let last = null, engine = root.dataset.own === "yes" && !location.search.includes("engine=room") ? "own" : "room";
-let following = { on: false, along: false, step: null }, taken = null, hand = false, made = null, job = null, shift = "";
+let following = { on: false, along: false, step: null }, taken = null, hand = false, made = null, job = null;
+let shift = "", meant = ""; // the step the teacher sent the page to; the one that the last drawing was asked under
+let look = null; // what was chosen and the room may not have heard
 const report = { step: "", number: 0, steps: 0, solved: [], errors: -1, warnings: -1 };
 
 function element(kind, text = "", name = "") {
@@ -85,6 +87,11 @@ class Through {
     else queueMicrotask(() => this.room());
   }
 
+  // What is asked of the room waits for its turn there first.
+  get patience() {
+    return this.own ? 1 : 10;
+  }
+
   begin(address) {
     this.own = new Worker(address, { type: "module" });
     this.slow = setTimeout(() => this.room(), SLOWLY);
@@ -152,7 +159,9 @@ class Through {
 window.lessonWorker = (address) => new Through(address);
 
 function note(asked) {
-  if (asked.do === "draw") last = asked;
+  if (asked.do !== "draw") return;
+  last = asked;
+  meant = shift;
 }
 
 // What the page hears of its engine tells where the student is.
@@ -163,7 +172,7 @@ function learn(asked, text) {
   if (asked.do === "about") report.steps = told.steps.length;
   if (asked.do === "draw") {
     const step = `${told.step.kind}:${told.step.key}`;
-    if (report.step && step !== report.step && following.along && step !== shift) alone();
+    if (report.step && step !== report.step && following.along && step !== meant) alone();
     report.step = step;
     report.number = told.number + 1;
   }
@@ -183,12 +192,16 @@ function heard(told) {
   if (told.is === "answer") {
     const asked = waiting.get(told.id);
     waiting.delete(told.id);
-    asked?.then(told.text ? { text: told.text } : { text: JSON.stringify({ ok: false, said: words.busy }) });
+    asked?.then(told.text ? { text: told.text } : { text: JSON.stringify({ ok: false, busy: true, said: words.busy }) });
   } else if (told.is === "welcome") {
     hand = told.hand;
-    $("class-look").checked = told.may_look;
+    if (look === null) $("class-look").checked = told.may_look;
+    else if (look !== told.may_look) post({ is: "may_look", yes: look });
+    if (look) look = null;
     if (!told.name && remembered()) post({ is: "name", name: remembered() });
     if (told.made) made = told.made;
+    if (told.making) job = under() ? job : { state: "begun" };
+    else if (under()) job = null;
     lead(told.follow);
     speak();
   } else if (told.is === "hand") {
@@ -215,10 +228,16 @@ function take(told) {
   if (told.step) given.step = told.step;
   if (Object.keys(told.values).length) given.values = { ...(last?.values || {}), ...told.values };
   const before = give(given);
-  taken = before && { ...(told.step ? { step: before.step } : {}), ...(given.values ? { values: before.values } : {}) };
+  // what came first is the student's own: a second send before "Back to mine" does not take its place
+  if (before) taken = { ...(told.step ? { step: before.step } : {}), ...(given.values ? { values: before.values } : {}), ...taken };
   $("class-sent").hidden = false;
   $("class-sent-said").textContent = told.title ? fill(words.sent_preset, { title: told.title }) : given.values ? words.sent_values : words.sent_step;
   $("class-back").hidden = !taken;
+}
+
+function settled() {
+  taken = null;
+  $("class-sent").hidden = true;
 }
 
 function lead(told) {
@@ -293,14 +312,14 @@ function build() {
     }
     post({ is: "name", name: $("class-name").value.slice(0, 100) });
   });
-  $("class-look").addEventListener("change", () => post({ is: "may_look", yes: $("class-look").checked }));
+  $("class-look").addEventListener("change", allow);
   $("class-make").addEventListener("click", make);
   $("class-cancel").addEventListener("click", () => post({ is: "cancel" }));
   $("class-back").addEventListener("click", () => {
     if (taken) give(taken);
-    $("class-sent").hidden = true;
+    settled();
   });
-  $("class-keep").addEventListener("click", () => ($("class-sent").hidden = true));
+  $("class-keep").addEventListener("click", settled);
   $("class-follow").querySelector("button").addEventListener("click", () => {
     following.along = !following.along;
     if (following.along && following.step) give({ step: following.step });
@@ -311,12 +330,23 @@ function build() {
   if (small && engine === "room") small.remove();
 }
 
+// What is taken back stands, whatever the room remembers after a broken line; what is allowed is said again only where
+// it could not be said: another page of the same student may have taken it back since.
+function allow() {
+  const yes = $("class-look").checked;
+  look = post({ is: "may_look", yes }) && yes ? null : yes;
+}
+
 function make() {
   if (!last) return;
   const message = { is: "make", setting: setting(), paper: $("class-paper").value, booklet: $("class-booklet").checked };
   if (JSON.stringify(message).length > MOST || !post(message)) return;
   job = { state: "begun" };
   speak();
+}
+
+function under() {
+  return Boolean(job) && (["begun", "waiting", "doing"].includes(job.state) || (job.state === "made" && job.more));
 }
 
 function doing() {
@@ -350,9 +380,8 @@ function speak() {
   $("class-make").textContent = words.print_mine;
   $("class-make").title = words.print_tooltip || "";
   $("class-cancel").textContent = words.cancel;
-  const under = job && (["begun", "waiting", "doing"].includes(job.state) || (job.state === "made" && job.more));
-  $("class-make").disabled = Boolean(under);
-  $("class-cancel").hidden = !under;
+  $("class-make").disabled = under();
+  $("class-cancel").hidden = !under();
   $("class-making").textContent = doing();
   const files = made ? made.files : [];
   $("class-files").replaceChildren(

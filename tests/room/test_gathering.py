@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from kit.room import said
-from kit.room.gathering import Gathering
+from kit.room.gathering import Gathering, message
 from kit.room.makings import Makings
 from kit.room.seats import Seat, Seats
 
@@ -39,6 +39,8 @@ class Engine:
         return json.dumps({"ok": True, "svg": "<svg/>", "pieces": [asked["values"]], "secret": 1, "sliders": []})
 
     def forget(self, who: str) -> None: ...
+
+    def drop(self, who: str) -> None: ...
 
 
 Class = tuple[Gathering, Engine, list[Seat], list[Heard], Heard]
@@ -130,7 +132,7 @@ def test_a_draft_is_looked_at_only_while_it_is_allowed(tmp_path: Path) -> None:
 
         shown = await look({"values": {"a": 1.0}})
         assert shown["svg"] == "<svg/>" and "secret" not in shown
-        assert engine.asked[-1] == ("look", {"values": {"a": 1.0}, "do": "draw"})
+        assert engine.asked[-1] == ("look 1", {"values": {"a": 1.0}, "do": "draw"})
         assert await look(None) is None
         await look({"values": {"a": 2.0}}, by=1)
         assert engine.asked[-1][1]["values"] == {"a": 2.0}
@@ -155,6 +157,28 @@ def test_whose_seat_is_freed_is_forgotten(tmp_path: Path) -> None:
         assert gathering.seats.find(seats[1].token) is seats[1]
 
     run(tmp_path, work)
+
+
+def test_a_page_that_comes_back_hears_whether_its_pages_are_under_way(tmp_path: Path) -> None:
+    async def work(room: Class) -> None:
+        gathering, _, seats, lines, _ = room
+        assert lines[0].of("welcome")[0]["making"] is False
+        await gathering.heard(seats[0], lines[0], said.Make({}, "a4", True))
+        gathering.leave(seats[0], lines[0])
+        back = Heard()
+        gathering.arrive(seats[0], back)
+        assert back.of("welcome")[0]["making"] is True
+        await gathering.heard(seats[0], back, said.Cancel())
+        gathering.leave(seats[0], back)
+        gathering.arrive(seats[0], back)
+        assert back.of("welcome")[-1]["making"] is False
+
+    run(tmp_path, work)
+
+
+def test_a_message_can_be_sent_whatever_stands_in_it() -> None:
+    text = message("making", why="\ud800 \u00e9")
+    assert json.loads(text.encode("utf-8"))["why"] == "\ud800 \u00e9"
 
 
 def test_one_student_has_a_few_pages_open_at_most(tmp_path: Path) -> None:

@@ -92,6 +92,60 @@ def test_what_runs_and_what_waits_can_be_cancelled(tmp_path: Path) -> None:
     assert (1, {"state": "cancelled"}) in told and made(told) == [(2, ("pages-a4.pdf",))]
 
 
+def test_who_cancels_may_have_pages_made_again_at_once(tmp_path: Path) -> None:
+    """The new making waits until the cancelled one is gone: both would write into one folder."""
+    queues: list[Makings] = []
+
+    def ask(queue: Makings) -> None:
+        queues.append(queue)
+        queue.want(Wanted(1, {"ever": True}, "a4", False))
+
+    def until(told: Told) -> bool:
+        if told[-1][1]["state"] == "doing" and not any(what["state"] == "cancelled" for _, what in told):
+            queues[0].cancel(1)
+            assert not queues[0].under(1)
+            queues[0].want(Wanted(1, {}, "a4", False))
+            assert queues[0].under(1)
+        return bool(made(told))
+
+    told = run(tmp_path, ask, until, at_once=2)
+    states = [what["state"] for _, what in told]
+    assert states.count("cancelled") == 1 and states[-1] == "made"
+    assert "waiting" in states[states.index("cancelled") :]  # it is told its place
+
+
+def test_cancelling_is_always_answered(tmp_path: Path) -> None:
+    told = run(tmp_path, lambda queue: queue.cancel(1), bool)
+    assert told == [(1, {"state": "cancelled"})]
+
+
+def test_a_making_that_breaks_off_does_not_end_the_queue(tmp_path: Path) -> None:
+    """The first student's folder cannot be made, the second's page cannot be told: the third has its pages."""
+    (tmp_path / "student-1").write_text("no folder")
+
+    async def room() -> Told:
+        told: Told = []
+
+        def tell(number: int, what: Mapping[str, Any]) -> None:
+            told.append((number, what))
+            if number == 2 and what["state"] != "waiting":
+                raise UnicodeEncodeError("utf-8", "\ud800", 0, 1, "half a character")
+
+        queue = Makings(Path("lesson.ipynb"), Path("engine.json"), tmp_path, 1)
+        queue.told = tell
+        for number in (1, 2, 3):
+            queue.want(Wanted(number, {}, "a4", False))
+        queue.start()
+        while not made([each for each in told if each[0] == 3]):
+            await asyncio.sleep(0.02)
+        await queue.stop()
+        return told
+
+    told = asyncio.run(asyncio.wait_for(room(), 120))
+    assert [what["why"] for number, what in told if number == 1 and what["state"] == "failed"] == [""]
+    assert [what["state"] for number, what in told if number == 2][-1] == "failed"
+
+
 def test_a_making_that_fails_takes_its_booklet_along_and_leaves_the_files(tmp_path: Path) -> None:
     (tmp_path / "student-1").mkdir()
     (tmp_path / "student-1" / "pages-a4.pdf").write_bytes(b"before")
@@ -122,8 +176,9 @@ def test_number_and_size_have_limits(tmp_path: Path, monkeypatch: pytest.MonkeyP
             queue.want(Wanted(1, {}, "a4", False))
             queue.cancel(1)
 
-    told = run(tmp_path, ask, lambda t: t[-1][1]["state"] == "refused")
-    assert [what["state"] for _, what in told].count("cancelled") == 6 and told[-1][1]["why"] == "often"
+    told = run(tmp_path, ask, bool)
+    states = [what["state"] for _, what in told]
+    assert states == ["waiting", "cancelled"] * 6 + ["refused", "cancelled"] and told[-2][1]["why"] == "often"
     monkeypatch.setattr(module, "_LEFT", 1 << 60)
     told = run(tmp_path, lambda q: q.want(Wanted(2, {}, "a4", False)), lambda t: bool(t))
     assert told[-1][1] == {"state": "refused", "why": "disk"}

@@ -195,6 +195,17 @@ def test_the_page_asks_nothing_of_the_internet_and_holds_no_code(visitors: tuple
     assert visitors[0].get(f"/{edition[0]}/lesson.zip").status_code == 404  # the room works it: no code travels
 
 
+def test_the_link_opened_again_leaves_no_code_in_the_address(visitors: tuple[Visitor, Visitor], room: Room) -> None:
+    again = visitors[0].get(f"/?token={room.code}", allow_redirects=False)
+    assert again.status_code == 302 and again.headers["Location"] == "/" and "Set-Cookie" not in again.headers
+
+
+def test_a_cookie_of_any_letters_is_only_wrong(room: Room) -> None:
+    place = urlsplit(room.address)
+    asked = f"GET /board HTTP/1.1\nHost: {place.netloc}\nConnection: close\nCookie: lessonkit-board-{place.port}="
+    assert raw(room, f"{asked}\u00e9\n\n").startswith(b"HTTP/1.1 403 ")
+
+
 @pytest.mark.parametrize("path", NEVER)
 def test_with_the_code_there_is_still_only_the_class(visitors: tuple[Visitor, Visitor], path: str) -> None:
     answer = visitors[1].get(path)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -15,6 +16,7 @@ from kit.room.addresses import checked_name, hosts
 from kit.room.qr import QUIET, modules, qr_svg
 from kit.room.rates import Bucket, Buckets
 from kit.room.seats import NoSeat, Seat, Seats
+from kit.room.server import Options
 
 
 class Clock:
@@ -89,10 +91,23 @@ def test_devices_have_buckets_of_their_own_and_are_forgotten() -> None:
     assert len(buckets._of) <= 2000
 
 
+def test_a_school_behind_one_address_has_connections_for_all_its_seats() -> None:
+    """A browser opens up to six connections to one server (RFC 9112, 9.4 leaves the number open; six: from memory)."""
+    network = Options(address="192.168.1.20", students=40)
+    assert network.connections_each == 32
+    assert replace(network, per_device=30).connections_each >= 30 * 7
+    assert replace(network, per_device=0).connections_each >= 40 * 7  # no limit of seats but that of the class
+    assert Options(per_device=2).connections_each == 0
+
+
 def test_hosts_are_those_of_the_class() -> None:
     assert hosts("192.168.1.20", 8866) == {"192.168.1.20:8866"}
     assert hosts("127.0.0.1", 8866) == {"127.0.0.1:8866", "localhost:8866", "[::1]:8866"}
-    assert hosts("192.168.1.20", 443, ["Class.Test"]) == {"192.168.1.20:443", "class.test:443", "class.test"}
+    named = {f"{name}{port}" for name in ("192.168.1.20", "class.test") for port in (":443", "")}
+    assert hosts("192.168.1.20", 443, ["Class.Test"]) == named
+    assert hosts("192.168.1.20", 8866, ["Class.Test"]) == {"192.168.1.20:8866", "class.test:8866", "class.test"}
+    assert hosts("192.168.1.20", 80) == {"192.168.1.20:80", "192.168.1.20"}  # RFC 9110, 4.2.1: http's own port
+    assert "[fe80::1]" in hosts("fe80::1", 443)
     assert checked_name("Class.Test") == "class.test"
     for bad in ("", "http://class.test", "a b", "a/b", "-a", "class.test:80"):
         with pytest.raises(KitError, match="no name"):

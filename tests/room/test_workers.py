@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 import asyncio
+import errno
 import json
+import os
+import signal
 import subprocess
 import sys
+from contextlib import suppress
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from kit.room import workers as module
 from kit.room.engine import RoomEngine
 from kit.room.workers import Stopped, TooMany, Workers
 
@@ -23,6 +29,15 @@ for line in sys.stdin:
     while asked.get("ever"):
         time.sleep(0.05)
     print(json.dumps(asked), flush=True)
+"""
+
+
+SLOW = """\
+import json, sys, time
+print(json.dumps({"ready": True}), flush=True)
+for line in sys.stdin:
+    time.sleep(json.loads(line)["for"])
+    print("{}", flush=True)
 """
 
 
@@ -78,6 +93,103 @@ def test_what_does_not_end_is_stopped_and_costs_its_own_share(what: dict[str, bo
         assert not workers.processes
 
     asyncio.run(room())
+
+
+def test_coming_back_does_not_shorten_the_wait_and_good_answers_end_it() -> None:
+    async def room() -> None:
+        now = [0.0]
+        workers = Workers(stub(), 1, patience=1.0, clock=lambda: now[0])
+        await workers.start()
+
+        async def refused() -> float:
+            """Seconds that who asked what does not end is refused for."""
+            with pytest.raises(Stopped):
+                await workers.ask("a", '{"ever":true}')
+            begun = now[0]
+            while True:
+                try:
+                    await workers.ask("a", "{}")
+                except TooMany:
+                    now[0] += 1.0
+                else:
+                    return now[0] - begun
+
+        first = await refused()
+        workers.drop("a")  # the last page of theirs is closed
+        assert first > 0 and await refused() == 2 * first
+        now[0] += 61.0
+        await workers.ask("a", "{}")
+        assert await refused() == first
+        with pytest.raises(Stopped):
+            await workers.ask("a", '{"die":true}')
+        workers.forget("a")  # the seat is somebody else's now
+        assert await workers.ask("a", "{}") == "{}\n"
+        await workers.stop()
+
+    asyncio.run(room())
+
+
+def test_what_takes_longer_has_more_time() -> None:
+    """Slow work is ended too, but not within the time of a drawing."""
+
+    async def room() -> None:
+        workers = Workers(stub(SLOW), 1, patience=1.0)
+        await workers.start()
+        assert await workers.ask("a", '{"for":2}', slow=True) == "{}\n"
+        with pytest.raises(Stopped):
+            await workers.ask("a", '{"for":600}', slow=True)
+        await workers.stop()
+
+    asyncio.run(room())
+
+
+def test_who_comes_after_a_worker_died_is_answered() -> None:
+    async def room() -> None:
+        workers = Workers(stub(), 1)
+        await workers.start()
+        (before,) = workers.processes
+        os.kill(before, signal.SIGTERM)
+        while _lives(before):
+            await asyncio.sleep(0.02)
+        asked = [asyncio.create_task(workers.ask("a", json.dumps({"n": n}))) for n in range(2)]
+        assert await asyncio.gather(*asked) == ['{"n": 0}\n', '{"n": 1}\n']
+        assert before not in workers.processes
+        await workers.stop()
+
+    asyncio.run(asyncio.wait_for(room(), 120))
+
+
+def _lives(process: int) -> bool:
+    with suppress(ProcessLookupError):
+        os.kill(process, 0)  # succeeds until the process was waited for
+        return True
+    return False
+
+
+def test_a_worker_is_tried_again_where_the_machine_had_no_room(monkeypatch: pytest.MonkeyPatch) -> None:
+    begin, failed = asyncio.create_subprocess_exec, []
+
+    async def instead(*command: str, **more: Any) -> Any:
+        if len(failed) == 1:
+            failed.append("again")
+            raise OSError(errno.EMFILE, os.strerror(errno.EMFILE))
+        failed.append("")
+        return await begin(*command, **more)
+
+    monkeypatch.setattr(module.asyncio, "create_subprocess_exec", instead)
+
+    async def room() -> list[str]:
+        told: list[str] = []
+        workers = Workers(stub(), 1, tell=told.append)
+        await workers.start()
+        with pytest.raises(Stopped):
+            await workers.ask("a", '{"die":true}')
+        assert await workers.ask("b", "{}") == "{}\n"
+        await workers.stop()
+        return told
+
+    told = asyncio.run(asyncio.wait_for(room(), 120))
+    assert len(told) == 1 and os.strerror(errno.EMFILE) in told[0]
 
 
 def test_a_worker_that_cannot_be_opened_says_why() -> None:
