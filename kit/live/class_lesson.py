@@ -1,8 +1,8 @@
 """The lesson of a class copy, opened for one student.
 
-In JupyterLab the student works in the folder of the class copy. Served to a room (`lessonkit serve`), every student
-has a folder of their own, named in the environment, and values, body and printed pages stay in it; the lesson is read
-from the teacher's folder and never written to.
+The student works in the folder of the class copy, and values, body and printed pages stay in it. Where the environment
+names the folder of the lesson (`kit.lesson.where.ROOM`), the student's is another one, and the lesson is read from
+there and never written to. `lessonkit serve` opens no kernel: its pages are worked by `kit.room`.
 """
 
 from __future__ import annotations

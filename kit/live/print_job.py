@@ -4,7 +4,7 @@
 
 The lesson's notebook is run afresh with the student's values and body, as a build runs it, and nothing is written
 beside it. Both files are made before either is put in its place, so that a job that fails or is cancelled leaves the
-former ones. On a machine that serves a room, jobs take turns.
+former ones.
 """
 
 from __future__ import annotations
@@ -16,8 +16,7 @@ import os
 import pickle
 import signal
 import sys
-import time
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
@@ -32,8 +31,6 @@ from kit.lesson.another import find_lesson
 from kit.paper.papers import paper as named_paper
 from kit.units import Length, System
 
-AT_ONCE = "LESSONKIT_PRINT_SLOTS"
-"""Set in a served kernel: a folder; as many jobs run at once as it has files."""
 BOOKLET = "booklet.pdf"
 
 
@@ -123,35 +120,6 @@ def make(job: Job, tell: Any) -> dict[str, Any]:
     return {"files": list(made), "who": worked.pattern.body.name, "unsound": failed(findings)}
 
 
-@contextlib.contextmanager
-def turn(tell: Any) -> Iterator[None]:
-    """Wait until fewer jobs run than the room allows. The lock goes with the process, however it ends."""
-    folder = os.environ.get(AT_ONCE)
-    slots = sorted(Path(folder).glob("slot-*")) if folder else []
-    try:
-        import fcntl
-    except ImportError:  # no such locks on this system: jobs do not wait for one another
-        slots = []
-    if not slots:
-        yield
-        return
-    with contextlib.ExitStack() as held:
-        files = [held.enter_context(open(slot, "ab")) for slot in slots]
-        told = False
-        while True:
-            for file in files:
-                try:
-                    fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
-                except OSError:
-                    continue
-                yield
-                return
-            if not told:
-                tell("print_wait")
-                told = True
-            time.sleep(0.3)
-
-
 def main() -> int:
     """Do the job on standard input."""
     out = os.fdopen(os.dup(1), "w", encoding="utf-8")
@@ -168,8 +136,7 @@ def main() -> int:
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))  # cancelled: leave by way of every clean-up
     try:
         job = Job(**json.load(sys.stdin))
-        with turn(tell):
-            line(done=make(job, tell))
+        line(done=make(job, tell))
     except KitError as error:
         line(failed=str(error))
         return 1

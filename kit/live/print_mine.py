@@ -35,7 +35,7 @@ from kit.live.print_job import BOOKLET, Job
 
 PAPERS = ("a4", "letter", "a3", "tabloid", "a0")
 FOLDER = "my-pattern"
-STEPS = ("print_wait", "print_run", "print_prove", "print_booklet", "print_pages")
+STEPS = ("print_run", "print_prove", "print_booklet", "print_pages")
 
 
 def print_mine(lesson: Lesson) -> PrintMine:

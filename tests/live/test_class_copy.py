@@ -7,7 +7,6 @@ import io
 import json
 import os
 import re
-import time
 import tokenize
 from collections.abc import Sequence
 from pathlib import Path
@@ -23,7 +22,6 @@ from kit.live import print_mine as printing
 from kit.live.class_copy import LESSON, ClassCopy, make_class_copy
 from kit.live.class_source import class_source
 from kit.live.followers import followers
-from kit.live.print_job import AT_ONCE, turn
 
 from ..open_room import ANSWERS, EXERCISES, write_lesson
 from .conftest import LessonMaker
@@ -374,31 +372,6 @@ def test_cancelling_ends_the_job_and_its_kernel(
     button = asyncio.run(cancelled())
     assert "Cancelled" in button.message.value and not button.busy
     assert not (tmp_path / printing.FOLDER).exists()
-
-
-def test_jobs_of_a_room_take_turns(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """One place, taken: the second waits, says so, and begins when the first is done."""
-    import threading
-
-    monkeypatch.setenv(AT_ONCE, str(tmp_path))
-    (tmp_path / "slot-1").touch()
-    told: list[str] = []
-    began: list[float] = []
-
-    def second() -> None:
-        with turn(told.append):
-            began.append(time.monotonic())
-
-    with turn(told.append):
-        waiting = threading.Thread(target=second)
-        waiting.start()
-        end = time.monotonic() + 120
-        while not told and time.monotonic() < end:
-            time.sleep(0.02)
-        assert told == ["print_wait"] and not began
-        ended = time.monotonic()
-    waiting.join(120)
-    assert began and began[0] >= ended
 
 
 def test_a_notebook_without_a_name_is_told(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
