@@ -91,10 +91,10 @@ class Makings:
         if self.under(number):
             return  # one at a time; the page shows that it is under way
         if not self._often.setdefault(number, Bucket(*_OFTEN, self._clock)).take():
-            self.told(number, {"state": "refused", "why": "often"})
+            self._say(number, {"state": "refused", "why": "often"})
             return
         if shutil.disk_usage(self.home).free < _LEFT:
-            self.told(number, {"state": "refused", "why": "disk"})
+            self._say(number, {"state": "refused", "why": "disk"})
             return
         self._pages.append(_Making(wanted, "pages"))
         if wanted.booklet:
@@ -105,7 +105,7 @@ class Makings:
     def cancel(self, number: int) -> None:
         """Nothing more is made for that student; what was made before stays."""
         self._drop(number)
-        self.told(number, {"state": "cancelled"})  # in any case: a page that missed the end would wait for it for ever
+        self._say(number, {"state": "cancelled"})  # in any case: a page that missed the end would wait for it for ever
         self._places()
 
     def under(self, number: int) -> bool:
@@ -126,6 +126,13 @@ class Makings:
         self._pages = [each for each in self._pages if not each.cancelled]
         self._booklets = [each for each in self._booklets if not each.cancelled]
 
+    def _say(self, number: int, told: Mapping[str, Any]) -> None:
+        """Tell that student. A page that cannot be told holds nobody up."""
+        try:
+            self.told(number, told)
+        except Exception:
+            _log.exception("A student could not be told.")
+
     def _of(self, number: int) -> list[_Making]:
         return [each for each in (*self._under, *self._pages, *self._booklets) if each.wanted.number == number]
 
@@ -135,7 +142,7 @@ class Makings:
         seen = {each.wanted.number for each in self._under if not each.cancelled}
         for making in (*self._pages, *self._booklets):
             if making.wanted.number not in seen:
-                self.told(making.wanted.number, {"state": "waiting", "place": before})
+                self._say(making.wanted.number, {"state": "waiting", "place": before})
             seen.add(making.wanted.number)
             before += 1
 
@@ -149,22 +156,22 @@ class Makings:
                 await self._bell.wait()
                 continue
             self._under.append(making)
+            self._places()
             told: Mapping[str, Any] = {"failed": ""}
-            # whatever goes wrong, the next one has its turn
             try:
-                self._places()
                 told = await self._make(making)
             except Exception:
-                _log.exception("A making broke off.")
+                _log.exception("A making broke off.")  # the next one has its turn
             finally:
                 self._under.remove(making)
                 self._bell.set()
-            try:
-                if not making.cancelled:
+            if not making.cancelled:
+                try:
                     self._ended(making, told)
-                self._places()
-            except Exception:
-                _log.exception("What was made could not be told.")
+                except Exception:
+                    _log.exception("What was made could not be put in order.")
+                    self._ended(making, {"failed": ""})
+            self._places()
 
     def _next(self) -> _Making | None:
         """Pages first. A student's booklet waits for their pages, and new pages for what was cancelled to be gone: both
@@ -202,7 +209,7 @@ class Makings:
             while line := await asyncio.wait_for(process.stdout.readline(), max(0.1, until - loop.time())):
                 last = json.loads(line)
                 if "doing" in last and not making.cancelled:
-                    self.told(wanted.number, {"state": "doing", "doing": last["doing"], "part": making.part})
+                    self._say(wanted.number, {"state": "doing", "doing": last["doing"], "part": making.part})
         except (TimeoutError, ValueError, ConnectionError):
             last = {}
         finally:
@@ -217,7 +224,7 @@ class Makings:
         if "failed" in told:
             # without pages there is no booklet either
             self._booklets = [each for each in self._booklets if each.wanted.number != number]
-            self.told(number, {"state": "failed", "why": told["failed"], "made": self._made.get(number)})
+            self._say(number, {"state": "failed", "why": told["failed"], "made": self._made.get(number)})
             return
         done = told["done"]
         folder = self.folder(number)
@@ -228,12 +235,12 @@ class Makings:
         files = sorted((path.name for path in folder.glob("*.pdf")), key=lambda name: (name != "booklet.pdf", name))
         if sum((folder / name).stat().st_size for name in files) > _LARGEST:
             shutil.rmtree(folder, ignore_errors=True)
-            self.told(number, {"state": "refused", "why": "large"})
+            self._say(number, {"state": "refused", "why": "large"})
             return
         when = datetime.now().strftime("%H:%M")
         self._made[number] = {"files": files, "who": done["who"], "when": when, "unsound": done["unsound"]}
         more = any(each.wanted.number == number for each in (*self._booklets, *self._under))
-        self.told(number, {"state": "made", "more": more, "made": self._made[number]})
+        self._say(number, {"state": "made", "more": more, "made": self._made[number]})
 
 
 def _end(process: asyncio.subprocess.Process | None, how: int = signal.SIGTERM) -> None:
