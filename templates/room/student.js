@@ -87,11 +87,6 @@ class Through {
     else queueMicrotask(() => this.room());
   }
 
-  // What is asked of the room waits for its turn there first.
-  get patience() {
-    return this.own ? 1 : 10;
-  }
-
   begin(address) {
     this.own = new Worker(address, { type: "module" });
     this.slow = setTimeout(() => this.room(), SLOWLY);
