@@ -80,7 +80,7 @@ fit-bust_far = das Vorderteil lässt sich an der Brust nicht um { $amount } änd
 fit-arm_far = der Ärmel lässt sich am Oberarm nicht um { $amount } weiten.
 fit-no_piece = es gibt kein Vorder- oder Rückenteil, an dem diese Änderung ginge.
 fit-no_level = kein Teil hat die beiden Höhen des Körpers, zwischen denen geschnitten würde.
-fit-too_far = hier geht es nur bis { $most }; verlangt sind { $amount }.
+fit-too_far = hier geht es nur bis { $most }; verlangt wird mehr: { $amount }.
 fit-too_far_do = Höchstens { $most } einstellen und den Rest bei der Anprobe abstecken.
 fit-no_sleeve = es gibt keinen eingesetzten Ärmel.
 

@@ -7,8 +7,8 @@ room-device_full =
         [one] One student is here from this device already. Go on in the window that is open.
        *[other] { $count } students are here from this device already. Go on in a window that is open.
     }
-room-teacher_ask = This is the teacher’s board. Type the teacher’s code; it stands where the class was opened.
-room-teacher_wrong = That is not the teacher’s code. It is another one than the code of the class.
+room-teacher_ask = This is the teacher’s board. Type the teacher’s code; it is shown where the class was opened.
+room-teacher_wrong = That is not the teacher’s code. It is not the same as the class code.
 
 # ---- a student's page ----
 room_page-class = In class
@@ -34,7 +34,7 @@ room_page-refused_disk = The teacher’s machine has no room left for more pages
 room_page-refused_large = These pages are larger than one student’s may be. Check the values you set.
 room_page-lost = No connection to the class. Trying again …
 room_page-gone = Your place in this class is free again. Load the page to come back.
-room_page-busy = The class is busy, or this did not come to an end. Wait a moment and move it again.
+room_page-busy = The class is busy, or this did not come to an end. Wait a moment and set it again.
 room_page-too_large = That is more than can be sent at once.
 
 # ---- the board ----
@@ -62,7 +62,7 @@ room_board-hand = Hand
 room_board-hand_seen = Hand raised – seen
 room_board-look = Look
 room_board-look_not = has not allowed it
-room_board-looked_none = The draft was not shown: the page is away, or this is not allowed any more.
+room_board-looked_none = The draft was not shown: the page is closed, or this is not allowed any more.
 room_board-free = Free this place
 room_board-worked_here = worked by this machine
 room_board-stage = Lead the class

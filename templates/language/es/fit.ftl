@@ -80,7 +80,7 @@ fit-bust_far = el delantero no se puede cambiar { $amount } en el busto.
 fit-arm_far = la manga no se puede ensanchar { $amount } en el brazo.
 fit-no_piece = no hay delantero ni espalda a los que hacer este arreglo.
 fit-no_level = ninguna pieza tiene los dos niveles del cuerpo entre los que se cortaría.
-fit-too_far = aquí no llega más allá de { $most }; se piden { $amount }.
+fit-too_far = aquí no llega más allá de { $most }; lo pedido es { $amount }.
 fit-too_far_do = Ponga { $most } o menos y ajuste el resto en la prueba.
 fit-no_sleeve = no hay manga montada.
 

@@ -103,7 +103,7 @@ picture-half =
     }
 picture-section = sección
 picture-strip_as_cut = { $strip }, tira sin doblar
-picture-strip_laid = derecho con derecho, cosidas
+picture-strip_laid = derecho con derecho, cosidos
 picture-strip_opened = abierta y planchada
 picture-strip_folded = tira doblada y cosida
 picture-strip_sewn = cosida, con el revés por fuera

@@ -2,9 +2,9 @@
 
 building-running = Exécution de { $notebook } depuis le début
 building-cell = Cellule de code { $number } (« { $title } »)
-building-proving = Le patron et l’ordre de couture sont vérifiés
-building-lays = Les pièces sont disposées sur le tissu
-building-pages = Les pages du patron sont disposées
-building-form = Le livret est écrit ({ $form })
-building-screen = Le livret est écrit (écran)
-building-setting = Le livret est mis en pages ({ $form })
+building-proving = Vérification du patron et de l’ordre de couture
+building-lays = Disposition des pièces sur le tissu
+building-pages = Disposition des pages du patron
+building-form = Écriture du livret ({ $form })
+building-screen = Écriture du livret (écran)
+building-setting = Mise en page du livret ({ $form })

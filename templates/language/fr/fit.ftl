@@ -80,7 +80,7 @@ fit-bust_far = le devant ne peut pas être changé de { $amount } à la poitrine
 fit-arm_far = la manche ne peut pas être élargie de { $amount } au bras.
 fit-no_piece = il n’y a ni devant ni dos où faire cette retouche.
 fit-no_level = aucune pièce n’a les deux niveaux du corps entre lesquels on couperait.
-fit-too_far = ici, cela ne va pas au-delà de { $most } ; { $amount } sont demandés.
+fit-too_far = ici, cela ne va pas au-delà de { $most } ; on demande { $amount }.
 fit-too_far_do = Mettre { $most } ou moins et ajuster le reste à l’essayage.
 fit-no_sleeve = il n’y a pas de manche montée.
 

@@ -4,8 +4,8 @@
 room-code_often = Trop de codes erronés depuis cet appareil. Attendez une minute, puis regardez de nouveau le code.
 room-device_full =
     { $count ->
-        [one] Quelqu’un est déjà là depuis cet appareil. Continuez dans la fenêtre ouverte.
-       *[other] { $count } élèves sont déjà là depuis cet appareil. Continuez dans une fenêtre ouverte.
+        [one] Quelqu’un est déjà entré depuis cet appareil. Continuez dans la fenêtre ouverte.
+       *[other] { $count } élèves sont déjà entrés depuis cet appareil. Continuez dans une fenêtre ouverte.
     }
 room-teacher_ask = Voici le tableau du professeur. Saisissez le code du professeur ; il figure là où la classe a été ouverte.
 room-teacher_wrong = Ce n’est pas le code du professeur. Il diffère du code de la classe.
@@ -62,7 +62,7 @@ room_board-hand = Main
 room_board-hand_seen = Main levée – vue
 room_board-look = Regarder
 room_board-look_not = ne l’a pas permis
-room_board-looked_none = Le patron n’a pas été montré : la page est absente, ou ce n’est plus permis.
+room_board-looked_none = Le patron n’a pas été montré : la page est fermée, ou ce n’est plus permis.
 room_board-free = Libérer cette place
 room_board-worked_here = calculé par cette machine
 room_board-stage = Guider la classe

@@ -35,4 +35,4 @@ attach_strip-caught-place_end = Poser { LE($strip) } sur l’endroit { DU($run) 
 attach_strip-caught-place_along = Poser { LE($strip) } sur l’endroit { DU($run) }, { $at }, bout brut contre bord brut.
 attach_strip-caught-place_mark = Poser { LE($strip) } sur l’endroit { DU($run) }, au repère { DU($mark) }, bout brut contre bord brut.
 attach_strip-caught-sew = La bâtir dans la marge ; la couture suivante la prendra. Écarter le bout libre.
-attach_strip-caught-sew_edge = La bâtir à { $row } du bord vif ; la couture suivante la prendra. Écarter le bout libre.
+attach_strip-caught-sew_edge = La bâtir à { $row } du bord brut ; la couture suivante la prendra. Écarter le bout libre.
