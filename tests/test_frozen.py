@@ -16,6 +16,11 @@ CHANGING = {
     "kit/release/release.py:_Work": "the files of a release are gathered language by language",
     "kit/paper/size_names.py:_Run": "the names still wanted along a line grow fewer as they find room",
     "kit/picture/placing.py:_Text": "a text is moved from place to place until all of a picture stand well",
+    "kit/room/gate.py:Door": "the port that cookies carry is known once the room listens",
+    "kit/room/gathering.py:Student": "who is in a class moves from step to step, raises a hand, allows a look",
+    "kit/room/makings.py:_Making": "what is being made has a process and a folder as it goes on",
+    "kit/room/seats.py:Seat": "a seat has lines that open and close, and asks less as it is used",
+    "kit/room/workers.py:_Task": "a question is put back once where a worker ended idle",
     "kit/picture/placed.py:Placed": "a layer is folded and moved as the layers above it are laid",
 }
 """{"kit/room/module.py:Class": why its fields are set anew after it was made}."""

@@ -120,7 +120,7 @@ def work(
     return Handover(pattern, rows, notes, tuple(_sizes(drafted, sizes, asked.draft)), fittings)
 
 
-@dataclass
+@dataclass(frozen=True)
 class _Drafted:
     """A lesson in the sizes of its chart, each worked once for the chart of measures and for the patterns handed
     over."""

@@ -45,7 +45,7 @@ class _Task:
     again: bool = False
 
 
-@dataclass
+@dataclass(frozen=True)
 class _Lane:
     """Who waits, in turn, and with what."""
 

@@ -786,8 +786,9 @@ class MakeVerbs:
 
         Example::
 
-            make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
-            make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=tote.top.between(2 * cm, 5 * cm))"""
+            gap = tote.top.between(2 * cm, 5 * cm)
+            make.casing(tote.top, depth=3 * cm, gap=gap)
+            make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=gap)"""
 
     def topstitch(self, *along: Runs, distance: Size = ..., rows: int = 1) -> Operation:
         """Rows on the right side, the first `distance` inside a closed edge or beside a seam, the others 6 mm further in.

@@ -8,6 +8,7 @@ import re
 import shutil
 import tempfile
 import time
+from typing import Any
 
 from kit.booklet import build as building
 from kit.booklet import typeset
@@ -237,11 +238,23 @@ def two_at_once(day: Day) -> str:
     return "(nothing: both are built)"
 
 
+def _typeset_ends(day: Day, status: int, said: str) -> None:
+    """The process that sets pages ends so, with these words."""
+    asked = typeset._asked
+
+    def ended(process: Any, files: Any) -> tuple[int, str]:
+        process.kill()
+        asked(process, files)
+        return status, said
+
+    day.patch.setattr(typeset, "_asked", ended)
+
+
 @fault("Typesetter", "its process is killed", "the last good output")
 def typesetter_killed(day: Day) -> str:
     day.lesson()
     day.last_good()
-    day.patch.setattr(typeset, "_run", lambda module: (-9, ""))
+    _typeset_ends(day, -9, "")
     return day.built("a4")
 
 
@@ -249,7 +262,7 @@ def typesetter_killed(day: Day) -> str:
 def typesetter_missing(day: Day) -> str:
     day.lesson()
     day.last_good()
-    day.patch.setattr(typeset, "_run", lambda module: (1, "OSError: cannot load library 'libpango-1.0-0'"))
+    _typeset_ends(day, 1, "OSError: cannot load library 'libpango-1.0-0'")
     return day.built("a4")
 
 

@@ -41,6 +41,7 @@ from kit.booklet.xhtml import name, parse
 from kit.errors import KitError
 from kit.proof import prove
 from kit.resources import templates
+from tests.laid import laying_anew
 
 from .conftest import PNG, lesson_at, markdown
 
@@ -209,7 +210,8 @@ def made(tmp_path_factory: pytest.TempPathFactory, server: tuple[int, list[str]]
     WATCH.asked.clear()
     WATCH.on = True
     try:
-        printed, page = to_pdf(book("a4"), lesson), book(None)
+        with laying_anew():  # the tests' own store of layouts is no part of a build
+            printed, page = to_pdf(book("a4"), lesson), book(None)
         shown, read = screen(page), epub(page)
     finally:
         WATCH.on = False

@@ -66,8 +66,9 @@ class ThreadElastic(Thread):
 
     Example::
 
-        make.casing(tote.top, depth=3 * cm, gap=tote.top.between(2 * cm, 5 * cm))
-        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=tote.top.between(2 * cm, 5 * cm))
+        gap = tote.top.between(2 * cm, 5 * cm)
+        make.casing(tote.top, depth=3 * cm, gap=gap)
+        make.thread_elastic(tote.top, length=30 * cm, width=2 * cm, gap=gap)
     """
 
     # ring: its ends are joined; else stitched fast at both ends of the casing
