@@ -356,7 +356,7 @@ class _Class:
         """Who works the lesson."""
         if not self.without:
             return [
-                "  Each student's own browser works the lesson (about 6 MB the first time; whoever looks for it there "
+                "  Each student's own browser works the lesson (about 5 MB the first time; whoever looks for it there "
                 "can read the lesson's code, without answers). What cannot, is worked by this machine."
             ]
         why = self.without

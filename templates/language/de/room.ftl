@@ -81,6 +81,5 @@ room_board-sent = Geschickt an { $count }.
 room_board-over = Alle Schnitte übereinander
 room_board-over_none = Noch erlaubt niemand, den eigenen Schnitt zu zeigen.
 room_board-over_count = Gezeigte Schnitte: { $count }
-room_board-again = Noch einmal
 room_board-lost = Keine Verbindung zum Kurs. Neuer Versuch …
 room_board-no_picture = Dieser Schritt hat kein Bild.

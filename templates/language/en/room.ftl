@@ -81,6 +81,5 @@ room_board-sent = Sent to { $count }.
 room_board-over = All drafts over one another
 room_board-over_none = Nobody allows their draft to be shown yet.
 room_board-over_count = Drafts shown: { $count }
-room_board-again = Once more
 room_board-lost = No connection to the class. Trying again …
 room_board-no_picture = This step has no picture.

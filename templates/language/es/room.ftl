@@ -81,6 +81,5 @@ room_board-sent = Enviado a { $count }.
 room_board-over = Todos los patrones superpuestos
 room_board-over_none = Nadie permite aún que se muestre su patrón.
 room_board-over_count = Patrones mostrados: { $count }
-room_board-again = Otra vez
 room_board-lost = Sin conexión con la clase. Nuevo intento…
 room_board-no_picture = Este paso no tiene imagen.

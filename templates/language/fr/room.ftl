@@ -81,6 +81,5 @@ room_board-sent = Envoyé à { $count }.
 room_board-over = Tous les patrons superposés
 room_board-over_none = Personne ne permet encore de montrer son patron.
 room_board-over_count = Patrons montrés : { $count }
-room_board-again = Encore une fois
 room_board-lost = Pas de connexion avec la classe. Nouvel essai…
 room_board-no_picture = Cette étape n’a pas d’image.
