@@ -176,25 +176,33 @@ class Refused(Plain):
 class AskCode(Plain):
     """All that answers without the class code: the page that asks for it."""
 
+    asks, refuses = "class_copy.code_ask", "class_copy.code_wrong"
+
+    @property
+    def place(self) -> str:
+        """The one path it answers at."""
+        return self.door.base
+
+    @property
+    def code(self) -> str:
+        return self.door.code
+
     def prepare(self) -> None:
-        if self.request.method != "GET" or self.request.path != self.door.base:
+        if self.request.method != "GET" or self.request.path != self.place:
             self.set_status(403)
             self.finish()
             return
         typed, device = self.get_query_argument("token", ""), str(self.request.remote_ip)
         with speaking(self.door.language):
             if not typed:
-                self._say(403, say("class_copy.code_ask"))
+                self._say(403, say(self.asks))
             elif self.door.wrong.of(device).empty:
                 self._say(429, say("room.code_often"))
-            elif not self._opens(typed):
+            elif not same(self.code, typed):
                 self.door.wrong.of(device).take()
-                self._say(403, say("class_copy.code_wrong"))
+                self._say(403, say(self.refuses))
             else:
                 self._enter(device)
-
-    def _opens(self, typed: str) -> bool:
-        return same(self.door.code, typed)
 
     def _enter(self, device: str) -> None:
         seats = self.door.gathering.seats
@@ -216,23 +224,19 @@ class AskCode(Plain):
 class AskTeacher(AskCode):
     """The same before the board, for the teacher's code."""
 
-    def prepare(self) -> None:
-        if self.request.method != "GET" or self.request.path != f"{self.door.base}board":
-            self.set_status(403)
-            self.finish()
-            return
-        typed, device = self.get_query_argument("token", ""), str(self.request.remote_ip)
-        with speaking(self.door.language):
-            if not typed:
-                self._say(403, say("room.teacher_ask"))
-            elif self.door.wrong.of(device).empty:
-                self._say(429, say("room.code_often"))
-            elif not same(self.door.teacher, typed):
-                self.door.wrong.of(device).take()
-                self._say(403, say("room.teacher_wrong"))
-            else:
-                self.remember(self.door.board_cookie, self.door.new_board())
-                self.redirect(f"{self.door.base}board")
+    asks, refuses = "room.teacher_ask", "room.teacher_wrong"
+
+    @property
+    def place(self) -> str:
+        return f"{self.door.base}board"
+
+    @property
+    def code(self) -> str:
+        return self.door.teacher
+
+    def _enter(self, device: str) -> None:
+        self.remember(self.door.board_cookie, self.door.new_board())
+        self.redirect(self.place)
 
 
 class Shown(Plain):
