@@ -97,7 +97,8 @@ def parser() -> argparse.ArgumentParser:
     build.add_argument(
         "--language",
         metavar="CODE",
-        help="language of booklet and pages, such as es (that of the lesson's own words when left out)",
+        help="language of booklet and pages, such as es (that of the lesson's own words when left out), or with its "
+        "region, such as es-MX, for the paper, numbers and dates there",
     )
     build.add_argument(
         "--out", type=Path, metavar="DIR", help="folder for the output (out/NAME, or out/NAME-CODE, when left out)"

@@ -6,11 +6,15 @@ The language is set for a stretch of work (`with speaking("de"):`), as a reader 
 stay pure functions of the pattern and that language. Names come with their articles by the functions of `kit.grammar`;
 a sentence that begins with such a name begins with a capital. Keys are dotted in code and hyphenated in the files:
 `plain_seam.sew` is the message `plain_seam-sew`.
+
+A language may be asked for with its region ("de-AT", "en-US"): words come from the catalogue of the language, spelt as
+that region spells where `templates/language/<code>/spelling_<region>.toml` says how, numbers and dates from the region.
 """
 
 from __future__ import annotations
 
 import re
+import tomllib
 import unicodedata
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
@@ -22,7 +26,7 @@ from types import MappingProxyType
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
-from fluent.syntax import ast
+from fluent.syntax import ast, visitor
 
 from kit.errors import KitError, near
 from kit.grammar import FUNCTIONS
@@ -30,7 +34,8 @@ from kit.resources import templates
 
 SOURCE = "en"
 _ROOM = 900
-_spoken: ContextVar[str] = ContextVar("spoken", default=SOURCE)
+_spoken: ContextVar[tuple[str, str]] = ContextVar("spoken", default=(SOURCE, SOURCE))
+"""The catalogue's code, and the tag that was asked for."""
 _names: ContextVar[Mapping[str, str]] = ContextVar("names", default=MappingProxyType({}))
 
 
@@ -42,16 +47,56 @@ def languages() -> tuple[str, ...]:
 
 
 def language() -> str:
-    """The code of the language spoken now."""
-    return _spoken.get()
+    """The code of the language spoken now, without a region."""
+    return _spoken.get()[0]
+
+
+def language_tag() -> str:
+    """The language spoken now as it was asked for, with its region where one was: "de-AT"."""
+    return _spoken.get()[1]
+
+
+@lru_cache(maxsize=64)
+def catalogue_of(tag: str) -> str:
+    """The code of the catalogue that serves a language tag: the tag is shortened from its end until there is one
+    (RFC 4647, section 3.4, lookup). Empty where there is none.
+
+    >>> catalogue_of("es-MX"), catalogue_of("DE-at"), catalogue_of("nl-BE")
+    ('es', 'de', '')
+    """
+    known, parts = {code.lower(): code for code in languages()}, tag.lower().split("-")
+    return next((known[code] for end in range(len(parts), 0, -1) if (code := "-".join(parts[:end])) in known), "")
+
+
+def written_tag(tag: str) -> str:
+    """A language tag as it is usually written (RFC 5646, section 2.1.1): the language small, a script with a capital, a
+    region in capitals.
+
+    >>> written_tag("ES-mx"), written_tag("zh-hant-tw"), written_tag("de")
+    ('es-MX', 'zh-Hant-TW', 'de')
+    """
+    first, *others = tag.lower().split("-")
+    return "-".join([first, *({2: part.upper(), 4: part.title()}.get(len(part), part) for part in others)])
+
+
+def region_of(tag: str) -> str:
+    """The region of a language tag (ISO 3166-1 or UN M49), empty where it has none.
+
+    >>> region_of("es-MX"), region_of("es-419"), region_of("zh-Hant"), region_of("de")
+    ('MX', '419', '', '')
+    """
+    parts = tag.upper().split("-")[1:]
+    return next((part for part in parts if re.fullmatch(r"[A-Z]{2}|[0-9]{3}", part)), "")
 
 
 @contextmanager
 def speaking(code: str) -> Iterator[None]:
-    """Say everything in the language `code` inside the block. `KitError` for a language without a catalogue."""
-    if code not in languages():
+    """Say everything in the language `code` inside the block, which may have a region ("de-AT"). `KitError` for a
+    language without a catalogue."""
+    found = catalogue_of(code)
+    if not found:
         raise KitError(f"there is no language '{code}'.", do=near(code, languages()))
-    token = _spoken.set(code)
+    token = _spoken.set((found, written_tag(code)))
     try:
         yield
     finally:
@@ -64,8 +109,16 @@ def known_language(code: str) -> str:
     >>> known_language("de-CH"), known_language("nl")
     ('de', 'en')
     """
-    code = code.split("-")[0]
-    return code if code in languages() else SOURCE
+    return catalogue_of(code) or SOURCE
+
+
+def spoken_for(code: str) -> str:
+    """What is spoken for a lesson whose own words are in `code`: that language with its region, or the kit's own.
+
+    >>> spoken_for("de-at"), spoken_for("nl-BE")
+    ('de-AT', 'en')
+    """
+    return written_tag(code) if catalogue_of(code) else SOURCE
 
 
 def alphabetical(text: str) -> tuple[str, str]:
@@ -107,9 +160,9 @@ def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> st
     """The message of `key` in the spoken language, its places filled from `values` and `more`: texts as they are,
     whole numbers with the language's plurals. `KitError` when no catalogue has it or a place stays empty."""
     given = {name: _fitting(value) for name, value in {**(values or {}), **more}.items()}
-    code = _spoken.get()
+    code, tag = _spoken.get()
     name = key.replace(".", "-")
-    catalogue = _catalogue(code)
+    catalogue = _catalogue(code) if tag == code else _catalogue_in(code, region_of(tag))
     mark = ""
     if name not in catalogue and code != SOURCE:
         catalogue, mark = _catalogue(SOURCE), f" [{SOURCE}]"
@@ -124,7 +177,7 @@ def say(key: str, values: Mapping[str, Any] | None = None, /, **more: Any) -> st
 def says(key: str) -> bool:
     """Whether the spoken language (or the source) has a message of that key."""
     name = key.replace(".", "-")
-    return name in _catalogue(_spoken.get()) or name in _catalogue(SOURCE)
+    return name in _catalogue(language()) or name in _catalogue(SOURCE)
 
 
 def variables(key: str) -> tuple[str, ...]:
@@ -142,7 +195,8 @@ class _Catalogue:
     """One language's messages. A message is parsed when it is first wanted: parsing all of them takes longer than most
     work that needs a few. No message may therefore name another one."""
 
-    def __init__(self, code: str) -> None:
+    def __init__(self, code: str, spelling: Mapping[str, str] = MappingProxyType({})) -> None:
+        self._respelt = _Respelt(spelling) if spelling else None
         self._bundle = FluentBundle([code], functions=FUNCTIONS.get(code, FUNCTIONS[SOURCE]), use_isolating=False)
         self._led: set[str] = set()  # messages that begin with a name put by a function
         self._unread: dict[str, str] = {}
@@ -182,6 +236,8 @@ class _Catalogue:
         if broken:
             line = str(broken[0].content).splitlines()[0]
             raise KitError(f"it cannot be read at '{line}'.", where=str(path), do="Mend that message.")
+        if self._respelt:
+            self._respelt.visit(resource)
         self._led |= {entry.id.name for entry in resource.body if isinstance(entry, ast.Message) and _led(entry.value)}
         self._bundle.add_resource(resource)
 
@@ -201,9 +257,39 @@ _WITHOUT_REMARKS = re.compile(r"^#.*$", re.MULTILINE)
 _ID = re.compile(r"^([A-Za-z][\w-]*) *=", re.MULTILINE)
 
 
+class _Respelt(visitor.Transformer):
+    """Spells the text of messages otherwise, word by word; names of values and messages stay."""
+
+    def __init__(self, spelling: Mapping[str, str]) -> None:
+        self._spelling = {**spelling, **{word.capitalize(): as_.capitalize() for word, as_ in spelling.items()}}
+        words = sorted(map(re.escape, self._spelling), key=len, reverse=True)
+        self._words = re.compile(rf"\b(?:{'|'.join(words)})\b")
+
+    def visit_TextElement(self, node: ast.TextElement) -> ast.TextElement:
+        node.value = self._words.sub(lambda found: self._spelling[found[0]], node.value)
+        return node
+
+
 @lru_cache(maxsize=8)
 def _catalogue(code: str) -> _Catalogue:
     return _Catalogue(code)
+
+
+@lru_cache(maxsize=8)
+def _catalogue_in(code: str, region: str) -> _Catalogue:
+    """The catalogue as a region spells its words, where that is told; else that of the language."""
+    spelling = _spelling(code, region)
+    return _Catalogue(code, spelling) if spelling else _catalogue(code)
+
+
+def _spelling(code: str, region: str) -> Mapping[str, str]:
+    path = templates() / "language" / code / f"spelling_{region}.toml"
+    return tomllib.loads(path.read_text(encoding="utf-8"))["words"] if region and path.is_file() else {}
+
+
+def respelt(tag: str) -> bool:
+    """Whether the kit spells its words as the region of that tag does, rather than as the language at large."""
+    return bool(_spelling(catalogue_of(tag), region_of(tag)))
 
 
 def _hint(name: str) -> str:

@@ -15,11 +15,12 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, overload
 
+from babel.core import UnknownLocaleError
 from babel.numbers import get_decimal_symbol
 
 from kit.diagnostic import Told, message
 from kit.errors import KitError
-from kit.language import language, say
+from kit.language import language, language_tag, say
 from kit.rulers import SIXTEENTH, bought, reading, ruling
 from kit.rulers import Style as Style
 from kit.rulers import System as System
@@ -223,15 +224,20 @@ def plain(value: float, digits: int = 1) -> str:
     """A number with at most so many `digits` after the decimal mark of the language."""
     text = f"{value:.{digits}f}"
     text = text.rstrip("0").rstrip(".") if "." in text else text
-    return text.replace(".", _decimal(language()))
+    return text.replace(".", _decimal(language_tag()))
 
 
 _HERE = "\0"
 
 
 @lru_cache(maxsize=8)
-def _decimal(code: str) -> str:
-    return get_decimal_symbol(code)
+def _decimal(tag: str) -> str:
+    """The decimal mark of a language's region, of the language where nobody has written down that region (Unicode CLDR,
+    through Babel)."""
+    try:
+        return get_decimal_symbol(tag.replace("-", "_"))
+    except (UnknownLocaleError, ValueError):
+        return get_decimal_symbol(tag.split("-")[0])
 
 
 @lru_cache(maxsize=64)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from kit.booklet.forms import FORMS
@@ -41,10 +42,11 @@ class AskedForms:
         return tuple(dict.fromkeys([*own, *folded]))
 
 
-def asked_forms(said: str = "") -> AskedForms:
-    """The forms in a text such as "a4,letter,fold,html,epub" or "all"; empty: those of `DEFAULT`. Raises `KitError`
-    for one that does not exist."""
-    names = [name.strip().lower() for name in said.split(",") if name.strip()] if said else list(DEFAULT)
+def asked_forms(said: str = "", papers: Sequence[str] = ()) -> AskedForms:
+    """The forms in a text such as "a4,letter,fold,html,epub" or "all"; empty: those of `DEFAULT`, of its print forms
+    only those on one of the `papers` where some are told. Raises `KitError` for one that does not exist."""
+    usual = [name for name in DEFAULT if not papers or name in papers or name not in FORMS]
+    names = [name.strip().lower() for name in said.split(",") if name.strip()] if said else usual
     if not names:
         raise KitError("no form is named.", where="--forms", do=f"Choose from {', '.join(CHOICES)}.")
     files: list[str] = []

@@ -40,10 +40,11 @@ from kit.booklet.typesetter import need_typesetter
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
-from kit.language import SOURCE, languages, say, speaking
+from kit.language import SOURCE, region_of, say, speaking, spoken_for
 from kit.lesson.no_paper import choosing, no_paper
 from kit.lesson.pattern import Pattern
 from kit.paper.export import write_pages
+from kit.paper.papers import papers_of
 from kit.proof import Finding, failed, prove
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
@@ -51,7 +52,8 @@ from kit.units import System
 
 SHEET = "worksheet-"
 """What the worksheet of a print form is called, where it is a file of its own."""
-PAGES = ("pages-a4.pdf", "pages-letter.pdf", "sheet.pdf", "pattern.json", "findings.json")
+DATA = ("sheet.pdf", "pattern.json", "findings.json")
+PAGES = (*(f"pages-{paper.name}.pdf" for paper in papers_of("")), *DATA)
 
 
 @dataclass(frozen=True)
@@ -94,8 +96,9 @@ def build(
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
     `size` and `units` None: as saved beside the notebook; `only` one system, nothing in brackets. `forms` as in
-    `wanted`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language` None:
-    that of the lesson's own words, or English where there is no catalogue for it; `draft` its values, and whether as
+    `asked_forms`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language` None:
+    that of the lesson's own words, or English where there is no catalogue for it, and with a region ("de-AT") what that
+    region's printers hold instead of A4 and US Letter; `draft` its values, and whether as
     first cut or as corrected (None: corrected); `bare` the pieces that are cut by their measures, as `no_paper` of a
     lesson (None: as its author chose). Raises `KitError` for whatever stops the build; nothing in `out` has
     changed then.
@@ -103,14 +106,15 @@ def build(
     began = perf_counter()
     timings: dict[str, float] = {}
     stage = Stages(timings)
-    asked = asked_forms(forms)
+    papers = papers_of(region_of(language or ""))
+    asked = asked_forms(forms, [paper.name for paper in papers])
     if language is not None:
         with speaking(language):
             pass  # refuses a language without a catalogue before the notebook runs
     if asked.prints:
         need_typesetter()
     book_node = read_notebook(notebook)
-    names = (*asked.files, *PAGES)
+    names = (*asked.files, *(f"pages-{paper.name}.pdf" for paper in papers), *DATA)
     writable(out, names)
     with Waiting() if asked.prints else nullcontext() as waiting:
         with stage("notebook"), speaking(language or SOURCE):
@@ -133,7 +137,7 @@ def build(
         pattern = ran.handover.pattern
         own = pattern.lesson.language
         with (
-            speaking(language or (own if own in languages() else SOURCE)),
+            speaking(language or spoken_for(own)),
             reading(pattern.lesson.units),
             ruled(ruling_of(pattern)),
             alone_for(out) as made,
@@ -161,7 +165,7 @@ def build(
             def pages() -> None:
                 with stage("pattern pages"):
                     progress(say("building.pages"))
-                    write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts)
+                    write_pages(pattern, made, lambda line: progress(f"  {line}"), bought.amounts, papers)
 
             writing.all(pages)
             data = {"lesson": pattern.lesson.title, "size": pattern.body.name, "failed": failed(findings)}

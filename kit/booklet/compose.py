@@ -45,7 +45,7 @@ from kit.booklet.words import fill_markdown, fill_text
 from kit.booklet.worksheets import worksheets
 from kit.cloth.cut_list import cut_list
 from kit.grammar import knowing
-from kit.language import alphabetical, language, naming, say
+from kit.language import alphabetical, language_tag, naming, say
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import View
 from kit.picture.drawing import Label
@@ -108,7 +108,7 @@ def _composed(
     texts = _texts((order.drafting, order.sewing, order.closing), order.opening, cards)
     book = Booklet(
         title=say("booklet.title", title=info.title),
-        language=language(),
+        language=language_tag(),
         edition=info.edition,
         slug=info.slug,
         cover=_cover(pattern, findings, form, inks, cover_picture(info, folder), look.logo),

@@ -18,7 +18,7 @@ from kit.booklet.run_notebook import run_notebook
 from kit.booklet.theme_file import read_theme
 from kit.booklet.typesetter import need_typesetter
 from kit.diagnostic import reading
-from kit.language import SOURCE, languages, speaking
+from kit.language import speaking, spoken_for
 from kit.proof import prove
 from kit.units import System
 
@@ -68,7 +68,7 @@ class BookletExporter(Exporter):
         look = read_theme(lesson)
         own = ran.handover.pattern.lesson.language
         units = ran.handover.pattern.lesson.units
-        with speaking(self.language or (own if own in languages() else SOURCE)), reading(units):
+        with speaking(self.language or spoken_for(own)), reading(units):
             given, cells = ran.handover, ran.notebook
             if self.language:
                 path = folder / f"{metadata.get('name') or 'notebook'}.ipynb"

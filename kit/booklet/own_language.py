@@ -10,7 +10,7 @@ from babel.messages.catalog import Catalog
 from nbformat import NotebookNode
 
 from kit.booklet.handover import Handover
-from kit.language import say
+from kit.language import known_language, respelt, say, written_tag
 from kit.lesson.own_words import Translator
 from kit.lesson.word_file import path_of, read_words
 
@@ -41,11 +41,24 @@ def in_language(
 def spoken(
     given: Handover, notebook: NotebookNode, path: Path, language: str
 ) -> tuple[Handover, NotebookNode, tuple[str, ...]]:
-    """`in_language` with the words of the file beside the notebook at `path`. `KitError` for a broken file."""
-    if given.pattern.lesson.language == language:
+    """`in_language` with the words of the file beside the notebook at `path`: of `language` with its region where there
+    is one, else of the language. A sentence says where nothing is written for the region. `KitError` for a broken file.
+    """
+    own = given.pattern.lesson.language
+    if own.lower() == language.lower():
         return given, notebook, ()
-    file = path_of(path, language)
-    return in_language(given, notebook, read_words(file, language), language, file.name)
+    base = known_language(language)
+    told = () if language == base or respelt(language) else (_told_region(language, base),)
+    if (file := path_of(path, language)).is_file() or known_language(own) != base:
+        code = language if file.is_file() else base
+        file = path_of(path, code)
+        made, book, notes = in_language(given, notebook, read_words(file, code), code, file.name)
+        return made, book, (*told, *notes)
+    return given, notebook, told
+
+
+def _told_region(language: str, base: str) -> str:
+    return say("own_words.region", region=written_tag(language), language=base)
 
 
 def markdown_cells(notebook: NotebookNode) -> list[str]:

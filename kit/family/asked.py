@@ -16,7 +16,7 @@ from kit.errors import KitError
 from kit.family.compared import Comparison, compared
 from kit.family.edition import Edition, edition_of, read_edition
 from kit.family.telling import Told, called, told
-from kit.language import SOURCE, languages, say, speaking
+from kit.language import SOURCE, say, speaking, spoken_for
 from kit.lesson.pattern import Pattern
 from kit.prose.readings import ruling_of
 from kit.rulers import Ruling, ruled
@@ -73,7 +73,7 @@ def compare(asked: Asked, progress: Progress = lambda line: None) -> Answer:
     edition = after.edition
     system = asked.units or edition.units
     rule = after.rule or before.rule or Ruling(edition.units)
-    language = asked.language or (edition.language if edition.language in languages() else SOURCE)
+    language = asked.language or spoken_for(edition.language)
     with speaking(language), reading(system), ruled(rule):
         found = compared(before.edition, after.edition, asked.at, system)
         errata = asked.second is not None and before.edition.edition != edition.edition
@@ -176,7 +176,7 @@ def _ran(path: Path, asked: Asked, draft: AskedDraft, progress: Progress, sizes:
 
 def _side(pattern: Pattern, asked: Asked, ran: Ran, called: str = "") -> _Side:
     own = pattern.lesson.language
-    language = asked.language or (own if own in languages() else SOURCE)
+    language = asked.language or spoken_for(own)
     with _in_words_of(pattern, language):
         given = replace(ran.handover, pattern=pattern, sizes=(), fittings=())
         pattern = spoken(given, ran.notebook, asked.first, language)[0].pattern

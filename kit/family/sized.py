@@ -14,7 +14,7 @@ from kit.errors import KitError
 from kit.family.edition import Edition, edition_of
 from kit.family.grade_told import GradeTold, grade_told
 from kit.family.grading import Grade, grade
-from kit.language import SOURCE, languages, say, speaking
+from kit.language import SOURCE, say, speaking, spoken_for
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
 from kit.units import System
@@ -58,7 +58,7 @@ def graded(
     if not ran.handover.chart:
         raise KitError(message("family.one_size"), where="grade", do=message("family.no_grade_do"))
     own = pattern.lesson.language
-    told_in = language or (own if own in languages() else SOURCE)
+    told_in = language or spoken_for(own)
     with speaking(told_in), reading(pattern.lesson.units), ruled(ruling_of(pattern)):
         given = spoken(ran.handover, ran.notebook, notebook, told_in)[0] if language else ran.handover
         used = {name for row in given.chart for name, _ in row.measures}

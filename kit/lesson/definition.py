@@ -27,7 +27,7 @@ from kit.lesson.own_measure import OwnMeasure
 from kit.lesson.parameter import Parameter, with_parameter
 from kit.lesson.pattern import LessonInfo, Photo, Video
 from kit.lesson.presets import Preset
-from kit.lesson.publishing import Added, changed, check_cover, inherited_photos, inherited_videos, published
+from kit.lesson.publishing import OF_CLOTH, Added, changed, check_cover, inherited_photos, inherited_videos, published
 from kit.lesson.steps import Entry, following, ordered
 from kit.lesson.steps import added as entry_added
 from kit.lesson.time_limit import TIME_LIMIT
@@ -184,10 +184,12 @@ def variation(
     """A lesson of its own that begins as `parent`.
 
     Kept: the block, parameters, steps, chart, presets and exercises; of what the parent says of itself all but
-    `changes`; photos and films for as long as the step they show stays as it is, films with the marks `recorded` beside
+    `changes` (where `cloth` is among them, nothing of what it says of its cloth: `OF_CLOTH`); photos and films for as long as the step they show stays as it is, films with the marks `recorded` beside
     the parent's notebook. Fresh: title, cover, the list of variations, and fittings, which were of another garment.
     `KitError` for a change of something a lesson does not say."""
     own: dict[str, Any] = {"cover": "", "cover_alt": "", "variations": ()}
+    if changes.get("cloth", parent.info.cloth) != parent.info.cloth:
+        own |= dict.fromkeys(OF_CLOTH, "")  # what is said of linen is not true of flannel
     info = changed(replace(parent.info, **own), {"title": title, "slug": slug(title), **changes})
     check_cover(info)
     return replace(

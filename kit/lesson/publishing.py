@@ -28,6 +28,8 @@ _TEXTS = (
     *("fibre", "weight", "drape", "avoid", "prewash", "care", "licence", "cover", "cover_alt"),
     *("title", "date", "author", "summary", "cloth", "level"),
 )
+OF_CLOTH = ("fibre", "weight", "drape", "avoid", "prewash", "care")
+"""What a lesson says of the cloth it names; a variation in another cloth has to say it anew."""
 _LISTS = ("credits", "notions", "cautions", "handling", "size_breaks", "no_paper")
 # RFC 5646, section 2.1: language, script, region, variants, extensions, private use.
 _TAG = re.compile(

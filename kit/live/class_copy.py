@@ -26,7 +26,7 @@ from nbformat import NotebookNode
 from kit.atomic import make_folder, write_atomically
 from kit.booklet.run_notebook import read_notebook, run_and_ask
 from kit.errors import KitError, near
-from kit.language import languages, say, speaking
+from kit.language import catalogue_of, say, speaking
 from kit.live.class_source import Source, class_source
 
 Told = dict[str, Any]
@@ -90,7 +90,7 @@ def make_class_copy(
 
 
 def _in_language(code: str) -> contextlib.AbstractContextManager[None]:
-    return speaking(code) if code in languages() else contextlib.nullcontext()
+    return speaking(code) if catalogue_of(code) else contextlib.nullcontext()
 
 
 # ---- asking the lesson ------------------------------------------------------------------------------------

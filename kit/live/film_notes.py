@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from kit.atomic import write_atomically
 from kit.errors import KitError, near
-from kit.language import languages, naming, speaking
+from kit.language import catalogue_of, languages, naming, speaking
 from kit.lesson.own_words import Translator
 from kit.lesson.pattern import Pattern
 from kit.lesson.where import here
@@ -68,7 +68,7 @@ def film_notes(
             if progress is not None:
                 progress(len(made) / (len(codes) * len(kinds)), name)
             with ExitStack() as speech:
-                speech.enter_context(speaking(code if code in languages() else spoken_by(lesson)))
+                speech.enter_context(speaking(code if catalogue_of(code) else spoken_by(lesson)))
                 said, names = _translated(lesson, pattern, code)
                 speech.enter_context(naming(names))
                 text = _written(kind, said, code, lesson, times.times, found)

@@ -12,19 +12,15 @@ from functools import wraps
 from typing import Any, TypeVar
 
 from kit.diagnostic import reading
-from kit.language import SOURCE, languages, speaking
+from kit.language import speaking, spoken_for
 from kit.lesson.lesson import Lesson
 
 R = TypeVar("R")
 
 
 def spoken_by(lesson: Lesson) -> str:
-    """The code of the language its widgets speak: "de" for a lesson in "de-AT"."""
-    code = lesson.info.language
-    for each in (code, code.split("-")[0]):
-        if each in languages():
-            return each
-    return SOURCE
+    """The code of the language its widgets speak: with its region, "de-AT"."""
+    return spoken_for(lesson.info.language)
 
 
 @contextmanager

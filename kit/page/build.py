@@ -29,7 +29,7 @@ from kit.booklet.handover import DRAFTED, Handover
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.cloth.yardage import yardage
 from kit.errors import KitError, near
-from kit.language import keys, languages, say, speaking
+from kit.language import keys, known_language, languages, say, speaking
 from kit.lesson.lesson import slug
 from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
@@ -122,7 +122,7 @@ def build_page(
 
 def _offered(notebook: Path, own: str, spoken: Sequence[str]) -> tuple[str, ...]:
     known = languages()
-    first = own if own in known else "en"
+    first = known_language(own)
     if not spoken:
         return (first, *(code for code in known if code != first and path_of(notebook, code).is_file()))
     for code in spoken:

@@ -43,7 +43,7 @@ from kit.body.check import check_body
 from kit.body.measures import MEASUREMENTS
 from kit.diagnostic import message, reading
 from kit.errors import KitError
-from kit.language import language, naming, say, speaking
+from kit.language import known_language, language, naming, say, speaking
 from kit.lesson.lesson import Lesson
 from kit.lesson.own_words import Translator
 from kit.lesson.pattern import Pattern
@@ -109,7 +109,7 @@ class Engine:
         self.offered = tuple(offered) or (own,)
         self.open_sliders = tuple(p.name for p in self.lesson.parameters if sliders is None or p.name in sliders)
         self.cloth = dict(cloth or {})
-        self._words = {code: read_words(path_of(path, code), code) for code in self.offered if code != own}
+        self._words = {code: read_words(path_of(path, code), code) for code in self.offered if code != known_language(own)}
         self._exercises = Exercises(self.lesson)
         self._opened_at = self.lesson.sitting
         self._last: _Worked | None = None
@@ -178,7 +178,7 @@ class Engine:
     def _in_words(self, pattern: Pattern) -> tuple[Pattern, Mapping[str, str]]:
         """The pattern with the lesson's own words in the language spoken, and what its points are called."""
         code = language()
-        if code == self.lesson.info.language:
+        if code == known_language(self.lesson.info.language):
             return pattern, {}
         translator = Translator(self._words.get(code), code, pattern)
         return translator.of(pattern), translator.names(pattern)

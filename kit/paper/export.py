@@ -45,7 +45,7 @@ from kit.cloth.yardage import Yardage
 from kit.geometry import Point
 from kit.language import language, say
 from kit.lesson.pattern import Pattern
-from kit.paper.papers import A0, A4, LETTER
+from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.printing import print_files
 from kit.paper.request import PageRequest
 from kit.paper.sheet import sheet, sheet_content, sheet_pdf
@@ -63,9 +63,14 @@ Progress = Callable[[str], None]
 
 
 def write_pages(
-    pattern: Pattern, out: FilePath, progress: Progress | None = None, bought: Iterable[Yardage] = ()
+    pattern: Pattern,
+    out: FilePath,
+    progress: Progress | None = None,
+    bought: Iterable[Yardage] = (),
+    papers: tuple[Paper, ...] = (A4, LETTER),
 ) -> dict[str, FilePath]:
-    """Write pages-a4.pdf, pages-letter.pdf, sheet.pdf and pattern.json into `out`; give their paths by name.
+    """Write pages-a4.pdf and pages-letter.pdf (one for each of the `papers`), sheet.pdf and pattern.json into `out`;
+    give their paths by name.
 
     `progress` is told in a few words what is being made. Everything is made before the first file is written,
     so a pattern that cannot be printed leaves the last good files as they are. `bought` is the cloth to buy, where it
@@ -73,7 +78,7 @@ def write_pages(
     """
     tell = progress or (lambda text: None)
     tell(say("paper.doing_pages"))
-    made = print_files(pattern, PageRequest((A4, LETTER)), tell)
+    made = print_files(pattern, PageRequest(papers), tell)
     tell(say("paper.doing_sheet"))
     laid = sheet(pattern, (A0,), limit=A0.area[0])
     made["sheet.pdf"] = sheet_pdf(

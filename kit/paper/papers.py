@@ -114,6 +114,8 @@ ROLL_36 = Paper("roll-36in", "36 in roll", 36 * INCH, LONGEST, kind="roll")
 ROLL_914 = Paper("roll-914mm", "914 mm roll", 914.0, LONGEST, kind="roll")
 
 PAPERS: dict[str, Paper] = {each.name: each for each in (A4, LETTER, COMMON, A3, TABLOID, A0, ROLL_36, ROLL_914)}
+_LETTER_REGIONS = frozenset("BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split())
+"""Where US Letter is what printers hold (Unicode CLDR 46, supplemental data, paperSize)."""
 _SAID = {
     "usletter": "letter",
     "a4+letter": "a4-or-letter",
@@ -132,6 +134,17 @@ _SIZE = re.compile(r"^(\d+(?:[.,]\d+)?)(mm|cm|in)?[x\N{MULTIPLICATION SIGN}*](\d
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": INCH}
 _LEAST = (135.0, 175.0)  # holds a test square, a gauge and what must be read before printing
 _SHEET = 450.0
+
+
+def papers_of(region: str) -> tuple[Paper, ...]:
+    """The paper that printers at home hold in a region (ISO 3166-1), A4 and US Letter where none is told.
+
+    >>> [each.name for each in papers_of("MX")], [each.name for each in papers_of("AT")], len(papers_of(""))
+    (['letter'], ['a4'], 2)
+    """
+    if not region.isalpha():  # none told, or a part of the world (UN M49)
+        return (A4, LETTER)
+    return (LETTER,) if region in _LETTER_REGIONS else (A4,)
 
 
 def paper(text: str) -> Paper:

@@ -22,7 +22,7 @@ from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
 from kit.geometry import Curve, Line, Point
-from kit.language import language
+from kit.language import language_tag
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, FillRole, Item, Label, LabelRole, Stroke, StrokeRole
 from kit.resources import sign_letters
 from kit.units import set_fractions
@@ -150,7 +150,7 @@ def new_canvas(target: BinaryIO, width: float, height: float, title: str) -> Can
         pagesize=(width * MM, height * MM),
         invariant=1,
         pageCompression=1,
-        lang=language(),
+        lang=language_tag(),
         initialFontName=fonts()[0],  # otherwise Helvetica is named in the file, which is not embedded
     )
     canvas.setTitle(title)

@@ -22,7 +22,7 @@ from shapely import affinity
 from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Motion, Point
-from kit.language import language, say
+from kit.language import language_tag, say
 from kit.lesson.lengthen_lines import with_lengthen_lines
 from kit.lesson.no_paper import on_paper
 from kit.lesson.pattern import Pattern
@@ -223,7 +223,7 @@ def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
     )
     for page in document.pages:
         page.cropbox = page.trimbox = page.mediabox
-    document.Root.Lang = pikepdf.String(language())
+    document.Root.Lang = pikepdf.String(language_tag())
     target = BytesIO()
     document.save(
         target,

@@ -26,7 +26,7 @@ from tornado.httputil import url_concat
 from tornado.iostream import IOStream
 
 from kit.errors import KitError
-from kit.language import languages, speaking
+from kit.language import known_language, speaking
 from kit.room import said
 from kit.room.addresses import LOOPBACK, hosts, no_port
 from kit.room.codes import written
@@ -250,7 +250,7 @@ class _Class:
         self.title, self.folder, self.without, self.home = title, folder, without, home
         self.options, self.context, self.tell = options, context, tell
         self.facts = json.loads((folder / "facts.json").read_text("utf-8"))
-        self.language = self.facts["language"] if self.facts["language"] in languages() else "en"
+        self.language = known_language(self.facts["language"])
 
     async def run(self, sockets: Sequence[socket.socket]) -> None:
         """Until it is stopped."""

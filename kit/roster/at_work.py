@@ -26,7 +26,7 @@ from kit.booklet.theme_file import read_theme
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError
-from kit.language import SOURCE, language, languages, say, speaking
+from kit.language import language, say, speaking, spoken_for
 from kit.lesson.another import find_lesson
 from kit.lesson.pattern import Pattern
 from kit.lesson.where import here
@@ -72,7 +72,7 @@ class _Maker:
     def answer(self, task: Task) -> Made | KitError:
         """The set of one body, or why there is none. Whatever one body does, the others are still made."""
         own = self._lesson.info.language
-        with speaking(self._order.language or (own if own in languages() else SOURCE)), reading(self._lesson.units):
+        with speaking(self._order.language or spoken_for(own)), reading(self._lesson.units):
             try:
                 return self._made(task)
             except KitError as error:

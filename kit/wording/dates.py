@@ -8,7 +8,7 @@ from datetime import date
 from babel.core import UnknownLocaleError
 from babel.dates import format_date, format_skeleton
 
-from kit.language import language
+from kit.language import language_tag
 
 _MONTH = re.compile(r"(\d{4})-(\d{2})")
 _LOCALE = {"en": "en_GB"}
@@ -21,7 +21,8 @@ def date_said(text: str) -> str:
     >>> date_said("2026-09-14"), date_said("2026-11"), date_said("spring 2026")
     ('14 September 2026', 'November 2026', 'spring 2026')
     """
-    locale = _LOCALE.get(language(), language())
+    tag = language_tag()
+    locale = _LOCALE.get(tag, tag.replace("-", "_"))
     try:
         if month := _MONTH.fullmatch(text):
             return format_skeleton("yMMMM", date(int(month[1]), int(month[2]), 1), locale=locale)
