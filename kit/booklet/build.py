@@ -96,12 +96,11 @@ def build(
     """Run `notebook` and write its booklet and pattern pages into the folder `out`.
 
     `size` and `units` None: as saved beside the notebook; `only` one system, nothing in brackets. `forms` as in
-    `asked_forms`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language` None:
-    that of the lesson's own words, or English where there is no catalogue for it, and with a region ("de-AT") what that
-    region's printers hold instead of A4 and US Letter; `draft` its values, and whether as
-    first cut or as corrected (None: corrected); `bare` the pieces that are cut by their measures, as `no_paper` of a
-    lesson (None: as its author chose). Raises `KitError` for whatever stops the build; nothing in `out` has
-    changed then.
+    `asked_forms`; for the `audience` "buyers" the worksheet is a file of its own beside each print form; `language`
+    None: that of the lesson's own words, or English where there is no catalogue for it, and with a region ("de-AT")
+    what that region's printers hold instead of A4 and US Letter; `draft` its values, and whether as first cut or as
+    corrected (None: corrected); `bare` the pieces that are cut by their measures, as `no_paper` of a lesson (None: as
+    its author chose). Raises `KitError` for whatever stops the build; nothing in `out` has changed then.
     """
     began = perf_counter()
     timings: dict[str, float] = {}

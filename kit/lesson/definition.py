@@ -184,8 +184,9 @@ def variation(
     """A lesson of its own that begins as `parent`.
 
     Kept: the block, parameters, steps, chart, presets and exercises; of what the parent says of itself all but
-    `changes` (where `cloth` is among them, nothing of what it says of its cloth: `OF_CLOTH`); photos and films for as long as the step they show stays as it is, films with the marks `recorded` beside
-    the parent's notebook. Fresh: title, cover, the list of variations, and fittings, which were of another garment.
+    `changes` (where `cloth` is among them, nothing of what it says of its cloth: `OF_CLOTH`); photos and films for as
+    long as the step they show stays as it is, films with the marks `recorded` beside the parent's notebook. Fresh:
+    title, cover, the list of variations, and fittings, which were of another garment.
     `KitError` for a change of something a lesson does not say."""
     own: dict[str, Any] = {"cover": "", "cover_alt": "", "variations": ()}
     if changes.get("cloth", parent.info.cloth) != parent.info.cloth:

@@ -447,10 +447,10 @@ class Lesson:
         return with_fits(definition, asked) if asked else definition
 
     def variation(self, title: str, *, start: Callable[[Body], Sequence[Any]] | None = None, **changes: Any) -> Self:
-        """A lesson of its own that keeps this one's parameters and steps; change values, replace, add and
-        remove steps on it. One that names another `cloth` says anew what `fibre`, `weight`, `drape`, `avoid`, `prewash`
-        and `care` are for it; nothing of that is kept. `start` has it begin from another block or traced top, which needs the pieces, edges and
-        points that the steps name."""
+        """A lesson of its own that keeps this one's parameters and steps; change values, replace, add and remove steps
+        on it. One that names another `cloth` says anew what `fibre`, `weight`, `drape`, `avoid`, `prewash` and `care`
+        are for it; nothing of that is kept. `start` has it begin from another block or traced top, which needs the
+        pieces, edges and points that the steps name."""
         marks = self._sitting.saved.marks
         if start is not None:
             _check_start(start, title)

@@ -109,7 +109,9 @@ class Engine:
         self.offered = tuple(offered) or (own,)
         self.open_sliders = tuple(p.name for p in self.lesson.parameters if sliders is None or p.name in sliders)
         self.cloth = dict(cloth or {})
-        self._words = {code: read_words(path_of(path, code), code) for code in self.offered if code != known_language(own)}
+        self._words = {
+            code: read_words(path_of(path, code), code) for code in self.offered if code != known_language(own)
+        }
         self._exercises = Exercises(self.lesson)
         self._opened_at = self.lesson.sitting
         self._last: _Worked | None = None

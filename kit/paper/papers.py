@@ -114,7 +114,7 @@ ROLL_36 = Paper("roll-36in", "36 in roll", 36 * INCH, LONGEST, kind="roll")
 ROLL_914 = Paper("roll-914mm", "914 mm roll", 914.0, LONGEST, kind="roll")
 
 PAPERS: dict[str, Paper] = {each.name: each for each in (A4, LETTER, COMMON, A3, TABLOID, A0, ROLL_36, ROLL_914)}
-_LETTER_REGIONS = frozenset("BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split())
+_LETTER_REGIONS = frozenset(["BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"])
 """Where US Letter is what printers hold (Unicode CLDR 46, supplemental data, paperSize)."""
 _SAID = {
     "usletter": "letter",

@@ -295,6 +295,30 @@ def test_a_variation_inherits_the_photos_of_the_steps_it_keeps(make_lesson: Make
     assert len(lesson.work().lesson.photos) == 2
 
 
+def test_a_variation_in_another_cloth_keeps_no_advice_on_the_first(make_lesson: Make) -> None:
+    """What suits linen is wrong of flannel; a variation in the same cloth keeps it."""
+    lesson = make_lesson()
+    said = {
+        "cloth": "Linen.",
+        "weight": "120 g/m²",
+        "prewash": "Wash it hot.",
+        "care": "Wash it at 60.",
+        "avoid": "Knits.",
+    }
+    rewrite(lesson, info=publishing.changed(lesson.info, said | {"shrinkage": 0.05}))
+    same = lesson.variation("Longer", summary="A longer one.").info
+    assert (same.weight, same.prewash, same.care, same.avoid) == (
+        "120 g/m²",
+        "Wash it hot.",
+        "Wash it at 60.",
+        "Knits.",
+    )
+    other = lesson.variation("In flannel", cloth="Flannel.", prewash="Steam it.").info
+    assert [getattr(other, name) for name in publishing.OF_CLOTH if getattr(other, name)] == ["Steam it."]
+    assert other.cloth == "Flannel." and other.shrinkage == 0.05
+    assert lesson.variation("Again", cloth="Linen.").info.weight == "120 g/m²"
+
+
 def test_a_variation_refuses_what_a_lesson_refuses(make_lesson: Make) -> None:
     with pytest.raises(KitError, match=r"a lesson has no 'shrinkag'. Did you mean 'shrinkage'"):
         make_lesson().variation("Other", shrinkag=0.1)
